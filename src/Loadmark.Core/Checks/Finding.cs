@@ -1,0 +1,28 @@
+using Loadmark.Core.Rigs;
+
+namespace Loadmark.Core.Checks;
+
+/// <summary>One thing the program has to say about a rig, with its working.</summary>
+public sealed record Finding
+{
+    /// <summary>The rule's name, such as <c>over-voltage</c>.</summary>
+    public required string Rule { get; init; }
+
+    /// <summary>How bad it is.</summary>
+    public required Severity Severity { get; init; }
+
+    /// <summary>What it is about: ids of loads, outlets (<c>brick/5</c>), supplies, banks or leads of the rig; at least one.</summary>
+    public required ValueList<string> Subjects { get; init; }
+
+    /// <summary>What is the matter, in one or two sentences for a technician.</summary>
+    public required string Message { get; init; }
+
+    /// <summary>The arithmetic, such as <c>18 V > 1.10 × 9 V = 9.9 V</c>; empty where there is none.</summary>
+    public string Working { get; init; } = "";
+
+    /// <summary>What to do about it; empty where there is nothing to do.</summary>
+    public string Remedy { get; init; } = "";
+
+    /// <summary>Where the rule comes from: a standard, a law of physics, or "common practice, no source".</summary>
+    public required string Source { get; init; }
+}

@@ -1,0 +1,18 @@
+using Loadmark.Core.Rigs;
+
+namespace Loadmark.Core.Checks;
+
+/// <summary>One outlet with what it can give and what is asked of it.</summary>
+/// <param name="Outlet">The outlet.</param>
+/// <param name="Volts">Its voltage as set; the first of its modes when it feeds nothing; null when not known.</param>
+/// <param name="Limit">The most current it can give there; null when not known.</param>
+/// <param name="Run">The sum of its loads' running draws; null when a load's draw is not known, zero when it feeds nothing.</param>
+/// <param name="Start">The sum of what its loads draw while they start; null when a load's draw is not known.</param>
+/// <param name="Loads">The tags of the loads it feeds, in the order of the wiring.</param>
+public sealed record OutletLoading(
+    OutletRef Outlet,
+    Volts? Volts,
+    Amps? Limit,
+    Amps? Run,
+    Amps? Start,
+    ValueList<string> Loads);

@@ -1,0 +1,17 @@
+namespace Loadmark.Core.Gear;
+
+/// <summary>Where a figure came from. It goes with the figure wherever the figure goes.</summary>
+public enum Origin
+{
+    /// <summary>Printed on the gear or typed by the user.</summary>
+    Stated,
+
+    /// <summary>Measured, or published by somebody who measured.</summary>
+    Measured,
+
+    /// <summary>Computed from other figures of the same thing, such as amps from watts.</summary>
+    Derived,
+
+    /// <summary>A default or the figure of a class of device, standing in for one that is missing.</summary>
+    Assumed,
+}

@@ -1,0 +1,25 @@
+using Loadmark.Core.Gear;
+
+namespace Loadmark.Core.Nameplates;
+
+/// <summary>One set of figures that belong together on a nameplate: a voltage with its current or power.</summary>
+/// <param name="Volts">The voltage, a range where the label gives one; null when not printed.</param>
+/// <param name="Amps">The current, the highest where the label gives a range; null when neither printed nor derived.</param>
+/// <param name="Watts">The power; null when neither printed nor derived.</param>
+public readonly record struct Mode(QuantityRange<Volt>? Volts, Figure<Amps>? Amps, Figure<Watts>? Watts)
+{
+    /// <summary>The lowest current where the label gives a range ("20-50 mA"); null otherwise.</summary>
+    public Amps? AmpsFrom { get; init; }
+
+    /// <summary>The frequency of an alternating low voltage where printed; null otherwise.</summary>
+    public QuantityRange<Hertz>? Hertz { get; init; }
+
+    /// <summary>Where the voltage is printed; null when it is not.</summary>
+    public Place? VoltsPlace { get; init; }
+
+    /// <summary>Where the current is printed; null when it is not.</summary>
+    public Place? AmpsPlace { get; init; }
+
+    /// <summary>Where the power is printed; null when it is not.</summary>
+    public Place? WattsPlace { get; init; }
+}

@@ -1,0 +1,41 @@
+namespace Loadmark.Core.Rigs;
+
+/// <summary>A rig: what draws, what gives, how they are joined, in which order the signal runs, where it is played.</summary>
+/// <remarks>
+/// A rig that a reader of this program made refers only to loads, outlets and leads that it has, each id once. Whoever
+/// makes one by hand owes the same; the checks throw <see cref="ArgumentException"/> where it does not hold.
+/// </remarks>
+public sealed record Rig
+{
+    /// <summary>The share of each limit that is to stay free where the rig does not say: 10 %.</summary>
+    public const decimal CommonHeadroom = 0.10m;
+
+    /// <summary>The rig's name.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>The mains where it is played; null when not given.</summary>
+    public RigMains? Mains { get; init; }
+
+    /// <summary>The share of each limit that is to stay free, 0 to below 1; null when not given.</summary>
+    public decimal? Headroom { get; init; }
+
+    /// <summary>Everything that draws, in the order of the file.</summary>
+    public ValueList<Load> Loads { get; init; }
+
+    /// <summary>Everything that gives, in the order of the file.</summary>
+    public ValueList<Supply> Supplies { get; init; }
+
+    /// <summary>The leads on hand other than plain straight ones.</summary>
+    public ValueList<Lead> Leads { get; init; }
+
+    /// <summary>What feeds what; null when it is left to be planned.</summary>
+    public ValueList<Feed>? Wired { get; init; }
+
+    /// <summary>
+    /// The order of the signal path: tags of loads, and other words ("amp") for what is not a load. Empty when not given.
+    /// </summary>
+    public ValueList<string> Signal { get; init; }
+
+    /// <summary>The headroom in force.</summary>
+    public decimal HeadroomInForce => Headroom ?? CommonHeadroom;
+}

@@ -1,0 +1,37 @@
+using Loadmark.Core.Nameplates;
+
+namespace Loadmark.Core.Rigs;
+
+/// <summary>A power unit with its outlets, as the rig file has it.</summary>
+public sealed record Supply
+{
+    /// <summary>The name the rig knows it by, such as <c>brick</c>; unique among the rig's supplies.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>A name for people; null when it has none besides its id.</summary>
+    public string? Name { get; init; }
+
+    /// <summary>The reading of its label; null when no label was typed.</summary>
+    public Nameplate? Label { get; init; }
+
+    /// <summary>Whether each outlet has a return of its own; null when not given, which is taken as no, the safe side.</summary>
+    public bool? Isolated { get; init; }
+
+    /// <summary>What it can give over all outlets; null when not given.</summary>
+    public SupplyTotal? Total { get; init; }
+
+    /// <summary>Its outlets, in the order of the file.</summary>
+    public ValueList<Outlet> Outlets { get; init; }
+
+    /// <summary>Groups of outlets with a limit of their own.</summary>
+    public ValueList<Bank> Banks { get; init; }
+
+    /// <summary>What its outlets do when overloaded; null when not given, which is taken as a current limit.</summary>
+    public OverloadWay? Overload { get; init; }
+
+    /// <summary>Whether it holds its voltage whatever is drawn; null when not given.</summary>
+    public bool? Regulated { get; init; }
+
+    /// <summary>The mains input typed beside the label, read like a label ("100-240 V"); null when none was.</summary>
+    public Nameplate? Mains { get; init; }
+}

@@ -1,0 +1,2 @@
+Console.WriteLine("loadmark");
+return 0;
