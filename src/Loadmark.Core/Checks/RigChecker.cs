@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 
 namespace Loadmark.Core.Checks;
@@ -6,15 +8,47 @@ namespace Loadmark.Core.Checks;
 public static class RigChecker
 {
     /// <summary>Checks a rig. The same rig gives the same result.</summary>
-    /// <exception cref="ArgumentException">The rig refers to a load, outlet or lead that it does not have.</exception>
-    public static CheckResult Check(Rig rig) => new()
+    /// <exception cref="InvalidRigException">The rig refers to a load, outlet or lead that it does not have.</exception>
+    public static CheckResult Check(Rig rig) => Check(WiredRig.Of(rig));
+
+    /// <summary>Checks a rig that has been looked up already.</summary>
+    public static CheckResult Check(WiredRig rig)
     {
-        Rig = rig.Name,
-        Verdict = Severity.Good,
-        Findings = [],
-        Untold = [],
-        Outlets = [],
-        Headroom = rig.HeadroomInForce,
-        HeadroomIsDefault = rig.Headroom is null,
-    };
+        var report = new Report();
+        var budgets = Budgets.Of(rig);
+        foreach (var rule in RuleBook.Rules)
+            rule.Judge(rig, budgets, report);
+
+        var findings = report.Findings();
+        return new CheckResult
+        {
+            Rig = rig.Rig.Name,
+            Verdict = findings.Count == 0 ? Severity.Good : findings[0].Severity,
+            Findings = findings,
+            Untold = report.Untold(),
+            Outlets = Loadings(rig),
+            Headroom = rig.Rig.HeadroomInForce,
+            HeadroomIsDefault = rig.Rig.Headroom is null,
+        };
+    }
+
+    private static ValueList<OutletLoading> Loadings(WiredRig rig)
+    {
+        var loadings = ImmutableArray.CreateBuilder<OutletLoading>(rig.Outlets.Count);
+        foreach (var outlet in rig.Outlets)
+        {
+            var loads = new List<string>();
+            foreach (var feed in outlet.Feeds)
+                loads.AddRange(Words.Ids(feed.Loads));
+            loadings.Add(new OutletLoading(
+                outlet.Rating.Reference,
+                outlet.Volts,
+                outlet.Limit?.Value,
+                outlet.DrawIsKnown ? outlet.Run : null,
+                outlet.DrawIsKnown ? outlet.Start : null,
+                [.. loads]));
+        }
+
+        return new ValueList<OutletLoading>(loadings.MoveToImmutable());
+    }
 }

@@ -1,0 +1,137 @@
+using Loadmark.Core.Ratings;
+using Loadmark.Core.Rigs;
+
+namespace Loadmark.Core.Checks;
+
+/// <summary>All limits of a rig that carry something, with the sums that lie on them.</summary>
+/// <remarks>
+/// A load takes what it needs and no more, so only sums are compared with limits, never a limit with a load
+/// (Kirchhoff's current law).
+/// </remarks>
+internal sealed class Budgets
+{
+    private Budgets(List<Budget> outlets, List<Budget> banks, List<Budget> supplies)
+    {
+        Outlets = outlets;
+        Banks = banks;
+        Supplies = supplies;
+        All = [.. outlets, .. banks, .. supplies];
+    }
+
+    /// <summary>One for each outlet that feeds something; outlets in parallel have one together.</summary>
+    public IReadOnlyList<Budget> Outlets { get; }
+
+    /// <summary>One for each named bank with a limit.</summary>
+    public IReadOnlyList<Budget> Banks { get; }
+
+    /// <summary>One or two for each supply with a total, by amps and by watts.</summary>
+    public IReadOnlyList<Budget> Supplies { get; }
+
+    /// <summary>All of them.</summary>
+    public IReadOnlyList<Budget> All { get; }
+
+    /// <summary>Adds up a rig.</summary>
+    public static Budgets Of(WiredRig rig)
+    {
+        var outlets = new List<Budget>();
+        foreach (var outlet in rig.Outlets)
+        {
+            if (outlet.Feeds is [{ Joined: Joint.Parallel } feed])
+            {
+                if (feed.Outlets[0] == outlet)
+                    outlets.Add(OfParallel(feed));
+            }
+            else if (outlet.Feeds.Count > 0)
+            {
+                outlets.Add(OfOutlet(outlet));
+            }
+        }
+
+        var banks = new List<Budget>();
+        var supplies = new List<Budget>();
+        foreach (var supply in rig.Supplies)
+        {
+            foreach (var bank in supply.Supply.Banks)
+                AddTotals(banks, rig, supply.Supply.Id, $"bank {bank.Name} of {supply.Supply.Id}", bank.Total, outlet => outlet.Rating.Outlet.Bank == bank.Name);
+            if (supply.Total is { } total)
+                AddTotals(supplies, rig, supply.Supply.Id, $"{supply.Supply.Id} in all", total, static _ => true);
+        }
+
+        return new Budgets(outlets, banks, supplies);
+    }
+
+    private static Budget OfOutlet(WiredOutlet outlet)
+    {
+        var surge = outlet.Rating.Outlet.Surge;
+        var budget = new Budget
+        {
+            Holder = outlet.Name,
+            Subjects = [outlet.Name],
+            InWatts = false,
+            Limit = outlet.Limit?.Value.Value,
+            Surge = surge?.Current.Value,
+            SurgeDuration = surge?.Duration,
+        };
+        AddLoads(budget, outlet, inWatts: false);
+        return budget;
+    }
+
+    private static Budget OfParallel(WiredFeed feed)
+    {
+        decimal? limit = 0;
+        decimal? surge = 0;
+        Seconds? duration = null;
+        foreach (var outlet in feed.Outlets)
+        {
+            limit += outlet.Limit?.Value.Value;
+            surge += outlet.Rating.Outlet.Surge?.Current.Value;
+            duration = outlet.Rating.Outlet.Surge?.Duration is { } own && (duration is not { } least || own < least) ? own : duration;
+        }
+
+        var budget = new Budget
+        {
+            Holder = $"{feed.OutletNames} in parallel",
+            Subjects = [.. feed.Outlets.Select(outlet => outlet.Name)],
+            InWatts = false,
+            Limit = limit,
+            Surge = surge,
+            SurgeDuration = duration,
+        };
+        foreach (var load in feed.Loads)
+            budget.Add(load, 1);
+        return budget;
+    }
+
+    private static void AddTotals(List<Budget> budgets, WiredRig rig, string supply, string holder, SupplyTotal total, Func<WiredOutlet, bool> isOf)
+    {
+        if (total.Amps is { } amps)
+            AddTotal(amps.Value, inWatts: false);
+        if (total.Watts is { } watts)
+            AddTotal(watts.Value, inWatts: true);
+
+        void AddTotal(decimal limit, bool inWatts)
+        {
+            var budget = new Budget { Holder = holder, Subjects = [supply], InWatts = inWatts, Limit = limit };
+            foreach (var outlet in rig.Outlets)
+            {
+                if (outlet.Rating.Supply.Id == supply && isOf(outlet))
+                    AddLoads(budget, outlet, inWatts);
+            }
+
+            if (budget.Parts.Count > 0)
+                budgets.Add(budget);
+        }
+    }
+
+    private static void AddLoads(Budget budget, WiredOutlet outlet, bool inWatts)
+    {
+        // Without a voltage there is no power to add; the rule on assumed figures reports the missing voltage.
+        var factor = inWatts ? outlet.Volts?.Value ?? 0 : 1;
+        foreach (var feed in outlet.Feeds)
+        {
+            var share = feed.Joined == Joint.Parallel ? factor / feed.Outlets.Length : factor;
+            foreach (var load in feed.Loads)
+                budget.Add(load, share);
+        }
+    }
+}

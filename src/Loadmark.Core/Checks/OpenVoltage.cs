@@ -1,0 +1,53 @@
+using Loadmark.Core.Gear;
+using Loadmark.Core.Ratings;
+using Loadmark.Core.Rigs;
+
+namespace Loadmark.Core.Checks;
+
+/// <summary>The voltage of a feed with nothing drawn from it, where it differs from the printed one.</summary>
+internal static class OpenVoltage
+{
+    /// <summary>
+    /// How far a plain transformer adaptor may stand over its printed voltage when nothing is drawn: its reservoir
+    /// capacitor charges towards the peak of the wave, √2 times the effective value (common practice, no source).
+    /// </summary>
+    public const decimal AssumedRatio = 1.4m;
+
+    /// <summary>
+    /// The no-load voltage: as measured; else, for an unregulated supply, printed voltage plus limit times source
+    /// resistance (Ohm's law); else, for an unregulated supply, an assumption.
+    /// </summary>
+    /// <returns>Null for a regulated feed, one whose regulation is not known, or one whose voltage is not known.</returns>
+    public static Figure<Volts>? Of(WiredFeed feed)
+    {
+        var sum = Quantity<Volt>.Zero;
+        var origin = Origin.Measured;
+        var differs = false;
+        foreach (var outlet in feed.Outlets)
+        {
+            if (outlet.Volts is not { } volts)
+                return null;
+
+            var open = Of(outlet, volts);
+            differs |= open is not null;
+            if (open is { } figure && figure.Origin > origin)
+                origin = figure.Origin;
+            sum += open?.Value ?? volts;
+            if (feed.Joined != Joint.Series)
+                break;
+        }
+
+        return differs ? new Figure<Volts>(sum, origin) : null;
+    }
+
+    private static Figure<Volts>? Of(WiredOutlet outlet, Volts volts)
+    {
+        if (outlet.Rating.Outlet.NoLoad is { } measured)
+            return new Figure<Volts>(measured, Origin.Measured);
+        if (outlet.Rating.Supply.Regulated is not false)
+            return null;
+        return outlet.Rating.Outlet.SourceOhms is { } ohms && outlet.Limit is { } limit
+            ? new Figure<Volts>(volts + (limit.Value * ohms), Origin.Derived)
+            : new Figure<Volts>(volts * AssumedRatio, Origin.Assumed);
+    }
+}

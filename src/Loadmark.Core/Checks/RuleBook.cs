@@ -1,0 +1,47 @@
+using System.Collections.Immutable;
+using Loadmark.Core.Checks.Rules;
+
+namespace Loadmark.Core.Checks;
+
+/// <summary>All rules, in the order in which findings of one severity are told.</summary>
+public static class RuleBook
+{
+    /// <summary>The rules, worst severity first.</summary>
+    public static ImmutableArray<Rule> Rules { get; } =
+    [
+        new OverVoltage(),
+        new ReversedPolarity(),
+        new AcIntoDc(),
+        new DcIntoAc(),
+        new GroundShort(),
+        new SeriesShort(),
+        new ParallelUnequal(),
+        new MainsMismatch(),
+
+        new UnderVoltage(),
+        new OutletOverload(),
+        new StartOverload(),
+        new BankOverload(),
+        new SupplyOverload(),
+        new PlugMismatch(),
+        new Unfed(),
+        new FedTwice(),
+        new OutletUsedTwice(),
+        new LeadShortOfPlugs(),
+
+        new SharedReturnDigital(),
+        new ReturnNotItsOwn(),
+        new GroundLoop(),
+
+        new ThinHeadroom(),
+        new VoltageHigh(),
+        new VoltageLow(),
+        new PlugLoose(),
+        new FigureAssumed(),
+        new Unregulated(),
+
+        new IdleCapacity(),
+        new FigureConflict(),
+        new FigureDerived(),
+    ];
+}

@@ -1,0 +1,50 @@
+using Loadmark.Core.Gear;
+using Loadmark.Core.Ratings;
+
+namespace Loadmark.Core.Checks.Rules;
+
+/// <summary>An alternating outlet feeds a load made for direct current.</summary>
+internal sealed class AcIntoDc : Rule
+{
+    /// <inheritdoc/>
+    public override string Name => "ac-into-dc";
+
+    /// <inheritdoc/>
+    public override Severity Severity => Severity.Harm;
+
+    /// <inheritdoc/>
+    public override string Source => "IEC 60417-5031 (direct current) and 5032 (alternating current): a label's symbol is not optional";
+
+    internal override void Judge(WiredRig rig, Budgets budgets, Report report)
+    {
+        List<string>? unprinted = null;
+        foreach (var feed in rig.Feeds)
+        {
+            foreach (var load in feed.Loads)
+            {
+                if (feed.Form.Value == SupplyForm.Alternating && load.Rating.Form.Value == SupplyForm.Direct)
+                {
+                    report.Add(
+                        this,
+                        Words.Subjects(load, feed),
+                        $"{feed.OutletNames} gives alternating current; {load.Id} is made for direct current{(load.Rating.Form.IsAssumed ? " (assumed, its label does not say)" : "")}.",
+                        "a.c. ~ into d.c. ⎓",
+                        $"Feed {load.Id} from a d.c. outlet.");
+                }
+                else if (load.Rating.Form.IsAssumed)
+                {
+                    (unprinted ??= []).Add(load.Id);
+                }
+            }
+
+            foreach (var outlet in feed.Outlets)
+            {
+                if (outlet.Rating.Form.IsAssumed)
+                    (unprinted ??= []).Add(outlet.Name);
+            }
+        }
+
+        if (unprinted is not null)
+            report.CannotTell(this, [.. unprinted], $"Neither d.c. nor a.c. is printed on {Words.List(unprinted)}: taken as d.c.");
+    }
+}

@@ -1,0 +1,38 @@
+using Loadmark.Core.Gear;
+using Loadmark.Core.Ratings;
+
+namespace Loadmark.Core.Checks.Rules;
+
+/// <summary>A load with positive ground shares a return with one with negative ground.</summary>
+internal sealed class GroundShort : Rule
+{
+    /// <inheritdoc/>
+    public override string Name => "ground-short";
+
+    /// <inheritdoc/>
+    public override Severity Severity => Severity.Harm;
+
+    /// <inheritdoc/>
+    public override string Source => "Kirchhoff's voltage law: the audio leads join both grounds, so the supply is shorted through them";
+
+    internal override void Judge(WiredRig rig, Budgets budgets, Report report)
+    {
+        foreach (var group in rig.Returns)
+        {
+            var positive = new List<string>();
+            var negative = new List<string>();
+            foreach (var load in group.Loads)
+                (load.Rating.Ground == GroundSide.Positive ? positive : negative).Add(load.Id);
+            if (positive.Count == 0 || negative.Count == 0)
+                continue;
+
+            var names = Words.List(group.Names);
+            report.Add(
+                this,
+                Words.Subjects(group, [.. positive, .. negative]),
+                $"{Words.List(positive)} {Words.Verb(positive.Count, "has", "have")} the ground on the positive side and shares the return of {names} with {Words.List(negative)}: the audio leads short the supply.",
+                "positive ground joined to negative ground over 0 V",
+                $"Feed {Words.List(positive)} from an isolated outlet or a supply of its own.");
+        }
+    }
+}

@@ -1,0 +1,76 @@
+using Loadmark.Core.Ratings;
+using Loadmark.Core.Rigs;
+
+namespace Loadmark.Core.Checks.Rules;
+
+/// <summary>
+/// Loads sit on a large outlet although a smaller free one would do as well: exchanging what the two carry frees the
+/// larger. Only this exchange is looked at; a rearrangement of the whole rig is the plan's work.
+/// </summary>
+internal sealed class IdleCapacity : Rule
+{
+    /// <inheritdoc/>
+    public override string Name => "idle-capacity";
+
+    /// <inheritdoc/>
+    public override Severity Severity => Severity.Note;
+
+    /// <inheritdoc/>
+    public override string Source => CommonPractice;
+
+    internal override void Judge(WiredRig rig, Budgets budgets, Report report)
+    {
+        var free = rig.Outlets.Where(outlet => outlet.Feeds.Count == 0).ToList();
+        if (free.Count == 0)
+            return;
+
+        // The largest outlets first: each free outlet can take one feed only, and it should free the most.
+        var used = rig.Outlets
+            .Where(outlet => outlet.Feeds is [{ Joined: Joint.None }] && outlet is { Limit: not null, Volts: not null, DrawIsKnown: true })
+            .OrderByDescending(outlet => outlet.Limit!.Value.Value);
+        foreach (var outlet in used)
+        {
+            var best = Smallest(outlet, free, rig);
+            if (best is not { } exchange)
+                continue;
+
+            free.Remove(exchange.Outlet);
+            var limit = outlet.Limit!.Value.Value;
+            report.Add(
+                this,
+                [outlet.Name, exchange.Outlet.Name, .. Words.Ids(outlet.Feeds[0].Loads)],
+                $"{Words.List(Words.Ids(outlet.Feeds[0].Loads))} {Words.Verb(outlet.Feeds[0].Loads.Length, "draws", "draw")} {outlet.Run} from {outlet.Name}, which can give {limit}; {exchange.Outlet.Name} is free and enough.",
+                $"{outlet.Run} ≤ {Words.Percent(1 - rig.Rig.HeadroomInForce)} × {exchange.Limit} < {limit}",
+                $"Move to {exchange.Outlet.Name}, and {outlet.Name} is free for something larger.");
+        }
+    }
+
+    private static (WiredOutlet Outlet, Amps Limit)? Smallest(WiredOutlet from, List<WiredOutlet> free, WiredRig rig)
+    {
+        (WiredOutlet Outlet, Amps Limit)? best = null;
+        var usable = 1 - rig.Rig.HeadroomInForce;
+        foreach (var candidate in free)
+        {
+            if (!IsAlike(from, candidate) || candidate.Rating.ModeAt(from.Volts!.Value)?.LimitAt(from.Volts.Value)?.Value is not { } limit)
+                continue;
+
+            // The exchange must not cost anything: neither headroom nor start, neither quiet nor another supply's total.
+            var frees = limit < from.Limit!.Value.Value && (best is not { } so || limit < so.Limit);
+            if (frees && from.Run <= limit * usable && from.Start <= limit && KeepsQuiet(from, candidate))
+                best = (candidate, limit);
+        }
+
+        return best;
+    }
+
+    private static bool IsAlike(WiredOutlet from, WiredOutlet candidate) =>
+        candidate.Rating.Supply == from.Rating.Supply
+        && candidate.Rating.Form.Value == from.Rating.Form.Value
+        && candidate.Rating.Polarity == from.Rating.Polarity
+        && candidate.Rating.Plug == from.Rating.Plug;
+
+    private static bool KeepsQuiet(WiredOutlet from, WiredOutlet candidate) =>
+        candidate.Rating.Isolated.Value
+        || candidate.Rating.Return == from.Rating.Return
+        || candidate.ReturnGroup.Loads.Count == 0;
+}

@@ -1,0 +1,93 @@
+using Loadmark.Core.Ratings;
+using Loadmark.Core.Rigs;
+
+namespace Loadmark.Core.Checks.Rules;
+
+/// <summary>A feed needs more plugs, ends or leads of a sort than there are.</summary>
+internal sealed class LeadShortOfPlugs : Rule
+{
+    /// <inheritdoc/>
+    public override string Name => "lead-short-of-plugs";
+
+    /// <inheritdoc/>
+    public override Severity Severity => Severity.Fails;
+
+    /// <inheritdoc/>
+    public override string Source => CommonPractice;
+
+    internal override void Judge(WiredRig rig, Budgets budgets, Report report)
+    {
+        var used = new Dictionary<string, List<WiredFeed>>(StringComparer.Ordinal);
+        foreach (var feed in rig.Feeds)
+        {
+            JudgePlugs(feed, report);
+            JudgeEnds(feed, report);
+            if (feed.Lead is { } lead)
+            {
+                if (!used.TryGetValue(lead.Id, out var feeds))
+                    used.Add(lead.Id, feeds = []);
+                feeds.Add(feed);
+            }
+        }
+
+        foreach (var lead in rig.Rig.Leads)
+        {
+            var there = lead.Count ?? 1;
+            if (used.TryGetValue(lead.Id, out var feeds) && feeds.Count > there)
+            {
+                report.Add(
+                    this,
+                    [lead.Id, .. feeds.SelectMany(feed => feed.Loads).Select(load => load.Id).Distinct(StringComparer.Ordinal)],
+                    $"The lead {lead.Id} is in {feeds.Count} feeds; there {Words.Is(there)} {there} of it.",
+                    $"{feeds.Count} > {there}",
+                    $"Make {feeds.Count - there} more, or say under 'leads' how many there are (count).");
+            }
+        }
+    }
+
+    private void JudgePlugs(WiredFeed feed, Report report)
+    {
+        if (feed.Lead is { LoadPlugs: null } chain)
+        {
+            report.CannotTell(this, [chain.Id], $"How many plugs the chain {chain.Id} has is not given: taken as enough for {feed.Loads.Length} loads.");
+            return;
+        }
+
+        var plugs = feed.Lead?.LoadPlugs ?? 1;
+        if (feed.Loads.Length <= plugs)
+            return;
+
+        var name = feed.Lead is { } lead ? $"the lead {lead.Id}" : "a plain lead";
+        report.Add(
+            this,
+            Subjects(feed),
+            $"{feed.OutletNames} feeds {Words.List(Words.Ids(feed.Loads))} over {name}, which has {plugs} {Words.Verb(plugs, "plug", "plugs")} for loads.",
+            $"{feed.Loads.Length} loads > {plugs} {Words.Verb(plugs, "plug", "plugs")}",
+            $"Use a daisy chain with {feed.Loads.Length} plugs or more.");
+    }
+
+    private void JudgeEnds(WiredFeed feed, Report report)
+    {
+        if (feed.Lead is not { } lead)
+            return;
+
+        var (fits, wanted) = feed.Joined switch
+        {
+            Joint.Series => (lead.Type == LeadType.Series, "a series lead"),
+            Joint.Parallel => (lead.Type == LeadType.Parallel, "a parallel lead"),
+            _ => (lead.Type is not (LeadType.Series or LeadType.Parallel), "a lead with one end for an outlet"),
+        };
+        if (!fits)
+        {
+            report.Add(
+                this,
+                Subjects(feed),
+                $"The lead {lead.Id} does not join {feed.OutletNames}: {Words.Verb(feed.Outlets.Length, "one outlet needs", $"{feed.Outlets.Length} outlets need")} {wanted}.",
+                "",
+                $"Use {wanted}.");
+        }
+    }
+
+    private static ValueList<string> Subjects(WiredFeed feed) =>
+        feed.Lead is { } lead ? [lead.Id, .. Words.Subjects(feed)] : Words.Subjects(feed);
+}

@@ -1,0 +1,33 @@
+using Loadmark.Core.Ratings;
+
+namespace Loadmark.Core.Checks.Rules;
+
+/// <summary>An outlet is in more than one feed.</summary>
+internal sealed class OutletUsedTwice : Rule
+{
+    /// <inheritdoc/>
+    public override string Name => "outlet-used-twice";
+
+    /// <inheritdoc/>
+    public override Severity Severity => Severity.Fails;
+
+    /// <inheritdoc/>
+    public override string Source => CommonPractice;
+
+    internal override void Judge(WiredRig rig, Budgets budgets, Report report)
+    {
+        foreach (var outlet in rig.Outlets)
+        {
+            if (outlet.Feeds.Count < 2)
+                continue;
+
+            var loads = outlet.Feeds.SelectMany(feed => feed.Loads).Select(load => load.Id).Distinct(StringComparer.Ordinal).ToList();
+            report.Add(
+                this,
+                [outlet.Name, .. loads],
+                $"{outlet.Name} is in {outlet.Feeds.Count} feeds, for {Words.List(loads)}. One lead goes into it.",
+                $"{outlet.Feeds.Count} leads > 1 socket",
+                "Put the loads on one daisy chain, or give one of the feeds another outlet.");
+        }
+    }
+}

@@ -1,0 +1,50 @@
+using Loadmark.Core.Ratings;
+
+namespace Loadmark.Core.Checks.Rules;
+
+/// <summary>A digital load shares a return with other loads.</summary>
+internal sealed class SharedReturnDigital : Rule
+{
+    /// <inheritdoc/>
+    public override string Name => "shared-return-digital";
+
+    /// <inheritdoc/>
+    public override Severity Severity => Severity.Noise;
+
+    /// <inheritdoc/>
+    public override string Source => "common-impedance coupling: the digital load's current pulses drop a voltage in the shared return (V = I·R); that it is heard is common practice, no source";
+
+    internal override void Judge(WiredRig rig, Budgets budgets, Report report)
+    {
+        foreach (var group in rig.Returns)
+        {
+            if (group.Loads.Count < 2)
+                continue;
+
+            var digital = new List<string>();
+            var other = new List<string>();
+            var unknown = new List<string>();
+            foreach (var load in group.Loads)
+            {
+                (load.Rating.IsDigital == true ? digital : other).Add(load.Id);
+                if (load.Rating.IsDigital is null)
+                    unknown.Add(load.Id);
+            }
+
+            if (digital.Count > 0)
+            {
+                report.Add(
+                    this,
+                    Words.Subjects(group, [.. digital, .. other]),
+                    other.Count > 0
+                        ? $"{Words.List(digital)} {Words.Is(digital.Count)} digital and {Words.Verb(digital.Count, "shares", "share")} the return of {Words.List(group.Names)} with {Words.List(other)}: a whine may come through."
+                        : $"{Words.List(digital)} are digital and share the return of {Words.List(group.Names)}: each may be heard in the others.",
+                    $"{group.Loads.Count} loads on one return",
+                    $"Give {Words.List(digital)} an isolated outlet {Words.Verb(digital.Count, "of its own", "each")}.");
+            }
+
+            if (unknown.Count > 0)
+                report.CannotTell(this, [.. unknown], $"Whether {Words.List(unknown)} {Words.Is(unknown.Count)} digital is not given ('kind'): taken as analog on a shared return.");
+        }
+    }
+}

@@ -1,0 +1,33 @@
+using Loadmark.Core.Ratings;
+
+namespace Loadmark.Core.Checks.Rules;
+
+/// <summary>The running draws are within a limit but leave less free than the rig's headroom asks for.</summary>
+internal sealed class ThinHeadroom : Rule
+{
+    /// <inheritdoc/>
+    public override string Name => "thin-headroom";
+
+    /// <inheritdoc/>
+    public override Severity Severity => Severity.Margin;
+
+    /// <inheritdoc/>
+    public override string Source => CommonPractice;
+
+    internal override void Judge(WiredRig rig, Budgets budgets, Report report)
+    {
+        var usable = 1 - rig.Rig.HeadroomInForce;
+        foreach (var budget in budgets.All)
+        {
+            if (budget.Limit is not { } limit || budget.Run > limit || budget.Run <= usable * limit)
+                continue;
+
+            report.Add(
+                this,
+                [.. budget.Subjects, .. budget.Parts.Select(part => part.Load.Id).Distinct(StringComparer.Ordinal)],
+                $"{budget.Holder} carries {budget.Text(budget.Run)} of {budget.Text(limit)}: less than {Words.Percent(rig.Rig.HeadroomInForce)} stays free.",
+                $"{budget.Sum(starting: false)} > {Words.Percent(usable)} × {budget.Text(limit)} = {budget.Text(usable * limit)}",
+                budget.Relief(usable * limit, starting: false));
+        }
+    }
+}

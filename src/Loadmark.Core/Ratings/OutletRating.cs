@@ -1,0 +1,142 @@
+using System.Collections.Immutable;
+using Loadmark.Core.Gear;
+using Loadmark.Core.Nameplates;
+using Loadmark.Core.Rigs;
+
+namespace Loadmark.Core.Ratings;
+
+/// <summary>
+/// What an outlet can give once its label, the figures typed beside it, its supply's label and the defaults are joined.
+/// </summary>
+public sealed class OutletRating
+{
+    private OutletRating(OutletRef reference, Supply supply, Outlet outlet)
+    {
+        Reference = reference;
+        Supply = supply;
+        Outlet = outlet;
+        Name = reference.ToString();
+    }
+
+    /// <summary>Which outlet it is.</summary>
+    public OutletRef Reference { get; }
+
+    /// <summary>Its name: <c>brick/5</c>.</summary>
+    public string Name { get; }
+
+    /// <summary>Its supply as the rig file has it.</summary>
+    public Supply Supply { get; }
+
+    /// <summary>The outlet as the rig file has it.</summary>
+    public Outlet Outlet { get; }
+
+    /// <summary>Its settings, at least one; of unknown voltage where nothing is printed.</summary>
+    public ImmutableArray<OutletMode> Modes { get; private init; }
+
+    /// <summary>Direct or alternating current; direct where nothing is printed.</summary>
+    public Figure<SupplyForm> Form { get; private init; }
+
+    /// <summary>Its polarity; centre negative, assumed, where nothing is printed.</summary>
+    public Figure<Polarity> Polarity { get; private init; }
+
+    /// <summary>Its plug; 5.5x2.1, assumed, where nothing is printed.</summary>
+    public Figure<Plug> Plug { get; private init; }
+
+    /// <summary>Whether its return is its own; not so, assumed, where nothing is stated.</summary>
+    public Figure<bool> Isolated { get; private init; }
+
+    /// <summary>Names the return it is on; outlets with the same name share it.</summary>
+    public string Return { get; private init; } = "";
+
+    /// <summary>Figures that do not agree with one another.</summary>
+    public ImmutableArray<Disagreement> Disagreements { get; private init; } = [];
+
+    /// <summary>Joins what is known of an outlet.</summary>
+    public static OutletRating Of(Supply supply, Outlet outlet)
+    {
+        var notes = new RatingNotes();
+        var label = outlet.Label;
+        foreach (var conflict in label.Conflicts)
+            notes.Disagree("power", conflict, "The current counts.");
+
+        var isolated = (outlet.Isolated ?? (outlet.Bank is null ? supply.Isolated : false)) is { } stated
+            ? new Figure<bool>(stated, Origin.Stated)
+            : new Figure<bool>(false, Origin.Assumed);
+        var reference = new OutletRef(supply.Id, outlet.Id);
+        var rating = new OutletRating(reference, supply, outlet)
+        {
+            Modes = JoinModes(label.Modes, supply.Label?.Modes ?? []),
+            Form = Printed(label.Form.Value ?? supply.Label?.Form.Value, SupplyForm.Direct),
+            Polarity = Typed(outlet.Polarity, label.Polarity.Value, supply.Label?.Polarity.Value, Gear.Polarity.CentreNegative, "polarity", notes, PolarityText.Of),
+            Plug = Typed(outlet.Plug, label.Plug.Value, supply.Label?.Plug.Value, Gear.Plug.Common, "plug", notes, static plug => plug.Name),
+            Isolated = isolated,
+            Return = isolated.Value ? reference.ToString() : outlet.Bank is { } bank ? $"{supply.Id}, bank {bank}" : supply.Id,
+            Disagreements = notes.Disagreements,
+        };
+        return rating;
+    }
+
+    /// <summary>The mode whose voltage is, or whose range holds, <paramref name="setting"/>; null when there is none.</summary>
+    public OutletMode? ModeAt(Volts setting)
+    {
+        foreach (var mode in Modes)
+        {
+            if (mode.Volts is { } volts && volts.Contains(setting))
+                return mode;
+        }
+
+        return null;
+    }
+
+    private static ImmutableArray<OutletMode> JoinModes(ImmutableArray<Mode> own, ImmutableArray<Mode> supplys)
+    {
+        var from = own.IsEmpty ? supplys : own;
+        if (from.IsEmpty)
+            return [default];
+
+        var modes = ImmutableArray.CreateBuilder<OutletMode>(from.Length);
+        foreach (var mode in from)
+        {
+            var twin = own.IsEmpty ? null : Twin(mode, supplys);
+            var volts = mode.Volts ?? twin?.Volts;
+            var watts = mode.Watts is { Origin: Origin.Stated } printed ? printed.Value : (Watts?)null;
+            var limit = mode.Amps;
+            if (limit is null && watts is { } power && volts is { } at)
+                limit = new Figure<Amps>(power / at.High, Origin.Derived);
+            if (limit is null && twin is { } other)
+            {
+                limit = other.Amps;
+                watts ??= other.Watts is { Origin: Origin.Stated } theirs ? theirs.Value : null;
+            }
+
+            modes.Add(new OutletMode(volts, limit, watts));
+        }
+
+        return modes.MoveToImmutable();
+    }
+
+    /// <summary>What the supply's own label prints for the same voltage: where an outlet's label is short, it says the rest.</summary>
+    private static Mode? Twin(Mode mode, ImmutableArray<Mode> supplys)
+    {
+        foreach (var candidate in supplys)
+        {
+            if (mode.Volts is null ? supplys.Length == 1 : candidate.Volts == mode.Volts)
+                return candidate;
+        }
+
+        return null;
+    }
+
+    private static Figure<T> Printed<T>(T? printed, T common)
+        where T : struct =>
+        printed is { } stated ? new Figure<T>(stated, Origin.Stated) : new Figure<T>(common, Origin.Assumed);
+
+    private static Figure<T> Typed<T>(T? typed, T? own, T? supplys, T common, string what, RatingNotes notes, Func<T, string> text)
+        where T : struct
+    {
+        var printed = own ?? supplys;
+        if (typed is { } one && printed is { } other && !EqualityComparer<T>.Default.Equals(one, other))
+            notes.Disagree(what, $"typed {text(one)}, label {text(other)}", "The typed one counts.");
+        return Printed(typed ?? printed, common);
+    }
+}

@@ -1,0 +1,85 @@
+using System.Collections.Immutable;
+using Loadmark.Core.Gear;
+using Loadmark.Core.Rigs;
+
+namespace Loadmark.Core.Ratings;
+
+/// <summary>A feed of a rig with its outlets, lead and loads looked up and its voltage worked out.</summary>
+public sealed class WiredFeed
+{
+    internal WiredFeed(Feed feed, int index, ImmutableArray<WiredOutlet> outlets, Lead? lead, ImmutableArray<WiredLoad> loads)
+    {
+        Feed = feed;
+        Index = index;
+        Outlets = outlets;
+        Lead = lead;
+        Loads = loads;
+    }
+
+    /// <summary>The feed as the rig file has it.</summary>
+    public Feed Feed { get; }
+
+    /// <summary>Its place in the wiring, from 0.</summary>
+    public int Index { get; }
+
+    /// <summary>The outlets it takes from, at least one.</summary>
+    public ImmutableArray<WiredOutlet> Outlets { get; }
+
+    /// <summary>The listed lead; null for a plain one.</summary>
+    public Lead? Lead { get; }
+
+    /// <summary>The loads on it, at least one.</summary>
+    public ImmutableArray<WiredLoad> Loads { get; }
+
+    /// <summary>How its outlets are joined.</summary>
+    public Joint Joined => Feed.Joined;
+
+    /// <summary>Whether its lead exchanges centre and sleeve.</summary>
+    public bool Reverses => Lead?.Type == LeadType.Reversing;
+
+    /// <summary>
+    /// Its nominal voltage: the outlet's, the sum for outlets in series, the first's for outlets in parallel. Null when
+    /// an outlet's voltage is not known.
+    /// </summary>
+    public Volts? Volts
+    {
+        get
+        {
+            if (Joined != Joint.Series)
+                return Outlets[0].Volts;
+
+            var sum = Quantity<Volt>.Zero;
+            foreach (var outlet in Outlets)
+            {
+                if (outlet.Volts is not { } volts)
+                    return null;
+                sum += volts;
+            }
+
+            return sum;
+        }
+    }
+
+    /// <summary>The voltage in words, with the sum for outlets in series: "9 V + 9 V = 18 V".</summary>
+    public string VoltsText => Joined == Joint.Series
+        ? $"{string.Join(" + ", Outlets.Select(outlet => outlet.Volts?.ToString() ?? "?"))} = {Volts?.ToString() ?? "?"}"
+        : Volts?.ToString() ?? "?";
+
+    /// <summary>Direct or alternating current: its first outlet's.</summary>
+    public Figure<SupplyForm> Form => Outlets[0].Rating.Form;
+
+    /// <summary>The polarity at its plugs: its first outlet's, exchanged by a reversing lead.</summary>
+    public Polarity PolarityAtPlug
+    {
+        get
+        {
+            var polarity = Outlets[0].Rating.Polarity.Value;
+            if (!Reverses)
+                return polarity;
+            return polarity == Polarity.CentreNegative ? Polarity.CentrePositive : Polarity.CentreNegative;
+        }
+    }
+
+    /// <summary>The outlets' names, joined: "brick/2 + brick/3".</summary>
+    public string OutletNames => Outlets.Length == 1 ? Outlets[0].Name : string.Join(" + ", Outlets.Select(outlet => outlet.Name));
+}

@@ -1,0 +1,27 @@
+namespace Loadmark.Core.Ratings;
+
+/// <summary>A load of a rig with the feeds it is on.</summary>
+public sealed class WiredLoad
+{
+    private readonly List<WiredFeed> _feeds = [];
+
+    internal WiredLoad(LoadRating rating, int index)
+    {
+        Rating = rating;
+        Index = index;
+    }
+
+    /// <summary>What it needs.</summary>
+    public LoadRating Rating { get; }
+
+    /// <summary>Its place among the rig's loads, from 0.</summary>
+    public int Index { get; }
+
+    /// <summary>Its tag.</summary>
+    public string Id => Rating.Id;
+
+    /// <summary>The feeds it is on; none or more than one is a mistake that a rule reports.</summary>
+    public IReadOnlyList<WiredFeed> Feeds => _feeds;
+
+    internal void Add(WiredFeed feed) => _feeds.Add(feed);
+}

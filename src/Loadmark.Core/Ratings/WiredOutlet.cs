@@ -1,0 +1,70 @@
+using Loadmark.Core.Gear;
+
+namespace Loadmark.Core.Ratings;
+
+/// <summary>An outlet of a rig with what is asked of it.</summary>
+public sealed class WiredOutlet
+{
+    private readonly List<WiredFeed> _feeds = [];
+
+    internal WiredOutlet(OutletRating rating, int index)
+    {
+        Rating = rating;
+        Index = index;
+        ReturnGroup = null!;
+        Select(rating.Modes[0], rating.Modes[0].Volts is { IsSingle: true } only ? only.Low : rating.Modes[0].Volts?.High, isStated: true);
+    }
+
+    /// <summary>What it can give.</summary>
+    public OutletRating Rating { get; }
+
+    /// <summary>Its place among the rig's outlets, from 0.</summary>
+    public int Index { get; }
+
+    /// <summary>Its name: <c>brick/5</c>.</summary>
+    public string Name => Rating.Name;
+
+    /// <summary>The mode it is set to; its first when it feeds nothing.</summary>
+    public OutletMode Mode { get; private set; }
+
+    /// <summary>The voltage it is set to; null when not known.</summary>
+    public Volts? Volts { get; private set; }
+
+    /// <summary>Whether the rig says how it is set, or there is nothing to set.</summary>
+    public bool SettingIsStated { get; private set; }
+
+    /// <summary>The most current at that setting; null when nothing tells.</summary>
+    public Figure<Amps>? Limit { get; private set; }
+
+    /// <summary>The feeds it is in; more than one is a mistake that a rule reports.</summary>
+    public IReadOnlyList<WiredFeed> Feeds => _feeds;
+
+    /// <summary>The loads whose return is joined with this outlet's.</summary>
+    public ReturnGroup ReturnGroup { get; internal set; }
+
+    /// <summary>What its loads draw when they run: known figures only, see <see cref="DrawIsKnown"/>.</summary>
+    public Amps Run { get; private set; }
+
+    /// <summary>What its loads draw while they start: known figures only.</summary>
+    public Amps Start { get; private set; }
+
+    /// <summary>Whether the draw of every load on it is known.</summary>
+    public bool DrawIsKnown { get; private set; } = true;
+
+    internal void Select(OutletMode mode, Volts? volts, bool isStated)
+    {
+        Mode = mode;
+        Volts = volts;
+        SettingIsStated = isStated;
+        Limit = volts is { } setting ? mode.LimitAt(setting) : mode.Limit;
+    }
+
+    internal void Add(WiredFeed feed) => _feeds.Add(feed);
+
+    internal void Take(Amps run, Amps start, bool isKnown)
+    {
+        Run += run;
+        Start += start;
+        DrawIsKnown &= isKnown;
+    }
+}

@@ -1,0 +1,241 @@
+using System.Collections.Immutable;
+using Loadmark.Core.Gear;
+using Loadmark.Core.Rigs;
+
+namespace Loadmark.Core.Ratings;
+
+/// <summary>Builds a <see cref="WiredRig"/>; used once.</summary>
+internal sealed class WiredRigBuilder(Rig rig)
+{
+    private readonly Dictionary<string, WiredLoad> _loads = new(rig.Loads.Count, StringComparer.Ordinal);
+    private readonly Dictionary<OutletRef, WiredOutlet> _outlets = [];
+    private readonly Dictionary<string, Lead> _leads = new(rig.Leads.Count, StringComparer.Ordinal);
+
+    public WiredRig Build()
+    {
+        var supplies = new List<SupplyRating>(rig.Supplies.Count);
+        var outlets = new List<WiredOutlet>();
+        foreach (var supply in rig.Supplies)
+        {
+            supplies.Add(SupplyRating.Of(supply));
+            foreach (var outlet in supply.Outlets)
+            {
+                var wired = new WiredOutlet(OutletRating.Of(supply, outlet), outlets.Count);
+                Require(_outlets.TryAdd(wired.Rating.Reference, wired), $"The outlet {wired.Name} is listed twice.");
+                outlets.Add(wired);
+            }
+        }
+
+        var loads = new List<WiredLoad>(rig.Loads.Count);
+        foreach (var load in rig.Loads)
+        {
+            var wired = new WiredLoad(LoadRating.Of(load), loads.Count);
+            Require(_loads.TryAdd(load.Id, wired), $"The load {load.Id} is listed twice.");
+            loads.Add(wired);
+        }
+
+        foreach (var lead in rig.Leads)
+            Require(_leads.TryAdd(lead.Id, lead), $"The lead {lead.Id} is listed twice.");
+
+        var feeds = new List<WiredFeed>();
+        foreach (var feed in rig.Wired ?? [])
+            feeds.Add(Wire(feed, feeds.Count));
+
+        foreach (var feed in feeds)
+            Share(feed);
+
+        return new WiredRig(rig, supplies, outlets, loads, feeds, JoinReturns(outlets, feeds));
+    }
+
+    private WiredFeed Wire(Feed feed, int index)
+    {
+        Require(feed.From.Count > 0 && feed.To.Count > 0, "A feed has at least one outlet and one load.");
+        Require(feed.From.Count == 1 == (feed.Joined == Joint.None), "A feed joins its outlets exactly when it has several.");
+
+        var outlets = ImmutableArray.CreateBuilder<WiredOutlet>(feed.From.Count);
+        foreach (var reference in feed.From)
+            outlets.Add(_outlets.TryGetValue(reference, out var outlet) ? outlet : throw Missing($"outlet {reference}"));
+
+        var loads = ImmutableArray.CreateBuilder<WiredLoad>(feed.To.Count);
+        foreach (var id in feed.To)
+            loads.Add(_loads.TryGetValue(id, out var load) ? load : throw Missing($"load {id}"));
+
+        Lead? lead = null;
+        if (feed.Lead is { } name && !_leads.TryGetValue(name, out lead))
+            throw Missing($"lead {name}");
+
+        var wired = new WiredFeed(feed, index, outlets.MoveToImmutable(), lead, loads.MoveToImmutable());
+        for (var position = 0; position < wired.Outlets.Length; position++)
+        {
+            Set(wired.Outlets[position], feed.SettingOf(position), wired.Loads, feed.Joined);
+            wired.Outlets[position].Add(wired);
+        }
+
+        foreach (var load in wired.Loads)
+            load.Add(wired);
+        return wired;
+    }
+
+    /// <summary>
+    /// Sets an outlet as the wiring says. Where it does not say and there is a choice, the first mode that suits all
+    /// loads and bears them stands in, as an assumption: it is what a technician would set, and a rule tells them to look.
+    /// </summary>
+    private static void Set(WiredOutlet outlet, Volts? setting, ImmutableArray<WiredLoad> loads, Joint joint)
+    {
+        if (outlet.Feeds.Count > 0)
+            return;
+
+        var modes = outlet.Rating.Modes;
+        if (setting is { } volts)
+        {
+            var chosen = outlet.Rating.ModeAt(volts);
+            Require(chosen is not null || modes is [{ Volts: null }], $"{outlet.Name} has no setting of {volts}.");
+            outlet.Select(chosen ?? modes[0], volts, isStated: true);
+            return;
+        }
+
+        if (modes is [{ Volts: null } or { Volts.IsSingle: true }])
+            return;
+
+        var best = (Mode: modes[0], Volts: modes[0].Volts?.Low, Score: 0);
+        foreach (var mode in modes)
+        {
+            if (mode.Volts is not { } range || joint == Joint.Series)
+                continue;
+
+            var (suits, at) = Suit(range, loads);
+            var score = !suits ? 0 : Bears(mode.LimitAt(at), loads) ? 2 : 1;
+            if (score > best.Score)
+                best = (mode, at, score);
+        }
+
+        outlet.Select(best.Mode, best.Volts, isStated: false);
+    }
+
+    private static (bool Suits, Volts At) Suit(QuantityRange<Volt> range, ImmutableArray<WiredLoad> loads)
+    {
+        var low = range.Low;
+        foreach (var load in loads)
+            low = Volts.Max(low, Volts.Min(load.Rating.Voltage.Value.Low, range.High));
+
+        foreach (var load in loads)
+        {
+            if (VoltageBand.Judge(low, load.Rating.Voltage.Value) is VoltageFit.TooHigh or VoltageFit.TooLow)
+                return (false, low);
+        }
+
+        return (true, low);
+    }
+
+    private static bool Bears(Figure<Amps>? limit, ImmutableArray<WiredLoad> loads)
+    {
+        if (limit is not { } most)
+            return true;
+
+        var sum = Quantity<Ampere>.Zero;
+        foreach (var load in loads)
+            sum += load.Rating.Starting?.Value ?? Quantity<Ampere>.Zero;
+        return sum <= most.Value;
+    }
+
+    /// <summary>
+    /// Lays a feed's draws on its outlets: in series the whole current runs through each, in parallel each takes its
+    /// share by its limit (equal shares where a limit is not known).
+    /// </summary>
+    private static void Share(WiredFeed feed)
+    {
+        var run = Quantity<Ampere>.Zero;
+        var start = Quantity<Ampere>.Zero;
+        var known = true;
+        foreach (var load in feed.Loads)
+        {
+            known &= load.Rating.Running is not null;
+            run += load.Rating.Running?.Value ?? Quantity<Ampere>.Zero;
+            start += load.Rating.Starting?.Value ?? Quantity<Ampere>.Zero;
+        }
+
+        var whole = feed.Joined == Joint.Parallel ? SumOfLimits(feed.Outlets) : null;
+        foreach (var outlet in feed.Outlets)
+        {
+            var share = feed.Joined != Joint.Parallel ? 1m
+                : whole is { Value: > 0 } sum ? outlet.Limit!.Value.Value / sum
+                : 1m / feed.Outlets.Length;
+            outlet.Take(run * share, start * share, known);
+        }
+    }
+
+    private static Amps? SumOfLimits(ImmutableArray<WiredOutlet> outlets)
+    {
+        var sum = Quantity<Ampere>.Zero;
+        foreach (var outlet in outlets)
+        {
+            if (outlet.Limit is not { } limit)
+                return null;
+            sum += limit.Value;
+        }
+
+        return sum;
+    }
+
+    /// <summary>Loads share a return when their outlets do, or when a lead joins the returns of several outlets.</summary>
+    private static List<ReturnGroup> JoinReturns(List<WiredOutlet> outlets, List<WiredFeed> feeds)
+    {
+        var groups = new Dictionary<string, ReturnGroup>(StringComparer.Ordinal);
+        var returns = new List<ReturnGroup>();
+        var joined = JoinedNames(feeds);
+        foreach (var feed in feeds)
+        {
+            foreach (var outlet in feed.Outlets)
+            {
+                var name = Root(joined, outlet.Rating.Return);
+                if (!groups.TryGetValue(name, out var group))
+                {
+                    groups.Add(name, group = new ReturnGroup());
+                    returns.Add(group);
+                }
+
+                group.AddName(outlet.Rating.Isolated.Value ? outlet.Name : outlet.Rating.Supply.Id);
+                foreach (var load in feed.Loads)
+                    group.Add(load);
+            }
+        }
+
+        var empty = new ReturnGroup();
+        foreach (var outlet in outlets)
+            outlet.ReturnGroup = groups.GetValueOrDefault(Root(joined, outlet.Rating.Return), empty);
+        return returns;
+    }
+
+    private static Dictionary<string, string> JoinedNames(List<WiredFeed> feeds)
+    {
+        var joined = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (var feed in feeds)
+        {
+            for (var position = 1; position < feed.Outlets.Length; position++)
+            {
+                var one = Root(joined, feed.Outlets[0].Rating.Return);
+                var other = Root(joined, feed.Outlets[position].Rating.Return);
+                if (one != other)
+                    joined[other] = one;
+            }
+        }
+
+        return joined;
+    }
+
+    private static string Root(Dictionary<string, string> joined, string name)
+    {
+        while (joined.TryGetValue(name, out var next))
+            name = next;
+        return name;
+    }
+
+    private static InvalidRigException Missing(string what) =>
+        new($"The rig refers to the {what}, which it does not have.");
+
+    private static void Require(bool holds, string otherwise)
+    {
+        if (!holds)
+            throw new InvalidRigException(otherwise);
+    }
+}
