@@ -21,6 +21,9 @@ public static class WireGauge
         ArgumentOutOfRangeException.ThrowIfGreaterThan(gauge, Thinnest);
 
         var millimetres = 0.127 * Math.Pow(92, (36 - gauge) / 39.0);
-        return new Quantity<SquareMetre>((decimal)(Math.PI * millimetres * millimetres / 4) * 1e-6m);
+
+        // Nine decimals of a mm² are finer than any wire is drawn, and few enough digits to be written and read back.
+        var area = Math.Round((decimal)(Math.PI * millimetres * millimetres / 4), 9);
+        return new Quantity<SquareMetre>(area * 1e-6m);
     }
 }
