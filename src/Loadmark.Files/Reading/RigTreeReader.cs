@@ -12,7 +12,7 @@ internal static class RigTreeReader
     {
         if (root.IsNull)
         {
-            errors.Add(root.Start, "the file is empty; expected a rig, which begins with 'rig: ' and its name", "nothing", "a rig");
+            errors.Add(Spot.Start, "the file is empty; expected a rig, which begins with 'rig: ' and its name", "nothing", "a rig");
             return null;
         }
 

@@ -17,6 +17,7 @@ internal sealed class TreeReader
     private readonly ErrorList _errors;
     private readonly Parser _parser;
     private Spot _last = Spot.Start;
+    private Spot? _end;
 
     private TreeReader(string text, ErrorList errors)
     {
@@ -42,11 +43,19 @@ internal sealed class TreeReader
             // The library's own slip where a flow list meets a block key: "[1, 2" and then "b: 3" on the next line.
             errors.Add(reader._last, "a [ or { near here is not closed");
         }
+        catch (Exception fault) when (fault is ArgumentException or FormatException or OverflowException)
+        {
+            // Another slip of the library: the halves of a surrogate pair are put together without a look at the second.
+            errors.Add(reader._last, "after here, a \\u in quotes is half a character or not a number");
+        }
 
         return null;
     }
 
-    private static Spot At(Mark mark) => new((int)mark.Line, (int)mark.Column, (int)mark.Index);
+    /// <summary>The library's place; where it points past the text, the text's end.</summary>
+    private Spot At(Mark mark) => mark.Index >= _text.Length
+        ? _end ??= Spot.At(_text, _text.Length)
+        : new Spot((int)mark.Line, (int)mark.Column, (int)mark.Index);
 
     private Node? ReadDocument()
     {
@@ -190,6 +199,18 @@ internal sealed class TreeReader
             }
         }
 
-        return fault.Start.Line > 0 ? At(fault.Start) : _last;
+        return fault.Start.Line > 0 ? InText(At(fault.Start)) : _last;
+    }
+
+    /// <summary>A place that the library counted too far, after a broken escape, brought back to the end of its line.</summary>
+    private Spot InText(Spot spot)
+    {
+        var lineStart = Math.Min(spot.Index, _text.Length);
+        while (lineStart > 0 && _text[lineStart - 1] is not ('\n' or '\r'))
+            lineStart--;
+        var line = _text.AsSpan(lineStart);
+        var end = line.IndexOfAny('\r', '\n');
+        var length = end < 0 ? line.Length : end;
+        return spot.Column - 1 <= length && spot.Index - lineStart == spot.Column - 1 ? spot : Spot.At(_text, Math.Min(spot.Index, lineStart + length));
     }
 }
