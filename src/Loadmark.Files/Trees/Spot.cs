@@ -10,19 +10,5 @@ internal readonly record struct Spot(int Line, int Column, int Index)
     public static Spot Start => new(1, 1, 0);
 
     /// <summary>The place of the character at <paramref name="index"/> of <paramref name="text"/>.</summary>
-    public static Spot At(ReadOnlySpan<char> text, int index)
-    {
-        var line = 1;
-        var lineStart = 0;
-        for (var i = 0; i < index; i++)
-        {
-            if (text[i] == '\n' || (text[i] == '\r' && (i + 1 >= text.Length || text[i + 1] != '\n')))
-            {
-                line++;
-                lineStart = i + 1;
-            }
-        }
-
-        return new Spot(line, index - lineStart + 1, index);
-    }
+    public static Spot At(ReadOnlySpan<char> text, int index) => new LineTable(text).SpotOf(index);
 }

@@ -16,13 +16,14 @@ internal sealed class TreeReader
     private readonly string _text;
     private readonly ErrorList _errors;
     private readonly Parser _parser;
+    private readonly LineTable _lines;
     private Spot _last = Spot.Start;
-    private Spot? _end;
 
     private TreeReader(string text, ErrorList errors)
     {
         _text = text;
         _errors = errors;
+        _lines = new LineTable(text);
         _parser = new Parser(new StringReader(text));
     }
 
@@ -52,10 +53,11 @@ internal sealed class TreeReader
         return null;
     }
 
-    /// <summary>The library's place; where it points past the text, the text's end.</summary>
-    private Spot At(Mark mark) => mark.Index >= _text.Length
-        ? _end ??= Spot.At(_text, _text.Length)
-        : new Spot((int)mark.Line, (int)mark.Column, (int)mark.Index);
+    /// <summary>
+    /// The place of a mark. Only its index is taken from the library, whose count of lines goes wrong after a broken
+    /// escape and past the end.
+    /// </summary>
+    private Spot At(Mark mark) => _lines.SpotOf((int)mark.Index);
 
     private Node? ReadDocument()
     {
@@ -192,25 +194,13 @@ internal sealed class TreeReader
                 var indent = line[..(line.Length - line.TrimStart().Length)];
                 var tab = indent.IndexOf('\t');
                 if (tab >= 0 && lineStart + tab >= fault.Start.Index)
-                    return Spot.At(_text, lineStart + tab);
+                    return _lines.SpotOf(lineStart + tab);
                 if (end < 0)
                     break;
                 lineStart = end + 1;
             }
         }
 
-        return fault.Start.Line > 0 ? InText(At(fault.Start)) : _last;
-    }
-
-    /// <summary>A place that the library counted too far, after a broken escape, brought back to the end of its line.</summary>
-    private Spot InText(Spot spot)
-    {
-        var lineStart = Math.Min(spot.Index, _text.Length);
-        while (lineStart > 0 && _text[lineStart - 1] is not ('\n' or '\r'))
-            lineStart--;
-        var line = _text.AsSpan(lineStart);
-        var end = line.IndexOfAny('\r', '\n');
-        var length = end < 0 ? line.Length : end;
-        return spot.Column - 1 <= length && spot.Index - lineStart == spot.Column - 1 ? spot : Spot.At(_text, Math.Min(spot.Index, lineStart + length));
+        return fault.Start.Index > 0 ? At(fault.Start) : _last;
     }
 }
