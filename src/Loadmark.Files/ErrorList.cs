@@ -1,0 +1,79 @@
+using System.Collections.Immutable;
+using System.Text;
+using Loadmark.Files.Trees;
+
+namespace Loadmark.Files;
+
+/// <summary>Collects the errors of one file, up to a limit; the rest are counted.</summary>
+/// <param name="file">The file's name.</param>
+internal sealed class ErrorList(string file)
+{
+    private const int LongestQuote = 60;
+
+    private readonly ImmutableArray<FileError>.Builder _errors = ImmutableArray.CreateBuilder<FileError>();
+    private int _more;
+    private Spot _firstMore;
+
+    /// <summary>Whether there is any error.</summary>
+    public bool Any => _errors.Count > 0;
+
+    /// <summary>Whether further errors are only counted, so that looking for suggestions is wasted time.</summary>
+    public bool IsFull => _errors.Count >= RigFileReader.MostErrors;
+
+    /// <summary>A piece of the file as messages show it: one line, not too long, without control characters.</summary>
+    public static string Quote(string text)
+    {
+        var builder = new StringBuilder(Math.Min(text.Length, LongestQuote) + 1);
+        foreach (var character in text)
+        {
+            if (builder.Length >= LongestQuote)
+            {
+                if (char.IsHighSurrogate(builder[^1]))
+                    builder.Length--;
+                return builder.Append('…').ToString();
+            }
+
+            builder.Append(char.IsControl(character) || character is '\u2028' or '\u2029' ? ' ' : character);
+        }
+
+        return builder.ToString();
+    }
+
+    /// <summary>Adds an error.</summary>
+    public void Add(Spot at, string message, string? found = null, string? expected = null, string? suggestion = null)
+    {
+        if (IsFull)
+        {
+            if (_more++ == 0)
+                _firstMore = at;
+            return;
+        }
+
+        _errors.Add(new FileError(file, at.Line, at.Column, message)
+        {
+            Found = found is null ? null : Quote(found),
+            Expected = expected,
+            Suggestion = suggestion,
+        });
+    }
+
+    /// <summary>Adds "expected …, found …".</summary>
+    public void Expected(Spot at, string key, string expected, string found, string? because = null, string? suggestion = null)
+    {
+        var tail = because is null ? "" : $"; {because}";
+        var hint = suggestion is null ? "" : $"; did you mean '{suggestion}'?";
+        Add(at, $"{Quote(key)}: expected {expected}, found \"{Quote(found)}\"{tail}{hint}", found, expected, suggestion);
+    }
+
+    /// <summary>Adds "expected …, found a list".</summary>
+    public void ExpectedForm(Node node, string key, string expected) =>
+        Add(node.Start, $"{Quote(key)}: expected {expected}, found {node.Form}", node.Form, expected);
+
+    /// <summary>All errors, and one more that counts those past the limit.</summary>
+    public ImmutableArray<FileError> ToArray()
+    {
+        // The readers go by kinds of gear, people from top to bottom.
+        ImmutableArray<FileError> errors = [.. _errors.OrderBy(error => error.Line).ThenBy(error => error.Column)];
+        return _more == 0 ? errors : errors.Add(new FileError(file, _firstMore.Line, _firstMore.Column, $"and {_more} more; mend the ones above first"));
+    }
+}

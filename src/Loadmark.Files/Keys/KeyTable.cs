@@ -1,0 +1,20 @@
+namespace Loadmark.Files.Keys;
+
+/// <summary>The keys of one kind of group, such as a load.</summary>
+/// <param name="Name">The group in the schema, such as <c>load</c>.</param>
+/// <param name="What">The group in messages, such as "a load".</param>
+/// <param name="Keys">Its keys.</param>
+internal sealed record KeyTable(string Name, string What, params Key[] Keys)
+{
+    /// <summary>Whether it has a key of that name.</summary>
+    public bool Has(string name)
+    {
+        foreach (var key in Keys)
+        {
+            if (key.Name == name)
+                return true;
+        }
+
+        return false;
+    }
+}

@@ -1,0 +1,74 @@
+using Loadmark.Core.Gear;
+using Loadmark.Core.Nameplates;
+using Loadmark.Core.Rigs;
+using Loadmark.Files.Keys;
+using Loadmark.Files.Texts;
+using Loadmark.Files.Trees;
+
+namespace Loadmark.Files.Reading;
+
+/// <summary>Reads one entry of a supply's outlets, which may stand for several.</summary>
+internal static class OutletReader
+{
+    /// <summary>Adds the outlets of an entry to a list.</summary>
+    /// <param name="id">The outlet's id, or a range of ids.</param>
+    /// <param name="value">A label, a group of keys, or nothing.</param>
+    /// <param name="places">Where each outlet of the supply so far was named.</param>
+    /// <param name="outlets">The supply's outlets so far.</param>
+    /// <param name="errors">Where faults go.</param>
+    public static void Read(ScalarNode id, Node value, Dictionary<string, Spot> places, List<Outlet> outlets, ErrorList errors)
+    {
+        if (!Ids.Check(id, "an outlet", mayHaveSlash: false, errors) || ReadOne(id, value, errors) is not { } outlet)
+            return;
+
+        if (!OutletRange.Looks(id.Value))
+        {
+            Add(id, outlet, places, outlets, errors);
+            return;
+        }
+
+        if (OutletRange.Expand(id.Value, out var problem) is not { } ids)
+        {
+            errors.Add(id.Start, $"the range '{ErrorList.Quote(id.Value)}' is refused: {problem}", id.Value, "a range such as 1-4");
+            return;
+        }
+
+        foreach (var one in ids)
+            Add(id, outlet with { Id = one }, places, outlets, errors);
+    }
+
+    private static void Add(ScalarNode id, Outlet outlet, Dictionary<string, Spot> places, List<Outlet> outlets, ErrorList errors)
+    {
+        if (places.TryAdd(outlet.Id, id.Start))
+        {
+            outlets.Add(outlet);
+            return;
+        }
+
+        var first = places[outlet.Id];
+        errors.Add(id.Start, $"outlet '{outlet.Id}' stands here a second time; the first is at line {first.Line}, column {first.Column}", id.Value);
+    }
+
+    private static Outlet? ReadOne(ScalarNode id, Node value, ErrorList errors)
+    {
+        if (value.IsNull)
+            return new Outlet { Id = id.Value, Label = NameplateReader.Read("") };
+        if (value is ScalarNode text)
+            return new Outlet { Id = id.Value, Label = NameplateReader.Read(text.Value) };
+        if (Fields.Of(value, $"outlet {id.Value}", RigKeys.Outlet, errors) is not { } fields)
+            return null;
+
+        return new Outlet
+        {
+            Id = id.Value,
+            Label = NameplateReader.Read(fields.RawText("label") ?? ""),
+            Isolated = fields.YesNo("isolated"),
+            Bank = fields.Text("bank"),
+            Polarity = fields.Word("polarity", RigWords.Polarity),
+            Plug = fields.Text("plug") is { } plug ? new Plug(PlugText.Normalise(plug)) : null,
+            SourceOhms = fields.Figure<Ohm>("source_ohms", "a resistance such as 0.05 Ω"),
+            Surge = Figures.Timed(fields.Scalar("surge", "a current such as 1 A for 100 ms"), "surge", "1 A for 100 ms", errors),
+            NoLoad = fields.Figure<Volt>("no_load", "a voltage such as 13.2 V", mayBeZero: false),
+        };
+    }
+}

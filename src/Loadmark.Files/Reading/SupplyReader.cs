@@ -1,0 +1,94 @@
+using Loadmark.Core.Nameplates;
+using Loadmark.Core.Rigs;
+using Loadmark.Files.Keys;
+using Loadmark.Files.Texts;
+using Loadmark.Files.Trees;
+
+namespace Loadmark.Files.Reading;
+
+/// <summary>Reads one supply with its outlets and banks.</summary>
+internal static class SupplyReader
+{
+    private const string TotalForm = "a total such as 18 W";
+
+    /// <summary>The supply; null, with an error, when its value is not a group of keys.</summary>
+    public static Supply? Read(ScalarNode id, Node value, ErrorList errors)
+    {
+        Ids.Check(id, "a supply", mayHaveSlash: false, errors);
+        if (Fields.Of(value, id.Value, RigKeys.Supply, errors) is not { } fields)
+            return null;
+
+        var outlets = ReadOutlets(fields);
+        return new Supply
+        {
+            Id = id.Value,
+            Name = fields.Text("name"),
+            Label = fields.RawText("label") is { } label ? NameplateReader.Read(label) : null,
+            Isolated = fields.YesNo("isolated"),
+            Total = Figures.Total(fields.Scalar("total", TotalForm), "total", errors),
+            Outlets = [.. outlets],
+            Banks = [.. ReadBanks(fields, outlets)],
+            Overload = fields.Word("overload", RigWords.Overload),
+            Regulated = fields.YesNo("regulated"),
+            Mains = Figures.Voltage(fields.Scalar("mains", "a mains input such as 100-240 V"), "mains", errors),
+        };
+    }
+
+    private static List<Outlet> ReadOutlets(Fields fields)
+    {
+        var outlets = new List<Outlet>();
+        if (fields.Find("outlets") is not { } node)
+            return outlets;
+        if (node is not MappingNode mapping)
+        {
+            fields.Errors.ExpectedForm(node, "outlets", "outlet ids with their labels, such as { 1: 9 V 500 mA }");
+            return outlets;
+        }
+
+        if (mapping.Entries.Count == 0)
+            fields.Errors.Add(mapping.Start, "outlets: a supply has at least one outlet; write { 1: \"\" } for one as the supply's label says", "no outlets", "an outlet");
+        var places = new Dictionary<string, Spot>(StringComparer.Ordinal);
+        foreach (var (id, value) in mapping.Entries)
+            OutletReader.Read(id, value, places, outlets, fields.Errors);
+        return outlets;
+    }
+
+    private static List<Bank> ReadBanks(Fields fields, List<Outlet> outlets)
+    {
+        var banks = new List<Bank>();
+        if (fields.Find("banks") is not { } node)
+            return banks;
+        if (node is not MappingNode mapping)
+        {
+            fields.Errors.ExpectedForm(node, "banks", "names of banks with their totals, such as { left: 500 mA }");
+            return banks;
+        }
+
+        var used = outlets.Select(outlet => outlet.Bank).OfType<string>().ToHashSet(StringComparer.Ordinal);
+        foreach (var (name, value) in mapping.Entries)
+        {
+            if (Ids.Check(name, "a bank", mayHaveSlash: true, fields.Errors) && !used.Contains(name.Value))
+                AddUnused(name, used, fields.Errors);
+            if (ReadTotal(name, value, fields.Errors) is { } total)
+                banks.Add(new Bank(name.Value, total));
+        }
+
+        return banks;
+    }
+
+    private static void AddUnused(ScalarNode name, HashSet<string> used, ErrorList errors)
+    {
+        var nearest = errors.IsFull ? null : NearestWord.Find(name.Value, used);
+        var hint = nearest is null ? "give those outlets the key 'bank'" : $"did you mean '{nearest}'?";
+        errors.Add(name.Start, $"no outlet of this supply names the bank '{ErrorList.Quote(name.Value)}'; {hint}", name.Value, "the bank of an outlet", nearest);
+    }
+
+    private static SupplyTotal? ReadTotal(ScalarNode name, Node value, ErrorList errors)
+    {
+        if (value is ScalarNode { IsNull: false } text)
+            return Figures.Total(text, name.Value, errors);
+        if (Fields.Of(value, name.Value, RigKeys.Bank, errors) is not { } fields)
+            return null;
+        return Figures.Total(fields.Scalar("total", TotalForm), "total", errors);
+    }
+}

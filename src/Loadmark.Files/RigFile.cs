@@ -1,0 +1,137 @@
+using System.Security;
+using System.Text;
+using Loadmark.Files.Texts;
+using Loadmark.Files.Trees;
+
+namespace Loadmark.Files;
+
+/// <summary>Loads and saves the text of rig files.</summary>
+public static class RigFile
+{
+    internal const string TooLarge = "the file is over 1 MiB; a rig file is never that large";
+
+    private const int MostAttempts = 100;
+
+    /// <summary>
+    /// Saves a text as UTF-8, whole or not at all: it is written to a new file in the same folder, flushed to the disk,
+    /// and takes the old one's place in one step. The old file's permissions are kept; a link is followed.
+    /// </summary>
+    /// <param name="path">Where to.</param>
+    /// <param name="text">What; may hold a byte order mark.</param>
+    /// <exception cref="IOException">It cannot be written. The old file is as it was.</exception>
+    /// <exception cref="UnauthorizedAccessException">The folder or the file is write-protected. The old file is as it was.</exception>
+    public static void Save(string path, string text)
+    {
+        ArgumentException.ThrowIfNullOrEmpty(path);
+        ArgumentNullException.ThrowIfNull(text);
+        var target = Path.GetFullPath(path);
+        if (File.Exists(target))
+        {
+            target = File.ResolveLinkTarget(target, returnFinalTarget: true)?.FullName ?? target;
+            if (File.GetAttributes(target).HasFlag(FileAttributes.ReadOnly))
+                throw new UnauthorizedAccessException($"The file '{path}' is write-protected.");
+        }
+
+        var temporary = WriteBeside(target, text);
+        try
+        {
+            if (!OperatingSystem.IsWindows() && File.Exists(target))
+                File.SetUnixFileMode(temporary, File.GetUnixFileMode(target));
+            File.Move(temporary, target, overwrite: true);
+        }
+        catch
+        {
+            File.Delete(temporary);
+            throw;
+        }
+    }
+
+    /// <summary>The text of a file; null, with an error, when it cannot be read.</summary>
+    internal static string? LoadText(string path, ErrorList errors)
+    {
+        try
+        {
+            if (Directory.Exists(path))
+            {
+                errors.Add(Spot.Start, "this is a folder, not a file", "a folder", "a rig file");
+                return null;
+            }
+
+            using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete, bufferSize: 0);
+            if (ReadAll(stream) is { } bytes)
+                return RigBytes.Decode(bytes.Span, errors);
+            errors.Add(Spot.Start, TooLarge);
+        }
+        catch (Exception fault) when (fault is FileNotFoundException or DirectoryNotFoundException)
+        {
+            errors.Add(Spot.Start, "there is no such file", null, "a rig file");
+        }
+        catch (Exception fault) when (fault is UnauthorizedAccessException or SecurityException)
+        {
+            errors.Add(Spot.Start, "the file may not be read: permission is denied");
+        }
+        catch (Exception fault) when (fault is IOException or ArgumentException or NotSupportedException)
+        {
+            errors.Add(Spot.Start, $"the file cannot be read: {ErrorList.Quote(fault.Message)}");
+        }
+
+        return null;
+    }
+
+    /// <summary>All bytes; null when there are too many, without having read more than one too many.</summary>
+    private static ReadOnlyMemory<byte>? ReadAll(FileStream stream)
+    {
+        // The length of what is not a plain file, such as a pipe, is not known beforehand.
+        var known = stream.CanSeek ? stream.Length : 0;
+        if (known > RigFileReader.MostBytes)
+            return null;
+        var bytes = new byte[known > 0 ? (int)known + 1 : RigFileReader.MostBytes + 1];
+        var count = 0;
+        while (true)
+        {
+            var read = stream.Read(bytes, count, bytes.Length - count);
+            if (read == 0)
+                return bytes.AsMemory(0, count);
+            count += read;
+            if (count > RigFileReader.MostBytes)
+                return null;
+            if (count == bytes.Length)
+                Array.Resize(ref bytes, Math.Min(bytes.Length * 2, RigFileReader.MostBytes + 1));
+        }
+    }
+
+    private static string WriteBeside(string target, string text)
+    {
+        var folder = Path.GetDirectoryName(target) ?? throw new IOException($"'{target}' is not a file in a folder.");
+        for (var attempt = 0; ; attempt++)
+        {
+            var temporary = Path.Combine(folder, $".{Path.GetFileName(target)}.{Environment.ProcessId}-{attempt}.tmp");
+            FileStream stream;
+            try
+            {
+                stream = new FileStream(temporary, FileMode.CreateNew, FileAccess.Write, FileShare.None);
+            }
+            catch (IOException) when (attempt < MostAttempts && File.Exists(temporary))
+            {
+                // Left by a process that was killed, or another save of this one; the next name will do.
+                continue;
+            }
+
+            try
+            {
+                using (stream)
+                {
+                    stream.Write(new UTF8Encoding(encoderShouldEmitUTF8Identifier: false).GetBytes(text));
+                    stream.Flush(flushToDisk: true);
+                }
+
+                return temporary;
+            }
+            catch
+            {
+                File.Delete(temporary);
+                throw;
+            }
+        }
+    }
+}

@@ -1,0 +1,53 @@
+using Loadmark.Files.Reading;
+using Loadmark.Files.Texts;
+using Loadmark.Files.Trees;
+
+namespace Loadmark.Files;
+
+/// <summary>Reads rig files: YAML, or JSON of the same shape. Whatever is wrong with a file comes back as errors, never as an exception.</summary>
+public static class RigFileReader
+{
+    /// <summary>The largest file, in bytes: 1 MiB. A rig of ten thousand loads is smaller.</summary>
+    public const int MostBytes = 1024 * 1024;
+
+    /// <summary>How many errors are told in full; one more then says how many were left out.</summary>
+    public const int MostErrors = 50;
+
+    /// <summary>Reads the text of a rig file.</summary>
+    /// <param name="text">The text; a byte order mark at its start is passed over.</param>
+    /// <param name="fileName">The name that errors carry.</param>
+    /// <returns>The rig, or every error in the text.</returns>
+    public static RigReading Read(string text, string fileName)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        ArgumentNullException.ThrowIfNull(fileName);
+        return Read(text, new ErrorList(fileName));
+    }
+
+    /// <summary>Reads a rig file.</summary>
+    /// <param name="path">Its path. One that cannot be read comes back as an error.</param>
+    /// <returns>The rig, or every error in the file.</returns>
+    public static RigReading ReadFile(string path)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        var errors = new ErrorList(path);
+        return RigFile.LoadText(path, errors) is { } text ? Read(text, errors) : new RigReading(null, errors.ToArray());
+    }
+
+    private static RigReading Read(string text, ErrorList errors)
+    {
+        if (text.StartsWith('\uFEFF'))
+            text = text[1..];
+        var control = ControlCharacters.FirstIn(text);
+        if (text.Length > MostBytes)
+            errors.Add(Spot.Start, RigFile.TooLarge);
+        else if (control >= 0 && text[control] == '\0')
+            errors.Add(Spot.At(text, control), "this is not a text file: it holds a zero character here", null, "a text in UTF-8");
+        else if (control >= 0)
+            errors.Add(Spot.At(text, control), $"the character U+{(int)text[control]:X4} has no place in a text file", $"U+{(int)text[control]:X4}");
+        else if (TreeReader.Read(text, errors) is { } root && RigTreeReader.Read(root, errors) is { } rig && !errors.Any)
+            return new RigReading(rig, []);
+
+        return new RigReading(null, errors.ToArray());
+    }
+}

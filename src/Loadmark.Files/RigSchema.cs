@@ -1,0 +1,38 @@
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using Loadmark.Files.Keys;
+using Loadmark.Files.Schema;
+
+namespace Loadmark.Files;
+
+/// <summary>The JSON Schema of rig files, written from the same table of keys that the reader goes by.</summary>
+public static class RigSchema
+{
+    /// <summary>The schema (JSON Schema, draft 7, which editors know best), with line ends of one character.</summary>
+    public static string Write()
+    {
+        using var stream = new MemoryStream();
+        var options = new JsonWriterOptions { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+        using (var json = new Utf8JsonWriter(stream, options))
+        {
+            json.WriteStartObject();
+            json.WriteString("$schema", "http://json-schema.org/draft-07/schema#");
+            json.WriteString("title", "Rig file");
+            json.WriteString("description", "What draws, what gives, and what feeds what on an effects rig.");
+            KeySchema.WriteTable(json, RigKeys.Rig);
+            json.WriteStartObject("definitions");
+            foreach (var table in (ReadOnlySpan<KeyTable>)[RigKeys.Load, RigKeys.Supply, RigKeys.Outlet, RigKeys.Bank, RigKeys.Lead, RigKeys.Feed])
+            {
+                json.WriteStartObject(table.Name);
+                KeySchema.WriteTable(json, table);
+                json.WriteEndObject();
+            }
+
+            json.WriteEndObject();
+            json.WriteEndObject();
+        }
+
+        return Encoding.UTF8.GetString(stream.ToArray()) + "\n";
+    }
+}

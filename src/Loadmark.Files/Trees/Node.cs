@@ -1,0 +1,18 @@
+namespace Loadmark.Files.Trees;
+
+/// <summary>A value in the file with the span it takes.</summary>
+/// <param name="start">Where it begins.</param>
+internal abstract class Node(Spot start)
+{
+    /// <summary>Where it begins.</summary>
+    public Spot Start { get; } = start;
+
+    /// <summary>Index just past its last character; of a block, past the last character of its last value.</summary>
+    public int EndIndex { get; set; }
+
+    /// <summary>Whether it says "nothing here": no text, <c>~</c> or <c>null</c>, without quotes.</summary>
+    public virtual bool IsNull => false;
+
+    /// <summary>What it is, for messages: "a list".</summary>
+    public abstract string Form { get; }
+}

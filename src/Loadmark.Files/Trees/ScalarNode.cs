@@ -1,0 +1,14 @@
+namespace Loadmark.Files.Trees;
+
+/// <summary>A text.</summary>
+internal sealed class ScalarNode(Spot start, string value, bool isPlain) : Node(start)
+{
+    /// <summary>The text, without quotes and escapes.</summary>
+    public string Value { get; } = value;
+
+    /// <inheritdoc/>
+    public override bool IsNull => isPlain && (Value is "" or "~" or "null" or "Null" or "NULL");
+
+    /// <inheritdoc/>
+    public override string Form => "a text";
+}

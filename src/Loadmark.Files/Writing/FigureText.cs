@@ -1,0 +1,37 @@
+using System.Globalization;
+
+namespace Loadmark.Files.Writing;
+
+/// <summary>Writes quantities so that they read back as the same value.</summary>
+internal static class FigureText
+{
+    private static readonly (string Prefix, decimal Factor)[] Prefixes = [("m", 1e3m), ("µ", 1e6m), ("n", 1e9m), ("p", 1e12m)];
+
+    /// <summary>
+    /// The short form ("300 mA") where it loses nothing, else all digits, with a prefix where there are too many zeros
+    /// for the reader.
+    /// </summary>
+    /// <exception cref="ArgumentException">No text reads back as this value.</exception>
+    public static string Of<TUnit>(Quantity<TUnit> quantity)
+        where TUnit : struct, IUnit
+    {
+        var text = quantity.ToString();
+        if (ReadsBack(text, quantity))
+            return text;
+        text = quantity.ToExactString();
+        if (ReadsBack(text, quantity))
+            return text;
+        foreach (var (prefix, factor) in Prefixes)
+        {
+            text = $"{(quantity.Value * factor).ToString("0.#############", CultureInfo.InvariantCulture)} {prefix}{TUnit.Symbol}";
+            if (ReadsBack(text, quantity))
+                return text;
+        }
+
+        throw new ArgumentException($"The rig file cannot hold the figure {quantity.ToExactString()}.", nameof(quantity));
+    }
+
+    private static bool ReadsBack<TUnit>(string text, Quantity<TUnit> quantity)
+        where TUnit : struct, IUnit =>
+        QuantityReader.TryRead<TUnit>(text, out var read, out _) && read == quantity;
+}

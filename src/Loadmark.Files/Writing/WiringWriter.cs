@@ -1,0 +1,49 @@
+using Loadmark.Core.Rigs;
+using Loadmark.Files.Keys;
+
+namespace Loadmark.Files.Writing;
+
+/// <summary>Writes leads and feeds.</summary>
+internal static class WiringWriter
+{
+    /// <summary>Writes the lead's name and its keys.</summary>
+    public static void WriteLead(YamlWriter yaml, Lead lead)
+    {
+        yaml.Text(lead.Id);
+        yaml.BeginGroup(flow: true);
+        yaml.Entry("type", RigWords.LeadType.WordOf(lead.Type));
+        yaml.Entry("length", lead.Length);
+        yaml.Entry("tail", lead.Tail);
+        yaml.Entry("pitch", lead.Pitch);
+        yaml.Entry("plugs", lead.Plugs is { } plugs ? $"{plugs}" : null, numberIsFine: true);
+        yaml.Entry("wire", lead.Wire is { } wire ? wire.Gauge is { } gauge ? $"AWG {gauge}" : FigureText.Of(wire.Area) : null);
+        yaml.Entry("ohms", lead.Ohms);
+        yaml.Entry("contact_ohms", lead.ContactOhms);
+        yaml.Entry("count", lead.Count is { } count ? $"{count}" : null, numberIsFine: true);
+        yaml.EndGroup();
+    }
+
+    /// <summary>Writes the key <c>wired</c> with its feeds, one a line.</summary>
+    public static void WriteWired(YamlWriter yaml, ValueList<Feed> wired)
+    {
+        yaml.Text("wired");
+        yaml.BeginList(flow: wired.Count == 0);
+        foreach (var feed in wired)
+            WriteFeed(yaml, feed);
+        yaml.EndList();
+    }
+
+    /// <summary>Writes one feed in braces.</summary>
+    public static void WriteFeed(YamlWriter yaml, Feed feed)
+    {
+        yaml.BeginGroup(flow: true);
+        yaml.OneOrList("from", [.. feed.From.Select(outlet => outlet.ToString())]);
+        yaml.Entry("joined", feed.Joined == Joint.None ? null : RigWords.Joined.WordOf(feed.Joined));
+        if (feed.At.Count > 0)
+            yaml.OneOrList("at", [.. feed.At.Select(FigureText.Of)]);
+        yaml.Entry("lead", feed.Lead);
+        yaml.OneOrList("to", [.. feed.To]);
+        yaml.Entry("pinned", feed.Pinned ? true : null);
+        yaml.EndGroup();
+    }
+}

@@ -1,0 +1,90 @@
+using System.Globalization;
+using System.Text;
+using YamlDotNet.Core;
+using YamlDotNet.Core.Events;
+
+namespace Loadmark.Files.Writing;
+
+/// <summary>Writes keys and values through the YAML library, with quotes only where a text needs them.</summary>
+internal sealed class YamlWriter
+{
+    private readonly StringBuilder _text = new();
+    private readonly Emitter _emitter;
+
+    /// <summary>Begins a document.</summary>
+    public YamlWriter()
+    {
+        var output = new StringWriter(_text, CultureInfo.InvariantCulture) { NewLine = "\n" };
+        _emitter = new Emitter(output, new EmitterSettings().WithIndentedSequences().WithBestWidth(int.MaxValue).WithMaxSimpleKeyLength(1000).WithNewLine("\n"));
+        _emitter.Emit(new StreamStart());
+        _emitter.Emit(new DocumentStart(null, null, isImplicit: true));
+    }
+
+    /// <summary>Begins a group of keys.</summary>
+    public void BeginGroup(bool flow = false) =>
+        _emitter.Emit(new MappingStart(AnchorName.Empty, TagName.Empty, isImplicit: true, flow ? MappingStyle.Flow : MappingStyle.Block));
+
+    /// <summary>Ends a group of keys.</summary>
+    public void EndGroup() => _emitter.Emit(new MappingEnd());
+
+    /// <summary>Begins a list.</summary>
+    public void BeginList(bool flow) =>
+        _emitter.Emit(new SequenceStart(AnchorName.Empty, TagName.Empty, isImplicit: true, flow ? SequenceStyle.Flow : SequenceStyle.Block));
+
+    /// <summary>Ends a list.</summary>
+    public void EndList() => _emitter.Emit(new SequenceEnd());
+
+    /// <summary>Writes a key, or a value that has no key.</summary>
+    public void Text(string text, bool numberIsFine = false)
+    {
+        var plain = PlainText.Suits(text, numberIsFine);
+        _emitter.Emit(new Scalar(AnchorName.Empty, TagName.Empty, text, plain ? ScalarStyle.Plain : ScalarStyle.DoubleQuoted, isPlainImplicit: plain, isQuotedImplicit: true));
+    }
+
+    /// <summary>Writes a key with a text, unless the text is null.</summary>
+    public void Entry(string key, string? value, bool numberIsFine = false)
+    {
+        if (value is null)
+            return;
+        Text(key);
+        Text(value, numberIsFine);
+    }
+
+    /// <summary>Writes a key with true or false, unless it is null.</summary>
+    public void Entry(string key, bool? value)
+    {
+        if (value is null)
+            return;
+        Text(key);
+        _emitter.Emit(new Scalar(AnchorName.Empty, TagName.Empty, value.Value ? "true" : "false", ScalarStyle.Plain, isPlainImplicit: true, isQuotedImplicit: false));
+    }
+
+    /// <summary>Writes a key with a quantity, unless it is null.</summary>
+    public void Entry<TUnit>(string key, Quantity<TUnit>? value)
+        where TUnit : struct, IUnit => Entry(key, value is { } quantity ? FigureText.Of(quantity) : null);
+
+    /// <summary>Writes a key with one text, or a list of them in brackets when there are more.</summary>
+    public void OneOrList(string key, IReadOnlyList<string> texts)
+    {
+        if (texts.Count == 1)
+        {
+            Entry(key, texts[0]);
+            return;
+        }
+
+        Text(key);
+        BeginList(flow: true);
+        foreach (var text in texts)
+            Text(text);
+        EndList();
+    }
+
+    /// <summary>Ends the document.</summary>
+    /// <returns>All that was written.</returns>
+    public string Finish()
+    {
+        _emitter.Emit(new DocumentEnd(isImplicit: true));
+        _emitter.Emit(new StreamEnd());
+        return _text.ToString();
+    }
+}
