@@ -1,0 +1,173 @@
+using Spectre.Console;
+using Spectre.Console.Rendering;
+
+namespace Loadmark.Sheets;
+
+/// <summary>
+/// A page of text being set: lines of styled pieces, wrapped to its width with hanging indents. All text passes through
+/// <see cref="SafeText"/> here, and none is ever taken as markup.
+/// </summary>
+/// <param name="width">How wide the page is, in character cells.</param>
+/// <param name="unicode">Whether it can show characters beyond ASCII.</param>
+internal sealed class Sheet(int width, bool unicode) : IRenderable
+{
+    private readonly List<Segment> _segments = [];
+    private int _column;
+    private int _pending;
+
+    /// <summary>How wide the page is, in character cells.</summary>
+    public int Width => width;
+
+    /// <summary>Whether it can show characters beyond ASCII.</summary>
+    public bool Unicode => unicode;
+
+    /// <summary>How many cells of the line are taken, spaces to come included.</summary>
+    public int Column => _column + _pending;
+
+    /// <summary>The text as this page can show it.</summary>
+    public string Fit(string text)
+    {
+        var safe = SafeText.Neutral(text);
+        return unicode ? safe : SafeText.Ascii(safe);
+    }
+
+    /// <summary>How many cells the text takes as this page shows it.</summary>
+    public int CellsOf(string text) => CellsOfFitted(Fit(text));
+
+    /// <summary>Puts text on the line as it is, unwrapped.</summary>
+    public Sheet Put(string text, Style? style = null)
+    {
+        PutFitted(Fit(text), style);
+        return this;
+    }
+
+    /// <summary>Puts text on the line so that it ends at <paramref name="column"/>.</summary>
+    public Sheet PutRight(string text, int column, Style? style = null)
+    {
+        var fitted = Fit(text);
+        PadTo(column - CellsOfFitted(fitted));
+        PutFitted(fitted, style);
+        return this;
+    }
+
+    /// <summary>Puts text on the line, shortened with an ellipsis to at most <paramref name="cells"/> cells.</summary>
+    public Sheet PutShortened(string text, int cells, Style? style = null)
+    {
+        PutFitted(Shorten(Fit(text), cells), style);
+        return this;
+    }
+
+    /// <summary>Moves on to a column; stays where it is when the line is already there. Leaves no space at a line's end.</summary>
+    public Sheet PadTo(int column)
+    {
+        _pending = Math.Max(_pending, column - _column);
+        return this;
+    }
+
+    /// <summary>Puts text on the line and, where it does not fit, on more lines that begin at <paramref name="hang"/>.</summary>
+    public Sheet Wrap(string text, int hang, Style? style = null)
+    {
+        var first = true;
+        foreach (var word in Fit(text).Split(' '))
+        {
+            if (word.Length == 0)
+                continue;
+            PutWord(word, hang, style, spaced: !first);
+            first = false;
+        }
+
+        return this;
+    }
+
+    /// <summary>Ends the line.</summary>
+    public Sheet EndLine()
+    {
+        _segments.Add(Segment.LineBreak);
+        _column = 0;
+        _pending = 0;
+        return this;
+    }
+
+    /// <summary>Puts a whole line.</summary>
+    public Sheet Line(string text, Style? style = null) => Put(text, style).EndLine();
+
+    /// <summary>Puts a thin line across the page, with air around it.</summary>
+    public Sheet Rule() => BlankLine().Put(new string(unicode ? '─' : '-', width), Ink.Faint).EndLine().BlankLine();
+
+    /// <summary>Puts an empty line.</summary>
+    public Sheet BlankLine() => EndLine();
+
+    /// <inheritdoc/>
+    public Measurement Measure(RenderOptions options, int maxWidth) => new(width, width);
+
+    /// <inheritdoc/>
+    public IEnumerable<Segment> Render(RenderOptions options, int maxWidth) => _segments;
+
+    private static int CellsOfFitted(string text)
+    {
+        foreach (var character in text)
+        {
+            if (character > '~')
+                return text.GetCellWidth();
+        }
+
+        return text.Length;
+    }
+
+    private string Shorten(string fitted, int cells)
+    {
+        if (CellsOfFitted(fitted) <= cells)
+            return fitted;
+
+        var ellipsis = unicode ? "…" : "..";
+        var length = fitted.Length;
+        while (length > 0 && (CellsOfFitted(fitted[..length]) + ellipsis.Length > cells || char.IsLowSurrogate(fitted[length])))
+            length--;
+        return fitted[..length] + ellipsis;
+    }
+
+    private void PutWord(string word, int hang, Style? style, bool spaced)
+    {
+        var cells = CellsOfFitted(word);
+        var gap = spaced && Column > hang ? 1 : 0;
+        if (Column + gap + cells > width && Column > hang)
+        {
+            EndLine();
+            PadTo(hang);
+            gap = 0;
+        }
+
+        _pending += gap;
+        while (Column + CellsOfFitted(word) > width && width > hang + 1)
+        {
+            // Longer than a line: cut where the line ends, never inside a surrogate pair.
+            var length = 1;
+            while (length < word.Length && Column + CellsOfFitted(word[..(length + 1)]) <= width)
+                length++;
+            if (char.IsHighSurrogate(word[length - 1]) && length < word.Length)
+                length += length > 1 ? -1 : 1;
+            PutFitted(word[..length], style);
+            word = word[length..];
+            EndLine();
+            PadTo(hang);
+        }
+
+        PutFitted(word, style);
+    }
+
+    private void PutFitted(string fitted, Style? style)
+    {
+        if (fitted.Length == 0)
+            return;
+
+        if (_pending > 0)
+        {
+            _segments.Add(new Segment(new string(' ', _pending)));
+            _column += _pending;
+            _pending = 0;
+        }
+
+        _segments.Add(new Segment(fitted, style ?? Ink.Plain));
+        _column += CellsOfFitted(fitted);
+    }
+}
