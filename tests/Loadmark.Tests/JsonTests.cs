@@ -96,7 +96,7 @@ public sealed class JsonTests
         AssertDistinct(Enum.GetValues<Severity>().Select(severity => SeverityLook.Of(severity).Sign));
         AssertDistinct(Enum.GetValues<Severity>().Select(severity => SeverityLook.Of(severity).AsciiSign));
         Assert.All(Enum.GetValues<Severity>(), severity => Assert.Equal(JsonWords.Of(severity), SeverityLook.Of(severity).Word));
-        Assert.Equal(Enum.GetValues<Severity>().OrderDescending(), SeverityLook.WorstFirst);
+        Assert.Equal(Enum.GetValues<Severity>().OrderDescending(), SeverityLook.WorstFirst.ToArray());
     }
 
     private static void AssertDistinct(IEnumerable<string> words) => Assert.Distinct(words);

@@ -41,7 +41,7 @@ public sealed class ReadTextTests
     {
         using var output = new MemoryStream();
         var around = new Surroundings { Output = output, Error = TextWriter.Null, Input = () => TextReader.Null };
-        var sheet = new Sheet(around.Width, around.Unicode);
+        var sheet = new Sheet(around.Width, around.Unicode, around.Colour);
         NameplatePage.Write(sheet, nameplate);
         SheetPrinter.Print(sheet, around);
         return Encoding.UTF8.GetString(output.ToArray());

@@ -44,7 +44,7 @@ internal sealed class CheckCommand(Surroundings around, IRigSource source, Func<
 
     private void Print(CheckAnswer[] answers)
     {
-        var sheet = new Sheet(around.Width, around.Unicode);
+        var sheet = new Sheet(around.Width, around.Unicode, around.Colour);
         if (answers.Length > 1)
             ManyRigsPage.Write(sheet, answers);
         else if (answers[0].Result is { } result)

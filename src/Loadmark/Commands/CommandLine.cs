@@ -40,14 +40,14 @@ internal sealed class CommandLine
         var command = parsed.CommandResult.Command;
         var topic = command == _check ? Topic.Check : command == _read ? Topic.Read : Topic.Program;
 
-        if (parsed.GetValue(_help) || (typed.Count > 0 && typed[0] == "help"))
+        if (parsed.GetResult(_help) is { Implicit: false } || (typed.Count > 0 && typed[0] == "help"))
             return new Request.Help(TopicOfHelp(typed, topic));
         if (Complaint(parsed, topic) is { } complaint)
             return new Request.Wrong(topic, complaint);
-        if (parsed.GetValue(_version))
+        if (parsed.GetResult(_version) is { Implicit: false })
             return new Request.Version();
 
-        var json = parsed.GetValue(_json);
+        var json = parsed.GetResult(_json) is { Implicit: false };
         return topic switch
         {
             Topic.Check when parsed.GetValue(_rigs) is { Length: > 0 } rigs => new Request.Check(rigs, json),

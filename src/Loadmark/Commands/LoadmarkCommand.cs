@@ -54,7 +54,7 @@ internal static class LoadmarkCommand
 
     private static void Show(Surroundings around, Action<Sheet> write)
     {
-        var sheet = new Sheet(around.Width, around.Unicode);
+        var sheet = new Sheet(around.Width, around.Unicode, around.Colour);
         write(sheet);
         SheetPrinter.Print(sheet, around);
     }

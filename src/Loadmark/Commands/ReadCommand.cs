@@ -45,7 +45,7 @@ internal sealed class ReadCommand(Surroundings around)
 
     private void Print(List<string> texts)
     {
-        var sheet = new Sheet(around.Width, around.Unicode);
+        var sheet = new Sheet(around.Width, around.Unicode, around.Colour);
         for (var index = 0; index < texts.Count; index++)
         {
             if (index > 0)

@@ -16,6 +16,8 @@ internal sealed class MarkGauge
     /// <summary>How many cells there are past the mark.</summary>
     public const int CellsPast = 3;
 
+    private static readonly GaugeCell[] None = [];
+
     private readonly int _cells;
     private readonly int _tick;
     private readonly decimal _headroom;
@@ -37,30 +39,31 @@ internal sealed class MarkGauge
     private bool HasTick => _tick < _cells;
 
     /// <summary>The cells of an outlet's gauge from left to right; none when its limit is not known or zero.</summary>
-    public IReadOnlyList<GaugeCell> Of(OutletLoading outlet)
+    public GaugeCell[] Of(OutletLoading outlet)
     {
         if (outlet.Limit is not { Value: > 0 } limit)
-            return [];
+            return None;
 
         var run = outlet.Run is { } running ? Filled(running / limit) : 0;
         var start = outlet.Start is { } starting ? Filled(starting / limit) : run;
-        var gauge = new List<GaugeCell>(Width);
+        var gauge = new GaugeCell[Math.Max(_cells, Math.Max(run, start)) + (HasTick ? 2 : 1)];
+        var at = 0;
         for (var cell = 1; cell <= Math.Max(_cells, Math.Max(run, start)); cell++)
         {
             var past = cell > _cells;
             if (cell <= run)
-                gauge.Add(past ? GaugeCell.RunPast : GaugeCell.Run);
+                gauge[at++] = past ? GaugeCell.RunPast : GaugeCell.Run;
             else if (cell <= start)
-                gauge.Add(past ? GaugeCell.StartPast : GaugeCell.Start);
+                gauge[at++] = past ? GaugeCell.StartPast : GaugeCell.Start;
             else if (cell == 1 && (outlet.Run is null || outlet.Start is null))
-                gauge.Add(GaugeCell.Unknown);
+                gauge[at++] = GaugeCell.Unknown;
             else
-                gauge.Add(GaugeCell.Empty);
+                gauge[at++] = GaugeCell.Empty;
 
             if (HasTick && cell == _tick)
-                gauge.Add(GaugeCell.Tick);
+                gauge[at++] = GaugeCell.Tick;
             if (cell == _cells)
-                gauge.Add(GaugeCell.Mark);
+                gauge[at++] = GaugeCell.Mark;
         }
 
         return gauge;

@@ -6,7 +6,7 @@ namespace Loadmark.Sheets;
 /// <summary>One line of the table of outlets: an outlet in use, or free outlets of one supply that are alike.</summary>
 /// <param name="Name">The outlet, or the first and last of several: <c>brick/6-8</c>.</param>
 /// <param name="Outlet">The outlet, or the first of several.</param>
-internal readonly record struct OutletRow(string Name, OutletLoading Outlet)
+internal sealed record OutletRow(string Name, OutletLoading Outlet)
 {
     /// <summary>Whether nothing is fed from here.</summary>
     public bool IsFree => Outlet.Loads.Count == 0;
@@ -23,7 +23,7 @@ internal readonly record struct OutletRow(string Name, OutletLoading Outlet)
             while (index < outlets.Count && Continues(first, last, outlets[index]))
                 last = outlets[index++];
 
-            rows.Add(new OutletRow(last == first ? first.Outlet.ToString() : $"{first.Outlet}-{last.Outlet.Outlet}", first));
+            rows.Add(new OutletRow(ReferenceEquals(last, first) ? first.Outlet.ToString() : $"{first.Outlet.ToString()}-{last.Outlet.Outlet}", first));
         }
 
         return rows;

@@ -12,7 +12,7 @@ namespace Loadmark.Sheets;
 internal sealed record SeverityLook(string Sign, string AsciiSign, string Word, Style Style, string Meaning)
 {
     /// <summary>The severities from worst to best.</summary>
-    public static IReadOnlyList<Severity> WorstFirst { get; } =
+    public static ReadOnlySpan<Severity> WorstFirst =>
         [Severity.Harm, Severity.Fails, Severity.Noise, Severity.Margin, Severity.Note, Severity.Good];
 
     /// <summary>How <paramref name="severity"/> shows.</summary>

@@ -1,3 +1,4 @@
+using System.Text;
 using Spectre.Console;
 using Spectre.Console.Rendering;
 
@@ -9,9 +10,14 @@ namespace Loadmark.Sheets;
 /// </summary>
 /// <param name="width">How wide the page is, in character cells.</param>
 /// <param name="unicode">Whether it can show characters beyond ASCII.</param>
-internal sealed class Sheet(int width, bool unicode) : IRenderable
+/// <param name="colour">Whether it takes colour; without, the styles are left out.</param>
+internal sealed class Sheet(int width, bool unicode, bool colour) : IRenderable
 {
     private readonly List<Segment> _segments = [];
+    private readonly StringBuilder _run = new();
+    private Style? _runStyle;
+    private const string Blank = "                                                                                ";
+
     private int _column;
     private int _pending;
 
@@ -82,7 +88,7 @@ internal sealed class Sheet(int width, bool unicode) : IRenderable
     /// <summary>Ends the line.</summary>
     public Sheet EndLine()
     {
-        _segments.Add(Segment.LineBreak);
+        Append("\n", null);
         _column = 0;
         _pending = 0;
         return this;
@@ -92,7 +98,7 @@ internal sealed class Sheet(int width, bool unicode) : IRenderable
     public Sheet Line(string text, Style? style = null) => Put(text, style).EndLine();
 
     /// <summary>Puts a thin line across the page, with air around it.</summary>
-    public Sheet Rule() => BlankLine().Put(new string(unicode ? '─' : '-', width), Ink.Faint).EndLine().BlankLine();
+    public Sheet Rule() => BlankLine().Put(string.Concat(Enumerable.Repeat(unicode ? "─" : "-", width)), Ink.Faint).EndLine().BlankLine();
 
     /// <summary>Puts an empty line.</summary>
     public Sheet BlankLine() => EndLine();
@@ -101,7 +107,11 @@ internal sealed class Sheet(int width, bool unicode) : IRenderable
     public Measurement Measure(RenderOptions options, int maxWidth) => new(width, width);
 
     /// <inheritdoc/>
-    public IEnumerable<Segment> Render(RenderOptions options, int maxWidth) => _segments;
+    public IEnumerable<Segment> Render(RenderOptions options, int maxWidth)
+    {
+        FlushRun();
+        return _segments;
+    }
 
     private static int CellsOfFitted(string text)
     {
@@ -137,7 +147,8 @@ internal sealed class Sheet(int width, bool unicode) : IRenderable
             gap = 0;
         }
 
-        _pending += gap;
+        if (gap > 0)
+            PutFitted(" ", style);
         while (Column + CellsOfFitted(word) > width && width > hang + 1)
         {
             // Longer than a line: cut where the line ends, never inside a surrogate pair.
@@ -160,14 +171,33 @@ internal sealed class Sheet(int width, bool unicode) : IRenderable
         if (fitted.Length == 0)
             return;
 
-        if (_pending > 0)
-        {
-            _segments.Add(new Segment(new string(' ', _pending)));
-            _column += _pending;
-            _pending = 0;
-        }
-
-        _segments.Add(new Segment(fitted, style ?? Ink.Plain));
+        Append(Spaces(_pending), null);
+        _column += _pending;
+        _pending = 0;
+        Append(fitted, style);
         _column += CellsOfFitted(fitted);
     }
+
+    /// <summary>Gathers text of one style, so that a page without colour is one piece.</summary>
+    private void Append(string text, Style? style)
+    {
+        if (text.Length == 0)
+            return;
+
+        var ink = colour ? style : null;
+        if (ink != _runStyle)
+            FlushRun();
+        _runStyle = ink;
+        _run.Append(text);
+    }
+
+    private void FlushRun()
+    {
+        if (_run.Length > 0)
+            _segments.Add(new Segment(_run.ToString(), _runStyle ?? Style.Plain));
+        _run.Clear();
+    }
+
+    /// <summary>Cut from a constant: filling a new string wakes vector code that only the compiler at run time makes.</summary>
+    private static string Spaces(int count) => count <= Blank.Length ? Blank[..count] : new string(' ', count);
 }
