@@ -15,7 +15,7 @@ internal static class OneRigPage
         OutletTable.Write(sheet, result);
         WriteUntold(sheet, result);
 
-        var origin = result.HeadroomIsDefault ? "the default, as the rig gives none" : "as the rig asks";
+        var origin = result.HeadroomIsDefault ? "default: the rig gives none" : "as the rig asks";
         sheet.BlankLine();
         sheet.Wrap($"Headroom: {(result.Headroom * 100).ToString("0.##")} % of each limit is to stay free ({origin}).", 0).EndLine();
         Cautions.Write(sheet);

@@ -63,6 +63,7 @@ internal sealed class OutletTable
         table.WriteHead();
         foreach (var row in table._rows)
             table.WriteRow(row);
+        sheet.BlankLine();
         table.WriteLegend();
         OutletTotals.Write(sheet, result.Outlets);
     }
@@ -103,7 +104,11 @@ internal sealed class OutletTable
 
     private void WriteGauge(OutletLoading outlet)
     {
-        foreach (var cell in _gauge.Of(outlet))
+        var cells = _gauge.Of(outlet);
+        if (cells.Length == 0)
+            _sheet.Put(Unknown);
+
+        foreach (var cell in cells)
         {
             var look = GaugeLook.Of(cell);
             _sheet.Put(_sheet.Unicode ? look.Sign : look.AsciiSign, look.Style);

@@ -30,6 +30,6 @@ internal static class OutletTotals
 
         var of = outlets.Count == 1 ? "1 outlet" : $"{outlets.Count} outlets";
         var atLeast = whole ? "" : "at least ";
-        sheet.PadTo(2).Wrap($"In all: {used} of {of} in use, {atLeast}{run.ToString()} running, {atLeast}{start.ToString()} starting.", 2).EndLine();
+        sheet.PadTo(2).Wrap($"In all: {used} of {of} in use; {atLeast}{run.ToString()} running, {start.ToString()} starting.", 2).EndLine();
     }
 }
