@@ -21,6 +21,11 @@ internal static class LoadmarkCommand
         {
             return Answer(new CommandLine().Parse(args), around, rigs, check);
         }
+        catch (IOException fault)
+        {
+            around.Error.WriteLine($"loadmark: the answer could not be written: {SafeText.Neutral(fault.Message)}");
+            return ExitCode.Fault;
+        }
         catch (Exception fault) // the one place where a fault of the program ends, whatever it is
         {
             around.Error.WriteLine("loadmark: a fault in the program kept it from answering; nothing here says anything about the rig.");

@@ -9,6 +9,8 @@ internal sealed record Surroundings
     /// <summary>The width of a page where nobody says how wide it is, in character cells.</summary>
     public const int CommonWidth = 80;
 
+    private const int Utf8CodePage = 65001;
+
     /// <summary>Where results go.</summary>
     public required Stream Output { get; init; }
 
@@ -31,7 +33,7 @@ internal sealed record Surroundings
     public bool Debug { get; init; }
 
     /// <summary>Whether the output can show characters beyond ASCII.</summary>
-    public bool Unicode => OutputEncoding is UTF8Encoding or UnicodeEncoding or UTF32Encoding;
+    public bool Unicode => OutputEncoding.CodePage is Utf8CodePage or 1200 or 1201 or 12000 or 12001; // UTF-8, UTF-16, UTF-32
 
     private static UTF8Encoding PlainUtf8 { get; } = new(encoderShouldEmitUTF8Identifier: false);
 
@@ -43,7 +45,7 @@ internal sealed record Surroundings
         return new Surroundings
         {
             Output = Console.OpenStandardOutput(),
-            OutputEncoding = encoding is UTF8Encoding ? PlainUtf8 : encoding,
+            OutputEncoding = encoding.CodePage == Utf8CodePage ? PlainUtf8 : encoding,
             Error = Console.Error,
             Input = () => Console.In,
             Width = WidthFrom(Environment.GetEnvironmentVariable("COLUMNS"), redirected ? 0 : TerminalWidth()),

@@ -4,16 +4,16 @@ namespace Loadmark.Sheets;
 
 /// <summary>
 /// The few styles of a sheet. The hues are picked to stay apart with any of the usual kinds of colour-blind vision
-/// (after M. Okabe and K. Ito, "Color Universal Design", 2008; from memory), as the nearest of the 256 terminal
-/// colours. Colour is never the only sign of anything.
+/// (after M. Okabe and K. Ito, "Color Universal Design", 2008; from memory), from the 256 terminal
+/// colours, and dark and light enough for pages of either. Colour is never the only sign of anything.
 /// </summary>
 internal static class Ink
 {
     private const int VermilionNumber = 166;
     private const int OrangeNumber = 172;
-    private const int PurpleNumber = 175;
-    private const int BlueNumber = 74;
-    private const int GreenNumber = 36;
+    private const int PurpleNumber = 133;
+    private const int BlueNumber = 32;
+    private const int GreenNumber = 29;
 
     /// <summary>Plain text.</summary>
     public static Style Plain { get; } = Style.Plain;
