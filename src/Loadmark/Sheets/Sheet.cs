@@ -38,7 +38,7 @@ internal sealed class Sheet(int width, bool unicode, bool colour) : IRenderable
     }
 
     /// <summary>How many cells the text takes as this page shows it.</summary>
-    public int CellsOf(string text) => CellsOfFitted(Fit(text));
+    public int CellsOf(string text) => CellWidth.Of(Fit(text));
 
     /// <summary>Puts text on the line as it is, unwrapped.</summary>
     public Sheet Put(string text, Style? style = null)
@@ -51,7 +51,7 @@ internal sealed class Sheet(int width, bool unicode, bool colour) : IRenderable
     public Sheet PutRight(string text, int column, Style? style = null)
     {
         var fitted = Fit(text);
-        PadTo(column - CellsOfFitted(fitted));
+        PadTo(column - CellWidth.Of(fitted));
         PutFitted(fitted, style);
         return this;
     }
@@ -113,32 +113,21 @@ internal sealed class Sheet(int width, bool unicode, bool colour) : IRenderable
         return _segments;
     }
 
-    private static int CellsOfFitted(string text)
-    {
-        foreach (var character in text)
-        {
-            if (character > '~')
-                return text.GetCellWidth();
-        }
-
-        return text.Length;
-    }
-
     private string Shorten(string fitted, int cells)
     {
-        if (CellsOfFitted(fitted) <= cells)
+        if (CellWidth.Of(fitted) <= cells)
             return fitted;
 
         var ellipsis = unicode ? "…" : "..";
         var length = fitted.Length;
-        while (length > 0 && (CellsOfFitted(fitted[..length]) + ellipsis.Length > cells || char.IsLowSurrogate(fitted[length])))
+        while (length > 0 && (CellWidth.Of(fitted[..length]) + ellipsis.Length > cells || char.IsLowSurrogate(fitted[length])))
             length--;
         return fitted[..length] + ellipsis;
     }
 
     private void PutWord(string word, int hang, Style? style, bool spaced)
     {
-        var cells = CellsOfFitted(word);
+        var cells = CellWidth.Of(word);
         var gap = spaced && Column > hang ? 1 : 0;
         if (Column + gap + cells > width && Column > hang)
         {
@@ -149,11 +138,11 @@ internal sealed class Sheet(int width, bool unicode, bool colour) : IRenderable
 
         if (gap > 0)
             PutFitted(" ", style);
-        while (Column + CellsOfFitted(word) > width && width > hang + 1)
+        while (Column + CellWidth.Of(word) > width && width > hang + 1)
         {
             // Longer than a line: cut where the line ends, never inside a surrogate pair.
             var length = 1;
-            while (length < word.Length && Column + CellsOfFitted(word[..(length + 1)]) <= width)
+            while (length < word.Length && Column + CellWidth.Of(word[..(length + 1)]) <= width)
                 length++;
             if (char.IsHighSurrogate(word[length - 1]) && length < word.Length)
                 length += length > 1 ? -1 : 1;
@@ -175,7 +164,7 @@ internal sealed class Sheet(int width, bool unicode, bool colour) : IRenderable
         _column += _pending;
         _pending = 0;
         Append(fitted, style);
-        _column += CellsOfFitted(fitted);
+        _column += CellWidth.Of(fitted);
     }
 
     /// <summary>Gathers text of one style, so that a page without colour is one piece.</summary>
