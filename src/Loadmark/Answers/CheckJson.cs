@@ -1,0 +1,122 @@
+using System.Text.Json;
+using Loadmark.Core.Checks;
+using Loadmark.Core.Rigs;
+using Loadmark.Sources;
+
+namespace Loadmark.Answers;
+
+/// <summary>Writes the answer to a check as JSON: one object for a rig, an array in the order asked for several.</summary>
+internal static class CheckJson
+{
+    /// <summary>Writes the answers, at least one, and a line end.</summary>
+    public static void Write(Stream output, IReadOnlyList<CheckAnswer> answers)
+    {
+        using (var json = new Utf8JsonWriter(output, JsonFigures.Options))
+        {
+            if (answers.Count > 1)
+                json.WriteStartArray();
+            for (var index = 0; index < answers.Count; index++)
+                Write(json, answers[index]);
+            if (answers.Count > 1)
+                json.WriteEndArray();
+        }
+
+        output.Write("\n"u8);
+        output.Flush();
+    }
+
+    /// <summary>Writes one answer as an object.</summary>
+    public static void Write(Utf8JsonWriter json, CheckAnswer answer)
+    {
+        if (answer.Result is { } result)
+            Write(json, result, answer.File);
+        else
+            WriteFaults(json, answer);
+    }
+
+    private static void Write(Utf8JsonWriter json, CheckResult result, string file)
+    {
+        json.WriteStartObject();
+        json.WriteString("rig", result.Rig);
+        json.WriteString("verdict", JsonWords.Of(result.Verdict));
+
+        json.WriteStartArray("findings");
+        for (var index = 0; index < result.Findings.Count; index++)
+            Write(json, result.Findings[index]);
+        json.WriteEndArray();
+
+        json.WriteStartArray("outlets");
+        for (var index = 0; index < result.Outlets.Count; index++)
+            Write(json, result.Outlets[index]);
+        json.WriteEndArray();
+
+        json.WriteFigure("headroom", result.Headroom);
+        json.WriteBoolean("headroomIsDefault", result.HeadroomIsDefault);
+        json.WriteStartArray("untold");
+        for (var index = 0; index < result.Untold.Count; index++)
+            Write(json, result.Untold[index]);
+        json.WriteEndArray();
+
+        json.WriteString("file", file);
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, Finding finding)
+    {
+        json.WriteStartObject();
+        json.WriteString("rule", finding.Rule);
+        json.WriteString("severity", JsonWords.Of(finding.Severity));
+        WriteSubjects(json, finding.Subjects);
+        json.WriteString("message", finding.Message);
+        json.WriteString("working", finding.Working);
+        json.WriteString("remedy", finding.Remedy);
+        json.WriteString("source", finding.Source);
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, OutletLoading outlet)
+    {
+        json.WriteStartObject();
+        json.WriteString("outlet", outlet.Outlet.ToString());
+        json.WriteFigure("volts", outlet.Volts?.Value);
+        json.WriteFigure("limitAmps", outlet.Limit?.Value);
+        json.WriteFigure("runAmps", outlet.Run?.Value);
+        json.WriteFigure("startAmps", outlet.Start?.Value);
+        json.WriteTexts("loads", outlet.Loads);
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, Untold untold)
+    {
+        json.WriteStartObject();
+        json.WriteString("rule", untold.Rule);
+        WriteSubjects(json, untold.Subjects);
+        json.WriteString("because", untold.Because);
+        json.WriteEndObject();
+    }
+
+    private static void WriteSubjects(Utf8JsonWriter json, ValueList<string> subjects) => json.WriteTexts("subjects", subjects);
+
+    private static void WriteFaults(Utf8JsonWriter json, CheckAnswer answer)
+    {
+        json.WriteStartObject();
+        json.WriteString("file", answer.File);
+        json.WriteStartArray("errors");
+        foreach (var fault in answer.Faults)
+            Write(json, fault);
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, InputFault fault)
+    {
+        json.WriteStartObject();
+        json.WriteNumber("line", fault.Line);
+        json.WriteNumber("column", fault.Column);
+        json.WriteString("found", fault.Found);
+        json.WriteString("expected", fault.Expected);
+        json.WriteString("suggestion", fault.Suggestion);
+        json.WriteString("message", fault.Message);
+        json.WriteEndObject();
+    }
+}

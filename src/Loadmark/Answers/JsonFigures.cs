@@ -1,0 +1,55 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+
+namespace Loadmark.Answers;
+
+/// <summary>How figures and texts look in every JSON answer: SI units, plain decimals, unknown as null.</summary>
+internal static class JsonFigures
+{
+    private const int Decimals = 9; // a nanovolt: below it there is only the dust of divisions
+
+    /// <summary>UTF-8 as it is, without escapes for letters that need none. The answers are never put into a web page unescaped.</summary>
+    public static JsonWriterOptions Options { get; } = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    /// <summary>Writes a property that is a number, rounded to nine decimals, without trailing zeros.</summary>
+    public static void WriteFigure(this Utf8JsonWriter json, string name, decimal? value)
+    {
+        json.WritePropertyName(name);
+        json.WriteFigure(value);
+    }
+
+    /// <summary>Writes a number, rounded to nine decimals, without trailing zeros; null when not known.</summary>
+    public static void WriteFigure(this Utf8JsonWriter json, decimal? value)
+    {
+        if (value is { } number)
+            json.WriteNumberValue(Math.Round(number, Decimals, MidpointRounding.AwayFromZero) / 1.0000000000000000000000000000m);
+        else
+            json.WriteNullValue();
+    }
+
+    /// <summary>Writes a property that is the two ends of a range: <c>[9,18]</c>; null when not known.</summary>
+    public static void WriteRange<TUnit>(this Utf8JsonWriter json, string name, QuantityRange<TUnit>? range)
+        where TUnit : struct, IUnit
+    {
+        json.WritePropertyName(name);
+        if (range is not { } ends)
+        {
+            json.WriteNullValue();
+            return;
+        }
+
+        json.WriteStartArray();
+        json.WriteFigure(ends.Low.Value);
+        json.WriteFigure(ends.High.Value);
+        json.WriteEndArray();
+    }
+
+    /// <summary>Writes a property that is a list of texts.</summary>
+    public static void WriteTexts(this Utf8JsonWriter json, string name, IReadOnlyList<string> texts)
+    {
+        json.WriteStartArray(name);
+        for (var index = 0; index < texts.Count; index++)
+            json.WriteStringValue(texts[index]);
+        json.WriteEndArray();
+    }
+}

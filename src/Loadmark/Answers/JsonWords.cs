@@ -1,0 +1,47 @@
+using Loadmark.Core.Checks;
+using Loadmark.Core.Gear;
+using Loadmark.Core.Nameplates;
+
+namespace Loadmark.Answers;
+
+/// <summary>The words that stand for the values of enumerations in JSON. People script against them.</summary>
+internal static class JsonWords
+{
+    /// <summary>The word for a severity or a verdict.</summary>
+    public static string Of(Severity severity) => severity switch
+    {
+        Severity.Good => "good",
+        Severity.Note => "note",
+        Severity.Margin => "margin",
+        Severity.Noise => "noise",
+        Severity.Fails => "fails",
+        Severity.Harm => "harm",
+        _ => throw new ArgumentOutOfRangeException(nameof(severity), severity, "There is no word for it."),
+    };
+
+    /// <summary>The word for direct or alternating.</summary>
+    public static string Of(SupplyForm form) => form switch
+    {
+        SupplyForm.Direct => "dc",
+        SupplyForm.Alternating => "ac",
+        _ => throw new ArgumentOutOfRangeException(nameof(form), form, "There is no word for it."),
+    };
+
+    /// <summary>The word for a polarity.</summary>
+    public static string Of(Polarity polarity) => polarity switch
+    {
+        Polarity.CentreNegative => "centre-negative",
+        Polarity.CentrePositive => "centre-positive",
+        _ => throw new ArgumentOutOfRangeException(nameof(polarity), polarity, "There is no word for it."),
+    };
+
+    /// <summary>The word for how the reading of a field went.</summary>
+    public static string Of(FieldState state) => state switch
+    {
+        FieldState.Absent => "absent",
+        FieldState.Read => "read",
+        FieldState.Ambiguous => "ambiguous",
+        FieldState.Unreadable => "unreadable",
+        _ => throw new ArgumentOutOfRangeException(nameof(state), state, "There is no word for it."),
+    };
+}

@@ -1,0 +1,77 @@
+using System.Text.Json;
+using Loadmark.Core.Nameplates;
+
+namespace Loadmark.Answers;
+
+/// <summary>Writes the reading of a nameplate as JSON, one object a line.</summary>
+internal static class NameplateJson
+{
+    /// <summary>Reads each text and writes what it says, each on its own line.</summary>
+    public static void Write(Stream output, IReadOnlyList<string> texts)
+    {
+        using var buffered = new BufferedStream(output, 1 << 16);
+        using var json = new Utf8JsonWriter(buffered, JsonFigures.Options);
+        for (var index = 0; index < texts.Count; index++)
+        {
+            Write(json, NameplateReader.Read(texts[index]));
+            json.Flush();
+            buffered.Write("\n"u8);
+            json.Reset();
+        }
+    }
+
+    /// <summary>Writes one reading as an object.</summary>
+    public static void Write(Utf8JsonWriter json, Nameplate nameplate)
+    {
+        json.WriteStartObject();
+        json.WriteString("supply", nameplate.Form.Value is { } form ? JsonWords.Of(form) : null);
+        json.WriteStartArray("modes");
+        foreach (var mode in nameplate.Modes)
+            Write(json, mode);
+        json.WriteEndArray();
+
+        json.WriteString("polarity", nameplate.Polarity.Value is { } polarity ? JsonWords.Of(polarity) : null);
+        json.WriteString("plug", nameplate.Plug.Value?.Name);
+        WriteMains(json, nameplate.Mains);
+        json.WriteTexts("derived", nameplate.Derived);
+        json.WriteTexts("conflicts", nameplate.Conflicts);
+
+        json.WriteStartArray("unread");
+        foreach (var unread in nameplate.Unread)
+            json.WriteStringValue(unread.Text);
+        json.WriteEndArray();
+
+        NameplateFieldsJson.Write(json, nameplate);
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, Mode mode)
+    {
+        json.WriteStartObject();
+        json.WriteRange("volts", mode.Volts);
+        json.WriteFigure("amps", mode.Amps?.Value.Value);
+        json.WriteFigure("watts", mode.Watts?.Value.Value);
+        if (mode.AmpsFrom is { } from)
+            json.WriteFigure("ampsFrom", from.Value);
+        if (mode.Hertz is { } hertz)
+            json.WriteRange<Hertz>("hertz", hertz);
+        json.WriteEndObject();
+    }
+
+    private static void WriteMains(Utf8JsonWriter json, MainsInput? mains)
+    {
+        if (mains is null)
+        {
+            json.WriteNull("mains");
+            return;
+        }
+
+        json.WriteStartObject("mains");
+        json.WriteRange("volts", mains.Volts);
+        json.WriteRange("hertz", mains.Hertz);
+        json.WriteFigure("amps", mains.Amps?.Value);
+        if (mains.Watts is { } watts)
+            json.WriteFigure("watts", watts.Value);
+        json.WriteEndObject();
+    }
+}

@@ -1,0 +1,108 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+
+namespace Loadmark.Commands;
+
+/// <summary>The commands and options the program knows, and the reading of what was typed.</summary>
+internal sealed class CommandLine
+{
+    private readonly Command _root = new("loadmark");
+    private readonly Command _check = new("check");
+    private readonly Command _read = new("read");
+    private readonly Argument<string[]> _rigs = new("RIG") { Arity = ArgumentArity.ZeroOrMore };
+    private readonly Argument<string[]> _texts = new("TEXT") { Arity = ArgumentArity.ZeroOrMore };
+    private readonly Option<bool> _json = new("--json") { Recursive = true };
+    private readonly Option<bool> _help = new("--help", "-h") { Recursive = true };
+    private readonly Option<bool> _version = new("--version");
+
+    /// <summary>Sets up what can be typed.</summary>
+    public CommandLine()
+    {
+        _check.Add(_rigs);
+        _read.Add(_texts);
+        _root.Add(_check);
+        _root.Add(_read);
+        _root.Add(_json);
+        _root.Add(_help);
+        _root.Add(_version);
+    }
+
+    /// <summary>The names of the commands.</summary>
+    public static IReadOnlyList<string> CommandNames { get; } = ["check", "read", "help"];
+
+    private static IReadOnlyList<string> OptionNames { get; } = ["--json", "--help", "--version"];
+
+    /// <summary>Reads what was typed after the program's name.</summary>
+    public Request Parse(IReadOnlyList<string> typed)
+    {
+        // A label or a file name may begin with @; it never names a file of further arguments.
+        var parsed = _root.Parse(typed, new ParserConfiguration { ResponseFileTokenReplacer = null, EnablePosixBundling = false });
+        var command = parsed.CommandResult.Command;
+        var topic = command == _check ? Topic.Check : command == _read ? Topic.Read : Topic.Program;
+
+        if (parsed.GetResult(_help) is { Implicit: false } || (typed.Count > 0 && typed[0] == "help"))
+            return new Request.Help(TopicOfHelp(typed, topic));
+        if (Complaint(parsed, topic) is { } complaint)
+            return new Request.Wrong(topic, complaint);
+        if (parsed.GetResult(_version) is { Implicit: false })
+            return new Request.Version();
+
+        var json = parsed.GetResult(_json) is { Implicit: false };
+        return topic switch
+        {
+            Topic.Check when parsed.GetValue(_rigs) is { Length: > 0 } rigs => new Request.Check(rigs, json),
+            Topic.Check => new Request.Wrong(topic, "check needs the path of a rig file."),
+            Topic.Read when parsed.GetValue(_texts) is { Length: > 0 } texts => new Request.Read(texts, json),
+            Topic.Read => new Request.Wrong(topic, "read needs the text of a nameplate, or - to read lines from standard input."),
+            _ => new Request.Help(Topic.Program),
+        };
+    }
+
+    private static Topic TopicOfHelp(IReadOnlyList<string> typed, Topic topic) => typed switch
+    {
+        ["help", "check", ..] => Topic.Check,
+        ["help", "read", ..] => Topic.Read,
+        _ => topic,
+    };
+
+    private static string? Complaint(ParseResult parsed, Topic topic)
+    {
+        foreach (var token in parsed.Tokens)
+        {
+            if (token.Type == TokenType.DoubleDash)
+                break;
+            if (token.Type == TokenType.Argument && LooksLikeOption(token.Value))
+                return $"There is no option {token.Value}.{Hint(token.Value, OptionNames)}";
+        }
+
+        if (parsed.UnmatchedTokens.Count > 0)
+        {
+            var stray = parsed.UnmatchedTokens[0];
+            return LooksLikeOption(stray)
+                ? $"There is no option {stray}.{Hint(stray, OptionNames)}"
+                : $"There is no command {stray}.{Hint(stray, CommandNames)}";
+        }
+
+        // The program alone is no mistake, though the library sees a command missing: it shows the help.
+        return topic != Topic.Program && parsed.Errors.Count > 0 ? parsed.Errors[0].Message : null;
+    }
+
+    /// <summary>Whether it is typed like an option (<c>--json</c>), not like a figure with a minus sign (<c>-9V</c>).</summary>
+    private static bool LooksLikeOption(string token)
+    {
+        var name = token.AsSpan().TrimStart('-');
+        if (name.Length == token.Length || name.Length == 0 || !char.IsAsciiLetter(name[0]))
+            return false;
+
+        foreach (var character in name)
+        {
+            if (!char.IsAsciiLetterOrDigit(character) && character is not ('-' or '='))
+                return false;
+        }
+
+        return true;
+    }
+
+    private static string Hint(string typed, IReadOnlyList<string> words) =>
+        NearestWord.To(typed, words) is { } nearest ? $" Did you mean {nearest}?" : "";
+}

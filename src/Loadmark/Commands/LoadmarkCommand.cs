@@ -1,0 +1,68 @@
+using Loadmark.Core.Checks;
+using Loadmark.Core.Rigs;
+using Loadmark.Hosting;
+using Loadmark.Sheets;
+using Loadmark.Sources;
+
+namespace Loadmark.Commands;
+
+/// <summary>The program: reads the command line, runs the command, and turns whatever happens into an exit code.</summary>
+internal static class LoadmarkCommand
+{
+    /// <summary>Runs the program.</summary>
+    /// <param name="args">What was typed after the program's name.</param>
+    /// <param name="around">Streams and terminal.</param>
+    /// <param name="rigs">Where rigs are read from.</param>
+    /// <param name="check">What checks a rig.</param>
+    /// <returns>An <see cref="ExitCode"/>.</returns>
+    public static int Run(IReadOnlyList<string> args, Surroundings around, IRigSource rigs, Func<Rig, CheckResult> check)
+    {
+        try
+        {
+            return Answer(new CommandLine().Parse(args), around, rigs, check);
+        }
+        catch (IOException fault)
+        {
+            around.Error.WriteLine($"loadmark: the answer could not be written: {SafeText.Neutral(fault.Message)}");
+            return ExitCode.Fault;
+        }
+        catch (Exception fault) // the one place where a fault of the program ends, whatever it is
+        {
+            around.Error.WriteLine("loadmark: a fault in the program kept it from answering; nothing here says anything about the rig.");
+            around.Error.WriteLine(around.Debug ? fault.ToString() : "Run it again with LOADMARK_DEBUG=1 in the environment to see the details.");
+            return ExitCode.Fault;
+        }
+    }
+
+    private static int Answer(Request request, Surroundings around, IRigSource rigs, Func<Rig, CheckResult> check)
+    {
+        switch (request)
+        {
+            case Request.Check asked:
+                return new CheckCommand(around, rigs, check).Run(asked);
+            case Request.Read asked:
+                return new ReadCommand(around).Run(asked);
+            case Request.Wrong wrong:
+                around.Error.WriteLine($"loadmark: {SafeText.Neutral(wrong.Complaint)}");
+                around.Error.WriteLine(wrong.Topic == Topic.Program ? "See loadmark --help." : $"See loadmark {Name(wrong.Topic)} --help.");
+                return ExitCode.Unreadable;
+            case Request.Version:
+                Show(around, static sheet => HelpPage.WriteVersion(sheet, typeof(LoadmarkCommand).Assembly.GetName().Version));
+                return ExitCode.Fine;
+            case Request.Help help:
+                Show(around, sheet => HelpPage.Write(sheet, help.Topic));
+                return ExitCode.Fine;
+            default:
+                throw new InvalidOperationException($"No command answers {request.GetType().Name}.");
+        }
+    }
+
+    private static void Show(Surroundings around, Action<Sheet> write)
+    {
+        var sheet = new Sheet(around.Width, around.Unicode, around.Colour);
+        write(sheet);
+        SheetPrinter.Print(sheet, around);
+    }
+
+    private static string Name(Topic topic) => topic == Topic.Check ? "check" : "read";
+}

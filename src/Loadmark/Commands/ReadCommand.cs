@@ -1,0 +1,58 @@
+using Loadmark.Answers;
+using Loadmark.Core.Nameplates;
+using Loadmark.Hosting;
+using Loadmark.Sheets;
+
+namespace Loadmark.Commands;
+
+/// <summary><c>loadmark read</c>: what does this nameplate say?</summary>
+internal sealed class ReadCommand(Surroundings around)
+{
+    /// <summary>Reads the texts and writes what they say.</summary>
+    public int Run(Request.Read request)
+    {
+        var texts = new List<string>();
+        foreach (var text in request.Texts)
+        {
+            if (text == "-")
+                AddLines(texts);
+            else
+                texts.Add(text);
+        }
+
+        if (texts.Count == 0)
+        {
+            around.Error.WriteLine("loadmark: standard input has no line with text in it.");
+            return ExitCode.Unreadable;
+        }
+
+        if (request.Json)
+            NameplateJson.Write(around.Output, texts);
+        else
+            Print(texts);
+        return ExitCode.Fine;
+    }
+
+    private void AddLines(List<string> texts)
+    {
+        var input = around.Input();
+        while (input.ReadLine() is { } line)
+        {
+            if (!string.IsNullOrWhiteSpace(line))
+                texts.Add(line);
+        }
+    }
+
+    private void Print(List<string> texts)
+    {
+        var sheet = new Sheet(around.Width, around.Unicode, around.Colour);
+        for (var index = 0; index < texts.Count; index++)
+        {
+            if (index > 0)
+                sheet.BlankLine();
+            NameplatePage.Write(sheet, NameplateReader.Read(texts[index]));
+        }
+
+        SheetPrinter.Print(sheet, around);
+    }
+}

@@ -1,0 +1,26 @@
+namespace Loadmark.Commands;
+
+/// <summary>What the user asked for on the command line.</summary>
+internal abstract record Request
+{
+    /// <summary>Check rigs as wired.</summary>
+    /// <param name="Rigs">The paths as typed, at least one.</param>
+    /// <param name="Json">Whether to answer in JSON.</param>
+    internal sealed record Check(IReadOnlyList<string> Rigs, bool Json) : Request;
+
+    /// <summary>Read nameplates.</summary>
+    /// <param name="Texts">The texts as typed, at least one; <c>-</c> stands for the lines of standard input.</param>
+    /// <param name="Json">Whether to answer in JSON.</param>
+    internal sealed record Read(IReadOnlyList<string> Texts, bool Json) : Request;
+
+    /// <summary>Explain how the program is used.</summary>
+    internal sealed record Help(Topic Topic) : Request;
+
+    /// <summary>Tell the program's version.</summary>
+    internal sealed record Version : Request;
+
+    /// <summary>Something that cannot be read.</summary>
+    /// <param name="Topic">The command it was meant for.</param>
+    /// <param name="Complaint">What is wrong, in a sentence or two.</param>
+    internal sealed record Wrong(Topic Topic, string Complaint) : Request;
+}

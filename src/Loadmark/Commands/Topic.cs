@@ -1,0 +1,14 @@
+namespace Loadmark.Commands;
+
+/// <summary>What a page of help, or a complaint, is about.</summary>
+internal enum Topic
+{
+    /// <summary>The program as a whole.</summary>
+    Program,
+
+    /// <summary>The check command.</summary>
+    Check,
+
+    /// <summary>The read command.</summary>
+    Read,
+}

@@ -1,0 +1,85 @@
+using System.Text;
+
+namespace Loadmark.Hosting;
+
+/// <summary>What a command sees of the process around it: its streams and what the terminal can show.</summary>
+/// <remarks>A test hands in its own; nothing below this reads the console or the environment.</remarks>
+internal sealed record Surroundings
+{
+    /// <summary>The width of a page where nobody says how wide it is, in character cells.</summary>
+    public const int CommonWidth = 80;
+
+    private const int Utf8CodePage = 65001;
+
+    /// <summary>Where results go.</summary>
+    public required Stream Output { get; init; }
+
+    /// <summary>The encoding of results meant for people. JSON is always UTF-8.</summary>
+    public Encoding OutputEncoding { get; init; } = PlainUtf8;
+
+    /// <summary>Where talk goes: errors and hints.</summary>
+    public required TextWriter Error { get; init; }
+
+    /// <summary>Standard input, opened only when it is asked for.</summary>
+    public required Func<TextReader> Input { get; init; }
+
+    /// <summary>How wide the page is, in character cells.</summary>
+    public int Width { get; init; } = CommonWidth;
+
+    /// <summary>Whether the output takes colour and bold.</summary>
+    public bool Colour { get; init; }
+
+    /// <summary>Whether the details of a program fault are to be shown.</summary>
+    public bool Debug { get; init; }
+
+    /// <summary>Whether the output can show characters beyond ASCII.</summary>
+    public bool Unicode => OutputEncoding.CodePage is Utf8CodePage or 1200 or 1201 or 12000 or 12001; // UTF-8, UTF-16, UTF-32
+
+    private static UTF8Encoding PlainUtf8 { get; } = new(encoderShouldEmitUTF8Identifier: false);
+
+    /// <summary>The surroundings of this process.</summary>
+    public static Surroundings OfProcess()
+    {
+        var redirected = Console.IsOutputRedirected;
+        var encoding = Console.OutputEncoding;
+        return new Surroundings
+        {
+            Output = Console.OpenStandardOutput(),
+            OutputEncoding = encoding.CodePage == Utf8CodePage ? PlainUtf8 : encoding,
+            Error = Console.Error,
+            Input = () => Console.In,
+            Width = WidthFrom(Environment.GetEnvironmentVariable("COLUMNS"), redirected ? 0 : TerminalWidth()),
+            Colour = TakesColour(redirected, Environment.GetEnvironmentVariable),
+            Debug = Environment.GetEnvironmentVariable("LOADMARK_DEBUG") == "1",
+        };
+    }
+
+    /// <summary>The page's width: the terminal's own, else what COLUMNS says, else the common one; within reason.</summary>
+    /// <param name="columns">The environment's COLUMNS; null when not set.</param>
+    /// <param name="terminal">The terminal's width in cells; 0 when there is none.</param>
+    internal static int WidthFrom(string? columns, int terminal)
+    {
+        const int narrowest = 50;
+        const int widest = 120; // longer lines are hard to read
+        var width = terminal;
+        if (width <= 0 && (!int.TryParse(columns, out width) || width <= 0))
+            width = CommonWidth;
+        return Math.Clamp(width, narrowest, widest);
+    }
+
+    /// <summary>Whether to write colour: only to a terminal that is able to, and not where NO_COLOR is set.</summary>
+    internal static bool TakesColour(bool redirected, Func<string, string?> environment) =>
+        !redirected && string.IsNullOrEmpty(environment("NO_COLOR")) && environment("TERM") != "dumb";
+
+    private static int TerminalWidth()
+    {
+        try
+        {
+            return Console.WindowWidth;
+        }
+        catch (IOException)
+        {
+            return 0;
+        }
+    }
+}

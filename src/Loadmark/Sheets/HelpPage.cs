@@ -1,0 +1,95 @@
+using Loadmark.Commands;
+
+namespace Loadmark.Sheets;
+
+/// <summary>How the program is used.</summary>
+internal static class HelpPage
+{
+    private const int Indent = 2;
+    private const int TextColumn = 30;
+
+    /// <summary>Writes the page on a topic.</summary>
+    public static void Write(Sheet sheet, Topic topic)
+    {
+        switch (topic)
+        {
+            case Topic.Check:
+                WriteCheck(sheet);
+                break;
+            case Topic.Read:
+                WriteRead(sheet);
+                break;
+            default:
+                WriteProgram(sheet);
+                break;
+        }
+    }
+
+    /// <summary>Writes the one line that tells the version.</summary>
+    public static void WriteVersion(Sheet sheet, Version? version) => sheet.Line($"loadmark {version?.ToString(3)}");
+
+    private static void WriteProgram(Sheet sheet)
+    {
+        Title(sheet, "loadmark", "what feeds what on a player's effects rig, and the proof of it");
+        Entry(sheet, "loadmark check RIG...", "As wired: is it safe, does it run, what is left?");
+        Entry(sheet, "loadmark read TEXT...", "What does this nameplate say?");
+        sheet.BlankLine();
+        Entry(sheet, "--json", "Answer in JSON, in SI units.");
+        Entry(sheet, "--help, -h", "This page, or a command's: loadmark check --help.");
+        Entry(sheet, "--version", "The program's version.");
+        sheet.BlankLine();
+        WriteCodes(sheet);
+        sheet.BlankLine();
+        Cautions.Write(sheet);
+    }
+
+    private static void WriteCheck(Sheet sheet)
+    {
+        Title(sheet, "loadmark check RIG... [--json]", "as wired: is it safe, does it run, what is left?");
+        Entry(sheet, "RIG", "A rig file. Several give each its verdict and a summary, worst first.");
+        Entry(sheet, "--json", "One object for one rig, an array for several, in the order given.");
+        sheet.BlankLine();
+        sheet.Line("Severities, worst first:");
+        foreach (var severity in SeverityLook.WorstFirst)
+        {
+            var look = SeverityLook.Of(severity);
+            sheet.PadTo(Indent).Put($"{look.SignOn(sheet)} {look.Word}", look.Style).PadTo(12).Wrap(look.Meaning, 12).EndLine();
+        }
+
+        sheet.BlankLine();
+        WriteCodes(sheet);
+        sheet.BlankLine();
+        sheet.Line("Example:").Line("  loadmark check examples/pit.rig.yaml");
+    }
+
+    private static void WriteRead(Sheet sheet)
+    {
+        Title(sheet, "loadmark read TEXT... [--json]", "what does this nameplate say?");
+        Entry(sheet, "TEXT", "What is printed, in quotes; several texts are read one by one. - reads the lines of standard input. After -- a text may begin with a dash.");
+        Entry(sheet, "--json", "One object a line for each text.");
+        sheet.BlankLine();
+        sheet.Line("Example:").Line("  loadmark read \"9V DC 300mA centre negative\"");
+    }
+
+    private static void Title(Sheet sheet, string usage, string job)
+    {
+        sheet.Put(usage, Ink.Strong).EndLine();
+        sheet.PadTo(Indent).Wrap(job, Indent).EndLine().BlankLine();
+    }
+
+    private static void Entry(Sheet sheet, string name, string text) =>
+        sheet.PadTo(Indent).Put(name, Ink.Strong).PadTo(TextColumn).Wrap(text, TextColumn).EndLine();
+
+    private static void WriteCodes(Sheet sheet)
+    {
+        sheet.Line("Exit codes:");
+        Code(sheet, ExitCode.Fine, "fine");
+        Code(sheet, ExitCode.Refused, "some rig has a finding of harm or fails");
+        Code(sheet, ExitCode.Unreadable, "an input, or the command line, cannot be read");
+        Code(sheet, ExitCode.Fault, "a fault in the program");
+        Code(sheet, ExitCode.Interrupted, "interrupted");
+    }
+
+    private static void Code(Sheet sheet, int code, string meaning) =>
+        sheet.PutRight(code.ToString(), Indent + 3).Put("  ").Wrap(meaning, Indent + 5).EndLine();
+}

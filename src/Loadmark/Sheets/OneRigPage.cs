@@ -1,0 +1,36 @@
+using Loadmark.Core.Checks;
+
+namespace Loadmark.Sheets;
+
+/// <summary>Everything there is to say about one rig.</summary>
+internal static class OneRigPage
+{
+    private const int Indent = 2;
+
+    /// <summary>Writes the page.</summary>
+    public static void Write(Sheet sheet, CheckResult result)
+    {
+        VerdictBlock.Write(sheet, result);
+        FindingsBlock.Write(sheet, result);
+        OutletTable.Write(sheet, result);
+        WriteUntold(sheet, result);
+
+        var origin = result.HeadroomIsDefault ? "default: the rig gives none" : "as the rig asks";
+        sheet.BlankLine();
+        sheet.Wrap($"Headroom: {(result.Headroom * 100).ToString("0.##")} % of each limit is to stay free ({origin}).", 0).EndLine();
+        Cautions.Write(sheet);
+    }
+
+    private static void WriteUntold(Sheet sheet, CheckResult result)
+    {
+        if (result.Untold.Count == 0)
+            return;
+
+        sheet.BlankLine().Line("Could not be told", Ink.Strong);
+        foreach (var untold in result.Untold)
+        {
+            sheet.Put("? ").Put(untold.Rule).Put("  ");
+            sheet.Wrap($"{string.Join(", ", untold.Subjects)}: {untold.Because}", Indent).EndLine();
+        }
+    }
+}

@@ -1,0 +1,35 @@
+using Loadmark.Core.Checks;
+
+namespace Loadmark.Sheets;
+
+/// <summary>
+/// The line under the table of outlets: how many are in use, and the power at them all, P = Σ V·I. Power and not
+/// current, because amps at different voltages do not add up to anything.
+/// </summary>
+internal static class OutletTotals
+{
+    /// <summary>Writes the line.</summary>
+    public static void Write(Sheet sheet, IReadOnlyList<OutletLoading> outlets)
+    {
+        var used = 0;
+        var run = Watts.Zero;
+        var start = Watts.Zero;
+        var whole = true;
+        foreach (var outlet in outlets)
+        {
+            if (outlet.Loads.Count == 0)
+                continue;
+
+            used++;
+            whole &= outlet is { Volts: not null, Run: not null, Start: not null };
+            if (outlet is { Volts: { } volts, Run: { } running })
+                run += volts * running;
+            if (outlet is { Volts: { } atStart, Start: { } starting })
+                start += atStart * starting;
+        }
+
+        var of = outlets.Count == 1 ? "1 outlet" : $"{outlets.Count} outlets";
+        var atLeast = whole ? "" : "at least ";
+        sheet.PadTo(2).Wrap($"In all: {used} of {of} in use; {atLeast}{run.ToString()} running, {start.ToString()} starting.", 2).EndLine();
+    }
+}

@@ -1,0 +1,62 @@
+using System.Text;
+using Loadmark.Commands;
+using Loadmark.Core.Checks;
+using Loadmark.Core.Rigs;
+using Loadmark.Hosting;
+using Loadmark.Sources;
+
+namespace Loadmark.Tests;
+
+/// <summary>Runs the program in this process, with rigs and check results made by hand.</summary>
+internal sealed class Bench : IRigSource
+{
+    private readonly Dictionary<string, RigInput> _inputs = [];
+    private readonly Dictionary<string, CheckResult> _results = [];
+
+    public int Width { get; init; } = 80;
+
+    public bool Colour { get; init; }
+
+    public bool Debug { get; init; }
+
+    public Encoding Encoding { get; init; } = new UTF8Encoding(false);
+
+    public string Input { get; init; } = "";
+
+    /// <summary>A file that reads well and whose check says <paramref name="result"/>.</summary>
+    public Bench With(string file, CheckResult result)
+    {
+        _inputs[file] = new RigInput(new Rig { Name = file }, []);
+        _results[file] = result;
+        return this;
+    }
+
+    /// <summary>A file that cannot be read.</summary>
+    public Bench With(string file, params InputFault[] faults)
+    {
+        _inputs[file] = new RigInput(null, faults);
+        return this;
+    }
+
+    public Answer Run(params string[] args)
+    {
+        using var output = new MemoryStream();
+        using var error = new StringWriter { NewLine = "\n" };
+        var around = new Surroundings
+        {
+            Output = output,
+            OutputEncoding = Encoding,
+            Error = error,
+            Input = () => new StringReader(Input),
+            Width = Width,
+            Colour = Colour,
+            Debug = Debug,
+        };
+        var code = LoadmarkCommand.Run(args, around, this, rig => _results[rig.Name]);
+        return new Answer(code, Encoding.GetString(output.ToArray()), error.ToString());
+    }
+
+    public RigInput Read(string path) => _inputs[path];
+
+    internal sealed record Answer(int Code, string Output, string Error);
+}

@@ -1,0 +1,117 @@
+using Loadmark.Commands;
+using Loadmark.Core.Checks;
+using Loadmark.Hosting;
+using Loadmark.Sources;
+
+namespace Loadmark.Tests;
+
+public sealed class CommandLineTests
+{
+    [Theory]
+    [InlineData(Severity.Good, 0)]
+    [InlineData(Severity.Note, 0)]
+    [InlineData(Severity.Margin, 0)]
+    [InlineData(Severity.Noise, 0)]
+    [InlineData(Severity.Fails, 1)]
+    [InlineData(Severity.Harm, 1)]
+    public void The_exit_code_tells_whether_a_rig_is_refused(Severity severity, int code)
+    {
+        var bench = new Bench().With("a.yaml", DemoResults.WithSeverity(severity, "Board"));
+        Assert.Equal(code, bench.Run("check", "a.yaml").Code);
+        Assert.Equal(code, bench.Run("check", "--json", "a.yaml").Code);
+    }
+
+    [Fact]
+    public void What_cannot_be_read_outweighs_what_fails_and_the_rest_is_still_answered()
+    {
+        var answer = new Bench()
+            .With("typo.yaml", new InputFault(0, 0, "", "", null, "It is not there."))
+            .With("pit.yaml", DemoResults.Pit)
+            .Run("check", "typo.yaml", "pit.yaml");
+        Assert.Equal(2, answer.Code);
+        Assert.Equal("typo.yaml: It is not there.\n", answer.Error);
+        Assert.Contains("Pit board, bass chair", answer.Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("There is no option --jsn. Did you mean --json?", "check", "--jsn", "a.yaml")]
+    [InlineData("There is no option --wibble.", "read", "--wibble", "9V")]
+    [InlineData("There is no command chekc. Did you mean check?", "chekc", "a.yaml")]
+    [InlineData("There is no command wibble.", "wibble")]
+    [InlineData("There is no option --hlep. Did you mean --help?", "--hlep")]
+    [InlineData("check needs the path of a rig file.", "check")]
+    [InlineData("read needs the text of a nameplate, or - to read lines from standard input.", "read", "--json")]
+    public void A_wrong_command_line_is_explained(string complaint, params string[] args)
+    {
+        var answer = new Bench().Run(args);
+        Assert.Equal(2, answer.Code);
+        Assert.Equal("", answer.Output);
+        Assert.StartsWith($"loadmark: {complaint}\n", answer.Error, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("-9V")]
+    [InlineData("@9V")]
+    [InlineData("--", "--json")]
+    [InlineData("")]
+    public void Any_text_may_be_a_nameplate(params string[] text) => Assert.Equal(0, new Bench().Run(["read", .. text]).Code);
+
+    [Theory]
+    [InlineData("help-program.txt")]
+    [InlineData("help-program.txt", "--help")]
+    [InlineData("help-program.txt", "help")]
+    [InlineData("help-check.txt", "check", "--help")]
+    [InlineData("help-check.txt", "help", "check")]
+    [InlineData("help-read.txt", "read", "-h")]
+    public void Help_is_a_result(string expected, params string[] args)
+    {
+        var answer = new Bench().Run(args);
+        Assert.Equal(0, answer.Code);
+        Assert.Equal("", answer.Error);
+        Expected.Matches(expected, answer.Output);
+    }
+
+    [Fact]
+    public void The_version_is_one_line() => Assert.Matches("^loadmark [0-9]+\\.[0-9]+\\.[0-9]+\n$", new Bench().Run("--version").Output);
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void A_fault_of_the_program_is_told_once_and_plainly(bool debug)
+    {
+        var answer = new Bench { Debug = debug }.Run("check", "unheard-of.yaml");
+        Assert.Equal(70, answer.Code);
+        Assert.Equal("", answer.Output);
+        Assert.Contains("a fault in the program", answer.Error, StringComparison.Ordinal);
+        Assert.Equal(debug, answer.Error.Contains(nameof(KeyNotFoundException), StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_nearest_word_is_near()
+    {
+        Assert.Equal("check", NearestWord.To("chck", CommandLine.CommandNames));
+        Assert.Equal("read", NearestWord.To("raed", CommandLine.CommandNames));
+        Assert.Null(NearestWord.To("settle", CommandLine.CommandNames));
+    }
+
+    [Theory]
+    [InlineData(null, 0, 80)]
+    [InlineData("100", 0, 100)]
+    [InlineData("100", 72, 72)]
+    [InlineData("wide", 0, 80)]
+    [InlineData("-5", 0, 80)]
+    [InlineData("7", 0, 50)]
+    [InlineData(null, 400, 120)]
+    public void The_page_is_as_wide_as_the_terminal_within_reason(string? columns, int terminal, int width) =>
+        Assert.Equal(width, Surroundings.WidthFrom(columns, terminal));
+
+    [Theory]
+    [InlineData(false, null, "xterm", true)]
+    [InlineData(true, null, "xterm", false)]
+    [InlineData(false, "1", "xterm", false)]
+    [InlineData(false, "", "xterm", true)]
+    [InlineData(false, null, "dumb", false)]
+    [InlineData(false, null, null, true)]
+    public void Colour_is_for_terminals_that_want_it(bool redirected, string? noColour, string? term, bool colour) =>
+        Assert.Equal(colour, Surroundings.TakesColour(redirected, name => name == "NO_COLOR" ? noColour : term));
+}

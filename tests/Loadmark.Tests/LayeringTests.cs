@@ -1,0 +1,110 @@
+using System.Xml.Linq;
+using ArchUnitNET.Domain;
+using ArchUnitNET.Loader;
+
+namespace Loadmark.Tests;
+
+/// <summary>The arrows between the projects point down only.</summary>
+public sealed class LayeringTests
+{
+    private static readonly Architecture Code = new ArchLoader()
+        .LoadAssemblies(typeof(Core.Rigs.Rig).Assembly, LoadFiles(), typeof(Commands.LoadmarkCommand).Assembly)
+        .Build();
+
+    /// <summary>What each project may refer to: projects, then packages. Whoever adds one gives the reason in docs/dependencies.md.</summary>
+    private static readonly Dictionary<string, (string[] Projects, string[] Packages)> Allowed = new()
+    {
+        ["Loadmark.Core"] = ([], ["Parlot"]),
+        ["Loadmark.Files"] = (["Loadmark.Core"], ["YamlDotNet"]),
+        ["Loadmark"] = (["Loadmark.Core", "Loadmark.Files"], ["Spectre.Console", "System.CommandLine"]),
+    };
+
+    [Fact]
+    public void Core_depends_on_no_other_project() => AssertFreeOf("Loadmark.Core", target => Layer(target) is { } layer && layer != "Loadmark.Core");
+
+    [Fact]
+    public void Core_has_no_input_output_or_user_interface() => AssertFreeOf("Loadmark.Core", IsOutsideWorld);
+
+    [Fact]
+    public void Files_depends_on_Core_only() => AssertFreeOf("Loadmark.Files", target => Layer(target) is { } layer && layer is not ("Loadmark.Core" or "Loadmark.Files"));
+
+    [Fact]
+    public void Files_knows_no_console() =>
+        AssertFreeOf("Loadmark.Files", target => target.FullName.StartsWith("Spectre.", StringComparison.Ordinal) || target.FullName == "System.Console");
+
+    [Theory]
+    [InlineData("Spectre.Console", "Loadmark.Sheets")]
+    [InlineData("System.CommandLine", "Loadmark.Commands")]
+    public void A_package_of_the_program_is_used_in_one_folder_only(string package, string folder)
+    {
+        var users = Code.Types.Where(type => Layer(type) == "Loadmark" && type.Dependencies.Any(dependency => IsWithin(dependency.Target, package))).ToList();
+        Assert.NotEmpty(users);
+        Assert.All(users, type => Assert.Equal(folder, type.Namespace.FullName));
+    }
+
+    [Fact]
+    public void Answers_in_JSON_need_no_console() =>
+        Assert.DoesNotContain(
+            Code.Types.Where(type => type.Namespace.FullName == "Loadmark.Answers").SelectMany(type => type.Dependencies),
+            dependency => IsWithin(dependency.Target, "Spectre.Console") || IsWithin(dependency.Target, "Loadmark.Sheets"));
+
+    [Fact]
+    public void The_rule_about_input_and_output_finds_it_where_it_is() =>
+        Assert.Contains(
+            Code.Types.Where(type => Layer(type) == "Loadmark").SelectMany(type => type.Dependencies),
+            dependency => IsOutsideWorld(dependency.Target));
+
+    [Fact]
+    public void Each_project_refers_to_what_it_may()
+    {
+        foreach (var path in Directory.EnumerateFiles(Repository.PathOf("src"), "*.csproj", SearchOption.AllDirectories))
+        {
+            var name = Path.GetFileNameWithoutExtension(path);
+            Assert.True(Allowed.TryGetValue(name, out var allowed), $"{name} is not in the list of projects");
+            var project = XDocument.Load(path);
+            var projects = Includes(project, "ProjectReference").Select(reference => Path.GetFileNameWithoutExtension(reference.Replace('\\', '/')));
+            Assert.Empty(projects.Except(allowed.Projects));
+            Assert.Empty(Includes(project, "PackageReference").Except(allowed.Packages));
+        }
+    }
+
+    [Fact]
+    public void A_folder_is_a_namespace()
+    {
+        foreach (var path in Directory.EnumerateFiles(Repository.PathOf("src"), "*.cs", SearchOption.AllDirectories))
+        {
+            var parts = Path.GetRelativePath(Repository.PathOf("src"), path).Split(Path.DirectorySeparatorChar);
+            if (parts[1..^1].Intersect(["obj", "bin"]).Any() || parts[^1] == "Program.cs")
+                continue;
+
+            var line = File.ReadLines(path).FirstOrDefault(text => text.StartsWith("namespace ", StringComparison.Ordinal));
+            Assert.True(line == $"namespace {string.Join('.', parts[..^1])};", $"{string.Join('/', parts)} has {line}");
+        }
+    }
+
+    private static System.Reflection.Assembly LoadFiles() => System.Reflection.Assembly.Load("Loadmark.Files");
+
+    private static IEnumerable<string> Includes(XDocument project, string element) =>
+        project.Descendants(element).Select(reference => reference.Attribute("Include")?.Value ?? "");
+
+    private static void AssertFreeOf(string layer, Func<IType, bool> forbidden)
+    {
+        var types = Code.Types.Where(type => Layer(type) == layer).ToList();
+        Assert.DoesNotContain(types.SelectMany(type => type.Dependencies).Where(dependency => forbidden(dependency.Target)), _ => true);
+    }
+
+    /// <summary>The project of this program that a type belongs to; null for all other types.</summary>
+    private static string? Layer(IType type)
+    {
+        var name = type.Assembly?.Name.Split(',')[0] ?? "";
+        return name.Equals("loadmark", StringComparison.Ordinal) ? "Loadmark" : name.StartsWith("Loadmark.", StringComparison.Ordinal) ? name : null;
+    }
+
+    private static bool IsWithin(IType type, string space) =>
+        type.FullName.StartsWith(space + ".", StringComparison.Ordinal);
+
+    private static bool IsOutsideWorld(IType type) =>
+        IsWithin(type, "Spectre") || IsWithin(type, "YamlDotNet") || IsWithin(type, "System.CommandLine") || IsWithin(type, "System.Net")
+        || type.FullName is "System.Console" or "System.Environment" or "System.IO.File" or "System.IO.Directory" or "System.IO.Stream"
+            or "System.IO.FileStream" or "System.IO.FileInfo" or "System.IO.DirectoryInfo" or "System.IO.StreamReader" or "System.IO.StreamWriter";
+}

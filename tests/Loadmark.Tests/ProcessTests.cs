@@ -1,0 +1,87 @@
+using System.Diagnostics;
+using Loadmark.Commands;
+
+namespace Loadmark.Tests;
+
+/// <summary>The program as a process of its own: what can only be seen from outside.</summary>
+public sealed class ProcessTests
+{
+    [Fact]
+    public void Signs_beyond_ASCII_are_shown_where_the_output_takes_them()
+    {
+        Assert.Contains("✖ harm", Run("C.UTF-8", "", "check", "--help").Output, StringComparison.Ordinal);
+        Assert.Contains("X harm", Run("en_GB.ISO-8859-1", "", "check", "--help").Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Redirected_output_has_no_escapes_and_no_byte_order_mark()
+    {
+        var output = Run("C.UTF-8", "", "read", "9V DC 300mA").Output;
+        Assert.StartsWith("9V DC 300mA", output, StringComparison.Ordinal);
+        Assert.DoesNotContain('\u001b', output);
+    }
+
+    [Fact]
+    public void Standard_input_is_read() => Assert.StartsWith("{\"supply\":", Run("C.UTF-8", "9V DC 300mA\n", "read", "-", "--json").Output, StringComparison.Ordinal);
+
+    [Fact]
+    public void A_wrong_command_line_ends_with_2()
+    {
+        var (code, output, error) = Run("C.UTF-8", "", "chekc");
+        Assert.Equal(ExitCode.Unreadable, code);
+        Assert.Equal("", output);
+        Assert.Contains("Did you mean check?", error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task An_interrupt_ends_with_130()
+    {
+        if (OperatingSystem.IsWindows())
+            return; // there is no kill to send it with
+
+        using var process = Start("C.UTF-8", "read", "-", "--json");
+        await process.StandardInput.WriteLineAsync("9V DC");
+        await process.StandardInput.FlushAsync(TestContext.Current.CancellationToken);
+        var interrupted = await InterruptWhenReady(process);
+        Assert.True(interrupted);
+        Assert.Equal(ExitCode.Interrupted, process.ExitCode);
+        Assert.Equal("", await process.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken));
+    }
+
+    /// <summary>Sends the interrupt once the process has had time to start, and waits for its end.</summary>
+    private static async Task<bool> InterruptWhenReady(Process process)
+    {
+        await Task.Delay(TimeSpan.FromSeconds(1.5), TestContext.Current.CancellationToken);
+        using var kill = Process.Start("kill", ["-INT", process.Id.ToString()]);
+        await kill.WaitForExitAsync(TestContext.Current.CancellationToken);
+        return process.WaitForExit(TimeSpan.FromSeconds(20));
+    }
+
+    private static (int Code, string Output, string Error) Run(string locale, string input, params string[] args)
+    {
+        using var process = Start(locale, args);
+        process.StandardInput.Write(input);
+        process.StandardInput.Close();
+        var error = process.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken);
+        var output = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        return (process.ExitCode, output, error.GetAwaiter().GetResult());
+    }
+
+    private static Process Start(string locale, params string[] args)
+    {
+        var start = new ProcessStartInfo(Environment.ProcessPath is { } own && Path.GetFileNameWithoutExtension(own) == "dotnet" ? own : "dotnet")
+        {
+            UseShellExecute = false,
+            RedirectStandardInput = true,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            StandardOutputEncoding = new System.Text.UTF8Encoding(encoderShouldEmitUTF8Identifier: false),
+        };
+        start.ArgumentList.Add(Path.Combine(AppContext.BaseDirectory, "loadmark.dll"));
+        foreach (var arg in args)
+            start.ArgumentList.Add(arg);
+        start.Environment["LC_ALL"] = locale;
+        return Process.Start(start) ?? throw new InvalidOperationException("The program did not start.");
+    }
+}
