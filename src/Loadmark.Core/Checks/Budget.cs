@@ -6,7 +6,14 @@ namespace Loadmark.Core.Checks;
 /// <summary>A limit with what is asked of it: of an outlet, of outlets in parallel, of a bank or of a supply.</summary>
 internal sealed class Budget
 {
+    /// <summary>
+    /// Sums and limits may hold quotients (6 W ÷ 9 V), whose last digit is rounded: what differs by less than this many
+    /// decimals is equal, so that 6 W on a limit of 6 W is within it.
+    /// </summary>
+    private const int Decimals = 12;
+
     private readonly List<BudgetPart> _parts = [];
+    private Dictionary<WiredLoad, int>? _places;
 
     /// <summary>What has the limit, in words: "brick/5" or "brick in all".</summary>
     public required string Holder { get; init; }
@@ -16,6 +23,9 @@ internal sealed class Budget
 
     /// <summary>Whether the figures are watts; amps otherwise.</summary>
     public required bool InWatts { get; init; }
+
+    /// <summary>Where a load goes to relieve it: "another outlet".</summary>
+    public required string Elsewhere { get; init; }
 
     /// <summary>The limit in amps or watts; null when nothing tells.</summary>
     public required decimal? Limit { get; init; }
@@ -35,42 +45,80 @@ internal sealed class Budget
     /// <summary>The sum of the known starting draws.</summary>
     public decimal Start { get; private set; }
 
-    /// <summary>The loads whose draw nothing tells.</summary>
-    public IEnumerable<string> UnknownLoads => _parts.Where(part => !part.IsKnown).Select(part => part.Load.Id);
+    /// <summary>Whether what every load asks of it is known, so that the sums are whole.</summary>
+    public bool IsWhole { get; private set; } = true;
 
-    /// <summary>Adds a load at a factor: 1 for amps, the voltage for watts, a share for one of several outlets.</summary>
-    public void Add(WiredLoad load, decimal factor)
+    /// <summary>Whether the running sum is over the limit.</summary>
+    public bool RunsOver => Limit is { } limit && IsOver(Run, limit);
+
+    /// <summary>Whether an amount is over a mark by more than rounding.</summary>
+    public static bool IsOver(decimal amount, decimal mark) => amount > mark && Math.Round(amount - mark, Decimals) > 0;
+
+    /// <summary>Adds a load.</summary>
+    /// <param name="load">The load.</param>
+    /// <param name="factor">1 for amps, the voltage for watts, times the outlet's share; null when the voltage is not known.</param>
+    /// <param name="mayRepeat">Whether the load may be in the budget already, by way of a joined outlet.</param>
+    public void Add(WiredLoad load, decimal? factor, bool mayRepeat)
     {
-        var running = load.Rating.Running;
-        var part = new BudgetPart(load, (running?.Value.Value ?? 0) * factor, (load.Rating.Starting?.Value.Value ?? 0) * factor, running is not null);
-        _parts.Add(part);
-        Run += part.Run;
-        Start += part.Start;
+        var run = (load.Rating.Running?.Value.Value ?? 0) * (factor ?? 0);
+        var start = (load.Rating.Starting?.Value.Value ?? 0) * (factor ?? 0);
+        var isKnown = load.Rating.Running is not null && factor is not null;
+        Run += run;
+        Start += start;
+        IsWhole &= isKnown;
+        if (mayRepeat && !(_places ??= []).TryAdd(load, _parts.Count))
+        {
+            var place = _places[load];
+            var before = _parts[place];
+            _parts[place] = new BudgetPart(load, before.Run + run, before.Start + start, before.IsKnown && isKnown);
+        }
+        else
+        {
+            _parts.Add(new BudgetPart(load, run, start, isKnown));
+        }
     }
+
+    /// <summary>The loads of which nothing tells what they ask of it.</summary>
+    public List<string> UnknownLoads()
+    {
+        var unknown = new List<string>();
+        foreach (var part in _parts)
+        {
+            if (!part.IsKnown)
+                unknown.Add(part.Load.Id);
+        }
+
+        return unknown;
+    }
+
+    /// <summary>What has the limit and its loads, as subjects.</summary>
+    public ValueList<string> SubjectsAndLoads() =>
+        [.. Subjects, .. _parts.Select(part => part.Load.Id).Distinct(StringComparer.Ordinal)];
 
     /// <summary>An amount of this budget with its unit.</summary>
     public string Text(decimal amount) => InWatts ? new Watts(amount).ToString() : new Amps(amount).ToString();
 
-    /// <summary>The sum in words: "OD-03 12 mA + CH-01 45 mA = 57 mA".</summary>
+    /// <summary>The sum in words: "OD-03 12 mA + CH-01 45 mA = 57 mA"; what is not known stands as a question mark.</summary>
     public string Sum(bool starting)
     {
         const int mostShown = 8;
-        var total = Text(starting ? Start : Run);
         if (_parts.Count == 1)
-            return $"{_parts[0].Load.Id} {total}";
+            return Term(_parts[0], starting);
 
         var shown = _parts.Count <= mostShown ? _parts : Largest(starting, mostShown);
-        var terms = string.Join(" + ", shown.Select(part => $"{part.Load.Id} {Text(starting ? part.Start : part.Run)}"));
+        var terms = string.Join(" + ", shown.Select(part => Term(part, starting)));
+        var total = Text(starting ? Start : Run) + (IsWhole ? "" : " and more");
         var rest = _parts.Count - shown.Count;
-        return rest == 0 ? $"{terms} = {total}" : $"{terms} + {rest} smaller = {total}";
+        return rest == 0 ? $"{terms} = {total}" : $"{terms} + {rest} more loads = {total}";
     }
 
-    /// <summary>
-    /// What to take off to come down to <paramref name="target"/>: the smallest load that suffices, else the amount.
-    /// </summary>
-    public string Relief(decimal target, bool starting)
+    /// <summary>What to take off to come down to a share of the limit: the smallest load that suffices, else the amount.</summary>
+    /// <param name="limit">The limit.</param>
+    /// <param name="usable">The share of it that may be used, above 0 and up to 1.</param>
+    /// <param name="starting">Whether the starting draws count; the running ones otherwise.</param>
+    public string Relief(decimal limit, decimal usable, bool starting)
     {
-        var excess = (starting ? Start : Run) - target;
+        var excess = (starting ? Start : Run) - (usable * limit);
         BudgetPart? best = null;
         foreach (var part in _parts)
         {
@@ -80,10 +128,16 @@ internal sealed class Budget
         }
 
         if (best is { } one && _parts.Count > 1)
-            return $"Move {one.Load.Id} ({Text(starting ? one.Start : one.Run)}) to another outlet.";
+            return $"Move {one.Load.Id} ({Text(starting ? one.Start : one.Run)}) to {Elsewhere}.";
         return _parts.Count > 1
-            ? $"Move loads of at least {Text(excess)} in all to other outlets."
-            : $"Use an outlet that gives {Text(starting ? Start : Run)} or more.";
+            ? $"Move loads of at least {Text(excess)} in all to {Elsewhere}."
+            : $"Move {_parts[0].Load.Id} to {Elsewhere} that gives {Text((starting ? Start : Run) / usable)} or more.";
+    }
+
+    private string Term(BudgetPart part, bool starting)
+    {
+        var amount = starting ? part.Start : part.Run;
+        return part.IsKnown || amount > 0 ? $"{part.Load.Id} {Text(amount)}" : $"{part.Load.Id} ?";
     }
 
     private List<BudgetPart> Largest(bool starting, int count) =>

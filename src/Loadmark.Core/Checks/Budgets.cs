@@ -10,6 +10,8 @@ namespace Loadmark.Core.Checks;
 /// </remarks>
 internal sealed class Budgets
 {
+    private const string AnotherOutlet = "another outlet";
+
     private Budgets(List<Budget> outlets, List<Budget> banks, List<Budget> supplies)
     {
         Outlets = outlets;
@@ -49,12 +51,15 @@ internal sealed class Budgets
 
         var banks = new List<Budget>();
         var supplies = new List<Budget>();
+        var first = 0;
         foreach (var supply in rig.Supplies)
         {
+            var count = supply.Supply.Outlets.Count;
             foreach (var bank in supply.Supply.Banks)
-                AddTotals(banks, rig, supply.Supply.Id, $"bank {bank.Name} of {supply.Supply.Id}", bank.Total, outlet => outlet.Rating.Outlet.Bank == bank.Name);
+                AddTotals(banks, rig, first, count, bank.Name, bank.Total);
             if (supply.Total is { } total)
-                AddTotals(supplies, rig, supply.Supply.Id, $"{supply.Supply.Id} in all", total, static _ => true);
+                AddTotals(supplies, rig, first, count, bank: null, total);
+            first += count;
         }
 
         return new Budgets(outlets, banks, supplies);
@@ -66,6 +71,7 @@ internal sealed class Budgets
         var budget = new Budget
         {
             Holder = outlet.Name,
+            Elsewhere = AnotherOutlet,
             Subjects = [outlet.Name],
             InWatts = false,
             Limit = outlet.Limit?.Value.Value,
@@ -91,6 +97,7 @@ internal sealed class Budgets
         var budget = new Budget
         {
             Holder = $"{feed.OutletNames} in parallel",
+            Elsewhere = AnotherOutlet,
             Subjects = [.. feed.Outlets.Select(outlet => outlet.Name)],
             InWatts = false,
             Limit = limit,
@@ -98,11 +105,12 @@ internal sealed class Budgets
             SurgeDuration = duration,
         };
         foreach (var load in feed.Loads)
-            budget.Add(load, 1);
+            budget.Add(load, 1, mayRepeat: false);
         return budget;
     }
 
-    private static void AddTotals(List<Budget> budgets, WiredRig rig, string supply, string holder, SupplyTotal total, Func<WiredOutlet, bool> isOf)
+    /// <summary>A supply's outlets stand together in the rig: from <paramref name="first"/>, <paramref name="count"/> of them.</summary>
+    private static void AddTotals(List<Budget> budgets, WiredRig rig, int first, int count, string? bank, SupplyTotal total)
     {
         if (total.Amps is { } amps)
             AddTotal(amps.Value, inWatts: false);
@@ -111,27 +119,36 @@ internal sealed class Budgets
 
         void AddTotal(decimal limit, bool inWatts)
         {
-            var budget = new Budget { Holder = holder, Subjects = [supply], InWatts = inWatts, Limit = limit };
-            foreach (var outlet in rig.Outlets)
+            Budget? budget = null;
+            for (var place = first; place < first + count; place++)
             {
-                if (outlet.Rating.Supply.Id == supply && isOf(outlet))
-                    AddLoads(budget, outlet, inWatts);
+                var outlet = rig.Outlets[place];
+                if (outlet.Feeds.Count > 0 && (bank is null || outlet.Rating.Outlet.Bank == bank))
+                    AddLoads(budget ??= Total(outlet.Rating.Supply.Id, bank, limit, inWatts), outlet, inWatts);
             }
 
-            if (budget.Parts.Count > 0)
+            if (budget is not null)
                 budgets.Add(budget);
         }
     }
 
+    private static Budget Total(string supply, string? bank, decimal limit, bool inWatts) => new()
+    {
+        Holder = bank is null ? $"{supply} in all" : $"bank {bank} of {supply}",
+        Elsewhere = bank is null ? "another supply" : "an outlet outside the bank",
+        Subjects = [supply],
+        InWatts = inWatts,
+        Limit = limit,
+    };
+
     private static void AddLoads(Budget budget, WiredOutlet outlet, bool inWatts)
     {
-        // Without a voltage there is no power to add; the rule on assumed figures reports the missing voltage.
-        var factor = inWatts ? outlet.Volts?.Value ?? 0 : 1;
+        var factor = inWatts ? outlet.Volts?.Value : 1;
         foreach (var feed in outlet.Feeds)
         {
-            var share = feed.Joined == Joint.Parallel ? factor / feed.Outlets.Length : factor;
+            var share = factor * feed.ShareOf(outlet);
             foreach (var load in feed.Loads)
-                budget.Add(load, share);
+                budget.Add(load, share, mayRepeat: feed.Outlets.Length > 1);
         }
     }
 }

@@ -17,7 +17,10 @@ internal static class OpenVoltage
     /// The no-load voltage: as measured; else, for an unregulated supply, printed voltage plus limit times source
     /// resistance (Ohm's law); else, for an unregulated supply, an assumption.
     /// </summary>
-    /// <returns>Null for a regulated feed, one whose regulation is not known, or one whose voltage is not known.</returns>
+    /// <returns>
+    /// The sum for outlets in series, the highest for outlets in parallel. Null for a regulated feed, one whose regulation
+    /// is not known, or one whose voltage is not known.
+    /// </returns>
     public static Figure<Volts>? Of(WiredFeed feed)
     {
         var sum = Quantity<Volt>.Zero;
@@ -25,16 +28,15 @@ internal static class OpenVoltage
         var differs = false;
         foreach (var outlet in feed.Outlets)
         {
-            if (outlet.Volts is not { } volts)
+            if ((outlet.Volts ?? outlet.Rating.Outlet.NoLoad) is not { } volts)
                 return null;
 
             var open = Of(outlet, volts);
             differs |= open is not null;
             if (open is { } figure && figure.Origin > origin)
                 origin = figure.Origin;
-            sum += open?.Value ?? volts;
-            if (feed.Joined != Joint.Series)
-                break;
+            var stands = open?.Value ?? volts;
+            sum = feed.Joined == Joint.Series ? sum + stands : Quantity<Volt>.Max(sum, stands);
         }
 
         return differs ? new Figure<Volts>(sum, origin) : null;

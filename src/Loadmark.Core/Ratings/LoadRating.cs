@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Loadmark.Core.Gear;
+using Loadmark.Core.Nameplates;
 using Loadmark.Core.Rigs;
 
 namespace Loadmark.Core.Ratings;
@@ -95,9 +96,7 @@ public sealed class LoadRating
         {
             if (running is { IsAssumed: false } runs && start.Current < runs.Value)
                 notes.Disagree("starting current", $"starts at {start.Current}, runs at {runs.Value}", "The larger counts.");
-            starting = running is { IsAssumed: false } floor && floor.Value > start.Current
-                ? floor
-                : new Figure<Amps>(start.Current, Origin.Stated);
+            starting = running is { } floor && floor.Value > start.Current ? floor : new Figure<Amps>(start.Current, Origin.Stated);
         }
 
         return new LoadRating(load)
@@ -138,6 +137,7 @@ public sealed class LoadRating
     {
         Figure<Amps>? printed = null;
         Watts? printedWatts = null;
+        var printedVolts = voltage.Value.Low;
         if (load.Label is { } label)
         {
             foreach (var conflict in label.Conflicts)
@@ -145,12 +145,15 @@ public sealed class LoadRating
 
             foreach (var mode in label.Modes)
             {
-                if (mode.Amps is { } amps && (printed is not { } most || amps.Value > most.Value))
+                if (AmpsOf(mode) is { } amps)
                 {
+                    if (printed is { } most && amps.Value <= most.Value)
+                        continue;
                     printed = amps;
                     printedWatts = mode.Watts?.Value;
+                    printedVolts = mode.Volts?.Low ?? printedVolts;
                 }
-                else if (mode.Watts is { Origin: Origin.Stated } watts)
+                else if (printed is null && mode.Watts is { Origin: Origin.Stated } watts)
                 {
                     printedWatts = watts.Value;
                 }
@@ -180,15 +183,24 @@ public sealed class LoadRating
         }
 
         if (printed is { Origin: Origin.Derived } derived && load.Voltage is null && printedWatts is { } from)
-            notes.Derive("current", $"{from} ÷ {voltage.Value.Low} = {derived.Value}");
+            notes.Derive("current", $"{from} ÷ {printedVolts} = {derived.Value}");
         else if (printedWatts is { } alone && (printed is null || (printed is { Origin: Origin.Derived } && load.Voltage is not null)))
             return FromPower(alone, voltage, notes);
 
         return printed;
     }
 
-    private static Figure<Amps> FromPower(Watts watts, Figure<QuantityRange<Volt>> voltage, RatingNotes notes)
+    /// <summary>The current of one mode; computed at its lowest voltage where only watts are printed, the safe side for a supply.</summary>
+    private static Figure<Amps>? AmpsOf(Mode mode) =>
+        mode is { Amps: { Origin: Origin.Derived }, Watts: { } watts, Volts: { Low.Value: > 0 } volts }
+            ? new Figure<Amps>(watts.Value / volts.Low, Origin.Derived)
+            : mode.Amps;
+
+    private static Figure<Amps>? FromPower(Watts watts, Figure<QuantityRange<Volt>> voltage, RatingNotes notes)
     {
+        if (voltage.Value.Low.Value <= 0)
+            return null;
+
         // The lowest voltage gives the highest current: the safe side for a supply.
         var amps = watts / voltage.Value.Low;
         notes.Derive("current", $"{watts} ÷ {voltage.Value.Low} = {amps}");

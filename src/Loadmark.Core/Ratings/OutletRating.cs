@@ -101,7 +101,7 @@ public sealed class OutletRating
             var volts = mode.Volts ?? twin?.Volts;
             var watts = mode.Watts is { Origin: Origin.Stated } printed ? printed.Value : (Watts?)null;
             var limit = mode.Amps;
-            if (limit is null && watts is { } power && volts is { } at)
+            if (limit is null && watts is { } power && volts is { High.Value: > 0 } at)
                 limit = new Figure<Amps>(power / at.High, Origin.Derived);
             if (limit is null && twin is { } other)
             {

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Nameplates;
 using Loadmark.Core.Rigs;
@@ -24,17 +25,42 @@ public sealed class SupplyRating
     /// </summary>
     public bool? Regulated { get; private init; }
 
+    /// <summary>Figures that do not agree with one another.</summary>
+    public ImmutableArray<Disagreement> Disagreements { get; private init; } = [];
+
     /// <summary>Joins what is known of a supply.</summary>
     public static SupplyRating Of(Supply supply)
     {
-        var mains = supply.Mains?.Mains ?? supply.Label?.Mains;
+        var notes = new RatingNotes();
+        var mains = JoinMains(supply.Mains?.Mains, supply.Label?.Mains, notes);
+        var printed = PrintedTotal(supply);
+        if (supply.Total is { } typed && printed is { } label && (Differ(typed.Amps, label.Amps) || Differ(typed.Watts, label.Watts)))
+            notes.Disagree("total", $"typed {typed}, label {label}", "The typed figure counts.");
+
         var wide = mains?.Volts is { } volts && volts.Low.Value <= 120m && volts.High.Value >= 230m;
         return new SupplyRating(supply)
         {
-            Total = supply.Total ?? PrintedTotal(supply),
+            Total = supply.Total ?? printed,
             Mains = mains,
             Regulated = supply.Regulated ?? (wide ? true : null),
+            Disagreements = notes.Disagreements,
         };
+    }
+
+    private static bool Differ<T>(T? typed, T? label)
+        where T : struct =>
+        typed is { } one && label is { } other && !EqualityComparer<T>.Default.Equals(one, other);
+
+    /// <summary>The typed mains input, with what it leaves out taken from the label.</summary>
+    private static MainsInput? JoinMains(MainsInput? typed, MainsInput? label, RatingNotes notes)
+    {
+        if (typed is null || label is null)
+            return typed ?? label;
+        if (Differ(typed.Volts, label.Volts))
+            notes.Disagree("mains voltage", $"typed {typed.Volts}, label {label.Volts}", "The typed figure counts.");
+        if (Differ(typed.Hertz, label.Hertz))
+            notes.Disagree("mains frequency", $"typed {typed.Hertz}, label {label.Hertz}", "The typed figure counts.");
+        return typed with { Volts = typed.Volts ?? label.Volts, Hertz = typed.Hertz ?? label.Hertz };
     }
 
     /// <summary>

@@ -7,6 +7,8 @@ namespace Loadmark.Core.Ratings;
 /// <summary>A feed of a rig with its outlets, lead and loads looked up and its voltage worked out.</summary>
 public sealed class WiredFeed
 {
+    private decimal? _limits;
+
     internal WiredFeed(Feed feed, int index, ImmutableArray<WiredOutlet> outlets, Lead? lead, ImmutableArray<WiredLoad> loads)
     {
         Feed = feed;
@@ -65,8 +67,20 @@ public sealed class WiredFeed
         ? $"{string.Join(" + ", Outlets.Select(outlet => outlet.Volts?.ToString() ?? "?"))} = {Volts?.ToString() ?? "?"}"
         : Volts?.ToString() ?? "?";
 
-    /// <summary>Direct or alternating current: its first outlet's.</summary>
-    public Figure<SupplyForm> Form => Outlets[0].Rating.Form;
+    /// <summary>Direct or alternating current: its first outlet's, alternating where any joined outlet is.</summary>
+    public Figure<SupplyForm> Form
+    {
+        get
+        {
+            foreach (var outlet in Outlets)
+            {
+                if (outlet.Rating.Form.Value == SupplyForm.Alternating)
+                    return outlet.Rating.Form;
+            }
+
+            return Outlets[0].Rating.Form;
+        }
+    }
 
     /// <summary>The polarity at its plugs: its first outlet's, exchanged by a reversing lead.</summary>
     public Polarity PolarityAtPlug
@@ -80,6 +94,32 @@ public sealed class WiredFeed
         }
     }
 
+    /// <summary>
+    /// The share of the feed's current that one of its outlets carries: the whole of it alone or in series; in parallel by
+    /// its limit, or equal shares where a limit is not known.
+    /// </summary>
+    public decimal ShareOf(WiredOutlet outlet)
+    {
+        if (Joined != Joint.Parallel)
+            return 1;
+
+        var sum = _limits ??= SumOfLimits();
+        return sum > 0 && outlet.Limit is { } limit ? limit.Value.Value / sum : 1m / Outlets.Length;
+    }
+
     /// <summary>The outlets' names, joined: "brick/2 + brick/3".</summary>
     public string OutletNames => Outlets.Length == 1 ? Outlets[0].Name : string.Join(" + ", Outlets.Select(outlet => outlet.Name));
+
+    private decimal SumOfLimits()
+    {
+        var sum = 0m;
+        foreach (var outlet in Outlets)
+        {
+            if (outlet.Limit is not { } limit)
+                return 0;
+            sum += limit.Value.Value;
+        }
+
+        return sum;
+    }
 }

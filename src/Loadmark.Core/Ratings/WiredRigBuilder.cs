@@ -103,28 +103,13 @@ internal sealed class WiredRigBuilder(Rig rig)
             if (mode.Volts is not { } range || joint == Joint.Series)
                 continue;
 
-            var (suits, at) = Suit(range, loads);
-            var score = !suits ? 0 : Bears(mode.LimitAt(at), loads) ? 2 : 1;
+            var choice = VoltageChoice.Of(range, loads);
+            var score = !choice.IsUsable ? 0 : Bears(mode.LimitAt(choice.Volts), loads) ? 2 : 1;
             if (score > best.Score)
-                best = (mode, at, score);
+                best = (mode, choice.Volts, score);
         }
 
         outlet.Select(best.Mode, best.Volts, isStated: false);
-    }
-
-    private static (bool Suits, Volts At) Suit(QuantityRange<Volt> range, ImmutableArray<WiredLoad> loads)
-    {
-        var low = range.Low;
-        foreach (var load in loads)
-            low = Volts.Max(low, Volts.Min(load.Rating.Voltage.Value.Low, range.High));
-
-        foreach (var load in loads)
-        {
-            if (VoltageBand.Judge(low, load.Rating.Voltage.Value) is VoltageFit.TooHigh or VoltageFit.TooLow)
-                return (false, low);
-        }
-
-        return (true, low);
     }
 
     private static bool Bears(Figure<Amps>? limit, ImmutableArray<WiredLoad> loads)
@@ -139,8 +124,7 @@ internal sealed class WiredRigBuilder(Rig rig)
     }
 
     /// <summary>
-    /// Lays a feed's draws on its outlets: in series the whole current runs through each, in parallel each takes its
-    /// share by its limit (equal shares where a limit is not known).
+    /// Lays a feed's draws on its outlets, by the share that each carries.
     /// </summary>
     private static void Share(WiredFeed feed)
     {
@@ -154,27 +138,11 @@ internal sealed class WiredRigBuilder(Rig rig)
             start += load.Rating.Starting?.Value ?? Quantity<Ampere>.Zero;
         }
 
-        var whole = feed.Joined == Joint.Parallel ? SumOfLimits(feed.Outlets) : null;
         foreach (var outlet in feed.Outlets)
         {
-            var share = feed.Joined != Joint.Parallel ? 1m
-                : whole is { Value: > 0 } sum ? outlet.Limit!.Value.Value / sum
-                : 1m / feed.Outlets.Length;
+            var share = feed.ShareOf(outlet);
             outlet.Take(run * share, start * share, known);
         }
-    }
-
-    private static Amps? SumOfLimits(ImmutableArray<WiredOutlet> outlets)
-    {
-        var sum = Quantity<Ampere>.Zero;
-        foreach (var outlet in outlets)
-        {
-            if (outlet.Limit is not { } limit)
-                return null;
-            sum += limit.Value;
-        }
-
-        return sum;
     }
 
     /// <summary>Loads share a return when their outlets do, or when a lead joins the returns of several outlets.</summary>
@@ -225,8 +193,14 @@ internal sealed class WiredRigBuilder(Rig rig)
 
     private static string Root(Dictionary<string, string> joined, string name)
     {
+        // Each step halves the path behind it, or a long row of joined outlets would be walked again and again.
         while (joined.TryGetValue(name, out var next))
+        {
+            if (joined.TryGetValue(next, out var beyond))
+                joined[name] = beyond;
             name = next;
+        }
+
         return name;
     }
 

@@ -17,31 +17,41 @@ internal sealed class AcIntoDc : Rule
 
     internal override void Judge(WiredRig rig, Budgets budgets, Report report)
     {
-        List<string>? unprinted = null;
         foreach (var feed in rig.Feeds)
         {
+            if (feed.Form.Value != SupplyForm.Alternating)
+                continue;
+
             foreach (var load in feed.Loads)
             {
-                if (feed.Form.Value == SupplyForm.Alternating && load.Rating.Form.Value == SupplyForm.Direct)
-                {
-                    report.Add(
-                        this,
-                        Words.Subjects(load, feed),
-                        $"{feed.OutletNames} gives alternating current; {load.Id} is made for direct current{(load.Rating.Form.IsAssumed ? " (assumed, its label does not say)" : "")}.",
-                        "a.c. ~ into d.c. ⎓",
-                        $"Feed {load.Id} from a d.c. outlet.");
-                }
-                else if (load.Rating.Form.IsAssumed)
-                {
-                    (unprinted ??= []).Add(load.Id);
-                }
-            }
+                if (load.Rating.Form.Value != SupplyForm.Direct)
+                    continue;
 
-            foreach (var outlet in feed.Outlets)
-            {
-                if (outlet.Rating.Form.IsAssumed)
-                    (unprinted ??= []).Add(outlet.Name);
+                report.Add(
+                    this,
+                    Words.Subjects(load, feed),
+                    $"{feed.OutletNames} gives alternating current; {load.Id} is made for direct current{(load.Rating.Form.IsAssumed ? " (assumed, its label does not say)" : "")}.",
+                    "a.c. ~ into d.c. ⎓",
+                    $"Feed {load.Id} from a d.c. outlet of {load.Rating.Voltage.Value}.");
             }
+        }
+
+        TellUnprinted(rig, report);
+    }
+
+    private void TellUnprinted(WiredRig rig, Report report)
+    {
+        List<string>? unprinted = null;
+        foreach (var load in rig.Loads)
+        {
+            if (load.Feeds.Count > 0 && load.Rating.Form.IsAssumed)
+                (unprinted ??= []).Add(load.Id);
+        }
+
+        foreach (var outlet in rig.Outlets)
+        {
+            if (outlet.Feeds.Count > 0 && outlet.Rating.Form.IsAssumed)
+                (unprinted ??= []).Add(outlet.Name);
         }
 
         if (unprinted is not null)

@@ -21,12 +21,15 @@ internal sealed class FedTwice : Rule
             if (load.Feeds.Count < 2)
                 continue;
 
-            var outlets = load.Feeds.SelectMany(feed => feed.Outlets).Select(outlet => outlet.Name).Distinct(StringComparer.Ordinal).ToList();
+            var feeds = load.Feeds.Distinct().ToList();
+            var outlets = feeds.SelectMany(feed => feed.Outlets).Select(outlet => outlet.Name).Distinct(StringComparer.Ordinal);
             report.Add(
                 this,
                 [load.Id, .. outlets],
-                $"{load.Id} is on {load.Feeds.Count} feeds: {string.Join(" and ", load.Feeds.Select(feed => feed.OutletNames))}. It has one jack.",
-                $"{load.Feeds.Count} feeds > 1 jack",
+                feeds.Count > 1
+                    ? $"{load.Id} is on {feeds.Count} feeds: {Words.List([.. feeds.Select(feed => feed.OutletNames)])}. It has one jack."
+                    : $"{load.Id} is named {load.Feeds.Count} times on the feed from {feeds[0].OutletNames}. It has one jack.",
+                feeds.Count > 1 ? $"{feeds.Count} feeds > 1 jack" : $"{load.Feeds.Count} plugs > 1 jack",
                 "Keep one of them; to join outlets, write one feed with 'joined'.");
         }
     }

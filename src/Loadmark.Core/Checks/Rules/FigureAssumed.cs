@@ -1,5 +1,6 @@
 using Loadmark.Core.Gear;
 using Loadmark.Core.Ratings;
+using Loadmark.Core.Rigs;
 
 namespace Loadmark.Core.Checks.Rules;
 
@@ -17,24 +18,20 @@ internal sealed class FigureAssumed : Rule
 
     internal override void Judge(WiredRig rig, Budgets budgets, Report report)
     {
-        JudgeDraws(rig, report);
+        JudgeClasses(rig, report);
+        JudgeUnknownDraws(budgets, report);
         JudgeVoltages(rig, report);
         JudgeSettings(rig, report);
         JudgeConnectors(rig, report);
         JudgeReturns(rig, report);
     }
 
-    private void JudgeDraws(WiredRig rig, Report report)
+    private void JudgeClasses(WiredRig rig, Report report)
     {
         var byClass = new Dictionary<LoadClass, List<WiredLoad>>();
         foreach (var load in rig.Loads)
         {
-            if (load.Feeds.Count == 0)
-                continue;
-
-            if (load.Rating.Running is null)
-                AddUnknownDraw(load, report);
-            else if (load.Rating.StandIn is not null && load.Rating.Load.Kind is { } kind)
+            if (load.Feeds.Count > 0 && load.Rating.StandIn is not null && load.Rating.Load.Kind is { } kind)
                 (byClass.TryGetValue(kind.Class, out var loads) ? loads : byClass[kind.Class] = []).Add(load);
         }
 
@@ -42,27 +39,45 @@ internal sealed class FigureAssumed : Rule
         {
             var ids = Words.Ids(loads);
             var figures = loads[0].Rating.StandIn!;
+            var kinds = loads.Select(load => load.Rating.Load.Kind!.Text).Distinct(StringComparer.Ordinal).ToList();
             report.Add(
                 this,
                 [.. ids],
-                $"The draw of {Words.List(ids)} is not given: taken as {figures.StandIn}{Words.Verb(ids.Count, "", " each")}.",
-                $"{loads[0].Rating.Load.Kind}: {figures}, taken as {figures.StandIn}",
+                $"The draw of {Words.List(ids)} is not known: taken as {figures.StandIn}{Words.Verb(ids.Count, "", " each")}.",
+                $"{Words.List(kinds)}: {figures}, taken as {figures.StandIn}",
                 $"Read the {Words.Verb(ids.Count, "label", "labels")} or measure.");
         }
     }
 
-    private void AddUnknownDraw(WiredLoad load, Report report)
+    private void JudgeUnknownDraws(Budgets budgets, Report report)
     {
-        var outlet = load.Feeds[0].Outlets[0];
-        var unclear = load.Rating.Load.Label is { Unread.IsEmpty: false } label ? $" Not understood on its label: “{label.Unread[0].Text}”." : "";
-        var left = outlet.Limit is { } limit ? Amps.Max(limit.Value - outlet.Run, Quantity<Ampere>.Zero) : (Amps?)null;
-        report.Add(
-            this,
-            Words.Subjects(load, load.Feeds[0]),
-            $"Nothing tells what {load.Id} draws; {outlet.Name} is enough only if that is {(left is { } most ? $"no more than {most}" : "within its limit")}.{unclear}",
-            left is { } rest ? $"{outlet.Limit!.Value.Value} − {outlet.Run} known = {rest}" : "",
-            $"Read the label of {load.Id}, measure it, or give its kind.");
+        foreach (var budget in budgets.Outlets)
+        {
+            if (budget.IsWhole)
+                continue;
+
+            var loads = budget.UnknownLoads();
+            var unclear = string.Concat(budget.Parts.Where(part => !part.IsKnown).Take(3).Select(part => Unclear(part.Load)));
+            report.Add(
+                this,
+                [.. loads, .. budget.Subjects],
+                $"Nothing tells what {Words.List(loads)} {Words.Verb(loads.Count, "draws", "draw")}{Consequence(budget, loads.Count)}.{unclear}",
+                budget.Limit is { } limit && !budget.RunsOver ? $"{budget.Text(limit)} − {budget.Text(budget.Run)} known = {budget.Text(limit - budget.Run)}" : "",
+                $"Read the {Words.Verb(loads.Count, "label", "labels")} of {Words.List(loads)}, measure, or give the kind.");
+        }
     }
+
+    private static string Consequence(Budget budget, int count)
+    {
+        if (budget.Limit is not { } limit)
+            return $", nor what {budget.Holder} can give";
+        if (budget.RunsOver)
+            return $"; {budget.Holder} is over its limit without {Words.Verb(count, "it", "them")}";
+        return $"; {budget.Holder} is enough only if that is no more than {budget.Text(limit - budget.Run)}{Words.Verb(count, "", " in all")}";
+    }
+
+    private static string Unclear(WiredLoad load) =>
+        load.Rating.Load.Label is { Unread.IsEmpty: false } label ? $" Not understood on the label of {load.Id}: “{label.Unread[0].Text}”." : "";
 
     private void JudgeVoltages(WiredRig rig, Report report)
     {
@@ -72,7 +87,7 @@ internal sealed class FigureAssumed : Rule
             report.Add(
                 this,
                 [.. loads],
-                $"The voltage of {Words.List(loads)} is not given: taken as {ClassFigures.CommonVoltage}, what most pedals want.",
+                $"The voltage of {Words.List(loads)} is not known: taken as {ClassFigures.CommonVoltage}, what most pedals want.",
                 $"assumed {ClassFigures.CommonVoltage}",
                 $"Read the {Words.Verb(loads.Count, "label", "labels")} before plugging in.");
         }
@@ -83,7 +98,7 @@ internal sealed class FigureAssumed : Rule
             report.Add(
                 this,
                 [.. outlets],
-                $"The voltage of {Words.List(outlets)} is not given, so nothing about it could be checked.",
+                $"The voltage of {Words.List(outlets)} is not known, so whether it suits could not be checked.",
                 "",
                 "Measure it before plugging in.");
         }
@@ -131,20 +146,25 @@ internal sealed class FigureAssumed : Rule
         }
 
         if (polarity.Count > 0)
-            report.Add(this, [.. polarity], $"The polarity of {Words.List(polarity)} is not given: taken as centre negative.", "assumed centre negative", "Look for the drawing of the plug on the label, or measure.");
+            report.Add(this, [.. polarity], $"The polarity of {Words.List(polarity)} is not known: taken as centre negative.", "assumed centre negative", "Look for the drawing of the plug on the label, or measure.");
         if (plug.Count > 0)
-            report.Add(this, [.. plug], $"The plug of {Words.List(plug)} is not given: taken as {Plug.Common}.", $"assumed {Plug.Common}", "Try the plug before the gig.");
+            report.Add(this, [.. plug], $"The plug of {Words.List(plug)} is not known: taken as {Plug.Common}.", $"assumed {Plug.Common}", "Try the plug before the gig.");
     }
 
     private void JudgeReturns(WiredRig rig, Report report)
     {
         // A supply with one outlet shares its return with no other, so whether it is isolated changes nothing.
         var supplies = new List<string>();
+        Supply? last = null;
         foreach (var outlet in rig.Outlets)
         {
             var supply = outlet.Rating.Supply;
-            if (outlet.Feeds.Count > 0 && outlet.Rating.Isolated.IsAssumed && supply.Outlets.Count > 1 && !supplies.Contains(supply.Id))
+            if (outlet.Feeds.Count > 0 && outlet.Rating.Isolated.IsAssumed && supply.Outlets.Count > 1 && !ReferenceEquals(supply, last))
+            {
+                // A supply's outlets stand together, so comparing with the last one is enough.
+                last = supply;
                 supplies.Add(supply.Id);
+            }
         }
 
         if (supplies.Count > 0)

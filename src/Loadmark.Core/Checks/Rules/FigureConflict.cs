@@ -23,6 +23,7 @@ internal sealed class FigureConflict : Rule
             Add(outlet.Name, outlet.Rating.Disagreements, report);
         foreach (var supply in rig.Supplies)
         {
+            Add(supply.Supply.Id, supply.Disagreements, report);
             foreach (var conflict in supply.Supply.Label?.Conflicts ?? [])
                 report.Add(this, [supply.Supply.Id], $"The label of {supply.Supply.Id} contradicts itself.", conflict, "Read the label again.");
         }

@@ -40,7 +40,7 @@ internal sealed class IdleCapacity : Rule
                 this,
                 [outlet.Name, exchange.Outlet.Name, .. Words.Ids(outlet.Feeds[0].Loads)],
                 $"{Words.List(Words.Ids(outlet.Feeds[0].Loads))} {Words.Verb(outlet.Feeds[0].Loads.Length, "draws", "draw")} {outlet.Run} from {outlet.Name}, which can give {limit}; {exchange.Outlet.Name} is free and enough.",
-                $"{outlet.Run} ≤ {Words.Percent(1 - rig.Rig.HeadroomInForce)} × {exchange.Limit} < {limit}",
+                $"{outlet.Run} ≤ {Words.Percent(1 - rig.Rig.HeadroomInForce)} × {exchange.Limit} = {exchange.Limit * (1 - rig.Rig.HeadroomInForce)}; {exchange.Limit} < {limit}",
                 $"Move to {exchange.Outlet.Name}, and {outlet.Name} is free for something larger.");
         }
     }
@@ -54,7 +54,7 @@ internal sealed class IdleCapacity : Rule
             if (!IsAlike(from, candidate) || candidate.Rating.ModeAt(from.Volts!.Value)?.LimitAt(from.Volts.Value)?.Value is not { } limit)
                 continue;
 
-            // The exchange must not cost anything: neither headroom nor start, neither quiet nor another supply's total.
+            // The exchange must not cost anything: neither headroom nor start, neither quiet nor a total.
             var frees = limit < from.Limit!.Value.Value && (best is not { } so || limit < so.Limit);
             if (frees && from.Run <= limit * usable && from.Start <= limit && KeepsQuiet(from, candidate))
                 best = (candidate, limit);
@@ -64,10 +64,16 @@ internal sealed class IdleCapacity : Rule
     }
 
     private static bool IsAlike(WiredOutlet from, WiredOutlet candidate) =>
-        candidate.Rating.Supply == from.Rating.Supply
+        ReferenceEquals(candidate.Rating.Supply, from.Rating.Supply)
+        && KeepsBank(from.Rating.Outlet.Bank, candidate.Rating.Outlet.Bank, candidate.Rating.Supply)
+        && candidate.Rating.Outlet.NoLoad == from.Rating.Outlet.NoLoad
         && candidate.Rating.Form.Value == from.Rating.Form.Value
         && candidate.Rating.Polarity == from.Rating.Polarity
         && candidate.Rating.Plug == from.Rating.Plug;
+
+    /// <summary>Another bank's limit would have to be judged anew; outlets in no bank, or in one without a limit, add nothing.</summary>
+    private static bool KeepsBank(string? from, string? candidate, Supply supply) =>
+        candidate is null || candidate == from || !supply.Banks.Items.Any(bank => bank.Name == candidate);
 
     private static bool KeepsQuiet(WiredOutlet from, WiredOutlet candidate) =>
         candidate.Rating.Isolated.Value

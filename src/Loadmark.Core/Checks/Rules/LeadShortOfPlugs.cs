@@ -49,7 +49,7 @@ internal sealed class LeadShortOfPlugs : Rule
     {
         if (feed.Lead is { LoadPlugs: null } chain)
         {
-            report.CannotTell(this, [chain.Id], $"How many plugs the chain {chain.Id} has is not given: taken as enough for {feed.Loads.Length} loads.");
+            report.CannotTell(this, [chain.Id], $"How many plugs the chain {chain.Id} has is not given: taken as enough for {feed.Loads.Length} {Words.Verb(feed.Loads.Length, "load", "loads")}.");
             return;
         }
 
@@ -69,20 +69,24 @@ internal sealed class LeadShortOfPlugs : Rule
     private void JudgeEnds(WiredFeed feed, Report report)
     {
         if (feed.Lead is not { } lead)
+        {
+            if (feed.Joined != Joint.None)
+                report.CannotTell(this, Words.Subjects(feed), $"The lead that joins {feed.OutletNames} is not named: taken to be there.");
             return;
+        }
 
         var (fits, wanted) = feed.Joined switch
         {
             Joint.Series => (lead.Type == LeadType.Series, "a series lead"),
             Joint.Parallel => (lead.Type == LeadType.Parallel, "a parallel lead"),
-            _ => (lead.Type is not (LeadType.Series or LeadType.Parallel), "a lead with one end for an outlet"),
+            _ => (lead.Type is not (LeadType.Series or LeadType.Parallel), "a lead with one end for the supply"),
         };
         if (!fits)
         {
             report.Add(
                 this,
                 Subjects(feed),
-                $"The lead {lead.Id} does not join {feed.OutletNames}: {Words.Verb(feed.Outlets.Length, "one outlet needs", $"{feed.Outlets.Length} outlets need")} {wanted}.",
+                $"The lead {lead.Id} does not suit {feed.OutletNames}: {Words.Verb(feed.Outlets.Length, "a single outlet wants", $"{feed.Outlets.Length} outlets joined so want")} {wanted}.",
                 "",
                 $"Use {wanted}.");
         }

@@ -16,16 +16,25 @@ internal abstract class LimitRule : Rule
         {
             if (budget.Limit is not { } limit)
             {
-                report.CannotTell(this, budget.Subjects, $"The limit of {budget.Holder} is not printed: it carries {budget.Sum(starting: false)}.");
+                report.CannotTell(this, budget.Subjects, $"The limit of {budget.Holder} is not known; it carries {budget.Sum(starting: false)}.");
             }
-            else if (budget.Run > limit)
+            else if (budget.RunsOver)
             {
                 report.Add(
                     this,
-                    [.. budget.Subjects, .. budget.Parts.Select(part => part.Load.Id).Distinct(StringComparer.Ordinal)],
+                    budget.SubjectsAndLoads(),
                     $"{budget.Holder} carries {budget.Text(budget.Run)} and can give {budget.Text(limit)}.",
                     $"{budget.Sum(starting: false)} > {budget.Text(limit)}",
-                    budget.Relief(limit, starting: false));
+                    budget.Relief(limit, usable: 1, starting: false));
+            }
+            else if (!budget.IsWhole)
+            {
+                var unknown = budget.UnknownLoads();
+                report.CannotTell(
+                    this,
+                    [.. budget.Subjects, .. unknown],
+                    $"What {Words.List(unknown)} {Words.Verb(unknown.Count, "asks", "ask")} of {budget.Holder} is not known: "
+                    + $"without {Words.Verb(unknown.Count, "it", "them")} it carries {budget.Text(budget.Run)} of {budget.Text(limit)}.");
             }
         }
     }

@@ -24,7 +24,7 @@ internal sealed class MainsMismatch : Rule
             var id = supply.Supply.Id;
             if (supply.Mains?.Volts is not { } printed)
             {
-                report.CannotTell(this, [id], $"The mains input of {id} is not printed. Read its label before it is played anywhere else.");
+                report.CannotTell(this, [id], $"The mains input of {id} is not known. Read its label before plugging it in.");
                 continue;
             }
 
@@ -45,19 +45,23 @@ internal sealed class MainsMismatch : Rule
                     : $"{mains.Volts} < 0.90 × {printed.Low} = {least}";
                 report.Add(this, [id], $"{id} is for mains of {printed}; here it is {mains}.", working, $"Use a supply for {mains}, or a transformer of the right rating.");
             }
+            else if (supply.Mains.Hertz is { IsSingle: true } one && mains.Hertz is null)
+            {
+                report.CannotTell(this, [id], $"The rig does not give the frequency of the mains; {id} is for {one}.");
+            }
             else if (supply.Mains.Hertz is { } hertz && mains.Hertz is { } here && here < hertz.Low)
             {
                 // Flux in a transformer's core is proportional to voltage over frequency: at a lower one it saturates and overheats.
                 report.Add(
                     this,
                     [id],
-                    $"{id} is for {hertz}; the mains here is {here}, and a transformer made for the higher frequency overheats.",
+                    $"{id} is for {hertz}; the mains here is {here}, and a transformer made for the higher frequency may overheat.",
                     $"{here} < {hertz.Low}",
                     $"Use a supply that is printed for {here}.");
             }
             else if (supply.Mains.Hertz is { } others && mains.Hertz is { } now && now > others.High)
             {
-                report.CannotTell(this, [id], $"{id} is printed for {others} and the mains here is {now}: most supplies bear it, its maker knows.");
+                report.CannotTell(this, [id], $"{id} is printed for {others} and the mains here is {now}: most supplies bear it; its maker knows.");
             }
         }
     }

@@ -18,26 +18,27 @@ internal sealed class OverVoltage : Rule
     {
         foreach (var feed in rig.Feeds)
         {
-            if (feed.Volts is not { } volts)
+            var open = OpenVoltage.Of(feed);
+            if (feed.Volts is null)
             {
                 report.CannotTell(
-                    this, Words.Subjects(feed), $"The voltage of {feed.OutletNames} is not printed. Measure it before plugging in.");
-                continue;
+                    this,
+                    Words.Subjects(feed),
+                    $"The voltage of {feed.OutletNames} is not known, so whether it suits {Words.List(Words.Ids(feed.Loads))} cannot be told. Measure it before plugging in.");
             }
 
-            var open = OpenVoltage.Of(feed);
             foreach (var load in feed.Loads)
             {
-                var printed = load.Rating.Voltage;
-                if (VoltageBand.Judge(volts, printed.Value) == VoltageFit.TooHigh)
-                    Add(report, feed, load, volts, $"{load.Id} gets {feed.VoltsText} from {feed.OutletNames}", Remedy(feed, load));
-                else if (open is { IsAssumed: false } unloaded && VoltageBand.Judge(unloaded.Value, printed.Value) == VoltageFit.TooHigh)
-                    Add(report, feed, load, unloaded.Value, $"{load.Id} gets {unloaded.Value} from {feed.OutletNames} until it draws its current", Remedy(feed, load));
+                var printed = load.Rating.Voltage.Value;
+                if (feed.Volts is { } volts && VoltageBand.Judge(volts, printed) == VoltageFit.TooHigh)
+                    Add(report, feed, load, volts, $"{load.Id} gets {feed.VoltsText} from {feed.OutletNames}");
+                else if (open is { IsAssumed: false } unloaded && VoltageBand.Judge(unloaded.Value, printed) == VoltageFit.TooHigh)
+                    Add(report, feed, load, unloaded.Value, $"{load.Id} gets {unloaded.Value} from {feed.OutletNames} until it draws its current");
             }
         }
     }
 
-    private void Add(Report report, WiredFeed feed, WiredLoad load, Volts volts, string message, string remedy)
+    private void Add(Report report, WiredFeed feed, WiredLoad load, Volts volts, string message)
     {
         var printed = load.Rating.Voltage;
         var most = printed.Value.High;
@@ -46,20 +47,6 @@ internal sealed class OverVoltage : Rule
             Words.Subjects(load, feed),
             $"{message}; it is made for {printed}.",
             $"{volts} > 1.10 × {most} = {most * (1 + VoltageBand.Allowed)}",
-            remedy);
-    }
-
-    private static string Remedy(WiredFeed feed, WiredLoad load)
-    {
-        if (feed.Outlets is [var outlet])
-        {
-            foreach (var mode in outlet.Rating.Modes)
-            {
-                if (mode.Volts is { } range && VoltageBand.Judge(range.Low, load.Rating.Voltage.Value) is VoltageFit.Fine)
-                    return $"Set {outlet.Name} to {range.Low} before plugging in.";
-            }
-        }
-
-        return $"Feed {load.Id} from an outlet of {load.Rating.Voltage.Value}.";
+            VoltageAdvice.For(feed, load));
     }
 }

@@ -21,19 +21,20 @@ internal sealed class ReturnNotItsOwn : Rule
             if (group.Loads.Count < 2)
                 continue;
 
+            var own = new List<string>();
+            var others = new List<string>();
             foreach (var load in group.Loads)
-            {
-                if (!load.Rating.Load.Isolate)
-                    continue;
+                (load.Rating.Load.Isolate ? own : others).Add(load.Id);
+            if (own.Count == 0)
+                continue;
 
-                var others = Words.Ids(group.Loads.Where(other => other != load));
-                report.Add(
-                    this,
-                    Words.Subjects(group, [load.Id, .. others]),
-                    $"{load.Id} wants a return of its own and shares that of {Words.List(group.Names)} with {Words.List(others)}.",
-                    $"{group.Loads.Count} loads on one return",
-                    $"Give {load.Id} an isolated outlet.");
-            }
+            report.Add(
+                this,
+                Words.Subjects(group, [.. own, .. others]),
+                $"{Words.List(own)} {Words.Verb(own.Count, "wants a return of its own and shares", "want returns of their own and share")} that of {Words.List(group.Names)}"
+                + (others.Count > 0 ? $" with {Words.List(others)}." : "."),
+                $"{group.Loads.Count} loads on one return",
+                $"Give {Words.List(own)} an isolated outlet{Words.Verb(own.Count, "", " each")}.");
         }
     }
 }

@@ -1,5 +1,6 @@
 using Loadmark.Core.Gear;
 using Loadmark.Core.Ratings;
+using Loadmark.Core.Rigs;
 
 namespace Loadmark.Core.Checks.Rules;
 
@@ -23,6 +24,9 @@ internal sealed class ReversedPolarity : Rule
                 continue;
 
             var outlet = feed.Outlets[0].Rating.Polarity;
+            if (feed.Joined == Joint.Series)
+                JudgeSeries(feed, report);
+
             foreach (var load in feed.Loads)
             {
                 var wanted = load.Rating.Polarity;
@@ -36,6 +40,24 @@ internal sealed class ReversedPolarity : Rule
                     $"{PolarityText.Of(feed.PolarityAtPlug)} at the plug ≠ {PolarityText.Of(wanted.Value)}",
                     feed.Reverses ? $"Use a lead that does not reverse, for {load.Id} alone." : $"Use a reversing lead, for {load.Id} alone.");
             }
+        }
+    }
+
+    private void JudgeSeries(WiredFeed feed, Report report)
+    {
+        var first = feed.Outlets[0];
+        foreach (var other in feed.Outlets)
+        {
+            if (other.Rating.Polarity.Value == first.Rating.Polarity.Value)
+                continue;
+
+            report.Add(
+                this,
+                Words.Subjects(feed),
+                $"{feed.OutletNames} are joined in series, but {first.Name} is {Text(first.Rating.Polarity)} and {other.Name} is {Text(other.Rating.Polarity)}: their voltages subtract instead of adding.",
+                $"{first.Name} {PolarityText.Of(first.Rating.Polarity.Value)} ≠ {other.Name} {PolarityText.Of(other.Rating.Polarity.Value)}",
+                "Join only outlets of the same polarity.");
+            return;
         }
     }
 

@@ -17,6 +17,7 @@ internal sealed class SeriesShort : Rule
 
     internal override void Judge(WiredRig rig, Budgets budgets, Report report)
     {
+        Dictionary<string, int>? uses = null;
         foreach (var feed in rig.Feeds)
         {
             if (feed.Joined != Joint.Series)
@@ -32,47 +33,67 @@ internal sealed class SeriesShort : Rule
                     "output of one outlet joined to its own return",
                     "Join only outlets that each have a return of their own (isolated).");
             }
-            else if (BusyReturns(feed) > 1)
+            else
             {
-                report.Add(
-                    this,
-                    Words.Subjects(feed),
-                    $"{feed.OutletNames} are joined in series, and the returns of more than one of them carry other loads: the audio leads join those returns and short an outlet.",
-                    "two returns at different voltages joined over audio grounds",
-                    "Leave the outlets of a series pair to its own loads.");
+                JudgeOtherLoads(feed, uses ??= FeedsByReturn(rig), report);
             }
+        }
+    }
+
+    private void JudgeOtherLoads(WiredFeed feed, Dictionary<string, int> uses, Report report)
+    {
+        var busy = new List<string>();
+        foreach (var outlet in feed.Outlets)
+        {
+            if (uses[outlet.Rating.Return] > 1)
+                busy.Add(outlet.Name);
+        }
+
+        if (busy.Count > 1)
+        {
+            report.Add(
+                this,
+                Words.Subjects(feed),
+                $"{feed.OutletNames} are joined in series, and the returns of {Words.List(busy)} carry other loads: the audio leads join those returns and short an outlet.",
+                "two returns at different voltages joined over audio grounds",
+                "Leave the outlets of a series pair to its own loads.");
+        }
+        else if (busy.Count == 1)
+        {
+            report.CannotTell(
+                this,
+                Words.Subjects(feed),
+                $"The return of {busy[0]} carries other loads too: safe only if the series lead takes the load's 0 V from {busy[0]}, else the audio leads short an outlet. Measure before plugging in.");
         }
     }
 
     private static string? SharedReturn(WiredFeed feed)
     {
-        for (var one = 0; one < feed.Outlets.Length; one++)
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var outlet in feed.Outlets)
         {
-            for (var other = one + 1; other < feed.Outlets.Length; other++)
-            {
-                if (feed.Outlets[one].Rating.Return == feed.Outlets[other].Rating.Return)
-                    return feed.Outlets[one].Rating.Return;
-            }
+            if (!seen.Add(outlet.Rating.Return))
+                return outlet.Rating.Return;
         }
 
         return null;
     }
 
-    private static int BusyReturns(WiredFeed feed)
+    /// <summary>How many feeds take from each return.</summary>
+    private static Dictionary<string, int> FeedsByReturn(WiredRig rig)
     {
-        var busy = 0;
-        foreach (var outlet in feed.Outlets)
+        var uses = new Dictionary<string, int>(StringComparer.Ordinal);
+        var counted = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var feed in rig.Feeds)
         {
-            foreach (var load in outlet.ReturnGroup.Loads)
+            counted.Clear();
+            foreach (var outlet in feed.Outlets)
             {
-                if (load.Feeds.Any(other => other != feed && other.Outlets.Any(its => its.Rating.Return == outlet.Rating.Return)))
-                {
-                    busy++;
-                    break;
-                }
+                if (counted.Add(outlet.Rating.Return))
+                    uses[outlet.Rating.Return] = uses.GetValueOrDefault(outlet.Rating.Return) + 1;
             }
         }
 
-        return busy;
+        return uses;
     }
 }

@@ -19,41 +19,56 @@ internal sealed class StartOverload : Rule
         foreach (var budget in budgets.All)
         {
             // A sum that is over while running is reported as such; it says nothing more unless starting is worse.
-            if (budget.Limit is not { } limit || budget.Start <= limit || (budget.Run > limit && budget.Start == budget.Run))
+            if (budget.Limit is not { } limit || !Budget.IsOver(budget.Start, limit) || (budget.RunsOver && budget.Start == budget.Run))
                 continue;
 
-            var surge = Surge(budget);
-            if (surge is not { IsEnough: true })
-            {
-                report.Add(
-                    this,
-                    [.. budget.Subjects, .. budget.Parts.Select(part => part.Load.Id).Distinct(StringComparer.Ordinal)],
-                    $"{budget.Holder} must give {budget.Text(budget.Start)} while its loads start and can give {budget.Text(limit)}{surge?.Text}.",
-                    $"{budget.Sum(starting: true)} > {budget.Text(surge is { } and ? Math.Max(limit, and.Current) : limit)}",
-                    budget.Relief(limit, starting: true));
-            }
+            if (budget.Surge is { } surge && !Budget.IsOver(budget.Start, surge))
+                JudgeDuration(budget, limit, surge, report);
+            else
+                Add(budget, limit, budget.Surge is { } least ? $", {budget.Text(least)} for a moment" : "", Math.Max(limit, budget.Surge ?? 0), report);
         }
 
         TellMissingStarts(rig, report);
     }
 
-    private static (bool IsEnough, decimal Current, string Text)? Surge(Budget budget)
+    /// <summary>A surge that is large enough must also last as long as the longest start.</summary>
+    private void JudgeDuration(Budget budget, decimal limit, decimal surge, Report report)
     {
-        if (budget.Surge is not { } surge)
-            return null;
-        if (budget.Start > surge)
-            return (false, surge, $", {budget.Text(surge)} for a moment");
         if (budget.SurgeDuration is not { } bears)
-            return (true, surge, "");
+            return;
 
+        List<string>? unknown = null;
         foreach (var part in budget.Parts)
         {
-            if (part.Load.Rating.StartDuration is { } takes && takes > bears)
-                return (false, budget.Limit ?? 0, $"; the {budget.Text(surge)} it bears for {bears} are over before {part.Load.Id} has started in {takes}");
+            if (part.Start <= part.Run)
+                continue;
+
+            if (part.Load.Rating.StartDuration is not { } takes)
+            {
+                (unknown ??= []).Add(part.Load.Id);
+            }
+            else if (takes > bears)
+            {
+                Add(budget, limit, $"; the {budget.Text(surge)} it bears for {bears} ends before {part.Load.Id} has started, which takes {takes}", limit, report);
+                return;
+            }
         }
 
-        return (true, surge, "");
+        if (unknown is not null)
+        {
+            report.CannotTell(
+                this,
+                [.. budget.Subjects, .. unknown],
+                $"How long {Words.List(unknown)} {Words.Verb(unknown.Count, "takes", "take")} to start is not given; {budget.Holder} bears {budget.Text(surge)} for {bears}.");
+        }
     }
+
+    private void Add(Budget budget, decimal limit, string surge, decimal bears, Report report) => report.Add(
+        this,
+        budget.SubjectsAndLoads(),
+        $"{budget.Holder} must give {budget.Text(budget.Start)} while its {Words.Verb(budget.Parts.Count, "load starts", "loads start")} and can give {budget.Text(limit)}{surge}.",
+        $"{budget.Sum(starting: true)} > {budget.Text(bears)}",
+        budget.Relief(limit, usable: 1, starting: true));
 
     private void TellMissingStarts(WiredRig rig, Report report)
     {

@@ -19,15 +19,15 @@ internal sealed class ThinHeadroom : Rule
         var usable = 1 - rig.Rig.HeadroomInForce;
         foreach (var budget in budgets.All)
         {
-            if (budget.Limit is not { } limit || budget.Run > limit || budget.Run <= usable * limit)
+            if (budget.Limit is not { } limit || budget.RunsOver || !Budget.IsOver(budget.Run, usable * limit))
                 continue;
 
             report.Add(
                 this,
-                [.. budget.Subjects, .. budget.Parts.Select(part => part.Load.Id).Distinct(StringComparer.Ordinal)],
+                budget.SubjectsAndLoads(),
                 $"{budget.Holder} carries {budget.Text(budget.Run)} of {budget.Text(limit)}: less than {Words.Percent(rig.Rig.HeadroomInForce)} stays free.",
                 $"{budget.Sum(starting: false)} > {Words.Percent(usable)} × {budget.Text(limit)} = {budget.Text(usable * limit)}",
-                budget.Relief(usable * limit, starting: false));
+                budget.Relief(limit, usable, starting: false));
         }
     }
 }

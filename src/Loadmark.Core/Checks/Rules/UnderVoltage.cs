@@ -33,7 +33,7 @@ internal sealed class UnderVoltage : Rule
                     Words.Subjects(load, feed),
                     $"{load.Id} gets {feed.VoltsText} from {feed.OutletNames}; it is made for {printed}.",
                     $"{volts} < 0.90 × {least} = {least * (1 - VoltageBand.Allowed)}",
-                    $"Feed {load.Id} from an outlet of {printed.Value}.");
+                    VoltageAdvice.For(feed, load));
             }
         }
     }

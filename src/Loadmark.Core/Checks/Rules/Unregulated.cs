@@ -17,44 +17,59 @@ internal sealed class Unregulated : Rule
 
     internal override void Judge(WiredRig rig, Budgets budgets, Report report)
     {
-        List<string>? unknown = null;
+        var regulated = new Dictionary<string, bool?>(rig.Supplies.Count, StringComparer.Ordinal);
         foreach (var supply in rig.Supplies)
+            regulated.Add(supply.Supply.Id, supply.Regulated);
+
+        var unknown = new List<string>();
+        var known = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var feed in rig.Feeds)
         {
-            if (supply.Regulated is true)
-                continue;
-
-            var feeds = rig.Feeds.Where(feed => feed.Form.Value == SupplyForm.Direct && feed.Outlets.Any(outlet => outlet.Rating.Supply == supply.Supply)).ToList();
-            if (feeds.Count == 0)
-                continue;
-
-            if (supply.Regulated is null)
-            {
-                (unknown ??= []).Add(supply.Supply.Id);
-                continue;
-            }
-
-            foreach (var feed in feeds)
-            {
-                if (OpenVoltage.Of(feed) is not { } open)
-                    continue;
-
-                report.Add(
-                    this,
-                    Words.Subjects(feed),
-                    $"{supply.Supply.Id} is not regulated: {feed.OutletNames} may stand at {open} until its loads draw their current.",
-                    Working(feed, open),
-                    "Measure it with nothing connected, and again with the loads running.");
-            }
+            if (feed.Form.Value == SupplyForm.Direct)
+                Judge(feed, regulated, unknown, known, report);
         }
 
-        if (unknown is not null)
+        if (unknown.Count > 0)
             report.CannotTell(this, [.. unknown], $"Whether {Words.List(unknown)} {Words.Is(unknown.Count)} regulated is not given: taken as regulated.");
     }
 
-    private static string Working(WiredFeed feed, Figure<Volts> open) => open.Origin switch
+    private void Judge(WiredFeed feed, Dictionary<string, bool?> regulated, List<string> unknown, HashSet<string> known, Report report)
     {
-        Origin.Measured => $"measured {open.Value} with nothing connected",
-        Origin.Derived => $"{feed.VoltsText} + limit × source resistance = {open.Value}",
-        _ => $"1.4 × {feed.Volts} = {open.Value} (1.4 assumed, common practice, no source)",
-    };
+        string? unregulated = null;
+        foreach (var outlet in feed.Outlets)
+        {
+            var supply = outlet.Rating.Supply.Id;
+            if (regulated[supply] is not { } isRegulated)
+            {
+                if (known.Add(supply))
+                    unknown.Add(supply);
+            }
+            else if (!isRegulated)
+            {
+                unregulated ??= supply;
+            }
+        }
+
+        if (unregulated is null || OpenVoltage.Of(feed) is not { } open)
+            return;
+
+        report.Add(
+            this,
+            Words.Subjects(feed),
+            $"{unregulated} is not regulated: {feed.OutletNames} {Words.Verb(feed.Outlets.Length, "", "together ")}may stand at {open} until {Words.Verb(feed.Loads.Length, "the load draws its", "the loads draw their")} current.",
+            Working(feed, open),
+            "Measure it with nothing connected, and again with the loads running.");
+    }
+
+    private static string Working(WiredFeed feed, Figure<Volts> open)
+    {
+        var outlet = feed.Outlets[0];
+        if (open.Origin == Origin.Measured)
+            return $"measured {open.Value} with nothing connected";
+        if (feed.Outlets.Length > 1)
+            return $"{feed.VoltsText} as printed, {open.Value} with nothing drawn";
+        return open.Origin == Origin.Derived && outlet.Limit is { } limit
+            ? $"{outlet.Volts} + {limit.Value} × {outlet.Rating.Outlet.SourceOhms} = {open.Value}"
+            : $"{OpenVoltage.AssumedRatio} × {outlet.Volts} = {open.Value} ({OpenVoltage.AssumedRatio} assumed, common practice, no source)";
+    }
 }

@@ -34,7 +34,7 @@ internal sealed class VoltageHigh : Rule
                 report.Add(
                     this,
                     Words.Subjects(load, feed),
-                    $"{load.Id} gets {volts} from {feed.OutletNames}, a little over the {most} it is made for.",
+                    $"{load.Id} gets {volts} from {feed.OutletNames}{(volts > nominal ? " until it draws its current" : "")}, a little over what it is made for: {printed}.",
                     $"1.05 × {most} = {most * (1 + VoltageBand.Fine)} < {volts} ≤ 1.10 × {most} = {most * (1 + VoltageBand.Allowed)}",
                     $"Most loads bear it; ask the maker of {load.Id}, or use an outlet of {most}.");
             }

@@ -31,9 +31,9 @@ internal sealed class VoltageLow : Rule
                 report.Add(
                     this,
                     Words.Subjects(load, feed),
-                    $"{load.Id} gets {volts} from {feed.OutletNames}, a little under the {least} it is made for.",
+                    $"{load.Id} gets {feed.VoltsText} from {feed.OutletNames}, a little under what it is made for: {printed}.",
                     $"0.90 × {least} = {least * (1 - VoltageBand.Allowed)} ≤ {volts} < 0.95 × {least} = {least * (1 - VoltageBand.Fine)}",
-                    $"It may lose headroom or restart; use an outlet of {least}.");
+                    $"It may clip early or restart; use an outlet of {least}.");
             }
         }
     }

@@ -1,0 +1,85 @@
+using Loadmark.Core.Gear;
+using Loadmark.Core.Rigs;
+
+namespace Loadmark.Core.Tests.Checks;
+
+/// <summary>For each rule the smallest rig that breaks it, with the subjects its finding must name. The pages show the same.</summary>
+internal static class RuleSamples
+{
+    public static IReadOnlyDictionary<string, (Rig Rig, string[] Subjects)> All { get; } = new Dictionary<string, (Rig, string[])>(StringComparer.Ordinal)
+    {
+        ["over-voltage"] = (One(Plate.Dc(18, 500), Plate.Dc(9, 300)).Build(), ["OD-03", "brick/1"]),
+        ["reversed-polarity"] = (New().Load("OD-03", Plate.Dc(9, 12))
+            .Supply("brick").Outlet("1", Plate.Dc(9, 100), outlet => outlet with { Polarity = Polarity.CentrePositive })
+            .Feed("brick/1", "OD-03").Build(), ["OD-03", "brick/1"]),
+        ["ac-into-dc"] = (One(Plate.Ac(9, 500), Plate.Dc(9, 300)).Build(), ["OD-03", "brick/1"]),
+        ["dc-into-ac"] = (One(Plate.Dc(9, 500), Plate.Ac(9, 300)).Build(), ["OD-03", "brick/1"]),
+        ["ground-short"] = (New().Load("FZ-01", Plate.Dc(9, 3), load => load with { Ground = GroundSide.Positive }).Load("OD-03", Plate.Dc(9, 12))
+            .Supply("brick").Outlet("1", Plate.Dc(9, 100)).Chain("brick/1", "FZ-01", "OD-03").Build(), ["FZ-01", "OD-03", "brick/1"]),
+        ["series-short"] = (New().Load("PR-02", Plate.Dc(18, 50))
+            .Supply("brick", NotIsolated).Outlet("1", Plate.Dc(9, 100)).Outlet("2", Plate.Dc(9, 100))
+            .Series("brick/1 brick/2", "PR-02").Build(), ["brick/1", "brick/2", "PR-02"]),
+        ["parallel-unequal"] = (New().Load("PR-02", Plate.Range(9, 12, 50))
+            .Supply("brick").Outlet("1", Plate.Dc(9, 100)).Outlet("2", Plate.Dc(12, 100))
+            .Parallel("brick/1 brick/2", "PR-02").Build(), ["brick/1", "brick/2", "PR-02"]),
+        ["mains-mismatch"] = (New().Supply("wall", supply => supply with { Mains = Plate.Mains(120, 120) }).Build(), ["wall"]),
+        ["under-voltage"] = (One(Plate.Dc(9, 500), Plate.Dc(12, 300)).Build(), ["OD-03", "brick/1"]),
+        ["outlet-overload"] = (New().Load("CH-01", Plate.Dc(9, 60)).Load("DL-02", Plate.Dc(9, 60))
+            .Supply("brick").Outlet("1", Plate.Dc(9, 100)).Chain("brick/1", "CH-01", "DL-02").Build(), ["brick/1", "CH-01", "DL-02"]),
+        ["start-overload"] = (New().Digital("DL-02", Plate.Dc(9, 210), Starts(520, 1.5m))
+            .Supply("brick").Outlet("1", Plate.Dc(9, 500)).Feed("brick/1", "DL-02").Build(), ["brick/1", "DL-02"]),
+        ["bank-overload"] = (New().Load("DL-01", Plate.Dc(9, 300)).Load("DL-02", Plate.Dc(9, 300))
+            .Supply("brick", supply => supply with { Banks = [new Bank("left", new SupplyTotal(new Amps(0.5m), null))] })
+            .Outlet("1", Plate.Dc(9, 400), InBank("left")).Outlet("2", Plate.Dc(9, 400), InBank("left"))
+            .Feed("brick/1", "DL-01").Feed("brick/2", "DL-02").Build(), ["brick", "DL-01", "DL-02"]),
+        ["supply-overload"] = (New().Load("PR-01", Plate.Dc(12, 1000)).Load("DL-02", Plate.Dc(9, 1000))
+            .Supply("brick", supply => supply with { Total = new SupplyTotal(null, new Watts(18)) })
+            .Outlet("1", Plate.Dc(12, 1500)).Outlet("2", Plate.Dc(9, 1500))
+            .Feed("brick/1", "PR-01").Feed("brick/2", "DL-02").Build(), ["brick", "PR-01", "DL-02"]),
+        ["plug-mismatch"] = (One(Plate.Dc(9, 500), Plate.Dc(9, 300), load => load with { Plug = Plug.WidePin }).Build(), ["OD-03", "brick/1"]),
+        ["unfed"] = (New().Load("OD-03", Plate.Dc(9, 12)).Load("CH-01", Plate.Dc(9, 45))
+            .Supply("brick").Outlet("1", Plate.Dc(9, 100)).Feed("brick/1", "CH-01").Build(), ["OD-03"]),
+        ["fed-twice"] = (Two(Plate.Dc(9, 100), Plate.Dc(9, 100)).Load("OD-03", Plate.Dc(9, 12))
+            .Feed("brick/1", "OD-03").Feed("brick/2", "OD-03").Build(), ["OD-03", "brick/1", "brick/2"]),
+        ["outlet-used-twice"] = (New().Load("OD-03", Plate.Dc(9, 12)).Load("CH-01", Plate.Dc(9, 45))
+            .Supply("brick").Outlet("1", Plate.Dc(9, 100)).Feed("brick/1", "OD-03").Feed("brick/1", "CH-01").Build(), ["brick/1", "OD-03", "CH-01"]),
+        ["lead-short-of-plugs"] = (New().Load("OD-03", Plate.Dc(9, 12)).Load("CH-01", Plate.Dc(9, 45))
+            .Supply("brick").Outlet("1", Plate.Dc(9, 100)).Feed("brick/1", "OD-03", "CH-01").Build(), ["brick/1", "OD-03", "CH-01"]),
+        ["shared-return-digital"] = (New().Digital("DL-02", Plate.Dc(9, 30), Starts(30)).Load("OD-03", Plate.Dc(9, 12))
+            .Supply("brick").Outlet("1", Plate.Dc(9, 100)).Chain("brick/1", "DL-02", "OD-03").Build(), ["DL-02", "OD-03", "brick/1"]),
+        ["return-not-its-own"] = (Two(Plate.Dc(9, 100), Plate.Dc(9, 100), NotIsolated)
+            .Load("OD-03", Plate.Dc(9, 12), load => load with { Isolate = true }).Load("CH-01", Plate.Dc(9, 45))
+            .Feed("brick/1", "OD-03").Feed("brick/2", "CH-01").Build(), ["OD-03", "CH-01", "brick"]),
+        ["ground-loop"] = (Two(Plate.Dc(9, 100), Plate.Dc(9, 100), NotIsolated).Load("OD-03", Plate.Dc(9, 12)).Load("CH-01", Plate.Dc(9, 45))
+            .Feed("brick/1", "OD-03").Feed("brick/2", "CH-01").Build(rig => rig with { Signal = ["OD-03", "CH-01", "amp"] }), ["OD-03", "CH-01", "brick"]),
+        ["thin-headroom"] = (One(Plate.Dc(9, 100), Plate.Dc(9, 95)).Build(), ["brick/1", "OD-03"]),
+        ["voltage-high"] = (One(Plate.Dc(9.6m, 100), Plate.Dc(9, 12)).Build(), ["OD-03", "brick/1"]),
+        ["voltage-low"] = (One(Plate.Dc(8.4m, 100), Plate.Dc(9, 12)).Build(), ["OD-03", "brick/1"]),
+        ["plug-loose"] = (New().Load("OD-03", Plate.Dc(9, 12))
+            .Supply("brick").Outlet("1", Plate.Dc(9, 100), outlet => outlet with { Plug = Plug.WidePin })
+            .Feed("brick/1", "OD-03").Build(), ["OD-03", "brick/1"]),
+        ["figure-assumed"] = (One(Plate.Dc(9, 100), Plate.Dc(9)).Build(), ["OD-03"]),
+        ["unregulated"] = (New().Load("OD-03", Plate.Range(9, 18, 12))
+            .Supply("brick", supply => supply with { Regulated = false }).Outlet("1", Plate.Dc(9, 100)).Feed("brick/1", "OD-03").Build(), ["brick/1", "OD-03"]),
+        ["idle-capacity"] = (Two(Plate.Dc(9, 500), Plate.Dc(9, 100)).Load("OD-03", Plate.Dc(9, 80)).Feed("brick/1", "OD-03").Build(), ["brick/1", "brick/2", "OD-03"]),
+        ["figure-conflict"] = (One(Plate.Dc(9, 500), Plate.Dc(9, 300), load => load with { Current = new Amps(0.25m) }).Build(), ["OD-03"]),
+        ["figure-derived"] = (One(Plate.Dc(9, 500), Plate.Dc(9, watts: 2.7m)).Build(), ["OD-03"]),
+    };
+
+    public static RigBuilder New() => new();
+
+    /// <summary>One load OD-03 on one outlet brick/1.</summary>
+    public static RigBuilder One(Nameplates.Nameplate outlet, Nameplates.Nameplate? load, Func<Load, Load>? change = null) =>
+        New().Load("OD-03", load, change).Supply("brick").Outlet("1", outlet).Feed("brick/1", "OD-03");
+
+    /// <summary>Two outlets brick/1 and brick/2; loads and feeds are to follow.</summary>
+    public static RigBuilder Two(Nameplates.Nameplate one, Nameplates.Nameplate two, Func<Supply, Supply>? change = null) =>
+        New().Supply("brick", change).Outlet("1", one).Outlet("2", two);
+
+    public static Supply NotIsolated(Supply supply) => supply with { Isolated = false };
+
+    public static Func<Outlet, Outlet> InBank(string bank) => outlet => outlet with { Bank = bank };
+
+    public static Func<Load, Load> Starts(decimal milliamps, decimal? seconds = null) =>
+        load => load with { Start = new TimedCurrent(new Amps(milliamps / 1000), seconds is { } lasts ? new Seconds(lasts) : null) };
+}

@@ -1,0 +1,136 @@
+using Loadmark.Core.Gear;
+using Loadmark.Core.Rigs;
+using static Loadmark.Core.Tests.Checks.RuleSamples;
+
+namespace Loadmark.Core.Tests.Checks.Rules;
+
+/// <summary>Ground, digital neighbours, returns of one's own and loops: all about which loads share a return.</summary>
+public sealed class ReturnTests
+{
+    private static readonly string[] Noise = ["shared-return-digital", "return-not-its-own", "ground-loop"];
+
+    private static Load PositiveGround(Load load) => load with { Ground = GroundSide.Positive };
+
+    private static Load Isolate(Load load) => load with { Isolate = true };
+
+    [Fact]
+    public void Positive_ground_alone_on_an_isolated_outlet_is_fine() =>
+        Expect.Good(Two(Plate.Dc(9, 100), Plate.Dc(9, 100)).Load("FZ-01", Plate.Dc(9, 3), PositiveGround).Load("OD-03", Plate.Dc(9, 12))
+            .Feed("brick/1", "FZ-01").Feed("brick/2", "OD-03").Check());
+
+    [Fact]
+    public void Two_positive_grounds_may_share_a_return() =>
+        Expect.Good(New().Load("FZ-01", Plate.Dc(9, 3), PositiveGround).Load("FZ-02", Plate.Dc(9, 3), PositiveGround)
+            .Supply("brick").Outlet("1", Plate.Dc(9, 100)).Chain("brick/1", "FZ-01", "FZ-02").Check());
+
+    [Fact]
+    public void A_supply_that_is_not_isolated_joins_grounds_through_its_return_and_a_reversing_lead_does_not_help()
+    {
+        var rig = Two(Plate.Dc(9, 100), Plate.Dc(9, 100), NotIsolated).Load("FZ-01", Plate.Dc(9, 3), load => PositiveGround(load) with { Polarity = Polarity.CentrePositive })
+            .Load("OD-03", Plate.Dc(9, 12)).Lead("flip", LeadType.Reversing).FeedOver("flip", "brick/1", "FZ-01").Feed("brick/2", "OD-03");
+        var finding = Expect.Breaks(rig.Check(), "ground-short", "positive ground joined to negative ground over 0 V");
+        Assert.Equal(["FZ-01", "OD-03", "brick"], finding.Subjects);
+        Assert.Equal("FZ-01 has the ground on the positive side and shares the return of brick with OD-03: the audio leads short the supply.", finding.Message);
+    }
+
+    [Fact]
+    public void Banks_are_separate_returns()
+    {
+        RigBuilder Rig(string bank) => New().Load("FZ-01", Plate.Dc(9, 3), PositiveGround).Load("OD-03", Plate.Dc(9, 12)).Supply("brick")
+            .Outlet("1", Plate.Dc(9, 100), InBank("left")).Outlet("2", Plate.Dc(9, 100), InBank(bank)).Feed("brick/1", "FZ-01").Feed("brick/2", "OD-03");
+        Expect.Good(Rig("right").Check());
+        Expect.Breaks(Rig("left").Check(), "ground-short");
+    }
+
+    [Fact]
+    public void Isolation_not_stated_is_taken_as_none_and_shown()
+    {
+        var result = Two(Plate.Dc(9, 100), Plate.Dc(9, 100), supply => supply with { Isolated = null })
+            .Load("FZ-01", Plate.Dc(9, 3), PositiveGround).Load("OD-03", Plate.Dc(9, 12)).Feed("brick/1", "FZ-01").Feed("brick/2", "OD-03").Check();
+        Expect.Breaks(result, "ground-short");
+        Assert.Equal(["brick"], Expect.Breaks(result, "figure-assumed", "assumed not isolated").Subjects);
+    }
+
+    [Fact]
+    public void A_ground_that_is_not_given_is_told_only_where_a_return_is_shared()
+    {
+        static Load Unstated(Load load) => load with { Ground = null };
+        Expect.Good(One(Plate.Dc(9, 100), Plate.Dc(9, 12), Unstated).Check());
+
+        var shared = New().Load("OD-03", Plate.Dc(9, 12), Unstated).Load("CH-01", Plate.Dc(9, 12))
+            .Supply("brick").Outlet("1", Plate.Dc(9, 100)).Chain("brick/1", "OD-03", "CH-01").Check();
+        Assert.Equal(["OD-03"], Expect.CannotTell(shared, "ground-short", "taken as negative").Subjects);
+        Expect.Keeps(shared, "ground-short");
+    }
+
+    [Fact]
+    public void A_load_that_wants_its_own_return_is_fine_alone_even_on_a_bank()
+    {
+        RigBuilder Rig() => New().Load("DL-02", Plate.Dc(9, 50), Isolate).Load("OD-03", Plate.Dc(9, 12)).Supply("brick")
+            .Outlet("1", Plate.Dc(9, 100), InBank("left")).Outlet("2", Plate.Dc(9, 100), InBank("left")).Outlet("3", Plate.Dc(9, 100));
+        Expect.Good(Rig().Feed("brick/1", "DL-02").Feed("brick/3", "OD-03").Check());
+
+        var finding = Expect.Breaks(Rig().Feed("brick/1", "DL-02").Feed("brick/2", "OD-03").Check(), "return-not-its-own", "2 loads on one return");
+        Assert.Equal("DL-02 wants a return of its own and shares that of brick with OD-03.", finding.Message);
+    }
+
+    [Fact]
+    public void Two_that_want_their_own_return_are_told_together()
+    {
+        var result = New().Load("DL-01", Plate.Dc(9, 20), Isolate).Load("DL-02", Plate.Dc(9, 20), Isolate)
+            .Supply("brick").Outlet("1", Plate.Dc(9, 100)).Chain("brick/1", "DL-01", "DL-02").Check();
+        var finding = Expect.Breaks(result, "return-not-its-own");
+        Assert.Equal("DL-01 and DL-02 want returns of their own and share that of brick/1.", finding.Message);
+        Assert.Equal("Give DL-01 and DL-02 an isolated outlet each.", finding.Remedy);
+    }
+
+    [Fact]
+    public void A_digital_load_alone_on_its_return_is_fine() =>
+        Expect.Good(Two(Plate.Dc(9, 100), Plate.Dc(9, 500)).Digital("DL-02", Plate.Dc(9, 210), Starts(300)).Load("OD-03", Plate.Dc(9, 12))
+            .Feed("brick/1", "OD-03").Feed("brick/2", "DL-02").Check());
+
+    [Fact]
+    public void Digital_loads_on_one_return_are_told_with_whom_they_share_it()
+    {
+        RigBuilder Rig() => Two(Plate.Dc(9, 500), Plate.Dc(9, 500), NotIsolated).Digital("DL-01", Plate.Dc(9, 50), Starts(50)).Digital("DL-02", Plate.Dc(9, 50), Starts(50));
+        Assert.Equal(
+            "DL-01 and DL-02 are digital and share the return of brick: each may be heard in the others.",
+            Expect.Breaks(Rig().Feed("brick/1", "DL-01").Feed("brick/2", "DL-02").Check(), "shared-return-digital").Message);
+
+        var mixed = Rig().Load("OD-03", Plate.Dc(9, 12)).Feed("brick/1", "DL-01").Chain("brick/2", "DL-02", "OD-03").Check();
+        var finding = Expect.Breaks(mixed, "shared-return-digital", "3 loads on one return");
+        Assert.Equal("DL-01 and DL-02 are digital and share the return of brick with OD-03: a whine may come through.", finding.Message);
+        Assert.Equal(["DL-01", "DL-02", "OD-03", "brick"], finding.Subjects);
+    }
+
+    [Fact]
+    public void A_kind_that_does_not_tell_is_told_on_a_shared_return_only()
+    {
+        static Load Unknown(Load load) => load with { Kind = new LoadKind("tuner") };
+        Expect.Good(One(Plate.Dc(9, 100), Plate.Dc(9, 12), Unknown).Check());
+        var shared = New().Load("TU-01", Plate.Dc(9, 30), Unknown).Load("OD-03", Plate.Dc(9, 12))
+            .Supply("brick").Outlet("1", Plate.Dc(9, 100)).Chain("brick/1", "TU-01", "OD-03").Check();
+        Assert.Equal(["TU-01"], Expect.CannotTell(shared, "shared-return-digital", "taken as analog").Subjects);
+        Expect.Keeps(shared, Noise);
+    }
+
+    [Fact]
+    public void A_loop_needs_two_loads_of_the_signal_path_on_one_return()
+    {
+        RigBuilder Rig() => New().Load("OD-03", Plate.Dc(9, 12)).Load("CH-01", Plate.Dc(9, 12)).Supply("brick").Outlet("1", Plate.Dc(9, 100)).Chain("brick/1", "OD-03", "CH-01");
+        Expect.Keeps(Rig().Check(rig => rig with { Signal = ["OD-03", "amp"] }), "ground-loop");
+        Expect.Breaks(Rig().Check(rig => rig with { Signal = ["OD-03", "CH-01", "amp"] }), "ground-loop", "2 loads of the signal path on one return");
+
+        var untold = Rig().Check(rig => rig with { Signal = [] });
+        Expect.Keeps(untold, "ground-loop");
+        Expect.CannotTell(untold, "ground-loop", "The order of the signal path is not given");
+    }
+
+    [Fact]
+    public void Outlets_joined_by_a_lead_are_one_return()
+    {
+        var result = Two(Plate.Dc(9, 100), Plate.Dc(9, 100)).Load("OD-03", Plate.Dc(9, 12)).Load("CH-01", Plate.Dc(9, 12)).Load("FZ-01", Plate.Dc(9, 3), PositiveGround)
+            .Parallel("brick/1 brick/2", "OD-03").Feed("brick/2", "FZ-01").Feed("brick/1", "CH-01").Check();
+        Assert.Equal(["FZ-01", "OD-03", "CH-01", "brick/1", "brick/2"], Expect.Breaks(result, "ground-short").Subjects);
+    }
+}

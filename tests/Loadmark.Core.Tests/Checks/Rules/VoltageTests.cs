@@ -1,0 +1,109 @@
+using Loadmark.Core.Checks;
+using static Loadmark.Core.Tests.Checks.RuleSamples;
+
+namespace Loadmark.Core.Tests.Checks.Rules;
+
+/// <summary>The bands are common practice (match the voltage), no source.</summary>
+public sealed class VoltageTests
+{
+    private static readonly string[] All = ["over-voltage", "voltage-high", "voltage-low", "under-voltage"];
+
+    [Theory]
+    [InlineData("9", "9", "9", null)]
+    [InlineData("9", "9", "9.45", null)] // exactly 5 % over
+    [InlineData("9", "9", "9.46", "voltage-high")]
+    [InlineData("9", "9", "9.9", "voltage-high")] // exactly 10 % over
+    [InlineData("9", "9", "9.91", "over-voltage")]
+    [InlineData("9", "9", "8.55", null)] // exactly 5 % under
+    [InlineData("9", "9", "8.54", "voltage-low")]
+    [InlineData("9", "9", "8.1", "voltage-low")] // exactly 10 % under
+    [InlineData("9", "9", "8.09", "under-voltage")]
+    [InlineData("9", "18", "12", null)]
+    [InlineData("9", "18", "18.9", null)] // the highest printed voltage counts upwards
+    [InlineData("9", "18", "19", "voltage-high")]
+    [InlineData("9", "18", "20", "over-voltage")]
+    [InlineData("9", "18", "8.5", "voltage-low")] // the lowest counts downwards
+    [InlineData("9", "18", "8", "under-voltage")]
+    [InlineData("9", "9", "12", "over-voltage")] // 12 V into a 9 V load is harm
+    public void The_ends_of_each_band_are_inside_it(string low, string high, string outlet, string? rule)
+    {
+        var result = One(Plate.Dc(decimal.Parse(outlet), 500), Plate.Range(decimal.Parse(low), decimal.Parse(high), 12)).Check();
+
+        Expect.Keeps(result, [.. All.Where(name => name != rule)]);
+        if (rule is not null)
+            Expect.Breaks(result, rule);
+        else
+            Expect.Good(result);
+    }
+
+    [Fact]
+    public void An_18_V_mode_left_selected_is_harm_and_the_remedy_names_the_right_mode()
+    {
+        var result = New().Load("DL-02", Plate.Dc(9, 210)).Supply("brick").Outlet("5", Plate.Modes((9, 500), (12, 400), (18, 250)))
+            .FeedAt("brick/5", 18, "DL-02").Check();
+
+        var finding = Expect.Breaks(result, "over-voltage", "18 V > 1.10 × 9 V = 9.9 V");
+        Assert.Equal("DL-02 gets 18 V from brick/5; it is made for 9 V.", finding.Message);
+        Assert.Equal("Set brick/5 to 9 V before plugging in.", finding.Remedy);
+    }
+
+    [Fact]
+    public void The_remedy_never_sets_an_outlet_to_what_another_load_on_it_cannot_take()
+    {
+        var result = New().Load("DL-02", Plate.Dc(9, 100)).Load("PR-01", Plate.Dc(18, 100))
+            .Supply("brick").Outlet("5", Plate.Modes((9, 500), (18, 250))).FeedOver("chain", "brick/5", "DL-02", "PR-01")
+            .Lead("chain", Rigs.LeadType.DaisyChain, 2).Check(rig => rig with { Wired = (Rigs.ValueList<Rigs.Feed>?)[rig.Wired!.Value[0] with { At = [new Volts(18)] }] });
+
+        Assert.Equal("Feed DL-02 from an outlet of 9 V.", Expect.Breaks(result, "over-voltage").Remedy);
+    }
+
+    [Fact]
+    public void An_adjustable_outlet_is_advised_to_the_voltage_printed_on_the_load()
+    {
+        var result = New().Load("PR-01", Plate.Dc(12, 100)).Supply("brick").Outlet("1", Plate.Range(9, 18, 500)).FeedAt("brick/1", 18, "PR-01").Check();
+        Assert.Equal("Set brick/1 to 12 V before plugging in.", Expect.Breaks(result, "over-voltage").Remedy);
+    }
+
+    [Fact]
+    public void Outlets_in_series_count_with_the_sum_of_their_voltages()
+    {
+        // Series sources add (OpenStax University Physics vol. 2, section 10.1).
+        var fits = Two(Plate.Dc(9, 100), Plate.Dc(9, 100)).Load("PR-02", Plate.Dc(18, 50)).Series("brick/1 brick/2", "PR-02");
+        Expect.Good(fits.Check());
+
+        var burns = Two(Plate.Dc(9, 100), Plate.Dc(9, 100)).Load("PR-02", Plate.Dc(9, 50)).Series("brick/1 brick/2", "PR-02");
+        var finding = Expect.Breaks(burns.Check(), "over-voltage", "18 V > 1.10 × 9 V = 9.9 V");
+        Assert.Contains("9 V + 9 V = 18 V", finding.Message, StringComparison.Ordinal);
+        Assert.Equal(["PR-02", "brick/1", "brick/2"], finding.Subjects);
+    }
+
+    [Fact]
+    public void An_outlet_without_a_voltage_is_told_once_and_nothing_is_guessed()
+    {
+        var result = One(Plate.AmpsOnly(500), Plate.Dc(9, 12)).Check();
+        Expect.Keeps(result, All);
+        Expect.CannotTell(result, "over-voltage", "The voltage of brick/1 is not known");
+        Assert.Contains("brick/1", Expect.Breaks(result, "figure-assumed").Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_load_without_a_voltage_is_taken_as_9_V_and_every_message_says_so()
+    {
+        var high = One(Plate.Dc(12, 500), Plate.AmpsOnly(12)).Check();
+        Assert.Contains("9 V (assumed)", Expect.Breaks(high, "over-voltage").Message, StringComparison.Ordinal);
+        Assert.Contains("The voltage of OD-03 is not known: taken as 9 V", Expect.Breaks(high, "figure-assumed").Message, StringComparison.Ordinal);
+
+        foreach (var (volts, rule) in new[] { (9.6m, "voltage-high"), (8.4m, "voltage-low"), (6m, "under-voltage") })
+            Assert.Contains("9 V (assumed)", Expect.Breaks(One(Plate.Dc(volts, 500), Plate.AmpsOnly(12)).Check(), rule).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_current_far_below_what_an_outlet_can_give_is_no_finding()
+    {
+        // A 100 mA load on a 2 A outlet leaves 1.9 A (common practice, no source).
+        var result = One(Plate.Dc(9, 2000), Plate.Dc(9, 100)).Check();
+        Expect.Good(result);
+        Assert.Equal(1.9m, result.Outlets[0].Limit!.Value.Value - result.Outlets[0].Run!.Value.Value);
+        Assert.Equal(Severity.Good, result.Verdict);
+    }
+}
