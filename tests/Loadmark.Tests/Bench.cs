@@ -2,6 +2,7 @@ using System.Text;
 using Loadmark.Commands;
 using Loadmark.Core.Checks;
 using Loadmark.Core.Rigs;
+using Loadmark.Files;
 using Loadmark.Hosting;
 using Loadmark.Sources;
 
@@ -10,7 +11,7 @@ namespace Loadmark.Tests;
 /// <summary>Runs the program in this process, with rigs and check results made by hand.</summary>
 internal sealed class Bench : IRigSource
 {
-    private readonly Dictionary<string, RigInput> _inputs = [];
+    private readonly Dictionary<string, RigReading> _inputs = [];
     private readonly Dictionary<string, CheckResult> _results = [];
 
     public int Width { get; init; } = 80;
@@ -26,15 +27,15 @@ internal sealed class Bench : IRigSource
     /// <summary>A file that reads well and whose check says <paramref name="result"/>.</summary>
     public Bench With(string file, CheckResult result)
     {
-        _inputs[file] = new RigInput(new Rig { Name = file }, []);
+        _inputs[file] = new RigReading(new Rig { Name = file }, []);
         _results[file] = result;
         return this;
     }
 
     /// <summary>A file that cannot be read.</summary>
-    public Bench With(string file, params InputFault[] faults)
+    public Bench With(string file, params FileError[] errors)
     {
-        _inputs[file] = new RigInput(null, faults);
+        _inputs[file] = new RigReading(null, [.. errors.Select(error => error with { File = file })]);
         return this;
     }
 
@@ -56,7 +57,7 @@ internal sealed class Bench : IRigSource
         return new Answer(code, Encoding.GetString(output.ToArray()), error.ToString());
     }
 
-    public RigInput Read(string path) => _inputs[path];
+    public RigReading Read(string path) => _inputs[path];
 
     internal sealed record Answer(int Code, string Output, string Error);
 }

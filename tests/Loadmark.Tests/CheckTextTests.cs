@@ -1,6 +1,6 @@
+using Loadmark.Files;
 using System.Text;
 using Loadmark.Core.Checks;
-using Loadmark.Sources;
 
 namespace Loadmark.Tests;
 
@@ -78,7 +78,7 @@ public sealed class CheckTextTests
     public void A_hostile_rig_cannot_drive_the_terminal(bool colour)
     {
         var answer = new Bench { Colour = colour }.With("a.yaml", DemoResults.Hostile)
-            .With("b\u001b[2J.yaml", new InputFault(1, 2, "\u001b", "", null, "Found \u001b[2J here"))
+            .With("b\u001b[2J.yaml", new FileError("@", 1, 2, "Found \u001b[2J here") { Found = "\u001b", Expected = "", Suggestion = null })
             .Run("check", "a.yaml", "b\u001b[2J.yaml");
         Assert.Contains("[red]Pit[/] ·[2J·]0;owned· ·txt·31m", answer.Output, StringComparison.Ordinal);
         Assert.Contains("[link=x]it[/]·.", answer.Output, StringComparison.Ordinal);
@@ -91,7 +91,7 @@ public sealed class CheckTextTests
         .With("rigs/fly.rig.yaml", DemoResults.Quiet)
         .With("rigs/pit.rig.yaml", DemoResults.Pit)
         .With("rigs/clean.rig.yaml", DemoResults.Clean)
-        .With("rigs/typo.rig.yaml", new InputFault(12, 3, "isolatd", "a word of an outlet", "isolated", "\"isolatd\" is not a word of an outlet."));
+        .With("rigs/typo.rig.yaml", new FileError("@", 12, 3, "\"isolatd\" is not a word of an outlet.") { Found = "isolatd", Expected = "a word of an outlet", Suggestion = "isolated" });
 
     /// <summary>The text without the colour codes that the program itself writes, and nothing else.</summary>
     private static string WithoutColours(string text) =>

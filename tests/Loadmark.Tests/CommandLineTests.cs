@@ -1,7 +1,8 @@
+using Loadmark.Core.Texts;
 using Loadmark.Commands;
 using Loadmark.Core.Checks;
+using Loadmark.Files;
 using Loadmark.Hosting;
-using Loadmark.Sources;
 
 namespace Loadmark.Tests;
 
@@ -25,11 +26,11 @@ public sealed class CommandLineTests
     public void What_cannot_be_read_outweighs_what_fails_and_the_rest_is_still_answered()
     {
         var answer = new Bench()
-            .With("typo.yaml", new InputFault(0, 0, "", "", null, "It is not there."))
+            .With("typo.yaml", new FileError("@", 1, 1, "It is not there.") { Found = "", Expected = "", Suggestion = null })
             .With("pit.yaml", DemoResults.Pit)
             .Run("check", "typo.yaml", "pit.yaml");
         Assert.Equal(2, answer.Code);
-        Assert.Equal("typo.yaml: It is not there.\n", answer.Error);
+        Assert.Equal("typo.yaml:1:1: It is not there.\n", answer.Error);
         Assert.Contains("Pit board, bass chair", answer.Output, StringComparison.Ordinal);
     }
 
@@ -89,9 +90,9 @@ public sealed class CommandLineTests
     [Fact]
     public void The_nearest_word_is_near()
     {
-        Assert.Equal("check", NearestWord.To("chck", CommandLine.CommandNames));
-        Assert.Equal("read", NearestWord.To("raed", CommandLine.CommandNames));
-        Assert.Null(NearestWord.To("settle", CommandLine.CommandNames));
+        Assert.Equal("check", NearestWord.Find("chck", CommandLine.CommandNames));
+        Assert.Equal("read", NearestWord.Find("raed", CommandLine.CommandNames));
+        Assert.Null(NearestWord.Find("settle", CommandLine.CommandNames));
     }
 
     [Theory]

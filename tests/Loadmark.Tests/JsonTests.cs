@@ -1,3 +1,4 @@
+using Loadmark.Files;
 using System.Text;
 using System.Text.Json;
 using Loadmark.Answers;
@@ -5,7 +6,6 @@ using Loadmark.Core.Checks;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Nameplates;
 using Loadmark.Sheets;
-using Loadmark.Sources;
 
 namespace Loadmark.Tests;
 
@@ -19,7 +19,7 @@ public sealed class JsonTests
     {
         var answer = new Bench()
             .With("clean.yaml", DemoResults.Clean)
-            .With("typo.yaml", new InputFault(12, 3, "isolatd", "a word of an outlet", "isolated", "No such word."))
+            .With("typo.yaml", new FileError("@", 12, 3, "No such word.") { Found = "isolatd", Expected = "a word of an outlet", Suggestion = "isolated" })
             .With("fly.yaml", DemoResults.Quiet)
             .Run("check", "clean.yaml", "typo.yaml", "fly.yaml", "--json");
         Assert.Equal(2, answer.Code);

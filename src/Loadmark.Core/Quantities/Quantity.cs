@@ -3,8 +3,8 @@ using System.Globalization;
 namespace Loadmark.Core.Quantities;
 
 /// <summary>
-/// A number with its SI unit. Decimal, not binary: printed figures are decimal, and 0.15 + 0.12 + 0.23 must be the
-/// 0.5 that a limit of 0.5 still carries (see docs/decisions/0002-decimal-quantities.md).
+/// A number with its SI unit. Decimal, not binary: printed figures are decimal, and 0.165 + 0.28 + 0.055 must be
+/// the 0.5 that a limit of 0.5 still carries (see docs/decisions/0002-decimal-quantities.md).
 /// </summary>
 /// <typeparam name="TUnit">The unit of <paramref name="Value"/>.</typeparam>
 /// <param name="Value">The value in <typeparamref name="TUnit"/>, without prefix: 300 mA is 0.3.</param>
@@ -60,7 +60,8 @@ public readonly record struct Quantity<TUnit>(decimal Value) : IComparable<Quant
     public override string ToString() => QuantityText.Short(Value, TUnit.Symbol, TUnit.TakesPrefix);
 
     /// <summary>
-    /// The quantity in full, unrounded, in a form that <see cref="QuantityReader"/> reads back as the same value.
+    /// The quantity in full, unrounded. <see cref="QuantityReader"/> reads it back as the same value if it has at most
+    /// 15 digits, as everything that was typed or printed has; a quotient may have more.
     /// </summary>
     public string ToExactString() => QuantityText.Exact(Value, TUnit.Symbol);
 

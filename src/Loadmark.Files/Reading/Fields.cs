@@ -1,3 +1,4 @@
+using Loadmark.Core.Texts;
 using Loadmark.Files.Keys;
 using Loadmark.Files.Texts;
 using Loadmark.Files.Trees;

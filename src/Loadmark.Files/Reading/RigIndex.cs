@@ -1,5 +1,5 @@
 using Loadmark.Core.Rigs;
-using Loadmark.Files.Texts;
+using Loadmark.Core.Texts;
 
 namespace Loadmark.Files.Reading;
 

@@ -1,7 +1,7 @@
 using Loadmark.Core.Nameplates;
 using Loadmark.Core.Rigs;
+using Loadmark.Core.Texts;
 using Loadmark.Files.Keys;
-using Loadmark.Files.Texts;
 using Loadmark.Files.Trees;
 
 namespace Loadmark.Files.Reading;

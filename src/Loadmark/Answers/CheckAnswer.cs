@@ -1,10 +1,10 @@
+using Loadmark.Files;
 using Loadmark.Core.Checks;
-using Loadmark.Sources;
 
 namespace Loadmark.Answers;
 
 /// <summary>What came of checking one file.</summary>
 /// <param name="File">The path as the user typed it.</param>
 /// <param name="Result">What the rules have to say; null when the file could not be read.</param>
-/// <param name="Faults">What kept it from being read; empty when <paramref name="Result"/> is there.</param>
-internal sealed record CheckAnswer(string File, CheckResult? Result, IReadOnlyList<InputFault> Faults);
+/// <param name="Errors">What kept it from being read; empty when <paramref name="Result"/> is there.</param>
+internal sealed record CheckAnswer(string File, CheckResult? Result, IReadOnlyList<FileError> Errors);

@@ -1,7 +1,7 @@
+using Loadmark.Files;
 using System.Text.Json;
 using Loadmark.Core.Checks;
 using Loadmark.Core.Rigs;
-using Loadmark.Sources;
 
 namespace Loadmark.Answers;
 
@@ -102,13 +102,13 @@ internal static class CheckJson
         json.WriteStartObject();
         json.WriteString("file", answer.File);
         json.WriteStartArray("errors");
-        foreach (var fault in answer.Faults)
+        foreach (var fault in answer.Errors)
             Write(json, fault);
         json.WriteEndArray();
         json.WriteEndObject();
     }
 
-    private static void Write(Utf8JsonWriter json, InputFault fault)
+    private static void Write(Utf8JsonWriter json, FileError fault)
     {
         json.WriteStartObject();
         json.WriteNumber("line", fault.Line);

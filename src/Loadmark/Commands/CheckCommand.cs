@@ -16,8 +16,8 @@ internal sealed class CheckCommand(Surroundings around, IRigSource source, Func<
         var answers = CheckAll(request.Rigs);
         foreach (var answer in answers)
         {
-            foreach (var fault in answer.Faults)
-                around.Error.WriteLine(SafeText.Neutral(fault.In(answer.File)));
+            foreach (var fault in answer.Errors)
+                around.Error.WriteLine(SafeText.Neutral(fault.ToString()));
         }
 
         if (request.Json)
@@ -66,6 +66,6 @@ internal sealed class CheckCommand(Surroundings around, IRigSource source, Func<
     private CheckAnswer CheckOne(string path)
     {
         var input = source.Read(path);
-        return input.Rig is { } rig ? new CheckAnswer(path, check(rig), []) : new CheckAnswer(path, null, input.Faults);
+        return input.Rig is { } rig ? new CheckAnswer(path, check(rig), []) : new CheckAnswer(path, null, input.Errors);
     }
 }

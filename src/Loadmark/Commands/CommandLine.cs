@@ -1,5 +1,6 @@
-using System.CommandLine;
 using System.CommandLine.Parsing;
+using System.CommandLine;
+using Loadmark.Core.Texts;
 
 namespace Loadmark.Commands;
 
@@ -104,5 +105,5 @@ internal sealed class CommandLine
     }
 
     private static string Hint(string typed, IReadOnlyList<string> words) =>
-        NearestWord.To(typed, words) is { } nearest ? $" Did you mean {nearest}?" : "";
+        NearestWord.Find(typed, words) is { } nearest ? $" Did you mean {nearest}?" : "";
 }

@@ -1,8 +1,10 @@
+using Loadmark.Files;
+
 namespace Loadmark.Sources;
 
-/// <summary>Reads rigs from rig files.</summary>
+/// <summary>Rigs from files on disk.</summary>
 internal sealed class RigFileSource : IRigSource
 {
     /// <inheritdoc/>
-    public RigInput Read(string path) => throw new NotSupportedException("Rig files are read by Loadmark.Files, which is not joined yet.");
+    public RigReading Read(string path) => RigFileReader.ReadFile(path);
 }

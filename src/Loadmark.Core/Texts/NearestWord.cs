@@ -1,10 +1,10 @@
-namespace Loadmark.Files.Texts;
+namespace Loadmark.Core.Texts;
 
 /// <summary>
 /// Finds the word that a typo meant: fewest insertions, deletions, exchanges and swaps of neighbours (the
 /// Damerau-Levenshtein distance, in its restricted form).
 /// </summary>
-internal static class NearestWord
+public static class NearestWord
 {
     private const int Longest = 64;
 

@@ -1,0 +1,100 @@
+using System.Diagnostics;
+
+namespace Loadmark.Bench;
+
+/// <summary>
+/// Times whole processes: <c>loadmark check</c> on the pit rig beside an empty console program, both published the same
+/// way, run in turn so that a drift of the machine hits both alike; and one call on a thousand rig files.
+/// </summary>
+internal static class StartupBench
+{
+    private const int Runs = 31;
+
+    public static int Run()
+    {
+        var folder = Path.Combine("artifacts", "bench");
+        Publish("src/Loadmark", Path.Combine(folder, "loadmark"));
+        Publish("bench/Empty", Path.Combine(folder, "empty"));
+        var loadmark = Path.Combine(folder, "loadmark", "loadmark");
+        var empty = Path.Combine(folder, "empty", "Empty");
+
+        var cases = new (string Name, string Program, string[] Arguments)[]
+        {
+            ("empty console program", empty, []),
+            ("loadmark check pit.rig.yaml", loadmark, ["check", "examples/pit.rig.yaml"]),
+            ("loadmark check --json pit.rig.yaml", loadmark, ["check", "--json", "examples/pit.rig.yaml"]),
+            ("loadmark check festival.rig.yaml (40 loads)", loadmark, ["check", "examples/festival.rig.yaml"]),
+            ("loadmark read", loadmark, ["read", "9V DC 300mA centre negative"]),
+        };
+
+        var times = cases.Select(_ => new List<double>()).ToArray();
+        for (var run = -2; run < Runs; run++)
+        {
+            for (var index = 0; index < cases.Length; index++)
+            {
+                var milliseconds = Time(cases[index].Program, cases[index].Arguments);
+                if (run >= 0)
+                    times[index].Add(milliseconds);
+            }
+        }
+
+        var table = new ResultTable(
+            "Start-up",
+            $"Whole processes, published ReadyToRun, in turn, {Runs} runs each after two to warm up. {ResultTable.Machine}",
+            "command", "median ms", "fastest ms", "ratio of medians to empty");
+        var reference = Median(times[0]);
+        for (var index = 0; index < cases.Length; index++)
+            table.Add(cases[index].Name, $"{Median(times[index]):F0}", $"{times[index].Min():F0}", $"{Median(times[index]) / reference:F2}");
+
+        var (many, files) = TimeManyFiles(loadmark);
+        table.Add($"loadmark check on {files} rig files", $"{many:F0}", $"{many:F0}", $"{many / reference:F1}");
+        table.Write("startup.md");
+        return 0;
+    }
+
+    private static (double Milliseconds, int Files) TimeManyFiles(string loadmark)
+    {
+        const int files = 1000;
+        var folder = Directory.CreateTempSubdirectory("loadmark-bench-").FullName;
+        try
+        {
+            var sources = Directory.GetFiles("examples", "*.rig.yaml").Order(StringComparer.Ordinal).Select(File.ReadAllText).ToArray();
+            for (var index = 0; index < files; index++)
+                File.WriteAllText(Path.Combine(folder, $"{index:D4}.rig.yaml"), sources[index % sources.Length]);
+
+            string[] arguments = ["check", .. Directory.GetFiles(folder).Order(StringComparer.Ordinal)];
+            var times = Enumerable.Range(0, 5).Select(_ => Time(loadmark, arguments)).ToList();
+            return (Median(times), files);
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    private static double Time(string program, string[] arguments)
+    {
+        var start = new ProcessStartInfo(program, arguments) { RedirectStandardOutput = true, RedirectStandardError = true, UseShellExecute = false };
+        var clock = Stopwatch.StartNew();
+        using var process = Process.Start(start)!;
+        process.ErrorDataReceived += static (_, _) => { };
+        process.BeginErrorReadLine();
+        process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        var elapsed = clock.Elapsed.TotalMilliseconds;
+        if (process.ExitCode is not (0 or 1))
+            throw new InvalidOperationException($"{program} {string.Join(' ', arguments.Take(3))} ended with {process.ExitCode}.");
+        return elapsed;
+    }
+
+    private static void Publish(string project, string folder)
+    {
+        string[] arguments = ["publish", project, "-c", "Release", "-r", "linux-x64", "--self-contained", "false", "-o", folder, "-v", "quiet"];
+        using var process = Process.Start("dotnet", arguments);
+        process.WaitForExit();
+        if (process.ExitCode != 0)
+            throw new InvalidOperationException($"Publishing {project} failed.");
+    }
+
+    private static double Median(List<double> values) => values.Order().ElementAt(values.Count / 2);
+}
