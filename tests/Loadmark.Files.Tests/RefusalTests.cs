@@ -175,6 +175,15 @@ public sealed class RefusalTests
     }
 
     [Fact]
+    public void Refuses_small_files_that_stand_for_a_million_outlets()
+    {
+        var text = "rig: a\nsupplies:\n" + string.Concat(Enumerable.Range(0, 1_000).Select(i => $"  s{i}: {{ outlets: {{ 1-1000: 9 V }} }}\n"));
+        var reading = RigFileReader.Read(text, "f");
+        Assert.Equal(23, reading.Errors[0].Line);
+        Assert.Contains("more than 20000 outlets", reading.Errors[0].Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Tells_fifty_errors_and_counts_the_rest()
     {
         var text = "rig: a\nloads:\n" + string.Concat(Enumerable.Range(0, 200).Select(i => $"  x{i}: {{ run: 3 }}\n"));

@@ -15,7 +15,7 @@ public sealed class RigFileWriterTests
                 Assert.Equal(rig, Fixtures.Read(text));
                 Assert.Equal(text, RigFileWriter.Write(Fixtures.Read(text)));
             },
-            iter: 3_000);
+            iter: 2_000);
 
     [Fact]
     public void Writes_the_pit_rig_in_its_own_spelling()

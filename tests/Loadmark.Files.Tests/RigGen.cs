@@ -62,10 +62,19 @@ internal static class RigGen
         var outlets = supplies.SelectMany(supply => supply.Outlets.Select(outlet => new OutletRef(supply.Id, outlet.Id))).ToArray();
         if (loads.Length == 0 || outlets.Length == 0)
             return Gen.Bool.Select(planned => planned ? (ValueList<Feed>?)null : (ValueList<Feed>)[]);
+
+        // A setting must be one that the label gives; labels that give none take any.
+        bool HasModes(OutletRef reference)
+        {
+            var supply = supplies.First(supply => supply.Id == reference.Supply);
+            var label = supply.Outlets.First(outlet => outlet.Id == reference.Outlet).Label;
+            return !(label.Text.Length > 0 ? label : supply.Label ?? label).Modes.IsEmpty;
+        }
+
         var feed =
             from some in Gen.Shuffle(outlets, 1, Math.Min(3, outlets.Length))
             from joint in OneOf(Joint.Series, Joint.Parallel)
-            from at in Gen.OneOf(Gen.Const(0), Gen.Const(1), Gen.Const(some.Length)).SelectMany(count => Positive<Volt>().Array[count])
+            from at in Gen.OneOf(Gen.Const(0), Gen.Const(1), Gen.Const(some.Length)).SelectMany(count => Positive<Volt>().Array[some.Any(HasModes) ? 0 : count])
             from lead in leads.Length == 0 ? NoText : Gen.OneOf(NoText, OneOf(leads.Select(lead => lead.Id).ToArray()).Select(id => (string?)id))
             from to in Gen.Shuffle(loads.Select(load => load.Id).ToArray(), 1, Math.Min(3, loads.Length))
             from pinned in Gen.Bool
@@ -85,10 +94,24 @@ internal static class RigGen
         from priority in Gen.Int[1, 3].Nullable()
         select new Load
         {
-            Id = id, Name = name, Kind = kind, Label = label, Voltage = voltage,
-            Current = figures.Item1, Watts = figures.Item2, Run = figures.Item3, Start = figures.Item4,
-            Polarity = words.Item1, Ground = words.Item2, Draws = words.Item3, Plug = words.Item4, Isolate = isolate,
-            StartsBelow = thresholds.Item1, StopsBelow = thresholds.Item2, InputCapacitance = thresholds.Item3, Priority = priority,
+            Id = id,
+            Name = name,
+            Kind = kind,
+            Label = label,
+            Voltage = voltage,
+            Current = figures.Item1,
+            Watts = figures.Item2,
+            Run = figures.Item3,
+            Start = figures.Item4,
+            Polarity = words.Item1,
+            Ground = words.Item2,
+            Draws = words.Item3,
+            Plug = words.Item4,
+            Isolate = isolate,
+            StartsBelow = thresholds.Item1,
+            StopsBelow = thresholds.Item2,
+            InputCapacitance = thresholds.Item3,
+            Priority = priority,
         };
 
     private static Gen<Outlet> Outlet(string id) =>
@@ -99,8 +122,15 @@ internal static class RigGen
         from figures in Gen.Select(Any<Ohm>().Null(), Timed.Nullable(), Positive<Volt>().Null())
         select new Outlet
         {
-            Id = id, Label = label, Isolated = isolated, Bank = bank, Polarity = words.Item1, Plug = words.Item2,
-            SourceOhms = figures.Item1, Surge = figures.Item2, NoLoad = figures.Item3,
+            Id = id,
+            Label = label,
+            Isolated = isolated,
+            Bank = bank,
+            Polarity = words.Item1,
+            Plug = words.Item2,
+            SourceOhms = figures.Item1,
+            Surge = figures.Item2,
+            NoLoad = figures.Item3,
         };
 
     private static Gen<Supply> Supply(string id) =>
@@ -114,9 +144,16 @@ internal static class RigGen
         from mains in VoltageText.Null()
         select new Supply
         {
-            Id = id, Name = name, Label = label, Isolated = flags.Item1, Regulated = flags.Item2, Total = total, Outlets = [.. outlets],
+            Id = id,
+            Name = name,
+            Label = label,
+            Isolated = flags.Item1,
+            Regulated = flags.Item2,
+            Total = total,
+            Outlets = [.. outlets],
             Banks = [.. outlets.Select(outlet => outlet.Bank).OfType<string>().Distinct().Select(bank => new Bank(bank, bankTotal))],
-            Overload = overload, Mains = mains,
+            Overload = overload,
+            Mains = mains,
         };
 
     private static Gen<Lead> Lead(string id) =>
@@ -127,8 +164,16 @@ internal static class RigGen
         from ohms in Gen.Select(Any<Ohm>().Null(), Any<Ohm>().Null())
         select new Lead
         {
-            Id = id, Type = type, Length = lengths.Item1, Tail = lengths.Item2, Pitch = lengths.Item3, Plugs = counts.Item1, Count = counts.Item2,
-            Wire = wire, Ohms = ohms.Item1, ContactOhms = ohms.Item2,
+            Id = id,
+            Type = type,
+            Length = lengths.Item1,
+            Tail = lengths.Item2,
+            Pitch = lengths.Item3,
+            Plugs = counts.Item1,
+            Count = counts.Item2,
+            Wire = wire,
+            Ohms = ohms.Item1,
+            ContactOhms = ohms.Item2,
         };
 
     /// <summary>From nothing to a thousand units, with up to twelve decimals where the unit is for small values.</summary>

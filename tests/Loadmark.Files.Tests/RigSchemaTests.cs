@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using Loadmark.Files.Keys;
 using NJsonSchema;
 
 namespace Loadmark.Files.Tests;
@@ -12,6 +13,17 @@ public sealed class RigSchemaTests
         Assert.True(
             File.ReadAllText(Path.Combine(Root, "schema", "rig.schema.json")) == RigSchema.Write(),
             "schema/rig.schema.json is out of date: write what RigSchema.Write() gives to it.");
+
+    [Fact]
+    public void The_reference_for_users_has_every_key()
+    {
+        var page = File.ReadAllText(Path.Combine(Root, "docs", "rig-file.md"));
+        foreach (var table in (KeyTable[])[RigKeys.Rig, RigKeys.Load, RigKeys.Supply, RigKeys.Outlet, RigKeys.Bank, RigKeys.Lead, RigKeys.Feed])
+        {
+            foreach (var key in table.Keys)
+                Assert.Contains($"| `{key.Name}` |", page, StringComparison.Ordinal);
+        }
+    }
 
     [Fact]
     public async Task Takes_the_examples_and_the_pit_rig()

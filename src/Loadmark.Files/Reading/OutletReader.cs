@@ -15,21 +15,24 @@ internal static class OutletReader
     /// <param name="value">A label, a group of keys, or nothing.</param>
     /// <param name="places">Where each outlet of the supply so far was named.</param>
     /// <param name="outlets">The supply's outlets so far.</param>
+    /// <param name="allowance">How many outlets the file may still name.</param>
     /// <param name="errors">Where faults go.</param>
-    public static void Read(ScalarNode id, Node value, Dictionary<string, Spot> places, List<Outlet> outlets, ErrorList errors)
+    public static void Read(ScalarNode id, Node value, Dictionary<string, Spot> places, List<Outlet> outlets, OutletAllowance allowance, ErrorList errors)
     {
         if (!Ids.Check(id, "an outlet", mayHaveSlash: false, errors) || ReadOne(id, value, errors) is not { } outlet)
             return;
 
-        if (!OutletRange.Looks(id.Value))
+        string? problem = null;
+        var ids = OutletRange.Looks(id.Value) ? OutletRange.Expand(id.Value, out problem) : [id.Value];
+        if (ids is null)
         {
-            Add(id, outlet, places, outlets, errors);
+            errors.Add(id.Start, $"the range '{ErrorList.Quote(id.Value)}' is refused: {problem}", id.Value, "a range such as 1-4");
             return;
         }
 
-        if (OutletRange.Expand(id.Value, out var problem) is not { } ids)
+        if (!allowance.TryTake(ids.Count))
         {
-            errors.Add(id.Start, $"the range '{ErrorList.Quote(id.Value)}' is refused: {problem}", id.Value, "a range such as 1-4");
+            errors.Add(id.Start, $"outlets: this rig has more than {OutletAllowance.Most} outlets", id.Value);
             return;
         }
 

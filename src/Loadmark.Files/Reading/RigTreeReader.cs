@@ -28,7 +28,8 @@ internal static class RigTreeReader
         var mains = Figures.Mains(fields.Scalar("mains", "a mains voltage such as 230 V 50 Hz"), errors);
         var headroom = Figures.Share(fields.Scalar("headroom", "a share such as 10 %"), errors);
         var loads = ReadNamed(fields, "loads", "tags of loads with their keys", LoadReader.Read);
-        var supplies = ReadNamed(fields, "supplies", "ids of supplies with their keys", SupplyReader.Read);
+        var allowance = new OutletAllowance();
+        var supplies = ReadNamed(fields, "supplies", "ids of supplies with their keys", (id, value, list) => SupplyReader.Read(id, value, allowance, list));
         var leads = ReadNamed(fields, "leads", "names of leads with their keys", LeadReader.Read);
         var wired = ReadWired(fields, new RigIndex(loads, supplies, leads));
         return new Rig

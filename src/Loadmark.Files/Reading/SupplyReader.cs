@@ -12,13 +12,13 @@ internal static class SupplyReader
     private const string TotalForm = "a total such as 18 W";
 
     /// <summary>The supply; null, with an error, when its value is not a group of keys.</summary>
-    public static Supply? Read(ScalarNode id, Node value, ErrorList errors)
+    public static Supply? Read(ScalarNode id, Node value, OutletAllowance allowance, ErrorList errors)
     {
         Ids.Check(id, "a supply", mayHaveSlash: false, errors);
         if (Fields.Of(value, id.Value, RigKeys.Supply, errors) is not { } fields)
             return null;
 
-        var outlets = ReadOutlets(fields);
+        var outlets = ReadOutlets(fields, allowance);
         return new Supply
         {
             Id = id.Value,
@@ -34,7 +34,7 @@ internal static class SupplyReader
         };
     }
 
-    private static List<Outlet> ReadOutlets(Fields fields)
+    private static List<Outlet> ReadOutlets(Fields fields, OutletAllowance allowance)
     {
         var outlets = new List<Outlet>();
         if (fields.Find("outlets") is not { } node)
@@ -49,7 +49,7 @@ internal static class SupplyReader
             fields.Errors.Add(mapping.Start, "outlets: a supply has at least one outlet; write { 1: \"\" } for one as the supply's label says", "no outlets", "an outlet");
         var places = new Dictionary<string, Spot>(StringComparer.Ordinal);
         foreach (var (id, value) in mapping.Entries)
-            OutletReader.Read(id, value, places, outlets, fields.Errors);
+            OutletReader.Read(id, value, places, outlets, allowance, fields.Errors);
         return outlets;
     }
 
