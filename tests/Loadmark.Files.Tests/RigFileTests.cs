@@ -60,9 +60,11 @@ public sealed class RigFileTests : IDisposable
     [Fact]
     public void Tells_of_a_file_without_permission()
     {
-        Assert.SkipWhen(OperatingSystem.IsWindows() || Environment.IsPrivilegedProcess, "permissions do not bind this user");
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "permissions work otherwise there");
         var path = Write("x.yaml", "rig: a");
         SetMode(path, UnixFileMode.None);
+        SetMode(_folder, ReadOnlyFolder);
+        using var user = OrdinaryUser.Become();
         AssertError(path, "permission is denied");
     }
 
@@ -123,11 +125,12 @@ public sealed class RigFileTests : IDisposable
     [Fact]
     public void Keeps_the_old_file_in_a_read_only_folder()
     {
-        Assert.SkipWhen(OperatingSystem.IsWindows() || Environment.IsPrivilegedProcess, "permissions do not bind this user");
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "permissions work otherwise there");
         var path = Write("x.yaml", "rig: old");
-        SetMode(_folder, UnixFileMode.UserRead | UnixFileMode.UserExecute);
+        SetMode(_folder, ReadOnlyFolder);
         try
         {
+            using var user = OrdinaryUser.Become();
             Assert.Throws<UnauthorizedAccessException>(() => RigFile.Save(path, "rig: new"));
             Assert.Equal("rig: old", File.ReadAllText(path));
         }
@@ -136,6 +139,9 @@ public sealed class RigFileTests : IDisposable
             SetMode(_folder, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
         }
     }
+
+    private const UnixFileMode ReadOnlyFolder = UnixFileMode.UserRead | UnixFileMode.UserExecute | UnixFileMode.GroupRead
+        | UnixFileMode.GroupExecute | UnixFileMode.OtherRead | UnixFileMode.OtherExecute;
 
     private static void AssertError(string path, string part)
     {
