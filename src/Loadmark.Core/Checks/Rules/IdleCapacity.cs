@@ -24,10 +24,12 @@ internal sealed class IdleCapacity : Rule
         if (free.Count == 0)
             return;
 
-        // The largest outlets first: each free outlet can take one feed only, and it should free the most.
+        // The largest outlets first: each free outlet can take one feed only, and it should free the most. Equal outlets come
+        // in the order of the wiring, so that exchanging two of them changes nothing but their names.
         var used = rig.Outlets
             .Where(outlet => outlet.Feeds is [{ Joined: Joint.None }] && outlet is { Limit: not null, Volts: not null, DrawIsKnown: true })
-            .OrderByDescending(outlet => outlet.Limit!.Value.Value);
+            .OrderByDescending(outlet => outlet.Limit!.Value.Value)
+            .ThenBy(outlet => outlet.Feeds[0].Index);
         foreach (var outlet in used)
         {
             var best = Smallest(outlet, free, rig);
