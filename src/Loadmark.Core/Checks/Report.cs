@@ -47,6 +47,9 @@ internal sealed class Report
     /// <summary>The same subjects, each once: a feed may name a load or an outlet twice, which is a mistake of its own.</summary>
     private static ValueList<string> Once(ValueList<string> subjects)
     {
+        if (subjects.Count == 1 || (subjects.Count == 2 && subjects[0] != subjects[1]))
+            return subjects;
+
         var seen = new HashSet<string>(subjects.Count, StringComparer.Ordinal);
         foreach (var subject in subjects)
             seen.Add(subject);
