@@ -12,7 +12,7 @@ internal sealed class Budget
     /// </summary>
     private const int Decimals = 12;
 
-    private readonly List<BudgetPart> _parts = [];
+    private readonly List<BudgetPart> _parts = new(1);
     private Dictionary<WiredLoad, int>? _places;
 
     /// <summary>What has the limit, in words: "brick/5" or "brick in all".</summary>
@@ -37,7 +37,7 @@ internal sealed class Budget
     public Seconds? SurgeDuration { get; init; }
 
     /// <summary>What is asked of it, load by load.</summary>
-    public IReadOnlyList<BudgetPart> Parts => _parts;
+    public List<BudgetPart> Parts => _parts;
 
     /// <summary>The sum of the known running draws.</summary>
     public decimal Run { get; private set; }

@@ -17,25 +17,28 @@ internal sealed class Budgets
         Outlets = outlets;
         Banks = banks;
         Supplies = supplies;
-        All = [.. outlets, .. banks, .. supplies];
+        All = new List<Budget>(outlets.Count + banks.Count + supplies.Count);
+        All.AddRange(outlets);
+        All.AddRange(banks);
+        All.AddRange(supplies);
     }
 
     /// <summary>One for each outlet that feeds something; outlets in parallel have one together.</summary>
-    public IReadOnlyList<Budget> Outlets { get; }
+    public List<Budget> Outlets { get; }
 
     /// <summary>One for each named bank with a limit.</summary>
-    public IReadOnlyList<Budget> Banks { get; }
+    public List<Budget> Banks { get; }
 
     /// <summary>One or two for each supply with a total, by amps and by watts.</summary>
-    public IReadOnlyList<Budget> Supplies { get; }
+    public List<Budget> Supplies { get; }
 
     /// <summary>All of them.</summary>
-    public IReadOnlyList<Budget> All { get; }
+    public List<Budget> All { get; }
 
     /// <summary>Adds up a rig.</summary>
     public static Budgets Of(WiredRig rig)
     {
-        var outlets = new List<Budget>();
+        var outlets = new List<Budget>(rig.Feeds.Count);
         foreach (var outlet in rig.Outlets)
         {
             if (outlet.Feeds is [{ Joined: Joint.Parallel } feed])
@@ -144,8 +147,9 @@ internal sealed class Budgets
     private static void AddLoads(Budget budget, WiredOutlet outlet, bool inWatts)
     {
         var factor = inWatts ? outlet.Volts?.Value : 1;
-        foreach (var feed in outlet.Feeds)
+        for (var place = 0; place < outlet.Feeds.Count; place++)
         {
+            var feed = outlet.Feeds[place];
             var share = factor * feed.ShareOf(outlet);
             foreach (var load in feed.Loads)
                 budget.Add(load, share, mayRepeat: feed.Outlets.Length > 1);

@@ -23,6 +23,9 @@ internal static class OpenVoltage
     /// </returns>
     public static Figure<Volts>? Of(WiredFeed feed)
     {
+        if (!MayDiffer(feed))
+            return null;
+
         var sum = Quantity<Volt>.Zero;
         var origin = Origin.Measured;
         var differs = false;
@@ -42,11 +45,22 @@ internal static class OpenVoltage
         return differs ? new Figure<Volts>(sum, origin) : null;
     }
 
+    private static bool MayDiffer(WiredFeed feed)
+    {
+        foreach (var outlet in feed.Outlets)
+        {
+            if (outlet.Rating.Outlet.NoLoad is not null || outlet.Supply.Regulated is false)
+                return true;
+        }
+
+        return false;
+    }
+
     private static Figure<Volts>? Of(WiredOutlet outlet, Volts volts)
     {
         if (outlet.Rating.Outlet.NoLoad is { } measured)
             return new Figure<Volts>(measured, Origin.Measured);
-        if (outlet.Rating.Supply.Regulated is not false)
+        if (outlet.Supply.Regulated is not false)
             return null;
         return outlet.Rating.Outlet.SourceOhms is { } ohms && outlet.Limit is { } limit
             ? new Figure<Volts>(volts + (limit.Value * ohms), Origin.Derived)

@@ -15,7 +15,7 @@ internal sealed class Report
         {
             Rule = rule.Name,
             Severity = rule.Severity,
-            Subjects = subjects,
+            Subjects = Once(subjects),
             Message = message,
             Working = working,
             Remedy = remedy,
@@ -23,7 +23,7 @@ internal sealed class Report
         });
 
     /// <summary>Reports what a rule cannot tell.</summary>
-    public void CannotTell(Rule rule, ValueList<string> subjects, string because) => _untold.Add(new Untold(rule.Name, subjects, because));
+    public void CannotTell(Rule rule, ValueList<string> subjects, string because) => _untold.Add(new Untold(rule.Name, Once(subjects), because));
 
     /// <summary>The findings, worst first; rules come in the order of the rule book, so the order within a severity is theirs.</summary>
     public ValueList<Finding> Findings()
@@ -43,4 +43,16 @@ internal sealed class Report
 
     /// <summary>What could not be told, in the order of the rules.</summary>
     public ValueList<Untold> Untold() => [.. _untold];
+
+    /// <summary>The same subjects, each once: a feed may name a load or an outlet twice, which is a mistake of its own.</summary>
+    private static ValueList<string> Once(ValueList<string> subjects)
+    {
+        if (subjects.Count == 1 || (subjects.Count == 2 && subjects[0] != subjects[1]))
+            return subjects;
+
+        var seen = new HashSet<string>(subjects.Count, StringComparer.Ordinal);
+        foreach (var subject in subjects)
+            seen.Add(subject);
+        return seen.Count == subjects.Count ? subjects : [.. seen];
+    }
 }

@@ -37,18 +37,33 @@ public static class RigChecker
         var loadings = ImmutableArray.CreateBuilder<OutletLoading>(rig.Outlets.Count);
         foreach (var outlet in rig.Outlets)
         {
-            var loads = new List<string>();
-            foreach (var feed in outlet.Feeds)
-                loads.AddRange(Words.Ids(feed.Loads));
             loadings.Add(new OutletLoading(
                 outlet.Rating.Reference,
                 outlet.Volts,
                 outlet.Limit?.Value,
                 outlet.DrawIsKnown ? outlet.Run : null,
                 outlet.DrawIsKnown ? outlet.Start : null,
-                [.. loads]));
+                LoadsOf(outlet)));
         }
 
         return new ValueList<OutletLoading>(loadings.MoveToImmutable());
+    }
+
+    private static ValueList<string> LoadsOf(WiredOutlet outlet)
+    {
+        var count = 0;
+        for (var place = 0; place < outlet.Feeds.Count; place++)
+            count += outlet.Feeds[place].Loads.Length;
+        if (count == 0)
+            return [];
+
+        var ids = ImmutableArray.CreateBuilder<string>(count);
+        for (var place = 0; place < outlet.Feeds.Count; place++)
+        {
+            foreach (var load in outlet.Feeds[place].Loads)
+                ids.Add(load.Id);
+        }
+
+        return new ValueList<string>(ids.MoveToImmutable());
     }
 }

@@ -10,12 +10,12 @@ namespace Loadmark.Core.Ratings;
 /// </summary>
 public sealed class OutletRating
 {
-    private OutletRating(OutletRef reference, Supply supply, Outlet outlet)
+    private OutletRating(OutletRef reference, string name, Supply supply, Outlet outlet)
     {
         Reference = reference;
         Supply = supply;
         Outlet = outlet;
-        Name = reference.ToString();
+        Name = name;
     }
 
     /// <summary>Which outlet it is.</summary>
@@ -63,17 +63,17 @@ public sealed class OutletRating
             ? new Figure<bool>(stated, Origin.Stated)
             : new Figure<bool>(false, Origin.Assumed);
         var reference = new OutletRef(supply.Id, outlet.Id);
-        var rating = new OutletRating(reference, supply, outlet)
+        var name = string.Concat(reference.Supply, "/", reference.Outlet);
+        return new OutletRating(reference, name, supply, outlet)
         {
             Modes = JoinModes(label.Modes, supply.Label?.Modes ?? []),
             Form = Printed(label.Form.Value ?? supply.Label?.Form.Value, SupplyForm.Direct),
             Polarity = Typed(outlet.Polarity, label.Polarity.Value, supply.Label?.Polarity.Value, Gear.Polarity.CentreNegative, "polarity", notes, PolarityText.Of),
             Plug = Typed(outlet.Plug, label.Plug.Value, supply.Label?.Plug.Value, Gear.Plug.Common, "plug", notes, static plug => plug.Name),
             Isolated = isolated,
-            Return = isolated.Value ? reference.ToString() : outlet.Bank is { } bank ? $"{supply.Id}, bank {bank}" : supply.Id,
+            Return = isolated.Value ? name : outlet.Bank is { } bank ? $"{supply.Id}, bank {bank}" : supply.Id,
             Disagreements = notes.Disagreements,
         };
-        return rating;
     }
 
     /// <summary>The mode whose voltage is, or whose range holds, <paramref name="setting"/>; null when there is none.</summary>

@@ -12,6 +12,8 @@ public static class VoltageBand
     /// <summary>Judges a voltage against the range a load is printed for; the ends of each band still count as inside.</summary>
     public static VoltageFit Judge(Volts volts, QuantityRange<Volt> printed)
     {
+        if (printed.Contains(volts))
+            return VoltageFit.Fine;
         if (volts > printed.High * (1 + Allowed))
             return VoltageFit.TooHigh;
         if (volts > printed.High * (1 + Fine))

@@ -7,7 +7,11 @@ namespace Loadmark.Core.Ratings;
 /// <summary>A feed of a rig with its outlets, lead and loads looked up and its voltage worked out.</summary>
 public sealed class WiredFeed
 {
+    private const int MostNamed = 12;
+
     private decimal? _limits;
+    private string? _outletNames;
+    private string? _voltsText;
 
     internal WiredFeed(Feed feed, int index, ImmutableArray<WiredOutlet> outlets, Lead? lead, ImmutableArray<WiredLoad> loads)
     {
@@ -63,8 +67,8 @@ public sealed class WiredFeed
     }
 
     /// <summary>The voltage in words, with the sum for outlets in series: "9 V + 9 V = 18 V".</summary>
-    public string VoltsText => Joined == Joint.Series
-        ? $"{string.Join(" + ", Outlets.Select(outlet => outlet.Volts?.ToString() ?? "?"))} = {Volts?.ToString() ?? "?"}"
+    public string VoltsText => _voltsText ??= Joined == Joint.Series
+        ? $"{Row(Outlets.Select(outlet => outlet.Volts?.ToString() ?? "?"))} = {Volts?.ToString() ?? "?"}"
         : Volts?.ToString() ?? "?";
 
     /// <summary>Direct or alternating current: its first outlet's, alternating where any joined outlet is.</summary>
@@ -108,7 +112,10 @@ public sealed class WiredFeed
     }
 
     /// <summary>The outlets' names, joined: "brick/2 + brick/3".</summary>
-    public string OutletNames => Outlets.Length == 1 ? Outlets[0].Name : string.Join(" + ", Outlets.Select(outlet => outlet.Name));
+    public string OutletNames => _outletNames ??= Outlets.Length == 1 ? Outlets[0].Name : Row(Outlets.Select(outlet => outlet.Name));
+
+    private string Row(IEnumerable<string> terms) =>
+        string.Join(" + ", terms.Take(MostNamed)) + (Outlets.Length > MostNamed ? $" + {Outlets.Length - MostNamed} more" : "");
 
     private decimal SumOfLimits()
     {

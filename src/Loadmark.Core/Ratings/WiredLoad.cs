@@ -3,7 +3,7 @@ namespace Loadmark.Core.Ratings;
 /// <summary>A load of a rig with the feeds it is on.</summary>
 public sealed class WiredLoad
 {
-    private readonly List<WiredFeed> _feeds = [];
+    private List<WiredFeed>? _feeds;
 
     internal WiredLoad(LoadRating rating, int index)
     {
@@ -21,7 +21,7 @@ public sealed class WiredLoad
     public string Id => Rating.Id;
 
     /// <summary>The feeds it is on; none or more than one is a mistake that a rule reports.</summary>
-    public IReadOnlyList<WiredFeed> Feeds => _feeds;
+    public IReadOnlyList<WiredFeed> Feeds => _feeds ?? (IReadOnlyList<WiredFeed>)[];
 
-    internal void Add(WiredFeed feed) => _feeds.Add(feed);
+    internal void Add(WiredFeed feed) => (_feeds ??= new List<WiredFeed>(1)).Add(feed);
 }

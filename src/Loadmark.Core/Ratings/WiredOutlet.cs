@@ -5,11 +5,12 @@ namespace Loadmark.Core.Ratings;
 /// <summary>An outlet of a rig with what is asked of it.</summary>
 public sealed class WiredOutlet
 {
-    private readonly List<WiredFeed> _feeds = [];
+    private List<WiredFeed>? _feeds;
 
-    internal WiredOutlet(OutletRating rating, int index)
+    internal WiredOutlet(OutletRating rating, SupplyRating supply, int index)
     {
         Rating = rating;
+        Supply = supply;
         Index = index;
         ReturnGroup = null!;
         Select(rating.Modes[0], rating.Modes[0].Volts is { IsSingle: true } only ? only.Low : rating.Modes[0].Volts?.High, isStated: true);
@@ -17,6 +18,9 @@ public sealed class WiredOutlet
 
     /// <summary>What it can give.</summary>
     public OutletRating Rating { get; }
+
+    /// <summary>What its supply can give in all.</summary>
+    public SupplyRating Supply { get; }
 
     /// <summary>Its place among the rig's outlets, from 0.</summary>
     public int Index { get; }
@@ -37,7 +41,7 @@ public sealed class WiredOutlet
     public Figure<Amps>? Limit { get; private set; }
 
     /// <summary>The feeds it is in; more than one is a mistake that a rule reports.</summary>
-    public IReadOnlyList<WiredFeed> Feeds => _feeds;
+    public IReadOnlyList<WiredFeed> Feeds => _feeds ?? (IReadOnlyList<WiredFeed>)[];
 
     /// <summary>The loads whose return is joined with this outlet's.</summary>
     public ReturnGroup ReturnGroup { get; internal set; }
@@ -59,7 +63,7 @@ public sealed class WiredOutlet
         Limit = volts is { } setting ? mode.LimitAt(setting) : mode.Limit;
     }
 
-    internal void Add(WiredFeed feed) => _feeds.Add(feed);
+    internal void Add(WiredFeed feed) => (_feeds ??= new List<WiredFeed>(1)).Add(feed);
 
     internal void Take(Amps run, Amps start, bool isKnown)
     {

@@ -10,11 +10,11 @@ public sealed class WiredRig
 {
     internal WiredRig(
         Rig rig,
-        IReadOnlyList<SupplyRating> supplies,
-        IReadOnlyList<WiredOutlet> outlets,
-        IReadOnlyList<WiredLoad> loads,
-        IReadOnlyList<WiredFeed> feeds,
-        IReadOnlyList<ReturnGroup> returns)
+        ValueList<SupplyRating> supplies,
+        ValueList<WiredOutlet> outlets,
+        ValueList<WiredLoad> loads,
+        ValueList<WiredFeed> feeds,
+        ValueList<ReturnGroup> returns)
     {
         Rig = rig;
         Supplies = supplies;
@@ -28,19 +28,19 @@ public sealed class WiredRig
     public Rig Rig { get; }
 
     /// <summary>Its supplies, in the order of the file.</summary>
-    public IReadOnlyList<SupplyRating> Supplies { get; }
+    public ValueList<SupplyRating> Supplies { get; }
 
     /// <summary>All outlets of all supplies, in the order of the file.</summary>
-    public IReadOnlyList<WiredOutlet> Outlets { get; }
+    public ValueList<WiredOutlet> Outlets { get; }
 
     /// <summary>Its loads, in the order of the file.</summary>
-    public IReadOnlyList<WiredLoad> Loads { get; }
+    public ValueList<WiredLoad> Loads { get; }
 
     /// <summary>Its feeds, in the order of the file; empty when nothing is wired.</summary>
-    public IReadOnlyList<WiredFeed> Feeds { get; }
+    public ValueList<WiredFeed> Feeds { get; }
 
     /// <summary>The returns that carry at least one load, in the order of the wiring.</summary>
-    public IReadOnlyList<ReturnGroup> Returns { get; }
+    public ValueList<ReturnGroup> Returns { get; }
 
     /// <summary>Looks up and joins everything in a rig.</summary>
     /// <exception cref="InvalidRigException">

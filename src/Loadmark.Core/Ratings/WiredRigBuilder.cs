@@ -17,11 +17,13 @@ internal sealed class WiredRigBuilder(Rig rig)
         var outlets = new List<WiredOutlet>();
         foreach (var supply in rig.Supplies)
         {
-            supplies.Add(SupplyRating.Of(supply));
+            var supplyRating = SupplyRating.Of(supply);
+            supplies.Add(supplyRating);
             foreach (var outlet in supply.Outlets)
             {
-                var wired = new WiredOutlet(OutletRating.Of(supply, outlet), outlets.Count);
-                Require(_outlets.TryAdd(wired.Rating.Reference, wired), $"The outlet {wired.Name} is listed twice.");
+                var wired = new WiredOutlet(OutletRating.Of(supply, outlet), supplyRating, outlets.Count);
+                if (!_outlets.TryAdd(wired.Rating.Reference, wired))
+                    throw new InvalidRigException($"The outlet {wired.Name} is listed twice.");
                 outlets.Add(wired);
             }
         }
@@ -30,12 +32,16 @@ internal sealed class WiredRigBuilder(Rig rig)
         foreach (var load in rig.Loads)
         {
             var wired = new WiredLoad(LoadRating.Of(load), loads.Count);
-            Require(_loads.TryAdd(load.Id, wired), $"The load {load.Id} is listed twice.");
+            if (!_loads.TryAdd(load.Id, wired))
+                throw new InvalidRigException($"The load {load.Id} is listed twice.");
             loads.Add(wired);
         }
 
         foreach (var lead in rig.Leads)
-            Require(_leads.TryAdd(lead.Id, lead), $"The lead {lead.Id} is listed twice.");
+        {
+            if (!_leads.TryAdd(lead.Id, lead))
+                throw new InvalidRigException($"The lead {lead.Id} is listed twice.");
+        }
 
         var feeds = new List<WiredFeed>();
         foreach (var feed in rig.Wired ?? [])
@@ -44,7 +50,7 @@ internal sealed class WiredRigBuilder(Rig rig)
         foreach (var feed in feeds)
             Share(feed);
 
-        return new WiredRig(rig, supplies, outlets, loads, feeds, JoinReturns(outlets, feeds));
+        return new WiredRig(rig, [.. supplies], [.. outlets], [.. loads], [.. feeds], [.. JoinReturns(outlets, feeds)]);
     }
 
     private WiredFeed Wire(Feed feed, int index)
@@ -89,7 +95,8 @@ internal sealed class WiredRigBuilder(Rig rig)
         if (setting is { } volts)
         {
             var chosen = outlet.Rating.ModeAt(volts);
-            Require(chosen is not null || modes is [{ Volts: null }], $"{outlet.Name} has no setting of {volts}.");
+            if (chosen is null && modes is not [{ Volts: null }])
+                throw new InvalidRigException($"{outlet.Name} has no setting of {volts}.");
             outlet.Select(chosen ?? modes[0], volts, isStated: true);
             return;
         }

@@ -28,12 +28,18 @@ internal sealed class FigureAssumed : Rule
 
     private void JudgeClasses(WiredRig rig, Report report)
     {
-        var byClass = new Dictionary<LoadClass, List<WiredLoad>>();
+        Dictionary<LoadClass, List<WiredLoad>>? byClass = null;
         foreach (var load in rig.Loads)
         {
             if (load.Feeds.Count > 0 && load.Rating.StandIn is not null && load.Rating.Load.Kind is { } kind)
+            {
+                byClass ??= [];
                 (byClass.TryGetValue(kind.Class, out var loads) ? loads : byClass[kind.Class] = []).Add(load);
+            }
         }
+
+        if (byClass is null)
+            return;
 
         foreach (var loads in byClass.Values)
         {
@@ -81,8 +87,14 @@ internal sealed class FigureAssumed : Rule
 
     private void JudgeVoltages(WiredRig rig, Report report)
     {
-        var loads = Words.Ids(rig.Loads.Where(load => load.Feeds.Count > 0 && load.Rating.Voltage.IsAssumed));
-        if (loads.Count > 0)
+        List<string>? loads = null;
+        foreach (var load in rig.Loads)
+        {
+            if (load.Feeds.Count > 0 && load.Rating.Voltage.IsAssumed)
+                (loads ??= []).Add(load.Id);
+        }
+
+        if (loads is not null)
         {
             report.Add(
                 this,
@@ -92,8 +104,14 @@ internal sealed class FigureAssumed : Rule
                 $"Read the {Words.Verb(loads.Count, "label", "labels")} before plugging in.");
         }
 
-        var outlets = rig.Outlets.Where(outlet => outlet.Feeds.Count > 0 && outlet.Volts is null).Select(outlet => outlet.Name).ToList();
-        if (outlets.Count > 0)
+        List<string>? outlets = null;
+        foreach (var outlet in rig.Outlets)
+        {
+            if (outlet.Feeds.Count > 0 && outlet.Volts is null)
+                (outlets ??= []).Add(outlet.Name);
+        }
+
+        if (outlets is not null)
         {
             report.Add(
                 this,

@@ -16,12 +16,13 @@ internal sealed class GroundLoop : Rule
 
     internal override void Judge(WiredRig rig, Budgets budgets, Report report)
     {
-        var signal = new HashSet<string>(rig.Rig.Signal, StringComparer.Ordinal);
+        HashSet<string>? signal = null;
         foreach (var group in rig.Returns)
         {
             if (group.Loads.Count < 2)
                 continue;
 
+            signal ??= new HashSet<string>(rig.Rig.Signal, StringComparer.Ordinal);
             if (signal.Count == 0)
             {
                 var all = Words.Ids(group.Loads);

@@ -20,15 +20,31 @@ internal sealed class IdleCapacity : Rule
 
     internal override void Judge(WiredRig rig, Budgets budgets, Report report)
     {
-        var free = rig.Outlets.Where(outlet => outlet.Feeds.Count == 0).ToList();
-        if (free.Count == 0)
-            return;
+        // Only outlets of the same supply are exchanged, and a supply's outlets stand together in the rig.
+        List<WiredOutlet>? free = null;
+        List<WiredOutlet>? used = null;
+        for (var place = 0; place < rig.Outlets.Count; place++)
+        {
+            var outlet = rig.Outlets[place];
+            if (outlet.Feeds.Count == 0)
+                (free ??= []).Add(outlet);
+            else if (outlet.Feeds is [{ Joined: Joint.None }] && outlet is { Limit: not null, Volts: not null, DrawIsKnown: true })
+                (used ??= []).Add(outlet);
 
-        // The largest outlets first: each free outlet can take one feed only, and it should free the most.
-        var used = rig.Outlets
-            .Where(outlet => outlet.Feeds is [{ Joined: Joint.None }] && outlet is { Limit: not null, Volts: not null, DrawIsKnown: true })
-            .OrderByDescending(outlet => outlet.Limit!.Value.Value);
-        foreach (var outlet in used)
+            if (place + 1 < rig.Outlets.Count && rig.Outlets[place + 1].Supply == outlet.Supply)
+                continue;
+            if (free is not null && used is not null)
+                Exchange(used, free, rig, report);
+            free?.Clear();
+            used?.Clear();
+        }
+    }
+
+    private void Exchange(List<WiredOutlet> used, List<WiredOutlet> free, WiredRig rig, Report report)
+    {
+        // The largest outlets first: each free outlet can take one feed only, and it should free the most. Equal outlets come
+        // in the order of the wiring, so that exchanging two of them changes nothing but their names.
+        foreach (var outlet in used.OrderByDescending(outlet => outlet.Limit!.Value.Value).ThenBy(outlet => outlet.Feeds[0].Index))
         {
             var best = Smallest(outlet, free, rig);
             if (best is not { } exchange)
@@ -64,16 +80,15 @@ internal sealed class IdleCapacity : Rule
     }
 
     private static bool IsAlike(WiredOutlet from, WiredOutlet candidate) =>
-        ReferenceEquals(candidate.Rating.Supply, from.Rating.Supply)
-        && KeepsBank(from.Rating.Outlet.Bank, candidate.Rating.Outlet.Bank, candidate.Rating.Supply)
+        KeepsBank(from.Rating.Outlet.Bank, candidate.Rating.Outlet.Bank, candidate.Rating.Supply.Banks)
         && candidate.Rating.Outlet.NoLoad == from.Rating.Outlet.NoLoad
         && candidate.Rating.Form.Value == from.Rating.Form.Value
         && candidate.Rating.Polarity == from.Rating.Polarity
         && candidate.Rating.Plug == from.Rating.Plug;
 
     /// <summary>Another bank's limit would have to be judged anew; outlets in no bank, or in one without a limit, add nothing.</summary>
-    private static bool KeepsBank(string? from, string? candidate, Supply supply) =>
-        candidate is null || candidate == from || !supply.Banks.Items.Any(bank => bank.Name == candidate);
+    private static bool KeepsBank(string? from, string? candidate, ValueList<Bank> banks) =>
+        candidate is null || candidate == from || !banks.Items.Any(bank => bank.Name == candidate);
 
     private static bool KeepsQuiet(WiredOutlet from, WiredOutlet candidate) =>
         candidate.Rating.Isolated.Value

@@ -17,18 +17,22 @@ internal sealed class LeadShortOfPlugs : Rule
 
     internal override void Judge(WiredRig rig, Budgets budgets, Report report)
     {
-        var used = new Dictionary<string, List<WiredFeed>>(StringComparer.Ordinal);
+        Dictionary<string, List<WiredFeed>>? used = null;
         foreach (var feed in rig.Feeds)
         {
             JudgePlugs(feed, report);
             JudgeEnds(feed, report);
             if (feed.Lead is { } lead)
             {
+                used ??= new Dictionary<string, List<WiredFeed>>(StringComparer.Ordinal);
                 if (!used.TryGetValue(lead.Id, out var feeds))
                     used.Add(lead.Id, feeds = []);
                 feeds.Add(feed);
             }
         }
+
+        if (used is null)
+            return;
 
         foreach (var lead in rig.Rig.Leads)
         {

@@ -10,7 +10,7 @@ internal abstract class LimitRule : Rule
     public override string Source => "Kirchhoff's current law: the outlet carries the sum of its loads' currents";
 
     /// <summary>Reports each budget whose running sum is over its limit.</summary>
-    protected void JudgeOverload(IReadOnlyList<Budget> budgets, Report report)
+    protected void JudgeOverload(List<Budget> budgets, Report report)
     {
         foreach (var budget in budgets)
         {

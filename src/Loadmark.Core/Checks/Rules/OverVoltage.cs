@@ -27,26 +27,30 @@ internal sealed class OverVoltage : Rule
                     $"The voltage of {feed.OutletNames} is not known, so whether it suits {Words.List(Words.Ids(feed.Loads))} cannot be told. Measure it before plugging in.");
             }
 
+            // One advice for all loads of a feed, found when the first of them needs it.
+            (bool IsFound, string? Text) setting = default;
             foreach (var load in feed.Loads)
             {
                 var printed = load.Rating.Voltage.Value;
                 if (feed.Volts is { } volts && VoltageBand.Judge(volts, printed) == VoltageFit.TooHigh)
-                    Add(report, feed, load, volts, $"{load.Id} gets {feed.VoltsText} from {feed.OutletNames}");
+                    Add(report, feed, load, volts, (feed.VoltsText, ""), ref setting);
                 else if (open is { IsAssumed: false } unloaded && VoltageBand.Judge(unloaded.Value, printed) == VoltageFit.TooHigh)
-                    Add(report, feed, load, unloaded.Value, $"{load.Id} gets {unloaded.Value} from {feed.OutletNames} until it draws its current");
+                    Add(report, feed, load, unloaded.Value, (unloaded.Value.ToString(), " until it draws its current"), ref setting);
             }
         }
     }
 
-    private void Add(Report report, WiredFeed feed, WiredLoad load, Volts volts, string message)
+    private void Add(Report report, WiredFeed feed, WiredLoad load, Volts volts, (string Volts, string Until) text, ref (bool IsFound, string? Text) setting)
     {
+        if (!setting.IsFound)
+            setting = (true, VoltageAdvice.Setting(feed));
         var printed = load.Rating.Voltage;
         var most = printed.Value.High;
         report.Add(
             this,
             Words.Subjects(load, feed),
-            $"{message}; it is made for {printed}.",
+            $"{load.Id} gets {text.Volts} from {feed.OutletNames}{text.Until}; it is made for {printed}.",
             $"{volts} > 1.10 × {most} = {most * (1 + VoltageBand.Allowed)}",
-            VoltageAdvice.For(feed, load));
+            setting.Text ?? VoltageAdvice.Outlet(load));
     }
 }

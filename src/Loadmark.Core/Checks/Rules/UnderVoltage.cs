@@ -21,19 +21,22 @@ internal sealed class UnderVoltage : Rule
             if (feed.Volts is not { } volts)
                 continue;
 
+            (bool IsFound, string? Text) setting = default;
             foreach (var load in feed.Loads)
             {
                 var printed = load.Rating.Voltage;
                 if (VoltageBand.Judge(volts, printed.Value) != VoltageFit.TooLow)
                     continue;
 
+                if (!setting.IsFound)
+                    setting = (true, VoltageAdvice.Setting(feed));
                 var least = printed.Value.Low;
                 report.Add(
                     this,
                     Words.Subjects(load, feed),
                     $"{load.Id} gets {feed.VoltsText} from {feed.OutletNames}; it is made for {printed}.",
                     $"{volts} < 0.90 × {least} = {least * (1 - VoltageBand.Allowed)}",
-                    VoltageAdvice.For(feed, load));
+                    setting.Text ?? VoltageAdvice.Outlet(load));
             }
         }
     }

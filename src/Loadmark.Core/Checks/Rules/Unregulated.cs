@@ -17,37 +17,30 @@ internal sealed class Unregulated : Rule
 
     internal override void Judge(WiredRig rig, Budgets budgets, Report report)
     {
-        var regulated = new Dictionary<string, bool?>(rig.Supplies.Count, StringComparer.Ordinal);
-        foreach (var supply in rig.Supplies)
-            regulated.Add(supply.Supply.Id, supply.Regulated);
-
-        var unknown = new List<string>();
-        var known = new HashSet<string>(StringComparer.Ordinal);
+        HashSet<SupplyRating>? unknown = null;
         foreach (var feed in rig.Feeds)
         {
             if (feed.Form.Value == SupplyForm.Direct)
-                Judge(feed, regulated, unknown, known, report);
+                Judge(feed, ref unknown, report);
         }
 
-        if (unknown.Count > 0)
-            report.CannotTell(this, [.. unknown], $"Whether {Words.List(unknown)} {Words.Is(unknown.Count)} regulated is not given: taken as regulated.");
+        if (unknown is not null)
+        {
+            // In the order of the file, whatever the order of the wiring.
+            var ids = rig.Supplies.Where(unknown.Contains).Select(supply => supply.Supply.Id).ToList();
+            report.CannotTell(this, [.. ids], $"Whether {Words.List(ids)} {Words.Is(ids.Count)} regulated is not given: taken as regulated.");
+        }
     }
 
-    private void Judge(WiredFeed feed, Dictionary<string, bool?> regulated, List<string> unknown, HashSet<string> known, Report report)
+    private void Judge(WiredFeed feed, ref HashSet<SupplyRating>? unknown, Report report)
     {
         string? unregulated = null;
         foreach (var outlet in feed.Outlets)
         {
-            var supply = outlet.Rating.Supply.Id;
-            if (regulated[supply] is not { } isRegulated)
-            {
-                if (known.Add(supply))
-                    unknown.Add(supply);
-            }
+            if (outlet.Supply.Regulated is not { } isRegulated)
+                (unknown ??= []).Add(outlet.Supply);
             else if (!isRegulated)
-            {
-                unregulated ??= supply;
-            }
+                unregulated ??= outlet.Supply.Supply.Id;
         }
 
         if (unregulated is null || OpenVoltage.Of(feed) is not { } open)
