@@ -6,56 +6,59 @@ namespace Loadmark.Core.Quantities;
 /// </summary>
 internal static class UnitWords
 {
-    private static readonly Dictionary<string, decimal> Volt = Words(
-        ("V", 1), ("v", 1), ("volt", 1), ("volts", 1), ("mV", 1e-3m), ("mv", 1e-3m), ("millivolt", 1e-3m), ("millivolts", 1e-3m));
+    private const int LongestWord = 16;
 
-    private static readonly Dictionary<string, decimal> Ampere = Words(
-        ("A", 1), ("a", 1), ("amp", 1), ("amps", 1), ("ampere", 1), ("amperes", 1),
-        ("mA", 1e-3m), ("ma", 1e-3m), ("MA", 1e-3m), ("Ma", 1e-3m), ("milliamp", 1e-3m), ("milliamps", 1e-3m),
-        ("milliampere", 1e-3m), ("milliamperes", 1e-3m), ("µA", 1e-6m), ("μA", 1e-6m), ("uA", 1e-6m), ("ua", 1e-6m),
-        ("microamp", 1e-6m), ("microamps", 1e-6m));
+    private static readonly Dictionary<string, UnitWord> Volt = Words(
+        Of("V", 1), Of("v", 1), Of("volt", 1), Of("volts", 1), Of("mV", 1e-3m), Of("mv", 1e-3m), Of("millivolt", 1e-3m), Of("millivolts", 1e-3m));
 
-    private static readonly Dictionary<string, decimal> Watt = Words(
-        ("W", 1), ("w", 1), ("watt", 1), ("watts", 1), ("VA", 1), ("va", 1), ("mW", 1e-3m), ("mw", 1e-3m),
-        ("milliwatt", 1e-3m), ("milliwatts", 1e-3m), ("kW", 1e3m));
+    private static readonly Dictionary<string, UnitWord> Ampere = Words(
+        Of("A", 1), Of("a", 1), Of("amp", 1), Of("amps", 1), Of("ampere", 1), Of("amperes", 1),
+        Of("mA", 1e-3m), Of("ma", 1e-3m), Of("MA", 1e-3m), Of("Ma", 1e-3m), Of("milliamp", 1e-3m), Of("milliamps", 1e-3m),
+        Of("milliampere", 1e-3m), Of("milliamperes", 1e-3m), Of("µA", 1e-6m), Of("μA", 1e-6m), Of("uA", 1e-6m), Of("ua", 1e-6m),
+        Of("microamp", 1e-6m), Of("microamps", 1e-6m));
 
-    private static readonly Dictionary<string, decimal> Ohm = Words(
-        ("Ω", 1), ("\u2126", 1), ("ohm", 1), ("ohms", 1), ("mΩ", 1e-3m), ("m\u2126", 1e-3m), ("milliohm", 1e-3m), ("milliohms", 1e-3m),
-        ("kΩ", 1e3m), ("k\u2126", 1e3m), ("kohm", 1e3m), ("R", 1));
+    private static readonly Dictionary<string, UnitWord> Watt = Words(
+        Of("W", 1), Of("w", 1), Of("watt", 1), Of("watts", 1), Of("VA", 1), Of("va", 1), Of("mW", 1e-3m), Of("mw", 1e-3m),
+        Of("milliwatt", 1e-3m), Of("milliwatts", 1e-3m), Of("kW", 1e3m));
 
-    private static readonly Dictionary<string, decimal> Second = Words(
-        ("s", 1), ("sec", 1), ("secs", 1), ("second", 1), ("seconds", 1), ("ms", 1e-3m), ("millisecond", 1e-3m),
-        ("milliseconds", 1e-3m), ("µs", 1e-6m), ("μs", 1e-6m), ("us", 1e-6m), ("min", 60), ("minute", 60), ("minutes", 60));
+    private static readonly Dictionary<string, UnitWord> Ohm = Words(
+        Of("Ω", 1), Of("\u2126", 1), Of("ohm", 1), Of("ohms", 1), Of("mΩ", 1e-3m), Of("m\u2126", 1e-3m), Of("milliohm", 1e-3m), Of("milliohms", 1e-3m),
+        Of("kΩ", 1e3m), Of("k\u2126", 1e3m), Of("kohm", 1e3m), Of("R", 1));
 
-    private static readonly Dictionary<string, decimal> Metre = Words(
-        ("m", 1), ("metre", 1), ("metres", 1), ("meter", 1), ("meters", 1), ("cm", 1e-2m), ("mm", 1e-3m));
+    private static readonly Dictionary<string, UnitWord> Second = Words(
+        Of("s", 1), Of("sec", 1), Of("secs", 1), Of("second", 1), Of("seconds", 1), Of("ms", 1e-3m), Of("millisecond", 1e-3m),
+        Of("milliseconds", 1e-3m), Of("µs", 1e-6m), Of("μs", 1e-6m), Of("us", 1e-6m), Of("min", 60), Of("minute", 60), Of("minutes", 60));
 
-    private static readonly Dictionary<string, decimal> SquareMetre = Words(
-        ("mm²", 1e-6m), ("mm2", 1e-6m), ("mm^2", 1e-6m), ("sqmm", 1e-6m), ("sq mm", 1e-6m));
+    private static readonly Dictionary<string, UnitWord> Metre = Words(
+        Of("m", 1), Of("metre", 1), Of("metres", 1), Of("meter", 1), Of("meters", 1), Of("cm", 1e-2m), Of("mm", 1e-3m));
 
-    private static readonly Dictionary<string, decimal> Farad = Words(
-        ("F", 1), ("mF", 1e-3m), ("µF", 1e-6m), ("μF", 1e-6m), ("uF", 1e-6m), ("uf", 1e-6m), ("nF", 1e-9m), ("pF", 1e-12m));
+    private static readonly Dictionary<string, UnitWord> SquareMetre = Words(
+        Of("mm²", 1e-6m), Of("mm2", 1e-6m), Of("mm^2", 1e-6m), Of("sqmm", 1e-6m), Of("sq mm", 1e-6m));
 
-    private static readonly Dictionary<string, decimal> Hertz = Words(
-        ("Hz", 1), ("hz", 1), ("HZ", 1), ("hertz", 1));
+    private static readonly Dictionary<string, UnitWord> Farad = Words(
+        Of("F", 1), Of("mF", 1e-3m), Of("µF", 1e-6m), Of("μF", 1e-6m), Of("uF", 1e-6m), Of("uf", 1e-6m), Of("nF", 1e-9m), Of("pF", 1e-12m));
+
+    private static readonly Dictionary<string, UnitWord> Hertz = Words(
+        Of("Hz", 1), Of("hz", 1), Of("HZ", 1), Of("hertz", 1));
 
     /// <summary>The factor from the spelled unit to <typeparamref name="TUnit"/>; false when it is not one of its spellings.</summary>
     public static bool TryFactor<TUnit>(ReadOnlySpan<char> word, out decimal factor)
         where TUnit : struct, IUnit
     {
-        var words = WordsOf<TUnit>();
-        var lookup = words.GetAlternateLookup<ReadOnlySpan<char>>();
-        if (lookup.TryGetValue(word, out factor))
-            return true;
+        factor = 0;
+        if (word.Length > LongestWord)
+            return false;
 
         // Words (not symbols, whose case carries meaning) may be capitalised any way.
-        Span<char> lower = stackalloc char[16];
-        if (word.Length is < 3 or > 16 || word.ToLowerInvariant(lower) != word.Length)
+        var words = WordsOf<TUnit>();
+        var text = word.ToString();
+        if (!words.TryGetValue(text, out var unit) && (text.Length < 3 || !words.TryGetValue(text.ToLowerInvariant(), out unit)))
             return false;
-        return lookup.TryGetValue(lower[..word.Length], out factor);
+        factor = unit.Factor;
+        return true;
     }
 
-    private static Dictionary<string, decimal> WordsOf<TUnit>() => default(TUnit) switch
+    private static Dictionary<string, UnitWord> WordsOf<TUnit>() => default(TUnit) switch
     {
         Quantities.Volt => Volt,
         Quantities.Ampere => Ampere,
@@ -69,11 +72,16 @@ internal static class UnitWords
         _ => throw new NotSupportedException($"No spellings are known for the unit {typeof(TUnit).Name}."),
     };
 
-    private static Dictionary<string, decimal> Words(params ReadOnlySpan<(string Word, decimal Factor)> words)
+    private static Dictionary<string, UnitWord> Words(params UnitWord[] words)
     {
-        var table = new Dictionary<string, decimal>(words.Length, StringComparer.Ordinal);
-        foreach (var (word, factor) in words)
-            table.Add(word, factor);
+        var table = new Dictionary<string, UnitWord>(words.Length, StringComparer.Ordinal);
+        foreach (var word in words)
+            table.Add(word.Text, word);
         return table;
     }
+
+    private static UnitWord Of(string text, decimal factor) => new(text, factor);
+
+    /// <summary>A spelling and its factor. A class, because tables of value types cannot be compiled ahead of start-up.</summary>
+    private sealed record UnitWord(string Text, decimal Factor);
 }

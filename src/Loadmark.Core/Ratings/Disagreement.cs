@@ -4,4 +4,4 @@ namespace Loadmark.Core.Ratings;
 /// <param name="What">What the figures are about, such as "current".</param>
 /// <param name="Working">Both figures with where each stands: "typed 250 mA, label 300 mA".</param>
 /// <param name="Outcome">Which counts, as a sentence: "The typed figure counts."</param>
-public readonly record struct Disagreement(string What, string Working, string Outcome);
+public sealed record Disagreement(string What, string Working, string Outcome);

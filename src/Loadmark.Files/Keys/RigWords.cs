@@ -7,21 +7,26 @@ namespace Loadmark.Files.Keys;
 internal static class RigWords
 {
     public static WordTable<Polarity> Polarity { get; } = new(
-        ("centre negative", Core.Gear.Polarity.CentreNegative), ("center negative", Core.Gear.Polarity.CentreNegative),
-        ("centre positive", Core.Gear.Polarity.CentrePositive), ("center positive", Core.Gear.Polarity.CentrePositive));
+        ["centre negative", "center negative", "centre positive", "center positive"],
+        [Core.Gear.Polarity.CentreNegative, Core.Gear.Polarity.CentreNegative, Core.Gear.Polarity.CentrePositive, Core.Gear.Polarity.CentrePositive]);
 
-    public static WordTable<GroundSide> Ground { get; } = new(("negative", GroundSide.Negative), ("positive", GroundSide.Positive));
+    public static WordTable<GroundSide> Ground { get; } = new(
+        ["negative", "positive"],
+        [GroundSide.Negative, GroundSide.Positive]);
 
     public static WordTable<DrawLaw> Draws { get; } = new(
-        ("current", DrawLaw.Current), ("power", DrawLaw.Power), ("resistance", DrawLaw.Resistance));
+        ["current", "power", "resistance"],
+        [DrawLaw.Current, DrawLaw.Power, DrawLaw.Resistance]);
 
     public static WordTable<OverloadWay> Overload { get; } = new(
-        ("current limit", OverloadWay.CurrentLimit), ("foldback", OverloadWay.Foldback),
-        ("hiccup", OverloadWay.Hiccup), ("fuse", OverloadWay.Fuse));
+        ["current limit", "foldback", "hiccup", "fuse"],
+        [OverloadWay.CurrentLimit, OverloadWay.Foldback, OverloadWay.Hiccup, OverloadWay.Fuse]);
 
     public static WordTable<LeadType> LeadType { get; } = new(
-        ("straight", Core.Rigs.LeadType.Straight), ("daisy chain", Core.Rigs.LeadType.DaisyChain),
-        ("reversing", Core.Rigs.LeadType.Reversing), ("series", Core.Rigs.LeadType.Series), ("parallel", Core.Rigs.LeadType.Parallel));
+        ["straight", "daisy chain", "reversing", "series", "parallel"],
+        [Core.Rigs.LeadType.Straight, Core.Rigs.LeadType.DaisyChain, Core.Rigs.LeadType.Reversing, Core.Rigs.LeadType.Series, Core.Rigs.LeadType.Parallel]);
 
-    public static WordTable<Joint> Joined { get; } = new(("series", Joint.Series), ("parallel", Joint.Parallel));
+    public static WordTable<Joint> Joined { get; } = new(
+        ["series", "parallel"],
+        [Joint.Series, Joint.Parallel]);
 }

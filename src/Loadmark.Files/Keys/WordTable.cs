@@ -2,24 +2,27 @@ namespace Loadmark.Files.Keys;
 
 /// <summary>The words for the values of an enumeration; the first word of a value is the one that is written.</summary>
 /// <typeparam name="T">The enumeration.</typeparam>
-/// <param name="words">The words with their values.</param>
-internal sealed class WordTable<T>(params (string Word, T Value)[] words)
+/// <param name="all">The words, in the program's own spelling first.</param>
+/// <param name="values">Their values, one for each word.</param>
+internal sealed class WordTable<T>(string[] all, T[] values)
     where T : struct, Enum
 {
+    // Two arrays rather than pairs: code for pairs of a value type cannot be compiled ahead and costs start-up time.
+
     /// <summary>All words, in the program's own spelling first.</summary>
-    public IEnumerable<string> All => words.Select(pair => pair.Word);
+    public IReadOnlyList<string> All => all;
 
     /// <summary>One word for each value.</summary>
-    public IEnumerable<string> Canonical => words.DistinctBy(pair => pair.Value).Select(pair => pair.Word);
+    public IEnumerable<string> Canonical => values.Distinct().Select(WordOf);
 
     /// <summary>The value of a word, its case aside, with hyphens or underscores for spaces; null when it is none.</summary>
     public T? Find(string text)
     {
         var plain = text.Replace('-', ' ').Replace('_', ' ').Trim();
-        foreach (var (word, value) in words)
+        for (var index = 0; index < all.Length; index++)
         {
-            if (word.Equals(plain, StringComparison.OrdinalIgnoreCase))
-                return value;
+            if (all[index].Equals(plain, StringComparison.OrdinalIgnoreCase))
+                return values[index];
         }
 
         return null;
@@ -29,12 +32,7 @@ internal sealed class WordTable<T>(params (string Word, T Value)[] words)
     /// <exception cref="ArgumentOutOfRangeException">The value is not in the table.</exception>
     public string WordOf(T value)
     {
-        foreach (var (word, itsValue) in words)
-        {
-            if (EqualityComparer<T>.Default.Equals(itsValue, value))
-                return word;
-        }
-
-        throw new ArgumentOutOfRangeException(nameof(value), value, "The value has no word in the rig file.");
+        var index = Array.IndexOf(values, value);
+        return index >= 0 ? all[index] : throw new ArgumentOutOfRangeException(nameof(value), value, "The value has no word in the rig file.");
     }
 }
