@@ -1,4 +1,5 @@
 using Loadmark.Core.Gear;
+using Loadmark.Core.Nameplates;
 using Loadmark.Core.Rigs;
 
 namespace Loadmark.Core.Tests.Checks;
@@ -69,11 +70,11 @@ internal static class RuleSamples
     public static RigBuilder New() => new();
 
     /// <summary>One load OD-03 on one outlet brick/1.</summary>
-    public static RigBuilder One(Nameplates.Nameplate outlet, Nameplates.Nameplate? load, Func<Load, Load>? change = null) =>
+    public static RigBuilder One(Nameplate outlet, Nameplate? load, Func<Load, Load>? change = null) =>
         New().Load("OD-03", load, change).Supply("brick").Outlet("1", outlet).Feed("brick/1", "OD-03");
 
     /// <summary>Two outlets brick/1 and brick/2; loads and feeds are to follow.</summary>
-    public static RigBuilder Two(Nameplates.Nameplate one, Nameplates.Nameplate two, Func<Supply, Supply>? change = null) =>
+    public static RigBuilder Two(Nameplate one, Nameplate two, Func<Supply, Supply>? change = null) =>
         New().Supply("brick", change).Outlet("1", one).Outlet("2", two);
 
     public static Supply NotIsolated(Supply supply) => supply with { Isolated = false };

@@ -1,4 +1,5 @@
 using Loadmark.Core.Gear;
+using Loadmark.Core.Nameplates;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 using Loadmark.Core.Tests.Checks;
@@ -52,7 +53,7 @@ public sealed class SupplySideTests
     [Fact]
     public void A_typed_polarity_that_differs_from_the_label_is_noted()
     {
-        var label = new Nameplates.Nameplate("9V centre positive") { Polarity = Nameplates.Field<Polarity>.Read(Polarity.CentrePositive, default) };
+        var label = new Nameplate("9V centre positive") { Polarity = Field<Polarity>.Read(Polarity.CentrePositive, default) };
         var rating = Of(new Outlet { Id = "1", Label = label, Polarity = Polarity.CentreNegative });
         Assert.Equal(new Figure<Polarity>(Polarity.CentreNegative, Origin.Stated), rating.Polarity);
         Assert.Equal("typed centre negative, label centre positive", Assert.Single(rating.Disagreements).Working);
@@ -69,7 +70,7 @@ public sealed class SupplySideTests
     [Fact]
     public void The_label_gives_what_a_typed_mains_input_leaves_out()
     {
-        var typed = new Nameplates.Nameplate("230 V") { Mains = Plate.Mains(230, 230).Mains! with { Hertz = null } };
+        var typed = new Nameplate("230 V") { Mains = Plate.Mains(230, 230).Mains! with { Hertz = null } };
         var mains = SupplyRating.Of(Brick with { Mains = typed, Label = Plate.Mains(230, 230, 50, 50) }).Mains!;
         Assert.Equal(new Frequency(50), mains.Hertz!.Value.Low);
     }

@@ -1,3 +1,4 @@
+using Loadmark.Core.Nameplates;
 using Loadmark.Core.Rigs;
 using static Loadmark.Core.Tests.Checks.RuleSamples;
 
@@ -6,7 +7,7 @@ namespace Loadmark.Core.Tests.Checks.Rules;
 /// <summary>Nominal voltages and the tolerance of 10 % are those of IEC 60038 (values from memory).</summary>
 public sealed class MainsMismatchTests
 {
-    private static Core.Checks.CheckResult Check(Nameplates.Nameplate? supply, decimal? volts, decimal? hertz = 50) =>
+    private static Core.Checks.CheckResult Check(Nameplate? supply, decimal? volts, decimal? hertz = 50) =>
         New().Supply("wall", wall => wall with { Mains = supply })
             .Check(rig => rig with { Mains = volts is { } given ? new RigMains(new Volts(given), hertz is { } at ? new Frequency(at) : null) : null });
 

@@ -1,4 +1,5 @@
 using Loadmark.Core.Gear;
+using Loadmark.Core.Nameplates;
 using Loadmark.Core.Rigs;
 using static Loadmark.Core.Tests.Checks.RuleSamples;
 
@@ -101,7 +102,7 @@ public sealed class PolarityAndFormTests
     [Fact]
     public void Where_neither_is_printed_direct_current_is_taken_and_told_once()
     {
-        var bare = new Nameplates.Nameplate("9V 12mA") { Modes = [Plate.Mode(9, 9, 12)] };
+        var bare = new Nameplate("9V 12mA") { Modes = [Plate.Mode(9, 9, 12)] };
         var result = New().Load("OD-03", bare).Load("CH-01", bare).Supply("brick").Outlet("1", bare).Chain("brick/1", "OD-03", "CH-01").Check();
         Expect.Keeps(result, Form);
         var untold = Expect.CannotTell(result, "ac-into-dc", "OD-03, CH-01 and brick/1");

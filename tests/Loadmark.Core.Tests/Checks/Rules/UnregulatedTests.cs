@@ -1,3 +1,4 @@
+using Loadmark.Core.Nameplates;
 using Loadmark.Core.Rigs;
 using static Loadmark.Core.Tests.Checks.RuleSamples;
 
@@ -6,7 +7,7 @@ namespace Loadmark.Core.Tests.Checks.Rules;
 /// <summary>That an unregulated adaptor stands up to √2 over its printed voltage is common practice, no source.</summary>
 public sealed class UnregulatedTests
 {
-    private static Core.Checks.CheckResult Adaptor(bool? regulated, Func<Outlet, Outlet>? outlet = null, Nameplates.Nameplate? mains = null) =>
+    private static Core.Checks.CheckResult Adaptor(bool? regulated, Func<Outlet, Outlet>? outlet = null, Nameplate? mains = null) =>
         New().Load("OD-03", Plate.Dc(9, 12))
             .Supply("wall", supply => supply with { Regulated = regulated, Mains = mains ?? Plate.Mains(230, 230, 50, 50) })
             .Outlet("1", Plate.Dc(9, 500), outlet).Feed("wall/1", "OD-03").Check();
