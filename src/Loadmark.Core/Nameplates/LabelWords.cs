@@ -29,8 +29,8 @@ internal static class LabelWords
         "rated" or "rating" or "ratings" or "approx" or "approximately" or "about" or "ca" or "circa" or "up" or "at"
             or "power" or "voltage" or "current" or "volt" or "volts" or "amp" or "amps" or "watt" or "watts"
             or "consumption" or "draw" or "draws" or "frequency" or "freq" or "polarity" or "requirement" or "requirements" or "requires"
-            or "from" or "is" or "each" or "per" or "the" or "of" or "size" or "only" or "load" or "with" or "rms" or "contact" or "conductor" or "regulated"
-            or "total" or "id" or "od" => Sign.Quiet,
+            or "each" or "size" or "load" or "rms" or "contact" or "conductor" or "total" or "id" or "od" => Sign.Quiet,
+        "from" or "is" or "per" or "the" or "of" or "only" or "with" or "a" or "an" => Sign.Filler,
         "between" => Sign.Between,
         "adaptor" or "adapter" or "adaptors" or "adapters" or "charger" or "converter" or "psu" or "supply" or "supplies" => Sign.Adaptor,
         "model" or "mod" or "modell" or "serial" or "sn" or "pn" or "part" or "item" or "art" or "ref" or "cat" or "no" or "nr" or "sku" or "lot"

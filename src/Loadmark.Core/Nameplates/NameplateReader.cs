@@ -36,7 +36,7 @@ public static class NameplateReader
             count = TokenContext.Settle(tokens.AsSpan(0, count), folded);
             var own = tokens.AsSpan(0, count);
 
-            var split = PhraseGrammar.Instance.Split(Spell(own, lower), phrases);
+            var split = PhraseGrammar.Split(Spell(own, lower), phrases);
             var nameplate = new LabelReading(own, phrases.AsSpan(0, split)).Read(text, RestOf(text, length));
 
             if (understood != null)
@@ -59,11 +59,11 @@ public static class NameplateReader
     }
 
     /// <summary>One sign for each token. The letters are not needed any more and lend their room.</summary>
-    private static string Spell(ReadOnlySpan<Token> tokens, Span<char> room)
+    private static ReadOnlySpan<char> Spell(ReadOnlySpan<Token> tokens, Span<char> room)
     {
         for (var i = 0; i < tokens.Length; i++)
             room[i] = tokens[i].Sign;
-        return room[..tokens.Length].ToString();
+        return room[..tokens.Length];
     }
 
     private static Place? RestOf(string text, int length)

@@ -1,193 +1,446 @@
-using Parlot;
-using Parlot.Fluent;
-
 namespace Loadmark.Core.Nameplates;
 
 /// <summary>
-/// The grammar of a label's phrases, over the alphabet of <see cref="Sign"/>. It tells where a phrase begins and ends;
-/// the tokens in it carry the values. Every repetition is bounded, which keeps reading linear in the label's length.
+/// The grammar of a label's phrases, over the alphabet of <see cref="Sign"/>: recursive descent with backtracking. It
+/// tells where a phrase begins and ends; the tokens in it carry the values. Each rule is written above its method
+/// (<c>?</c> optional, <c>*</c> repeated, <c>!</c> not followed by), moves on when it holds and stays put when it does not.
+/// Every repetition is bounded, which keeps reading linear in the label's length.
+/// Why it is not built from a parser library: docs/decisions/0003-reading-nameplates.md.
 /// </summary>
-internal sealed class PhraseGrammar
+internal ref struct PhraseGrammar
 {
     /// <summary>The most alternatives of one figure ("9/12/15/18/24 V"); labels have up to seven.</summary>
     private const int MostAlternatives = 12;
 
-    private readonly Parser<char> _phrase;
+    private const int MostWords = 4;
 
-    private PhraseGrammar()
-    {
-        _phrase = Parsers.OneOf(
-            BetweenTwo(Sign.Volt, PhraseKind.Volts),
-            BetweenTwo(Sign.Ampere, PhraseKind.Amps),
-            Plug(),
-            Figure(Sign.Volt, PhraseKind.Volts),
-            Figure(Sign.Ampere, PhraseKind.Amps),
-            Figure(Sign.Watt, PhraseKind.Watts),
-            Figure(Sign.Hertz, PhraseKind.Hertz),
-            Diameter(),
-            ContactThenSign(),
-            SignThenContact(),
-            Side(),
-            Title());
-    }
+    private readonly ReadOnlySpan<char> _signs;
+    private int _at;
 
-    /// <summary>The one grammar; it holds no state.</summary>
-    public static PhraseGrammar Instance { get; } = new();
+    private PhraseGrammar(ReadOnlySpan<char> signs) => _signs = signs;
+
+    private readonly char Current => _at < _signs.Length ? _signs[_at] : '\0';
 
     /// <summary>Splits a label into phrases.</summary>
     /// <param name="signs">One sign for each token.</param>
     /// <param name="phrases">Room for as many phrases as there are tokens.</param>
     /// <returns>How many phrases there are; together they cover every token once.</returns>
-    public int Split(string signs, Span<Phrase> phrases)
+    public static int Split(ReadOnlySpan<char> signs, Span<Phrase> phrases)
     {
-        var context = new ParseContext(new Scanner(signs));
-        var cursor = context.Scanner.Cursor;
-        var result = default(ParseResult<char>);
+        var grammar = new PhraseGrammar(signs);
         var count = 0;
-        while (!cursor.Eof)
+        while (grammar._at < signs.Length)
         {
-            var start = cursor.Offset;
-            if (StartsPhrase(cursor.Current) && _phrase.Parse(context, ref result) && cursor.Offset > start)
+            var start = grammar._at;
+            var kind = grammar.Phrase();
+            if (kind == '\0')
             {
-                phrases[count++] = new Phrase(result.Value, start, cursor.Offset);
-                continue;
+                kind = signs[start];
+                grammar._at = start + 1;
             }
 
-            cursor.ResetPosition(start);
-            phrases[count++] = new Phrase(cursor.Current, start, start + 1);
-            cursor.Advance();
+            phrases[count++] = new Phrase(kind, start, grammar._at);
         }
 
         return count;
     }
 
-    private static bool StartsPhrase(char sign) => sign is Sign.Number or Sign.Between or Sign.Centre or Sign.Pin or Sign.Sleeve or Sign.Barrel
-        or Sign.Positive or Sign.Negative or Sign.Plus or Sign.Dash or Sign.Connector or Sign.Jack or Sign.Input or Sign.Output or Sign.Mains or Sign.Alternating;
-
-    private static Parser<char> One(char sign) => Parsers.Literals.Char(sign);
-
-    private static Parser<char> Any(params ReadOnlySpan<char> signs) => Parsers.OneOf([.. signs.ToArray().Select(One)]);
-
-    private static Parser<char> Maybe(Parser<char> parser) => parser.Else(Sign.Point);
-
-    private static Parser<char> Row(params ReadOnlySpan<Parser<char>> parsers)
+    /// <summary>The phrase that begins here; '\0' when none does.</summary>
+    private char Phrase()
     {
-        var whole = parsers[0];
-        foreach (var parser in parsers[1..])
-            whole = whole.SkipAnd(parser);
-        return whole;
+        char kind;
+        switch (Current)
+        {
+            case Sign.Number:
+                return (kind = PlugSize()) != '\0' || (kind = Figure()) != '\0' ? kind : Diameter();
+            case Sign.Connector or Sign.Jack:
+                return (kind = ConnectorFirst()) != '\0' ? kind : '\0';
+            case Sign.Centre or Sign.Pin or Sign.Sleeve or Sign.Barrel:
+                return (kind = ConnectorFirst()) != '\0' ? kind : Contact() && SignAfter() ? PhraseKind.ContactSign : '\0';
+            case Sign.Positive or Sign.Negative or Sign.Plus or Sign.Dash:
+                return SignThenContact() ? PhraseKind.SignContact : '\0';
+            case Sign.Between:
+                return Between();
+            case Sign.Input or Sign.Output or Sign.Mains:
+                _at++;
+                OutletNumbers();
+                return PhraseKind.Side;
+            case Sign.Alternating:
+                return Title() ? PhraseKind.Title : '\0';
+            default:
+                return '\0';
+        }
     }
 
-    /// <summary>Up to <paramref name="most"/> times, possibly none.</summary>
-    private static Parser<char> Repeat(Parser<char> parser, int most)
+    private bool Take(char sign)
     {
-        var whole = Maybe(parser);
-        for (var i = 1; i < most; i++)
-            whole = Maybe(Row(parser, whole));
-        return whole;
+        if (Current != sign)
+            return false;
+        _at++;
+        return true;
     }
 
-    private static Parser<char> RangeMark() => Any(Sign.Dash, Sign.Dots, Sign.Tilde, Sign.To);
-
-    private static Parser<char> Bare() => Row(One(Sign.Number), Maybe(Row(RangeMark(), One(Sign.Number))));
-
-    /// <summary>9 V, 9-18 V, 9 V to 18 V.</summary>
-    private static Parser<char> Value(char unit) => Row(
-        One(Sign.Number),
-        Parsers.OneOf(
-            Row(Maybe(One(unit)), RangeMark(), One(Sign.Number), One(unit)),
-            One(unit)));
-
-    private static Parser<char> BetweenTwo(char unit, char kind) =>
-        Row(One(Sign.Between), One(Sign.Number), Maybe(One(unit)), One(Sign.And), One(Sign.Number), One(unit)).Then(kind);
-
-    /// <summary>A value or several to choose from: 9/12/18 V, 9 V or 12 V, 9, 12 or 18 V.</summary>
-    private static Parser<char> Figure(char unit, char kind)
+    private bool TakeAny(ReadOnlySpan<char> signs)
     {
-        // A comma between bare numbers lists them only where an "or" closes the list: in "Class 2, 9 V" it does not.
-        var commas = Row(
-            Bare(),
-            Repeat(Row(One(Sign.Comma), Bare()), MostAlternatives),
-            Maybe(One(Sign.Comma)),
-            One(Sign.Or));
-        var open = Row(Bare(), Any(Sign.Slash, Sign.Or));
-        var separator = Row(
-            Maybe(Any(Sign.Direct, Sign.Alternating, Sign.Tilde)),
-            Parsers.OneOf(Row(One(Sign.Comma), Maybe(One(Sign.Or))), Any(Sign.Slash, Sign.Or)));
-        var value = Value(unit);
-        return Row(
-            Parsers.OneOf(Row(Parsers.OneOf(open, commas), Repeat(open, MostAlternatives), value), value),
-            Repeat(Row(separator, value), MostAlternatives)).Then(kind);
+        if (_at >= _signs.Length || !signs.Contains(_signs[_at]))
+            return false;
+        _at++;
+        return true;
     }
 
-    private static Parser<char> Contact() => Parsers.OneOf(
-        Row(Any(Sign.Centre, Sign.Pin), Repeat(Any(Sign.Pin, Sign.Centre, Sign.Quiet, Sign.Connector), 3)),
-        Row(Any(Sign.Sleeve, Sign.Barrel), Repeat(Any(Sign.Sleeve, Sign.Barrel, Sign.Quiet), 3)));
-
-    private static Parser<char> AnySign() => Any(Sign.Positive, Sign.Negative, Sign.Plus, Sign.Dash);
-
-    private static Parser<char> SignAfter() => Parsers.OneOf(
-        Row(One(Sign.Dash), Any(Sign.Positive, Sign.Negative)),
-        AnySign(),
-        Row(Any(Sign.Colon, Sign.Direct, Sign.Point, Sign.Open, Sign.Slash), Maybe(Any(Sign.Quiet, Sign.Open)), AnySign()));
-
-    private static Parser<char> ContactThenSign() =>
-        Row(Contact(), SignAfter()).Then(PhraseKind.ContactSign);
-
-    /// <summary>The sign first, unless another one follows that goes with the contact ("9 V - centre positive").</summary>
-    private static Parser<char> SignThenContact() =>
-        Row(AnySign(), Maybe(Any(Sign.Dash, Sign.Colon, Sign.Point)), Contact())
-            .WhenNotFollowedBy(SignAfter().WhenNotFollowedBy(Contact()))
-            .Then(PhraseKind.SignContact);
-
-    private static Parser<char> ConnectorWords() => Repeat(Any(Sign.Connector, Sign.Jack, Sign.Pin, Sign.Barrel, Sign.Centre), 4);
-
-    /// <summary>Words for the connector after its size; a contact that a sign follows is the start of a polarity.</summary>
-    private static Parser<char> ConnectorTail() => Repeat(
-        Parsers.OneOf(
-            Any(Sign.Connector, Sign.Jack),
-            Any(Sign.Pin, Sign.Barrel).WhenNotFollowedBy(SignAfter())),
-        4);
-
-    private static Parser<char> Plug()
+    private void TakeUpTo(int most, ReadOnlySpan<char> signs)
     {
-        var diameter = Row(One(Sign.Number), Maybe(One(Sign.Millimetre)), Maybe(One(Sign.Quiet)));
-        var crossed = Row(
-            diameter,
-            One(Sign.Times),
-            One(Sign.Number),
-            Maybe(Row(One(Sign.Times), One(Sign.Number))),
-            Maybe(One(Sign.Millimetre)),
-            Maybe(One(Sign.Quiet)))
-            .WhenNotFollowedBy(Any(Sign.Volt, Sign.Ampere, Sign.Watt, Sign.Hertz));
-        var slashed = Row(One(Sign.Number), Maybe(One(Sign.Millimetre)), One(Sign.Slash), One(Sign.Number), One(Sign.Millimetre));
-        var size = Parsers.OneOf(crossed, slashed).Then(PhraseKind.PlugSize);
-        var inches = Row(One(Sign.Number), One(Sign.Slash), One(Sign.Number), One(Sign.Inch), Repeat(One(Sign.Connector), 2), One(Sign.Jack))
-            .Then(PhraseKind.InchJack);
-        var sized = Parsers.OneOf(size, inches).AndSkip(ConnectorTail());
-        return Parsers.OneOf(sized, Row(ConnectorWords(), Maybe(Any(Sign.Colon, Sign.Dash)), sized));
+        while (most-- > 0 && TakeAny(signs))
+        {
+        }
     }
 
-    private static Parser<char> Diameter()
+    private bool Back(int start)
     {
-        var size = Row(One(Sign.Number), One(Sign.Millimetre), ConnectorTail());
-        return Parsers.OneOf(size, Row(ConnectorWords(), Maybe(Any(Sign.Colon, Sign.Dash)), size)).Then(PhraseKind.Diameter);
+        _at = start;
+        return false;
     }
 
-    private static Parser<char> Side()
+    private static char KindOf(char unit) => unit switch
     {
-        var numbers = Row(
-            One(Sign.Number),
-            Repeat(Row(Any(Sign.Dash, Sign.Slash, Sign.Comma, Sign.And, Sign.To, Sign.Or), One(Sign.Number)), MostAlternatives));
-        var named = numbers.WhenFollowedBy(Any(Sign.Colon, Sign.Number, Sign.Direct, Sign.Alternating, Sign.Open));
-        return Row(Any(Sign.Input, Sign.Output, Sign.Mains), Maybe(named)).Then(PhraseKind.Side);
+        Sign.Volt => PhraseKind.Volts,
+        Sign.Ampere => PhraseKind.Amps,
+        Sign.Watt => PhraseKind.Watts,
+        Sign.Hertz => PhraseKind.Hertz,
+        _ => '\0',
+    };
+
+    /// <summary>range = "-" | ".." | "~" | "to"</summary>
+    private bool RangeMark() => TakeAny([Sign.Dash, Sign.Dots, Sign.Tilde, Sign.To]);
+
+    /// <summary>bare = number (range number)?</summary>
+    private bool Bare()
+    {
+        if (!Take(Sign.Number))
+            return false;
+        var single = _at;
+        if (!(RangeMark() && Take(Sign.Number)))
+            _at = single;
+        return true;
     }
 
-    private static Parser<char> Title() =>
-        Row(
-            One(Sign.Alternating),
-            Maybe(Any(Sign.Slash, Sign.Dash, Sign.To, Sign.And, Sign.Or)),
-            Maybe(One(Sign.Direct)),
-            Repeat(One(Sign.Quiet), 3),
-            One(Sign.Adaptor)).Then(PhraseKind.Title);
+    /// <summary>value = number unit? range number unit | number unit: 9 V, 9-18 V, 9 V to 18 V.</summary>
+    /// <param name="unit">The unit's sign; '\0' takes any unit of a figure and says which.</param>
+    private bool Value(ref char unit)
+    {
+        var start = _at;
+        if (!Take(Sign.Number))
+            return false;
+
+        var first = unit;
+        if (first == '\0' && KindOf(Current) != '\0')
+            first = Current;
+        var hasUnit = first != '\0' && Take(first);
+        var single = _at;
+        if (RangeMark() && Take(Sign.Number))
+        {
+            var last = first == '\0' && KindOf(Current) != '\0' ? Current : first;
+            if (last != '\0' && Take(last))
+            {
+                unit = last;
+                return true;
+            }
+        }
+
+        if (!hasUnit)
+            return Back(start);
+        _at = single;
+        unit = first;
+        return true;
+    }
+
+    /// <summary>figure = list? value (separator value)*: 9/12/18 V, 9 V or 12 V, 9, 12 or 18 V.</summary>
+    private char Figure()
+    {
+        var start = _at;
+        var unit = '\0';
+        if (!(List() && Value(ref unit)))
+        {
+            _at = start;
+            if (!Value(ref unit))
+                return '\0';
+        }
+
+        for (var i = 0; i < MostAlternatives; i++)
+        {
+            var end = _at;
+            if (!(Separator() && Value(ref unit)))
+            {
+                _at = end;
+                break;
+            }
+        }
+
+        return KindOf(unit);
+    }
+
+    /// <summary>
+    /// list = (open | bare ("," bare)* ","? "or") open*. A comma lists bare numbers only where an "or" closes the list:
+    /// in "Class 2, 9 V" it does not.
+    /// </summary>
+    private bool List()
+    {
+        var start = _at;
+        if (!Open() && !(Bare() && ListRest()))
+            return Back(start);
+        for (var i = 0; i < MostAlternatives && Open(); i++)
+        {
+        }
+
+        return true;
+    }
+
+    private bool ListRest()
+    {
+        for (var i = 0; i < MostAlternatives; i++)
+        {
+            var end = _at;
+            if (!(Take(Sign.Comma) && Bare()))
+            {
+                _at = end;
+                break;
+            }
+        }
+
+        Take(Sign.Comma);
+        return Take(Sign.Or);
+    }
+
+    /// <summary>open = bare ("/" | "or")</summary>
+    private bool Open()
+    {
+        var start = _at;
+        return (Bare() && TakeAny([Sign.Slash, Sign.Or])) || Back(start);
+    }
+
+    /// <summary>separator = form? ("," "or"? | "/" | "or")</summary>
+    private bool Separator()
+    {
+        TakeAny([Sign.Direct, Sign.Alternating, Sign.Tilde]);
+        if (!Take(Sign.Comma))
+            return TakeAny([Sign.Slash, Sign.Or]);
+        Take(Sign.Or);
+        return true;
+    }
+
+    /// <summary>between = "between" number unit? "and" number unit</summary>
+    private char Between()
+    {
+        var start = _at++;
+        if (Take(Sign.Number))
+        {
+            if (KindOf(Current) != '\0')
+                _at++;
+            if (Take(Sign.And) && Take(Sign.Number) && KindOf(Current) is var kind && kind != '\0')
+            {
+                _at++;
+                return kind;
+            }
+        }
+
+        _at = start;
+        return '\0';
+    }
+
+    /// <summary>contact = (centre | pin) word* | (sleeve | barrel) word*</summary>
+    private bool Contact()
+    {
+        if (TakeAny([Sign.Centre, Sign.Pin]))
+            TakeUpTo(MostWords, [Sign.Pin, Sign.Centre, Sign.Quiet, Sign.Filler, Sign.Connector]);
+        else if (TakeAny([Sign.Sleeve, Sign.Barrel]))
+            TakeUpTo(MostWords, [Sign.Sleeve, Sign.Barrel, Sign.Quiet, Sign.Filler, Sign.Connector]);
+        else
+            return false;
+        return true;
+    }
+
+    /// <summary>sign = positive | negative | "+" | "-"</summary>
+    private bool AnySign() => TakeAny([Sign.Positive, Sign.Negative, Sign.Plus, Sign.Dash]);
+
+    /// <summary>after = "-" (positive | negative) | sign | (":" | "=" | "(" | "/") (word | "(")? sign</summary>
+    private bool SignAfter()
+    {
+        var start = _at;
+        if (Take(Sign.Dash) && TakeAny([Sign.Positive, Sign.Negative]))
+            return true;
+        _at = start;
+        if (AnySign())
+            return true;
+        if (TakeAny([Sign.Colon, Sign.Direct, Sign.Point, Sign.Open, Sign.Slash]))
+        {
+            TakeAny([Sign.Quiet, Sign.Filler, Sign.Open]);
+            if (AnySign())
+                return true;
+        }
+
+        return Back(start);
+    }
+
+    /// <summary>
+    /// signed = sign ("-" | ":")? contact !(after !contact): the sign stands first, unless another one follows that goes
+    /// with the contact ("9 V - centre positive").
+    /// </summary>
+    private bool SignThenContact()
+    {
+        var start = _at;
+        if (!AnySign())
+            return false;
+        TakeAny([Sign.Dash, Sign.Colon, Sign.Point]);
+        if (!Contact())
+            return Back(start);
+
+        var end = _at;
+        if (SignAfter() && !Contact())
+            return Back(start);
+        _at = end;
+        return true;
+    }
+
+    /// <summary>tail = (connector | jack | (pin | barrel) !after)*: a contact that a sign follows begins a polarity.</summary>
+    private void ConnectorTail()
+    {
+        for (var i = 0; i < MostWords; i++)
+        {
+            if (TakeAny([Sign.Connector, Sign.Jack]))
+                continue;
+            var end = _at;
+            if (!TakeAny([Sign.Pin, Sign.Barrel]) || SignAfter())
+            {
+                _at = end;
+                return;
+            }
+        }
+    }
+
+    /// <summary>connector = word* (":" | "-")? (size | diameter)</summary>
+    private char ConnectorFirst()
+    {
+        var start = _at;
+        TakeUpTo(MostWords, [Sign.Connector, Sign.Jack, Sign.Pin, Sign.Barrel, Sign.Centre]);
+        TakeAny([Sign.Colon, Sign.Dash]);
+        var kind = PlugSize();
+        if (kind == '\0')
+            kind = Diameter();
+        if (kind == '\0')
+            _at = start;
+        return kind;
+    }
+
+    /// <summary>size = (crossed | slashed | inches) tail</summary>
+    private char PlugSize()
+    {
+        var start = _at;
+        if (Crossed() || Slashed())
+        {
+            ConnectorTail();
+            return PhraseKind.PlugSize;
+        }
+
+        if (Inches())
+        {
+            ConnectorTail();
+            return PhraseKind.InchJack;
+        }
+
+        _at = start;
+        return '\0';
+    }
+
+    /// <summary>crossed = number mm? word? "x" number mm? ("x" number)? mm? word? !unit</summary>
+    private bool Crossed()
+    {
+        var start = _at;
+        if (!Take(Sign.Number))
+            return false;
+        Take(Sign.Millimetre);
+        Take(Sign.Quiet);
+        if (!(Take(Sign.Times) && Take(Sign.Number)))
+            return Back(start);
+        Take(Sign.Millimetre);
+        var two = _at;
+        if (!(Take(Sign.Times) && Take(Sign.Number)))
+            _at = two;
+        Take(Sign.Millimetre);
+        var sized = _at;
+        if (!Take(Sign.Quiet) || KindOf(Current) != '\0')
+            _at = sized;
+        return KindOf(Current) == '\0' || Back(start);
+    }
+
+    /// <summary>slashed = number mm? "/" number mm</summary>
+    private bool Slashed()
+    {
+        var start = _at;
+        if (Take(Sign.Number))
+        {
+            Take(Sign.Millimetre);
+            if (Take(Sign.Slash) && Take(Sign.Number) && Take(Sign.Millimetre))
+                return true;
+        }
+
+        return Back(start);
+    }
+
+    /// <summary>inches = number "/" number inch connector* jack</summary>
+    private bool Inches()
+    {
+        var start = _at;
+        if (Take(Sign.Number) && Take(Sign.Slash) && Take(Sign.Number) && Take(Sign.Inch))
+        {
+            TakeUpTo(MostWords, [Sign.Connector]);
+            if (Take(Sign.Jack))
+                return true;
+        }
+
+        return Back(start);
+    }
+
+    /// <summary>diameter = number mm tail</summary>
+    private char Diameter()
+    {
+        var start = _at;
+        if (Take(Sign.Number) && Take(Sign.Millimetre))
+        {
+            ConnectorTail();
+            return PhraseKind.Diameter;
+        }
+
+        _at = start;
+        return '\0';
+    }
+
+    /// <summary>outlets = number (("-" | "/" | "," | "and" | "to" | "or") number)*, where a colon or a figure follows.</summary>
+    private void OutletNumbers()
+    {
+        var start = _at;
+        if (!Take(Sign.Number))
+            return;
+        for (var i = 0; i < MostAlternatives; i++)
+        {
+            var end = _at;
+            if (!(TakeAny([Sign.Dash, Sign.Slash, Sign.Comma, Sign.And, Sign.To, Sign.Or]) && Take(Sign.Number)))
+            {
+                _at = end;
+                break;
+            }
+        }
+
+        if (Current is not (Sign.Colon or Sign.Number or Sign.Direct or Sign.Alternating or Sign.Open))
+            _at = start;
+    }
+
+    /// <summary>title = a.c. ("/" | "-" | "to" | "and" | "or")? d.c.? word* adaptor</summary>
+    private bool Title()
+    {
+        var start = _at++;
+        TakeAny([Sign.Slash, Sign.Dash, Sign.To, Sign.And, Sign.Or]);
+        Take(Sign.Direct);
+        TakeUpTo(MostWords, [Sign.Quiet, Sign.Filler]);
+        return Take(Sign.Adaptor) || Back(start);
+    }
 }

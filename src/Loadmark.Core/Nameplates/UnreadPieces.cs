@@ -14,18 +14,30 @@ internal static class UnreadPieces
         ImmutableArray<Unread>.Builder? pieces = null;
         var start = -1;
         var end = -1;
+        var filler = -1;
         foreach (var token in tokens)
         {
             if (!token.Understood && !Sign.IsPlain(token.Sign))
             {
                 if (start < 0)
-                    start = token.Start;
+                    start = filler >= 0 ? filler : token.Start;
                 end = token.End;
+            }
+            else if (!token.Understood && token.Sign == Sign.Filler)
+            {
+                // "For indoor use only" and "Use only with ..." keep their small words.
+                if (start >= 0)
+                    end = token.End;
+                else if (filler < 0)
+                    filler = token.Start;
+                continue;
             }
             else if (token.Understood || token.Sign is Sign.NewLine or Sign.Semicolon)
             {
                 Close(text, ref pieces, ref start, end);
             }
+
+            filler = -1;
         }
 
         Close(text, ref pieces, ref start, end);
