@@ -76,6 +76,10 @@ internal static class FigureText
         i++;
         if (i < tokens.Length && Sign.IsUnit(tokens[i].Sign))
             i++;
+
+        // "9 VDC to 18 VDC": the form stands inside the range.
+        if (i + 2 < tokens.Length && tokens[i].Sign is Sign.Direct or Sign.Alternating && tokens[i + 1].Sign is Sign.Dash or Sign.Dots or Sign.Tilde or Sign.To)
+            i++;
         if (i + 1 >= tokens.Length || tokens[i + 1].Sign != Sign.Number || tokens[i].Sign is not (Sign.Dash or Sign.Dots or Sign.Tilde or Sign.To or Sign.And))
             return new PrintedFigure(low, low, Between(first, tokens[i - 1])) { Other = other == 0m ? null : other };
 

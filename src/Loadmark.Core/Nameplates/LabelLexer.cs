@@ -178,7 +178,7 @@ internal ref struct LabelLexer
         if (Previous == Sign.Number && LexUnit(start, end))
             return true;
 
-        var sign = LabelWords.SignOf(word);
+        var sign = beforeDigit && !inRunAfterNumber ? SideOf(word) : LabelWords.SignOf(word);
         if (inRunAfterNumber || beforeDigit)
         {
             if (sign is Sign.Direct or Sign.Alternating or Sign.Qualifier or Sign.Input or Sign.Output or Sign.Mains or Sign.Quiet
@@ -223,8 +223,9 @@ internal ref struct LabelLexer
                 Add(Sign.Word, start, end);
                 return;
             default:
-                if (sign != Sign.Word || !(LexUnitAfterHyphen(start, end) || LexFormAndSide(start, end)))
-                    Add(sign, start, end);
+                if (LexUnitAfterHyphen(start, end) || (sign == Sign.Word && LexFormAndSide(start, end)))
+                    return;
+                Add(sign, start, end);
                 return;
         }
     }

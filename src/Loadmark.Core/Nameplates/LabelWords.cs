@@ -20,7 +20,7 @@ internal static class LabelWords
         "barrel" => Sign.Barrel,
         "positive" or "pos" or "plus" or "positiv" => Sign.Positive,
         "negative" or "neg" or "minus" or "negativ" => Sign.Negative,
-        "plug" or "connector" or "conn" or "coaxial" or "coax" or "socket" or "mini" or "miniature" or "receptacle" or "hollow" => Sign.Connector,
+        "plug" or "connector" or "conn" or "coaxial" or "coax" or "socket" or "mini" or "mono" or "miniature" or "receptacle" or "hollow" => Sign.Connector,
         "jack" or "minijack" or "phone" => Sign.Jack,
         "input" or "inputs" or "vin" or "eingang" or "primary" or "prim" or "pri" or "entree" or "entrée" or "entrada" or "输入" or "入力" => Sign.Input,
         "output" or "outputs" or "vout" or "ausgang" or "secondary" or "sec" or "sortie" or "salida" or "o/p" or "输出" or "出力" or "outlet" or "outlets" => Sign.Output,

@@ -124,7 +124,7 @@ internal ref struct PhraseGrammar
         return true;
     }
 
-    /// <summary>value = number unit? range number unit | number unit: 9 V, 9-18 V, 9 V to 18 V.</summary>
+    /// <summary>value = number (unit form?)? range number unit | number unit: 9 V, 9-18 V, 9 VDC to 18 VDC.</summary>
     /// <param name="unit">The unit's sign; '\0' takes any unit of a figure and says which.</param>
     private bool Value(ref char unit)
     {
@@ -137,6 +137,8 @@ internal ref struct PhraseGrammar
             first = Current;
         var hasUnit = first != '\0' && Take(first);
         var single = _at;
+        if (hasUnit)
+            TakeAny([Sign.Direct, Sign.Alternating]);
         if (RangeMark() && Take(Sign.Number))
         {
             var last = first == '\0' && KindOf(Current) != '\0' ? Current : first;
@@ -247,15 +249,25 @@ internal ref struct PhraseGrammar
         return '\0';
     }
 
-    /// <summary>contact = (centre | pin) word* | (sleeve | barrel) word*</summary>
+    /// <summary>contact = (centre | pin) word* ("/" (centre | pin))? | (sleeve | barrel) word*</summary>
     private bool Contact()
     {
         if (TakeAny([Sign.Centre, Sign.Pin]))
+        {
             TakeUpTo(MostWords, [Sign.Pin, Sign.Centre, Sign.Quiet, Sign.Filler, Sign.Connector]);
+            var end = _at;
+            if (!(Take(Sign.Slash) && TakeAny([Sign.Centre, Sign.Pin])))
+                _at = end;
+        }
         else if (TakeAny([Sign.Sleeve, Sign.Barrel]))
+        {
             TakeUpTo(MostWords, [Sign.Sleeve, Sign.Barrel, Sign.Quiet, Sign.Filler, Sign.Connector]);
+        }
         else
+        {
             return false;
+        }
+
         return true;
     }
 
@@ -372,14 +384,14 @@ internal ref struct PhraseGrammar
         return KindOf(Current) == '\0' || Back(start);
     }
 
-    /// <summary>slashed = number mm? "/" number mm</summary>
+    /// <summary>slashed = number mm? "/" number (mm | !more): without a unit only where nothing goes on.</summary>
     private bool Slashed()
     {
         var start = _at;
         if (Take(Sign.Number))
         {
             Take(Sign.Millimetre);
-            if (Take(Sign.Slash) && Take(Sign.Number) && Take(Sign.Millimetre))
+            if (Take(Sign.Slash) && Take(Sign.Number) && (Take(Sign.Millimetre) || Current is '\0' or Sign.NewLine or Sign.Semicolon or Sign.Connector or Sign.Jack or Sign.Pin or Sign.Barrel))
                 return true;
         }
 

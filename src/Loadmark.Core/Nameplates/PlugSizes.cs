@@ -14,6 +14,8 @@ internal static class PlugSizes
         Span<decimal> numbers = stackalloc decimal[3];
         var count = 0;
         var vouched = false;
+        var slashed = false;
+        var measured = false;
         foreach (var token in tokens)
         {
             switch (token.Sign)
@@ -22,8 +24,15 @@ internal static class PlugSizes
                     numbers[count++] = token.Value;
                     vouched |= token.Value != decimal.Truncate(token.Value);
                     break;
-                case Sign.Millimetre or Sign.Connector or Sign.Jack or Sign.Pin or Sign.Barrel:
+                case Sign.Millimetre:
                     vouched = true;
+                    measured = true;
+                    break;
+                case Sign.Connector or Sign.Jack or Sign.Pin or Sign.Barrel:
+                    vouched = true;
+                    break;
+                case Sign.Slash:
+                    slashed = true;
                     break;
                 case Sign.Inch:
                     return numbers[0] == 1m && numbers[1] == 8m ? _smallJack : null;
@@ -34,6 +43,10 @@ internal static class PlugSizes
 
         var outer = Math.Max(numbers[0], numbers[1]);
         var inner = Math.Min(numbers[0], numbers[1]);
+
+        // Two bare numbers with a slash are anything, unless they are the two sizes everybody knows.
+        if (slashed && !measured && (outer != 5.5m || inner is not (2.1m or 2.5m)))
+            return null;
 
         // The coaxial connectors sold lie within these bounds (2.0x0.6 to 7.9x5.5); a third number is the length.
         var plausible = vouched && outer is >= 2m and <= 8m && inner is >= 0.5m and <= 5.5m && outer > inner && (count < 3 || numbers[2] >= 5m);

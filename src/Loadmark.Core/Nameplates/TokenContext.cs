@@ -14,6 +14,7 @@ internal static class TokenContext
         SpreadIdentifiers(tokens, text);
         SettleNames(tokens, text);
         SettleFuses(tokens);
+        SettleCharges(tokens, text);
         SettleForms(tokens);
         return count;
     }
@@ -82,6 +83,7 @@ internal static class TokenContext
             Sign.Comma or Sign.Semicolon or Sign.NewLine or Sign.Colon or Sign.Open or Sign.Close or Sign.Tilde or Sign.Equal
                 or Sign.Inch or Sign.Dots or Sign.And or Sign.Plus or Sign.Drawing => false,
             Sign.Quiet => text[token.Start] != '@',
+            Sign.Word => char.IsLetter(text[token.Start]),
             Sign.Direct => text[token.Start] != Folding.DirectMark,
             Sign.Slash => (i > 0 && tokens[i - 1].Sign == Sign.Identifier) || (i + 1 < tokens.Length && tokens[i + 1].Sign == Sign.Identifier),
             Sign.Point => text[token.Start] switch
@@ -185,8 +187,31 @@ internal static class TokenContext
             if (i >= 2 && tokens[i - 1].Sign == Sign.Ampere && tokens[i - 2].Sign == Sign.Number)
                 tokens[i - 1].Sign = tokens[i - 2].Sign = Sign.Identifier;
             var next = i + 1 < tokens.Length && tokens[i + 1].Sign == Sign.Colon ? i + 2 : i + 1;
-            if (next + 1 < tokens.Length && tokens[next].Sign == Sign.Number && tokens[next + 1].Sign == Sign.Ampere)
-                tokens[next].Sign = tokens[next + 1].Sign = Sign.Identifier;
+            for (var figure = 0; figure < 2 && next < tokens.Length; figure++)
+            {
+                // "T500mA 250V": how it blows, at what current, up to what voltage.
+                if (tokens[next].Sign == Sign.Identifier)
+                {
+                    next++;
+                }
+                else if (next + 1 < tokens.Length && tokens[next].Sign == Sign.Number && tokens[next + 1].Sign is Sign.Ampere or Sign.Volt)
+                {
+                    tokens[next].Sign = tokens[next + 1].Sign = Sign.Identifier;
+                    next += 2;
+                }
+            }
+        }
+    }
+
+    /// <summary>"1.5 A h" is what a battery holds, not a current.</summary>
+    private static void SettleCharges(Span<Token> tokens, ReadOnlySpan<char> text)
+    {
+        for (var i = 2; i < tokens.Length; i++)
+        {
+            var hour = tokens[i].Sign == Sign.Word && tokens[i].Length == 1 && text[tokens[i].Start] is 'h' or 'H';
+            var amperes = hour && tokens[i - 1].Sign is Sign.Point or Sign.Dash ? i - 2 : i - 1;
+            if (hour && amperes > 0 && tokens[amperes].Sign == Sign.Ampere && tokens[amperes - 1].Sign == Sign.Number)
+                tokens[amperes].Sign = tokens[amperes - 1].Sign = Sign.Identifier;
         }
     }
 
@@ -207,7 +232,7 @@ internal static class TokenContext
                 var leans = after == Sign.Number && !tokens[i + 1].Spaced && (tokens[i].Spaced || atStart);
                 tokens[i].Sign = afterFigure || leans || (atStart && after == Sign.Number) ? Sign.Direct : Sign.Point;
             }
-            else if (after == Sign.Number && i + 2 < tokens.Length && tokens[i + 2].Sign == Sign.Ampere && before is not (Sign.Volt or Sign.Hertz or Sign.Ampere or Sign.Number))
+            else if (after == Sign.Number && i + 2 < tokens.Length && tokens[i + 2].Sign == Sign.Ampere && before is not (Sign.Volt or Sign.Hertz or Sign.Ampere or Sign.Number or Sign.Slash or Sign.Or))
             {
                 // "~300 mA": about.
                 tokens[i].Sign = Sign.Point;
