@@ -7,7 +7,7 @@ internal sealed class FigureReading
     /// From this voltage up a figure is mains: the lowest nominal mains voltage is 100 V (IEC 60038, table 1), and no
     /// pedalboard's low voltage comes near.
     /// </summary>
-    private const decimal LowestMains = 80m;
+    public const decimal LowestMains = 80m;
 
     private readonly List<FigureGroup> _groups = new(2);
     private char _side = Sign.NewLine;
@@ -16,8 +16,6 @@ internal sealed class FigureReading
     /// <summary>Index of the first of the groups that take the next figure; −1 when the next figure opens one.</summary>
     private int _open = -1;
     private PrintedFigure? _waitingHertz;
-    private int _powers;
-    private PrintedFigure? _power;
 
     /// <summary>The modes in the making.</summary>
     public IReadOnlyList<FigureGroup> Groups => _groups;
@@ -27,6 +25,9 @@ internal sealed class FigureReading
 
     /// <summary>Whether the next figure belongs to the mains input, as far as can be told.</summary>
     public bool AtMains => _atMains || (_side is Sign.Input or Sign.Mains && _open < 0 && Mains != null);
+
+    /// <summary>Whether the words so far are about the input and a mains input is known.</summary>
+    public bool IsMainsSide => _side is Sign.Input or Sign.Mains && Mains != null;
 
     /// <summary>Whether a mode is open.</summary>
     public bool AtMode => _open >= 0;
@@ -54,10 +55,13 @@ internal sealed class FigureReading
             _open = -1;
     }
 
-    /// <summary>A voltage was read, or several to choose from.</summary>
+    /// <summary>Whether a voltage is of the mains: high, and not said to be put out.</summary>
+    public bool IsMains(PrintedFigure volts) => _side != Sign.Output && volts.High >= LowestMains;
+
+    /// <summary>A voltage was read, or several to choose from: all of the mains, or none.</summary>
     public void AddVolts(ReadOnlySpan<PrintedFigure> volts)
     {
-        if (_side != Sign.Output && volts[0].High >= LowestMains)
+        if (IsMains(volts[0]))
         {
             AddMainsVolts(volts);
             return;
@@ -142,8 +146,6 @@ internal sealed class FigureReading
         if (_open < 0)
             OpenGroup(new FigureGroup { WattsFirst = true, AtInput = _side == Sign.Input });
 
-        _powers++;
-        _power = watts[0];
         for (var i = _open; i < _groups.Count; i++)
         {
             foreach (var figure in watts)
@@ -209,14 +211,30 @@ internal sealed class FigureReading
         }
 
         // One power among several modes that all have their current is the supply's total, not a mode's.
-        if (_groups.Count > 1 && _powers == 1 && _power is { } total && _groups.TrueForAll(group => group.Amps != null || group.AmpsDisputed))
+        if (_groups.Count > 1 && OnlyPower() is { } total && _groups.TrueForAll(group => group.Amps != null || group.AmpsDisputed))
         {
             foreach (var group in _groups)
                 group.Watts = null;
-            Rejected.Add(total.Place);
+            Rejected.Add(total);
         }
 
         _groups.RemoveAll(group => group.IsEmpty);
+    }
+
+    /// <summary>Where the one power stands that the modes have; null when there is none or more than one.</summary>
+    private Place? OnlyPower()
+    {
+        Place? only = null;
+        foreach (var group in _groups)
+        {
+            if (group.Watts is not { } watts)
+                continue;
+            if (only is { } place && place != watts.Place)
+                return null;
+            only = watts.Place;
+        }
+
+        return only;
     }
 
     private static PrintedFigure Join(PrintedFigure left, PrintedFigure right) =>
@@ -257,8 +275,6 @@ internal sealed class FigureReading
         Mains ??= new FigureGroup();
         Mains.Amps ??= group.Amps;
         Mains.Watts ??= group.Watts;
-        if (group.Watts != null)
-            _powers--;
     }
 
     private void AddAmps(FigureGroup group, PrintedFigure amps, bool qualified)

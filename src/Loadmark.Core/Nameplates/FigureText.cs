@@ -49,7 +49,7 @@ internal static class FigureText
             else if (figure.Other is { } other && other > 0m && other <= TUnit.Largest)
             {
                 var (low, high) = other < figure.High ? (other, figure.High) : (figure.High, other);
-                if (odd.State == FieldState.Absent)
+                if (odd.State != FieldState.Ambiguous)
                 {
                     odd = Field<Quantity<TUnit>>.Ambiguous([new(low), new(high)], figure.Place);
                     continue;

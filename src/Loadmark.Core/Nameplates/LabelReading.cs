@@ -35,8 +35,11 @@ internal ref struct LabelReading
             ReadPhrase(i);
 
         _figures.Finish();
-        if (_figures.Mains == null || _figures.Groups.Count > 0)
-            _forms.Add(_waitingForms);
+        _forms.Add(_waitingForms);
+
+        // Beside a mains input alone there is no low voltage for a form to be of.
+        if (_figures.Mains != null && _figures.Groups.Count == 0)
+            _forms = default;
         if (_figures.HertzOfMode is { } hertz && _forms.IsEmpty)
             _forms.Add(direct: false, hertz);
 
@@ -89,7 +92,9 @@ internal ref struct LabelReading
                 break;
             case PhraseKind.Side:
                 Understand(tokens);
-                if (_figures.AtMains || (tokens[0].Sign == Sign.Output && !_waitingForms.IsEmpty && _figures.Mains != null))
+
+                // "AC INPUT 50 Hz OUTPUT 9 V": what was said of the mains input is not said of the output.
+                if (_figures.AtMains || (tokens[0].Sign == Sign.Output && _figures.IsMainsSide))
                     _waitingForms = default;
                 _figures.StartSide(tokens[0].Sign);
                 break;
@@ -143,7 +148,8 @@ internal ref struct LabelReading
     private readonly Field<T> Settle<T>(Field<T> odd, Field<T> disputed)
         where T : struct
     {
-        if (odd.State == FieldState.Absent)
+        // What was unreadable is among the unread already.
+        if (odd.State == FieldState.Absent || (odd.State == FieldState.Unreadable && disputed.State != FieldState.Absent))
             return disputed;
         if (disputed.State != FieldState.Absent)
             Reject(disputed.Place);
@@ -156,19 +162,23 @@ internal ref struct LabelReading
         var count = FigureText.Read(tokens, figures, ref _oddVolts);
         if (count == 0)
             return;
-        _figures.AddVolts(figures[..count]);
 
-        if (_figures.AtMains)
+        // "9 V, 230 V": a list may run from one kind into the other.
+        var start = 0;
+        for (var i = 1; i <= count; i++)
         {
+            if (i < count && _figures.IsMains(figures[i]) == _figures.IsMains(figures[start]))
+                continue;
+            _figures.AddVolts(figures[start..i]);
+            if (!_figures.AtMains)
+                _forms.Add(_waitingForms);
             _waitingForms = default;
-            return;
+            start = i;
         }
 
-        _forms.Add(_waitingForms);
-        _waitingForms = default;
         foreach (var token in tokens)
         {
-            if (token.Sign is Sign.Direct or Sign.Alternating)
+            if (!_figures.AtMains && token.Sign is Sign.Direct or Sign.Alternating)
                 _forms.Add(token.Sign == Sign.Direct, new Place(token.Start, token.Length));
         }
     }

@@ -51,6 +51,7 @@ public static class NameplateWriter
         // Volts that were derived are derived again from the watts and amps; written, they would count as printed.
         var derivedVolts = nameplate.Derived.Contains("volts");
         var loose = nameplate.Modes.Any(mode => IsLoose(mode, derivedVolts));
+        var high = nameplate.Modes.Any(mode => mode.Volts is { } volts && volts.High.Value >= FigureReading.LowestMains);
         for (var i = 0; i < nameplate.Modes.Length; i++)
         {
             var mode = nameplate.Modes[i];
@@ -58,7 +59,7 @@ public static class NameplateWriter
             // A figure without a voltage would join the mode before it; the word keeps them apart.
             if (i > 0)
                 text.Append("; ");
-            if (loose && (i > 0 || nameplate.Mains == null))
+            if (i == 0 ? nameplate.Mains == null && (loose || high) : loose)
                 text.Append("OUTPUT ");
             AppendMode(text, mode, i == 0 ? form : "", !IsLoose(mode, derivedVolts));
         }

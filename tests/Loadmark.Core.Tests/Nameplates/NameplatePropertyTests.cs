@@ -15,12 +15,16 @@ public sealed class NameplatePropertyTests
             label =>
             {
                 var first = NameplateReader.Read(label);
+
+                // A figure that can be taken in two ways cannot be written in one; what depends on it differs.
+                if (first.AmbiguousAmps.State == FieldState.Ambiguous || first.AmbiguousWatts.State == FieldState.Ambiguous)
+                    return;
                 var text = NameplateWriter.Write(first);
                 var second = NameplateReader.Read(text);
                 Assert.True(SameReading(first, second), $"{label}\n{ReadingText.Of(first)}\n{text}\n{ReadingText.Of(second)}");
                 Assert.Equal(text, NameplateWriter.Write(second));
             },
-            iter: 20_000);
+            iter: 40_000);
 
     [Fact]
     public void White_space_of_any_kind_reads_the_same() =>
