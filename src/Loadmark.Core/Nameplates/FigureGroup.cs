@@ -1,0 +1,54 @@
+namespace Loadmark.Core.Nameplates;
+
+/// <summary>Figures that belong together while a label is being read: a mode, or the mains input, in the making.</summary>
+internal sealed class FigureGroup
+{
+    public PrintedFigure? Volts { get; set; }
+
+    public PrintedFigure? Amps { get; set; }
+
+    public PrintedFigure? Watts { get; set; }
+
+    public PrintedFigure? Hertz { get; set; }
+
+    /// <summary>Whether "typ", "max" or the like stands at one of the currents.</summary>
+    public bool AmpsQualified { get; set; }
+
+    /// <summary>Two currents are printed and nothing tells them apart; neither may be taken.</summary>
+    public bool AmpsDisputed { get; set; }
+
+    /// <summary>Two powers are printed and nothing tells them apart.</summary>
+    public bool WattsDisputed { get; set; }
+
+    /// <summary>The group was opened by a current or a power, so a second one of that kind opens the next group.</summary>
+    public bool AmpsFirst { get; init; }
+
+    /// <inheritdoc cref="AmpsFirst"/>
+    public bool WattsFirst { get; init; }
+
+    /// <summary>The group stands under "input".</summary>
+    public bool AtInput { get; init; }
+
+    /// <summary>From its first figure to its last.</summary>
+    public Place Place
+    {
+        get
+        {
+            Place? place = null;
+            Join(ref place, Volts);
+            Join(ref place, Amps);
+            Join(ref place, Watts);
+            Join(ref place, Hertz);
+            return place ?? default;
+        }
+    }
+
+    /// <summary>Whether nothing was printed.</summary>
+    public bool IsEmpty => Volts == null && Amps == null && Watts == null && Hertz == null && !AmpsDisputed && !WattsDisputed;
+
+    private static void Join(ref Place? place, PrintedFigure? figure)
+    {
+        if (figure is { } printed)
+            place = place?.Union(printed.Place) ?? printed.Place;
+    }
+}

@@ -1,0 +1,336 @@
+namespace Loadmark.Core.Nameplates;
+
+/// <summary>Gathers the figures of a label into modes and the mains input, in the order printed.</summary>
+internal sealed class FigureReading
+{
+    /// <summary>
+    /// From this voltage up a figure is mains: the lowest nominal mains voltage is 100 V (IEC 60038, table 1), and no
+    /// pedalboard's low voltage comes near.
+    /// </summary>
+    public const decimal LowestMains = 80m;
+
+    private readonly List<FigureGroup> _groups = new(2);
+    private char _side = Sign.NewLine;
+    private bool _atMains;
+
+    /// <summary>Index of the first of the groups that take the next figure; −1 when the next figure opens one.</summary>
+    private int _open = -1;
+    private PrintedFigure? _waitingHertz;
+
+    /// <summary>The modes in the making.</summary>
+    public IReadOnlyList<FigureGroup> Groups => _groups;
+
+    /// <summary>The mains input in the making; null when none is printed.</summary>
+    public FigureGroup? Mains { get; private set; }
+
+    /// <summary>Whether the next figure belongs to the mains input, as far as can be told.</summary>
+    public bool AtMains => _atMains || (_side is Sign.Input or Sign.Mains && _open < 0 && Mains != null);
+
+    /// <summary>Whether the words so far are about the input and a mains input is known.</summary>
+    public bool IsMainsSide => _side is Sign.Input or Sign.Mains && Mains != null;
+
+    /// <summary>Whether a mode is open.</summary>
+    public bool AtMode => _open >= 0;
+
+    /// <summary>Currents of one mode that nothing tells apart.</summary>
+    public Field<Amps> DisputedAmps { get; private set; }
+
+    /// <summary>Powers of one mode that nothing tells apart.</summary>
+    public Field<Watts> DisputedWatts { get; private set; }
+
+    /// <summary>Figures that found no place in the reading.</summary>
+    public List<Place> Rejected { get; } = [];
+
+    /// <summary>Where the label prints a frequency for a mode; null when it does not.</summary>
+    public Place? HertzOfMode { get; private set; }
+
+    /// <summary>A word for input, output or mains was read.</summary>
+    public void StartSide(char side)
+    {
+        // "9 V DC IN 300 mA": the current still belongs to the voltage.
+        var goesOn = side != Sign.Mains && _side == Sign.NewLine && _open >= 0 && _groups[_open] is { Volts: not null, Amps: null, AmpsDisputed: false };
+        _side = side;
+        _atMains = false;
+        if (!goesOn)
+            _open = -1;
+    }
+
+    /// <summary>Whether a voltage is of the mains: high, and not said to be put out.</summary>
+    public bool IsMains(PrintedFigure volts) => _side != Sign.Output && volts.High >= LowestMains;
+
+    /// <summary>A voltage was read, or several to choose from: all of the mains, or none.</summary>
+    public void AddVolts(ReadOnlySpan<PrintedFigure> volts)
+    {
+        if (IsMains(volts[0]))
+        {
+            AddMainsVolts(volts);
+            return;
+        }
+
+        _atMains = false;
+        var waiting = _open >= 0 && _groups[_open].Volts == null ? _groups[_open] : null;
+        var start = _groups.Count;
+        if (waiting != null)
+        {
+            _groups[_open].Volts = volts[0];
+            start = _open;
+            volts = volts[1..];
+        }
+
+        foreach (var figure in volts)
+        {
+            _groups.Add(new FigureGroup
+            {
+                Volts = figure,
+                Amps = waiting?.Amps,
+                AmpsQualified = waiting?.AmpsQualified ?? false,
+                AmpsFirst = waiting?.AmpsFirst ?? false,
+                WattsFirst = waiting?.WattsFirst ?? false,
+                Watts = waiting?.Watts,
+            });
+        }
+
+        _open = start;
+        if (_waitingHertz is { } hertz)
+        {
+            _waitingHertz = null;
+            AddHertz(hertz);
+        }
+    }
+
+    /// <summary>A current was read, or several.</summary>
+    public void AddAmps(ReadOnlySpan<PrintedFigure> amps, bool qualified)
+    {
+        if (TakesMains())
+        {
+            var mains = Mains ??= new FigureGroup();
+            foreach (var figure in amps)
+            {
+                if (mains.Amps is not { } before || figure.High > before.High)
+                    mains.Amps = figure;
+            }
+
+            return;
+        }
+
+        if (_open >= 0 && _groups[_open] is { AmpsFirst: true } first && (first.Amps != null || first.AmpsDisputed) && !qualified && !first.AmpsQualified)
+            _open = -1;
+        if (_open < 0)
+            OpenGroup(new FigureGroup { AmpsFirst = true, AtInput = _side == Sign.Input });
+
+        var pairs = amps.Length > 1 && amps.Length == _groups.Count - _open;
+        for (var i = _open; i < _groups.Count; i++)
+        {
+            if (pairs)
+            {
+                AddAmps(_groups[i], amps[i - _open], qualified);
+                continue;
+            }
+
+            foreach (var figure in amps)
+                AddAmps(_groups[i], figure, qualified);
+        }
+    }
+
+    /// <summary>A power was read, or several.</summary>
+    public void AddWatts(ReadOnlySpan<PrintedFigure> watts)
+    {
+        if (TakesMains())
+        {
+            (Mains ??= new FigureGroup()).Watts ??= watts[0];
+            return;
+        }
+
+        if (_open >= 0 && _groups[_open] is { WattsFirst: true, Watts: not null })
+            _open = -1;
+        if (_open < 0)
+            OpenGroup(new FigureGroup { WattsFirst = true, AtInput = _side == Sign.Input });
+
+        for (var i = _open; i < _groups.Count; i++)
+        {
+            foreach (var figure in watts)
+                AddWatts(_groups[i], figure);
+        }
+    }
+
+    /// <summary>A frequency was read, or two.</summary>
+    public void AddHertz(PrintedFigure hertz)
+    {
+        // Supplies run at 50, 60 or (aboard) 400 Hz; other frequencies are of a signal or a converter.
+        if (hertz.Low < 40m || (hertz.High > 70m && hertz.Low < 360m) || hertz.High > 440m)
+        {
+            Rejected.Add(hertz.Place);
+        }
+        else if (_open >= 0 && !_atMains)
+        {
+            if (_groups[_open].Volts == null)
+            {
+                _waitingHertz = hertz;
+                return;
+            }
+
+            HertzOfMode ??= hertz.Place;
+            for (var i = _open; i < _groups.Count; i++)
+                _groups[i].Hertz ??= hertz;
+        }
+        else if (TakesMains() || _side == Sign.Input)
+        {
+            Mains ??= new FigureGroup();
+            Mains.Hertz = Mains.Hertz is { } before ? Join(before, hertz) : hertz;
+            _atMains = true;
+        }
+        else if (_waitingHertz == null)
+        {
+            _waitingHertz = hertz;
+        }
+        else
+        {
+            Rejected.Add(hertz.Place);
+        }
+    }
+
+    /// <summary>Settles what only the whole label can tell.</summary>
+    public void Finish()
+    {
+        if (_waitingHertz is { } hertz)
+        {
+            if (Mains is { Hertz: null })
+                Mains.Hertz = hertz;
+            else
+                Rejected.Add(hertz.Place);
+        }
+
+        // "INPUT 0.6 A OUTPUT 12 V 2 A": an input without a voltage beside an output is the mains input.
+        for (var i = _groups.Count - 1; i >= 0; i--)
+        {
+            if (_groups[i] is { AtInput: true, Volts: null, AmpsDisputed: false, WattsDisputed: false } group && (Mains != null || _groups.Count > 1))
+            {
+                Absorb(group);
+                _groups.RemoveAt(i);
+            }
+        }
+
+        // One power among several modes that all have their current is the supply's total, not a mode's.
+        if (_groups.Count > 1 && OnlyPower() is { } total && _groups.TrueForAll(group => group.Amps != null || group.AmpsDisputed))
+        {
+            foreach (var group in _groups)
+                group.Watts = null;
+            Rejected.Add(total);
+        }
+
+        _groups.RemoveAll(group => group.IsEmpty);
+    }
+
+    /// <summary>Where the one power stands that the modes have; null when there is none or more than one.</summary>
+    private Place? OnlyPower()
+    {
+        Place? only = null;
+        foreach (var group in _groups)
+        {
+            if (group.Watts is not { } watts)
+                continue;
+            if (only is { } place && place != watts.Place)
+                return null;
+            only = watts.Place;
+        }
+
+        return only;
+    }
+
+    private static PrintedFigure Join(PrintedFigure left, PrintedFigure right) =>
+        new(Math.Min(left.Low, right.Low), Math.Max(left.High, right.High), left.Place.Union(right.Place));
+
+    private bool TakesMains() => _open < 0 && (_atMains || _side == Sign.Mains || (_side == Sign.Input && Mains != null));
+
+    private void OpenGroup(FigureGroup group)
+    {
+        _open = _groups.Count;
+        _groups.Add(group);
+    }
+
+    private void AddMainsVolts(ReadOnlySpan<PrintedFigure> volts)
+    {
+        Mains ??= new FigureGroup();
+        foreach (var figure in volts)
+            Mains.Volts = Mains.Volts is { } before ? Join(before, figure) : figure;
+        if (_waitingHertz is { } hertz && Mains.Hertz == null)
+        {
+            Mains.Hertz = hertz;
+            _waitingHertz = null;
+        }
+
+        // "0.6 A 100-240 V": the figures before it are the input's as well.
+        if (_open >= 0 && _groups[_open].Volts == null && !_groups[_open].AmpsDisputed)
+        {
+            Absorb(_groups[_open]);
+            _groups.RemoveAt(_open);
+        }
+
+        _open = -1;
+        _atMains = true;
+    }
+
+    private void Absorb(FigureGroup group)
+    {
+        Mains ??= new FigureGroup();
+        Mains.Amps ??= group.Amps;
+        Mains.Watts ??= group.Watts;
+    }
+
+    private void AddAmps(FigureGroup group, PrintedFigure amps, bool qualified)
+    {
+        if (group.Amps is not { } before)
+        {
+            if (group.AmpsDisputed)
+                DisputedAmps = Dispute(DisputedAmps, null, amps);
+            else
+                group.Amps = amps;
+        }
+        else if (qualified || group.AmpsQualified)
+        {
+            group.Amps = Join(before, amps);
+        }
+        else if (before.Low != amps.Low || before.High != amps.High)
+        {
+            group.Amps = null;
+            group.AmpsDisputed = true;
+            DisputedAmps = Dispute(DisputedAmps, before, amps);
+        }
+
+        group.AmpsQualified |= qualified;
+    }
+
+    private void AddWatts(FigureGroup group, PrintedFigure watts)
+    {
+        if (group.Watts is not { } before)
+        {
+            if (group.WattsDisputed)
+                DisputedWatts = Dispute(DisputedWatts, null, watts);
+            else
+                group.Watts = watts;
+        }
+        else if (before.Low != watts.Low || before.High != watts.High)
+        {
+            group.Watts = null;
+            group.WattsDisputed = true;
+            DisputedWatts = Dispute(DisputedWatts, before, watts);
+        }
+    }
+
+    private static Field<Quantity<TUnit>> Dispute<TUnit>(Field<Quantity<TUnit>> field, PrintedFigure? before, PrintedFigure next)
+        where TUnit : struct, IUnit
+    {
+        var candidates = new SortedSet<Quantity<TUnit>>(field.Candidates);
+        var place = field.State == FieldState.Absent ? next.Place : field.Place.Union(next.Place);
+        if (before is { } printed)
+        {
+            candidates.Add(new(printed.High));
+            place = place.Union(printed.Place);
+        }
+
+        candidates.Add(new(next.High));
+        if (candidates.Count == 1)
+            candidates.Add(new(next.Low));
+        return Field<Quantity<TUnit>>.Ambiguous([.. candidates], place);
+    }
+}

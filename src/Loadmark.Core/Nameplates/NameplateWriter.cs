@@ -1,0 +1,124 @@
+using System.Text;
+using Loadmark.Core.Gear;
+
+namespace Loadmark.Core.Nameplates;
+
+/// <summary>Writes a reading as label text in the program's own spelling, which reads back as the same reading.</summary>
+public static class NameplateWriter
+{
+    /// <summary>
+    /// Writes the mains input, the modes with their form, the polarity and the plug. What was derived is left out, because
+    /// it is derived again; what was unread, or ambiguous among figures, is left out too.
+    /// </summary>
+    /// <example><c>MAINS 100-240V 50-60Hz 0.6A OUTPUT 9V DC 0.5A; 12V 0.4A, centre negative, 5.5x2.1</c>.</example>
+    /// <exception cref="ArgumentNullException"><paramref name="nameplate"/> is null.</exception>
+    public static string Write(Nameplate nameplate)
+    {
+        ArgumentNullException.ThrowIfNull(nameplate);
+
+        var text = new StringBuilder();
+        if (nameplate.Mains is { } mains)
+            AppendMains(text, mains);
+        AppendModes(text, nameplate);
+        AppendPolarity(text, nameplate.Polarity);
+        AppendPlug(text, nameplate.Plug);
+        return text.ToString();
+    }
+
+    private static void AppendMains(StringBuilder text, MainsInput mains)
+    {
+        text.Append("MAINS");
+        AppendRange(text, " ", mains.Volts, "V");
+        AppendRange(text, " ", mains.Hertz, "Hz");
+        if (mains.Amps is { } amps)
+            text.Append(' ').Append(LabelFigure.Write(amps.Value, "A"));
+        if (mains.Watts is { } watts)
+            text.Append(' ').Append(LabelFigure.Write(watts.Value, "W"));
+    }
+
+    private static void AppendModes(StringBuilder text, Nameplate nameplate)
+    {
+        var form = FormWord(nameplate.Form);
+        if (nameplate.Modes.IsEmpty)
+        {
+            Separate(text, " ").Append(form);
+            return;
+        }
+
+        if (nameplate.Mains != null)
+            text.Append(" OUTPUT ");
+
+        // Volts that were derived are derived again from the watts and amps; written, they would count as printed.
+        var derivedVolts = nameplate.Derived.Contains("volts");
+        var loose = nameplate.Modes.Any(mode => IsLoose(mode, derivedVolts));
+        var high = nameplate.Modes.Any(mode => mode.Volts is { } volts && volts.High.Value >= FigureReading.LowestMains);
+        for (var i = 0; i < nameplate.Modes.Length; i++)
+        {
+            var mode = nameplate.Modes[i];
+
+            // A figure without a voltage would join the mode before it; the word keeps them apart.
+            if (i > 0)
+                text.Append("; ");
+            if (i == 0 ? nameplate.Mains == null && (loose || high) : loose)
+                text.Append("OUTPUT ");
+            AppendMode(text, mode, i == 0 ? form : "", !IsLoose(mode, derivedVolts));
+        }
+    }
+
+    /// <summary>Whether no voltage is printed.</summary>
+    private static bool IsLoose(Mode mode, bool derivedVolts) =>
+        mode.Volts == null || (derivedVolts && mode is { Amps.Origin: Origin.Stated, Watts.Origin: Origin.Stated, VoltsPlace: null });
+
+    private static void AppendMode(StringBuilder text, Mode mode, string form, bool writesVolts)
+    {
+        var start = text.Length;
+        if (writesVolts)
+            AppendRange(text, "", mode.Volts, "V");
+        if (form.Length > 0)
+            text.Append(text.Length > start ? " " : "").Append(form);
+        AppendRange(text, text.Length > start ? " " : "", mode.Hertz, "Hz");
+        if (mode.Amps is { Origin: not Origin.Derived } amps)
+        {
+            var high = LabelFigure.Write(amps.Value.Value, "A");
+            text.Append(text.Length > start ? " " : "").Append(mode.AmpsFrom is { } from ? $"{LabelFigure.Write(from.Value, "A")} to {high}" : high);
+        }
+
+        if (mode.Watts is { Origin: not Origin.Derived } watts)
+            text.Append(text.Length > start ? " " : "").Append(LabelFigure.Write(watts.Value.Value, "W"));
+    }
+
+    private static void AppendRange<TUnit>(StringBuilder text, string before, QuantityRange<TUnit>? range, string unit)
+        where TUnit : struct, IUnit
+    {
+        if (range is not { } printed)
+            return;
+        text.Append(before).Append(LabelFigure.Write(printed.Low.Value, unit));
+        if (!printed.IsSingle)
+            text.Append(" to ").Append(LabelFigure.Write(printed.High.Value, unit));
+    }
+
+    private static string FormWord(Field<SupplyForm> form) => form.State switch
+    {
+        FieldState.Read => form.Value == SupplyForm.Direct ? "DC" : "AC",
+        FieldState.Ambiguous => "AC/DC",
+        _ => "",
+    };
+
+    private static void AppendPolarity(StringBuilder text, Field<Polarity> polarity)
+    {
+        if (polarity.State == FieldState.Read)
+            Separate(text, ", ").Append(polarity.Value == Polarity.CentreNegative ? "centre negative" : "centre positive");
+        else if (polarity.State == FieldState.Ambiguous)
+            Separate(text, ", ").Append("centre negative, centre positive");
+    }
+
+    private static void AppendPlug(StringBuilder text, Field<Plug> plug)
+    {
+        if (plug.Value is { } read)
+            Separate(text, ", ").Append(read.Name);
+        foreach (var candidate in plug.Candidates)
+            Separate(text, ", ").Append(candidate.Name);
+    }
+
+    private static StringBuilder Separate(StringBuilder text, string separator) => text.Length == 0 ? text : text.Append(separator);
+}

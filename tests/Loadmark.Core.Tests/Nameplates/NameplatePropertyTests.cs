@@ -1,0 +1,49 @@
+using CsCheck;
+using Loadmark.Core.Nameplates;
+
+namespace Loadmark.Core.Tests.Nameplates;
+
+public sealed class NameplatePropertyTests
+{
+    [Fact]
+    public void Every_character_is_understood_or_unread_or_punctuation() =>
+        LabelPieces.AnyText.Sample(Coverage.Check, iter: 20_000);
+
+    [Fact]
+    public void Written_readings_read_back_the_same() =>
+        LabelPieces.Label.Sample(
+            label =>
+            {
+                var first = NameplateReader.Read(label);
+
+                // A figure that can be taken in two ways cannot be written in one; what depends on it differs.
+                if (first.AmbiguousAmps.State == FieldState.Ambiguous || first.AmbiguousWatts.State == FieldState.Ambiguous)
+                    return;
+                var text = NameplateWriter.Write(first);
+                var second = NameplateReader.Read(text);
+                Assert.True(SameReading(first, second), $"{label}\n{ReadingText.Of(first)}\n{text}\n{ReadingText.Of(second)}");
+                Assert.Equal(text, NameplateWriter.Write(second));
+            },
+            iter: 40_000);
+
+    [Fact]
+    public void White_space_of_any_kind_reads_the_same() =>
+        LabelPieces.Label.Sample(
+            label =>
+            {
+                var spaced = label.Replace(' ', '\u00A0');
+                Assert.Equal(ReadingText.Of(NameplateReader.Read(label), withUnread: false), ReadingText.Of(NameplateReader.Read(spaced), withUnread: false));
+            },
+            iter: 5_000);
+
+    /// <summary>Equal in all that the writer writes: not where things stand, nor what was ambiguous among figures.</summary>
+    private static bool SameReading(Nameplate first, Nameplate second) =>
+        first.Form.State == second.Form.State && first.Form.Value == second.Form.Value
+        && first.Polarity.State == second.Polarity.State && first.Polarity.Value == second.Polarity.Value
+        && first.Plug.State == second.Plug.State && first.Plug.Candidates.SequenceEqual(second.Plug.Candidates) && first.Plug.Value == second.Plug.Value
+        && (first.Mains is { } mains ? mains with { Place = default } : null) == (second.Mains is { } other ? other with { Place = default } : null)
+        && first.Modes.Select(WithoutPlaces).SequenceEqual(second.Modes.Select(WithoutPlaces))
+        && first.Derived.SequenceEqual(second.Derived);
+
+    private static Mode WithoutPlaces(Mode mode) => mode with { VoltsPlace = null, AmpsPlace = null, WattsPlace = null };
+}

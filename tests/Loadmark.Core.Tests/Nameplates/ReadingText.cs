@@ -1,0 +1,55 @@
+using Loadmark.Core.Gear;
+using Loadmark.Core.Nameplates;
+
+namespace Loadmark.Core.Tests.Nameplates;
+
+/// <summary>A reading on one line, all its fields, so that tables of labels stay readable.</summary>
+internal static class ReadingText
+{
+    public static string Of(Nameplate nameplate, bool withUnread = true)
+    {
+        List<string> parts = [Form(nameplate.Form), $"[{string.Join("; ", nameplate.Modes.Select(Mode))}]"];
+        AddField(parts, "polarity", nameplate.Polarity, value => value == Polarity.CentreNegative ? "centre-negative" : "centre-positive");
+        AddField(parts, "plug", nameplate.Plug, value => value.Name);
+        if (nameplate.Mains is { } mains)
+            parts.Add($"mains({Join(mains.Volts?.ToString(), mains.Hertz?.ToString(), mains.Amps?.ToString(), mains.Watts?.ToString())})");
+        AddField(parts, "volts", nameplate.AmbiguousVolts, value => value.ToString());
+        AddField(parts, "amps", nameplate.AmbiguousAmps, value => value.ToString());
+        AddField(parts, "watts", nameplate.AmbiguousWatts, value => value.ToString());
+        if (!nameplate.Derived.IsEmpty)
+            parts.Add($"derived {string.Join(',', nameplate.Derived)}");
+        parts.AddRange(nameplate.Conflicts.Select(conflict => $"conflict({conflict})"));
+        if (withUnread)
+            parts.AddRange(nameplate.Unread.Select(piece => $"«{piece.Text.ReplaceLineEndings("\\n")}»"));
+        return string.Join(' ', parts);
+    }
+
+    private static string Form(Field<SupplyForm> form) => form.State switch
+    {
+        FieldState.Absent => "-",
+        FieldState.Ambiguous => "dc|ac",
+        _ => form.Value == SupplyForm.Direct ? "dc" : "ac",
+    };
+
+    private static string Mode(Mode mode) => Join(
+        mode.Volts?.ToString(),
+        mode.AmpsFrom is { } from ? $"{from} to {mode.Amps}" : mode.Amps?.ToString(),
+        mode.Watts?.ToString(),
+        mode.Hertz?.ToString());
+
+    private static string Join(params IEnumerable<string?> parts) => string.Join(' ', parts.Where(part => part is not null));
+
+    private static void AddField<T>(List<string> parts, string name, Field<T> field, Func<T, string> write)
+        where T : struct
+    {
+        if (field.State != FieldState.Absent)
+        {
+            parts.Add(name + " " + field.State switch
+            {
+                FieldState.Read => write(field.Value!.Value),
+                FieldState.Ambiguous => string.Join('|', field.Candidates.Select(write)),
+                _ => "unreadable",
+            });
+        }
+    }
+}
