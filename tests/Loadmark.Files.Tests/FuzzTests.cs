@@ -60,7 +60,7 @@ public sealed class FuzzTests
             }
         }
 
-        Assert.True(slowest < TimeSpan.FromSeconds(2), $"the slowest took {slowest}");
+        Assert.True(slowest < TimeSpan.FromSeconds(30), $"the slowest took {slowest}");
     }
 
     [Fact]
