@@ -99,6 +99,17 @@ internal sealed class FigureReading
         }
     }
 
+    /// <summary>
+    /// The current just read goes with the voltage that follows, not with the one before: "9-18 V 15 mA @ 9 V / 22 mA @ 18 V".
+    /// </summary>
+    public void DetachAmps()
+    {
+        if (_open < 0 || _open != _groups.Count - 1 || _groups[_open] is not { Volts: not null, Amps: { } amps, AmpsQualified: false } group)
+            return;
+        group.Amps = null;
+        OpenGroup(new FigureGroup { Amps = amps, AmpsFirst = true, AtInput = group.AtInput });
+    }
+
     /// <summary>A current was read, or several.</summary>
     public void AddAmps(ReadOnlySpan<PrintedFigure> amps, bool qualified)
     {

@@ -51,7 +51,7 @@ internal ref partial struct LabelLexer
             case ')' or ']' or '}':
                 return AddOne(Sign.Close, i);
             case '@':
-                return AddOne(Sign.Quiet, i);
+                return AddOne(Sign.At, i);
             case '*' when Previous is Sign.Number or Sign.Millimetre && NextVisible(i + 1) is >= '0' and <= '9':
                 return AddOne(Sign.Times, i);
             case '"' when Previous == Sign.Number && !_spaced:
