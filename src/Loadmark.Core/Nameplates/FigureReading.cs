@@ -16,6 +16,7 @@ internal sealed class FigureReading
     /// <summary>Index of the first of the groups that take the next figure; −1 when the next figure opens one.</summary>
     private int _open = -1;
     private PrintedFigure? _waitingHertz;
+    private List<Place>? _rejected;
 
     /// <summary>The modes in the making.</summary>
     public IReadOnlyList<FigureGroup> Groups => _groups;
@@ -39,7 +40,7 @@ internal sealed class FigureReading
     public Field<Watts> DisputedWatts { get; private set; }
 
     /// <summary>Figures that found no place in the reading.</summary>
-    public List<Place> Rejected { get; } = [];
+    public IReadOnlyList<Place> Rejected => _rejected ?? (IReadOnlyList<Place>)[];
 
     /// <summary>Where the label prints a frequency for a mode; null when it does not.</summary>
     public Place? HertzOfMode { get; private set; }
@@ -96,6 +97,17 @@ internal sealed class FigureReading
             _waitingHertz = null;
             AddHertz(hertz);
         }
+    }
+
+    /// <summary>
+    /// The current just read goes with the voltage that follows, not with the one before: "9-18 V 15 mA @ 9 V / 22 mA @ 18 V".
+    /// </summary>
+    public void DetachAmps()
+    {
+        if (_open < 0 || _open != _groups.Count - 1 || _groups[_open] is not { Volts: not null, Amps: { } amps, AmpsQualified: false } group)
+            return;
+        group.Amps = null;
+        OpenGroup(new FigureGroup { Amps = amps, AmpsFirst = true, AtInput = group.AtInput });
     }
 
     /// <summary>A current was read, or several.</summary>
@@ -159,7 +171,7 @@ internal sealed class FigureReading
         // Supplies run at 50, 60 or (aboard) 400 Hz; other frequencies are of a signal or a converter.
         if (hertz.Low < 40m || (hertz.High > 70m && hertz.Low < 360m) || hertz.High > 440m)
         {
-            Rejected.Add(hertz.Place);
+            Reject(hertz.Place);
         }
         else if (_open >= 0 && !_atMains)
         {
@@ -185,7 +197,7 @@ internal sealed class FigureReading
         }
         else
         {
-            Rejected.Add(hertz.Place);
+            Reject(hertz.Place);
         }
     }
 
@@ -197,7 +209,7 @@ internal sealed class FigureReading
             if (Mains is { Hertz: null })
                 Mains.Hertz = hertz;
             else
-                Rejected.Add(hertz.Place);
+                Reject(hertz.Place);
         }
 
         // "INPUT 0.6 A OUTPUT 12 V 2 A": an input without a voltage beside an output is the mains input.
@@ -215,11 +227,13 @@ internal sealed class FigureReading
         {
             foreach (var group in _groups)
                 group.Watts = null;
-            Rejected.Add(total);
+            Reject(total);
         }
 
         _groups.RemoveAll(group => group.IsEmpty);
     }
+
+    private void Reject(Place place) => (_rejected ??= []).Add(place);
 
     /// <summary>Where the one power stands that the modes have; null when there is none or more than one.</summary>
     private Place? OnlyPower()

@@ -79,7 +79,7 @@ internal ref struct LabelReading
         switch (phrase.Kind)
         {
             case PhraseKind.Volts:
-                ReadVolts(tokens);
+                ReadVolts(index, tokens);
                 break;
             case PhraseKind.Amps:
                 ReadAmps(phrase, tokens);
@@ -156,12 +156,15 @@ internal ref struct LabelReading
         return odd;
     }
 
-    private void ReadVolts(Span<Token> tokens)
+    private void ReadVolts(int index, Span<Token> tokens)
     {
         Span<PrintedFigure> figures = stackalloc PrintedFigure[FigureText.Most];
         var count = FigureText.Read(tokens, figures, ref _oddVolts);
         if (count == 0)
             return;
+
+        if (index >= 2 && _phrases[index - 1].Kind == Sign.At && _phrases[index - 2].Kind == PhraseKind.Amps)
+            _figures.DetachAmps();
 
         // "9 V, 230 V": a list may run from one kind into the other.
         var start = 0;

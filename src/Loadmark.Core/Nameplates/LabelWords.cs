@@ -26,11 +26,12 @@ internal static class LabelWords
         "output" or "outputs" or "vout" or "ausgang" or "secondary" or "sec" or "sortie" or "salida" or "o/p" or "输出" or "出力" or "outlet" or "outlets" => Sign.Output,
         "mains" or "netz" => Sign.Mains,
         "max" or "maximum" or "min" or "minimum" or "typ" or "typical" or "typically" or "nom" or "nominal" => Sign.Qualifier,
-        "rated" or "rating" or "ratings" or "approx" or "approximately" or "about" or "ca" or "circa" or "up" or "at"
+        "rated" or "rating" or "ratings" or "approx" or "approximately" or "about" or "ca" or "circa" or "up"
             or "power" or "voltage" or "current" or "volt" or "volts" or "amp" or "amps" or "watt" or "watts"
             or "consumption" or "draw" or "draws" or "frequency" or "freq" or "polarity" or "requirement" or "requirements" or "requires"
             or "each" or "size" or "load" or "rms" or "contact" or "conductor" or "total" or "id" or "od" => Sign.Quiet,
         "from" or "is" or "per" or "the" or "of" or "only" or "with" or "a" or "an" => Sign.Filler,
+        "at" => Sign.At,
         "between" => Sign.Between,
         "adaptor" or "adapter" or "adaptors" or "adapters" or "charger" or "converter" or "psu" or "supply" or "supplies" => Sign.Adaptor,
         "model" or "mod" or "modell" or "serial" or "sn" or "pn" or "part" or "item" or "art" or "ref" or "cat" or "no" or "nr" or "sku" or "lot"

@@ -1,5 +1,3 @@
-using System.Buffers;
-
 namespace Loadmark.Core.Nameplates;
 
 /// <summary>Reads the text of nameplates: lexes it, splits it into phrases, and puts the phrases together.</summary>
@@ -7,6 +5,9 @@ public static class NameplateReader
 {
     /// <summary>The most characters that are read. No label has as many; what lies beyond comes back as unread.</summary>
     public const int Longest = 4096;
+
+    /// <summary>The longest label whose working space is taken from the stack: about 20 kB.</summary>
+    private const int MostOnStack = 256;
 
     /// <summary>Reads a nameplate. Never throws on any text; takes time in proportion to its length, up to <see cref="Longest"/>.</summary>
     /// <param name="text">The label's text, as printed or typed.</param>
@@ -20,42 +21,30 @@ public static class NameplateReader
         ArgumentNullException.ThrowIfNull(text);
 
         var length = LengthToRead(text);
-        if (length == 0 && text.Length == 0)
+        if (length == 0)
             return new Nameplate(text);
 
-        var characters = ArrayPool<char>.Shared.Rent(length * 2);
-        var tokens = ArrayPool<Token>.Shared.Rent(length);
-        var phrases = ArrayPool<Phrase>.Shared.Rent(length);
-        try
+        // Labels are short: their working space is on the stack, and nothing is left for the collector.
+        var onStack = length <= MostOnStack;
+        var folded = onStack ? stackalloc char[length] : new char[length];
+        var lower = onStack ? stackalloc char[length] : new char[length];
+        var room = onStack ? stackalloc Token[length] : new Token[length];
+        Folding.Fold(text.AsSpan(0, length), folded, lower);
+
+        var tokens = room[..new LabelLexer(folded, lower, room).Lex()];
+        tokens = tokens[..TokenContext.Settle(tokens, folded)];
+
+        var phrases = onStack ? stackalloc Phrase[tokens.Length] : new Phrase[tokens.Length];
+        phrases = phrases[..PhraseGrammar.Split(Spell(tokens, lower), phrases)];
+
+        var nameplate = new LabelReading(tokens, phrases).Read(text, RestOf(text, length));
+        foreach (var token in tokens)
         {
-            var folded = characters.AsSpan(0, length);
-            var lower = characters.AsSpan(length, length);
-            Folding.Fold(text.AsSpan(0, length), folded, lower);
-
-            var count = new LabelLexer(folded, lower, tokens).Lex();
-            count = TokenContext.Settle(tokens.AsSpan(0, count), folded);
-            var own = tokens.AsSpan(0, count);
-
-            var split = PhraseGrammar.Split(Spell(own, lower), phrases);
-            var nameplate = new LabelReading(own, phrases.AsSpan(0, split)).Read(text, RestOf(text, length));
-
-            if (understood != null)
-            {
-                foreach (var token in own)
-                {
-                    if (token.Understood || token.Sign is Sign.Quiet or Sign.Qualifier || Sign.IsPlain(token.Sign))
-                        understood.Add(new Place(token.Start, token.Length));
-                }
-            }
-
-            return nameplate;
+            if (token.Understood || Sign.IsPlain(token.Sign))
+                understood?.Add(new Place(token.Start, token.Length));
         }
-        finally
-        {
-            ArrayPool<char>.Shared.Return(characters);
-            ArrayPool<Token>.Shared.Return(tokens);
-            ArrayPool<Phrase>.Shared.Return(phrases);
-        }
+
+        return nameplate;
     }
 
     /// <summary>One sign for each token. The letters are not needed any more and lend their room.</summary>

@@ -63,6 +63,9 @@ internal static class Sign
     /// <summary>Words that carry nothing of their own: power, rated, at.</summary>
     public const char Quiet = 'q';
 
+    /// <summary>"@" or "at": ties a current to the voltage after it.</summary>
+    public const char At = '@';
+
     /// <summary>Words of running text: only, the, of. They go with what they stand beside.</summary>
     public const char Filler = 'f';
 
@@ -84,5 +87,5 @@ internal static class Sign
 
     /// <summary>Whether an unread piece may run over it: punctuation and words without meaning of their own.</summary>
     public static bool IsPlain(char sign) => sign is Dash or Dots or Slash or Comma or Semicolon or NewLine or Colon
-        or Plus or Open or Close or Point or Tilde or Equal or Quiet or Filler or Qualifier or And or Or or To or Between or Adaptor;
+        or Plus or Open or Close or Point or Tilde or Equal or Quiet or At or Filler or Qualifier or And or Or or To or Between or Adaptor;
 }

@@ -82,7 +82,7 @@ internal static class TokenContext
         {
             Sign.Comma or Sign.Semicolon or Sign.NewLine or Sign.Colon or Sign.Open or Sign.Close or Sign.Tilde or Sign.Equal
                 or Sign.Inch or Sign.Dots or Sign.And or Sign.Plus or Sign.Drawing => false,
-            Sign.Quiet => text[token.Start] != '@',
+            Sign.At => false,
             Sign.Word => char.IsLetter(text[token.Start]),
             Sign.Direct => text[token.Start] != Folding.DirectMark,
             Sign.Slash => (i > 0 && tokens[i - 1].Sign == Sign.Identifier) || (i + 1 < tokens.Length && tokens[i + 1].Sign == Sign.Identifier),

@@ -474,6 +474,11 @@ internal static class LabelTable
         sleeve(+)  =>  - [] polarity centre-negative
 
 
+        9–18 V DC 15 mA @ 9 V / 22 mA @ 18 V  =>  dc [9 V to 18 V; 9 V 15 mA 0.135 W; 18 V 22 mA 0.396 W] derived watts
+        9V DC, 4mA / 18V DC, 6mA  =>  dc [9 V 4 mA 0.036 W; 18 V 6 mA 0.108 W] derived watts
+        100-240 Vac 50-60 Hz 1.5 A max  =>  - [] mains(100 V to 240 V 50 Hz to 60 Hz 1.5 A)
+        ISOLATED OUTPUTS: 8 x 9V 100mA, 2 x 12V 250mA  =>  - [9 V 100 mA 0.9 W; 12 V 250 mA 3 W] derived watts «ISOLATED» «8 x» «2 x»
+        9V DC 0.25 A TIP NEG. LISTED ITE POWER SUPPLY 4X72  =>  dc [9 V 250 mA 2.25 W] polarity centre-negative derived watts «LISTED ITE POWER SUPPLY 4X72»
         FUSE: T500mA 250V  =>  - [] «FUSE: T500mA 250V»
         """;
 
