@@ -12,7 +12,7 @@ internal sealed class ErrorList(string file)
 
     private readonly ImmutableArray<FileError>.Builder _errors = ImmutableArray.CreateBuilder<FileError>();
     private int _more;
-    private Spot _firstMore;
+    private Spot? _firstMore;
 
     /// <summary>Whether there is any error.</summary>
     public bool Any => _errors.Count > 0;
@@ -44,8 +44,8 @@ internal sealed class ErrorList(string file)
     {
         if (IsFull)
         {
-            if (_more++ == 0)
-                _firstMore = at;
+            _more++;
+            _firstMore ??= at;
             return;
         }
 
@@ -74,6 +74,6 @@ internal sealed class ErrorList(string file)
     {
         // The readers go by kinds of gear, people from top to bottom.
         ImmutableArray<FileError> errors = [.. _errors.OrderBy(error => error.Line).ThenBy(error => error.Column)];
-        return _more == 0 ? errors : errors.Add(new FileError(file, _firstMore.Line, _firstMore.Column, $"and {_more} more; mend the ones above first"));
+        return _firstMore is not { } first ? errors : errors.Add(new FileError(file, first.Line, first.Column, $"and {_more} more; mend the ones above first"));
     }
 }

@@ -1,6 +1,7 @@
 using CsCheck;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Nameplates;
+using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 
 namespace Loadmark.Files.Tests;
@@ -67,8 +68,7 @@ internal static class RigGen
         bool HasModes(OutletRef reference)
         {
             var supply = supplies.First(supply => supply.Id == reference.Supply);
-            var label = supply.Outlets.First(outlet => outlet.Id == reference.Outlet).Label;
-            return !(label.Text.Length > 0 ? label : supply.Label ?? label).Modes.IsEmpty;
+            return !OutletRating.Of(supply, supply.Outlets.First(outlet => outlet.Id == reference.Outlet)).Modes.All(mode => mode.Volts is null);
         }
 
         var feed =

@@ -123,7 +123,7 @@ internal sealed class Budget
         foreach (var part in _parts)
         {
             var amount = starting ? part.Start : part.Run;
-            if (amount >= excess && (best is null || amount < (starting ? best.Value.Start : best.Value.Run)))
+            if (amount >= excess && (best is null || amount < (starting ? best.Start : best.Run)))
                 best = part;
         }
 

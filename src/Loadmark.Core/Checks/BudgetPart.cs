@@ -7,4 +7,4 @@ namespace Loadmark.Core.Checks;
 /// <param name="Run">What it draws when it runs; zero when not known.</param>
 /// <param name="Start">What it draws while it starts; zero when not known.</param>
 /// <param name="IsKnown">Whether anything tells what it draws, and in watts at which voltage.</param>
-internal readonly record struct BudgetPart(WiredLoad Load, decimal Run, decimal Start, bool IsKnown);
+internal sealed record BudgetPart(WiredLoad Load, decimal Run, decimal Start, bool IsKnown);

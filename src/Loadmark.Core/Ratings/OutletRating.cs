@@ -76,6 +76,20 @@ public sealed class OutletRating
         };
     }
 
+    /// <summary>
+    /// Whether it may be set to <paramref name="setting"/>: a mode gives it, or a mode's voltage is not known.
+    /// </summary>
+    public bool CanBeSetTo(Volts setting)
+    {
+        foreach (var mode in Modes)
+        {
+            if (mode.Volts is not { } volts || volts.Contains(setting))
+                return true;
+        }
+
+        return false;
+    }
+
     /// <summary>The mode whose voltage is, or whose range holds, <paramref name="setting"/>; null when there is none.</summary>
     public OutletMode? ModeAt(Volts setting)
     {

@@ -4,7 +4,7 @@ namespace Loadmark.Files.Trees;
 /// <param name="Line">From 1.</param>
 /// <param name="Column">From 1, in UTF-16 code units.</param>
 /// <param name="Index">From 0, in UTF-16 code units from the start of the text.</param>
-internal readonly record struct Spot(int Line, int Column, int Index)
+internal sealed record Spot(int Line, int Column, int Index)
 {
     /// <summary>The start of a text.</summary>
     public static Spot Start => new(1, 1, 0);

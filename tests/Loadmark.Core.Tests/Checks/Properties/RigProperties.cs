@@ -140,7 +140,7 @@ public sealed class RigProperties
                 .Select(subject => names.GetValueOrDefault(subject, subject)).Order(StringComparer.Ordinal));
         var lines = result.Findings.Select(finding => $"{finding.Severity} {finding.Rule}: {Text(finding.Subjects, finding.Rule)}")
             .Concat(result.Untold.Select(untold => $"untold {untold.Rule}: {Text(untold.Subjects, untold.Rule)}"))
-            .Concat(result.Outlets.Select(outlet => $"{names.GetValueOrDefault($"{outlet.Outlet}", $"{outlet.Outlet}")} {outlet with { Outlet = default }}"));
+            .Concat(result.Outlets.Select(outlet => $"{names.GetValueOrDefault($"{outlet.Outlet}", $"{outlet.Outlet}")} {outlet with { Outlet = new OutletRef("", "") }}"));
         return [.. lines.Order(StringComparer.Ordinal)];
     }
 
