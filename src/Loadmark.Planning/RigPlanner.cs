@@ -1,4 +1,9 @@
+using Loadmark.Core.Checks;
+using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
+using Loadmark.Planning.Decoding;
+using Loadmark.Planning.Model;
+using Loadmark.Planning.Problem;
 
 namespace Loadmark.Planning;
 
@@ -9,5 +14,47 @@ public static class RigPlanner
     /// <param name="rig">The rig; of its own wiring only pinned feeds count.</param>
     /// <param name="options">How to plan.</param>
     /// <param name="cancellation">Stops the search; what was found so far is returned.</param>
-    public static PlanResult Plan(Rig rig, PlanOptions options, CancellationToken cancellation = default) => throw new NotImplementedException();
+    /// <exception cref="InvalidRigException">The rig refers to a load, outlet or lead that it does not have.</exception>
+    public static PlanResult Plan(Rig rig, PlanOptions options, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        ArgumentNullException.ThrowIfNull(options);
+
+        var problem = new PlanProblemBuilder(rig).Build(options.Only);
+        var model = new WiringModel(problem);
+        var answer = new LevelSolver(model, options.TimeLimit, TimeProvider.System, cancellation).Solve();
+        var feeds = new FeedDecoder(problem, model).Decode(answer.Values ?? (_ => 0));
+        return Describe(rig with { Wired = feeds }, answer);
+    }
+
+    private static PlanResult Describe(Rig rig, ModelAnswer answer)
+    {
+        var wired = WiredRig.Of(rig);
+        var check = RigChecker.Check(wired);
+        var levels = new List<ObjectiveLevel>();
+        foreach (var level in Enum.GetValues<Level>())
+        {
+            // What pinned feeds add is the same for every wiring, so the gap is what the search left of it.
+            var value = LevelMeter.Measure(level, wired, check);
+            var bound = answer.Gaps[(int)level] is { } gap ? value - LevelMeter.Scaled(level, gap) : 0;
+            levels.Add(new ObjectiveLevel(LevelMeter.NameOf(level), value, bound));
+        }
+
+        return new PlanResult
+        {
+            Status = StatusOf(levels, answer),
+            Rig = rig,
+            Unfed = [.. wired.Loads.Items.Where(load => load.Feeds.Count == 0).Select(load => load.Id)],
+            Objective = [.. levels],
+            Check = check,
+        };
+    }
+
+    private static PlanStatus StatusOf(List<ObjectiveLevel> levels, ModelAnswer answer)
+    {
+        var unfed = levels[(int)Level.Unfed];
+        if (unfed.Value == 0)
+            return answer.Gaps.All(gap => gap == 0) ? PlanStatus.Optimal : PlanStatus.Feasible;
+        return unfed.Bound > 0 ? PlanStatus.Infeasible : PlanStatus.Unknown;
+    }
 }

@@ -1,0 +1,111 @@
+using Google.OrTools.Sat;
+
+namespace Loadmark.Planning.Model;
+
+/// <summary>
+/// Minimises the levels one after the other. Levels that together fit into one weighted sum, exactly and without loss,
+/// are minimised in one go; what is proven is then held fast for the next.
+/// </summary>
+internal sealed class LevelSolver(WiringModel wiring, TimeSpan limit, TimeProvider time, CancellationToken cancellation)
+{
+    /// <summary>Weighted sums stay below this: the solver tells bounds in floating point, exact to 2^53.</summary>
+    private const long MostWeighted = 1L << 50;
+
+    private readonly long _begin = time.GetTimestamp();
+    private readonly Dictionary<int, long> _values = [];
+
+    /// <summary>Solves all levels, or as many as the time allows.</summary>
+    public ModelAnswer Solve()
+    {
+        var levels = Enum.GetValues<Level>();
+        var gaps = new long?[levels.Length];
+        var next = 0;
+        while (next < levels.Length)
+        {
+            var end = next;
+            var weight = 1L;
+            while (end < levels.Length && (end == next || weight <= MostWeighted / (wiring[levels[end]].Most + 1)))
+                weight = checked(weight * (wiring[levels[end++]].Most + 1));
+
+            if (!SolveTogether(levels[next..end], gaps))
+                break;
+            next = end;
+        }
+
+        return new ModelAnswer(_values.Count == 0 ? null : variable => _values[variable.Index], gaps);
+    }
+
+    /// <summary>Minimises some levels in one go.</summary>
+    /// <returns>Whether every one of them is proven.</returns>
+    private bool SolveTogether(Level[] levels, long?[] gaps)
+    {
+        if (_values.Count > 0 && levels.All(level => wiring[level].IsEmpty))
+        {
+            foreach (var level in levels)
+                gaps[(int)level] = 0;
+            return true;
+        }
+
+        var sum = new Tally();
+        var weights = new long[levels.Length];
+        var weight = 1L;
+        for (var place = levels.Length - 1; place >= 0; place--)
+        {
+            weights[place] = weight;
+            sum.Add(wiring[levels[place]], weight);
+            weight *= wiring[levels[place]].Most + 1;
+        }
+
+        wiring.Model.Minimize(sum.Expression());
+        var status = Run(out var bound);
+        if (status is not (CpSolverStatus.Optimal or CpSolverStatus.Feasible))
+            return false;
+
+        // The bound's digits in the mixed base of the weights: each holds as long as all before it are reached.
+        var rest = bound;
+        for (var place = 0; place < levels.Length; place++)
+        {
+            var level = levels[place];
+            var value = wiring[level].ValueIn(variable => _values[variable.Index]);
+            var least = place == levels.Length - 1 ? rest : Math.DivRem(rest, weights[place], out rest);
+            gaps[(int)level] = status == CpSolverStatus.Optimal ? 0 : Math.Max(0, value - Math.Max(0, least));
+            if (gaps[(int)level] != 0)
+                return false;
+            wiring.Model.Add(wiring[level].Expression() <= value);
+        }
+
+        return true;
+    }
+
+    private CpSolverStatus Run(out long bound)
+    {
+        bound = 0;
+        var left = limit - time.GetElapsedTime(_begin);
+        if (left <= TimeSpan.Zero || cancellation.IsCancellationRequested)
+            return CpSolverStatus.Unknown;
+
+        wiring.Model.ClearHints();
+        if (_values.Count > 0)
+        {
+            foreach (var variable in wiring.Variables)
+                wiring.Model.AddHint(variable, _values[variable.Index]);
+        }
+
+        using var solver = new CpSolver();
+        solver.StringParameters = FormattableString.Invariant(
+            $"num_workers:1 random_seed:1 max_time_in_seconds:{left.TotalSeconds:0.######}");
+
+        // Asked again and again, because a request that comes before the search has begun is lost.
+        using var asking = new Timer(_ => solver.StopSearch(), null, Timeout.Infinite, Timeout.Infinite);
+        using var registration = cancellation.Register(() => asking.Change(0, 20));
+        var status = solver.Solve(wiring.Model);
+        if (status is CpSolverStatus.Optimal or CpSolverStatus.Feasible)
+        {
+            foreach (var variable in wiring.Variables)
+                _values[variable.Index] = solver.Value(variable);
+            bound = (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6);
+        }
+
+        return status;
+    }
+}

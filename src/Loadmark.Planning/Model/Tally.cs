@@ -1,0 +1,53 @@
+using Google.OrTools.Sat;
+
+namespace Loadmark.Planning.Model;
+
+/// <summary>A sum of variables with whole weights, and the most it can come to.</summary>
+internal sealed class Tally
+{
+    private readonly List<(IntVar Variable, long Weight)> _terms = [];
+
+    /// <summary>The sum without any variable.</summary>
+    public long Constant { get; private set; }
+
+    /// <summary>A bound on the sum from above.</summary>
+    public long Most { get; private set; }
+
+    /// <summary>Whether there is no variable in it.</summary>
+    public bool IsEmpty => _terms.Count == 0;
+
+    /// <summary>Adds a variable that is at most <paramref name="most"/>, with a weight that is not negative.</summary>
+    public void Add(IntVar variable, long weight, long most)
+    {
+        if (weight == 0)
+            return;
+        _terms.Add((variable, weight));
+        Most += weight * most;
+    }
+
+    /// <summary>Adds all of another sum.</summary>
+    public void Add(Tally other, long weight = 1)
+    {
+        foreach (var (variable, own) in other._terms)
+            _terms.Add((variable, own * weight));
+        Most += other.Most * weight;
+        Constant += other.Constant * weight;
+    }
+
+    /// <summary>Adds a constant.</summary>
+    public void Add(long constant)
+    {
+        Constant += constant;
+        Most += constant;
+    }
+
+    /// <summary>Lowers the bound from above to what is known otherwise.</summary>
+    public void Cap(long most) => Most = Math.Min(Most, most);
+
+    /// <summary>The sum as an expression, constant included.</summary>
+    public LinearExpr Expression() =>
+        LinearExpr.WeightedSum(_terms.Select(term => term.Variable), _terms.Select(term => term.Weight)) + Constant;
+
+    /// <summary>The sum under a solution.</summary>
+    public long ValueIn(Func<IntVar, long> value) => Constant + _terms.Sum(term => term.Weight * value(term.Variable));
+}

@@ -1,0 +1,32 @@
+using System.Collections.Immutable;
+using Loadmark.Core.Ratings;
+
+namespace Loadmark.Planning.Problem;
+
+/// <summary>Outlets of one supply that are alike in everything a plan looks at.</summary>
+internal sealed class OutletGroup(int index, OutletRating rating, string? sharedReturn, ImmutableArray<Setting> settings, long capacity)
+{
+    /// <summary>Its place among the groups.</summary>
+    public int Index { get; } = index;
+
+    /// <summary>What each of them gives.</summary>
+    public OutletRating Rating { get; } = rating;
+
+    /// <summary>The return they share with other outlets; null when each has its own.</summary>
+    public string? SharedReturn { get; } = sharedReturn;
+
+    /// <summary>The voltages they can be set to, each once.</summary>
+    public ImmutableArray<Setting> Settings { get; } = settings;
+
+    /// <summary>The largest limit of their settings, in millionths of an amp; zero when nothing tells.</summary>
+    public long Capacity { get; } = capacity;
+
+    /// <summary>Their places among the rig's outlets, ascending.</summary>
+    public List<int> Members { get; } = [];
+
+    /// <summary>How many there are.</summary>
+    public int Count => Members.Count;
+
+    /// <summary>Whether there is something to set.</summary>
+    public bool HasChoice => Rating.Modes is not [{ Volts.IsSingle: true }];
+}

@@ -1,0 +1,35 @@
+using System.Collections.Immutable;
+using Loadmark.Core.Ratings;
+
+namespace Loadmark.Planning.Problem;
+
+/// <summary>A rig as a plan sees it: groups of alike loads and outlets, leads and limits.</summary>
+internal sealed record PlanProblem
+{
+    /// <summary>The rig with its pinned feeds only.</summary>
+    public required WiredRig Pinned { get; init; }
+
+    /// <summary>The loads that no pinned feed feeds.</summary>
+    public required ImmutableArray<LoadGroup> Loads { get; init; }
+
+    /// <summary>The outlets that may be used.</summary>
+    public required ImmutableArray<OutletGroup> Outlets { get; init; }
+
+    /// <summary>Every outlet at every setting.</summary>
+    public required ImmutableArray<Source> Singles { get; init; }
+
+    /// <summary>Leads that make feeds of their own kind.</summary>
+    public required ImmutableArray<LeadSlot> Slots { get; init; }
+
+    /// <summary>For each kind of slot the ids of its leads, one for each slot.</summary>
+    public required ImmutableArray<ImmutableArray<string>> SlotLeads { get; init; }
+
+    /// <summary>The ids of reversing leads with one plug, one for each lead.</summary>
+    public required ImmutableArray<string> Reversing { get; init; }
+
+    /// <summary>Limits of supplies and banks.</summary>
+    public required ImmutableArray<TotalLimit> Totals { get; init; }
+
+    /// <summary>For each shared return the loads that pinned feeds put on it.</summary>
+    public required ImmutableDictionary<string, ImmutableArray<WiredLoad>> PinnedOnReturn { get; init; }
+}

@@ -1,0 +1,174 @@
+using System.Collections.Immutable;
+using Loadmark.Core.Checks;
+using Loadmark.Core.Ratings;
+using Loadmark.Core.Rigs;
+
+namespace Loadmark.Planning.Problem;
+
+/// <summary>Builds a <see cref="PlanProblem"/>; used once.</summary>
+internal sealed class PlanProblemBuilder
+{
+    private readonly WiredRig _pinned;
+    private readonly decimal _headroom;
+    private readonly HashSet<string> _signal;
+    private readonly List<LoadGroup> _loads = [];
+    private readonly List<OutletGroup> _outlets = [];
+    private readonly Dictionary<string, ImmutableArray<WiredLoad>> _pinnedOnReturn = new(StringComparer.Ordinal);
+
+    /// <summary>Looks a rig up.</summary>
+    /// <param name="rig">The rig; of its wiring only pinned feeds count.</param>
+    public PlanProblemBuilder(Rig rig)
+    {
+        _pinned = WiredRig.Of(rig with { Wired = [.. (rig.Wired ?? []).Items.Where(feed => feed.Pinned)] });
+        _headroom = rig.HeadroomInForce;
+        _signal = new HashSet<string>(rig.Signal, StringComparer.Ordinal);
+    }
+
+    /// <summary>Builds the problem.</summary>
+    /// <param name="only">The supplies that may be used; null for all.</param>
+    public PlanProblem Build(IReadOnlySet<string>? only)
+    {
+        GroupLoads();
+        GroupOutlets(only);
+        ImmutableArray<Source> singles =
+            [.. _outlets.SelectMany(group => group.Settings.Select(setting => Source.Single(group, setting, _headroom)))];
+        var slots = new LeadSlotBuilder(_pinned, _outlets, singles, _loads.Sum(load => load.Count), _headroom);
+        slots.Build();
+        return new PlanProblem
+        {
+            Pinned = _pinned,
+            Loads = [.. _loads],
+            Outlets = [.. _outlets],
+            Singles = singles,
+            Slots = [.. slots.Slots],
+            SlotLeads = [.. slots.SlotLeads],
+            Reversing = [.. slots.Reversing],
+            Totals = [.. new TotalLimitBuilder(_pinned, _headroom).Build()],
+            PinnedOnReturn = _pinnedOnReturn.ToImmutableDictionary(StringComparer.Ordinal),
+        };
+    }
+
+    private void GroupLoads()
+    {
+        var groups = new Dictionary<object, LoadGroup>();
+        foreach (var load in _pinned.Loads)
+        {
+            if (load.Feeds.Count > 0)
+                continue;
+
+            var isInSignal = _signal.Contains(load.Id);
+            var key = LoadGroup.Key(load.Rating, isInSignal);
+            if (!groups.TryGetValue(key, out var group))
+            {
+                groups.Add(key, group = new LoadGroup(_loads.Count, load.Rating, isInSignal));
+                _loads.Add(group);
+            }
+
+            group.Members.Add(load.Index);
+        }
+    }
+
+    private void GroupOutlets(IReadOnlySet<string>? only)
+    {
+        var harmful = SuppliesForOtherMains();
+        var sharers = _pinned.Outlets.Items.GroupBy(outlet => outlet.Rating.Return, StringComparer.Ordinal)
+            .ToDictionary(outlets => outlets.Key, outlets => outlets.Count(), StringComparer.Ordinal);
+        var series = _pinned.Feeds.Items.Where(feed => feed.Joined == Joint.Series).SelectMany(feed => feed.Outlets)
+            .Select(outlet => outlet.ReturnGroup).ToHashSet();
+        var names = new Dictionary<ReturnGroup, string>();
+        var groups = new Dictionary<object, OutletGroup>();
+        foreach (var outlet in _pinned.Outlets)
+        {
+            var supply = outlet.Rating.Supply.Id;
+            string? shared = null;
+            if (!outlet.Rating.Isolated.Value && sharers[outlet.Rating.Return] > 1)
+                shared = NameReturn(outlet, names);
+
+            // Another feed on the return of a series pair shorts one of its outlets through the audio leads.
+            if (outlet.Feeds.Count > 0 || harmful.Contains(supply) || only?.Contains(supply) is false || series.Contains(outlet.ReturnGroup))
+                continue;
+
+            var key = KeyOf(outlet.Rating, shared);
+            if (!groups.TryGetValue(key, out var group))
+            {
+                var settings = SettingsOf(outlet);
+                var capacity = settings.Length == 0 ? 0 : settings.Max(setting => MicroUnits.Draw(setting.Limit ?? 0));
+                groups.Add(key, group = new OutletGroup(_outlets.Count, outlet.Rating, shared, settings, capacity));
+                _outlets.Add(group);
+            }
+
+            group.Members.Add(outlet.Index);
+        }
+    }
+
+    /// <summary>A supply that the mains here would harm feeds nothing; the rule says which that is.</summary>
+    private HashSet<string> SuppliesForOtherMains() =>
+        RigChecker.Check(_pinned).Findings.Items.Where(finding => finding.Rule == "mains-mismatch")
+            .Select(finding => finding.Subjects[0]).ToHashSet(StringComparer.Ordinal);
+
+    private string NameReturn(WiredOutlet outlet, Dictionary<ReturnGroup, string> names)
+    {
+        var group = outlet.ReturnGroup;
+        if (group.Loads.Count == 0)
+            return outlet.Rating.Return;
+
+        // Returns that a pinned feed joins are one.
+        if (!names.TryGetValue(group, out var name))
+        {
+            names.Add(group, name = outlet.Rating.Return);
+            _pinnedOnReturn.Add(name, [.. group.Loads]);
+        }
+
+        return name;
+    }
+
+    private static object KeyOf(OutletRating rating, string? shared)
+    {
+        var modes = string.Join(';', rating.Modes.Select(mode => $"{mode.Volts}|{mode.Limit?.Value.Value}|{mode.Power?.Value}|{mode.Limit?.Origin}"));
+        var exactVolts = string.Join(';', rating.Modes.Select(mode => $"{mode.Volts?.Low.Value}-{mode.Volts?.High.Value}"));
+        return (
+            (rating.Supply.Id, rating.Outlet.Bank, shared),
+            (modes, exactVolts, rating.Form.Value, rating.Polarity.Value, rating.Plug.Value),
+            (rating.Outlet.Surge, rating.Outlet.NoLoad, rating.Outlet.SourceOhms));
+    }
+
+    /// <summary>
+    /// The voltages worth setting: those printed, and within a range those that some load is printed for. An outlet whose
+    /// voltage nothing tells has none: a plan does not gamble.
+    /// </summary>
+    private ImmutableArray<Setting> SettingsOf(WiredOutlet outlet)
+    {
+        var volts = new SortedSet<Volts>();
+        foreach (var mode in outlet.Rating.Modes)
+        {
+            if (mode.Volts is not { } range)
+                continue;
+
+            volts.Add(range.Low);
+            volts.Add(range.High);
+            foreach (var load in _loads)
+            {
+                var printed = load.Rating.Voltage.Value;
+                if (range.Contains(printed.Low))
+                    volts.Add(printed.Low);
+                if (range.Contains(printed.High))
+                    volts.Add(printed.High);
+            }
+        }
+
+        return [.. volts.Select(setting => SettingOf(outlet, setting))];
+    }
+
+    /// <summary>The voltage with nothing drawn: measured; else for an unregulated supply by Ohm's law; else a guess.</summary>
+    private static Setting SettingOf(WiredOutlet outlet, Volts volts)
+    {
+        var limit = outlet.Rating.ModeAt(volts)?.LimitAt(volts)?.Value;
+        if (outlet.Rating.Outlet.NoLoad is { } measured)
+            return new Setting(volts, limit?.Value, measured, IsOpenAssumed: false);
+        if (outlet.Supply.Regulated is not false)
+            return new Setting(volts, limit?.Value, null, IsOpenAssumed: false);
+        return outlet.Rating.Outlet.SourceOhms is { } ohms && limit is { } most
+            ? new Setting(volts, most.Value, volts + (most * ohms), IsOpenAssumed: false)
+            : new Setting(volts, limit?.Value, null, IsOpenAssumed: true);
+    }
+}
