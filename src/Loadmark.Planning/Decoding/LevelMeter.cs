@@ -40,7 +40,7 @@ internal static class LevelMeter
         Level.NoisyLoads => NoisyLoads(rig, check),
         Level.SpecialLeads => rig.Feeds.Items.Count(IsSpecial),
         Level.Sharing => rig.Feeds.Items.Where(feed => feed.Loads.Length > 1).Sum(feed => feed.Loads.Length),
-        _ => rig.Outlets.Items.Where(outlet => outlet.Feeds.Count > 0).Sum(Capacity),
+        _ => Math.Round(rig.Outlets.Items.Where(outlet => outlet.Feeds.Count > 0).Sum(Capacity), 6),
     };
 
     private static int Unfed(WiredRig rig, int priority) =>
@@ -56,7 +56,7 @@ internal static class LevelMeter
     private static bool IsSpecial(WiredFeed feed) =>
         feed.Joined != Joint.None || feed.Loads.Length > 1 || feed.Lead is { Type: not LeadType.Straight };
 
-    /// <summary>The most an outlet could give at any of its settings; in millionths rounded up, as everywhere in a plan.</summary>
+    /// <summary>The most amps an outlet could give at any of its settings; zero when nothing tells.</summary>
     private static decimal Capacity(WiredOutlet outlet)
     {
         var most = 0m;
@@ -66,6 +66,6 @@ internal static class LevelMeter
             most = Math.Max(most, limit?.Value.Value ?? 0);
         }
 
-        return MicroUnits.Draw(most) / 1_000_000m;
+        return most;
     }
 }

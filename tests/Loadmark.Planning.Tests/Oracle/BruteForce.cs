@@ -39,6 +39,14 @@ internal sealed class BruteForce
         return this;
     }
 
+    /// <summary>One of the feeds that the rules allow alone; null when there is none.</summary>
+    public Feed? AnyFeed(int pick)
+    {
+        var allowed = Enumerable.Range(0, _bare.Outlets.Count).Where(outlet => IsFree(outlet, []))
+            .SelectMany(outlet => FeedsFrom(outlet, [])).Where(feed => IsAllowed([feed])).ToList();
+        return allowed.Count == 0 ? null : allowed[pick % allowed.Count];
+    }
+
     private void Extend(int from, List<Feed> feeds)
     {
         Judge(feeds);

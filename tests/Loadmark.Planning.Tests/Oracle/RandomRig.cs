@@ -7,10 +7,10 @@ namespace Loadmark.Planning.Tests.Oracle;
 internal sealed class RandomRig(int seed)
 {
     private static readonly string[] Kinds = ["analog drive", "digital", "digital tuner", "analog modulation", "valve", "odd thing"];
-    private static readonly string[] LoadVolts = ["9V", "9V", "9V", "12V", "18V", "9-18V", "9.6V"];
+    private static readonly string[] LoadVolts = ["9V", "9V", "9V", "9V", "9V", "9V", "12V", "18V", "9-18V", "9.6V"];
     private static readonly string[] Modes =
     [
-        "9 V DC 100 mA", "9 V DC 200 mA", "9 V DC 500 mA", "9 V DC 500 mA; 12 V DC 300 mA; 18 V DC 200 mA",
+        "9 V DC 100 mA", "9 V DC 100 mA", "9 V DC 200 mA", "9 V DC 300 mA", "9 V DC 500 mA; 12 V DC 300 mA; 18 V DC 200 mA", "9 V DC 500 mA", "9 V DC 500 mA; 12 V DC 300 mA; 18 V DC 200 mA",
         "9 V DC 4 W", "12 V DC 400 mA", "9-18 V DC 250 mA", "9 V AC 500 mA", "9.9 V DC 300 mA", "9 V DC", "4.5 V DC 400 mA",
     ];
 
@@ -37,19 +37,19 @@ internal sealed class RandomRig(int seed)
 
     private void WriteLoad(int load)
     {
-        var amount = Chance(12) ? "" : Chance(8) ? $"{_random.Next(1, 4) * 0.75m} W" : $"{_random.Next(1, 9) * 40} mA";
-        var form = Chance(14) ? "AC" : "DC";
-        var plug = Chance(10) ? "5.5x2.5" : "5.5x2.1";
+        var amount = Chance(12) ? "" : Chance(8) ? $"{_random.Next(1, 4) * 0.75m} W" : $"{_random.Next(1, 9) * 20} mA";
+        var form = Chance(30) ? "AC" : "DC";
+        var plug = Chance(25) ? "5.5x2.5" : "5.5x2.1";
         _text.Append(CultureInfo.InvariantCulture, $"  L{load}: {{ kind: {Pick(Kinds)}, label: \"{Pick(LoadVolts)} {form} {amount}\", plug: {plug}");
         if (form == "DC")
-            _text.Append(CultureInfo.InvariantCulture, $", polarity: centre {(Chance(5) ? "positive" : "negative")}");
+            _text.Append(CultureInfo.InvariantCulture, $", polarity: centre {(Chance(8) ? "positive" : "negative")}");
         if (Chance(3))
-            _text.Append(CultureInfo.InvariantCulture, $", start: {_random.Next(1, 9) * 75} mA{(Chance(2) ? $" for {_random.Next(1, 4)} s" : "")}");
+            _text.Append(CultureInfo.InvariantCulture, $", start: {_random.Next(1, 9) * 50} mA{(Chance(2) ? $" for {_random.Next(1, 4)} s" : "")}");
         if (Chance(5))
             _text.Append(CultureInfo.InvariantCulture, $", run: {_random.Next(1, 9) * 25} mA");
         if (Chance(6))
             _text.Append(", isolate: true");
-        if (Chance(7))
+        if (Chance(12))
             _text.Append(", ground: positive");
         if (Chance(3))
             _text.Append(CultureInfo.InvariantCulture, $", priority: {_random.Next(1, 4)}");
@@ -58,7 +58,7 @@ internal sealed class RandomRig(int seed)
 
     private void WriteSupplies()
     {
-        var left = _random.Next(1, 5);
+        var left = _random.Next(2, 5);
         Line("supplies:");
         for (var supply = 1; left > 0; supply++)
         {
@@ -90,8 +90,8 @@ internal sealed class RandomRig(int seed)
     {
         _text.Append(CultureInfo.InvariantCulture, $"      {outlet}: {{ label: \"{modes}\"");
         if (!modes.Contains("AC", StringComparison.Ordinal))
-            _text.Append(CultureInfo.InvariantCulture, $", polarity: centre {(Chance(7) ? "positive" : "negative")}");
-        if (Chance(8))
+            _text.Append(CultureInfo.InvariantCulture, $", polarity: centre {(Chance(14) ? "positive" : "negative")}");
+        if (Chance(15))
             _text.Append(", plug: 5.5x2.5");
         if (Chance(6))
             _text.Append(CultureInfo.InvariantCulture, $", surge: {_random.Next(3, 9) * 100} mA{(Chance(2) ? " for 2 s" : "")}");
