@@ -88,6 +88,18 @@ public sealed class OutletRating
         return null;
     }
 
+    /// <summary>Whether it can be set to <paramref name="setting"/>: some mode gives it, or no mode says what it gives.</summary>
+    public bool CanBeSetTo(Volts setting)
+    {
+        foreach (var mode in Modes)
+        {
+            if (mode.Volts is not null)
+                return ModeAt(setting) is not null;
+        }
+
+        return true;
+    }
+
     private static ImmutableArray<OutletMode> JoinModes(ImmutableArray<Mode> own, ImmutableArray<Mode> supplys)
     {
         var from = own.IsEmpty ? supplys : own;

@@ -94,10 +94,9 @@ internal sealed class WiredRigBuilder(Rig rig)
         var modes = outlet.Rating.Modes;
         if (setting is { } volts)
         {
-            var chosen = outlet.Rating.ModeAt(volts);
-            if (chosen is null && modes is not [{ Volts: null }])
+            if (!outlet.Rating.CanBeSetTo(volts))
                 throw new InvalidRigException($"{outlet.Name} has no setting of {volts}.");
-            outlet.Select(chosen ?? modes[0], volts, isStated: true);
+            outlet.Select(outlet.Rating.ModeAt(volts) ?? modes[0], volts, isStated: true);
             return;
         }
 

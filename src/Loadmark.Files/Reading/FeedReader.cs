@@ -1,3 +1,4 @@
+using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 using Loadmark.Files.Keys;
 using Loadmark.Files.Trees;
@@ -122,14 +123,11 @@ internal sealed class FeedReader(RigIndex index, ErrorList errors)
 
     private void CheckSetting(ScalarNode scalar, Volts volts, OutletRef reference)
     {
-        var outlet = index.FindOutlet(reference)!;
-        var label = outlet.Label.Text.Length > 0 ? outlet.Label : index.FindSupply(reference.Supply)!.Label;
-        var ranges = label?.Modes.Select(mode => mode.Volts).OfType<QuantityRange<Volt>>().ToList() ?? [];
-        if (ranges.Count > 0 && !ranges.Exists(range => range.Contains(volts)))
-        {
-            var choice = string.Join(", ", ranges);
-            errors.Add(scalar.Start, $"at: {reference} has no {volts} setting: {choice}", scalar.Value, choice);
-        }
+        var rating = OutletRating.Of(index.FindSupply(reference.Supply)!, index.FindOutlet(reference)!);
+        if (rating.CanBeSetTo(volts))
+            return;
+        var choice = string.Join(", ", rating.Modes.Where(mode => mode.Volts is not null).Select(mode => mode.Volts));
+        errors.Add(scalar.Start, $"at: {reference} has no {volts} setting: {choice}", scalar.Value, choice);
     }
 
     private string? ReadLead(Fields fields)
