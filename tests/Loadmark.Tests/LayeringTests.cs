@@ -90,6 +90,7 @@ public sealed class LayeringTests
     private static void AssertFreeOf(string layer, Func<IType, bool> forbidden)
     {
         var types = Code.Types.Where(type => Layer(type) == layer).ToList();
+        Assert.NotEmpty(types);
         Assert.DoesNotContain(types.SelectMany(type => type.Dependencies).Where(dependency => forbidden(dependency.Target)), _ => true);
     }
 
