@@ -15,4 +15,13 @@ public sealed record OutletLoading(
     Amps? Limit,
     Amps? Run,
     Amps? Start,
-    ValueList<string> Loads);
+    ValueList<string> Loads)
+{
+    /// <summary>Whether the running sum is known and over the limit, by more than the rounding of divisions.</summary>
+    public bool RunsOver => IsOver(Run);
+
+    /// <summary>Whether the sum of the starting draws is known and over the limit, by more than the rounding of divisions.</summary>
+    public bool StartsOver => IsOver(Start);
+
+    private bool IsOver(Amps? draw) => draw is { } amps && Limit is { } limit && Budget.IsOver(amps.Value, limit.Value);
+}

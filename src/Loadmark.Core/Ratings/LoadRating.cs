@@ -164,7 +164,9 @@ public sealed class LoadRating
         {
             if (printed is { Origin: Origin.Stated } other && other.Value != typed)
                 notes.Disagree("current", $"typed {typed}, label {other.Value}", "The typed figure counts.");
-            if (load.Watts is { } power && PowerDisagrees(power, voltage.Value.Low, typed) is { } working)
+            else if (printed is not { Origin: Origin.Stated } && printedWatts is { } labels && PowerDisagrees(labels, voltage.Value, typed) is { } contrary)
+                notes.Disagree("power", $"label {contrary}", "The typed current counts.");
+            if (load.Watts is { } power && PowerDisagrees(power, voltage.Value, typed) is { } working)
                 notes.Disagree("power", working, "The current counts.");
             return new Figure<Amps>(typed, Origin.Stated);
         }
@@ -174,11 +176,13 @@ public sealed class LoadRating
             if (printed is { Origin: Origin.Stated } amps)
             {
                 // The label's current stands: it is closer to what the load draws than a computed one.
-                if (PowerDisagrees(typedWatts, voltage.Value.Low, amps.Value) is { } working)
+                if (PowerDisagrees(typedWatts, voltage.Value, amps.Value) is { } working)
                     notes.Disagree("power", working, "The label's current counts.");
                 return amps;
             }
 
+            if (printedWatts is { } labels && labels != typedWatts)
+                notes.Disagree("power", $"typed {typedWatts}, label {labels}", "The typed figure counts.");
             return FromPower(typedWatts, voltage, notes);
         }
 
@@ -207,10 +211,12 @@ public sealed class LoadRating
         return new Figure<Amps>(amps, voltage.IsAssumed ? Origin.Assumed : Origin.Derived);
     }
 
-    private static string? PowerDisagrees(Watts watts, Volts volts, Amps amps)
+    /// <summary>The working where a power is over 10 % away from what the current comes to at every voltage of the range; else null.</summary>
+    private static string? PowerDisagrees(Watts watts, QuantityRange<Volt> volts, Amps amps)
     {
-        var product = volts * amps;
-        return Math.Abs(watts.Value - product.Value) > 0.10m * product.Value ? $"{watts}, but {volts} × {amps} = {product}" : null;
+        const decimal allowed = 0.10m;
+        var product = new QuantityRange<Watt>(volts.Low * amps, volts.High * amps);
+        return watts < product.Low * (1 - allowed) || watts > product.High * (1 + allowed) ? $"{watts}, but {volts} × {amps} = {product}" : null;
     }
 
     private static Figure<T> Typed<T>(T? typed, T? printed, T common, string what, RatingNotes notes, Func<T, string> text)

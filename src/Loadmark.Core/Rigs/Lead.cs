@@ -39,7 +39,7 @@ public sealed record Lead
     /// <summary>The resistance of each mated contact; null when not given.</summary>
     public Ohms? ContactOhms { get; init; }
 
-    /// <summary>How many such leads there are; null when not given, which means one.</summary>
+    /// <summary>How many such leads there are; null when not given, which means one, or as many as are wanted of a straight one.</summary>
     public int? Count { get; init; }
 
     /// <summary>How many loads it can feed: null when a chain does not say; one for every other lead that does not.</summary>

@@ -93,8 +93,8 @@ internal sealed class OutletTable
             return;
         }
 
-        _sheet.PutRight(TextOf(outlet.Run), _run, StyleOf(outlet.Run, outlet.Limit));
-        _sheet.PutRight(TextOf(outlet.Start), _start, StyleOf(outlet.Start, outlet.Limit));
+        _sheet.PutRight(TextOf(outlet.Run), _run, StyleOf(outlet.RunsOver));
+        _sheet.PutRight(TextOf(outlet.Start), _start, StyleOf(outlet.StartsOver));
         ToGauge();
         WriteGauge(outlet);
         if (!_loadsHaveColumn)
@@ -114,7 +114,7 @@ internal sealed class OutletTable
             _sheet.Put(_sheet.Unicode ? look.Sign : look.AsciiSign, look.Style);
         }
 
-        if (IsOver(outlet.Run, outlet.Limit) || IsOver(outlet.Start, outlet.Limit))
+        if (outlet.RunsOver || outlet.StartsOver)
             _sheet.Put(Over, Ink.Orange);
     }
 
@@ -131,7 +131,7 @@ internal sealed class OutletTable
         WriteKey(GaugeCell.Start, "starting");
         WriteKey(GaugeCell.Tick, "headroom begins");
         WriteKey(GaugeCell.Mark, "limit");
-        if (AnyUsed(static outlet => IsOver(outlet.Run, outlet.Limit) || IsOver(outlet.Start, outlet.Limit)))
+        if (AnyUsed(static outlet => outlet.RunsOver || outlet.StartsOver))
             WriteKey(Over, Ink.Orange, "past it");
         if (AnyUsed(static outlet => outlet is not { Volts: not null, Limit: not null, Run: not null, Start: not null }))
             WriteKey(Unknown, Ink.Plain, "not known");
@@ -170,9 +170,7 @@ internal sealed class OutletTable
         return widest;
     }
 
-    private static Style StyleOf(Amps? draw, Amps? limit) => IsOver(draw, limit) ? Ink.Orange : Ink.Plain;
-
-    private static bool IsOver(Amps? draw, Amps? limit) => draw is { } amps && limit is { } most && amps > most;
+    private static Style StyleOf(bool isOver) => isOver ? Ink.Orange : Ink.Plain;
 
     private static string TextOf(Amps? amps) => amps?.ToString() ?? Unknown;
 

@@ -36,6 +36,10 @@ internal sealed class LeadShortOfPlugs : Rule
 
         foreach (var lead in rig.Rig.Leads)
         {
+            // Of a straight lead there are as many as are wanted, unless the rig counts them.
+            if (lead is { Type: LeadType.Straight, Count: null })
+                continue;
+
             var there = lead.Count ?? 1;
             if (used.TryGetValue(lead.Id, out var feeds) && feeds.Count > there)
             {

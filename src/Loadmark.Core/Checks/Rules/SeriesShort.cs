@@ -1,3 +1,4 @@
+using Loadmark.Core.Gear;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 
@@ -22,6 +23,9 @@ internal sealed class SeriesShort : Rule
         {
             if (feed.Joined != Joint.Series)
                 continue;
+
+            if (feed.Form.Value == SupplyForm.Alternating)
+                report.CannotTell(this, Words.Subjects(feed), $"{feed.OutletNames} are joined in series and alternating: whether their voltages add or cancel depends on their phase. Measure before plugging in.");
 
             var shared = SharedReturn(feed);
             if (shared is not null)
