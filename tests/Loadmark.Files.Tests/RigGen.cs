@@ -162,6 +162,7 @@ internal static class RigGen
         from counts in Gen.Select(Gen.Int[1, 1000].Nullable(), Gen.Int[1, 1000].Nullable())
         from wire in Wires.Nullable()
         from ohms in Gen.Select(Any<Ohm>().Null(), Any<Ohm>().Null())
+        from plug in Plugs.Nullable()
         select new Lead
         {
             Id = id,
@@ -174,6 +175,7 @@ internal static class RigGen
             Wire = wire,
             Ohms = ohms.Item1,
             ContactOhms = ohms.Item2,
+            Plug = plug,
         };
 
     /// <summary>From nothing to a thousand units, with up to twelve decimals where the unit is for small values.</summary>

@@ -43,7 +43,10 @@ public static class RigChecker
                 outlet.Limit?.Value,
                 outlet.DrawIsKnown ? outlet.Run : null,
                 outlet.DrawIsKnown ? outlet.Start : null,
-                LoadsOf(outlet)));
+                LoadsOf(outlet))
+            {
+                Surge = outlet.Rating.Outlet.Surge?.Current,
+            });
         }
 
         return new ValueList<OutletLoading>(loadings.MoveToImmutable());

@@ -71,7 +71,9 @@ internal sealed class LeadShortOfPlugs : Rule
             Subjects(feed),
             $"{feed.OutletNames} feeds {Words.List(Words.Ids(feed.Loads))} over {name}, which has {plugs} {Words.Verb(plugs, "plug", "plugs")} for loads.",
             $"{feed.Loads.Length} loads > {plugs} {Words.Verb(plugs, "plug", "plugs")}",
-            $"Use a daisy chain with {feed.Loads.Length} plugs or more.");
+            feed.Joined == Joint.None
+                ? $"Use a daisy chain with {feed.Loads.Length} plugs or more."
+                : $"Use a lead that joins the outlets and has {feed.Loads.Length} plugs or more, or feed {Words.List(Words.Ids(feed.Loads.Skip(plugs)))} from elsewhere.");
     }
 
     private void JudgeEnds(WiredFeed feed, Report report)

@@ -43,7 +43,13 @@ internal sealed class StartOverload : Rule
     private void JudgeDuration(Budget budget, decimal limit, decimal surge, Report report)
     {
         if (budget.SurgeDuration is not { } bears)
+        {
+            report.CannotTell(
+                this,
+                budget.SubjectsAndLoads(),
+                $"How long {budget.Holder} bears {budget.Text(surge)} is not given: taken as long enough for its loads to start.");
             return;
+        }
 
         // What is drawn just after the surge: at least, and if all starts of unknown length still go on.
         var (atLeast, atMost) = (0m, 0m);

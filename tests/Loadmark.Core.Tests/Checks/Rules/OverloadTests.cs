@@ -58,7 +58,7 @@ public sealed class OverloadTests
     public void A_single_load_needs_an_outlet_that_leaves_the_headroom_too()
     {
         // 95 mA ÷ 0.9 = 105.6 mA
-        Assert.Equal("Move OD-03 to another outlet that gives 105.6 mA or more.", Expect.Breaks(One(Plate.Dc(9, 100), Plate.Dc(9, 95)).Check(), "thin-headroom").Remedy);
+        Assert.Equal("Move OD-03 to another outlet that gives 106 mA or more.", Expect.Breaks(One(Plate.Dc(9, 100), Plate.Dc(9, 95)).Check(), "thin-headroom").Remedy);
         Assert.Equal("Move OD-03 to another outlet that gives 120 mA or more.", Expect.Breaks(One(Plate.Dc(9, 100), Plate.Dc(9, 120)).Check(), "outlet-overload").Remedy);
     }
 
