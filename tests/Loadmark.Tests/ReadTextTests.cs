@@ -21,10 +21,14 @@ public sealed class ReadTextTests
     public void Lines_of_standard_input_are_read_one_by_one()
     {
         var bench = new ProgramRun { Input = "9V 12mA\n\n12V 1A\r\n" };
-        Assert.Equal(bench.Run("read", "9V 12mA", "12V 1A").Output, bench.Run("read", "-").Output);
-        Assert.Equal(bench.Run("read", "--json", "9V 12mA", "12V 1A").Output, bench.Run("read", "-", "--json").Output);
+        Assert.Equal($"{bench.Run("read", "9V 12mA").Output}\n{bench.Run("read", "12V 1A").Output}", bench.Run("read", "-").Output);
+        Assert.Equal(bench.Run("read", "--json", "9V 12mA").Output + bench.Run("read", "--json", "12V 1A").Output, bench.Run("read", "-", "--json").Output);
         Assert.Equal(2, bench.Run("read", "--json", "-").Output.Count(character => character == '\n'));
     }
+
+    [Fact]
+    public void Words_without_quotes_are_one_label() =>
+        Assert.Equal(new ProgramRun().Run("read", "9V DC 300mA").Output, new ProgramRun().Run("read", "9V", "DC", "300mA").Output);
 
     [Fact]
     public void Standard_input_without_text_is_told() => Assert.Equal(2, new ProgramRun { Input = "\n \n" }.Run("read", "-").Code);

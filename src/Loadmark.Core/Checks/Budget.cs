@@ -146,7 +146,9 @@ internal sealed class Budget
     private string Term(BudgetPart part, bool starting)
     {
         var amount = starting ? part.Start : part.Run;
-        return part.IsKnown || amount > 0 ? $"{part.Load.Id} {Text(amount)}" : $"{part.Load.Id} ?";
+        if (!part.IsKnown && amount == 0)
+            return $"{part.Load.Id} ?";
+        return $"{part.Load.Id} {Text(amount)}{((starting ? part.Load.Rating.Starting : part.Load.Rating.Running) is { IsAssumed: true } ? " (assumed)" : "")}";
     }
 
     private List<BudgetPart> Largest(bool starting, int count) =>

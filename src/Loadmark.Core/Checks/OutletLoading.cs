@@ -17,6 +17,9 @@ public sealed record OutletLoading(
     Amps? Start,
     ValueList<string> Loads)
 {
+    /// <summary>Whether the draw of one of its loads is an assumption.</summary>
+    public bool DrawIsAssumed { get; init; }
+
     /// <summary>What the outlet bears for a moment beyond its limit; null when not stated.</summary>
     public Amps? Surge { get; init; }
 

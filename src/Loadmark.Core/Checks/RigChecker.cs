@@ -45,6 +45,7 @@ public static class RigChecker
                 outlet.DrawIsKnown ? outlet.Start : null,
                 LoadsOf(outlet))
             {
+                DrawIsAssumed = outlet.Feeds.Any(static feed => feed.Loads.Any(static load => load.Rating.Running is { IsAssumed: true })),
                 Surge = outlet.Rating.Outlet.Surge?.Current,
             });
         }

@@ -8,6 +8,7 @@ internal sealed class OutletTable
 {
     private const string Unknown = "?";
     private const string Over = "!";
+    private const string Assumed = "~";
     private const int Gap = 2;
     private const int Indent = 2;
     private const int FewestLoadCells = 12;
@@ -36,8 +37,8 @@ internal sealed class OutletTable
         _name = Indent + Math.Min(WidestName, Widest("outlet", static row => row.Name));
         _volts = _name + Gap + Widest("volts", static row => TextOf(row.Outlet.Volts));
         _limit = _volts + Gap + Widest("limit", static row => TextOf(row.Outlet.Limit));
-        _run = _limit + Gap + Widest("run", static row => row.IsFree ? "" : TextOf(row.Outlet.Run));
-        _start = _run + Gap + Widest("start", static row => row.IsFree ? "" : TextOf(row.Outlet.Start));
+        _run = _limit + Gap + Widest("run", static row => row.IsFree ? "" : DrawOf(row.Outlet, row.Outlet.Run));
+        _start = _run + Gap + Widest("start", static row => row.IsFree ? "" : DrawOf(row.Outlet, row.Outlet.Start));
 
         const int around = 1 + 1 + MarkGauge.CellsPast + 1; // the tick, the mark, past the mark, the sign
         var loads = Math.Clamp(Widest("loads", static row => string.Join(", ", row.Outlet.Loads)), FewestLoadCells, MostLoadCells);
@@ -93,14 +94,18 @@ internal sealed class OutletTable
             return;
         }
 
-        _sheet.PutRight(TextOf(outlet.Run), _run, StyleOf(outlet.RunsOver));
-        _sheet.PutRight(TextOf(outlet.Start), _start, StyleOf(outlet.StartsOver));
+        _sheet.PutRight(DrawOf(outlet, outlet.Run), _run, StyleOf(outlet.RunsOver));
+        _sheet.PutRight(DrawOf(outlet, outlet.Start), _start, StyleOf(outlet.StartsOver));
         ToGauge();
         WriteGauge(outlet);
         if (!_loadsHaveColumn)
             _sheet.EndLine();
         _sheet.PadTo(_loadsColumn).Wrap(string.Join(", ", outlet.Loads), _loadsColumn).EndLine();
     }
+
+    /// <summary>A draw that is an assumption is marked as one, wherever it stands.</summary>
+    private static string DrawOf(OutletLoading outlet, Amps? draw) =>
+        outlet.DrawIsAssumed && draw is not null ? $"{Assumed}{TextOf(draw)}" : TextOf(draw);
 
     private void WriteGauge(OutletLoading outlet)
     {
@@ -135,6 +140,8 @@ internal sealed class OutletTable
             WriteKey(Over, Ink.Orange, "past it");
         if (AnyUsed(static outlet => outlet is not { Volts: not null, Limit: not null, Run: not null, Start: not null }))
             WriteKey(Unknown, Ink.Plain, "not known");
+        if (AnyUsed(static outlet => outlet.DrawIsAssumed))
+            WriteKey(Assumed, Ink.Plain, "assumed");
         _sheet.EndLine();
     }
 

@@ -21,7 +21,7 @@ internal sealed class DcIntoAc : Rule
         {
             foreach (var load in feed.Loads)
             {
-                if (feed.Form.Value != SupplyForm.Direct || load.Rating.Form.Value != SupplyForm.Alternating)
+                if (feed.Form.Value != SupplyForm.Direct || load.Rating.Form.Value != SupplyForm.Alternating || load.Rating.TakesEitherForm)
                     continue;
 
                 report.Add(

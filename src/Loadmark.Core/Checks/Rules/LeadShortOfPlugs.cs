@@ -96,12 +96,21 @@ internal sealed class LeadShortOfPlugs : Rule
             report.Add(
                 this,
                 Subjects(feed),
-                $"The lead {lead.Id} does not suit {feed.OutletNames}: {Words.Verb(feed.Outlets.Length, "a single outlet wants", $"{feed.Outlets.Length} outlets joined so want")} {wanted}.",
-                "",
+                $"{Words.Verb(feed.Outlets.Length, $"{feed.OutletNames} alone needs", $"{feed.OutletNames} in {feed.Joined.ToString().ToLowerInvariant()} need")} {wanted}; {lead.Id} is a {TypeText(lead.Type)}.",
+                $"{TypeText(lead.Type)} ≠ {wanted}",
                 $"Use {wanted}.");
         }
     }
 
     private static ValueList<string> Subjects(WiredFeed feed) =>
         feed.Lead is { } lead ? [lead.Id, .. Words.Subjects(feed)] : Words.Subjects(feed);
+
+    private static string TypeText(LeadType type) => type switch
+    {
+        LeadType.DaisyChain => "daisy chain",
+        LeadType.Straight => "straight lead",
+        LeadType.Reversing => "reversing lead",
+        LeadType.Series => "series lead",
+        _ => "parallel lead",
+    };
 }

@@ -107,7 +107,7 @@ public sealed class OverloadTests
     public void A_class_stands_in_for_a_missing_draw_with_its_high_end()
     {
         var result = New().Digital("DL-02", Plate.Dc(9), Starts(300)).Supply("brick").Outlet("1", Plate.Dc(9, 250)).Feed("brick/1", "DL-02").Check();
-        Expect.Breaks(result, "outlet-overload", "DL-02 300 mA > 250 mA");
+        Expect.Breaks(result, "outlet-overload", "DL-02 300 mA (assumed) > 250 mA");
         Assert.Equal("The draw of DL-02 is not known: taken as 300 mA.", Expect.Breaks(result, "figure-assumed", "digital: 100 mA to 300 mA, taken as 300 mA").Message);
     }
 
