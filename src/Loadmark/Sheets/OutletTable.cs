@@ -66,7 +66,7 @@ internal sealed class OutletTable
             table.WriteRow(row);
         sheet.BlankLine();
         table.WriteLegend();
-        OutletTotals.Write(sheet, result.Outlets);
+        OutletTotals.Write(sheet, result);
     }
 
     private void WriteHead()
