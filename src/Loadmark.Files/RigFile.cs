@@ -49,6 +49,12 @@ public static class RigFile
     /// <summary>The text of a file; null, with an error, when it cannot be read.</summary>
     internal static string? LoadText(string path, ErrorList errors)
     {
+        if (path.Length == 0)
+        {
+            errors.Add(Spot.Start, "no file is named", "an empty name", "the name of a rig file");
+            return null;
+        }
+
         try
         {
             if (Directory.Exists(path))

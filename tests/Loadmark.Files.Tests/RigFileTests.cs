@@ -53,7 +53,7 @@ public sealed class RigFileTests : IDisposable
         AssertError(Path.Combine(_folder, "none.yaml"), "no such file");
         AssertError(Path.Combine(_folder, "none", "none.yaml"), "no such file");
         AssertError(_folder, "a folder, not a file");
-        AssertError("", "cannot be read");
+        AssertError("", "no file is named");
         AssertError("a\0b", "cannot be read");
     }
 

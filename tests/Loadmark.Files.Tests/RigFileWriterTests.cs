@@ -1,4 +1,5 @@
 using CsCheck;
+using Loadmark.Core.Checks;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Rigs;
 
@@ -14,6 +15,9 @@ public sealed class RigFileWriterTests
                 var text = RigFileWriter.Write(rig);
                 Assert.Equal(rig, Fixtures.Read(text));
                 Assert.Equal(text, RigFileWriter.Write(Fixtures.Read(text)));
+
+                // What the reader takes, the checks must take too.
+                Assert.Equal(rig.Name, RigChecker.Check(rig).Rig);
             },
             iter: 2_000);
 

@@ -64,17 +64,17 @@ internal static class RigGen
         if (loads.Length == 0 || outlets.Length == 0)
             return Gen.Bool.Select(planned => planned ? (ValueList<Feed>?)null : (ValueList<Feed>)[]);
 
-        // A setting must be one that the label gives; labels that give none take any.
-        bool HasModes(OutletRef reference)
+        // A setting must be one that the labels give; an outlet whose labels give no voltage takes any.
+        bool HasVoltage(OutletRef reference)
         {
             var supply = supplies.First(supply => supply.Id == reference.Supply);
-            return !OutletRating.Of(supply, supply.Outlets.First(outlet => outlet.Id == reference.Outlet)).Modes.All(mode => mode.Volts is null);
+            return OutletRating.Of(supply, supply.Outlets.First(outlet => outlet.Id == reference.Outlet)).Modes.Any(mode => mode.Volts is not null);
         }
 
         var feed =
             from some in Gen.Shuffle(outlets, 1, Math.Min(3, outlets.Length))
             from joint in OneOf(Joint.Series, Joint.Parallel)
-            from at in Gen.OneOf(Gen.Const(0), Gen.Const(1), Gen.Const(some.Length)).SelectMany(count => Positive<Volt>().Array[some.Any(HasModes) ? 0 : count])
+            from at in Gen.OneOf(Gen.Const(0), Gen.Const(1), Gen.Const(some.Length)).SelectMany(count => Positive<Volt>().Array[some.Any(HasVoltage) ? 0 : count])
             from lead in leads.Length == 0 ? NoText : Gen.OneOf(NoText, OneOf(leads.Select(lead => lead.Id).ToArray()).Select(id => (string?)id))
             from to in Gen.Shuffle(loads.Select(load => load.Id).ToArray(), 1, Math.Min(3, loads.Length))
             from pinned in Gen.Bool
@@ -162,6 +162,7 @@ internal static class RigGen
         from counts in Gen.Select(Gen.Int[1, 1000].Nullable(), Gen.Int[1, 1000].Nullable())
         from wire in Wires.Nullable()
         from ohms in Gen.Select(Any<Ohm>().Null(), Any<Ohm>().Null())
+        from plug in Plugs.Nullable()
         select new Lead
         {
             Id = id,
@@ -174,6 +175,7 @@ internal static class RigGen
             Wire = wire,
             Ohms = ohms.Item1,
             ContactOhms = ohms.Item2,
+            Plug = plug,
         };
 
     /// <summary>From nothing to a thousand units, with up to twelve decimals where the unit is for small values.</summary>

@@ -7,29 +7,29 @@ namespace Loadmark.Tests;
 public sealed class CheckTextTests
 {
     [Fact]
-    public void A_clean_rig() => Expected.Matches("check-clean.txt", new Bench().With("a.yaml", DemoResults.Clean).Run("check", "a.yaml").Output);
+    public void A_clean_rig() => Expected.Matches("check-clean.txt", new ProgramRun().With("a.yaml", DemoResults.Clean).Run("check", "a.yaml").Output);
 
     [Fact]
-    public void A_rig_with_everything() => Expected.Matches("check-pit.txt", new Bench().With("a.yaml", DemoResults.Pit).Run("check", "a.yaml").Output);
+    public void A_rig_with_everything() => Expected.Matches("check-pit.txt", new ProgramRun().With("a.yaml", DemoResults.Pit).Run("check", "a.yaml").Output);
 
     [Fact]
     public void In_colour() =>
-        Expected.Matches("check-pit.ansi.txt", new Bench { Colour = true }.With("a.yaml", DemoResults.Pit).Run("check", "a.yaml").Output);
+        Expected.Matches("check-pit.ansi.txt", new ProgramRun { Colour = true }.With("a.yaml", DemoResults.Pit).Run("check", "a.yaml").Output);
 
     [Fact]
     public void In_ASCII()
     {
-        var answer = new Bench { Encoding = Encoding.ASCII }.With("a.yaml", DemoResults.Pit).Run("check", "a.yaml");
+        var answer = new ProgramRun { Encoding = Encoding.ASCII }.With("a.yaml", DemoResults.Pit).Run("check", "a.yaml");
         Expected.Matches("check-pit.ascii.txt", answer.Output);
         Assert.All(answer.Output, character => Assert.True(character is '\n' or (>= ' ' and <= '~')));
     }
 
     [Fact]
     public void On_a_narrow_page() =>
-        Expected.Matches("check-pit.narrow.txt", new Bench { Width = 50 }.With("a.yaml", DemoResults.Pit).Run("check", "a.yaml").Output);
+        Expected.Matches("check-pit.narrow.txt", new ProgramRun { Width = 50 }.With("a.yaml", DemoResults.Pit).Run("check", "a.yaml").Output);
 
     [Fact]
-    public void Forty_loads() => Expected.Matches("check-festival.txt", new Bench().With("a.yaml", DemoResults.Festival).Run("check", "a.yaml").Output);
+    public void Forty_loads() => Expected.Matches("check-festival.txt", new ProgramRun().With("a.yaml", DemoResults.Festival).Run("check", "a.yaml").Output);
 
     [Fact]
     public void Several_rigs()
@@ -42,7 +42,7 @@ public sealed class CheckTextTests
     [Fact]
     public void A_dozen_rigs()
     {
-        var bench = new Bench();
+        var bench = new ProgramRun();
         var files = new List<string>();
         foreach (var severity in Enum.GetValues<Severity>().Concat(Enum.GetValues<Severity>()))
         {
@@ -60,24 +60,24 @@ public sealed class CheckTextTests
     [InlineData(120)]
     public void No_line_is_wider_than_the_page(int width)
     {
-        var output = new Bench { Width = width }.With("a.yaml", DemoResults.Pit).Run("check", "a.yaml").Output
-            + new Bench { Width = width }.With("a.yaml", DemoResults.Festival).Run("check", "a.yaml").Output
-            + new Bench { Width = width }.Run("read", "9V DC 300mA " + new string('x', 300) + " SER.NO 123").Output
-            + new Bench { Width = width }.Run("--help").Output;
+        var output = new ProgramRun { Width = width }.With("a.yaml", DemoResults.Pit).Run("check", "a.yaml").Output
+            + new ProgramRun { Width = width }.With("a.yaml", DemoResults.Festival).Run("check", "a.yaml").Output
+            + new ProgramRun { Width = width }.Run("read", "9V DC 300mA " + new string('x', 300) + " SER.NO 123").Output
+            + new ProgramRun { Width = width }.Run("--help").Output;
         Assert.All(output.Split('\n'), line => Assert.True(line.Length <= width, $"{line.Length}: {line}"));
         Assert.All(output.Split('\n'), line => Assert.Equal(line.TrimEnd(), line));
     }
 
     [Fact]
     public void Without_colour_there_is_no_escape() =>
-        Assert.DoesNotContain('\u001b', new Bench().With("a.yaml", DemoResults.Pit).Run("check", "a.yaml").Output);
+        Assert.DoesNotContain('\u001b', new ProgramRun().With("a.yaml", DemoResults.Pit).Run("check", "a.yaml").Output);
 
     [Theory]
     [InlineData(false)]
     [InlineData(true)]
     public void A_hostile_rig_cannot_drive_the_terminal(bool colour)
     {
-        var answer = new Bench { Colour = colour }.With("a.yaml", DemoResults.Hostile)
+        var answer = new ProgramRun { Colour = colour }.With("a.yaml", DemoResults.Hostile)
             .With("b\u001b[2J.yaml", new FileError("@", 1, 2, "Found \u001b[2J here") { Found = "\u001b", Expected = "", Suggestion = null })
             .Run("check", "a.yaml", "b\u001b[2J.yaml");
         Assert.Contains("[red]Pit[/] ·[2J·]0;owned· ·txt·31m", answer.Output, StringComparison.Ordinal);
@@ -87,7 +87,7 @@ public sealed class CheckTextTests
         Assert.DoesNotContain('\u202E', answer.Output);
     }
 
-    private static Bench SeveralRigs() => new Bench()
+    private static ProgramRun SeveralRigs() => new ProgramRun()
         .With("rigs/fly.rig.yaml", DemoResults.Quiet)
         .With("rigs/pit.rig.yaml", DemoResults.Pit)
         .With("rigs/clean.rig.yaml", DemoResults.Clean)

@@ -17,7 +17,7 @@ public sealed class CommandLineTests
     [InlineData(Severity.Harm, 1)]
     public void The_exit_code_tells_whether_a_rig_is_refused(Severity severity, int code)
     {
-        var bench = new Bench().With("a.yaml", DemoResults.WithSeverity(severity, "Board"));
+        var bench = new ProgramRun().With("a.yaml", DemoResults.WithSeverity(severity, "Board"));
         Assert.Equal(code, bench.Run("check", "a.yaml").Code);
         Assert.Equal(code, bench.Run("check", "--json", "a.yaml").Code);
     }
@@ -25,7 +25,7 @@ public sealed class CommandLineTests
     [Fact]
     public void What_cannot_be_read_outweighs_what_fails_and_the_rest_is_still_answered()
     {
-        var answer = new Bench()
+        var answer = new ProgramRun()
             .With("typo.yaml", new FileError("@", 1, 1, "It is not there.") { Found = "", Expected = "", Suggestion = null })
             .With("pit.yaml", DemoResults.Pit)
             .Run("check", "typo.yaml", "pit.yaml");
@@ -44,7 +44,7 @@ public sealed class CommandLineTests
     [InlineData("read needs the text of a nameplate, or - to read lines from standard input.", "read", "--json")]
     public void A_wrong_command_line_is_explained(string complaint, params string[] args)
     {
-        var answer = new Bench().Run(args);
+        var answer = new ProgramRun().Run(args);
         Assert.Equal(2, answer.Code);
         Assert.Equal("", answer.Output);
         Assert.StartsWith($"loadmark: {complaint}\n", answer.Error, StringComparison.Ordinal);
@@ -55,7 +55,7 @@ public sealed class CommandLineTests
     [InlineData("@9V")]
     [InlineData("--", "--json")]
     [InlineData("")]
-    public void Any_text_may_be_a_nameplate(params string[] text) => Assert.Equal(0, new Bench().Run(["read", .. text]).Code);
+    public void Any_text_may_be_a_nameplate(params string[] text) => Assert.Equal(0, new ProgramRun().Run(["read", .. text]).Code);
 
     [Theory]
     [InlineData("help-program.txt")]
@@ -66,21 +66,21 @@ public sealed class CommandLineTests
     [InlineData("help-read.txt", "read", "-h")]
     public void Help_is_a_result(string expected, params string[] args)
     {
-        var answer = new Bench().Run(args);
+        var answer = new ProgramRun().Run(args);
         Assert.Equal(0, answer.Code);
         Assert.Equal("", answer.Error);
         Expected.Matches(expected, answer.Output);
     }
 
     [Fact]
-    public void The_version_is_one_line() => Assert.Matches("^loadmark [0-9]+\\.[0-9]+\\.[0-9]+\n$", new Bench().Run("--version").Output);
+    public void The_version_is_one_line() => Assert.Matches("^loadmark [0-9]+\\.[0-9]+\\.[0-9]+\n$", new ProgramRun().Run("--version").Output);
 
     [Theory]
     [InlineData(false)]
     [InlineData(true)]
     public void A_fault_of_the_program_is_told_once_and_plainly(bool debug)
     {
-        var answer = new Bench { Debug = debug }.Run("check", "unheard-of.yaml");
+        var answer = new ProgramRun { Debug = debug }.Run("check", "unheard-of.yaml");
         Assert.Equal(70, answer.Code);
         Assert.Equal("", answer.Output);
         Assert.Contains("a fault in the program", answer.Error, StringComparison.Ordinal);

@@ -31,6 +31,18 @@ public sealed class GaugeTests
         });
 
     [Fact]
+    public void The_rounding_of_a_division_is_no_overload()
+    {
+        // Two loads of 5 W at 9 V on an outlet of 10 W: 10/9 A, of which the sum rounds up and the limit down.
+        var (half, limit) = (new Watts(5) / new Volts(9), new Watts(10) / new Volts(9));
+        Assert.True(half + half > limit);
+        var outlet = Outlet(1, 0, 0) with { Limit = limit, Run = half + half, Start = half + half };
+        Assert.False(outlet.RunsOver || outlet.StartsOver);
+        Assert.DoesNotContain(GaugeCell.RunPast, new MarkGauge(10, 0).Of(outlet));
+        Assert.True((outlet with { Run = limit + new Amps(0.000001m) }).RunsOver);
+    }
+
+    [Fact]
     public void What_is_not_known_shows_as_not_known()
     {
         Assert.Empty(new MarkGauge(10, 0.1m).Of(Outlet(null, 5, 5)));

@@ -12,12 +12,12 @@ namespace Loadmark.Tests;
 public sealed class JsonTests
 {
     [Fact]
-    public void A_check() => Expected.Matches("check-pit.json", Indented(new Bench().With("a.yaml", DemoResults.Pit).Run("check", "--json", "a.yaml").Output));
+    public void A_check() => Expected.Matches("check-pit.json", Indented(new ProgramRun().With("a.yaml", DemoResults.Pit).Run("check", "--json", "a.yaml").Output));
 
     [Fact]
     public void Several_checks_are_an_array_in_the_order_asked()
     {
-        var answer = new Bench()
+        var answer = new ProgramRun()
             .With("clean.yaml", DemoResults.Clean)
             .With("typo.yaml", new FileError("@", 12, 3, "No such word.") { Found = "isolatd", Expected = "a word of an outlet", Suggestion = "isolated" })
             .With("fly.yaml", DemoResults.Quiet)
@@ -30,8 +30,8 @@ public sealed class JsonTests
     [Fact]
     public void The_keys_of_the_contract_come_first_and_in_order()
     {
-        using var answer = JsonDocument.Parse(new Bench().With("a.yaml", DemoResults.Pit).Run("check", "a.yaml", "--json").Output);
-        Assert.Equal(["rig", "verdict", "findings", "outlets", "headroom", "headroomIsDefault", "untold", "file"], Keys(answer.RootElement));
+        using var answer = JsonDocument.Parse(new ProgramRun().With("a.yaml", DemoResults.Pit).Run("check", "a.yaml", "--json").Output);
+        Assert.Equal(["rig", "verdict", "findings", "outlets", "totals", "headroom", "headroomIsDefault", "untold", "file"], Keys(answer.RootElement));
         Assert.Equal(["rule", "severity", "subjects", "message", "working", "remedy", "source"], Keys(answer.RootElement.GetProperty("findings")[0]));
         Assert.Equal(["outlet", "volts", "limitAmps", "runAmps", "startAmps", "loads"], Keys(answer.RootElement.GetProperty("outlets")[0]));
         Assert.Equal(["rule", "subjects", "because"], Keys(answer.RootElement.GetProperty("untold")[0]));
@@ -76,7 +76,7 @@ public sealed class JsonTests
     [Fact]
     public void A_hostile_rig_makes_sound_JSON()
     {
-        var answer = new Bench().With("a.yaml", DemoResults.Hostile).Run("check", "--json", "a.yaml");
+        var answer = new ProgramRun().With("a.yaml", DemoResults.Hostile).Run("check", "--json", "a.yaml");
         Assert.DoesNotContain(answer.Output, character => character != '\n' && char.IsControl(character));
         using var parsed = JsonDocument.Parse(answer.Output);
         Assert.Equal("[a]/\u001bb", parsed.RootElement.GetProperty("outlets")[0].GetProperty("outlet").GetString());

@@ -20,18 +20,22 @@ public sealed class ReadTextTests
     [Fact]
     public void Lines_of_standard_input_are_read_one_by_one()
     {
-        var bench = new Bench { Input = "9V 12mA\n\n12V 1A\r\n" };
-        Assert.Equal(bench.Run("read", "9V 12mA", "12V 1A").Output, bench.Run("read", "-").Output);
-        Assert.Equal(bench.Run("read", "--json", "9V 12mA", "12V 1A").Output, bench.Run("read", "-", "--json").Output);
+        var bench = new ProgramRun { Input = "9V 12mA\n\n12V 1A\r\n" };
+        Assert.Equal($"{bench.Run("read", "9V 12mA").Output}\n{bench.Run("read", "12V 1A").Output}", bench.Run("read", "-").Output);
+        Assert.Equal(bench.Run("read", "--json", "9V 12mA").Output + bench.Run("read", "--json", "12V 1A").Output, bench.Run("read", "-", "--json").Output);
         Assert.Equal(2, bench.Run("read", "--json", "-").Output.Count(character => character == '\n'));
     }
 
     [Fact]
-    public void Standard_input_without_text_is_told() => Assert.Equal(2, new Bench { Input = "\n \n" }.Run("read", "-").Code);
+    public void Words_without_quotes_are_one_label() =>
+        Assert.Equal(new ProgramRun().Run("read", "9V DC 300mA").Output, new ProgramRun().Run("read", "9V", "DC", "300mA").Output);
+
+    [Fact]
+    public void Standard_input_without_text_is_told() => Assert.Equal(2, new ProgramRun { Input = "\n \n" }.Run("read", "-").Code);
 
     [Fact]
     public void A_hostile_label_cannot_drive_the_terminal() =>
-        Assert.DoesNotContain(new Bench().Run("read", "9V\u001b[2J\u0007\r\n[red]\ud83d\u009b").Output, character => character != '\n' && char.IsControl(character));
+        Assert.DoesNotContain(new ProgramRun().Run("read", "9V\u001b[2J\u0007\r\n[red]\ud83d\u009b").Output, character => character != '\n' && char.IsControl(character));
 
     [Fact]
     public void Every_origin_has_a_word_of_its_own() =>

@@ -130,14 +130,25 @@ internal sealed class Budget
         if (best is { } one && _parts.Count > 1)
             return $"Move {one.Load.Id} ({Text(starting ? one.Start : one.Run)}) to {Elsewhere}.";
         return _parts.Count > 1
-            ? $"Move loads of at least {Text(excess)} in all to {Elsewhere}."
-            : $"Move {_parts[0].Load.Id} to {Elsewhere} that gives {Text((starting ? Start : Run) / usable)} or more.";
+            ? $"Move loads of at least {Text(Up(excess))} in all to {Elsewhere}."
+            : $"Move {_parts[0].Load.Id} to {Elsewhere} that gives {Text(Up((starting ? Start : Run) / usable))} or more.";
+    }
+
+    /// <summary>A need rounded up to three digits, so that what is advised is enough as it is printed.</summary>
+    private static decimal Up(decimal amount)
+    {
+        var step = 1m;
+        while (amount < step * 100 && step > 1e-6m)
+            step /= 10;
+        return Math.Ceiling(amount / step) * step;
     }
 
     private string Term(BudgetPart part, bool starting)
     {
         var amount = starting ? part.Start : part.Run;
-        return part.IsKnown || amount > 0 ? $"{part.Load.Id} {Text(amount)}" : $"{part.Load.Id} ?";
+        if (!part.IsKnown && amount == 0)
+            return $"{part.Load.Id} ?";
+        return $"{part.Load.Id} {Text(amount)}{((starting ? part.Load.Rating.Starting : part.Load.Rating.Running) is { IsAssumed: true } ? " (assumed)" : "")}";
     }
 
     private List<BudgetPart> Largest(bool starting, int count) =>

@@ -41,7 +41,7 @@ internal sealed class Budgets
         var outlets = new List<Budget>(rig.Feeds.Count);
         foreach (var outlet in rig.Outlets)
         {
-            if (outlet.Feeds is [{ Joined: Joint.Parallel } feed])
+            if (outlet.Feeds is [{ Joined: Joint.Parallel } feed] && feed.Outlets.All(static other => other.Feeds.Count == 1))
             {
                 if (feed.Outlets[0] == outlet)
                     outlets.Add(OfParallel(feed));

@@ -20,6 +20,9 @@ public sealed record CheckResult
     /// <summary>All outlets of the rig in the order of the file, those that feed nothing too.</summary>
     public required ValueList<OutletLoading> Outlets { get; init; }
 
+    /// <summary>Supplies and banks that print what they can give in all and feed something, in the order of the file.</summary>
+    public ValueList<TotalLoading> Totals { get; init; }
+
     /// <summary>The share of each limit that was to stay free, 0 to below 1.</summary>
     public required decimal Headroom { get; init; }
 

@@ -15,4 +15,22 @@ public sealed record OutletLoading(
     Amps? Limit,
     Amps? Run,
     Amps? Start,
-    ValueList<string> Loads);
+    ValueList<string> Loads)
+{
+    /// <summary>Whether the draw of one of its loads is an assumption.</summary>
+    public bool DrawIsAssumed { get; init; }
+
+    /// <summary>What the outlet bears for a moment beyond its limit; null when not stated.</summary>
+    public Amps? Surge { get; init; }
+
+    /// <summary>Whether the running sum is known and over the limit, by more than the rounding of divisions.</summary>
+    public bool RunsOver => IsOver(Run);
+
+    /// <summary>
+    /// Whether the sum of the starting draws is known and over both the limit and any stated surge, by more than the
+    /// rounding of divisions.
+    /// </summary>
+    public bool StartsOver => IsOver(Start) && (Surge is not { } surge || Budget.IsOver(Start!.Value.Value, surge.Value));
+
+    private bool IsOver(Amps? draw) => draw is { } amps && Limit is { } limit && Budget.IsOver(amps.Value, limit.Value);
+}

@@ -27,10 +27,26 @@ public static class RigChecker
             Findings = findings,
             Untold = report.Untold(),
             Outlets = Loadings(rig),
+            Totals = Totals(budgets),
             Headroom = rig.Rig.HeadroomInForce,
             HeadroomIsDefault = rig.Rig.Headroom is null,
         };
     }
+
+    private static ValueList<TotalLoading> Totals(Budgets budgets)
+    {
+        var totals = ImmutableArray.CreateBuilder<TotalLoading>();
+        foreach (var budget in budgets.Banks.Concat(budgets.Supplies))
+        {
+            if (budget.Limit is { } limit)
+                totals.Add(new TotalLoading(budget.Subjects[0], budget.Holder, Total(budget, limit), Total(budget, budget.Run), Total(budget, budget.Start), budget.IsWhole));
+        }
+
+        return new ValueList<TotalLoading>(totals.ToImmutable());
+    }
+
+    private static SupplyTotal Total(Budget budget, decimal amount) =>
+        budget.InWatts ? new SupplyTotal(null, new Watts(amount)) : new SupplyTotal(new Amps(amount), null);
 
     private static ValueList<OutletLoading> Loadings(WiredRig rig)
     {
@@ -43,7 +59,11 @@ public static class RigChecker
                 outlet.Limit?.Value,
                 outlet.DrawIsKnown ? outlet.Run : null,
                 outlet.DrawIsKnown ? outlet.Start : null,
-                LoadsOf(outlet)));
+                LoadsOf(outlet))
+            {
+                DrawIsAssumed = outlet.Feeds.Any(static feed => feed.Loads.Any(static load => load.Rating.Running is { IsAssumed: true })),
+                Surge = outlet.Rating.Outlet.Surge?.Current,
+            });
         }
 
         return new ValueList<OutletLoading>(loadings.MoveToImmutable());

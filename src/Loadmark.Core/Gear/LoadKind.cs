@@ -8,6 +8,7 @@ namespace Loadmark.Core.Gear;
 public sealed record LoadKind
 {
     private static readonly string[] ValveWords = ["valve", "tube"];
+    private static readonly string[] ImitationWords = ["style", "like", "sound", "sounding", "voiced", "emulation", "emulator"];
     private static readonly string[] AnalogWords = ["analog", "analogue"];
     private static readonly string[] DriveWords = ["drive", "overdrive", "distortion", "fuzz", "boost", "booster", "compressor", "preamp", "buffer"];
     private static readonly string[] ModulationWords = ["modulation", "chorus", "phaser", "flanger", "vibrato", "tremolo", "delay", "echo"];
@@ -47,7 +48,8 @@ public sealed record LoadKind
 
     private static LoadClass Classify(string[] words)
     {
-        if (words.Any(word => ValveWords.Contains(word)))
+        var imitates = words.Any(word => ImitationWords.Contains(word));
+        if (!imitates && words.Any(word => ValveWords.Contains(word)))
             return LoadClass.Valve;
         if (words.Contains("digital"))
             return words.Contains("large") ? LoadClass.LargeDigital : LoadClass.Digital;

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Loadmark.Core.Nameplates;
 
 /// <summary>The mains input printed on a supply.</summary>
@@ -11,4 +13,19 @@ public sealed record MainsInput(
     QuantityRange<Hertz>? Hertz,
     Amps? Amps,
     Watts? Watts,
-    Place Place);
+    Place Place)
+{
+    /// <summary>
+    /// The voltages between which a selector or a tap chooses ("115/230 V"), when several are printed; empty when one
+    /// voltage or one range is.
+    /// </summary>
+    public ImmutableArray<QuantityRange<Volt>> Choices { get; init; } = [];
+
+    /// <summary>Whether both say the same, at the same place.</summary>
+    public bool Equals(MainsInput? other) =>
+        other is not null && (Volts, Hertz, Amps, Watts, Place) == (other.Volts, other.Hertz, other.Amps, other.Watts, other.Place)
+        && Choices.AsSpan().SequenceEqual(other.Choices.AsSpan());
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(Volts, Hertz, Amps, Watts, Place, Choices.Length);
+}

@@ -1,3 +1,5 @@
+using Loadmark.Core.Nameplates.Reading;
+
 namespace Loadmark.Core.Nameplates;
 
 /// <summary>Reads the text of nameplates: lexes it, splits it into phrases, and puts the phrases together.</summary>

@@ -1,6 +1,8 @@
 using System.Text;
 using Loadmark.Core.Gear;
 
+using Loadmark.Core.Nameplates.Reading;
+
 namespace Loadmark.Core.Nameplates;
 
 /// <summary>Writes a reading as label text in the program's own spelling, which reads back as the same reading.</summary>
@@ -28,7 +30,10 @@ public static class NameplateWriter
     private static void AppendMains(StringBuilder text, MainsInput mains)
     {
         text.Append("MAINS");
-        AppendRange(text, " ", mains.Volts, "V");
+        if (mains.Choices.IsEmpty)
+            AppendRange(text, " ", mains.Volts, "V");
+        foreach (var choice in mains.Choices)
+            AppendRange<Volt>(text, text[^1] == 'S' ? " " : "/", choice, "V");
         AppendRange(text, " ", mains.Hertz, "Hz");
         if (mains.Amps is { } amps)
             text.Append(' ').Append(LabelFigure.Write(amps.Value, "A"));

@@ -26,14 +26,16 @@ public static class QuantityReader
 
         if (!DecimalText.TryRead(text, out var number, out var length, out var grouping))
         {
-            problem = text.IsEmpty ? "it is empty" : "it does not start with a number";
+            problem = text.IsEmpty ? "it is empty"
+                : char.IsAsciiDigit(text[0]) ? "its number has too many digits"
+                : "it does not start with a number";
             return false;
         }
 
         var word = text[length..].Trim();
         if (word.IsEmpty)
         {
-            problem = $"the unit is missing ({TUnit.Symbol})";
+            problem = $"the unit is missing ({Symbol<TUnit>()})";
             return false;
         }
 
@@ -45,7 +47,9 @@ public static class QuantityReader
 
         if (!UnitWords.TryFactor<TUnit>(word, out var factor))
         {
-            problem = $"'{Cut(word)}' is not a unit that fits here ({TUnit.Symbol})";
+            problem = word[0] is 'e' or 'E' && word.Length > 1 && (char.IsAsciiDigit(word[1]) || word[1] is '+' or '-')
+                ? "numbers with an exponent are not read; write it out"
+                : $"'{Cut(word)}' is not a unit that fits here ({Symbol<TUnit>()})";
             return false;
         }
 
@@ -60,6 +64,10 @@ public static class QuantityReader
         problem = null;
         return true;
     }
+
+    /// <summary>The unit as people write it: nobody gives the size of a conductor in square metres.</summary>
+    private static string Symbol<TUnit>()
+        where TUnit : struct, IUnit => TUnit.Symbol == "m²" ? "mm²" : TUnit.Symbol;
 
     private static string Cut(ReadOnlySpan<char> word) => word.Length <= 20 ? word.ToString() : $"{word[..20]}…";
 }

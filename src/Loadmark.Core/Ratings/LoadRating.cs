@@ -22,6 +22,16 @@ public sealed class LoadRating
     /// <summary>Whether it takes direct or alternating current; direct where nothing is printed.</summary>
     public Figure<SupplyForm> Form { get; private init; }
 
+    /// <summary>Whether its label says that either kind of current suits it ("9 V AC/DC"), and nothing typed says otherwise.</summary>
+    public bool TakesEitherForm => Load.Voltage?.Form.Value is null && Load.Label?.Form.State == FieldState.Ambiguous;
+
+    /// <summary>Whether its current can be read in several ways and the highest of them stands in.</summary>
+    public bool DrawIsUnclear => Load.Run is null && StandIn is null && Rated is { IsAssumed: true } && Load.Label?.AmbiguousAmps.State == FieldState.Ambiguous;
+
+    /// <summary>Whether the current it draws depends on which of its printed voltages it is fed.</summary>
+    internal bool FollowsVoltage => Load.Current is null && Load.Run is null
+        && (Load.Label is { Modes.Length: > 1 } || Voltage.Value is { IsSingle: false });
+
     /// <summary>The lowest and the highest voltage it is printed for; 9 V, assumed, where nothing is printed.</summary>
     public Figure<QuantityRange<Volt>> Voltage { get; private init; }
 
@@ -73,11 +83,16 @@ public sealed class LoadRating
     public ImmutableArray<Derivation> Derivations { get; private init; } = [];
 
     /// <summary>Joins what is known of a load.</summary>
-    public static LoadRating Of(Load load)
+    /// <param name="load">The load.</param>
+    /// <param name="fed">
+    /// The voltage it is fed, where that is known: a label with a current for each voltage, or with watts, then gives the
+    /// current at that voltage. Null gives the highest current it may draw at any printed voltage, the safe side.
+    /// </param>
+    public static LoadRating Of(Load load, Volts? fed = null)
     {
         var notes = new RatingNotes();
         var voltage = ReadVoltage(load, notes);
-        var rated = ReadRated(load, voltage, notes);
+        var rated = ReadRated(load, voltage, fed, notes);
 
         ClassFigures? standIn = null;
         if (rated is null && load.Kind is { } kind && ClassFigures.Of(kind.Class) is { } figures)
@@ -133,25 +148,29 @@ public sealed class LoadRating
         return Typed(typed, printed, SupplyForm.Direct, "kind of current", notes, static form => form == SupplyForm.Direct ? "d.c." : "a.c.");
     }
 
-    private static Figure<Amps>? ReadRated(Load load, Figure<QuantityRange<Volt>> voltage, RatingNotes notes)
+    private static Figure<Amps>? ReadRated(Load load, Figure<QuantityRange<Volt>> voltage, Volts? fed, RatingNotes notes)
     {
         Figure<Amps>? printed = null;
         Watts? printedWatts = null;
-        var printedVolts = voltage.Value.Low;
+        var at = At(voltage.Value, fed);
+        var printedVolts = at;
         if (load.Label is { } label)
         {
             foreach (var conflict in label.Conflicts)
                 notes.Disagree("power", conflict, "The current counts.");
 
+            var suits = fed is { } setting && label.Modes.Any(mode => SuitsAt(mode, setting));
             foreach (var mode in label.Modes)
             {
-                if (AmpsOf(mode) is { } amps)
+                if (suits && !SuitsAt(mode, fed!.Value))
+                    continue;
+                if (AmpsOf(mode, fed) is { } amps)
                 {
                     if (printed is { } most && amps.Value <= most.Value)
                         continue;
                     printed = amps;
                     printedWatts = mode.Watts?.Value;
-                    printedVolts = mode.Volts?.Low ?? printedVolts;
+                    printedVolts = mode.Volts is { } range ? At(range, fed) : printedVolts;
                 }
                 else if (printed is null && mode.Watts is { Origin: Origin.Stated } watts)
                 {
@@ -164,7 +183,9 @@ public sealed class LoadRating
         {
             if (printed is { Origin: Origin.Stated } other && other.Value != typed)
                 notes.Disagree("current", $"typed {typed}, label {other.Value}", "The typed figure counts.");
-            if (load.Watts is { } power && PowerDisagrees(power, voltage.Value.Low, typed) is { } working)
+            else if (printed is not { Origin: Origin.Stated } && printedWatts is { } labels && PowerDisagrees(labels, voltage.Value, typed) is { } contrary)
+                notes.Disagree("power", $"label {contrary}", "The typed current counts.");
+            if (load.Watts is { } power && PowerDisagrees(power, voltage.Value, typed) is { } working)
                 notes.Disagree("power", working, "The current counts.");
             return new Figure<Amps>(typed, Origin.Stated);
         }
@@ -174,43 +195,56 @@ public sealed class LoadRating
             if (printed is { Origin: Origin.Stated } amps)
             {
                 // The label's current stands: it is closer to what the load draws than a computed one.
-                if (PowerDisagrees(typedWatts, voltage.Value.Low, amps.Value) is { } working)
+                if (PowerDisagrees(typedWatts, voltage.Value, amps.Value) is { } working)
                     notes.Disagree("power", working, "The label's current counts.");
                 return amps;
             }
 
-            return FromPower(typedWatts, voltage, notes);
+            if (printedWatts is { } labels && labels != typedWatts)
+                notes.Disagree("power", $"typed {typedWatts}, label {labels}", "The typed figure counts.");
+            return FromPower(typedWatts, at, voltage.IsAssumed, notes);
         }
 
         if (printed is { Origin: Origin.Derived } derived && load.Voltage is null && printedWatts is { } from)
             notes.Derive("current", $"{from} ÷ {printedVolts} = {derived.Value}");
         else if (printedWatts is { } alone && (printed is null || (printed is { Origin: Origin.Derived } && load.Voltage is not null)))
-            return FromPower(alone, voltage, notes);
+            return FromPower(alone, at, voltage.IsAssumed, notes);
 
-        return printed;
+        return printed ?? MostOf(load.Label?.AmbiguousAmps);
     }
 
-    /// <summary>The current of one mode; computed at its lowest voltage where only watts are printed, the safe side for a supply.</summary>
-    private static Figure<Amps>? AmpsOf(Mode mode) =>
+    /// <summary>The voltage to compute a current at: the one it is fed within its range, else the lowest, the safe side for a supply.</summary>
+    private static Volts At(QuantityRange<Volt> printed, Volts? fed) =>
+        fed is { } setting ? Volts.Min(Volts.Max(setting, printed.Low), printed.High) : printed.Low;
+
+    private static bool SuitsAt(Mode mode, Volts fed) => mode.Volts is { } volts && VoltageBand.Judge(fed, volts) == VoltageFit.Fine;
+
+    /// <summary>The current of one mode; computed where only watts are printed.</summary>
+    private static Figure<Amps>? AmpsOf(Mode mode, Volts? fed) =>
         mode is { Amps: { Origin: Origin.Derived }, Watts: { } watts, Volts: { Low.Value: > 0 } volts }
-            ? new Figure<Amps>(watts.Value / volts.Low, Origin.Derived)
+            ? new Figure<Amps>(watts.Value / At(volts, fed), Origin.Derived)
             : mode.Amps;
 
-    private static Figure<Amps>? FromPower(Watts watts, Figure<QuantityRange<Volt>> voltage, RatingNotes notes)
+    /// <summary>The highest way to take a current that can be read in several ways, the safe side for a supply.</summary>
+    private static Figure<Amps>? MostOf(Field<Amps>? unclear) =>
+        unclear is { State: FieldState.Ambiguous } field ? new Figure<Amps>(field.Candidates.Max(), Origin.Assumed) : null;
+
+    private static Figure<Amps>? FromPower(Watts watts, Volts volts, bool isAssumed, RatingNotes notes)
     {
-        if (voltage.Value.Low.Value <= 0)
+        if (volts.Value <= 0)
             return null;
 
-        // The lowest voltage gives the highest current: the safe side for a supply.
-        var amps = watts / voltage.Value.Low;
-        notes.Derive("current", $"{watts} ÷ {voltage.Value.Low} = {amps}");
-        return new Figure<Amps>(amps, voltage.IsAssumed ? Origin.Assumed : Origin.Derived);
+        var amps = watts / volts;
+        notes.Derive("current", $"{watts} ÷ {volts} = {amps}");
+        return new Figure<Amps>(amps, isAssumed ? Origin.Assumed : Origin.Derived);
     }
 
-    private static string? PowerDisagrees(Watts watts, Volts volts, Amps amps)
+    /// <summary>The working where a power is over 10 % away from what the current comes to at every voltage of the range; else null.</summary>
+    private static string? PowerDisagrees(Watts watts, QuantityRange<Volt> volts, Amps amps)
     {
-        var product = volts * amps;
-        return Math.Abs(watts.Value - product.Value) > 0.10m * product.Value ? $"{watts}, but {volts} × {amps} = {product}" : null;
+        const decimal allowed = 0.10m;
+        var product = new QuantityRange<Watt>(volts.Low * amps, volts.High * amps);
+        return watts < product.Low * (1 - allowed) || watts > product.High * (1 + allowed) ? $"{watts}, but {volts} × {amps} = {product}" : null;
     }
 
     private static Figure<T> Typed<T>(T? typed, T? printed, T common, string what, RatingNotes notes, Func<T, string> text)

@@ -8,7 +8,10 @@ namespace Loadmark.Core.Ratings;
 /// <param name="Power">The most power as printed; null when not printed.</param>
 public readonly record struct OutletMode(QuantityRange<Volt>? Volts, Figure<Amps>? Limit, Watts? Power)
 {
-    /// <summary>The most current at <paramref name="setting"/>: the printed current, within the printed power.</summary>
+    /// <summary>
+    /// The most current at <paramref name="setting"/>: of one voltage the printed current, else what the power comes to; of a
+    /// range the smaller of the two.
+    /// </summary>
     /// <returns>Null when neither current nor power is printed.</returns>
     public Figure<Amps>? LimitAt(Volts setting)
     {

@@ -20,8 +20,9 @@ public sealed class SupplyRating
     public MainsInput? Mains { get; private init; }
 
     /// <summary>
-    /// Whether it holds its voltage: as stated; stated by implication where it takes mains from 120 V to 230 V, which
-    /// only switched-mode supplies do (common practice, no source); null when nothing tells.
+    /// Whether it holds its voltage: as stated; yes where it takes mains from 100 V to 240 V, which only switched-mode
+    /// supplies do (common practice, no source); null when nothing tells. A narrower range does not tell, for "115/230 V"
+    /// may be a transformer with a switch.
     /// </summary>
     public bool? Regulated { get; private init; }
 
@@ -37,7 +38,7 @@ public sealed class SupplyRating
         if (supply.Total is { } typed && printed is { } label && (Differ(typed.Amps, label.Amps) || Differ(typed.Watts, label.Watts)))
             notes.Disagree("total", $"typed {typed}, label {label}", "The typed figure counts.");
 
-        var wide = mains?.Volts is { } volts && volts.Low.Value <= 120m && volts.High.Value >= 230m;
+        var wide = mains?.Volts is { } volts && volts.Low.Value <= 100m && volts.High.Value >= 240m;
         return new SupplyRating(supply)
         {
             Total = supply.Total ?? printed,

@@ -111,6 +111,9 @@ public sealed class WiredFeed
         return sum > 0 && outlet.Limit is { } limit ? limit.Value.Value / sum : 1m / Outlets.Length;
     }
 
+    /// <summary>The plug at its load ends: the lead's where that is given, else its first outlet's.</summary>
+    public Figure<Plug> Plug => Lead?.Plug is { } plug ? new Figure<Plug>(plug, Origin.Stated) : Outlets[0].Rating.Plug;
+
     /// <summary>The outlets' names, joined: "brick/2 + brick/3".</summary>
     public string OutletNames => _outletNames ??= Outlets.Length == 1 ? Outlets[0].Name : Row(Outlets.Select(outlet => outlet.Name));
 

@@ -12,7 +12,7 @@ public sealed class WiredLoad
     }
 
     /// <summary>What it needs.</summary>
-    public LoadRating Rating { get; }
+    public LoadRating Rating { get; private set; }
 
     /// <summary>Its place among the rig's loads, from 0.</summary>
     public int Index { get; }
@@ -22,6 +22,13 @@ public sealed class WiredLoad
 
     /// <summary>The feeds it is on; none or more than one is a mistake that a rule reports.</summary>
     public IReadOnlyList<WiredFeed> Feeds => _feeds ?? (IReadOnlyList<WiredFeed>)[];
+
+    /// <summary>Rates it again at the voltage it is fed, where its draw depends on it.</summary>
+    internal void RateAt(Volts fed)
+    {
+        if (Rating.FollowsVoltage)
+            Rating = LoadRating.Of(Rating.Load, fed);
+    }
 
     internal void Add(WiredFeed feed) => (_feeds ??= new List<WiredFeed>(1)).Add(feed);
 }

@@ -13,7 +13,7 @@ public sealed class WiredOutlet
         Supply = supply;
         Index = index;
         ReturnGroup = null!;
-        Select(rating.Modes[0], rating.Modes[0].Volts is { IsSingle: true } only ? only.Low : rating.Modes[0].Volts?.High, isStated: true);
+        Select(rating.Modes[0], rating.Modes[0].Volts?.High, isStated: true);
     }
 
     /// <summary>What it can give.</summary>

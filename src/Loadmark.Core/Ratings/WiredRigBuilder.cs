@@ -47,6 +47,12 @@ internal sealed class WiredRigBuilder(Rig rig)
         foreach (var feed in rig.Wired ?? [])
             feeds.Add(Wire(feed, feeds.Count));
 
+        foreach (var load in loads)
+        {
+            if (load.Feeds is [{ Volts: { } fed }])
+                load.RateAt(fed);
+        }
+
         foreach (var feed in feeds)
             Share(feed);
 

@@ -1,3 +1,5 @@
+using Loadmark.Core.Gear;
+
 namespace Loadmark.Core.Rigs;
 
 /// <summary>A d.c. lead on hand, as the rig file has it.</summary>
@@ -39,7 +41,10 @@ public sealed record Lead
     /// <summary>The resistance of each mated contact; null when not given.</summary>
     public Ohms? ContactOhms { get; init; }
 
-    /// <summary>How many such leads there are; null when not given, which means one.</summary>
+    /// <summary>The plug that its load ends have, where another than the outlet's; null when not given.</summary>
+    public Plug? Plug { get; init; }
+
+    /// <summary>How many such leads there are; null when not given, which means one, or as many as are wanted of a straight one.</summary>
     public int? Count { get; init; }
 
     /// <summary>How many loads it can feed: null when a chain does not say; one for every other lead that does not.</summary>

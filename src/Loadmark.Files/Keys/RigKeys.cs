@@ -55,7 +55,8 @@ internal static class RigKeys
         Figure("wire", "The size of its conductors, by area or American wire gauge. Default: 0.22 mm², assumed.", "0.22 mm²", "AWG 24"),
         Figure("ohms", "The resistance of each conductor, instead of length and wire.", "0.08 Ω"),
         Figure("contact_ohms", "The resistance of each mated contact. Default: 0.02 Ω, assumed.", "0.02 Ω"),
-        new Key("count", ValueForm.Number, "How many such leads there are. Default: 1.") { Least = 1, Most = 1000 });
+        Plug("The plug at its load ends, outer by inner diameter in mm. Without it, the outlet's."),
+        new Key("count", ValueForm.Number, "How many such leads there are. Default: 1; of a straight one, as many as are wanted.") { Least = 1, Most = 1000 });
 
     public static KeyTable Feed { get; } = new("feed", "a feed",
         new Key("from", ValueForm.OneOrList, "The outlet, as supply/outlet, or a list of outlets that are joined. The supply alone will do when it has one outlet.") { IsRequired = true, Least = 1, Examples = ["brick/1"] },

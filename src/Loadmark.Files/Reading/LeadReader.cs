@@ -1,5 +1,7 @@
+using Loadmark.Core.Gear;
 using Loadmark.Core.Rigs;
 using Loadmark.Files.Keys;
+using Loadmark.Files.Texts;
 using Loadmark.Files.Trees;
 
 namespace Loadmark.Files.Reading;
@@ -29,6 +31,7 @@ internal static class LeadReader
             Wire = Figures.Conductor(fields.Scalar("wire", "a conductor such as 0.22 mm² or AWG 24"), errors),
             Ohms = fields.Figure<Ohm>("ohms", OhmsForm),
             ContactOhms = fields.Figure<Ohm>("contact_ohms", OhmsForm),
+            Plug = fields.Text("plug") is { } plug ? new Plug(PlugText.Normalise(plug)) : null,
             Count = fields.Number("count", 1, MostOfAKind),
         };
     }

@@ -19,6 +19,7 @@ internal static class WiringWriter
         yaml.Entry("wire", lead.Wire is { } wire ? wire.Gauge is { } gauge ? $"AWG {gauge}" : FigureText.Of(wire.Area) : null);
         yaml.Entry("ohms", lead.Ohms);
         yaml.Entry("contact_ohms", lead.ContactOhms);
+        yaml.Entry("plug", lead.Plug?.Name);
         yaml.Entry("count", lead.Count is { } count ? $"{count}" : null, numberIsFine: true);
         yaml.EndGroup();
     }

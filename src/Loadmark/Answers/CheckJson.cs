@@ -50,6 +50,11 @@ internal static class CheckJson
             Write(json, result.Outlets[index]);
         json.WriteEndArray();
 
+        json.WriteStartArray("totals");
+        for (var index = 0; index < result.Totals.Count; index++)
+            Write(json, result.Totals[index]);
+        json.WriteEndArray();
+
         json.WriteFigure("headroom", result.Headroom);
         json.WriteBoolean("headroomIsDefault", result.HeadroomIsDefault);
         json.WriteStartArray("untold");
@@ -92,6 +97,18 @@ internal static class CheckJson
         json.WriteString("rule", untold.Rule);
         WriteSubjects(json, untold.Subjects);
         json.WriteString("because", untold.Because);
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, TotalLoading total)
+    {
+        json.WriteStartObject();
+        json.WriteString("supply", total.Supply);
+        json.WriteString("of", total.Holder);
+        var inWatts = total.Limit.Watts is not null;
+        json.WriteFigure(inWatts ? "limitWatts" : "limitAmps", total.Limit.Watts?.Value ?? total.Limit.Amps?.Value);
+        json.WriteFigure(inWatts ? "runWatts" : "runAmps", total.Run.Watts?.Value ?? total.Run.Amps?.Value);
+        json.WriteFigure(inWatts ? "startWatts" : "startAmps", total.Start.Watts?.Value ?? total.Start.Amps?.Value);
         json.WriteEndObject();
     }
 

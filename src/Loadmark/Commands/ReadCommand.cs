@@ -11,14 +11,12 @@ internal sealed class ReadCommand(Surroundings around)
     /// <summary>Reads the texts and writes what they say.</summary>
     public int Run(Request.Read request)
     {
+        // Quotes are easily forgotten, so words in a row are one label; several labels come over standard input.
         var texts = new List<string>();
-        foreach (var text in request.Texts)
-        {
-            if (text == "-")
-                AddLines(texts);
-            else
-                texts.Add(text);
-        }
+        if (request.Texts is ["-"])
+            AddLines(texts);
+        else
+            texts.Add(string.Join(' ', request.Texts));
 
         if (texts.Count == 0)
         {

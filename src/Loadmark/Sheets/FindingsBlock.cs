@@ -18,6 +18,29 @@ internal static class FindingsBlock
         }
     }
 
+    /// <summary>
+    /// Writes where the rules behind the findings come from, each source once: beside every finding it would be a fifth
+    /// of the page, and it is read by who doubts, not by who mends.
+    /// </summary>
+    public static void WriteSources(Sheet sheet, CheckResult result)
+    {
+        var rules = new List<(string Source, List<string> Rules)>();
+        foreach (var finding in result.Findings)
+        {
+            var at = rules.FindIndex(entry => entry.Source == finding.Source);
+            if (at < 0)
+                rules.Add((finding.Source, [finding.Rule]));
+            else if (!rules[at].Rules.Contains(finding.Rule))
+                rules[at].Rules.Add(finding.Rule);
+        }
+
+        if (rules.Count == 0)
+            return;
+        sheet.BlankLine().Line("Sources of the rules", Ink.Faint);
+        foreach (var (source, names) in rules)
+            sheet.PadTo(Indent).Wrap($"{string.Join(", ", names)}: {source}", Indent, Ink.Faint).EndLine();
+    }
+
     private static void Write(Sheet sheet, Finding finding)
     {
         var look = SeverityLook.Of(finding.Severity);
@@ -25,14 +48,13 @@ internal static class FindingsBlock
         sheet.Put($"{look.SignOn(sheet)} {look.Word}", look.Style).PadTo(LabelColumn).Put(finding.Rule, Ink.Strong).Put("  ");
         sheet.Wrap(string.Join(", ", finding.Subjects), sheet.Column).EndLine();
         sheet.PadTo(Indent).Wrap(finding.Message, Indent).EndLine();
-        WriteLabelled(sheet, "working", finding.Working, faint: false);
-        WriteLabelled(sheet, "remedy", finding.Remedy, faint: false);
-        WriteLabelled(sheet, "source", finding.Source, faint: true);
+        WriteLabelled(sheet, "working", finding.Working);
+        WriteLabelled(sheet, "remedy", finding.Remedy);
     }
 
-    private static void WriteLabelled(Sheet sheet, string label, string text, bool faint)
+    private static void WriteLabelled(Sheet sheet, string label, string text)
     {
         if (text.Length > 0)
-            sheet.PadTo(Indent).Put(label, Ink.Faint).PadTo(LabelColumn).Wrap(text, LabelColumn, faint ? Ink.Faint : Ink.Plain).EndLine();
+            sheet.PadTo(Indent).Put(label, Ink.Faint).PadTo(LabelColumn).Wrap(text, LabelColumn).EndLine();
     }
 }

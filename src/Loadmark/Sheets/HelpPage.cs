@@ -32,7 +32,7 @@ internal static class HelpPage
     {
         Title(sheet, "loadmark", "what feeds what on a player's effects rig, and the proof of it");
         Entry(sheet, "loadmark check RIG...", "As wired: is it safe, does it run, what is left?");
-        Entry(sheet, "loadmark read TEXT...", "What does this nameplate say?");
+        Entry(sheet, "loadmark read TEXT", "What does this nameplate say?");
         sheet.BlankLine();
         Entry(sheet, "--json", "Answer in JSON, in SI units.");
         Entry(sheet, "--help, -h", "This page, or a command's: loadmark check --help.");
@@ -64,8 +64,8 @@ internal static class HelpPage
 
     private static void WriteRead(Sheet sheet)
     {
-        Title(sheet, "loadmark read TEXT... [--json]", "what does this nameplate say?");
-        Entry(sheet, "TEXT", "What is printed, in quotes; several texts are read one by one. - reads the lines of standard input. After -- a text may begin with a dash.");
+        Title(sheet, "loadmark read TEXT [--json]", "what does this nameplate say?");
+        Entry(sheet, "TEXT", "What is printed, best in quotes; words without quotes are one label. - reads standard input, a label a line. After -- a text may begin with a dash.");
         Entry(sheet, "--json", "One object a line for each text.");
         sheet.BlankLine();
         sheet.Line("Example:").Line("  loadmark read \"9V DC 300mA centre negative\"");

@@ -16,6 +16,9 @@ internal sealed class MarkGauge
     /// <summary>How many cells there are past the mark.</summary>
     public const int CellsPast = 3;
 
+    /// <summary>Finer than any figure printed, coarser than the rounding of divisions.</summary>
+    private const int Decimals = 12;
+
     private static readonly GaugeCell[] None = [];
 
     private readonly int _cells;
@@ -72,6 +75,8 @@ internal sealed class MarkGauge
     /// <summary>How many cells a draw fills, as its share of the limit.</summary>
     private int Filled(decimal share)
     {
+        // Two loads of 5 W on 10 W come to the limit, whatever the last digit of their divisions says.
+        share = Math.Round(share, Decimals);
         if (share <= 0)
             return 0;
         if (share > 1)

@@ -14,6 +14,7 @@ internal static class OneRigPage
         FindingsBlock.Write(sheet, result);
         OutletTable.Write(sheet, result);
         WriteUntold(sheet, result);
+        FindingsBlock.WriteSources(sheet, result);
 
         var origin = result.HeadroomIsDefault ? "default: the rig gives none" : "as the rig asks";
         sheet.BlankLine();
@@ -30,7 +31,7 @@ internal static class OneRigPage
         foreach (var untold in result.Untold)
         {
             sheet.Put("? ").Put(untold.Rule).Put("  ");
-            sheet.Wrap($"{string.Join(", ", untold.Subjects)}: {untold.Because}", Indent).EndLine();
+            sheet.Wrap(untold.Because, Indent).EndLine();
         }
     }
 }

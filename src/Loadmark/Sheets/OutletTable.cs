@@ -8,6 +8,7 @@ internal sealed class OutletTable
 {
     private const string Unknown = "?";
     private const string Over = "!";
+    private const string Assumed = "~";
     private const int Gap = 2;
     private const int Indent = 2;
     private const int FewestLoadCells = 12;
@@ -36,8 +37,8 @@ internal sealed class OutletTable
         _name = Indent + Math.Min(WidestName, Widest("outlet", static row => row.Name));
         _volts = _name + Gap + Widest("volts", static row => TextOf(row.Outlet.Volts));
         _limit = _volts + Gap + Widest("limit", static row => TextOf(row.Outlet.Limit));
-        _run = _limit + Gap + Widest("run", static row => row.IsFree ? "" : TextOf(row.Outlet.Run));
-        _start = _run + Gap + Widest("start", static row => row.IsFree ? "" : TextOf(row.Outlet.Start));
+        _run = _limit + Gap + Widest("run", static row => row.IsFree ? "" : DrawOf(row.Outlet, row.Outlet.Run));
+        _start = _run + Gap + Widest("start", static row => row.IsFree ? "" : DrawOf(row.Outlet, row.Outlet.Start));
 
         const int around = 1 + 1 + MarkGauge.CellsPast + 1; // the tick, the mark, past the mark, the sign
         var loads = Math.Clamp(Widest("loads", static row => string.Join(", ", row.Outlet.Loads)), FewestLoadCells, MostLoadCells);
@@ -65,7 +66,7 @@ internal sealed class OutletTable
             table.WriteRow(row);
         sheet.BlankLine();
         table.WriteLegend();
-        OutletTotals.Write(sheet, result.Outlets);
+        OutletTotals.Write(sheet, result);
     }
 
     private void WriteHead()
@@ -93,14 +94,18 @@ internal sealed class OutletTable
             return;
         }
 
-        _sheet.PutRight(TextOf(outlet.Run), _run, StyleOf(outlet.Run, outlet.Limit));
-        _sheet.PutRight(TextOf(outlet.Start), _start, StyleOf(outlet.Start, outlet.Limit));
+        _sheet.PutRight(DrawOf(outlet, outlet.Run), _run, StyleOf(outlet.RunsOver));
+        _sheet.PutRight(DrawOf(outlet, outlet.Start), _start, StyleOf(outlet.StartsOver));
         ToGauge();
         WriteGauge(outlet);
         if (!_loadsHaveColumn)
             _sheet.EndLine();
         _sheet.PadTo(_loadsColumn).Wrap(string.Join(", ", outlet.Loads), _loadsColumn).EndLine();
     }
+
+    /// <summary>A draw that is an assumption is marked as one, wherever it stands.</summary>
+    private static string DrawOf(OutletLoading outlet, Amps? draw) =>
+        outlet.DrawIsAssumed && draw is not null ? $"{Assumed}{TextOf(draw)}" : TextOf(draw);
 
     private void WriteGauge(OutletLoading outlet)
     {
@@ -114,7 +119,7 @@ internal sealed class OutletTable
             _sheet.Put(_sheet.Unicode ? look.Sign : look.AsciiSign, look.Style);
         }
 
-        if (IsOver(outlet.Run, outlet.Limit) || IsOver(outlet.Start, outlet.Limit))
+        if (outlet.RunsOver || outlet.StartsOver)
             _sheet.Put(Over, Ink.Orange);
     }
 
@@ -131,10 +136,12 @@ internal sealed class OutletTable
         WriteKey(GaugeCell.Start, "starting");
         WriteKey(GaugeCell.Tick, "headroom begins");
         WriteKey(GaugeCell.Mark, "limit");
-        if (AnyUsed(static outlet => IsOver(outlet.Run, outlet.Limit) || IsOver(outlet.Start, outlet.Limit)))
+        if (AnyUsed(static outlet => outlet.RunsOver || outlet.StartsOver))
             WriteKey(Over, Ink.Orange, "past it");
         if (AnyUsed(static outlet => outlet is not { Volts: not null, Limit: not null, Run: not null, Start: not null }))
             WriteKey(Unknown, Ink.Plain, "not known");
+        if (AnyUsed(static outlet => outlet.DrawIsAssumed))
+            WriteKey(Assumed, Ink.Plain, "assumed");
         _sheet.EndLine();
     }
 
@@ -170,9 +177,7 @@ internal sealed class OutletTable
         return widest;
     }
 
-    private static Style StyleOf(Amps? draw, Amps? limit) => IsOver(draw, limit) ? Ink.Orange : Ink.Plain;
-
-    private static bool IsOver(Amps? draw, Amps? limit) => draw is { } amps && limit is { } most && amps > most;
+    private static Style StyleOf(bool isOver) => isOver ? Ink.Orange : Ink.Plain;
 
     private static string TextOf(Amps? amps) => amps?.ToString() ?? Unknown;
 

@@ -9,8 +9,9 @@ namespace Loadmark.Sheets;
 internal static class OutletTotals
 {
     /// <summary>Writes the line.</summary>
-    public static void Write(Sheet sheet, IReadOnlyList<OutletLoading> outlets)
+    public static void Write(Sheet sheet, CheckResult result)
     {
+        var outlets = result.Outlets;
         var used = 0;
         var run = Watts.Zero;
         var start = Watts.Zero;
@@ -31,5 +32,10 @@ internal static class OutletTotals
         var of = outlets.Count == 1 ? "1 outlet" : $"{outlets.Count} outlets";
         var atLeast = whole ? "" : "at least ";
         sheet.PadTo(2).Wrap($"In all: {used} of {of} in use; {atLeast}{run.ToString()} running, {start.ToString()} starting.", 2).EndLine();
+        foreach (var total in result.Totals)
+        {
+            var least = total.IsWhole ? "" : "at least ";
+            sheet.PadTo(2).Wrap($"{SafeText.Neutral(total.Holder)}: {least}{total.Run} of {total.Limit} running, {total.Start} starting.", 2).EndLine();
+        }
     }
 }

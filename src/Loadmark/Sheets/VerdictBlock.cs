@@ -20,7 +20,10 @@ internal static class VerdictBlock
             sheet.Put("  ").Wrap(file, Indent, Ink.Faint);
         sheet.EndLine();
 
-        sheet.PadTo(Indent).Wrap(look.Meaning, Indent).EndLine();
+        var meaning = result is { Verdict: Severity.Good, Untold.Count: > 0 }
+            ? $"Nothing was found against it, but {(result.Untold.Count == 1 ? "one thing" : $"{result.Untold.Count} things")} could not be told."
+            : look.Meaning;
+        sheet.PadTo(Indent).Wrap(meaning, Indent).EndLine();
         if (Counts(result) is { Length: > 0 } counts)
             sheet.PadTo(Indent).Wrap(counts, Indent, Ink.Faint).EndLine();
     }
@@ -38,7 +41,9 @@ internal static class VerdictBlock
                 counts.Add($"{count} {SeverityLook.Of(severity).Word}");
         }
 
-        var found = counts.Count == 0 ? "" : $"Findings: {string.Join(", ", counts)}. ";
+        if (counts.Count == 0)
+            return "";
+        var found = $"Findings: {string.Join(", ", counts)}. ";
         return result.Untold.Count == 0 ? found : $"{found}Could not be told: {result.Untold.Count}.";
     }
 }

@@ -89,6 +89,24 @@ public sealed class LoadRatingTests
         Assert.Equal(0.3m, rating.Rated!.Value.Value.Value);
     }
 
+    [Theory]
+    [InlineData("1.61", 1)] // below 9 V × 200 mA = 1.8 W by more than 10 %
+    [InlineData("1.8", 0)]
+    [InlineData("3.6", 0)] // 18 V × 200 mA
+    [InlineData("3.97", 1)]
+    public void Watts_of_a_range_of_volts_may_be_those_at_any_of_them(string watts, int conflicts) =>
+        Assert.Equal(conflicts, LoadRating.Of(Bare with { Label = Plate.Range(9, 18, 200), Watts = new Watts(decimal.Parse(watts)) }).Disagreements.Length);
+
+    [Fact]
+    public void Typed_figures_that_differ_from_the_watts_of_the_label_are_noted()
+    {
+        var label = Plate.Dc(9, watts: 3);
+        Assert.Equal("label 3 W, but 9 V × 100 mA = 0.9 W", Assert.Single(LoadRating.Of(Bare with { Label = label, Current = new Amps(0.1m) }).Disagreements).Working);
+        Assert.Equal("typed 1 W, label 3 W", Assert.Single(LoadRating.Of(Bare with { Label = label, Watts = new Watts(1) }).Disagreements).Working);
+        Assert.Empty(LoadRating.Of(Bare with { Label = label, Current = new Amps(0.32m) }).Disagreements);
+        Assert.Empty(LoadRating.Of(Bare with { Label = label, Watts = new Watts(3) }).Disagreements);
+    }
+
     [Fact]
     public void Amps_from_watts_are_derived_and_with_an_assumed_voltage_assumed()
     {

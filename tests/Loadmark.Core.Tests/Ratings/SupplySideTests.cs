@@ -61,7 +61,7 @@ public sealed class SupplySideTests
 
     [Theory]
     [InlineData(100, 240, null, true)]
-    [InlineData(120, 230, null, true)]
+    [InlineData(115, 230, null, null)] // may be a transformer with a switch
     [InlineData(220, 240, null, null)]
     [InlineData(100, 240, false, false)]
     public void A_wide_mains_input_means_a_regulated_supply(int low, int high, bool? stated, bool? regulated) =>

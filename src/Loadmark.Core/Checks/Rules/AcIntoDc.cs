@@ -13,7 +13,7 @@ internal sealed class AcIntoDc : Rule
     public override Severity Severity => Severity.Harm;
 
     /// <inheritdoc/>
-    public override string Source => "IEC 60417-5031 (direct current) and 5032 (alternating current): a label's symbol is not optional";
+    public override string Source => "IEC 60417-5031 (direct current) and 5032 (alternating current); that the wrong one harms is common practice, no source";
 
     internal override void Judge(WiredRig rig, Budgets budgets, Report report)
     {
@@ -24,7 +24,7 @@ internal sealed class AcIntoDc : Rule
 
             foreach (var load in feed.Loads)
             {
-                if (load.Rating.Form.Value != SupplyForm.Direct)
+                if (load.Rating.Form.Value != SupplyForm.Direct || load.Rating.TakesEitherForm)
                     continue;
 
                 report.Add(
@@ -44,7 +44,7 @@ internal sealed class AcIntoDc : Rule
         List<string>? unprinted = null;
         foreach (var load in rig.Loads)
         {
-            if (load.Feeds.Count > 0 && load.Rating.Form.IsAssumed)
+            if (load.Feeds.Count > 0 && load.Rating.Form.IsAssumed && !load.Rating.TakesEitherForm)
                 (unprinted ??= []).Add(load.Id);
         }
 
@@ -55,6 +55,6 @@ internal sealed class AcIntoDc : Rule
         }
 
         if (unprinted is not null)
-            report.CannotTell(this, [.. unprinted], $"Neither d.c. nor a.c. is printed on {Words.List(unprinted)}: taken as d.c.");
+            report.CannotTell(this, [.. unprinted], $"Whether {Words.List(unprinted)} {Words.Is(unprinted.Count)} d.c. or a.c. is not clear from the {Words.Verb(unprinted.Count, "label", "labels")}: taken as d.c.");
     }
 }

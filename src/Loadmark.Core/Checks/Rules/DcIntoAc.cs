@@ -13,7 +13,7 @@ internal sealed class DcIntoAc : Rule
     public override Severity Severity => Severity.Harm;
 
     /// <inheritdoc/>
-    public override string Source => "IEC 60417-5031 (direct current) and 5032 (alternating current): a label's symbol is not optional";
+    public override string Source => "IEC 60417-5031 (direct current) and 5032 (alternating current); that the wrong one harms is common practice, no source";
 
     internal override void Judge(WiredRig rig, Budgets budgets, Report report)
     {
@@ -21,7 +21,7 @@ internal sealed class DcIntoAc : Rule
         {
             foreach (var load in feed.Loads)
             {
-                if (feed.Form.Value != SupplyForm.Direct || load.Rating.Form.Value != SupplyForm.Alternating)
+                if (feed.Form.Value != SupplyForm.Direct || load.Rating.Form.Value != SupplyForm.Alternating || load.Rating.TakesEitherForm)
                     continue;
 
                 report.Add(

@@ -19,7 +19,10 @@ internal sealed class FigureAssumed : Rule
     internal override void Judge(WiredRig rig, Budgets budgets, Report report)
     {
         JudgeClasses(rig, report);
+        JudgeUnclearDraws(rig, report);
         JudgeUnknownDraws(budgets, report);
+        JudgeUnknownLimits(budgets, report);
+        JudgeBoots(budgets, report);
         JudgeVoltages(rig, report);
         JudgeSettings(rig, report);
         JudgeConnectors(rig, report);
@@ -49,9 +52,69 @@ internal sealed class FigureAssumed : Rule
             report.Add(
                 this,
                 [.. ids],
-                $"The draw of {Words.List(ids)} is not known: taken as {figures.StandIn}{Words.Verb(ids.Count, "", " each")}.",
+                $"The draw of {Words.List(ids)} is not known: taken as {figures.StandIn}{Words.Verb(ids.Count, "", " each")}.{string.Concat(loads.Take(3).Select(UnclearFigure))}",
                 $"{Words.List(kinds)}: {figures}, taken as {figures.StandIn}",
                 $"Read the {Words.Verb(ids.Count, "label", "labels")} or measure.");
+        }
+    }
+
+    private void JudgeUnclearDraws(WiredRig rig, Report report)
+    {
+        foreach (var load in rig.Loads)
+        {
+            if (load.Feeds.Count == 0 || !load.Rating.DrawIsUnclear)
+                continue;
+
+            var ways = string.Join(" or ", load.Rating.Load.Label!.AmbiguousAmps.Candidates.Select(static amps => amps.ToString()));
+            report.Add(
+                this,
+                [load.Id],
+                $"The current on the label of {load.Id} can be read as {ways}: taken as {load.Rating.Rated!.Value.Value}, the safe side.",
+                $"{ways}, taken as {load.Rating.Rated.Value.Value}",
+                $"Type the current of {load.Id} beside its label.");
+        }
+    }
+
+    /// <summary>An outlet whose limit nothing tells is good only for what it happens to carry.</summary>
+    private void JudgeUnknownLimits(Budgets budgets, Report report)
+    {
+        foreach (var budget in budgets.Outlets)
+        {
+            if (budget.Limit is null && budget.IsWhole)
+            {
+                report.Add(
+                    this,
+                    budget.SubjectsAndLoads(),
+                    $"The limit of {budget.Holder} is not known; it is enough only if it gives {budget.Text(budget.Start)} or more.",
+                    budget.Sum(starting: true),
+                    $"Read the label of {budget.Holder}, or its supply's.");
+            }
+        }
+    }
+
+    /// <summary>
+    /// A digital load that was measured running may take its whole rating while it boots; where its outlet could not give
+    /// that, the plan rests on its not doing so.
+    /// </summary>
+    private void JudgeBoots(Budgets budgets, Report report)
+    {
+        foreach (var budget in budgets.Outlets)
+        {
+            if (budget.Limit is not { } limit || Budget.IsOver(budget.Start, limit))
+                continue;
+
+            var boots = budget.Parts.Where(static part => part.Load.Rating is { IsDigital: true, StartIsGiven: false, Rated: { } rated, Running: { } running } && rated.Value > running.Value).ToList();
+            var most = budget.Start + boots.Sum(static part => part.Load.Rating.Rated!.Value.Value.Value - part.Load.Rating.Running!.Value.Value.Value);
+            if (boots.Count == 0 || !Budget.IsOver(most, limit))
+                continue;
+
+            var ids = boots.Select(part => part.Load.Id).ToList();
+            report.Add(
+                this,
+                [.. ids, .. budget.Subjects],
+                $"What {Words.List(ids)} {Words.Verb(ids.Count, "takes", "take")} to start is not known: taken as the running draw. If it is the printed one, {budget.Holder} cannot start {Words.Verb(ids.Count, "it", "them")}.",
+                $"{budget.Text(most)} > {budget.Text(limit)}",
+                $"Measure what {Words.List(ids)} {Words.Verb(ids.Count, "takes", "take")} while booting.");
         }
     }
 
@@ -68,7 +131,7 @@ internal sealed class FigureAssumed : Rule
                 this,
                 [.. loads, .. budget.Subjects],
                 $"Nothing tells what {Words.List(loads)} {Words.Verb(loads.Count, "draws", "draw")}{Consequence(budget, loads.Count)}.{unclear}",
-                budget.Limit is { } limit && !budget.RunsOver ? $"{budget.Text(limit)} − {budget.Text(budget.Run)} known = {budget.Text(limit - budget.Run)}" : "",
+                budget.Limit is { } limit && !budget.RunsOver ? $"{budget.Text(limit)} − {budget.Text(budget.Run)} known = {budget.Text(limit - budget.Run)}" : budget.Sum(starting: false),
                 $"Read the {Words.Verb(loads.Count, "label", "labels")} of {Words.List(loads)}, measure, or give the kind.");
         }
     }
@@ -80,6 +143,18 @@ internal sealed class FigureAssumed : Rule
         if (budget.RunsOver)
             return $"; {budget.Holder} is over its limit without {Words.Verb(count, "it", "them")}";
         return $"; {budget.Holder} is enough only if that is no more than {budget.Text(limit - budget.Run)}{Words.Verb(count, "", " in all")}";
+    }
+
+    /// <summary>A piece of the label with a digit in it may be the very figure that is missing.</summary>
+    private static string UnclearFigure(WiredLoad load)
+    {
+        foreach (var piece in load.Rating.Load.Label?.Unread ?? [])
+        {
+            if (piece.Text.Any(char.IsDigit))
+                return $" Not understood on the label of {load.Id}: “{piece.Text}”.";
+        }
+
+        return "";
     }
 
     private static string Unclear(WiredLoad load) =>
@@ -117,7 +192,7 @@ internal sealed class FigureAssumed : Rule
                 this,
                 [.. outlets],
                 $"The voltage of {Words.List(outlets)} is not known, so whether it suits could not be checked.",
-                "",
+                "voltage not known",
                 "Measure it before plugging in.");
         }
     }

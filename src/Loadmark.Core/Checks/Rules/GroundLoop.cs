@@ -1,4 +1,5 @@
 using Loadmark.Core.Ratings;
+using Loadmark.Core.Texts;
 
 namespace Loadmark.Core.Checks.Rules;
 
@@ -16,6 +17,7 @@ internal sealed class GroundLoop : Rule
 
     internal override void Judge(WiredRig rig, Budgets budgets, Report report)
     {
+        TellMistypedTags(rig, report);
         HashSet<string>? signal = null;
         foreach (var group in rig.Returns)
         {
@@ -40,6 +42,23 @@ internal sealed class GroundLoop : Rule
                 $"{Words.List(inPath)} are joined twice, by the signal leads and by the return of {Words.List(group.Names)}: a loop that may hum near transformers and lamps.",
                 $"{inPath.Count} loads of the signal path on one return",
                 "Keep signal and d.c. leads short and side by side, or use isolated outlets.");
+        }
+    }
+
+    /// <summary>A word of the signal path that is no load may be an amplifier, or a load's tag with a slip in it.</summary>
+    private void TellMistypedTags(WiredRig rig, Report report)
+    {
+        HashSet<string>? tags = null;
+        List<string>? missing = null;
+        foreach (var word in rig.Rig.Signal)
+        {
+            tags ??= new HashSet<string>(rig.Rig.Loads.Select(static load => load.Id), StringComparer.Ordinal);
+            if (tags.Contains(word) || !word.Any(char.IsDigit))
+                continue;
+
+            missing ??= [.. tags.Except(rig.Rig.Signal, StringComparer.Ordinal)];
+            if (NearestWord.Find(word, missing) is { } tag)
+                report.CannotTell(this, [tag], $"'{word}' in the signal path is no load of this rig; is {tag} meant?");
         }
     }
 }

@@ -40,7 +40,7 @@ internal sealed class GroundShort : Rule
                 this,
                 Words.Subjects(group, [.. positive, .. negative]),
                 $"{Words.List(positive)} {Words.Verb(positive.Count, "has", "have")} the ground on the positive side and {Words.Verb(positive.Count, "shares", "share")} the return of {names} with {Words.List(negative)}: the audio leads short the supply.",
-                "positive ground joined to negative ground over 0 V",
+                "+ of the supply meets − through the screens of the audio leads",
                 $"Feed {Words.List(positive)} from an isolated outlet or a supply of {Words.Verb(positive.Count, "its", "their")} own.");
         }
 

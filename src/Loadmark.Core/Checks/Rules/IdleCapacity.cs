@@ -28,7 +28,7 @@ internal sealed class IdleCapacity : Rule
             var outlet = rig.Outlets[place];
             if (outlet.Feeds.Count == 0)
                 (free ??= []).Add(outlet);
-            else if (outlet.Feeds is [{ Joined: Joint.None }] && outlet is { Limit: not null, Volts: not null, DrawIsKnown: true })
+            else if (outlet.Feeds is [{ Joined: Joint.None, Feed.Pinned: false }] && outlet is { Limit: not null, Volts: not null, DrawIsKnown: true })
                 (used ??= []).Add(outlet);
 
             if (place + 1 < rig.Outlets.Count && rig.Outlets[place + 1].Supply == outlet.Supply)

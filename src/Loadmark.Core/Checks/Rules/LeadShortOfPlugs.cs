@@ -36,6 +36,10 @@ internal sealed class LeadShortOfPlugs : Rule
 
         foreach (var lead in rig.Rig.Leads)
         {
+            // Of a straight lead there are as many as are wanted, unless the rig counts them.
+            if (lead is { Type: LeadType.Straight, Count: null })
+                continue;
+
             var there = lead.Count ?? 1;
             if (used.TryGetValue(lead.Id, out var feeds) && feeds.Count > there)
             {
@@ -67,7 +71,9 @@ internal sealed class LeadShortOfPlugs : Rule
             Subjects(feed),
             $"{feed.OutletNames} feeds {Words.List(Words.Ids(feed.Loads))} over {name}, which has {plugs} {Words.Verb(plugs, "plug", "plugs")} for loads.",
             $"{feed.Loads.Length} loads > {plugs} {Words.Verb(plugs, "plug", "plugs")}",
-            $"Use a daisy chain with {feed.Loads.Length} plugs or more.");
+            feed.Joined == Joint.None
+                ? $"Use a daisy chain with {feed.Loads.Length} plugs or more."
+                : $"Use a lead that joins the outlets and has {feed.Loads.Length} plugs or more, or feed {Words.List(Words.Ids(feed.Loads.Skip(plugs)))} from elsewhere.");
     }
 
     private void JudgeEnds(WiredFeed feed, Report report)
@@ -90,12 +96,21 @@ internal sealed class LeadShortOfPlugs : Rule
             report.Add(
                 this,
                 Subjects(feed),
-                $"The lead {lead.Id} does not suit {feed.OutletNames}: {Words.Verb(feed.Outlets.Length, "a single outlet wants", $"{feed.Outlets.Length} outlets joined so want")} {wanted}.",
-                "",
+                $"{Words.Verb(feed.Outlets.Length, $"{feed.OutletNames} alone needs", $"{feed.OutletNames} in {feed.Joined.ToString().ToLowerInvariant()} need")} {wanted}; {lead.Id} is a {TypeText(lead.Type)}.",
+                $"{TypeText(lead.Type)} ≠ {wanted}",
                 $"Use {wanted}.");
         }
     }
 
     private static ValueList<string> Subjects(WiredFeed feed) =>
         feed.Lead is { } lead ? [lead.Id, .. Words.Subjects(feed)] : Words.Subjects(feed);
+
+    private static string TypeText(LeadType type) => type switch
+    {
+        LeadType.DaisyChain => "daisy chain",
+        LeadType.Straight => "straight lead",
+        LeadType.Reversing => "reversing lead",
+        LeadType.Series => "series lead",
+        _ => "parallel lead",
+    };
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Loadmark.Core.Ratings;
 
 namespace Loadmark.Core.Checks.Rules;
@@ -16,6 +17,20 @@ internal sealed class MainsMismatch : Rule
 
     /// <inheritdoc/>
     public override string Source => "IEC 60038, standard voltages: 230 V ± 10 %";
+
+    private static bool Fits(QuantityRange<Volt> printed, Volts mains) =>
+        mains >= printed.Low * (1 - Tolerance) && mains <= printed.High * (1 + Tolerance);
+
+    private static string Working(QuantityRange<Volt> printed, ImmutableArray<QuantityRange<Volt>> choices, Volts mains)
+    {
+        var most = printed.High * (1 + Tolerance);
+        var least = printed.Low * (1 - Tolerance);
+        if (mains > most)
+            return $"{mains} > 1.10 × {printed.High} = {most}";
+        if (mains < least)
+            return $"{mains} < 0.90 × {printed.Low} = {least}";
+        return string.Join("; ", choices.Select(choice => $"{mains} is not within ± 10 % of {choice}"));
+    }
 
     internal override void Judge(WiredRig rig, Budgets budgets, Report report)
     {
@@ -36,14 +51,16 @@ internal sealed class MainsMismatch : Rule
                 continue;
             }
 
-            var least = printed.Low * (1 - Tolerance);
-            var most = printed.High * (1 + Tolerance);
-            if (mains.Volts < least || mains.Volts > most)
+            var choices = supply.Mains.Choices;
+            var fitting = choices.Count(choice => Fits(choice, mains.Volts));
+            if (choices.Length > 1 ? fitting == 0 : !Fits(printed, mains.Volts))
             {
-                var working = mains.Volts > most
-                    ? $"{mains.Volts} > 1.10 × {printed.High} = {most}"
-                    : $"{mains.Volts} < 0.90 × {printed.Low} = {least}";
-                report.Add(this, [id], $"{id} is for mains of {printed}; here it is {mains}.", working, $"Use a supply for {mains}, or a transformer of the right rating.");
+                var given = choices.Length > 1 ? string.Join(" or ", choices) : $"{printed}";
+                report.Add(this, [id], $"{id} is for mains of {given}; here it is {mains}.", Working(printed, choices, mains.Volts), $"Use a supply for {mains}, or a transformer of the right rating.");
+            }
+            else if (fitting > 0 && fitting < choices.Length)
+            {
+                report.CannotTell(this, [id], $"{id} takes {string.Join(" or ", choices)}; how its selector is set is not given. Set it to {mains.Volts} before plugging in.");
             }
             else if (supply.Mains.Hertz is { IsSingle: true } one && mains.Hertz is null)
             {

@@ -23,14 +23,7 @@ internal sealed class ParallelUnequal : Rule
             if (feed.Joined != Joint.Parallel)
                 continue;
 
-            var first = feed.Outlets[0];
-            if (feed.Outlets.Any(outlet => outlet.Volts is null))
-            {
-                report.CannotTell(this, Words.Subjects(feed), $"A voltage of {feed.OutletNames} is not printed, so whether they are equal cannot be told. Measure before joining them.");
-                continue;
-            }
-
-            var working = Difference(feed, first);
+            var working = Difference(feed);
             if (working is not null)
             {
                 report.Add(
@@ -40,15 +33,21 @@ internal sealed class ParallelUnequal : Rule
                     working,
                     "Join only outlets of the same supply set to the same voltage, and only where its maker allows it.");
             }
+            else if (feed.Outlets.Any(outlet => outlet.Volts is null))
+            {
+                report.CannotTell(this, Words.Subjects(feed), $"A voltage of {feed.OutletNames} is not printed, so whether they are equal cannot be told. Measure before joining them.");
+            }
         }
     }
 
-    private static string? Difference(WiredFeed feed, WiredOutlet first)
+    private static string? Difference(WiredFeed feed)
     {
+        var first = feed.Outlets[0];
+        WiredOutlet? known = null;
         foreach (var other in feed.Outlets)
         {
-            if (other.Volts != first.Volts)
-                return $"{first.Name} {first.Volts} ≠ {other.Name} {other.Volts}";
+            if (other.Volts is { } volts && volts != (known ??= other).Volts)
+                return $"{known.Name} {known.Volts} ≠ {other.Name} {volts}";
             if (other.Rating.Form.Value != first.Rating.Form.Value)
                 return $"{first.Name} and {other.Name}: d.c. joined to a.c.";
             if (other.Rating.Polarity.Value != first.Rating.Polarity.Value && first.Rating.Form.Value == SupplyForm.Direct)

@@ -19,7 +19,7 @@ internal sealed class PlugLoose : Rule
     {
         foreach (var feed in rig.Feeds)
         {
-            var plug = feed.Outlets[0].Rating.Plug;
+            var plug = feed.Plug;
             foreach (var load in feed.Loads)
             {
                 var jack = load.Rating.Plug;
@@ -29,9 +29,9 @@ internal sealed class PlugLoose : Rule
                 report.Add(
                     this,
                     Words.Subjects(load, feed),
-                    $"The plug of {feed.OutletNames} ({plug}) sits loose on the pin of {load.Id} ({jack}): it may lose contact when the board is moved.",
+                    $"The plug of {(feed.Lead?.Plug is null ? feed.OutletNames : $"the lead {feed.Lead.Id}")} ({plug}) sits loose on the pin of {load.Id} ({jack}): it may lose contact when the board is moved.",
                     "bore 2.5 mm > pin 2.1 mm",
-                    $"Use a lead that ends in {jack.Value}.");
+                    $"Use a lead that ends in {jack.Value}, and list it under 'leads' with its plug.");
             }
         }
     }

@@ -19,7 +19,7 @@ internal sealed class PlugMismatch : Rule
     {
         foreach (var feed in rig.Feeds)
         {
-            var plug = feed.Outlets[0].Rating.Plug;
+            var plug = feed.Plug;
             foreach (var load in feed.Loads)
             {
                 var jack = load.Rating.Plug;
@@ -29,9 +29,9 @@ internal sealed class PlugMismatch : Rule
                 report.Add(
                     this,
                     Words.Subjects(load, feed),
-                    $"{feed.OutletNames} ends in a plug of {plug}; {load.Id} takes {jack}.",
+                    $"{(feed.Lead?.Plug is null ? feed.OutletNames : $"The lead {feed.Lead.Id}")} ends in a plug of {plug}; {load.Id} takes {jack}.",
                     $"{plug.Value} ≠ {jack.Value}",
-                    $"Use a lead or adaptor that ends in {jack.Value}, and see that it keeps the polarity.");
+                    $"Use a lead or adaptor that ends in {jack.Value}, see that it keeps the polarity, and list it under 'leads' with its plug.");
             }
         }
     }

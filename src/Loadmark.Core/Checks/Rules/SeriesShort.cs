@@ -1,3 +1,4 @@
+using Loadmark.Core.Gear;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 
@@ -22,6 +23,20 @@ internal sealed class SeriesShort : Rule
         {
             if (feed.Joined != Joint.Series)
                 continue;
+
+            if (feed.Outlets.Any(outlet => outlet.Rating.Form.Value != feed.Form.Value))
+            {
+                report.Add(
+                    this,
+                    Words.Subjects(feed),
+                    $"{feed.OutletNames} are joined in series, one of direct and one of alternating current: the sum is neither.",
+                    "d.c. ⎓ + a.c. ~",
+                    "Join only outlets of one kind of current.");
+                continue;
+            }
+
+            if (feed.Form.Value == SupplyForm.Alternating)
+                report.CannotTell(this, Words.Subjects(feed), $"{feed.OutletNames} are joined in series and alternating: whether their voltages add or cancel depends on their phase. Measure before plugging in.");
 
             var shared = SharedReturn(feed);
             if (shared is not null)

@@ -25,36 +25,63 @@ internal sealed class StartOverload : Rule
             if (budget.Surge is { } surge && !Budget.IsOver(budget.Start, surge))
                 JudgeDuration(budget, limit, surge, report);
             else
-                Add(budget, limit, budget.Surge is { } least ? $", {budget.Text(least)} for a moment" : "", Math.Max(limit, budget.Surge ?? 0), report);
+                Add(
+                    budget,
+                    limit,
+                    budget.Surge is { } least ? $", {budget.Text(least)} for a moment" : "",
+                    $"{budget.Sum(starting: true)} > {budget.Text(Math.Max(limit, budget.Surge ?? 0))}",
+                    report);
         }
 
         TellMissingStarts(rig, report);
     }
 
-    /// <summary>A surge that is large enough must also last as long as the longest start.</summary>
+    /// <summary>
+    /// A surge that is large enough must also last: when it ends, the loads that have started draw their running current,
+    /// and what the others still draw to start has to be within the limit.
+    /// </summary>
     private void JudgeDuration(Budget budget, decimal limit, decimal surge, Report report)
     {
         if (budget.SurgeDuration is not { } bears)
+        {
+            report.CannotTell(
+                this,
+                budget.SubjectsAndLoads(),
+                $"How long {budget.Holder} bears {budget.Text(surge)} is not given: taken as long enough for its loads to start.");
             return;
+        }
 
+        // What is drawn just after the surge: at least, and if all starts of unknown length still go on.
+        var (atLeast, atMost) = (0m, 0m);
+        (WiredLoad Load, Seconds Takes)? slow = null;
         List<string>? unknown = null;
         foreach (var part in budget.Parts)
         {
-            if (part.Start <= part.Run)
-                continue;
-
-            if (part.Load.Rating.StartDuration is not { } takes)
+            var takes = part.Load.Rating.StartDuration;
+            var (least, most) = (part.Run, part.Run);
+            if (part.Start > part.Run && takes is null)
             {
                 (unknown ??= []).Add(part.Load.Id);
+                most = part.Start;
             }
-            else if (takes > bears)
+            else if (part.Start > part.Run && takes > bears)
             {
-                Add(budget, limit, $"; the {budget.Text(surge)} it bears for {bears} ends before {part.Load.Id} has started, which takes {takes}", limit, report);
-                return;
+                slow ??= (part.Load, takes.Value);
+                (least, most) = (part.Start, part.Start);
             }
+
+            atLeast += least;
+            atMost += most;
         }
 
-        if (unknown is not null)
+        if (slow is { } one && Budget.IsOver(atLeast, limit))
+        {
+            var working = atLeast == budget.Start
+                ? $"{budget.Sum(starting: true)} > {budget.Text(limit)}"
+                : $"after {bears}: {budget.Text(atLeast)} > {budget.Text(limit)}";
+            Add(budget, limit, $"; the {budget.Text(surge)} it bears for {bears} ends before {one.Load.Id} has started, which takes {one.Takes}", working, report);
+        }
+        else if (unknown is not null && Budget.IsOver(atMost, limit))
         {
             report.CannotTell(
                 this,
@@ -63,11 +90,11 @@ internal sealed class StartOverload : Rule
         }
     }
 
-    private void Add(Budget budget, decimal limit, string surge, decimal bears, Report report) => report.Add(
+    private void Add(Budget budget, decimal limit, string surge, string working, Report report) => report.Add(
         this,
         budget.SubjectsAndLoads(),
         $"{budget.Holder} must give {budget.Text(budget.Start)} while its {Words.Verb(budget.Parts.Count, "load starts", "loads start")} and can give {budget.Text(limit)}{surge}.",
-        $"{budget.Sum(starting: true)} > {budget.Text(bears)}",
+        working,
         budget.Relief(limit, usable: 1, starting: true));
 
     private void TellMissingStarts(WiredRig rig, Report report)

@@ -25,7 +25,7 @@ internal sealed class ThinHeadroom : Rule
             report.Add(
                 this,
                 budget.SubjectsAndLoads(),
-                $"{budget.Holder} carries {budget.Text(budget.Run)} of {budget.Text(limit)}: less than {Words.Percent(rig.Rig.HeadroomInForce)} stays free.",
+                $"{budget.Holder} carries {budget.Text(budget.Run)} of {budget.Text(limit)}: {(Budget.IsOver(limit, budget.Run) ? $"less than {Words.Percent(rig.Rig.HeadroomInForce)}" : "nothing")} stays free.",
                 $"{budget.Sum(starting: false)} > {Words.Percent(usable)} × {budget.Text(limit)} = {budget.Text(usable * limit)}",
                 budget.Relief(limit, usable, starting: false));
         }

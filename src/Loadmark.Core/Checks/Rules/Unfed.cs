@@ -27,8 +27,8 @@ internal sealed class Unfed : Rule
             return;
 
         if (rig.Rig.Wired is null)
-            report.Add(this, [.. dark], $"Nothing is wired yet: {Words.List(dark)} {Words.Verb(dark.Count, "has", "have")} no outlet.", remedy: "Write under 'wired' what feeds what.");
+            report.Add(this, [.. dark], $"Nothing is wired yet: {Words.List(dark)} {Words.Verb(dark.Count, "has", "have")} no outlet.", "0 feeds", remedy: "Write under 'wired' what feeds what.");
         else
-            report.Add(this, [.. dark], $"{Words.List(dark)} {Words.Is(dark.Count)} fed by nothing.", remedy: "Give each an outlet, or take it off the rig.");
+            report.Add(this, [.. dark], $"{Words.List(dark)} {Words.Is(dark.Count)} fed by nothing.", "0 feeds", remedy: $"Give {Words.Verb(dark.Count, "it", "each")} an outlet, or take it off the rig.");
     }
 }

@@ -94,7 +94,20 @@ public sealed class FigureTests
     public void The_working_shows_the_mode_that_the_current_comes_from()
     {
         var label = Plate.Of(SupplyForm.Direct, Plate.Mode(9, 9, null, 1.8m), Plate.Mode(18, 18, null, 6));
-        Expect.Breaks(One(Plate.Dc(9, 500), label).Check(), "figure-derived", "6 W ÷ 18 V = 333.3 mA");
+        Expect.Breaks(One(Plate.Dc(9, 500), label).Check(), "figure-derived", "1.8 W ÷ 9 V = 200 mA");
+        Expect.Breaks(One(Plate.Dc(18, 500), label).Check(), "figure-derived", "6 W ÷ 18 V = 333.3 mA");
+    }
+
+    [Fact]
+    public void The_draw_is_that_of_the_voltage_it_is_fed()
+    {
+        var pairs = Plate.Of(SupplyForm.Direct, Plate.Mode(9, 9, 100), Plate.Mode(18, 18, 50));
+        Assert.Equal(0.05m, One(Plate.Dc(18, 80), pairs).Check().Outlets[0].Run!.Value.Value);
+        Assert.Equal(0.1m, One(Plate.Dc(9, 120), pairs).Check().Outlets[0].Run!.Value.Value);
+
+        // P = V·I: 3.6 W at 18 V is 200 mA, at 9 V 400 mA.
+        Assert.Equal(0.2m, One(Plate.Dc(18, 250), Plate.Range(9, 18, watts: 3.6m)).Check().Outlets[0].Run!.Value.Value);
+        Assert.Equal(0.4m, One(Plate.Dc(9, 500), Plate.Range(9, 18, watts: 3.6m)).Check().Outlets[0].Run!.Value.Value);
     }
 
     [Fact]

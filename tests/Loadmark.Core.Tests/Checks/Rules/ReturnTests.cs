@@ -28,7 +28,7 @@ public sealed class ReturnTests
     {
         var rig = Two(Plate.Dc(9, 100), Plate.Dc(9, 100), NotIsolated).Load("FZ-01", Plate.Dc(9, 3), load => PositiveGround(load) with { Polarity = Polarity.CentrePositive })
             .Load("OD-03", Plate.Dc(9, 12)).Lead("flip", LeadType.Reversing).FeedOver("flip", "brick/1", "FZ-01").Feed("brick/2", "OD-03");
-        var finding = Expect.Breaks(rig.Check(), "ground-short", "positive ground joined to negative ground over 0 V");
+        var finding = Expect.Breaks(rig.Check(), "ground-short", "+ of the supply meets − through the screens of the audio leads");
         Assert.Equal(["FZ-01", "OD-03", "brick"], finding.Subjects);
         Assert.Equal("FZ-01 has the ground on the positive side and shares the return of brick with OD-03: the audio leads short the supply.", finding.Message);
     }

@@ -29,8 +29,18 @@ public sealed class StartOverloadTests
     public void A_surge_that_is_large_and_long_enough_bears_it()
     {
         Expect.Good(Delay(800, 1.5m, Surge(0.8m, 1.5m)).Check());
-        Expect.Good(Delay(800, 1.5m, Surge(0.8m)).Check());
-        Expect.Good(Delay(800, seconds: null, Surge(0.8m)).Check());
+    }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void A_surge_of_unknown_length_is_taken_as_long_enough_and_says_so(bool startIsTimed)
+    {
+        var result = Delay(800, startIsTimed ? 1.5m : null, Surge(0.8m)).Check();
+        Assert.Empty(result.Findings);
+        var untold = Assert.Single(result.Untold);
+        Assert.Equal("start-overload", untold.Rule);
+        Assert.Equal("How long brick/1 bears 800 mA is not given: taken as long enough for its loads to start.", untold.Because);
     }
 
     [Fact]

@@ -13,7 +13,7 @@ public sealed class WiringTests
     public void Nothing_wired_is_said_as_such()
     {
         var result = Rig().Check(rig => rig with { Wired = null });
-        var finding = Expect.Breaks(result, "unfed", "");
+        var finding = Expect.Breaks(result, "unfed", "0 feeds");
         Assert.Equal("Nothing is wired yet: A and B have no outlet.", finding.Message);
         Assert.Equal(Severity.Fails, result.Verdict);
         Assert.True(result.IsRefused);
@@ -111,12 +111,12 @@ public sealed class WiringTests
         if (fits)
             Expect.Good(result);
         else
-            Assert.StartsWith("Use a ", Expect.Breaks(result, "lead-short-of-plugs", "").Remedy, StringComparison.Ordinal);
+            Assert.StartsWith("Use a ", Expect.Breaks(result, "lead-short-of-plugs", $"{(type == LeadType.DaisyChain ? "daisy chain" : $"{type.ToString().ToLowerInvariant()} lead")} ≠ a {joint.ToString().ToLowerInvariant()} lead").Remedy, StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_series_lead_has_an_end_too_many_for_one_outlet() =>
-        Expect.Breaks(Rig().Lead("lead", LeadType.Series).FeedOver("lead", "brick/1", "A").Check(), "lead-short-of-plugs", "");
+        Expect.Breaks(Rig().Lead("lead", LeadType.Series).FeedOver("lead", "brick/1", "A").Check(), "lead-short-of-plugs", "series lead ≠ a lead with one end for the supply");
 
     [Fact]
     public void Joined_outlets_without_a_named_lead_are_told() =>

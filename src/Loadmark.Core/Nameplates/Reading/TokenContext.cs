@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Nameplates;
+namespace Loadmark.Core.Nameplates.Reading;
 
 /// <summary>Settles what a token is by its neighbours, where the token alone does not say.</summary>
 internal static class TokenContext

@@ -1,4 +1,6 @@
-namespace Loadmark.Core.Nameplates;
+using System.Collections.Immutable;
+
+namespace Loadmark.Core.Nameplates.Reading;
 
 /// <summary>Gathers the figures of a label into modes and the mains input, in the order printed.</summary>
 internal sealed class FigureReading
@@ -23,6 +25,9 @@ internal sealed class FigureReading
 
     /// <summary>The mains input in the making; null when none is printed.</summary>
     public FigureGroup? Mains { get; private set; }
+
+    /// <summary>The voltages of the mains input, when several are printed; empty otherwise.</summary>
+    public ImmutableArray<QuantityRange<Volt>> MainsChoices { get; private set; } = [];
 
     /// <summary>Whether the next figure belongs to the mains input, as far as can be told.</summary>
     public bool AtMains => _atMains || (_side is Sign.Input or Sign.Mains && _open < 0 && Mains != null);
@@ -267,6 +272,9 @@ internal sealed class FigureReading
         Mains ??= new FigureGroup();
         foreach (var figure in volts)
             Mains.Volts = Mains.Volts is { } before ? Join(before, figure) : figure;
+
+        // Several voltages in one breath are for a selector; a voltage printed again elsewhere is not.
+        MainsChoices = MainsChoices.IsEmpty && volts.Length > 1 ? Choices(volts) : [];
         if (_waitingHertz is { } hertz && Mains.Hertz == null)
         {
             Mains.Hertz = hertz;
@@ -282,6 +290,14 @@ internal sealed class FigureReading
 
         _open = -1;
         _atMains = true;
+    }
+
+    private static ImmutableArray<QuantityRange<Volt>> Choices(ReadOnlySpan<PrintedFigure> volts)
+    {
+        var choices = ImmutableArray.CreateBuilder<QuantityRange<Volt>>(volts.Length);
+        foreach (var figure in volts)
+            choices.Add(figure.As<Volt>());
+        return choices.MoveToImmutable();
     }
 
     private void Absorb(FigureGroup group)

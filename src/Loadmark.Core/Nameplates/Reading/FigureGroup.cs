@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Nameplates;
+namespace Loadmark.Core.Nameplates.Reading;
 
 /// <summary>Figures that belong together while a label is being read: a mode, or the mains input, in the making.</summary>
 internal sealed class FigureGroup

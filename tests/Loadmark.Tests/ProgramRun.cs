@@ -9,7 +9,7 @@ using Loadmark.Sources;
 namespace Loadmark.Tests;
 
 /// <summary>Runs the program in this process, with rigs and check results made by hand.</summary>
-internal sealed class Bench : IRigSource
+internal sealed class ProgramRun : IRigSource
 {
     private readonly Dictionary<string, RigReading> _inputs = [];
     private readonly Dictionary<string, CheckResult> _results = [];
@@ -25,7 +25,7 @@ internal sealed class Bench : IRigSource
     public string Input { get; init; } = "";
 
     /// <summary>A file that reads well and whose check says <paramref name="result"/>.</summary>
-    public Bench With(string file, CheckResult result)
+    public ProgramRun With(string file, CheckResult result)
     {
         _inputs[file] = new RigReading(new Rig { Name = file }, []);
         _results[file] = result;
@@ -33,7 +33,7 @@ internal sealed class Bench : IRigSource
     }
 
     /// <summary>A file that cannot be read.</summary>
-    public Bench With(string file, params FileError[] errors)
+    public ProgramRun With(string file, params FileError[] errors)
     {
         _inputs[file] = new RigReading(null, [.. errors.Select(error => error with { File = file })]);
         return this;

@@ -1,6 +1,6 @@
 using Loadmark.Core.Gear;
 
-namespace Loadmark.Core.Nameplates;
+namespace Loadmark.Core.Nameplates.Reading;
 
 /// <summary>Puts the phrases of one label together and marks the tokens that were understood.</summary>
 internal ref struct LabelReading
@@ -67,6 +67,9 @@ internal ref struct LabelReading
                     mains.Amps is { } current ? new Amps(current.High) : null,
                     mains.Watts is { } power ? new Watts(power.High) : null,
                     mains.Place)
+                {
+                    Choices = _figures.MainsChoices,
+                }
                 : null,
             Unread = UnreadPieces.Of(text, _tokens, rest),
         };

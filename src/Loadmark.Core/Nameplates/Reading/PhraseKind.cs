@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Nameplates;
+namespace Loadmark.Core.Nameplates.Reading;
 
 /// <summary>The kinds of phrases of more than one token. A single token that is no phrase keeps its sign as its kind.</summary>
 internal static class PhraseKind

@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Tests;
+namespace Loadmark.Core.Tests.Quantities;
 
 public sealed class QuantityReaderTests
 {

@@ -1,6 +1,6 @@
 using Loadmark.Core.Gear;
 
-namespace Loadmark.Core.Nameplates;
+namespace Loadmark.Core.Nameplates.Reading;
 
 /// <summary>Reads the sizes of connectors.</summary>
 internal static class PlugSizes

@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Nameplates;
+namespace Loadmark.Core.Nameplates.Reading;
 
 /// <summary>The words of labels, in small letters.</summary>
 internal static class LabelWords
