@@ -22,7 +22,7 @@ public static class RigPlanner
 
         var problem = new PlanProblemBuilder(rig).Build(options.Only);
         var model = new WiringModel(problem);
-        var answer = new LevelSolver(model, options.TimeLimit, TimeProvider.System, cancellation).Solve();
+        var answer = new LevelSolver(model, new GreedyStart(problem), options.TimeLimit, TimeProvider.System, cancellation).Solve();
         var feeds = new FeedDecoder(problem, model).Decode(answer.Values ?? (_ => 0));
         return Describe(rig with { Wired = feeds }, answer);
     }

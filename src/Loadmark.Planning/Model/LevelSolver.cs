@@ -6,10 +6,20 @@ namespace Loadmark.Planning.Model;
 /// Minimises the levels one after the other. Levels that together fit into one weighted sum, exactly and without loss,
 /// are minimised in one go; what is proven is then held fast for the next.
 /// </summary>
-internal sealed class LevelSolver(WiringModel wiring, TimeSpan limit, TimeProvider time, CancellationToken cancellation)
+internal sealed class LevelSolver(WiringModel wiring, GreedyStart start, TimeSpan limit, TimeProvider time, CancellationToken cancellation)
 {
     /// <summary>Weighted sums stay below this: the solver tells bounds in floating point, exact to 2^53.</summary>
     private const long MostWeighted = 1L << 50;
+
+    /// <summary>Levels that have to do with one another; all in one sum would slow the search down with its large weights.</summary>
+    private static readonly Level[][] Together =
+    [
+        [Level.Unfed, Level.UnfedFirst, Level.UnfedSecond],
+        [Level.Thin, Level.Margins],
+        [Level.Noise, Level.NoisyLoads],
+        [Level.SpecialLeads, Level.Sharing],
+        [Level.Capacity],
+    ];
 
     private readonly long _begin = time.GetTimestamp();
     private readonly Dictionary<int, long> _values = [];
@@ -17,22 +27,34 @@ internal sealed class LevelSolver(WiringModel wiring, TimeSpan limit, TimeProvid
     /// <summary>Solves all levels, or as many as the time allows.</summary>
     public ModelAnswer Solve()
     {
-        var levels = Enum.GetValues<Level>();
-        var gaps = new long?[levels.Length];
-        var next = 0;
-        while (next < levels.Length)
+        var gaps = new long?[Enum.GetValues<Level>().Length];
+        foreach (var levels in Together)
         {
-            var end = next;
-            var weight = 1L;
-            while (end < levels.Length && (end == next || weight <= MostWeighted / (wiring[levels[end]].Most + 1)))
-                weight = checked(weight * (wiring[levels[end++]].Most + 1));
-
-            if (!SolveTogether(levels[next..end], gaps))
+            if (!Pieces(levels).All(piece => SolveTogether(piece, gaps)))
                 break;
-            next = end;
         }
 
         return new ModelAnswer(_values.Count == 0 ? null : variable => _values[variable.Index], gaps);
+    }
+
+    /// <summary>Cuts levels where their weighted sum would not be exact.</summary>
+    private IEnumerable<Level[]> Pieces(Level[] levels)
+    {
+        var from = 0;
+        var weight = 1L;
+        for (var place = 0; place < levels.Length; place++)
+        {
+            var range = wiring[levels[place]].Most + 1;
+            if (place > from && weight > MostWeighted / range)
+            {
+                yield return levels[from..place];
+                (from, weight) = (place, 1);
+            }
+
+            weight *= range;
+        }
+
+        yield return levels[from..];
     }
 
     /// <summary>Minimises some levels in one go.</summary>
@@ -89,6 +111,10 @@ internal sealed class LevelSolver(WiringModel wiring, TimeSpan limit, TimeProvid
         {
             foreach (var variable in wiring.Variables)
                 wiring.Model.AddHint(variable, _values[variable.Index]);
+        }
+        else
+        {
+            start.Hint(wiring);
         }
 
         using var solver = new CpSolver();

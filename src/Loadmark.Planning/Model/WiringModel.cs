@@ -38,6 +38,9 @@ internal sealed class WiringModel
     /// <summary>Leads that make feeds of their own kind, source by source.</summary>
     public List<SlotChoice> Slots { get; } = [];
 
+    /// <summary>For each group of loads how many are not fed.</summary>
+    public List<IntVar> Dark { get; } = [];
+
     /// <summary>What a level counts.</summary>
     public Tally this[Level level] => _levels[(int)level];
 
@@ -222,6 +225,7 @@ internal sealed class WiringModel
         foreach (var load in _problem.Loads)
         {
             var dark = Number(load.Count);
+            Dark.Add(dark);
             var fed = new Tally();
             foreach (var single in Singles.Where(single => single.Load == load))
                 fed.Add(single.Count, 1, load.Count);

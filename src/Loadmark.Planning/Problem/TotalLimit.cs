@@ -3,7 +3,7 @@ using Loadmark.Core.Rigs;
 namespace Loadmark.Planning.Problem;
 
 /// <summary>What a supply or a bank can give in all, in amps or watts, less what pinned feeds take.</summary>
-internal sealed record TotalLimit
+internal sealed class TotalLimit
 {
     /// <summary>The supply's id.</summary>
     public required string Supply { get; init; }
