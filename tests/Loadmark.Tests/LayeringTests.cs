@@ -16,7 +16,8 @@ public sealed class LayeringTests
     {
         ["Loadmark.Core"] = ([], []),
         ["Loadmark.Files"] = (["Loadmark.Core"], ["YamlDotNet"]),
-        ["Loadmark"] = (["Loadmark.Core", "Loadmark.Files"], ["Spectre.Console", "System.CommandLine"]),
+        ["Loadmark.Planning"] = (["Loadmark.Core"], ["Google.OrTools"]),
+        ["Loadmark"] = (["Loadmark.Core", "Loadmark.Files", "Loadmark.Planning"], ["Spectre.Console", "System.CommandLine"]),
     };
 
     [Fact]

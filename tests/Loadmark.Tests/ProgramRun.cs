@@ -57,6 +57,24 @@ internal sealed class ProgramRun : IRigSource
         return new Answer(code, Encoding.GetString(output.ToArray()), error.ToString());
     }
 
+    /// <summary>Runs the program with rigs from disk and the real rules.</summary>
+    public static (int Code, string Output) WithFiles(params string[] args)
+    {
+        using var output = new MemoryStream();
+        var around = new Surroundings
+        {
+            Output = output,
+            OutputEncoding = new UTF8Encoding(false),
+            Error = TextWriter.Null,
+            Input = static () => TextReader.Null,
+            Width = 80,
+            Colour = false,
+            Debug = false,
+        };
+        var code = LoadmarkCommand.Run(args, around, new RigFileSource(), RigChecker.Check);
+        return (code, Encoding.UTF8.GetString(output.ToArray()));
+    }
+
     public RigReading Read(string path) => _inputs[path];
 
     internal sealed record Answer(int Code, string Output, string Error);

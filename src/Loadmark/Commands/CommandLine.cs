@@ -10,6 +10,10 @@ internal sealed class CommandLine
     private readonly Command _root = new("loadmark");
     private readonly Command _check = new("check");
     private readonly Command _read = new("read");
+    private readonly Command _plan = new("plan");
+    private readonly Argument<string[]> _planned = new("RIG") { Arity = ArgumentArity.ZeroOrMore };
+    private readonly Option<string[]> _only = new("--only") { AllowMultipleArgumentsPerToken = false, Arity = ArgumentArity.OneOrMore };
+    private readonly Option<string> _write = new("--write");
     private readonly Argument<string[]> _rigs = new("RIG") { Arity = ArgumentArity.ZeroOrMore };
     private readonly Argument<string[]> _texts = new("TEXT") { Arity = ArgumentArity.ZeroOrMore };
     private readonly Option<bool> _json = new("--json") { Recursive = true };
@@ -21,6 +25,10 @@ internal sealed class CommandLine
     {
         _check.Add(_rigs);
         _read.Add(_texts);
+        _plan.Add(_planned);
+        _plan.Add(_only);
+        _plan.Add(_write);
+        _root.Add(_plan);
         _root.Add(_check);
         _root.Add(_read);
         _root.Add(_json);
@@ -29,9 +37,9 @@ internal sealed class CommandLine
     }
 
     /// <summary>The names of the commands.</summary>
-    public static IReadOnlyList<string> CommandNames { get; } = ["check", "read", "help"];
+    public static IReadOnlyList<string> CommandNames { get; } = ["check", "plan", "read", "help"];
 
-    private static IReadOnlyList<string> OptionNames { get; } = ["--json", "--help", "--version"];
+    private static IReadOnlyList<string> OptionNames { get; } = ["--json", "--only", "--write", "--help", "--version"];
 
     /// <summary>Reads what was typed after the program's name.</summary>
     public Request Parse(IReadOnlyList<string> typed)
@@ -39,7 +47,7 @@ internal sealed class CommandLine
         // A label or a file name may begin with @; it never names a file of further arguments.
         var parsed = _root.Parse(typed, new ParserConfiguration { ResponseFileTokenReplacer = null, EnablePosixBundling = false });
         var command = parsed.CommandResult.Command;
-        var topic = command == _check ? Topic.Check : command == _read ? Topic.Read : Topic.Program;
+        var topic = command == _check ? Topic.Check : command == _read ? Topic.Read : command == _plan ? Topic.Plan : Topic.Program;
 
         if (parsed.GetResult(_help) is { Implicit: false } || (typed.Count > 0 && typed[0] == "help"))
             return new Request.Help(TopicOfHelp(typed, topic));
@@ -55,6 +63,12 @@ internal sealed class CommandLine
             Topic.Check => new Request.Wrong(topic, "check needs the path of a rig file."),
             Topic.Read when parsed.GetValue(_texts) is { Length: > 0 } texts => new Request.Read(texts, json),
             Topic.Read => new Request.Wrong(topic, "read needs the text of a nameplate, or - to read lines from standard input."),
+            Topic.Plan when parsed.GetValue(_planned) is [var rig] => new Request.Plan(
+                rig,
+                [.. (parsed.GetValue(_only) ?? []).SelectMany(static names => names.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))],
+                parsed.GetValue(_write),
+                json),
+            Topic.Plan => new Request.Wrong(topic, "plan needs the path of one rig file."),
             _ => new Request.Help(Topic.Program),
         };
     }
@@ -63,6 +77,7 @@ internal sealed class CommandLine
     {
         ["help", "check", ..] => Topic.Check,
         ["help", "read", ..] => Topic.Read,
+        ["help", "plan", ..] => Topic.Plan,
         _ => topic,
     };
 

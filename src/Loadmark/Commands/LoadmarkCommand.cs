@@ -40,6 +40,8 @@ internal static class LoadmarkCommand
         {
             case Request.Check asked:
                 return new CheckCommand(around, rigs, check).Run(asked);
+            case Request.Plan asked:
+                return new PlanCommand(around, rigs).Run(asked);
             case Request.Read asked:
                 return new ReadCommand(around).Run(asked);
             case Request.Wrong wrong:
@@ -64,5 +66,5 @@ internal static class LoadmarkCommand
         SheetPrinter.Print(sheet, around);
     }
 
-    private static string Name(Topic topic) => topic == Topic.Check ? "check" : "read";
+    private static string Name(Topic topic) => topic.ToString().ToLowerInvariant();
 }

@@ -13,6 +13,13 @@ internal abstract record Request
     /// <param name="Json">Whether to answer in JSON.</param>
     internal sealed record Read(IReadOnlyList<string> Texts, bool Json) : Request;
 
+    /// <summary>Plan the wiring of a rig.</summary>
+    /// <param name="Rig">The path as typed.</param>
+    /// <param name="Only">The supplies that may be used; empty for all.</param>
+    /// <param name="WriteTo">The file to write the rig with its planned wiring to; null to write none.</param>
+    /// <param name="Json">Whether to answer in JSON.</param>
+    internal sealed record Plan(string Rig, IReadOnlyList<string> Only, string? WriteTo, bool Json) : Request;
+
     /// <summary>Explain how the program is used.</summary>
     internal sealed record Help(Topic Topic) : Request;
 

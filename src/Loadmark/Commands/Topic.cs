@@ -11,4 +11,7 @@ internal enum Topic
 
     /// <summary>The read command.</summary>
     Read,
+
+    /// <summary>The plan command.</summary>
+    Plan,
 }

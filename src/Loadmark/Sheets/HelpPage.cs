@@ -16,6 +16,9 @@ internal static class HelpPage
             case Topic.Check:
                 WriteCheck(sheet);
                 break;
+            case Topic.Plan:
+                WritePlan(sheet);
+                break;
             case Topic.Read:
                 WriteRead(sheet);
                 break;
@@ -32,6 +35,7 @@ internal static class HelpPage
     {
         Title(sheet, "loadmark", "what feeds what on a player's effects rig, and the proof of it");
         Entry(sheet, "loadmark check RIG...", "As wired: is it safe, does it run, what is left?");
+        Entry(sheet, "loadmark plan RIG", "What should feed what?");
         Entry(sheet, "loadmark read TEXT", "What does this nameplate say?");
         sheet.BlankLine();
         Entry(sheet, "--json", "Answer in JSON, in SI units.");
@@ -60,6 +64,19 @@ internal static class HelpPage
         WriteCodes(sheet);
         sheet.BlankLine();
         sheet.Line("Example:").Line("  loadmark check examples/pit.rig.yaml");
+    }
+
+    private static void WritePlan(Sheet sheet)
+    {
+        Title(sheet, "loadmark plan RIG [--only SUPPLY] [--write FILE] [--json]", "what should feed what?");
+        Entry(sheet, "RIG", "A rig file. Its own wiring does not bind, except feeds with 'pinned: true'.");
+        Entry(sheet, "--only SUPPLY", "Plan with this supply alone; several are parted by commas.");
+        Entry(sheet, "--write FILE", "Write the rig with the planned wiring to this file, comments kept.");
+        Entry(sheet, "--json", "One object: status, feeds, what is not fed and why, what would mend it.");
+        sheet.BlankLine();
+        WriteCodes(sheet);
+        sheet.BlankLine();
+        sheet.Line("Example:").Line("  loadmark plan examples/pit.rig.yaml");
     }
 
     private static void WriteRead(Sheet sheet)

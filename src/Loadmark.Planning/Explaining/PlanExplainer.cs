@@ -1,0 +1,181 @@
+using Loadmark.Core.Gear;
+using Loadmark.Core.Nameplates;
+using Loadmark.Core.Ratings;
+using Loadmark.Core.Rigs;
+
+namespace Loadmark.Planning.Explaining;
+
+/// <summary>
+/// Explains a plan that leaves loads dark. It asks the planner and the rules and nothing else, so that every word of it has
+/// been tried: a set of loads is planned alone, a change is planned again.
+/// </summary>
+public sealed class PlanExplainer
+{
+    private const int MostChanges = 5;
+
+    private readonly Rig _rig;
+    private readonly PlanOptions _options;
+    private readonly CancellationToken _cancellation;
+
+    private PlanExplainer(Rig rig, PlanOptions options, CancellationToken cancellation)
+    {
+        _rig = rig;
+        _options = options;
+        _cancellation = cancellation;
+    }
+
+    /// <summary>Explains what stands in the way of the loads that a plan does not feed.</summary>
+    /// <param name="plan">The plan; nothing is explained where it feeds everything.</param>
+    /// <param name="options">How it was planned; its time limit holds for each question asked on the way.</param>
+    /// <param name="cancellation">Stops asking; what was found so far is returned.</param>
+    public static PlanExplanation Explain(PlanResult plan, PlanOptions options, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(options);
+        if (plan.Unfed.Count == 0)
+            return new PlanExplanation([], []);
+
+        // The planned wiring itself must not bind: only pinned feeds do.
+        var pinned = new ValueList<Feed>([.. (plan.Rig.Wired ?? []).Items.Where(static feed => feed.Pinned)]);
+        var explainer = new PlanExplainer(plan.Rig with { Wired = pinned }, options, cancellation);
+        return new PlanExplanation([.. explainer.Reasons(plan)], [.. explainer.Changes(plan)]);
+    }
+
+    private IEnumerable<Reason> Reasons(PlanResult plan)
+    {
+        var together = new List<string>();
+        foreach (var id in plan.Unfed)
+        {
+            var load = LoadOf(id);
+            var outlets = Suitability.OutletsFor(_rig, load, _options.Only);
+            if (outlets.Count == 0 && !Holds(_rig with { Loads = [load], Wired = (ValueList<Feed>)[] }))
+                yield return new Reason([id], $"No outlet here gives {id} what it needs: {Needs(load)}.");
+            else
+                together.Add(id);
+        }
+
+        if (together.Count == 0 || MinimalSet(plan, together) is not { } core)
+            yield break;
+
+        var suitable = core.Loads.Items.SelectMany(load => Suitability.OutletsFor(_rig, load, _options.Only)).Distinct().ToList();
+        var names = string.Join(", ", core.Loads.Items.Select(static load => load.Id));
+        yield return new Reason(
+            [.. core.Loads.Items.Select(static load => load.Id)],
+            suitable.Count < core.Loads.Count
+                ? $"{names} need {core.Loads.Count} outlets or a chain; {(suitable.Count == 1 ? "one outlet suits" : $"{suitable.Count} outlets suit")} any of them ({string.Join(", ", suitable)})."
+                : $"{names} cannot all be fed at once: together they are more than the outlets, the leads on hand or the supplies' totals allow.");
+    }
+
+    /// <summary>
+    /// A rig with few of the loads that still cannot be fed: each is left out in turn and stays out if the rest still fail
+    /// (deletion filtering; what remains is minimal, not the smallest of all).
+    /// </summary>
+    private Rig? MinimalSet(PlanResult plan, List<string> mustHold)
+    {
+        var pinned = (_rig.Wired ?? []).Items.SelectMany(static feed => feed.To.Items).ToHashSet(StringComparer.Ordinal);
+        var hopeless = plan.Unfed.Items.Except(mustHold, StringComparer.Ordinal).ToHashSet(StringComparer.Ordinal);
+        var core = _rig with { Loads = [.. _rig.Loads.Items.Where(load => !hopeless.Contains(load.Id))] };
+        if (Holds(core))
+            return null;
+
+        // Those the plan feeds first: the set then keeps the loads that the plan had to leave dark.
+        foreach (var load in core.Loads.Items.OrderBy(load => mustHold.Contains(load.Id)))
+        {
+            if (_cancellation.IsCancellationRequested)
+                return null;
+            if (pinned.Contains(load.Id))
+                continue;
+            var without = core with { Loads = [.. core.Loads.Items.Where(other => other.Id != load.Id)] };
+            if (!Holds(without))
+                core = without;
+        }
+
+        return core;
+    }
+
+    private List<string> Changes(PlanResult plan)
+    {
+        var changes = new List<string>();
+        foreach (var (text, rig) in Candidates(plan))
+        {
+            if (changes.Count == MostChanges || _cancellation.IsCancellationRequested)
+                break;
+            if (Holds(rig))
+                changes.Add(text);
+        }
+
+        return changes;
+    }
+
+    private IEnumerable<(string Text, Rig Rig)> Candidates(PlanResult plan)
+    {
+        yield return ("one more reversing lead", With(new Lead { Id = Free("reversing lead"), Type = LeadType.Reversing }));
+        foreach (var plugs in new[] { 2, 3, 5 })
+            yield return ($"one more daisy chain with {plugs} plugs", With(new Lead { Id = Free("chain"), Type = LeadType.DaisyChain, Plugs = plugs }));
+        yield return ("one more series lead", With(new Lead { Id = Free("series lead"), Type = LeadType.Series }));
+        yield return ("one more parallel lead", With(new Lead { Id = Free("parallel lead"), Type = LeadType.Parallel }));
+
+        var more = plan.Unfed.Items.Select(id => OutletFor(LoadOf(id))).ToList();
+        foreach (var (text, outlet) in more.DistinctBy(static entry => entry.Text))
+            yield return ($"one more outlet of {text}", With([outlet]));
+        if (more.Count > 1)
+            yield return ($"{more.Count} more outlets: {string.Join("; ", more.Select(static entry => entry.Text))}", With([.. more.Select(static entry => entry.Outlet)]));
+
+        // Least important first; a load that a pinned feed holds stays.
+        var pinned = (_rig.Wired ?? []).Items.SelectMany(static feed => feed.To.Items).ToHashSet(StringComparer.Ordinal);
+        foreach (var load in _rig.Loads.Items.Where(load => !pinned.Contains(load.Id)).OrderByDescending(static load => load.Priority ?? 2))
+            yield return ($"take {load.Id} off", _rig with { Loads = [.. _rig.Loads.Items.Where(other => other.Id != load.Id)] });
+    }
+
+    private Rig With(Lead lead) => _rig with { Leads = [.. _rig.Leads, lead] };
+
+    private Rig With(List<Outlet> outlets)
+    {
+        var id = "more";
+        while (_rig.Supplies.Items.Any(supply => supply.Id == id))
+            id += "+";
+        var extra = new Supply { Id = id, Isolated = true, Outlets = [.. outlets.Select(static (outlet, index) => outlet with { Id = $"{index + 1}" })] };
+        return _rig with { Supplies = [.. _rig.Supplies, extra] };
+    }
+
+    /// <summary>An outlet that would feed the load with the rig's headroom, its current rounded up to what is sold: 50 mA steps.</summary>
+    private (string Text, Outlet Outlet) OutletFor(Load load)
+    {
+        var rating = LoadRating.Of(load);
+        var need = Math.Max(rating.Starting?.Value.Value ?? 0, (rating.Running?.Value.Value ?? 0) / (1 - _rig.HeadroomInForce));
+        var amps = new Amps(Math.Max(0.05m, Math.Ceiling(need / 0.05m) * 0.05m));
+        var volts = rating.Voltage.Value.Low;
+        var form = rating.Form.Value == SupplyForm.Alternating ? " a.c." : "";
+        var label = $"{volts} {(form.Length > 0 ? "AC" : "DC")} {amps}";
+        return ($"{volts}{form} {amps}", new Outlet
+        {
+            Id = "1",
+            Label = NameplateReader.Read(label),
+            Polarity = rating.Polarity.Value,
+            Plug = rating.Plug.Value,
+        });
+    }
+
+    private string Free(string name)
+    {
+        while (_rig.Leads.Items.Any(lead => lead.Id == name))
+            name += "+";
+        return name;
+    }
+
+    private bool Holds(Rig rig)
+    {
+        var only = _options.Only is null ? null : new HashSet<string>(_options.Only.Concat(rig.Supplies.Items.Select(static supply => supply.Id).Except(_rig.Supplies.Items.Select(static supply => supply.Id))), StringComparer.Ordinal);
+        return RigPlanner.Plan(rig with { Signal = [] }, _options with { Only = only }, _cancellation).Unfed.Count == 0;
+    }
+
+    private Load LoadOf(string id) => _rig.Loads.Items.First(load => load.Id == id);
+
+    private static string Needs(Load load)
+    {
+        var rating = LoadRating.Of(load);
+        var form = rating.Form.Value == SupplyForm.Alternating ? "a.c." : $"d.c., {PolarityText.Of(rating.Polarity.Value)}";
+        var start = rating is { Starting: { } starting, Running: { } running } && starting.Value > running.Value ? $", {starting.Value} while it starts" : "";
+        return $"{rating.Voltage.Value} {form}, {rating.Running?.Value.ToString() ?? "a current that is not known"}{start}, plug {rating.Plug.Value}";
+    }
+}

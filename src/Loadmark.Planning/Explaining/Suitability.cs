@@ -1,0 +1,45 @@
+using Loadmark.Core.Checks;
+using Loadmark.Core.Ratings;
+using Loadmark.Core.Rigs;
+
+namespace Loadmark.Planning.Explaining;
+
+/// <summary>Which outlets could feed a load if it were alone, asked of the rules.</summary>
+internal static class Suitability
+{
+    /// <summary>The outlets that feed the load over a plain lead without harm or failure.</summary>
+    public static List<OutletRef> OutletsFor(Rig rig, Load load, IReadOnlySet<string>? only)
+    {
+        var suitable = new List<OutletRef>();
+        foreach (var supply in rig.Supplies)
+        {
+            if (only?.Contains(supply.Id) == false)
+                continue;
+            foreach (var outlet in supply.Outlets)
+            {
+                if (Feeds(rig, load, supply, outlet))
+                    suitable.Add(new OutletRef(supply.Id, outlet.Id));
+            }
+        }
+
+        return suitable;
+    }
+
+    private static bool Feeds(Rig rig, Load load, Supply supply, Outlet outlet)
+    {
+        foreach (var mode in OutletRating.Of(supply, outlet).Modes)
+        {
+            var feed = new Feed
+            {
+                From = [new OutletRef(supply.Id, outlet.Id)],
+                At = mode.Volts is { } volts ? [volts.Contains(LoadRating.Of(load).Voltage.Value.Low) ? LoadRating.Of(load).Voltage.Value.Low : volts.Low] : [],
+                To = [load.Id],
+            };
+            var alone = rig with { Mains = null, Loads = [load], Supplies = [supply], Leads = [], Wired = (ValueList<Feed>)[feed], Signal = [] };
+            if (!RigChecker.Check(alone).IsRefused)
+                return true;
+        }
+
+        return false;
+    }
+}

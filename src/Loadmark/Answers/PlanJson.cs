@@ -1,0 +1,67 @@
+using System.Text.Json;
+using Loadmark.Core.Ratings;
+using Loadmark.Core.Rigs;
+using Loadmark.Planning;
+using Loadmark.Planning.Explaining;
+
+namespace Loadmark.Answers;
+
+/// <summary>Writes the answer to a plan as JSON.</summary>
+internal static class PlanJson
+{
+    /// <summary>Writes the answer and a line end.</summary>
+    public static void Write(Stream output, PlanResult plan, PlanExplanation explanation)
+    {
+        using (var json = new Utf8JsonWriter(output, JsonFigures.Options))
+        {
+            json.WriteStartObject();
+            json.WriteString("status", plan.Status.ToString().ToLowerInvariant());
+            json.WriteStartArray("feeds");
+            foreach (var feed in WiredRig.Of(plan.Rig).Feeds)
+                Write(json, feed);
+            json.WriteEndArray();
+            json.WriteTexts("unfed", plan.Unfed);
+            json.WriteStartArray("reasons");
+            foreach (var reason in explanation.Reasons)
+                Write(json, reason);
+            json.WriteEndArray();
+            json.WriteTexts("changes", explanation.Changes);
+            json.WriteStartArray("objective");
+            foreach (var level in plan.Objective)
+                Write(json, level);
+            json.WriteEndArray();
+            json.WriteEndObject();
+        }
+
+        output.Write("\n"u8);
+        output.Flush();
+    }
+
+    private static void Write(Utf8JsonWriter json, WiredFeed feed)
+    {
+        json.WriteStartObject();
+        json.WriteTexts("from", [.. feed.Outlets.Select(static outlet => outlet.Name)]);
+        json.WriteString("joined", feed.Joined == Joint.None ? null : feed.Joined.ToString().ToLowerInvariant());
+        json.WriteFigure("volts", feed.Volts?.Value);
+        json.WriteString("lead", feed.Feed.Lead ?? "straight");
+        json.WriteTexts("to", feed.Feed.To);
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, Reason reason)
+    {
+        json.WriteStartObject();
+        json.WriteTexts("loads", reason.Loads);
+        json.WriteString("because", reason.Because);
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, ObjectiveLevel level)
+    {
+        json.WriteStartObject();
+        json.WriteString("name", level.Name);
+        json.WriteFigure("value", level.Value);
+        json.WriteFigure("bound", level.Bound);
+        json.WriteEndObject();
+    }
+}

@@ -1,0 +1,73 @@
+using Loadmark.Answers;
+using Loadmark.Core.Rigs;
+using Loadmark.Files;
+using Loadmark.Hosting;
+using Loadmark.Planning;
+using Loadmark.Planning.Explaining;
+using Loadmark.Sheets;
+using Loadmark.Sources;
+
+namespace Loadmark.Commands;
+
+/// <summary><c>loadmark plan</c>: what should feed what?</summary>
+internal sealed class PlanCommand(Surroundings around, IRigSource source)
+{
+    /// <summary>Reads and plans the rig, writes the wiring where that was asked, and answers.</summary>
+    public int Run(Request.Plan request)
+    {
+        var reading = source.Read(request.Rig);
+        if (reading.Rig is not { } rig)
+        {
+            foreach (var error in reading.Errors)
+                around.Error.WriteLine(SafeText.Neutral(error.ToString()));
+            if (request.Json)
+                CheckJson.Write(around.Output, [new CheckAnswer(request.Rig, null, reading.Errors)]);
+            return ExitCode.Unreadable;
+        }
+
+        foreach (var name in request.Only)
+        {
+            if (!rig.Supplies.Items.Any(supply => supply.Id == name))
+            {
+                around.Error.WriteLine($"loadmark: --only: there is no supply '{SafeText.Neutral(name)}' in {SafeText.Neutral(request.Rig)}.");
+                return ExitCode.Unreadable;
+            }
+        }
+
+        var options = new PlanOptions { Only = request.Only.Count == 0 ? null : request.Only.ToHashSet(StringComparer.Ordinal) };
+        var plan = RigPlanner.Plan(rig, options);
+        var explanation = PlanExplainer.Explain(plan, options);
+        if (request.WriteTo is { } file && !TryWrite(request.Rig, file, plan.Rig.Wired ?? []))
+            return ExitCode.Unreadable;
+
+        if (request.Json)
+            PlanJson.Write(around.Output, plan, explanation);
+        else
+            Print(rig, plan, explanation, request.WriteTo);
+        return plan.Unfed.Count == 0 ? ExitCode.Fine : ExitCode.Refused;
+    }
+
+    private void Print(Rig rig, PlanResult plan, PlanExplanation explanation, string? written)
+    {
+        var sheet = new Sheet(around.Width, around.Unicode, around.Colour);
+        PlanPage.Write(sheet, rig, plan, explanation);
+        if (written is not null)
+            sheet.BlankLine().Wrap($"Written to {written}.", 0).EndLine();
+        SheetPrinter.Print(sheet, around);
+    }
+
+    /// <summary>Puts the wiring into the text of the rig's file, comments kept, and saves that.</summary>
+    private bool TryWrite(string from, string to, ValueList<Feed> wired)
+    {
+        try
+        {
+            RigFile.Save(to, RigFileEditor.ReplaceWiring(File.ReadAllText(from), wired));
+            return true;
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or InvalidOperationException)
+        {
+            around.Error.WriteLine($"loadmark: {SafeText.Neutral(to)} could not be written: {SafeText.Neutral(fault.Message)}");
+            return false;
+        }
+    }
+}

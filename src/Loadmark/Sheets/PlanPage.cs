@@ -1,0 +1,97 @@
+using Loadmark.Core.Ratings;
+using Loadmark.Core.Rigs;
+using Loadmark.Planning;
+using Loadmark.Planning.Explaining;
+
+namespace Loadmark.Sheets;
+
+/// <summary>A plan as a person plugs it in: one line a feed, what changes, what stays free, what stands in the way.</summary>
+internal static class PlanPage
+{
+    private const int Indent = 2;
+
+    /// <summary>Writes the page.</summary>
+    /// <param name="sheet">The page.</param>
+    /// <param name="rig">The rig as it was, for what changes.</param>
+    /// <param name="plan">The plan.</param>
+    /// <param name="explanation">What stands in the way of the loads it does not feed.</param>
+    public static void Write(Sheet sheet, Rig rig, PlanResult plan, PlanExplanation explanation)
+    {
+        WriteHead(sheet, plan);
+        WriteFeeds(sheet, rig, plan);
+        WriteFree(sheet, plan);
+        WriteExplanation(sheet, explanation);
+        WriteChecked(sheet, plan);
+        Cautions.Write(sheet);
+    }
+
+    private static void WriteHead(Sheet sheet, PlanResult plan)
+    {
+        sheet.Put("PLAN  ", Ink.Strong).Wrap(plan.Rig.Name, sheet.Column, Ink.Strong).EndLine();
+        var fed = plan.Rig.Loads.Count - plan.Unfed.Count;
+        sheet.PadTo(Indent).Wrap(
+            plan.Status switch
+            {
+                PlanStatus.Optimal => "Every load is fed, and no wiring is better: proven.",
+                PlanStatus.Feasible => "Every load is fed; whether a better wiring exists was not proven in the time.",
+                PlanStatus.Infeasible => $"{fed} of {plan.Rig.Loads.Count} loads are fed; that more cannot be is proven.",
+                _ => $"{fed} of {plan.Rig.Loads.Count} loads are fed; whether more could be was not proven in the time.",
+            },
+            Indent).EndLine();
+        if (plan.Unfed.Count > 0)
+            sheet.PadTo(Indent).Wrap($"Not fed: {string.Join(", ", plan.Unfed)}.", Indent, Ink.Orange).EndLine();
+    }
+
+    private static void WriteFeeds(Sheet sheet, Rig rig, PlanResult plan)
+    {
+        sheet.BlankLine();
+        var feeds = WiredRig.Of(plan.Rig).Feeds;
+        var from = Math.Min(30, feeds.Select(static feed => feed.OutletNames.Length).DefaultIfEmpty().Max()) + 4;
+        foreach (var feed in feeds)
+        {
+            sheet.PadTo(Indent).Put(feed.OutletNames, Ink.Strong).PadTo(from);
+            var how = feed.Feed.Lead is { } lead ? $" over {lead}" : "";
+            var setting = feed.Outlets.Any(static outlet => outlet.Rating.Modes.Length > 1) ? $"set to {feed.VoltsText}" : feed.VoltsText;
+            var joined = feed.Joined == Joint.None ? "" : $" in {feed.Joined.ToString().ToLowerInvariant()}";
+            var isNew = rig.Wired?.Items.Contains(feed.Feed) != true && rig.Wired is not null;
+            sheet.Wrap($"{setting}{joined}{how} to {string.Join(", ", feed.Feed.To)}{(isNew ? "  (new)" : "")}", sheet.Column).EndLine();
+        }
+    }
+
+    private static void WriteFree(Sheet sheet, PlanResult plan)
+    {
+        var free = OutletRow.Fold(plan.Check.Outlets).Where(static row => row.IsFree).Select(static row => $"{row.Name} ({row.Outlet.Limit?.ToString() ?? "?"})").ToList();
+        sheet.PadTo(Indent).Wrap(free.Count == 0 ? "Nothing stays free." : $"Free: {string.Join(", ", free)}.", Indent, Ink.Faint).EndLine();
+    }
+
+    private static void WriteExplanation(Sheet sheet, PlanExplanation explanation)
+    {
+        if (explanation.Reasons.Count > 0)
+        {
+            sheet.BlankLine().Line("What stands in the way", Ink.Strong);
+            foreach (var reason in explanation.Reasons)
+                sheet.PadTo(Indent).Wrap(reason.Because, Indent).EndLine();
+        }
+
+        if (explanation.Changes.Count > 0)
+        {
+            sheet.BlankLine().Line("Any one of these would mend it (each was tried)", Ink.Strong);
+            foreach (var change in explanation.Changes)
+                sheet.PadTo(Indent).Wrap(change, Indent).EndLine();
+        }
+    }
+
+    private static void WriteChecked(Sheet sheet, PlanResult plan)
+    {
+        sheet.BlankLine().Line("Best by, in this order", Ink.Strong);
+        foreach (var level in plan.Objective)
+        {
+            var bound = level.IsProven ? "proven" : $"not below {level.Bound:0.###}";
+            sheet.PadTo(Indent).Wrap($"{level.Name}: {level.Value:0.###} ({bound})", Indent).EndLine();
+        }
+
+        var worst = SeverityLook.Of(plan.Check.Verdict);
+        sheet.BlankLine();
+        sheet.Wrap($"Checked by the rules: {worst.Word}. Write it to a file (--write FILE) and 'loadmark check' it for every finding.", 0).EndLine();
+    }
+}

@@ -1,0 +1,67 @@
+using Loadmark.Core.Nameplates;
+using Loadmark.Core.Rigs;
+using Loadmark.Planning.Explaining;
+
+namespace Loadmark.Planning.Tests;
+
+/// <summary>Explanations: every set named is seen to fail alone, every change is seen to work.</summary>
+public sealed class PlanExplainerTests
+{
+    private static readonly PlanOptions Options = new();
+
+    [Fact]
+    public void Nothing_is_explained_where_everything_is_fed() =>
+        Assert.Empty(Explain(Rig(["9V DC 100mA"], ["9V DC 50mA"])).Reasons);
+
+    [Fact]
+    public void A_load_that_no_outlet_suits_stands_alone()
+    {
+        var explanation = Explain(Rig(["9V DC 100mA", "9V DC 100mA"], ["9V DC 50mA", "18V DC 40mA"]));
+        var reason = Assert.Single(explanation.Reasons);
+        Assert.Equal(["L2"], reason.Loads);
+        Assert.Contains("18 V d.c., centre negative, 40 mA", reason.Because, StringComparison.Ordinal);
+        Assert.Contains("one more series lead", explanation.Changes);
+        Assert.Contains("one more outlet of 18 V 50 mA", explanation.Changes);
+        Assert.Contains("take L2 off", explanation.Changes);
+    }
+
+    [Fact]
+    public void Loads_that_compete_are_named_together_and_the_set_is_minimal()
+    {
+        var rig = Rig(["9V DC 100mA", "9V DC 500mA"], ["9V DC 300mA", "9V DC 300mA", "9V DC 20mA"]);
+        var reason = Assert.Single(Explain(rig).Reasons);
+        Assert.Equal(["L1", "L2"], reason.Loads);
+        Assert.Contains("one outlet suits any of them (s/2)", reason.Because, StringComparison.Ordinal);
+
+        Assert.NotEmpty(Plan(Without(rig, reason.Loads.Items, keep: true)).Unfed);
+        foreach (var load in reason.Loads)
+            Assert.Empty(Plan(Without(rig, [load], keep: true)).Unfed);
+    }
+
+    [Fact]
+    public void A_change_that_does_not_mend_it_is_not_offered()
+    {
+        var changes = Explain(Rig(["9V DC 100mA"], ["9V DC 80mA", "9V DC 80mA"])).Changes;
+        Assert.DoesNotContain(changes, change => change.Contains("chain", StringComparison.Ordinal));
+        Assert.Contains("one more outlet of 9 V 100 mA", changes);
+    }
+
+    [Fact]
+    public void Two_loads_that_fit_one_outlet_need_only_a_chain() =>
+        Assert.Equal("one more daisy chain with 2 plugs", Explain(Rig(["9V DC 100mA"], ["9V DC 20mA", "9V DC 20mA"])).Changes[0]);
+
+    private static PlanExplanation Explain(Rig rig) => PlanExplainer.Explain(Plan(rig), Options, TestContext.Current.CancellationToken);
+
+    private static PlanResult Plan(Rig rig) => RigPlanner.Plan(rig, Options, TestContext.Current.CancellationToken);
+
+    private static Rig Without(Rig rig, IEnumerable<string> ids, bool keep) =>
+        rig with { Loads = [.. rig.Loads.Items.Where(load => ids.Contains(load.Id) == keep)] };
+
+    private static Rig Rig(string[] outlets, string[] loads) => new()
+    {
+        Name = "r",
+        Loads = [.. loads.Select((label, index) => new Load { Id = $"L{index + 1}", Label = NameplateReader.Read(label) })],
+        Supplies = [new Supply { Id = "s", Isolated = true, Outlets = [.. outlets.Select((label, index) => new Outlet { Id = $"{index + 1}", Label = NameplateReader.Read(label) })] }],
+        Wired = (ValueList<Feed>)[],
+    };
+}

@@ -1,0 +1,88 @@
+using System.Text.Json;
+using Loadmark.Commands;
+using Loadmark.Core.Checks;
+using Loadmark.Files;
+using Loadmark.Sources;
+
+namespace Loadmark.Tests;
+
+/// <summary>The plan command on real rig files.</summary>
+public sealed class PlanCommandTests : IDisposable
+{
+    private const string Text =
+        """
+        # A comment that must stay.
+        rig: Small board
+        loads:
+          OD-03: { kind: analog drive, label: "9V DC 12mA centre negative 5.5x2.1" }   # and this one
+          DL-02: { kind: digital, label: "9V DC 300mA centre negative 5.5x2.1", start: 400 mA for 1 s }
+        supplies:
+          brick:
+            isolated: true
+            outlets:
+              1: { label: 9 V DC 100 mA, polarity: centre negative, plug: 5.5x2.1 }
+              2: { label: 9 V DC 500 mA; 12 V DC 400 mA, polarity: centre negative, plug: 5.5x2.1 }
+          wall: { label: "OUTPUT 9V DC 200mA centre negative 5.5x2.1", outlets: { 1: "" } }
+        """;
+
+    private readonly string _folder = Directory.CreateTempSubdirectory("loadmark-plan-").FullName;
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    [Fact]
+    public void Answers_in_the_keys_of_the_contract()
+    {
+        var answer = Run(0, "plan", Save(), "--json");
+        using var json = JsonDocument.Parse(answer);
+        Assert.Equal(["status", "feeds", "unfed", "reasons", "changes", "objective"], json.RootElement.EnumerateObject().Select(property => property.Name));
+        Assert.Equal("optimal", json.RootElement.GetProperty("status").GetString());
+        var feed = json.RootElement.GetProperty("feeds")[1];
+        Assert.Equal("""{"from":["brick/2"],"joined":null,"volts":9,"lead":"straight","to":["DL-02"]}""", feed.GetRawText());
+        Assert.All(json.RootElement.GetProperty("objective").EnumerateArray(), level => Assert.Equal(level.GetProperty("value").GetDecimal(), level.GetProperty("bound").GetDecimal()));
+    }
+
+    [Fact]
+    public void Writes_the_wiring_and_keeps_the_comments()
+    {
+        var target = Path.Combine(_folder, "planned.rig.yaml");
+        Run(0, "plan", Save(), "--write", target);
+        var written = File.ReadAllText(target);
+        Assert.StartsWith("# A comment that must stay.", written, StringComparison.Ordinal);
+        Assert.Contains("# and this one", written, StringComparison.Ordinal);
+        var rig = RigFileReader.Read(written, target).Rig;
+        Assert.NotNull(rig);
+        Assert.False(RigChecker.Check(rig).IsRefused);
+    }
+
+    [Fact]
+    public void Plans_with_one_supply_only_and_says_what_stays_dark()
+    {
+        var text = Run(1, "plan", Save(), "--only", "wall");
+        Assert.Contains("Not fed: DL-02.", text, StringComparison.Ordinal);
+        Assert.Contains("What stands in the way", text, StringComparison.Ordinal);
+        Assert.Contains("No outlet here gives DL-02", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_supply_that_is_not_there_is_an_error() => Run(2, "plan", Save(), "--only", "brik");
+
+    [Fact]
+    public void A_rig_that_cannot_be_read_is_an_error() => Run(2, "plan", Path.Combine(_folder, "none.yaml"));
+
+    [Fact]
+    public void One_rig_at_a_time() => Run(2, "plan", Save(), Save());
+
+    private string Save()
+    {
+        var path = Path.Combine(_folder, "board.rig.yaml");
+        File.WriteAllText(path, Text);
+        return path;
+    }
+
+    private static string Run(int code, params string[] args)
+    {
+        var (exit, output) = ProgramRun.WithFiles(args);
+        Assert.Equal(code, exit);
+        return output;
+    }
+}
