@@ -22,8 +22,9 @@ public static class RigPlanner
 
         var problem = new PlanProblemBuilder(rig).Build(options.Only);
         var model = new WiringModel(problem);
-        var answer = new LevelSolver(model, new GreedyStart(problem), options.TimeLimit, TimeProvider.System, cancellation).Solve();
-        var feeds = new FeedDecoder(problem, model).Decode(answer.Values ?? (_ => 0));
+        var start = new GreedyStart(problem, model);
+        var answer = new LevelSolver(model, start, options.TimeLimit, TimeProvider.System, cancellation).Solve();
+        var feeds = new FeedDecoder(problem, model).Decode(answer.Values ?? start.ValueOf);
         return Describe(rig with { Wired = feeds }, answer);
     }
 
@@ -36,7 +37,7 @@ public static class RigPlanner
         {
             // What pinned feeds add is the same for every wiring, so the gap is what the search left of it.
             var value = LevelMeter.Measure(level, wired, check);
-            var bound = answer.Gaps[(int)level] is { } gap ? value - LevelMeter.Scaled(level, gap) : 0;
+            var bound = answer.Gaps[(int)level] is { } gap ? Math.Max(0, value - LevelMeter.Scaled(level, gap)) : 0;
             levels.Add(new ObjectiveLevel(LevelMeter.NameOf(level), value, bound));
         }
 

@@ -1,16 +1,23 @@
+using Google.OrTools.Sat;
+using Loadmark.Core.Gear;
 using Loadmark.Planning.Problem;
 
 namespace Loadmark.Planning.Model;
 
 /// <summary>
-/// A first wiring for the search to start from: the largest loads first, each alone on the smallest outlet that bears it
-/// with its headroom. Only a hint: whatever it gets wrong, the model puts right.
+/// A first wiring for the search to start from, and the plan where the time ends before it: the largest loads first, each
+/// alone on the smallest outlet that bears it with its headroom. It keeps every limit; grounds it keeps apart by leaving
+/// loads with positive ground off shared returns.
 /// </summary>
-internal sealed class GreedyStart(PlanProblem problem)
+internal sealed class GreedyStart
 {
-    /// <summary>Hands the wiring to the solver.</summary>
-    public void Hint(WiringModel wiring)
+    private readonly WiringModel _wiring;
+    private readonly Dictionary<int, long> _values = [];
+
+    /// <summary>Makes the wiring.</summary>
+    public GreedyStart(PlanProblem problem, WiringModel wiring)
     {
+        _wiring = wiring;
         var counts = wiring.Singles.ToDictionary(single => single, _ => 0L);
         var free = problem.Outlets.ToDictionary(group => group, group => group.Count);
         var totals = problem.Totals.ToDictionary(total => total, total => (total.Run, total.Start));
@@ -22,7 +29,7 @@ internal sealed class GreedyStart(PlanProblem problem)
             var choices = byLoad[load].OrderBy(single => single.Source.Limits.Any(limit => limit.IsThin(load)))
                 .ThenBy(single => single.Reverses).ThenBy(single => single.Source.SharedReturn is not null)
                 .ThenBy(single => single.Source.Parts[0].Group.Capacity);
-            foreach (var choice in choices)
+            foreach (var choice in choices.Where(choice => KeepsGrounds(choice, problem)))
             {
                 var group = choice.Source.Parts[0].Group;
                 while (dark[load.Index] > 0 && free[group] > 0 && (!choice.Reverses || reversing > 0) && Take(choice, totals))
@@ -36,16 +43,31 @@ internal sealed class GreedyStart(PlanProblem problem)
         }
 
         foreach (var (single, count) in counts)
-            wiring.Model.AddHint(single.Count, count);
+            _values[single.Count.Index] = count;
         for (var load = 0; load < dark.Length; load++)
-            wiring.Model.AddHint(wiring.Dark[load], dark[load]);
-        foreach (var slot in wiring.Slots)
+            _values[wiring.Dark[load].Index] = dark[load];
+    }
+
+    /// <summary>A variable's value in this wiring, of those that say what feeds what.</summary>
+    public long ValueOf(IntVar variable) => _values.GetValueOrDefault(variable.Index);
+
+    /// <summary>Hands the wiring to the solver.</summary>
+    public void Hint()
+    {
+        foreach (var variable in _wiring.Singles.Select(single => single.Count).Concat(_wiring.Dark))
+            _wiring.Model.AddHint(variable, ValueOf(variable));
+        foreach (var slot in _wiring.Slots)
         {
-            wiring.Model.AddHint(slot.Used, 0);
+            _wiring.Model.AddHint(slot.Used, 0);
             foreach (var (_, count, _) in slot.Loads)
-                wiring.Model.AddHint(count, 0);
+                _wiring.Model.AddHint(count, 0);
         }
     }
+
+    private static bool KeepsGrounds(SingleChoice choice, PlanProblem problem) =>
+        choice.Source.SharedReturn is not { } shared
+        || (!choice.Load.IsPositiveGround
+            && !(problem.PinnedOnReturn.TryGetValue(shared, out var pinned) && pinned.Any(load => load.Rating.Ground == GroundSide.Positive)));
 
     private static bool Take(SingleChoice choice, Dictionary<TotalLimit, (long Run, long Start)> totals)
     {

@@ -114,7 +114,7 @@ internal sealed class LevelSolver(WiringModel wiring, GreedyStart start, TimeSpa
         }
         else
         {
-            start.Hint(wiring);
+            start.Hint();
         }
 
         using var solver = new CpSolver();
