@@ -165,7 +165,7 @@ internal static class LabelTable
         Current draw: 35 mA @ 9V DC  =>  dc [9 V 35 mA 0.315 W] derived watts
         DRAW 35mA  =>  - [35 mA]
         requires 9V DC 500mA min  =>  dc [9 V 500 mA 4.5 W] derived watts
-        9V DC regulated, 200 mA minimum  =>  dc [9 V 200 mA 1.8 W] derived watts «regulated»
+        9V DC regulated, 200 mA minimum  =>  dc [9 V 200 mA 1.8 W] regulated yes derived watts
         9-12V DC 100mA  =>  dc [9 V to 12 V 100 mA]
         9V - 12V DC  =>  dc [9 V to 12 V]
         9 V to 12 V DC, 25 mA  =>  dc [9 V to 12 V 25 mA]
@@ -484,7 +484,7 @@ internal static class LabelTable
 
     public static IReadOnlyList<(string Label, string Reading)> Rows { get; } =
     [
-        .. Text.Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
+        .. (Text + "\n" + HardLabels.Text).Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
             .Where(line => line[0] != '#')
             .Select(line => line.Split("  =>  "))
             .Select(cells => (Unescape(cells[0]), cells[1])),

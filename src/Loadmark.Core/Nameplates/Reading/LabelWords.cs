@@ -35,6 +35,7 @@ internal static class LabelWords
         "total" or "inrush" or "surge" or "peak" => Sign.Aside,
         "regulated" or "stabilised" or "stabilized" or "geregelt" or "stabilisiert" => Sign.Regulated,
         "unregulated" or "unstabilised" or "unstabilized" or "nonregulated" or "ungeregelt" => Sign.Unregulated,
+        "non" => Sign.Un,
         "linear" => Sign.Linear,
         "from" or "is" or "per" or "the" or "of" or "only" or "with" or "a" or "an" => Sign.Filler,
         "at" => Sign.At,

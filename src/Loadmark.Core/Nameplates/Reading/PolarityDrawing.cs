@@ -93,6 +93,13 @@ internal static class PolarityDrawing
             return 'l';
         }
 
+        // An arc that opens away from its dot is drawn wrongly: it does not tell.
+        if (text[i] is ')' && IsDot(next))
+        {
+            i += 2;
+            return 'n';
+        }
+
         // A letter alone is the arc only between lines: in "(-)-C-(+)" it opens towards the plus.
         if (text[i] is 'C' or '\u2282' or '\u03F9' && i > 0 && text[i - 1] == '-' && next == '-')
         {

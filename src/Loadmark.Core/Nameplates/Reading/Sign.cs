@@ -92,6 +92,9 @@ internal static class Sign
     /// <summary>Unregulated.</summary>
     public const char Unregulated = 'g';
 
+    /// <summary>"non" or "not" straight before regulated.</summary>
+    public const char Un = 'u';
+
     /// <summary>Linear: either, unless another word tells.</summary>
     public const char Linear = 'l';
 

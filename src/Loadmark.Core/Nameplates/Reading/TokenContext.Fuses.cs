@@ -3,6 +3,9 @@ namespace Loadmark.Core.Nameplates.Reading;
 /// <content>Figures that are not the thing's own: ratings of fuses. Signs before a figure.</content>
 internal static partial class TokenContext
 {
+    /// <summary>The usual rated voltage of a miniature fuse (IEC 60127-2).</summary>
+    private const decimal FuseVolts = 250m;
+
     /// <summary>The rating of a fuse is neither what the thing draws nor its mains.</summary>
     private static void SettleFuses(Span<Token> tokens, ReadOnlySpan<char> text)
     {
@@ -13,6 +16,8 @@ internal static partial class TokenContext
                 // "250 V 1 A fuse" and "1 A 250 V fuse" as well: with its current, a voltage beside the word is the fuse's.
                 var last = i >= 2 && IsFigure(tokens, i - 2, Sign.Ampere) ? i - 2 : i;
                 if (i >= 4 && IsFigure(tokens, i - 2, Sign.Volt) && IsFigure(tokens, i - 4, Sign.Ampere))
+                    last = i - 4;
+                else if (last < i && IsFigure(tokens, i - 4, Sign.Volt) && tokens[i - 4].Value == FuseVolts)
                     last = i - 4;
                 Identify(tokens[last..i]);
                 SettleFuseAfter(tokens, i + 1, text);
