@@ -2,7 +2,8 @@ namespace Loadmark.Core.Tests.Nameplates;
 
 /// <summary>
 /// More labels in the form of <see cref="LabelTable"/>: what an independent tester tried, and the traps that were found
-/// that way. All labels are invented. Checked by eye: never a wrong figure silently; ambiguous or unread is better.
+/// that way. All labels are invented. The figures of the first part were compared with what the tester expected; the rest,
+/// and the unread pieces, pin what the reader does, so that a change shows. Ambiguous or unread is better than wrong.
 /// </summary>
 internal static class HardLabels
 {
@@ -292,7 +293,7 @@ internal static class HardLabels
         centernegative 9V  =>  - [9 V] polarity centre-negative
         12V DC 500mA / 9V AC 1A  =>  dc|ac [12 V 500 mA 6 W; 9 V 1 A 9 W] derived watts
         Adaptor: 9 V, 1000 mA or more, centre negative, stabilised  =>  - [9 V 1 A 9 W] polarity centre-negative regulated yes derived watts «more»
-        9V DC 100mA 1W  =>  dc [9 V 100 mA 1 W]
+        9V DC 100mA 1W  =>  dc [9 V 100 mA 1 W] conflict(1 W is printed, but 9 V × 100 mA = 0.9 W)
         Vin 100-240Vac Iin 0.5A Vout 9Vdc Iout 1A  =>  dc [9 V 1 A 9 W] mains(100 V to 240 V 500 mA) derived watts «Iin» «Iout»
 
         # Gaps, points, signs, denials, limits, totals.

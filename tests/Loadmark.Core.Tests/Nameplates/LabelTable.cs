@@ -342,7 +342,7 @@ internal static class LabelTable
         18W 9V 2A  =>  - [9 V 2 A 18 W]
         9V 2A 18W 12V 1.5A 18W  =>  - [9 V 2 A 18 W; 12 V 1.5 A 18 W]
         9V 0.3A 2.7W  =>  - [9 V 300 mA 2.7 W]
-        9V 0.3A 3W  =>  - [9 V 300 mA 3 W]
+        9V 0.3A 3W  =>  - [9 V 300 mA 3 W] conflict(3 W is printed, but 9 V × 300 mA = 2.7 W)
         9V 0.3A 2.9W  =>  - [9 V 300 mA 2.9 W]
         45 W: 5V 3A, 9V 3A, 15V 3A  =>  - [5 V 3 A 15 W; 9 V 3 A 27 W; 15 V 3 A 45 W] derived watts «45 W»
         OUTPUT 9V 300mA OR 12V 200mA  =>  - [9 V 300 mA 2.7 W; 12 V 200 mA 2.4 W] derived watts

@@ -78,7 +78,7 @@ internal struct Derivation
         }
         else if (volts is { } printed && amps is { } stated && watts is { } claimed)
         {
-            Compare(printed, stated.Value, claimed.Value, HalfOfLastDigit(group.Watts!.Value.High));
+            Compare(printed, stated.Value, claimed.Value);
         }
 
         return new Mode(volts, amps, watts)
@@ -91,16 +91,11 @@ internal struct Derivation
         };
     }
 
-    /// <summary>How far rounding may have moved a printed figure: 0.9 W is printed as 1 W.</summary>
-    private static Watts HalfOfLastDigit(decimal printed) => new(new decimal(5, 0, 0, isNegative: false, (byte)(printed.Scale + 1)));
-
-    private void Compare(QuantityRange<Volt> volts, Amps amps, Watts watts, Watts rounding)
+    private void Compare(QuantityRange<Volt> volts, Amps amps, Watts watts)
     {
         var low = volts.Low * amps;
         var high = volts.High * amps;
         if (watts >= low - (low * Tolerance) && watts <= high + (high * Tolerance))
-            return;
-        if (watts >= low - rounding && watts <= high + rounding)
             return;
 
         var product = volts.IsSingle ? $"{low}" : $"{low} to {high}";
