@@ -31,6 +31,9 @@ public sealed class Nameplate(string Text) : IEquatable<Nameplate>
     /// <summary>The plug's size, where printed.</summary>
     public Field<Plug> Plug { get; init; }
 
+    /// <summary>Whether the output is regulated (true) or not (false), where the label says so; "linear" alone leaves both open.</summary>
+    public Field<bool> Regulated { get; init; }
+
     /// <summary>The mains input; null when the label prints none.</summary>
     public MainsInput? Mains { get; init; }
 

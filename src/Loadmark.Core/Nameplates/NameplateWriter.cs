@@ -9,7 +9,7 @@ namespace Loadmark.Core.Nameplates;
 public static class NameplateWriter
 {
     /// <summary>
-    /// Writes the mains input, the modes with their form, the polarity and the plug. What was derived is left out, because
+    /// Writes the mains input, the modes with their form, the polarity, the plug and the regulation. What was derived is left out, because
     /// it is derived again; what was unread, or ambiguous among figures, is left out too.
     /// </summary>
     /// <example><c>MAINS 100-240V 50-60Hz 0.6A OUTPUT 9V DC 0.5A; 12V 0.4A, centre negative, 5.5x2.1</c>.</example>
@@ -24,6 +24,7 @@ public static class NameplateWriter
         AppendModes(text, nameplate);
         AppendPolarity(text, nameplate.Polarity);
         AppendPlug(text, nameplate.Plug);
+        AppendRegulation(text, nameplate.Regulated);
         return text.ToString();
     }
 
@@ -123,6 +124,14 @@ public static class NameplateWriter
             Separate(text, ", ").Append(read.Name);
         foreach (var candidate in plug.Candidates)
             Separate(text, ", ").Append(candidate.Name);
+    }
+
+    private static void AppendRegulation(StringBuilder text, Field<bool> regulated)
+    {
+        if (regulated.State == FieldState.Read)
+            Separate(text, ", ").Append(regulated.Value == true ? "regulated" : "unregulated");
+        else if (regulated.State == FieldState.Ambiguous)
+            Separate(text, ", ").Append("regulated, unregulated");
     }
 
     private static StringBuilder Separate(StringBuilder text, string separator) => text.Length == 0 ? text : text.Append(separator);

@@ -43,7 +43,7 @@ public sealed class SupplyRating
         {
             Total = supply.Total ?? printed,
             Mains = mains,
-            Regulated = supply.Regulated ?? (wide ? true : null),
+            Regulated = supply.Regulated ?? supply.Label?.Regulated.Value ?? PrintedRegulation(supply) ?? (wide ? true : null),
             Disagreements = notes.Disagreements,
         };
     }
@@ -62,6 +62,18 @@ public sealed class SupplyRating
         if (Differ(typed.Hertz, label.Hertz))
             notes.Disagree("mains frequency", $"typed {typed.Hertz}, label {label.Hertz}", "The typed figure counts.");
         return typed with { Volts = typed.Volts ?? label.Volts, Hertz = typed.Hertz ?? label.Hertz };
+    }
+
+    /// <summary>What the labels of its outlets say of regulation; null when none says.</summary>
+    private static bool? PrintedRegulation(Supply supply)
+    {
+        foreach (var outlet in supply.Outlets)
+        {
+            if (outlet.Label.Regulated.Value is { } printed)
+                return printed;
+        }
+
+        return null;
     }
 
     /// <summary>

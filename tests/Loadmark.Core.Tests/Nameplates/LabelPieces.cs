@@ -11,6 +11,8 @@ internal static class LabelPieces
         "45W", "2.7 W", "10VA", "50/60Hz", "60Hz", "DC", "AC", "d.c.", "⎓", "~", "=", "===", "INPUT", "OUTPUT:", "OUTPUT 1-4:", "PRI", "SEC", "mains",
         "centre negative", "tip +", "(-) center", "sleeve positive", "⊖-(•-⊕", "+-(o--", "⊖–⦿–⊕", "C-", "5.5x2.1", "5.5 × 2,5 mm", "2.1mm barrel",
         "3.5 mm jack", "max", "typ.", "AC/DC adaptor", "between 9 and 18V", "9V/0.3A", "DC9V", "9VDC500mA", "1 200 mA", "~300mA",
+        "regulated", "unregulated", "not", "do not use", "never", "total", "total 3A", "peak", "up to", "(max 18V)", "min 8V", "-9V", "+9V", "+/-15V", "OD 5.5 ID 2.1", "c-neg", "(-)-C-(+)",
+        "1.000 mA", "9VDC.1A", "3 50mA", "(230V AC)", "T1A 250V", "9-V", "linear",
     ];
 
     private static readonly string[] _junk =

@@ -108,7 +108,7 @@ internal static class LabelTable
         tip negative sleeve negative  =>  - [] polarity centre-negative|centre-positive
         ⊖–⦿–⊕  =>  - [] polarity centre-negative|centre-positive
         +-(o--  =>  - [] polarity centre-negative
-        (-)-C-(+)  =>  - [] polarity centre-negative|centre-positive
+        (-)-C-(+)  =>  - [] polarity centre-positive
         ⊕—●—⊖  =>  - [] polarity centre-negative|centre-positive
         5.5x2.1  =>  - [] plug 5.5x2.1
         5.5 × 2,5 mm  =>  - [] plug 5.5x2.5
@@ -165,7 +165,7 @@ internal static class LabelTable
         Current draw: 35 mA @ 9V DC  =>  dc [9 V 35 mA 0.315 W] derived watts
         DRAW 35mA  =>  - [35 mA]
         requires 9V DC 500mA min  =>  dc [9 V 500 mA 4.5 W] derived watts
-        9V DC regulated, 200 mA minimum  =>  dc [9 V 200 mA 1.8 W] derived watts «regulated»
+        9V DC regulated, 200 mA minimum  =>  dc [9 V 200 mA 1.8 W] regulated yes derived watts
         9-12V DC 100mA  =>  dc [9 V to 12 V 100 mA]
         9V - 12V DC  =>  dc [9 V to 12 V]
         9 V to 12 V DC, 25 mA  =>  dc [9 V to 12 V 25 mA]
@@ -218,7 +218,7 @@ internal static class LabelTable
         +9V DC 100mA  =>  dc [9 V 100 mA 0.9 W] derived watts
         9V DC+  =>  dc [9 V]
         ±15V 200mA  =>  - [200 mA] «±15V»
-        -9V  =>  - [9 V]
+        -9V  =>  - [9 V] «-»
         12V 2x500mA  =>  - [12 V 500 mA 6 W] derived watts «2x»
         4 x 9V 100mA  =>  - [9 V 100 mA 0.9 W] derived watts «4 x»
         4x100mA 9V  =>  - [9 V 100 mA 0.9 W] derived watts «4x»
@@ -226,7 +226,7 @@ internal static class LabelTable
         8 outputs 9V 100mA  =>  - [9 V 100 mA 0.9 W] derived watts «8»
         OUT1: 9V 500mA OUT2: 12V 300mA  =>  - [9 V 500 mA 4.5 W; 12 V 300 mA 3.6 W] derived watts
         Outputs 1-6: 9 V 100 mA, Output 7: 12 V 300 mA  =>  - [9 V 100 mA 0.9 W; 12 V 300 mA 3.6 W] derived watts
-        Total 1.5A  =>  - [1.5 A]
+        Total 1.5A  =>  - [1.5 A] «Total»
         9V DC Jack centre +  =>  dc [9 V] polarity centre-positive «Jack»
         DC jack 5.5x2.5 centre +  =>  dc [] polarity centre-positive plug 5.5x2.5
         5.5mm/2.1mm barrel centre -  =>  - [] polarity centre-negative plug 5.5x2.1
@@ -373,7 +373,7 @@ internal static class LabelTable
         9VDC/300mA/C-  =>  dc [9 V 300 mA 2.7 W] polarity centre-negative derived watts
         9V/300mA/5.5x2.1/C-  =>  - [9 V 300 mA 2.7 W] polarity centre-negative plug 5.5x2.1 derived watts
         9V 300mA centre negative 5.5/2.1  =>  - [9 V 300 mA 2.7 W] polarity centre-negative plug 5.5x2.1 derived watts
-        5.5-2.1mm 9V  =>  - [9 V] «5.5-2.1mm»
+        5.5-2.1mm 9V  =>  - [9 V] plug 5.5x2.1
         3.5mm  =>  - [] «3.5mm»
         2.1mm  =>  - [] «2.1mm»
         2.5mm jack  =>  - [] plug 5.5x2.5|2.5 mm jack
@@ -398,9 +398,9 @@ internal static class LabelTable
         9V ⎓ 300mA CE ♻ 🗑  =>  dc [9 V 300 mA 2.7 W] derived watts «CE ♻ 🗑»
         9V DC(300mA)  =>  dc [9 V 300 mA 2.7 W] derived watts
         9Vdc@300mA  =>  dc [9 V 300 mA 2.7 W] derived watts
-        9V.300mA  =>  - [] «9V.300mA»
-        9V DC.300mA  =>  dc [9 V 300 mA 2.7 W] derived watts
-        DC9V.300mA  =>  - [] «DC9V.300mA»
+        9V.300mA  =>  - [9 V] amps 300 µA|300 mA
+        9V DC.300mA  =>  dc [9 V] amps 300 µA|300 mA
+        DC9V.300mA  =>  dc [9 V] amps 300 µA|300 mA
         USB-C PD 5V/3A 9V/2A 12V/1.5A  =>  - [5 V 3 A 15 W; 9 V 2 A 18 W; 12 V 1.5 A 18 W] derived watts «USB-C PD»
         5V=3A/9V=2A/12V=1.5A  =>  dc [5 V 3 A 15 W; 9 V 2 A 18 W; 12 V 1.5 A 18 W] derived watts
         5.0V⎓3.0A or 9.0V⎓3.0A or 12.0V⎓2.25A  =>  dc [5 V 3 A 15 W; 9 V 3 A 27 W; 12 V 2.25 A 27 W] derived watts
@@ -484,7 +484,7 @@ internal static class LabelTable
 
     public static IReadOnlyList<(string Label, string Reading)> Rows { get; } =
     [
-        .. Text.Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
+        .. (Text + "\n" + HardLabels.Text).Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
             .Where(line => line[0] != '#')
             .Select(line => line.Split("  =>  "))
             .Select(cells => (Unescape(cells[0]), cells[1])),

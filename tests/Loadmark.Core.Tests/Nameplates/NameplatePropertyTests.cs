@@ -41,6 +41,7 @@ public sealed class NameplatePropertyTests
         first.Form.State == second.Form.State && first.Form.Value == second.Form.Value
         && first.Polarity.State == second.Polarity.State && first.Polarity.Value == second.Polarity.Value
         && first.Plug.State == second.Plug.State && first.Plug.Candidates.SequenceEqual(second.Plug.Candidates) && first.Plug.Value == second.Plug.Value
+        && first.Regulated.State == second.Regulated.State && first.Regulated.Value == second.Regulated.Value
         && (first.Mains is { } mains ? mains with { Place = default } : null) == (second.Mains is { } other ? other with { Place = default } : null)
         && first.Modes.Select(WithoutPlaces).SequenceEqual(second.Modes.Select(WithoutPlaces))
         && first.Derived.SequenceEqual(second.Derived);

@@ -11,6 +11,7 @@ internal static class ReadingText
         List<string> parts = [Form(nameplate.Form), $"[{string.Join("; ", nameplate.Modes.Select(Mode))}]"];
         AddField(parts, "polarity", nameplate.Polarity, value => value == Polarity.CentreNegative ? "centre-negative" : "centre-positive");
         AddField(parts, "plug", nameplate.Plug, value => value.Name);
+        AddField(parts, "regulated", nameplate.Regulated, value => value ? "yes" : "no");
         if (nameplate.Mains is { } mains)
             parts.Add($"mains({Join(mains.Volts?.ToString(), mains.Hertz?.ToString(), mains.Amps?.ToString(), mains.Watts?.ToString())})");
         AddField(parts, "volts", nameplate.AmbiguousVolts, value => value.ToString());

@@ -11,6 +11,9 @@ internal sealed class FigureReading
     /// </summary>
     public const decimal LowestMains = 80m;
 
+    /// <summary>The most modes that are compared with one another; keeps reading linear.</summary>
+    private const int MostCompared = 16;
+
     private readonly List<FigureGroup> _groups = new(2);
     private char _side = Sign.NewLine;
     private bool _atMains;
@@ -18,6 +21,9 @@ internal sealed class FigureReading
     /// <summary>Index of the first of the groups that take the next figure; −1 when the next figure opens one.</summary>
     private int _open = -1;
     private PrintedFigure? _waitingHertz;
+    private int _beforeBracket = -1;
+    private bool _listEnded;
+    private char _beforeLimit;
     private List<Place>? _rejected;
 
     /// <summary>The modes in the making.</summary>
@@ -74,6 +80,10 @@ internal sealed class FigureReading
         }
 
         _atMains = false;
+        if (volts.Length > 1)
+            _beforeLimit = '\0';
+        var list = ListStart();
+        _listEnded = false;
         var waiting = _open >= 0 && _groups[_open].Volts == null ? _groups[_open] : null;
         var start = _groups.Count;
         if (waiting != null)
@@ -85,6 +95,8 @@ internal sealed class FigureReading
 
         foreach (var figure in volts)
         {
+            if (list >= 0 && HasVolts(list, figure))
+                continue;
             _groups.Add(new FigureGroup
             {
                 Volts = figure,
@@ -96,12 +108,54 @@ internal sealed class FigureReading
             });
         }
 
-        _open = start;
+        _open = list >= 0 ? list : start;
         if (_waitingHertz is { } hertz)
         {
             _waitingHertz = null;
             AddHertz(hertz);
         }
+    }
+
+    /// <summary>A word, a new line or a semicolon: voltages on either side are no list.</summary>
+    public void EndList() => _listEnded = true;
+
+    /// <summary>A bracket opens: what stood before it goes on after it.</summary>
+    public void OpenBracket() => _beforeBracket = _open;
+
+    /// <summary>A bracket closes: "9 V adaptor (230 V a.c.) 100 mA" is no mains current.</summary>
+    public void CloseBracket()
+    {
+        if (_atMains && _open < 0 && _beforeBracket >= 0 && _beforeBracket < _groups.Count)
+        {
+            _open = _beforeBracket;
+            _atMains = false;
+        }
+
+        _beforeBracket = -1;
+    }
+
+    /// <summary>
+    /// Makes one range of voltages that are said to be limits, or of a range in brackets, and the voltage before them: "9 V
+    /// (max 18 V)", "9 V (8-10 V)".
+    /// </summary>
+    /// <param name="volts">The voltage just read.</param>
+    /// <param name="limit">'a' for "max", 'i' for "min", else neither.</param>
+    /// <param name="bracketed">Whether a bracket opens right before it.</param>
+    /// <returns>Whether it became a part of the voltage before it.</returns>
+    public bool TryExtend(PrintedFigure volts, char limit, bool bracketed)
+    {
+        var before = _open >= 0 && _open == _groups.Count - 1 && !IsMains(volts) ? _groups[_open] : null;
+        var limited = _beforeLimit;
+        _beforeLimit = before == null || limit is 'a' or 'i' ? limit : '\0';
+        if (before is not { Volts: { } printed, Watts: null } || (before.Amps != null && _beforeBracket < 0))
+            return false;
+
+        var extends = (limit == 'a' && volts.High > printed.High) || (limit == 'i' && volts.Low < printed.Low)
+            || (limited == 'a' && volts.High < printed.High && limit != 'a') || (limited == 'i' && volts.Low > printed.Low && limit != 'i')
+            || (bracketed && volts.Low < volts.High && volts.Low <= printed.Low && volts.High >= printed.High);
+        if (extends)
+            before.Volts = Join(printed, volts);
+        return extends;
     }
 
     /// <summary>
@@ -227,6 +281,8 @@ internal sealed class FigureReading
             }
         }
 
+        DropRepeated();
+
         // One power among several modes that all have their current is the supply's total, not a mode's.
         if (_groups.Count > 1 && OnlyPower() is { } total && _groups.TrueForAll(group => group.Amps != null || group.AmpsDisputed))
         {
@@ -236,6 +292,49 @@ internal sealed class FigureReading
         }
 
         _groups.RemoveAll(group => group.IsEmpty);
+    }
+
+    /// <summary>Index of the first of the voltages just read, when nothing but their list has been; −1 otherwise.</summary>
+    private int ListStart()
+    {
+        if (_listEnded || _open < 0)
+            return -1;
+        for (var i = _open; i < _groups.Count; i++)
+        {
+            if (_groups[i] is not { Volts: not null, Amps: null, AmpsDisputed: false, Watts: null, WattsDisputed: false, Hertz: null })
+                return -1;
+        }
+
+        return _open;
+    }
+
+    private bool HasVolts(int from, PrintedFigure volts)
+    {
+        for (var i = from; i < _groups.Count; i++)
+        {
+            if (_groups[i].Volts is { } printed && printed.Low == volts.Low && printed.High == volts.High)
+                return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>"9 V battery or 9 V d.c. 45 mA": a bare voltage that is printed again with its current is no mode of its own.</summary>
+    private void DropRepeated()
+    {
+        for (var i = Math.Min(_groups.Count, MostCompared) - 1; i >= 0; i--)
+        {
+            if (_groups[i] is not { Volts: { } volts, Amps: null, AmpsDisputed: false, Watts: null, WattsDisputed: false, Hertz: null })
+                continue;
+            for (var j = 0; j < _groups.Count && j < MostCompared; j++)
+            {
+                if (j != i && _groups[j].Volts is { } other && other.Low == volts.Low && other.High == volts.High)
+                {
+                    _groups.RemoveAt(i);
+                    break;
+                }
+            }
+        }
     }
 
     private void Reject(Place place) => (_rejected ??= []).Add(place);
@@ -270,11 +369,12 @@ internal sealed class FigureReading
     private void AddMainsVolts(ReadOnlySpan<PrintedFigure> volts)
     {
         Mains ??= new FigureGroup();
+        var first = Mains.Volts == null;
         foreach (var figure in volts)
             Mains.Volts = Mains.Volts is { } before ? Join(before, figure) : figure;
 
         // Several voltages in one breath are for a selector; a voltage printed again elsewhere is not.
-        MainsChoices = MainsChoices.IsEmpty && volts.Length > 1 ? Choices(volts) : [];
+        MainsChoices = first && volts.Length > 1 ? Choices(volts) : [];
         if (_waitingHertz is { } hertz && Mains.Hertz == null)
         {
             Mains.Hertz = hertz;

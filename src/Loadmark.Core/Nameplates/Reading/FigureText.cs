@@ -85,6 +85,10 @@ internal static class FigureText
 
         i++;
         var high = tokens[i].Value * UnitAfter(tokens, i);
+
+        // "1,000-2,000 mA": two readings of either end make no range.
+        if (first.Other != 0m || tokens[i].Other != 0m)
+            high = low = 0m;
         i++;
         if (i < tokens.Length && Sign.IsUnit(tokens[i].Sign))
             i++;

@@ -17,8 +17,12 @@ internal static class Folding
         for (var i = 0; i < text.Length; i++)
         {
             var character = text[i];
-            if (character >= 0x7F)
+            if (character is '\u00B7' or '\u2219' && i > 0 && i + 1 < text.Length && folded[i - 1] is >= '0' and <= '9' && text[i + 1] is >= '0' and <= '9')
+                character = '.'; // the raised decimal point of older print: 9·6 V
+            else if (character >= 0x7F)
                 character = FoldOther(character);
+            else if (character == '`')
+                character = '\'';
             else if (character < ' ' && character is not ('\n' or '\r'))
                 character = ' ';
 
@@ -41,7 +45,7 @@ internal static class Folding
         '\u2296' => '\u2296',
         '\u2044' or '\u2215' or '\u29F8' => '/',
         '\u201C' or '\u201D' or '\u2033' or '\u02BA' or '\u201F' => '"',
-        '\u2018' or '\u2019' or '\u2032' => '\'',
+        '\u2018' or '\u2019' or '\u2032' or '\u00B4' => '\'',
         '\u3001' or '\u201A' or '\u060C' => ',',
         '\u0085' or '\u2028' or '\u2029' => '\n',
         '\u03BC' => '\u00B5',

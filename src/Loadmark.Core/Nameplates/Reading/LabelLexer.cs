@@ -155,7 +155,7 @@ internal ref partial struct LabelLexer
 
         // A second decimal point, or more digits than a figure has: a date, a version, a bar code.
         var clean = read;
-        while (IsDigit(i) || (At(i) is '.' or ',' or '\'' && IsDigit(i + 1)))
+        while (IsDigit(i) || (At(i) is '.' or ',' or '\'' or '\u00B7' or '\u2022' or '\u2219' && IsDigit(i + 1)))
         {
             clean = false;
             i++;
@@ -207,8 +207,19 @@ internal ref partial struct LabelLexer
             case "s" or "p" when At(end) == '/' && LowerAt(end + 1) == 'n' && !IsLetter(end + 2):
                 Add(Sign.Name, start, end);
                 return;
-            case "c" when At(end) is '-' or '+' && !IsWordPart(end + 1) && At(start - 1) is ' ' or '\0' or '(' or ',' or ';' or '/' or '\n':
+            case "c" when At(end) is '-' or '+' && EndsAbbreviation(end + 1) && At(start - 1) is ' ' or '\0' or '(' or ',' or ';' or '/' or '\n':
                 Add(Sign.Centre, start, end);
+                return;
+            case "a" when _count >= 2 && Previous == Sign.Word && _tokens[_count - 1].Length == 1 && _lower[_tokens[_count - 1].Start] == 'm' && _tokens[_count - 2].Sign == Sign.Number:
+                // "300 m A": the gap is the printer's or the scanner's.
+                _tokens[_count - 1] = _tokens[_count - 1] with { Sign = Sign.Ampere, End = end, Value = 1e-3m };
+                _spaced = false;
+                return;
+            case "don" or "doesn" or "isn" or "can" when At(end) == '\'' && LowerAt(end + 1) == 't' && !IsWordPart(end + 2):
+                Add(Sign.Not, start, end);
+                return;
+            case "no" when Previous != Sign.Name && At(end) is not ('.' or ':' or '#' or '-' or '/') && next is not (':' or '#' or (>= '0' and <= '9')):
+                Add(Sign.Not, start, end);
                 return;
             case "in" or "out" when Previous is not (Sign.Word or Sign.Name or Sign.Identifier) && (_text[start] is 'I' or 'O' || Previous is Sign.Direct or Sign.Alternating || next == ':'):
                 Add(word is "in" ? Sign.Input : Sign.Output, start, end);
@@ -223,7 +234,7 @@ internal ref partial struct LabelLexer
                 Add(Sign.Word, start, end);
                 return;
             default:
-                if (LexUnitAfterHyphen(start, end) || (sign == Sign.Word && LexFormAndSide(start, end)))
+                if (LexUnitAfterHyphen(start, end) || (sign == Sign.Word && (LexFormAndSide(start, end) || LexContactAndSign(start, end))))
                     return;
                 Add(sign, start, end);
                 return;
@@ -285,13 +296,43 @@ internal ref partial struct LabelLexer
         return true;
     }
 
+    /// <summary>"centernegative".</summary>
+    private bool LexContactAndSign(int start, int end)
+    {
+        if (end - start is < 6 or > 16)
+            return false;
+        for (var length = 3; length <= 6; length += 3)
+        {
+            if (LabelWords.SignOf(_lower[start..(start + length)]) is var contact && contact is not (Sign.Centre or Sign.Sleeve))
+                continue;
+            if (LabelWords.SignOf(_lower[(start + length)..end]) is var sign && sign is not (Sign.Positive or Sign.Negative))
+                continue;
+            Add(contact, start, start + length);
+            Add(sign, start + length, end);
+            return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>After "C-" or "C+" nothing may go on: more lines or a sign make it a drawing. "C-neg" says its sign in full.</summary>
+    private readonly bool EndsAbbreviation(int i)
+    {
+        if (!IsWordPart(i))
+            return At(i) is not ('-' or '+' or '=' or '_' or '\u2295' or '\u2296') && !(At(i) == '(' && At(i + 1) is '+' or '-');
+        var end = i;
+        while (IsLetter(end) && end < i + 10)
+            end++;
+        return At(i - 1) == '-' && !IsWordPart(end) && LabelWords.SignOf(_lower[i..end]) is Sign.Positive or Sign.Negative;
+    }
+
     private static char SideOf(ReadOnlySpan<char> word) =>
         word is "in" ? Sign.Input : word is "out" ? Sign.Output : LabelWords.SignOf(word);
 
     /// <summary>"9-volt": the hyphen joins, it is no range.</summary>
     private bool LexUnitAfterHyphen(int start, int end)
     {
-        if (_count < 2 || end - start < 3 || _spaced || Previous != Sign.Dash || _tokens[_count - 1].Spaced || _tokens[_count - 2].Sign != Sign.Number)
+        if (_count < 2 || (end - start < 3 && _lower[start..end] is not "v") || _spaced || Previous != Sign.Dash || _tokens[_count - 1].Spaced || _tokens[_count - 2].Sign != Sign.Number)
             return false;
         if (!LabelWords.TryUnit(_lower[start..end], out var sign, out var factor))
             return false;

@@ -13,6 +13,9 @@ internal ref struct LabelReading
     private readonly FigureReading _figures = new();
     private FormMarks _waitingForms;
     private FormMarks _forms;
+    private RegulationMarks _regulation;
+    private Negation _negation;
+    private List<Phrase>? _aside;
     private PolarityMarks _polarity;
     private Field<Plug> _plug;
     private Field<Volts> _oddVolts;
@@ -32,8 +35,14 @@ internal ref struct LabelReading
     public Nameplate Read(string text, Place? rest)
     {
         for (var i = 0; i < _phrases.Length; i++)
-            ReadPhrase(i);
+        {
+            if (_negation.Takes(_phrases, i, _tokens, text))
+                Deny(_phrases[i]);
+            else
+                ReadPhrase(i, text);
+        }
 
+        ReadAside();
         _figures.Finish();
         _forms.Add(_waitingForms);
 
@@ -60,6 +69,7 @@ internal ref struct LabelReading
             AmbiguousWatts = watts,
             Polarity = _polarity.Field,
             Plug = _plug,
+            Regulated = _regulation.Field,
             Mains = _figures.Mains is { IsEmpty: false } mains
                 ? new MainsInput(
                     mains.Volts?.As<Volt>(),
@@ -75,14 +85,17 @@ internal ref struct LabelReading
         };
     }
 
-    private void ReadPhrase(int index)
+    private void ReadPhrase(int index, string text)
     {
         var phrase = _phrases[index];
         var tokens = _tokens[phrase.From..phrase.To];
         switch (phrase.Kind)
         {
             case PhraseKind.Volts:
-                ReadVolts(index, tokens);
+                ReadVolts(index, tokens, LimitOf(phrase, text));
+                break;
+            case PhraseKind.Amps or PhraseKind.Watts when !_figures.AtMains && IsAside(phrase):
+                (_aside ??= []).Add(phrase);
                 break;
             case PhraseKind.Amps:
                 ReadAmps(phrase, tokens);
@@ -125,6 +138,18 @@ internal ref struct LabelReading
             case PhraseKind.Diameter:
                 ReadDiameter(index, tokens);
                 break;
+            case Sign.Regulated or Sign.Unregulated or Sign.Linear:
+                ReadRegulation(phrase, tokens);
+                break;
+            case Sign.Open:
+                _figures.OpenBracket();
+                break;
+            case Sign.Close:
+                _figures.CloseBracket();
+                break;
+            case Sign.Word or Sign.Identifier or Sign.NewLine or Sign.Semicolon:
+                _figures.EndList();
+                break;
             default:
                 break;
         }
@@ -134,6 +159,13 @@ internal ref struct LabelReading
     {
         foreach (ref var token in tokens)
             token.Understood = true;
+    }
+
+    /// <summary>What the label denies stays unread, every sign of it.</summary>
+    private readonly void Deny(Phrase phrase)
+    {
+        foreach (ref var token in _tokens[phrase.From..phrase.To])
+            token.Sign = Sign.Word;
     }
 
     private static Place PlaceOf(ReadOnlySpan<Token> tokens) => new(tokens[0].Start, tokens[^1].End - tokens[0].Start);
@@ -159,7 +191,7 @@ internal ref struct LabelReading
         return odd;
     }
 
-    private void ReadVolts(int index, Span<Token> tokens)
+    private void ReadVolts(int index, Span<Token> tokens, char limit)
     {
         Span<PrintedFigure> figures = stackalloc PrintedFigure[FigureText.Most];
         var count = FigureText.Read(tokens, figures, ref _oddVolts);
@@ -169,9 +201,16 @@ internal ref struct LabelReading
         if (index >= 2 && _phrases[index - 1].Kind == Sign.At && _phrases[index - 2].Kind == PhraseKind.Amps)
             _figures.DetachAmps();
 
+        if (count == 1 && _figures.TryExtend(figures[0], limit, index > 0 && _phrases[index - 1].Kind == Sign.Open))
+        {
+            _forms.Add(_waitingForms);
+            _waitingForms = default;
+            count = 0;
+        }
+
         // "9 V, 230 V": a list may run from one kind into the other.
         var start = 0;
-        for (var i = 1; i <= count; i++)
+        for (var i = 1; i <= count && count > 0; i++)
         {
             if (i < count && _figures.IsMains(figures[i]) == _figures.IsMains(figures[start]))
                 continue;
@@ -187,6 +226,81 @@ internal ref struct LabelReading
             if (!_figures.AtMains && token.Sign is Sign.Direct or Sign.Alternating)
                 _forms.Add(token.Sign == Sign.Direct, new Place(token.Start, token.Length));
         }
+    }
+
+    /// <summary>'a' for "max" at a voltage, 'i' for "min", '\0' for neither; a word between two figures goes with the second.</summary>
+    private readonly char LimitOf(Phrase phrase, string text)
+    {
+        var before = phrase.From - 1;
+        while (before >= 0 && _tokens[before].Sign is Sign.Point or Sign.Colon or Sign.Filler)
+            before--;
+        if (before >= 0 && _tokens[before].Sign == Sign.Qualifier)
+            return LimitOf(_tokens[before], text);
+        var after = phrase.To;
+        if (after < _tokens.Length && _tokens[after].Sign is Sign.Direct or Sign.Alternating or Sign.Open)
+            after++;
+        if (after >= _tokens.Length || _tokens[after].Sign != Sign.Qualifier)
+            return '\0';
+        var next = after + 1;
+        if (next < _tokens.Length && _tokens[next].Sign == Sign.Point)
+            next++;
+        if (next < _tokens.Length && _tokens[next].Sign == Sign.Number)
+            return '\0';
+        return LimitOf(_tokens[after], text);
+    }
+
+    private static char LimitOf(Token qualifier, string text) =>
+        qualifier.Length >= 3 && text[qualifier.Start] is 'm' or 'M' ? char.ToLowerInvariant(text[qualifier.Start + 1]) : '\0';
+
+    /// <summary>Whether "total", "peak" or the like stands at a figure: it is not what one outlet gives or one load draws.</summary>
+    private readonly bool IsAside(Phrase phrase)
+    {
+        var before = phrase.From - 1;
+        for (var words = 0; words < Reach && before >= 0 && _tokens[before].Sign is Sign.Point or Sign.Colon or Sign.Quiet or Sign.Output or Sign.Filler or Sign.Qualifier; words++)
+            before--;
+        var after = phrase.To;
+        while (after < _tokens.Length && after < phrase.To + 3 && _tokens[after].Sign is Sign.Point or Sign.Open or Sign.Filler)
+            after++;
+        if (before >= 0 && _tokens[before].Sign == Sign.Aside)
+            return true;
+
+        // "500 mA total 3 A": the word goes with the figure after it.
+        return after < _tokens.Length && _tokens[after].Sign == Sign.Aside
+            && !(after + 2 < _tokens.Length && _tokens[after + 1].Sign == Sign.Number && _tokens[after + 2].Sign is Sign.Ampere or Sign.Watt);
+    }
+
+    /// <summary>A total is the label's figure when it prints no other: "Total 1.5 A".</summary>
+    private void ReadAside()
+    {
+        if (_aside == null || _figures.Groups.Count > 0)
+            return;
+        foreach (var phrase in _aside)
+        {
+            if (phrase.Kind == PhraseKind.Amps)
+                ReadAmps(phrase, _tokens[phrase.From..phrase.To]);
+            else
+                ReadWatts(_tokens[phrase.From..phrase.To]);
+        }
+    }
+
+    private void ReadRegulation(Phrase phrase, Span<Token> tokens)
+    {
+        Understand(tokens);
+        var sign = tokens[0].Sign;
+        var place = PlaceOf(tokens);
+
+        // "not regulated", "non-regulated"
+        var before = phrase.From - 1;
+        if (before >= 0 && _tokens[before].Sign == Sign.Dash)
+            before--;
+        if (sign == Sign.Regulated && before >= 0 && _tokens[before].Sign is Sign.Un or Sign.Not)
+        {
+            sign = Sign.Unregulated;
+            Understand(_tokens[before..phrase.To]);
+            place = PlaceOf(_tokens[before..phrase.To]);
+        }
+
+        _regulation.Add(sign, place);
     }
 
     private void ReadAmps(Phrase phrase, Span<Token> tokens)
@@ -248,7 +362,12 @@ internal ref struct LabelReading
 
     private void ReadForm(int index, bool direct, Place place)
     {
-        if (FollowsVolts(index))
+        // "100-240 V, DC OUT 9 V": the form goes with the output that follows.
+        if (direct && index > 0 && _phrases[index - 1].Kind is Sign.Comma or Sign.Semicolon && StartsOutput(index + 1))
+        {
+            _forms.Add(direct, place);
+        }
+        else if (FollowsVolts(index))
         {
             if (!_figures.AtMains)
                 _forms.Add(direct, place);
@@ -265,6 +384,9 @@ internal ref struct LabelReading
                 _waitingForms.Add(direct, place);
         }
     }
+
+    private readonly bool StartsOutput(int index) =>
+        index < _phrases.Length && _phrases[index].Kind == PhraseKind.Side && _tokens[_phrases[index].From].Sign == Sign.Output;
 
     private readonly bool FollowsVolts(int index)
     {

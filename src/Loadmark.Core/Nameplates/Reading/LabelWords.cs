@@ -16,7 +16,7 @@ internal static class LabelWords
         "x" or "by" => Sign.Times,
         "centre" or "center" or "ctr" or "cent" or "cntr" or "centr" or "inner" or "inside" or "tip" or "core" or "centra" or "mitte" or "innen" => Sign.Centre,
         "pin" => Sign.Pin,
-        "sleeve" or "outer" or "outside" or "ring" or "shell" or "aussen" or "außen" => Sign.Sleeve,
+        "sleeve" or "outer" or "outside" or "ring" or "shell" or "shield" or "aussen" or "außen" => Sign.Sleeve,
         "barrel" => Sign.Barrel,
         "positive" or "pos" or "plus" or "positiv" => Sign.Positive,
         "negative" or "neg" or "minus" or "negativ" => Sign.Negative,
@@ -29,7 +29,14 @@ internal static class LabelWords
         "rated" or "rating" or "ratings" or "approx" or "approximately" or "about" or "ca" or "circa" or "up"
             or "power" or "voltage" or "current" or "volt" or "volts" or "amp" or "amps" or "watt" or "watts"
             or "consumption" or "draw" or "draws" or "frequency" or "freq" or "polarity" or "requirement" or "requirements" or "requires"
-            or "each" or "size" or "load" or "rms" or "contact" or "conductor" or "total" or "id" or "od" => Sign.Quiet,
+            or "each" or "size" or "load" or "rms" or "contact" or "conductor" => Sign.Quiet,
+        "id" or "od" => Sign.Diameter,
+        "not" or "never" or "except" or "dont" or "cannot" or "avoid" or "nicht" => Sign.Not,
+        "total" or "inrush" or "surge" or "peak" => Sign.Aside,
+        "regulated" or "stabilised" or "stabilized" or "geregelt" or "stabilisiert" => Sign.Regulated,
+        "unregulated" or "unstabilised" or "unstabilized" or "nonregulated" or "ungeregelt" => Sign.Unregulated,
+        "non" => Sign.Un,
+        "linear" => Sign.Linear,
         "from" or "is" or "per" or "the" or "of" or "only" or "with" or "a" or "an" => Sign.Filler,
         "at" => Sign.At,
         "between" => Sign.Between,
@@ -51,7 +58,7 @@ internal static class LabelWords
             "mm" or "millimetre" or "millimetres" or "millimeter" or "millimeters" or "㎜" => (Sign.Millimetre, 1m),
             "в" or "вольт" => (Sign.Volt, 1m),
             "а" or "㏂" => (Sign.Ampere, 1m),
-            "ма" or "㎃" => (Sign.Ampere, 1e-3m),
+            "ма" or "㎃" or "mamp" or "mamps" => (Sign.Ampere, 1e-3m),
             "вт" or "ва" => (Sign.Watt, 1m),
             "гц" or "㎐" => (Sign.Hertz, 1m),
             _ => (Sign.Word, 0m),

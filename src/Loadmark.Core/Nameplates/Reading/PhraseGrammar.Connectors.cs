@@ -28,11 +28,14 @@ internal ref partial struct PhraseGrammar
     /// <summary>sign = positive | negative | "+" | "-"</summary>
     private bool AnySign() => TakeAny([Sign.Positive, Sign.Negative, Sign.Plus, Sign.Dash]);
 
-    /// <summary>after = "-" (positive | negative) | sign | (":" | "=" | "(" | "/") (word | "(")? sign</summary>
+    /// <summary>after = ("-" | line) (positive | negative) !contact | sign | (":" | "=" | "(" | "/") (word | "(")? sign</summary>
     private bool SignAfter()
     {
         var start = _at;
         if (Take(Sign.Dash) && TakeAny([Sign.Positive, Sign.Negative]))
+            return true;
+        _at = start;
+        if (Take(Sign.NewLine) && TakeAny([Sign.Positive, Sign.Negative]) && Current is not (Sign.Centre or Sign.Pin or Sign.Sleeve or Sign.Barrel or Sign.Word))
             return true;
         _at = start;
         if (AnySign())
@@ -101,7 +104,7 @@ internal ref partial struct PhraseGrammar
     private char PlugSize()
     {
         var start = _at;
-        if (Crossed() || Slashed())
+        if (Crossed() || Slashed() || Named())
         {
             ConnectorTail();
             return PhraseKind.PlugSize;
@@ -117,15 +120,18 @@ internal ref partial struct PhraseGrammar
         return '\0';
     }
 
-    /// <summary>crossed = number mm? word? "x" number mm? ("x" number)? mm? word? !unit</summary>
+    /// <summary>crossed = number mm? ("x" | diameter ("x" | "," | "/")?) number mm? ("x" number)? mm? diameter? !unit</summary>
     private bool Crossed()
     {
         var start = _at;
         if (!Take(Sign.Number))
             return false;
         Take(Sign.Millimetre);
-        Take(Sign.Quiet);
-        if (!(Take(Sign.Times) && Take(Sign.Number)))
+        if (Take(Sign.Diameter))
+            TakeAny([Sign.Times, Sign.Comma, Sign.Slash]);
+        else if (!Take(Sign.Times))
+            return Back(start);
+        if (!Take(Sign.Number))
             return Back(start);
         Take(Sign.Millimetre);
         var two = _at;
@@ -133,19 +139,40 @@ internal ref partial struct PhraseGrammar
             _at = two;
         Take(Sign.Millimetre);
         var sized = _at;
-        if (!Take(Sign.Quiet) || KindOf(Current) != '\0')
+        if (!Take(Sign.Diameter) || KindOf(Current) != '\0')
             _at = sized;
         return KindOf(Current) == '\0' || Back(start);
     }
 
-    /// <summary>slashed = number mm? "/" number (mm | !more): without a unit only where nothing goes on.</summary>
+    /// <summary>named = diameter (":" | "=")? number mm? ("x" | "," | "/")? diameter (":" | "=")? number mm? !unit</summary>
+    private bool Named()
+    {
+        var start = _at;
+        if (!NamedOne())
+            return Back(start);
+        TakeAny([Sign.Times, Sign.Comma, Sign.Slash]);
+        return (NamedOne() && KindOf(Current) == '\0') || Back(start);
+    }
+
+    private bool NamedOne()
+    {
+        if (!Take(Sign.Diameter))
+            return false;
+        TakeAny([Sign.Colon, Sign.Direct, Sign.Point]);
+        if (!Take(Sign.Number))
+            return false;
+        Take(Sign.Millimetre);
+        return true;
+    }
+
+    /// <summary>slashed = number mm? ("/" | "-") number (mm | !more): without a unit only where nothing goes on.</summary>
     private bool Slashed()
     {
         var start = _at;
         if (Take(Sign.Number))
         {
             Take(Sign.Millimetre);
-            if (Take(Sign.Slash) && Take(Sign.Number) && (Take(Sign.Millimetre) || Current is '\0' or Sign.NewLine or Sign.Semicolon or Sign.Connector or Sign.Jack or Sign.Pin or Sign.Barrel))
+            if (TakeAny([Sign.Slash, Sign.Dash]) && Take(Sign.Number) && (Take(Sign.Millimetre) || Current is '\0' or Sign.NewLine or Sign.Semicolon or Sign.Connector or Sign.Jack or Sign.Pin or Sign.Barrel))
                 return true;
         }
 

@@ -59,6 +59,8 @@ internal ref partial struct PhraseGrammar
                 return (kind = ConnectorFirst()) != '\0' ? kind : Contact() && SignAfter() ? PhraseKind.ContactSign : '\0';
             case Sign.Positive or Sign.Negative or Sign.Plus or Sign.Dash:
                 return SignThenContact() ? PhraseKind.SignContact : '\0';
+            case Sign.Diameter:
+                return PlugSize();
             case Sign.Between:
                 return Between();
             case Sign.Input or Sign.Output or Sign.Mains:

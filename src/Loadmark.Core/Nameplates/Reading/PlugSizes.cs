@@ -16,6 +16,7 @@ internal static class PlugSizes
         var vouched = false;
         var slashed = false;
         var measured = false;
+        var dashed = false;
         foreach (var token in tokens)
         {
             switch (token.Sign)
@@ -28,11 +29,15 @@ internal static class PlugSizes
                     vouched = true;
                     measured = true;
                     break;
-                case Sign.Connector or Sign.Jack or Sign.Pin or Sign.Barrel:
+                case Sign.Connector or Sign.Jack or Sign.Pin or Sign.Barrel or Sign.Diameter:
                     vouched = true;
                     break;
                 case Sign.Slash:
                     slashed = true;
+                    break;
+                case Sign.Dash:
+                    slashed = true;
+                    dashed = true;
                     break;
                 case Sign.Inch:
                     return numbers[0] == 1m && numbers[1] == 8m ? _smallJack : null;
@@ -44,8 +49,8 @@ internal static class PlugSizes
         var outer = Math.Max(numbers[0], numbers[1]);
         var inner = Math.Min(numbers[0], numbers[1]);
 
-        // Two bare numbers with a slash are anything, unless they are the two sizes everybody knows.
-        if (slashed && !measured && (outer != 5.5m || inner is not (2.1m or 2.5m)))
+        // Two numbers with a dash, or bare ones with a slash, are anything, unless they are the two sizes everybody knows.
+        if (slashed && (!measured || dashed) && (outer != 5.5m || inner is not (2.1m or 2.5m)))
             return null;
 
         // The coaxial connectors sold lie within these bounds (2.0x0.6 to 7.9x5.5); a third number is the length.
@@ -59,6 +64,7 @@ internal static class PlugSizes
     /// <param name="coaxial">Whether a word of a coaxial connector stands with it: barrel, pin, plug, centre.</param>
     public static ReadOnlySpan<Plug> OfDiameter(decimal millimetres, bool jack, bool coaxial) => millimetres switch
     {
+        1.3m when coaxial => new[] { new Plug("3.5x1.3") },
         2.1m when jack || coaxial => new[] { Plug.Common },
         2.5m when coaxial => new[] { Plug.WidePin },
         2.5m when jack => new[] { Plug.WidePin, new Plug("2.5 mm jack") },

@@ -87,9 +87,23 @@ internal static class PolarityDrawing
         if (i >= text.Length)
             return null;
         var next = i + 1 < text.Length ? text[i + 1] : '\0';
-        if (text[i] is '(' or 'C' or '\u2282' or '\u03F9' && IsDot(next))
+        if (text[i] is '(' or 'C' or '\u2282' or '\u03F9' && (IsDot(next) || (text[i] == '(' && next == 'C')))
         {
             i += 2;
+            return 'l';
+        }
+
+        // An arc that opens away from its dot is drawn wrongly: it does not tell.
+        if (text[i] is ')' && IsDot(next))
+        {
+            i += 2;
+            return 'n';
+        }
+
+        // A letter alone is the arc only between lines: in "(-)-C-(+)" it opens towards the plus.
+        if (text[i] is 'C' or '\u2282' or '\u03F9' && i > 0 && text[i - 1] == '-' && next == '-')
+        {
+            i++;
             return 'l';
         }
 
@@ -99,8 +113,7 @@ internal static class PolarityDrawing
             return 'r';
         }
 
-        // A letter alone is a core only between lines, as in "(-)-C-(+)".
-        if (text[i] is '●' or '•' or '⦿' or '⊙' or '◉' or '◎' || (text[i] is 'C' && i > 0 && text[i - 1] == '-' && next == '-'))
+        if (text[i] is '●' or '•' or '⦿' or '⊙' or '◉' or '◎')
         {
             i++;
             return 'n';

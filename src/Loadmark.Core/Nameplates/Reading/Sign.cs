@@ -77,6 +77,27 @@ internal static class Sign
 
     public const char Fuse = 'F';
 
+    /// <summary>OD and ID: which diameter of a connector a number is.</summary>
+    public const char Diameter = 'e';
+
+    /// <summary>Words that turn what follows into what the thing is not: not, never, except.</summary>
+    public const char Not = '!';
+
+    /// <summary>Words that say a current or power is not the rating of one outlet: total, inrush, peak.</summary>
+    public const char Aside = 's';
+
+    /// <summary>Regulated, stabilised.</summary>
+    public const char Regulated = 'G';
+
+    /// <summary>Unregulated.</summary>
+    public const char Unregulated = 'g';
+
+    /// <summary>"non" or "not" straight before regulated.</summary>
+    public const char Un = 'u';
+
+    /// <summary>Linear: either, unless another word tells.</summary>
+    public const char Linear = 'l';
+
     /// <summary>A word that means nothing here.</summary>
     public const char Word = 'U';
 
@@ -87,5 +108,5 @@ internal static class Sign
 
     /// <summary>Whether an unread piece may run over it: punctuation and words without meaning of their own.</summary>
     public static bool IsPlain(char sign) => sign is Dash or Dots or Slash or Comma or Semicolon or NewLine or Colon
-        or Plus or Open or Close or Point or Tilde or Equal or Quiet or At or Filler or Qualifier or And or Or or To or Between or Adaptor;
+        or Plus or Open or Close or Point or Tilde or Equal or Quiet or Diameter or At or Filler or Qualifier or And or Or or To or Between or Adaptor;
 }

@@ -1,51 +1,23 @@
 namespace Loadmark.Core.Nameplates.Reading;
 
 /// <summary>Settles what a token is by its neighbours, where the token alone does not say.</summary>
-internal static class TokenContext
+internal static partial class TokenContext
 {
     /// <summary>Applies every rule, in place.</summary>
     /// <param name="tokens">The label's tokens.</param>
     /// <param name="text">The label, folded.</param>
-    /// <returns>How many tokens there are now; figures grouped by a space became one.</returns>
+    /// <returns>How many tokens there are now; figures that were split became one.</returns>
     public static int Settle(Span<Token> tokens, ReadOnlySpan<char> text)
     {
-        var count = JoinGroupedFigures(tokens);
+        var count = JoinFigures(tokens, text);
         tokens = tokens[..count];
         SpreadIdentifiers(tokens, text);
         SettleNames(tokens, text);
-        SettleFuses(tokens);
+        SettleFuses(tokens, text);
+        SettleSigns(tokens);
         SettleCharges(tokens, text);
         SettleForms(tokens);
         return count;
-    }
-
-    /// <summary>"1 200 mA" is 1200 mA, or a loose 1 and 200 mA.</summary>
-    private static int JoinGroupedFigures(Span<Token> tokens)
-    {
-        var kept = 0;
-        for (var i = 0; i < tokens.Length; i++)
-        {
-            if (i + 2 < tokens.Length
-                && tokens[i].Sign == Sign.Number && tokens[i].Length <= 3 && tokens[i].Value >= 1m && tokens[i].Value == decimal.Truncate(tokens[i].Value)
-                && tokens[i + 1].Sign == Sign.Number && tokens[i + 1].Length == 3 && tokens[i + 1].Start == tokens[i].End + 1
-                && tokens[i + 1].Value == decimal.Truncate(tokens[i + 1].Value) && tokens[i + 1].Other == 0m
-                && tokens[i + 2].Sign is Sign.Volt or Sign.Ampere or Sign.Watt
-                && (kept == 0 || tokens[kept - 1].Sign is not (Sign.Output or Sign.Input or Sign.Name or Sign.Number)))
-            {
-                tokens[kept++] = tokens[i] with
-                {
-                    End = tokens[i + 1].End,
-                    Value = (tokens[i].Value * 1000m) + tokens[i + 1].Value,
-                    Other = tokens[i + 1].Value,
-                };
-                i++;
-                continue;
-            }
-
-            tokens[kept++] = tokens[i];
-        }
-
-        return kept;
     }
 
     /// <summary>A figure hung onto a name by a hyphen or the like ("PX-9V", "9V-200") is a part of the name.</summary>
@@ -174,32 +146,6 @@ internal static class TokenContext
             for (var j = first; j < last; j++)
                 tokens[j].Sign = Sign.Identifier;
             i = last - 1;
-        }
-    }
-
-    /// <summary>The rating of a fuse is not what the thing draws.</summary>
-    private static void SettleFuses(Span<Token> tokens)
-    {
-        for (var i = 0; i < tokens.Length; i++)
-        {
-            if (tokens[i].Sign != Sign.Fuse)
-                continue;
-            if (i >= 2 && tokens[i - 1].Sign == Sign.Ampere && tokens[i - 2].Sign == Sign.Number)
-                tokens[i - 1].Sign = tokens[i - 2].Sign = Sign.Identifier;
-            var next = i + 1 < tokens.Length && tokens[i + 1].Sign == Sign.Colon ? i + 2 : i + 1;
-            for (var figure = 0; figure < 2 && next < tokens.Length; figure++)
-            {
-                // "T500mA 250V": how it blows, at what current, up to what voltage.
-                if (tokens[next].Sign == Sign.Identifier)
-                {
-                    next++;
-                }
-                else if (next + 1 < tokens.Length && tokens[next].Sign == Sign.Number && tokens[next + 1].Sign is Sign.Ampere or Sign.Volt)
-                {
-                    tokens[next].Sign = tokens[next + 1].Sign = Sign.Identifier;
-                    next += 2;
-                }
-            }
         }
     }
 

@@ -46,6 +46,16 @@ public sealed class ReviewTests
     [InlineData("valve", LoadClass.Valve)]
     public void What_imitates_a_valve_has_no_heater(string kind, LoadClass expected) => Assert.Equal(expected, new LoadKind(kind).Class);
 
+    [Theory]
+    [InlineData("9V DC 500mA unregulated", true)]
+    [InlineData("9V DC 500mA regulated", false)]
+    public void What_a_label_says_of_regulation_counts(string outlet, bool isUnregulated)
+    {
+        var result = Check(outlet, "9V DC 100mA");
+        Assert.Equal(isUnregulated, result.Findings.Items.Any(finding => finding.Rule == "unregulated"));
+        Assert.DoesNotContain(result.Untold, untold => untold.Rule == "unregulated");
+    }
+
     [Fact]
     public void A_slip_in_a_tag_of_the_signal_path_is_told()
     {

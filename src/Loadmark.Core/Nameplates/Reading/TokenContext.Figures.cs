@@ -1,0 +1,105 @@
+namespace Loadmark.Core.Nameplates.Reading;
+
+/// <content>Figures in pieces: grouped by spaces, broken by gaps, begun with a point.</content>
+internal static partial class TokenContext
+{
+    private static int JoinFigures(Span<Token> tokens, ReadOnlySpan<char> text)
+    {
+        var kept = 0;
+        for (var i = 0; i < tokens.Length; i++)
+        {
+            if (IsGlued(tokens, i) && tokens[i].Sign == Sign.Point && text[tokens[i].Start] == '.' && kept > 0 && TryPoint(tokens[kept - 1], tokens[i..], out var pointed))
+            {
+                tokens[kept++] = pointed;
+                i++;
+            }
+            else if (i + 2 < tokens.Length && tokens[i].Sign == Sign.Number && tokens[i + 1].Sign == Sign.Number && tokens[i + 2].Sign is Sign.Volt or Sign.Ampere or Sign.Watt)
+            {
+                if (TryJoin(tokens[i], tokens[i + 1], kept > 0 ? tokens[kept - 1].Sign : Sign.NewLine, text, out var joined))
+                    i++;
+                tokens[kept++] = joined;
+            }
+            else if (tokens[i].Sign == Sign.To && kept > 0 && tokens[kept - 1].Sign == Sign.Quiet && IsUp(tokens[kept - 1], text) && kept > 1 && IsFigureEnd(tokens[kept - 2].Sign))
+            {
+                // "from 9 V up to 18 V"
+                tokens[kept - 1] = tokens[i] with { Start = tokens[kept - 1].Start, Spaced = tokens[kept - 1].Spaced };
+            }
+            else
+            {
+                tokens[kept++] = WithGroupingPoint(tokens, i, text);
+            }
+        }
+
+        return kept;
+    }
+
+    private static bool IsGlued(ReadOnlySpan<Token> tokens, int i) =>
+        i > 0 && i + 2 < tokens.Length && tokens[i].Start == tokens[i - 1].End && tokens[i + 1].Start == tokens[i].End;
+
+    private static bool IsFigureEnd(char sign) => Sign.IsUnit(sign) || sign is Sign.Number or Sign.Direct or Sign.Alternating;
+
+    private static bool IsUp(Token token, ReadOnlySpan<char> text) => token.Length == 2 && text[token.Start] is 'u' or 'U';
+
+    /// <summary>
+    /// "9VDC.1A": a point between a letter and a digit is a decimal point, beside the other figures at least. Where a full
+    /// stop would give the likelier figure ("9V.300mA", "max.2A") both are kept.
+    /// </summary>
+    private static bool TryPoint(Token before, ReadOnlySpan<Token> tokens, out Token pointed)
+    {
+        pointed = default;
+        var number = tokens[1];
+        var unit = tokens[2];
+        var afterFigure = Sign.IsUnit(before.Sign) || before.Sign is Sign.Direct or Sign.Alternating;
+        var plain = unit.Sign == Sign.Ampere && unit.Value == 1m;
+        if (number.Sign != Sign.Number || number.Length > 6 || number.Value.Scale != 0 || number.Value == 0m || !Sign.IsUnit(unit.Sign) || unit.Sign == Sign.Millimetre)
+            return false;
+        if (!afterFigure && !(plain && before.Sign is Sign.Qualifier or Sign.Quiet or Sign.Positive or Sign.Negative))
+            return false;
+
+        var fraction = new decimal((int)number.Value, 0, 0, isNegative: false, (byte)number.Length);
+        var certain = afterFigure && (plain || (unit.Sign == Sign.Watt && unit.Value == 1m && number.Length == 1));
+        pointed = tokens[0] with { Sign = Sign.Number, End = number.End, Value = fraction, Other = certain ? 0m : number.Value };
+        return true;
+    }
+
+    /// <summary>
+    /// "1 200 mA" is 1200 mA, or a loose 1 and 200 mA; "1 000 mA" can only be the first. "3 50 mA" is a figure with a gap
+    /// in it: what was printed cannot be told, and the last piece alone must not be taken for it.
+    /// </summary>
+    private static bool TryJoin(Token first, Token second, char before, ReadOnlySpan<char> text, out Token joined)
+    {
+        joined = first;
+        if (before is Sign.Output or Sign.Input or Sign.Name or Sign.Fuse or Sign.Times or Sign.Slash or Sign.Diameter || first.Length > 4)
+            return false;
+
+        var whole = first.Value.Scale == 0;
+        var pointed = text[second.Start] == '.';
+        if (!whole && first.Value >= 1m && !pointed)
+            return false;
+        if (whole && first.Length > 3 && !pointed)
+            return false;
+
+        joined = first with { End = second.End, Value = 0m, Other = 0m };
+        var grouped = whole && first.Length <= 3 && first.Value >= 1m && second.Length == 3 && second.Value.Scale == 0 && second.Other == 0m && second.Start == first.End + 1;
+        if (grouped && before != Sign.Number)
+        {
+            joined.Value = (first.Value * 1000m) + second.Value;
+            joined.Other = second.Value;
+        }
+
+        return true;
+    }
+
+    /// <summary>"1.000 mA": nobody prints thousandths of a milliampere, so the point may group thousands.</summary>
+    private static Token WithGroupingPoint(ReadOnlySpan<Token> tokens, int i, ReadOnlySpan<char> text)
+    {
+        var token = tokens[i];
+        if (token.Sign == Sign.Number && token.Other == 0m && token.Value.Scale == 3 && text[token.Start] is >= '1' and <= '9'
+            && i + 1 < tokens.Length && tokens[i + 1].Sign == Sign.Ampere && tokens[i + 1].Value == 1e-3m)
+        {
+            token.Other = token.Value * 1000m;
+        }
+
+        return token;
+    }
+}
