@@ -32,18 +32,21 @@ public static class RigPlanner
     {
         var wired = WiredRig.Of(rig);
         var check = RigChecker.Check(wired);
+        // The model knows one draw a load, the highest. Where a load draws less at another voltage, a wiring that the model
+        // rules out may hold, so nothing is proven.
+        var isExact = !wired.Loads.Items.Any(static load => load.Rating.DrawVaries);
         var levels = new List<ObjectiveLevel>();
         foreach (var level in Enum.GetValues<Level>())
         {
             // What pinned feeds add is the same for every wiring, so the gap is what the search left of it.
             var value = LevelMeter.Measure(level, wired, check);
-            var bound = answer.Gaps[(int)level] is { } gap ? Math.Max(0, value - LevelMeter.Scaled(level, gap)) : 0;
+            var bound = isExact && answer.Gaps[(int)level] is { } gap ? Math.Max(0, value - LevelMeter.Scaled(level, gap)) : 0;
             levels.Add(new ObjectiveLevel(LevelMeter.NameOf(level), value, bound));
         }
 
         return new PlanResult
         {
-            Status = StatusOf(levels, answer),
+            Status = StatusOf(levels, answer, isExact),
             Rig = rig,
             Unfed = [.. wired.Loads.Items.Where(load => load.Feeds.Count == 0).Select(load => load.Id)],
             Objective = [.. levels],
@@ -51,11 +54,11 @@ public static class RigPlanner
         };
     }
 
-    private static PlanStatus StatusOf(List<ObjectiveLevel> levels, ModelAnswer answer)
+    private static PlanStatus StatusOf(List<ObjectiveLevel> levels, ModelAnswer answer, bool isExact)
     {
         var unfed = levels[(int)Level.Unfed];
         if (unfed.Value == 0)
-            return answer.Gaps.All(gap => gap == 0) ? PlanStatus.Optimal : PlanStatus.Feasible;
+            return isExact && answer.Gaps.All(gap => gap == 0) ? PlanStatus.Optimal : PlanStatus.Feasible;
         return unfed.Bound > 0 ? PlanStatus.Infeasible : PlanStatus.Unknown;
     }
 }

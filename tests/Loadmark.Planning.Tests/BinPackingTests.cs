@@ -9,7 +9,7 @@ namespace Loadmark.Planning.Tests;
 /// </summary>
 public sealed class BinPackingTests(ITestOutputHelper output)
 {
-    private const int MostItems = 20;
+    private const int MostItems = 10;
 
     private static readonly string Folder = Path.Combine(AppContext.BaseDirectory, "Data", "binpacking");
 
@@ -32,7 +32,7 @@ public sealed class BinPackingTests(ITestOutputHelper output)
     {
         var numbers = File.ReadLines(Path.Combine(Folder, file)).Select(line => int.Parse(line, CultureInfo.InvariantCulture)).ToArray();
         var (capacity, items) = (numbers[1], numbers[2..]);
-        var limit = new PlanOptions { TimeLimit = TimeSpan.FromSeconds(3) };
+        var limit = new PlanOptions { TimeLimit = TimeSpan.FromSeconds(60) };
         var enough = Rigs.Plan(RigOf(capacity, items, fewest), limit);
         var tooFew = Rigs.Plan(RigOf(capacity, items, fewest - 1), limit);
         output.WriteLine($"{file}: {items.Length} items; {fewest} outlets leave {enough.Unfed.Count}, {enough.Status}; {fewest - 1} leave {tooFew.Unfed.Count}, {tooFew.Status}");

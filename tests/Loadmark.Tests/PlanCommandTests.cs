@@ -1,8 +1,6 @@
 using System.Text.Json;
-using Loadmark.Commands;
 using Loadmark.Core.Checks;
 using Loadmark.Files;
-using Loadmark.Sources;
 
 namespace Loadmark.Tests;
 

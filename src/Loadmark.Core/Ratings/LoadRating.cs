@@ -28,6 +28,23 @@ public sealed class LoadRating
     /// <summary>Whether its current can be read in several ways and the highest of them stands in.</summary>
     public bool DrawIsUnclear => Load.Run is null && StandIn is null && Rated is { IsAssumed: true } && Load.Label?.AmbiguousAmps.State == FieldState.Ambiguous;
 
+    /// <summary>
+    /// Whether it draws another current at another of its printed voltages, as far as its label tells. Costs a rating at
+    /// each of them.
+    /// </summary>
+    public bool DrawVaries
+    {
+        get
+        {
+            if (!FollowsVoltage)
+                return false;
+
+            var high = Of(Load, Voltage.Value.High).Running;
+            return Of(Load, Voltage.Value.Low).Running != high
+                || (Load.Label?.Modes.Any(mode => mode.Volts is { } volts && Of(Load, volts.Low).Running != high) ?? false);
+        }
+    }
+
     /// <summary>Whether the current it draws depends on which of its printed voltages it is fed.</summary>
     internal bool FollowsVoltage => Load.Current is null && Load.Run is null
         && (Load.Label is { Modes.Length: > 1 } || Voltage.Value is { IsSingle: false });

@@ -50,9 +50,7 @@ internal sealed class PlanCommand(Surroundings around, IRigSource source)
     private void Print(Rig rig, PlanResult plan, PlanExplanation explanation, string? written)
     {
         var sheet = new Sheet(around.Width, around.Unicode, around.Colour);
-        PlanPage.Write(sheet, rig, plan, explanation);
-        if (written is not null)
-            sheet.BlankLine().Wrap($"Written to {written}.", 0).EndLine();
+        PlanPage.Write(sheet, rig, plan, explanation, written);
         SheetPrinter.Print(sheet, around);
     }
 

@@ -15,13 +15,14 @@ internal static class PlanPage
     /// <param name="rig">The rig as it was, for what changes.</param>
     /// <param name="plan">The plan.</param>
     /// <param name="explanation">What stands in the way of the loads it does not feed.</param>
-    public static void Write(Sheet sheet, Rig rig, PlanResult plan, PlanExplanation explanation)
+    /// <param name="written">The file the wiring was written to; null when it was written to none.</param>
+    public static void Write(Sheet sheet, Rig rig, PlanResult plan, PlanExplanation explanation, string? written)
     {
         WriteHead(sheet, plan);
         WriteFeeds(sheet, rig, plan);
         WriteFree(sheet, plan);
         WriteExplanation(sheet, explanation);
-        WriteChecked(sheet, plan);
+        WriteChecked(sheet, plan, written);
         Cautions.Write(sheet);
     }
 
@@ -81,7 +82,7 @@ internal static class PlanPage
         }
     }
 
-    private static void WriteChecked(Sheet sheet, PlanResult plan)
+    private static void WriteChecked(Sheet sheet, PlanResult plan, string? written)
     {
         sheet.BlankLine().Line("Best by, in this order", Ink.Strong);
         foreach (var level in plan.Objective)
@@ -92,6 +93,7 @@ internal static class PlanPage
 
         var worst = SeverityLook.Of(plan.Check.Verdict);
         sheet.BlankLine();
-        sheet.Wrap($"Checked by the rules: {worst.Word}. Write it to a file (--write FILE) and 'loadmark check' it for every finding.", 0).EndLine();
+        var where = written is null ? "Write it to a file (--write FILE) and 'loadmark check' it" : $"Written to {written}; 'loadmark check' it";
+        sheet.Wrap($"Checked by the rules: {worst.Word}. {where} for every finding.", 0).EndLine();
     }
 }
