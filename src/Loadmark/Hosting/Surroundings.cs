@@ -17,7 +17,7 @@ internal sealed record Surroundings
     /// <summary>The encoding of results meant for people. JSON is always UTF-8.</summary>
     public Encoding OutputEncoding { get; init; } = PlainUtf8;
 
-    /// <summary>Where talk goes: errors and hints.</summary>
+    /// <summary>Where errors and hints go.</summary>
     public required TextWriter Error { get; init; }
 
     /// <summary>Standard input, opened only when it is asked for.</summary>
