@@ -11,13 +11,14 @@ internal static class Suitability
     public static List<OutletRef> OutletsFor(Rig rig, Load load, IReadOnlySet<string>? only)
     {
         var suitable = new List<OutletRef>();
+        var lowest = LoadRating.Of(load).Voltage.Value.Low;
         foreach (var supply in rig.Supplies)
         {
             if (only?.Contains(supply.Id) == false)
                 continue;
             foreach (var outlet in supply.Outlets)
             {
-                if (Feeds(rig, load, supply, outlet))
+                if (Feeds(rig, load, lowest, supply, outlet))
                     suitable.Add(new OutletRef(supply.Id, outlet.Id));
             }
         }
@@ -25,14 +26,14 @@ internal static class Suitability
         return suitable;
     }
 
-    private static bool Feeds(Rig rig, Load load, Supply supply, Outlet outlet)
+    private static bool Feeds(Rig rig, Load load, Volts lowest, Supply supply, Outlet outlet)
     {
         foreach (var mode in OutletRating.Of(supply, outlet).Modes)
         {
             var feed = new Feed
             {
                 From = [new OutletRef(supply.Id, outlet.Id)],
-                At = mode.Volts is { } volts ? [volts.Contains(LoadRating.Of(load).Voltage.Value.Low) ? LoadRating.Of(load).Voltage.Value.Low : volts.Low] : [],
+                At = mode.Volts is { } volts ? [volts.Contains(lowest) ? lowest : volts.Low] : [],
                 To = [load.Id],
             };
             var alone = rig with { Mains = null, Loads = [load], Supplies = [supply], Leads = [], Wired = (ValueList<Feed>)[feed], Signal = [] };
