@@ -28,6 +28,25 @@ public static class RigPlanner
         return Describe(rig with { Wired = feeds }, answer);
     }
 
+    /// <summary>Answers whether every load of a rig can be fed, and looks no further for the best wiring.</summary>
+    /// <param name="rig">The rig; of its own wiring only pinned feeds count.</param>
+    /// <param name="options">How to plan.</param>
+    /// <param name="cancellation">Stops the search.</param>
+    /// <returns>Whether it can; null when the time did not suffice to tell.</returns>
+    /// <exception cref="InvalidRigException">The rig refers to a load, outlet or lead that it does not have.</exception>
+    public static bool? CanFeedAll(Rig rig, PlanOptions options, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        ArgumentNullException.ThrowIfNull(options);
+
+        var problem = new PlanProblemBuilder(rig).Build(options.Only);
+        var model = new WiringModel(problem);
+        var start = new GreedyStart(problem, model);
+        var solver = new LevelSolver(model, start, options.TimeLimit, TimeProvider.System, cancellation);
+        var isExact = !problem.Pinned.Loads.Items.Any(static load => load.Rating.DrawVaries);
+        return solver.FeedsAll() is { } answer && (answer || isExact) ? answer : null;
+    }
+
     private static PlanResult Describe(Rig rig, ModelAnswer answer)
     {
         var wired = WiredRig.Of(rig);

@@ -166,7 +166,7 @@ public sealed class PlanExplainer
     private bool Holds(Rig rig)
     {
         var only = _options.Only is null ? null : new HashSet<string>(_options.Only.Concat(rig.Supplies.Items.Select(static supply => supply.Id).Except(_rig.Supplies.Items.Select(static supply => supply.Id))), StringComparer.Ordinal);
-        return RigPlanner.Plan(rig with { Signal = [] }, _options with { Only = only }, _cancellation).Unfed.Count == 0;
+        return RigPlanner.CanFeedAll(rig with { Signal = [] }, _options with { Only = only }, _cancellation) == true;
     }
 
     private Load LoadOf(string id) => _rig.Loads.Items.First(load => load.Id == id);

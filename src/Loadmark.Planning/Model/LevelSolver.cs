@@ -37,6 +37,18 @@ internal sealed class LevelSolver(WiringModel wiring, GreedyStart start, TimeSpa
         return new ModelAnswer(_values.Count == 0 ? null : variable => _values[variable.Index], gaps);
     }
 
+    /// <summary>Whether no load need stay dark; null when the time did not suffice to tell.</summary>
+    public bool? FeedsAll()
+    {
+        wiring.Model.Add(wiring[Level.Unfed].Expression() <= 0);
+        return Run(out _) switch
+        {
+            CpSolverStatus.Optimal or CpSolverStatus.Feasible => true,
+            CpSolverStatus.Infeasible => false,
+            _ => null,
+        };
+    }
+
     /// <summary>Cuts levels where their weighted sum would not be exact.</summary>
     private IEnumerable<Level[]> Pieces(Level[] levels)
     {
