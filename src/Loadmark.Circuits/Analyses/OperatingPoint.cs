@@ -1,0 +1,236 @@
+using Loadmark.Circuits.Devices;
+using Loadmark.Circuits.Networks;
+
+namespace Loadmark.Circuits.Analyses;
+
+/// <summary>Finds the steady state of a network: capacitors open, heat settled, every load at its running draw.</summary>
+/// <remarks>
+/// Where loads of constant power admit several solutions, the search starts from the open circuit and so finds the one with the
+/// highest voltages, which is the one that a rig settles in. May be used again and again; allocates nothing once it found a state.
+/// </remarks>
+public sealed class OperatingPoint
+{
+    private readonly Network _network;
+    private readonly OperatingPointOptions _options;
+    private readonly EquationSystem _system;
+    private readonly AnalysisPoint _point;
+    private readonly NewtonSolver _newton;
+    private readonly LoadElement[] _loads;
+    private readonly bool[] _wasOn;
+    private readonly double[] _open;
+    private readonly double[] _anchor;
+    private SolutionMethods _tried;
+
+    /// <summary>Prepares the analysis of a network.</summary>
+    /// <param name="network">The network; the analysis leaves its result there.</param>
+    /// <param name="options">How to search; null for the usual way.</param>
+    public OperatingPoint(Network network, OperatingPointOptions? options = null)
+    {
+        ArgumentNullException.ThrowIfNull(network);
+        _network = network;
+        _options = options ?? new OperatingPointOptions();
+        _system = network.System;
+        _point = network.Point;
+        _newton = new NewtonSolver(_system);
+        _loads = [.. network.Elements.OfType<LoadElement>()];
+        _wasOn = new bool[_loads.Length];
+        _open = new double[_system.Unknowns.Length];
+        _anchor = new double[_system.Unknowns.Length];
+    }
+
+    /// <summary>Finds the steady state with the figures as they are now.</summary>
+    /// <param name="cancellation">Stops the search.</param>
+    /// <exception cref="OperationCanceledException">The search was stopped.</exception>
+    public OperatingPointResult Solve(CancellationToken cancellation = default)
+    {
+        Begin();
+        while (true)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            var isFound = Search(cancellation);
+            foreach (var element in _network.Elements)
+                element.Accept(_system, _point);
+
+            var fallen = Fallen();
+            if (isFound && _options.DropsOut && fallen is { StopsBelow: > 0 })
+            {
+                fallen.IsOn = false;
+                continue;
+            }
+
+            if (isFound && fallen is null)
+                return _options.DropsOut && Returning() is { } returning
+                    ? Result(OperatingPointStatus.Unsteady, returning.Device.Name, null)
+                    : Result(OperatingPointStatus.Solved, null, null);
+            return Explain(fallen);
+        }
+    }
+
+    private void Begin()
+    {
+        _point.IsSteady = true;
+        (_point.Time, _point.Weight, _point.SourceShare) = (0, 0, 1);
+        (_newton.Iterations, _tried) = (0, SolutionMethods.None);
+        _system.GroundSiemens = 0;
+        _system.Anchor = null;
+        foreach (var element in _network.Elements)
+            element.Reset(_point);
+        _system.StampMatrix(_point);
+        _system.StampConstant(_point);
+    }
+
+    /// <summary>Finds a solution of the bent equations for the loads that are on.</summary>
+    private bool Search(CancellationToken cancellation)
+    {
+        OpenCircuit();
+        if (Try(SolutionMethods.Newton, isDamped: false) || Try(SolutionMethods.DampedNewton, isDamped: true))
+            return true;
+        cancellation.ThrowIfCancellationRequested();
+        return StepConductance() || StepSources(cancellation) || PseudoTransient(cancellation);
+    }
+
+    private void OpenCircuit()
+    {
+        for (var index = 0; index < _loads.Length; index++)
+            (_wasOn[index], _loads[index].IsOn) = (_loads[index].IsOn, false);
+        Array.Clear(_system.Unknowns);
+        Renew();
+        if (!_newton.Solve(_point, _options.IterationLimit))
+            Array.Clear(_system.Unknowns);
+        for (var index = 0; index < _loads.Length; index++)
+            _loads[index].IsOn = _wasOn[index];
+        _system.Unknowns.CopyTo(_open, 0);
+    }
+
+    /// <summary>Forgets what elements remember from one iteration to the next.</summary>
+    private void Renew()
+    {
+        foreach (var element in _network.Elements)
+        {
+            if (element is DiodeElement)
+                element.Reset(_point);
+        }
+    }
+
+    private bool Try(SolutionMethods method, bool isDamped)
+    {
+        _tried |= method;
+        _open.CopyTo(_system.Unknowns, 0);
+        return _newton.Solve(_point, _options.IterationLimit, isDamped);
+    }
+
+    private bool StepConductance()
+    {
+        _tried |= SolutionMethods.ConductanceStepping;
+        _open.CopyTo(_system.Unknowns, 0);
+        _open.CopyTo(_anchor, 0);
+        _system.Anchor = _anchor;
+        for (var siemens = 1.0; siemens > 1e-12; siemens /= 4)
+        {
+            _system.GroundSiemens = siemens;
+            if (!_newton.Solve(_point, _options.IterationLimit, isDamped: true))
+                break;
+        }
+
+        _system.GroundSiemens = 0;
+        _system.Anchor = null;
+        return _newton.Solve(_point, _options.IterationLimit, isDamped: true);
+    }
+
+    private bool StepSources(CancellationToken cancellation)
+    {
+        _tried |= SolutionMethods.SourceStepping;
+        Array.Clear(_system.Unknowns);
+        Renew();
+        var (reached, stride) = (0.0, 0.1);
+        while (reached < 1 && stride > 1e-6)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            _system.Unknowns.CopyTo(_anchor, 0);
+            _point.SourceShare = Math.Min(1, reached + stride);
+            _system.StampConstant(_point);
+            if (_newton.Solve(_point, _options.IterationLimit))
+            {
+                reached = _point.SourceShare;
+                stride *= 1.5;
+            }
+            else
+            {
+                _anchor.CopyTo(_system.Unknowns, 0);
+                stride /= 4;
+            }
+        }
+
+        _point.SourceShare = 1;
+        _system.StampConstant(_point);
+        return _newton.Solve(_point, _options.IterationLimit);
+    }
+
+    private bool PseudoTransient(CancellationToken cancellation)
+    {
+        _tried |= SolutionMethods.PseudoTransient;
+        _open.CopyTo(_system.Unknowns, 0);
+        _system.Anchor = _anchor;
+        _system.GroundSiemens = 1;
+        for (var step = 0; step < 400 && _system.GroundSiemens is > 1e-12 and < 1e12; step++)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            _system.Unknowns.CopyTo(_anchor, 0);
+            if (_newton.Solve(_point, 20))
+            {
+                _system.GroundSiemens /= 2;
+            }
+            else
+            {
+                _anchor.CopyTo(_system.Unknowns, 0);
+                _system.GroundSiemens *= 8;
+            }
+        }
+
+        _system.GroundSiemens = 0;
+        _system.Anchor = null;
+        return _newton.Solve(_point, _options.IterationLimit);
+    }
+
+    /// <summary>The load that is furthest below what it needs: its drop-out voltage, or the floor of its law. Null where none is below.</summary>
+    private LoadElement? Fallen()
+    {
+        LoadElement? worst = null;
+        var least = 1.0;
+        foreach (var load in _loads)
+        {
+            var needed = load.Law == LoadLaw.Resistance || load.Draw == 0 ? 0 : load.FloorVolts;
+            if (_options.DropsOut)
+                needed = Math.Max(needed, load.StopsBelow);
+            var share = needed > 0 && load.IsOn ? _system.VoltageOf(load.Pair) / needed : 1;
+            if (share >= least)
+                continue;
+            (worst, least) = (load, share);
+        }
+
+        return worst;
+    }
+
+    private LoadElement? Returning()
+    {
+        foreach (var load in _loads)
+        {
+            if (!load.IsOn && _system.VoltageOf(load.Pair) >= load.StartsAbove)
+                return load;
+        }
+
+        return null;
+    }
+
+    private OperatingPointResult Explain(LoadElement? fallen)
+    {
+        var proof = ShortfallSearch.Find(_network);
+        return Result(proof is null ? OperatingPointStatus.NotFound : OperatingPointStatus.NoSolution, fallen?.Device.Name, proof);
+    }
+
+    private OperatingPointResult Result(OperatingPointStatus status, string? device, Shortfall? proof)
+    {
+        var worst = _system.WorstRow();
+        return new OperatingPointResult(status, _newton.Iterations, _tried, _network.RowName(worst), _system.Residual[worst], device, proof);
+    }
+}

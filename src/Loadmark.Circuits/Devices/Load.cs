@@ -1,0 +1,33 @@
+namespace Loadmark.Circuits.Devices;
+
+/// <summary>A load that draws by a law while it is on, drops out at low voltage, and starts again when the voltage is back.</summary>
+/// <remarks>
+/// Below <see cref="FloorVolts"/> (F) the law goes on smoothly to zero, with x = v / F: constant current I·(2x − x²), constant
+/// power (P / F)·(3x − 2x²); below 0 V both are straight lines, 2·I·x and 3·(P / F)·x. Value and slope are continuous, and any
+/// SPICE can write it. While it is off a load draws 1 nS·v. See docs/theory/loads.md.
+/// </remarks>
+/// <param name="Name">Its name, unique in the netlist.</param>
+/// <param name="Plus">Node of its positive terminal.</param>
+/// <param name="Minus">Node of its negative terminal.</param>
+/// <param name="Law">How it draws.</param>
+/// <param name="Draw">What it draws when it runs, in the unit of the law: A, W (0 or more), or Ω (over 0).</param>
+public sealed record Load(string Name, string Plus, string Minus, LoadLaw Law, double Draw) : Device(Name, Plus, Minus)
+{
+    /// <summary>Voltage at or above which it starts, V; 0 with <see cref="StopsBelow"/> 0: it is always on.</summary>
+    public double StartsAbove { get; init; }
+
+    /// <summary>Voltage below which it drops out, V, from 0 to <see cref="StartsAbove"/>; 0: it never drops out.</summary>
+    public double StopsBelow { get; init; }
+
+    /// <summary>Shortest time between a drop-out and the next start, s, 0 or more.</summary>
+    public double RestartSeconds { get; init; }
+
+    /// <summary>Draw after each start, in the unit of the law; null: the same as <see cref="Draw"/>.</summary>
+    public double? BootDraw { get; init; }
+
+    /// <summary>How long it draws <see cref="BootDraw"/> after each start, s, 0 or more.</summary>
+    public double BootSeconds { get; init; }
+
+    /// <summary>Voltage below which the law of constant current or power is bent to zero, over 0 V.</summary>
+    public double FloorVolts { get; init; } = 0.5;
+}

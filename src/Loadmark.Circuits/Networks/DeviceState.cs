@@ -1,0 +1,32 @@
+namespace Loadmark.Circuits.Networks;
+
+/// <summary>What a device with states is doing.</summary>
+public enum DeviceState
+{
+    /// <summary>It has one state only.</summary>
+    Plain,
+
+    /// <summary>Load: drawing its running draw.</summary>
+    Running,
+
+    /// <summary>Load: drawing its starting draw.</summary>
+    Booting,
+
+    /// <summary>Load: dropped out or not started. Outlet: switched off between two tries, or not yet started.</summary>
+    Off,
+
+    /// <summary>Outlet: within its limit.</summary>
+    Regulating,
+
+    /// <summary>Outlet: at its limit.</summary>
+    Limiting,
+
+    /// <summary>Outlet: its node is above its EMF, so it gives nothing.</summary>
+    Blocking,
+
+    /// <summary>Fuse: heat state below 1.</summary>
+    Closed,
+
+    /// <summary>Fuse: heat state of 1 or more.</summary>
+    Tripped,
+}

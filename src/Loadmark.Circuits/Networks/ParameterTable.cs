@@ -1,0 +1,31 @@
+namespace Loadmark.Circuits.Networks;
+
+/// <summary>The changeable figures of a network, by device and kind.</summary>
+internal sealed class ParameterTable
+{
+    private readonly Dictionary<(int Device, DeviceParameter Parameter), int> _slots = [];
+    private readonly List<bool> _mayBeZero = [];
+    private readonly List<double> _initial = [];
+
+    /// <summary>The values by slot; the elements read them at every analysis.</summary>
+    public double[] Values { get; private set; } = [];
+
+    public int Add(int device, DeviceParameter parameter, double value, bool mayBeZero)
+    {
+        _slots.Add((device, parameter), _initial.Count);
+        _initial.Add(value);
+        _mayBeZero.Add(mayBeZero);
+        return _initial.Count - 1;
+    }
+
+    public void Seal() => Values = [.. _initial];
+
+    public int? Find(int device, DeviceParameter parameter) => _slots.TryGetValue((device, parameter), out var slot) ? slot : null;
+
+    public void Set(int slot, double value)
+    {
+        if (!(value >= 0) || (value == 0 && !_mayBeZero[slot]) || double.IsNaN(value))
+            throw new ArgumentOutOfRangeException(nameof(value), value, _mayBeZero[slot] ? "Must be 0 or more." : "Must be over 0.");
+        Values[slot] = value;
+    }
+}
