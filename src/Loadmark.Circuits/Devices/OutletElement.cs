@@ -49,7 +49,7 @@ internal sealed class OutletElement(Outlet outlet, int index) : Element(outlet, 
     {
         _isLimiting = _isBlocking = false;
         _tripsAt = _retriesAt = double.PositiveInfinity;
-        _started = outlet.DelaySeconds;
+        _started = point.IsSteady ? double.NegativeInfinity : outlet.DelaySeconds;
     }
 
     public override void StampNonlinear(EquationSystem system, AnalysisPoint point)

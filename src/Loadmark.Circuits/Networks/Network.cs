@@ -61,8 +61,6 @@ public sealed class Network
 
     internal SparsePattern Pattern => _pattern;
 
-    internal double[] Figures => _parameters.Values;
-
     /// <summary>A figure of a device; it holds from the next analysis on.</summary>
     /// <param name="slot">Its place, from <see cref="Slot"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException">The value is negative or not a number, or 0 where that cannot be.</exception>
@@ -132,8 +130,7 @@ public sealed class Network
     /// <param name="device">Its number.</param>
     public DeviceState State(int device) => Elements[device].State;
 
-    /// <summary>Voltage inside a capacitor or heat state at the point solved last, in the order of the devices that have one.</summary>
-    internal ReadOnlySpan<double> States => Point.States;
+    internal int Place(int node) => _places[node];
 
     /// <summary>The node, or the device with an unknown of its own, that a row of the equations belongs to.</summary>
     internal string RowName(int place) => _rowNames[place];

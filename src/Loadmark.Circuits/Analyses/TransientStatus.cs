@@ -1,0 +1,17 @@
+namespace Loadmark.Circuits.Analyses;
+
+/// <summary>How a transient ended.</summary>
+public enum TransientStatus
+{
+    /// <summary>At its end.</summary>
+    Completed,
+
+    /// <summary>There is no steady state to start from.</summary>
+    NoStart,
+
+    /// <summary>The equations could not be solved even with the shortest step.</summary>
+    NotFound,
+
+    /// <summary>States change over and over at one instant, such as a load without a capacitor that drops out and starts again.</summary>
+    Chatters,
+}
