@@ -107,7 +107,7 @@ public sealed class OperatingPoint
     {
         foreach (var element in _network.Elements)
         {
-            if (element is DiodeElement)
+            if (element is DiodeElement or OutletElement)
                 element.Reset(_point);
         }
     }

@@ -8,6 +8,9 @@ internal sealed class OutletElement(Outlet outlet, int index) : Element(outlet, 
     /// <summary>Keeps the node of an outlet that gives nothing defined, S.</summary>
     internal const double OffSiemens = 1e-9;
 
+    private const int Blocking = -1;
+    private const int Straight = 0;
+    private const int Limited = 1;
     private const int AboveLimit = 0;
     private const int AboveEmf = 1;
 
@@ -18,6 +21,7 @@ internal sealed class OutletElement(Outlet outlet, int index) : Element(outlet, 
     private double _started;
     private double _tripsAt = double.PositiveInfinity;
     private double _retriesAt = double.PositiveInfinity;
+    private int _piece;
     private bool _isLimiting;
     private bool _isBlocking;
 
@@ -47,6 +51,7 @@ internal sealed class OutletElement(Outlet outlet, int index) : Element(outlet, 
 
     public override void Reset(AnalysisPoint point)
     {
+        _piece = Straight;
         _isLimiting = _isBlocking = false;
         _tripsAt = _retriesAt = double.PositiveInfinity;
         _started = point.IsSteady ? double.NegativeInfinity : outlet.DelaySeconds;
@@ -54,7 +59,23 @@ internal sealed class OutletElement(Outlet outlet, int index) : Element(outlet, 
 
     public override void StampNonlinear(EquationSystem system, AnalysisPoint point)
     {
-        var (amps, siemens) = Give(system.VoltageOf(Pair), Emf(point));
+        var (volts, emf) = (system.VoltageOf(Pair), Emf(point));
+        var (amps, siemens) = Give(volts, emf);
+        if (!IsSwitchedOff)
+        {
+            // Newton could leap between limit and blocking for ever; it has to pass the straight part between them.
+            var free = (emf - volts) / SourceOhms;
+            var piece = free <= 0 ? Blocking : free <= Limit(volts).Amps ? Straight : Limited;
+            if (Math.Abs(piece - _piece) > 1)
+            {
+                piece = Straight;
+                (amps, siemens) = (free - (OffSiemens * volts), (1 / SourceOhms) + OffSiemens);
+                system.IsHeldBack = true;
+            }
+
+            _piece = piece;
+        }
+
         system.AddCurrent(Pair, -amps, siemens);
     }
 

@@ -57,24 +57,27 @@ internal sealed class SpiceLaws(SpiceDeck deck, bool isSteady)
             return;
         }
 
-        // A switch with hysteresis remembers whether the load is on; a capacitor of 1 F counts how long it has been.
+        // A switch with hysteresis remembers whether the load is on; a capacitor of 1 F counts how long it has been. The jumps
+        // are rounded, over 10 µs and a thousandth of the boot time, because SPICE does not get past sharp ones.
         if (load.RestartSeconds > 0)
             deck.Line("* the shortest time before a restart is left out");
         var (middle, half) = ((load.StartsAbove + load.StopsBelow) / 2, (load.StartsAbove - load.StopsBelow) / 2);
         deck.Line($"V{name}_one {name}_one 0 dc 1");
-        deck.Line($"S{name} {name}_one {name}_on {plus} {minus} {name}_switch");
-        deck.Line($".model {name}_switch SW(vt={Number(middle)} vh={Number(half)} ron=1 roff=1e9)");
-        deck.Line($"R{name}_on {name}_on 0 1000");
+        deck.Line($"S{name} {name}_one {name}_latch {plus} {minus} {name}_switch");
+        deck.Line($".model {name}_switch SW(vt={Number(middle)} vh={Number(half)} ron=1m roff=1e9)");
+        deck.Line($"R{name}_latch {name}_latch 0 1000");
+        deck.Line($"R{name}_on {name}_latch {name}_on 10k");
+        deck.Line($"C{name}_on {name}_on 0 1n ic=0");
         var drawn = running;
         if (load.BootDraw is { } boot)
         {
             deck.Line($"C{name}_boot {name}_boot 0 1 ic=0");
             deck.Line($"R{name}_boot {name}_boot 0 1e12");
-            deck.Line($"B{name}_boot 0 {name}_boot i=v({name}_on)>0.5 ? (v({name}_boot)<2 ? {Number(1 / load.BootSeconds)} : 0) : -1e4*v({name}_boot)");
-            drawn = $"(v({name}_boot)<1 ? {Law(load, boot, volts)} : {running})";
+            deck.Line($"B{name}_boot 0 {name}_boot i=v({name}_on)*{Number(1 / load.BootSeconds)}*min(1,max(0,10*(2-v({name}_boot))))-(1-v({name}_on))*1e3*v({name}_boot)");
+            drawn = $"({Law(load, boot, volts)}+min(1,max(0,1000*(v({name}_boot)-1)))*({running}-{Law(load, boot, volts)}))";
         }
 
-        deck.Line($"B{name} {plus} {minus} i=v({name}_on)>0.5 ? {drawn} : {Number(LoadElement.OffSiemens)}*{volts}");
+        deck.Line($"B{name} {plus} {minus} i=v({name}_on)*{drawn}+{Number(LoadElement.OffSiemens)}*{volts}");
     }
 
     private void Write(Outlet outlet, string name, string plus, string minus)

@@ -39,13 +39,13 @@ internal static class NgSpice
         try
         {
             var columns = string.Join(' ', nodes.Select(node => $"v({deck.Node(node)})"));
-            RunDeck(
+            var output = RunDeck(
                 $"* transient\n{deck.Text}.options reltol=1e-6 abstol=1e-12 vntol=1e-9 method=trap itl4=200\n.control\nset numdgt=12\nset wr_singlescale\n"
                 + $"tran {longestStep:R} {end:R} 0 {longestStep:R} uic\nwrdata {file} {columns}\nquit\n.endc\n.end\n");
             var rows = File.ReadLines(file)
                 .Select(line => line.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(cell => double.Parse(cell, CultureInfo.InvariantCulture)).ToArray())
                 .ToArray();
-            Assert.True(rows.Length > 2 && rows[^1][0] > 0.999 * end, $"ngspice stopped early:\n{deck.Text}");
+            Assert.True(rows.Length > 2 && rows[^1][0] > 0.999 * end, $"ngspice stopped early:\n{output}\n{deck.Text}");
             return ([.. rows.Select(row => row[0])], [.. nodes.Select((_, index) => rows.Select(row => row[index + 1]).ToArray())]);
         }
         finally
