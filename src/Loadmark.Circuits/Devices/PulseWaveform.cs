@@ -22,14 +22,16 @@ public sealed record PulseWaveform(
     {
         if (seconds < DelaySeconds)
             return Low;
-        var phase = seconds - Start(seconds);
-        if (phase < RiseSeconds)
-            return Low + ((High - Low) * phase / RiseSeconds);
-        phase -= RiseSeconds;
-        if (phase < WidthSeconds)
+
+        // The same sums as for the corners, so that a corner is on the side that it should be on.
+        var start = Start(seconds);
+        var corner = start + RiseSeconds;
+        if (seconds < corner)
+            return Low + ((High - Low) * (seconds - start) / RiseSeconds);
+        var end = corner + WidthSeconds;
+        if (seconds < end)
             return High;
-        phase -= WidthSeconds;
-        return phase < FallSeconds ? High + ((Low - High) * phase / FallSeconds) : Low;
+        return seconds < end + FallSeconds ? High + ((Low - High) * (seconds - end) / FallSeconds) : Low;
     }
 
     /// <inheritdoc/>

@@ -42,8 +42,8 @@ internal static class FigureCheck
     private static IEnumerable<string> OfLoad(Load load)
     {
         var draws = load.Law == LoadLaw.Resistance
-            ? Positive((nameof(load.Draw), load.Draw), (nameof(load.BootDraw), load.BootDraw ?? load.Draw))
-            : NotNegative((nameof(load.Draw), load.Draw), (nameof(load.BootDraw), load.BootDraw ?? load.Draw));
+            ? Positive((nameof(load.Draw), load.Draw), (nameof(load.BootDraw), load.BootDraw ?? 1))
+            : NotNegative((nameof(load.Draw), load.Draw), (nameof(load.BootDraw), load.BootDraw ?? 0));
         return draws
             .Concat(NotNegative(
                 (nameof(load.StartsAbove), load.StartsAbove),
