@@ -26,8 +26,14 @@ internal sealed partial record SpiceRun(double[] Times, double[][] Voltages, dou
             using var process = Process.Start(new ProcessStartInfo("ngspice", ["-b", source]) { UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true })
                 ?? throw new InvalidOperationException("ngspice did not start.");
             var errors = process.StandardError.ReadToEndAsync();
-            var output = process.StandardOutput.ReadToEnd() + errors.Result;
-            process.WaitForExit();
+            var talk = process.StandardOutput.ReadToEndAsync();
+            if (!process.WaitForExit(TimeSpan.FromMinutes(2)))
+            {
+                process.Kill();
+                throw new InvalidOperationException("ngspice was stopped after two minutes.");
+            }
+
+            var output = talk.Result + errors.Result;
             var seconds = AnalysisTime().Match(output);
             var rows = File.ReadLines(data).Select(line => line.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(cell => double.Parse(cell, CultureInfo.InvariantCulture)).ToArray()).ToArray();
             if (!seconds.Success || rows.Length == 0 || rows[^1][0] < 0.999 * end)
