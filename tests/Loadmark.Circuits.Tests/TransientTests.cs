@@ -136,4 +136,52 @@ public sealed class TransientTests
         var (_, _) = Run(network, new TransientOptions(100), "a");
         Near(12.6 / 84, network.Amps("H"), 1e-3);
     }
+
+    /// <summary>From its steady state a network stays where it is until something changes.</summary>
+    [Fact]
+    public void A_steady_start_stays_steady()
+    {
+        Device[] devices =
+        [
+            new VoltageSource("V", "s", "0", new StepWaveform(9, 6, 0.5)), new Resistor("R", "s", "a", 2), new Capacitor("C", "a", "0", 1e-3, 0.1),
+            new Load("L", "a", "0", LoadLaw.Power, 4) { StartsAbove = 7, StopsBelow = 3 }, new Heater("H", "a", "0", 30, 100, 9, 2),
+        ];
+        var steady = Settled(devices).Voltage("a");
+        var (record, _) = Run(Compiled(devices), new TransientOptions(1) { StartsSteady = true }, "a");
+        Assert.All(record.Times.Zip(record.Voltages(0)).Where(point => point.First < 0.5), point => Near(steady, point.Second, 1e-9));
+        Assert.True(record.Voltages(0)[^1] < steady - 1);
+        Assert.Empty(record.Events);
+    }
+
+    /// <summary>Without a steady state there is nothing to start from.</summary>
+    [Fact]
+    public void No_steady_start_is_told()
+    {
+        var network = Compiled(new VoltageSource("V", "s", "0", 9), new Resistor("R", "s", "a", 10), new Load("L", "a", "0", LoadLaw.Current, 0.6) { StartsAbove = 6, StopsBelow = 4 });
+        Assert.Equal(TransientStatus.NoStart, new Transient(network, new TransientOptions(1) { StartsSteady = true }).Run(null, TestContext.Current.CancellationToken).Status);
+    }
+
+    /// <summary>An ideal source on a capacitor without resistance charges it at once; the current that goes on is the right one.</summary>
+    [Fact]
+    public void An_ideal_source_charges_an_ideal_capacitor_at_once()
+    {
+        var network = Compiled(new VoltageSource("V", "a", "0", 9), new Capacitor("C", "a", "0", 1e-3), new Resistor("R", "a", "0", 9));
+        var (record, _) = Run(network, new TransientOptions(0.01), "a");
+        Near(9, record.Voltages(0)[0]);
+        Near(1, network.Amps("V"), 1e-6);
+    }
+
+    /// <summary>After a drop-out the load waits for its shortest time, though the voltage is back at once.</summary>
+    [Fact]
+    public void Shortest_time_before_a_restart()
+    {
+        var network = Compiled(
+            new VoltageSource("V", "s", "0", 9), new Resistor("R", "s", "a", 10),
+            new Load("L", "a", "0", LoadLaw.Current, 0.6) { StartsAbove = 6, StopsBelow = 4, RestartSeconds = 0.1 });
+        var (record, _) = Run(network, new TransientOptions(1.05), "a");
+        var stops = record.Events.Where(change => change.To == DeviceState.Off).Select(change => change.Seconds).ToArray();
+        Assert.Equal(11, stops.Length);
+        for (var index = 0; index < stops.Length; index++)
+            Near(0.1 * index, stops[index], 0, 1e-9);
+    }
 }
