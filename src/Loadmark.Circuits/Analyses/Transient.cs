@@ -19,6 +19,7 @@ public sealed class Transient
     private readonly Element[] _timed;
     private readonly double[] _due;
     private readonly double _longestStep;
+    private readonly OperatingPoint? _steady;
     private int _steps;
     private int _rejected;
     private int _located;
@@ -44,6 +45,7 @@ public sealed class Transient
         _indicators = new Indicators(network);
         _timed = [.. network.Elements.Where(element => element is LoadElement or OutletElement or VoltageSourceElement or CurrentSourceElement)];
         _due = new double[_timed.Length];
+        _steady = options.StartsSteady ? new OperatingPoint(network) : null;
         _longestStep = network.Elements.Aggregate(options.LongestStep, (longest, element) => Math.Min(longest, element.LongestStep));
     }
 
@@ -54,7 +56,7 @@ public sealed class Transient
     public TransientResult Run(ITransientObserver? observer = null, CancellationToken cancellation = default)
     {
         (_steps, _rejected, _located, _stepper.Newton.Iterations) = (0, 0, 0, 0);
-        if (Start(observer) is { } failure)
+        if (Start(observer, cancellation) is { } failure)
             return Result(failure);
 
         var step = _stepper.FirstStep();
@@ -91,11 +93,11 @@ public sealed class Transient
         return Result(TransientStatus.Completed);
     }
 
-    private TransientStatus? Start(ITransientObserver? observer)
+    private TransientStatus? Start(ITransientObserver? observer, CancellationToken cancellation)
     {
         if (_options.StartsSteady)
         {
-            if (new OperatingPoint(_network).Solve().Status != OperatingPointStatus.Solved)
+            if (_steady!.Solve(cancellation).Status != OperatingPointStatus.Solved)
                 return TransientStatus.NoStart;
             _point.IsSteady = false;
         }

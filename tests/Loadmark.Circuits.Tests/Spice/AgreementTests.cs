@@ -10,7 +10,7 @@ public sealed class AgreementTests
 {
     /// <summary>Every node within 1e-6 of its voltage and 1 µV.</summary>
     [Theory]
-    [MemberData(nameof(Seeds), 60)]
+    [MemberData(nameof(Seeds), 200)]
     public void Steady_state(int seed)
     {
         var netlist = RandomNetlists.Steady(seed);
