@@ -51,16 +51,29 @@ public sealed class ShortfallTests
         Assert.InRange(proved, solved, solved * 1.001);
     }
 
-    /// <summary>A proof against a solution would be a contradiction: wherever one load more is fed, no proof may be found.</summary>
-    [Fact]
-    public void A_solution_is_never_denied() => Gen.Select(Gen.Int[2, 8], Gen.Double[0.01, 12]).Sample((loads, watts) =>
+    /// <summary>A proof against a solution would be a contradiction: where all loads are fed, no proof may be found.</summary>
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void A_solution_is_never_denied(bool isLimited) => Gen.Select(Gen.Int[2, 8], Gen.Double[0.01, 25]).Sample((loads, watts) =>
     {
-        var network = Compiled([.. Chain(loads, watts, new Outlet("O", "n0", "0", 12, 0.3) { Overload = OverloadBehaviour.ConstantCurrent, LimitAmps = 6 })]);
+        Device source = isLimited
+            ? new Outlet("O", "n0", "0", 12, 0.3) { Overload = OverloadBehaviour.ConstantCurrent, LimitAmps = 6 }
+            : new VoltageSource("V", "n0", "0", 12);
+        var network = Compiled([.. Chain(loads, watts, source)]);
         var status = new OperatingPoint(network, AllOn).Solve(TestContext.Current.CancellationToken).Status;
         var proof = ShortfallSearch.Find(network);
-        Assert.True(status != OperatingPointStatus.Solved || proof is null);
-        Assert.True(status != OperatingPointStatus.NoSolution || proof is not null);
+        Assert.Equal(status == OperatingPointStatus.NoSolution, proof is not null);
     });
+
+    /// <summary>An outlet with a limit far off is as good as one without: its limit does not stand in the way of a proof.</summary>
+    [Fact]
+    public void A_limit_does_not_hide_a_shortfall()
+    {
+        var result = Solve([.. Chain(4, 12, new Outlet("O", "n0", "0", 12, 0.5) { Overload = OverloadBehaviour.ConstantCurrent, LimitAmps = 100 })]);
+        Assert.Equal(OperatingPointStatus.NoSolution, result.Status);
+        Assert.True(result.Proof!.DemandWatts > result.Proof.LimitWatts);
+    }
 
     /// <summary>What a diode lets through is not linear: nothing is claimed.</summary>
     [Fact]

@@ -106,9 +106,9 @@ internal static class ShortfallSearch
     /// <summary>Weights for which the weighted demand is over its limit, sought downhill: limit minus demand is convex in the weights.</summary>
     private static Shortfall? Weighted(PortModel model)
     {
+        // Equal weights to begin with: the resistances between ports are symmetric, so there is a maximum.
         var weights = new double[model.Count];
-        for (var port = 0; port < weights.Length; port++)
-            weights[port] = port < model.Loads.Length ? 1 : 1e-3;
+        Array.Fill(weights, 1);
         var (stride, best) = (0.5, Gap(model, weights));
         for (var round = 0; round < Rounds && best is { } found && stride > 1e-6; round++)
         {

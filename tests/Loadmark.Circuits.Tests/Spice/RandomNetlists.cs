@@ -42,7 +42,7 @@ internal static class RandomNetlists
             devices.Add(new Resistor($"{name}_rf{index}", feed, here, Between(random, 0.01, 0.3)));
             devices.Add(new Resistor($"{name}_rb{index}", home, back, Between(random, 0.01, 0.3)));
             places.Add((here, home));
-            devices.Add(Load(random, $"{name}_l{index}", here, home, volts, hasCapacitors ? volts / 3 : 0.5));
+            devices.AddRange(Load(random, $"{name}_l{index}", here, home, volts, hasCapacitors ? volts / 3 : 0.5));
             if (hasCapacitors)
                 devices.Add(new Capacitor($"{name}_c{index}", here, home, Between(random, 10e-6, 470e-6), random.Next(3) == 0 ? 0 : Between(random, 0.02, 0.5)));
         }
@@ -60,16 +60,16 @@ internal static class RandomNetlists
         _ => new Outlet($"{name}_o", $"{name}_s", $"{name}_r", volts, Between(random, 0.02, 0.5)) { SoftStartSeconds = isStarting ? Between(random, 1e-3, 2e-2) : 0 },
     };
 
-    private static Device Load(Random random, string name, string plus, string minus, double volts, double floor)
+    private static Device[] Load(Random random, string name, string plus, string minus, double volts, double floor)
     {
         var amps = Between(random, 0.005, 0.2);
         return random.Next(5) switch
         {
-            0 => new Load(name, plus, minus, LoadLaw.Current, amps),
-            1 => new Load(name, plus, minus, LoadLaw.Power, amps * volts) { FloorVolts = floor },
-            2 => new Load(name, plus, minus, LoadLaw.Resistance, volts / amps),
-            3 => new Diode(name, minus, plus, 1e-12, Between(random, 1, 2), Between(random, 0, 1)),
-            _ => new Resistor(name, plus, minus, volts / amps),
+            0 => [new Load(name, plus, minus, LoadLaw.Current, amps)],
+            1 => [new Load(name, plus, minus, LoadLaw.Power, amps * volts) { FloorVolts = floor }],
+            2 => [new Load(name, plus, minus, LoadLaw.Resistance, volts / amps), new Diode($"{name}d", minus, plus, 1e-12, Between(random, 1, 2), Between(random, 0, 1))],
+            3 => [new Diode($"{name}d", plus, $"{name}m", Between(random, 1e-14, 1e-9), Between(random, 1, 2), random.Next(2) * Between(random, 0, 1)), new Resistor(name, $"{name}m", minus, volts / amps)],
+            _ => [new Resistor(name, plus, minus, volts / amps)],
         };
     }
 
