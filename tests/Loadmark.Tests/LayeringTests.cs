@@ -15,7 +15,7 @@ public sealed class LayeringTests
     private static readonly Dictionary<string, (string[] Projects, string[] Packages)> Allowed = new()
     {
         ["Loadmark.Core"] = ([], []),
-        ["Loadmark.Files"] = (["Loadmark.Core"], ["YamlDotNet"]),
+        ["Loadmark.Files"] = (["Loadmark.Core"], ["CsvHelper", "YamlDotNet"]),
         ["Loadmark.Planning"] = (["Loadmark.Core"], ["Google.OrTools"]),
         ["Loadmark"] = (["Loadmark.Core", "Loadmark.Files", "Loadmark.Planning"], ["Spectre.Console", "System.CommandLine"]),
     };
