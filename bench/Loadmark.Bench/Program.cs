@@ -1,11 +1,12 @@
 using Loadmark.Bench;
 
-// dotnet run -c Release --project bench/Loadmark.Bench -- [startup|speed|fuzz [COUNT]]
+// dotnet run -c Release --project bench/Loadmark.Bench -- [startup|speed|buying|fuzz [COUNT]]
 // Writes its tables to bench/results; run from the project's root.
 return args switch
 {
     ["startup"] => StartupBench.Run(),
     ["speed"] => SpeedBench.Run(),
+    ["buying"] => BuyingBench.Run(),
     ["fuzz"] => Fuzz.Run(1_000_000),
     ["fuzz", var count] when int.TryParse(count, out var inputs) && inputs > 0 => Fuzz.Run(inputs),
     _ => Usage(),
@@ -13,6 +14,6 @@ return args switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: startup | speed | fuzz [COUNT]");
+    Console.Error.WriteLine("usage: startup | speed | buying | fuzz [COUNT]");
     return 2;
 }

@@ -1,8 +1,8 @@
 namespace Loadmark.Planning.Buying;
 
 /// <summary>
-/// Goes through baskets in the order of price: the model proposes, the planner decides, and what it refuses is cut off. A basket
-/// found is better than every later one in price, mass or spare capacity, so each stays.
+/// Goes through baskets in the order of price: the model proposes, the planner decides, and what it refuses is cut off. The first
+/// that feeds everything is the cheapest; each later one is lighter or has more to spare than all before it, or it is passed over.
 /// </summary>
 internal sealed class BasketSearch(MasterModel model, BasketJudge judge, Scales scales, bool withFront, decimal priceRatio)
 {
@@ -26,9 +26,7 @@ internal sealed class BasketSearch(MasterModel model, BasketJudge judge, Scales 
     {
         while (true)
         {
-            var (basket, isProven) = model.Next();
-            _isAllProven &= isProven;
-            if (basket is null)
+            if (Best(model.Cheapest, _front.Count == 0) is not { } cheapest)
             {
                 if (_front.Count == 0)
                     IsFirstProven = _isAllProven;
@@ -36,25 +34,31 @@ internal sealed class BasketSearch(MasterModel model, BasketJudge judge, Scales 
                 return;
             }
 
-            var priced = scales.Of(basket);
-            if (_isAllProven && _front.Count == 0)
-                PriceBound = priced.Price;
-            switch (judge.Feeds(basket))
-            {
-                case true:
-                    Take(priced);
-                    break;
-                case false:
-                    model.LeaveOutUpTo(basket);
-                    break;
-                default:
-                    _isAllProven = false;
-                    model.LeaveOutUpTo(basket);
-                    break;
-            }
-
+            // Of the baskets at this price the lightest, and of those the one with most to spare.
+            var lightest = Best(() => model.Lightest(cheapest.Price), false) ?? cheapest;
+            Take(Best(() => model.MostToSpare(lightest.Price, lightest.Mass), false) ?? lightest);
             if (_front.Count > 0 && !withFront)
                 return;
+        }
+    }
+
+    /// <summary>The first basket that the model proposes and the planner does not refuse; null when there is none left.</summary>
+    private PricedBasket? Best(Func<(Basket? Basket, bool IsProven)> propose, bool setsBound)
+    {
+        while (true)
+        {
+            var (basket, isProven) = propose();
+            _isAllProven &= isProven;
+            if (basket is null)
+                return null;
+            var priced = scales.Of(basket);
+            if (_isAllProven && setsBound)
+                PriceBound = priced.Price;
+            var feeds = judge.Feeds(basket);
+            if (feeds == true)
+                return priced;
+            _isAllProven &= feeds is not null;
+            model.LeaveOutUpTo(basket);
         }
     }
 
@@ -65,7 +69,7 @@ internal sealed class BasketSearch(MasterModel model, BasketJudge judge, Scales 
             model.LeaveOutFrom(least.Basket);
         else
             model.LeaveOutOver(-1);
-        if (_front.Exists(least.IsNoBetterThan))
+        if (!_front.TrueForAll(before => scales.IsWorthMore(least, before)))
             return;
 
         if (_front.Count == 0)
@@ -74,8 +78,7 @@ internal sealed class BasketSearch(MasterModel model, BasketJudge judge, Scales 
             model.LeaveOutOver((long)decimal.Floor(least.Price * priceRatio));
         }
 
-        model.LeaveOutNoBetterThan(least);
-        _front.RemoveAll(other => other.IsNoBetterThan(least));
+        model.LeaveOutAlike(least);
         _front.Add(least);
     }
 

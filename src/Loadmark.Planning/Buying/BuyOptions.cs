@@ -21,6 +21,18 @@ public sealed record BuyOptions
     /// <summary>Up to how many times the price of the cheapest option the others may cost; at least 1.</summary>
     public decimal PriceRatio { get; init; } = CommonPriceRatio;
 
+    /// <summary>
+    /// How much lighter than every cheaper option one must be to be listed, in grams, unless it has more to spare by
+    /// <see cref="SpareStep"/>; 100 unless set. With zero every difference counts.
+    /// </summary>
+    public decimal MassStepGrams { get; init; } = 100m;
+
+    /// <summary>
+    /// How much more to spare than every cheaper option one must have to be listed, unless it is lighter by
+    /// <see cref="MassStepGrams"/>; 5 W unless set. Whole watts count, so that it is at least one.
+    /// </summary>
+    public Watts SpareStep { get; init; } = new(5m);
+
     /// <summary>How long to search at the most, the plans of the options not counted; thirty seconds unless set.</summary>
     public TimeSpan TimeLimit { get; init; } = TimeSpan.FromSeconds(30);
 

@@ -10,7 +10,8 @@ public sealed record BuyResult
 
     /// <summary>
     /// The options worth choosing between, the cheapest first: none costs more than the price ratio allows, none has a supply that
-    /// could be left out, and each is cheaper, lighter or has more to spare than any other. Empty when there is none.
+    /// could be left out, and each is, by at least a step, lighter or has more to spare than every one before it. Of combinations
+    /// at one price the lighter one comes first. Empty when there is none.
     /// </summary>
     public required ValueList<BuyOption> Front { get; init; }
 

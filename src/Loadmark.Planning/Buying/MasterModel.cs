@@ -3,9 +3,9 @@ using Google.OrTools.Sat;
 namespace Loadmark.Planning.Buying;
 
 /// <summary>
-/// The choice of supplies with a relaxed wiring: loads alike are counted, all supplies of one offer are one, and what two outlets
-/// joined can give is not limited. Whatever the exact wiring allows, it allows, so that no combination is cheaper than its best
-/// one; what it allows too much is cut off when the planner has found it out. The answers are taken in the order of price.
+/// The choice of supplies without their wiring: of that it knows only what every combination that feeds everything must have, so that
+/// no such combination is cheaper than its best one. What it allows too much is cut off when the planner has found it out. The
+/// answers are taken in the order of price.
 /// </summary>
 internal sealed class MasterModel
 {
@@ -16,7 +16,7 @@ internal sealed class MasterModel
     private readonly CancellationToken _cancellation;
     private readonly CpModel _model = new();
     private readonly IntVar[] _counts;
-    private readonly LinearExpr _price;
+    private readonly IntVar _price;
     private readonly IntVar _mass;
     private readonly IntVar _spare;
 
@@ -25,8 +25,10 @@ internal sealed class MasterModel
     {
         (_offers, _scales, _clock, _cancellation) = (offers, scales, clock, cancellation);
         _counts = [.. offers.Useful.Select((offer, index) => _model.NewIntVar(0, offer.Most, $"n{index}"))];
-        new RelaxedWiring(problem, offers, _model, _counts).Build();
-        _price = LinearExpr.WeightedSum(_counts, scales.Prices);
+        foreach (var cut in new CoverCuts(problem, offers).All())
+            _model.Add(LinearExpr.WeightedSum(_counts, cut.Worths) >= cut.Need);
+        _price = _model.NewIntVar(0, scales.MostPrice, "price");
+        _model.Add(_price == LinearExpr.WeightedSum(_counts, scales.Prices));
         _mass = _model.NewIntVar(0, scales.UnknownMass, "mass");
         _model.Add(_mass >= LinearExpr.WeightedSum(_counts, scales.Masses.Select(static mass => mass ?? 0)));
         for (var offer = 0; offer < _counts.Length; offer++)
@@ -42,25 +44,40 @@ internal sealed class MasterModel
         var most = Scales.WholeWatts(scales.MostMilliwatts);
         _spare = _model.NewIntVar(least, most, "spare");
         _model.Add(_spare * Milli <= LinearExpr.WeightedSum(_counts, scales.Milliwatts) + scales.OwnedMilliwatts);
-
-        // Any sum that grows with price and mass and falls with what is spare ends in a basket that none left is better than; with
-        // this weight a lower price comes before everything else.
-        var weight = scales.UnknownMass + (most - least) + 1;
-        _model.Minimize((_price * weight) + _mass - _spare);
     }
 
     /// <summary>How often the solver ran.</summary>
     public int Runs { get; private set; }
 
-    /// <summary>The best basket left.</summary>
+    /// <summary>The cheapest basket left.</summary>
     /// <returns>The basket, null where there is none left or none was found; and whether the time sufficed to prove that.</returns>
-    public (Basket? Basket, bool IsProven) Next()
+    public (Basket? Basket, bool IsProven) Cheapest() => Solve(_price);
+
+    /// <summary>The lightest basket left at a price.</summary>
+    /// <returns>As of <see cref="Cheapest"/>.</returns>
+    public (Basket? Basket, bool IsProven) Lightest(long price)
+    {
+        using var held = new HeldValue(_model, _price, price);
+        return Solve(_mass);
+    }
+
+    /// <summary>The basket left at a price and a mass that has most to spare.</summary>
+    /// <returns>As of <see cref="Cheapest"/>.</returns>
+    public (Basket? Basket, bool IsProven) MostToSpare(long price, long mass)
+    {
+        using var held = new HeldValue(_model, _price, price);
+        using var heldToo = new HeldValue(_model, _mass, mass);
+        return Solve(-_spare);
+    }
+
+    private (Basket? Basket, bool IsProven) Solve(LinearExpr least)
     {
         if (_clock.IsOver)
             return (null, false);
         Runs++;
+        _model.Minimize(least);
         using var solver = new CpSolver();
-        solver.StringParameters = FormattableString.Invariant($"num_workers:1 random_seed:1 max_time_in_seconds:{_clock.Left.TotalSeconds:0.######}");
+        solver.StringParameters = FormattableString.Invariant($"num_workers:1 random_seed:1 cp_model_presolve:false max_time_in_seconds:{_clock.Left.TotalSeconds:0.######}");
         using var asking = new Timer(_ => solver.StopSearch(), null, Timeout.Infinite, Timeout.Infinite);
         using var registration = _cancellation.Register(() => asking.Change(0, 20));
         var status = solver.Solve(_model);
@@ -102,8 +119,8 @@ internal sealed class MasterModel
     /// <summary>Leaves out a basket that feeds everything, and all that hold it and more: there a supply could be left out.</summary>
     public void LeaveOutFrom(Basket feeding) => _model.AddBoolOr(feeding.Kinds.Select(offer => AtMost(_counts[offer], feeding.Counts[offer] - 1)));
 
-    /// <summary>Leaves out all that are no cheaper, no lighter and have no more to spare than a basket.</summary>
-    public void LeaveOutNoBetterThan(PricedBasket one) => _model.AddBoolOr([AtMost(_price, one.Price - 1), AtMost(_mass, one.Mass - 1), AtLeast(_spare, one.Spare + 1)]);
+    /// <summary>Leaves out all that are not lighter than a basket, nor have more to spare, by at least a step.</summary>
+    public void LeaveOutAlike(PricedBasket one) => _model.AddBoolOr([AtMost(_mass, one.Mass - _scales.MassStep), AtLeast(_spare, one.Spare + _scales.SpareStep)]);
 
     /// <summary>Leaves out all that cost more.</summary>
     public void LeaveOutOver(long price) => _model.Add(_price <= price);

@@ -4,9 +4,5 @@ namespace Loadmark.Planning.Buying;
 /// <param name="Basket">The basket.</param>
 /// <param name="Price">Its price in the smallest unit of the list.</param>
 /// <param name="Mass">Its mass in the smallest unit of the list; one more than any that is known where it is not.</param>
-/// <param name="Spare">What is to spare, in whole watts; negative where draws are above what is known of the supplies.</param>
-internal sealed record PricedBasket(Basket Basket, long Price, long Mass, long Spare)
-{
-    /// <summary>Whether another is as cheap, as light and has as much to spare, or better.</summary>
-    public bool IsNoBetterThan(PricedBasket other) => other.Price <= Price && other.Mass <= Mass && other.Spare >= Spare;
-}
+/// <param name="Spare">What is to spare, in whole watts; negative where the draws are above what is known of the supplies.</param>
+internal sealed record PricedBasket(Basket Basket, long Price, long Mass, long Spare);

@@ -8,11 +8,16 @@ internal sealed class Scales
     private readonly List<OfferTerms> _offers;
 
     /// <summary>Finds the units.</summary>
-    public Scales(List<OfferTerms> offers, decimal ownedSpare)
+    /// <param name="offers">The offers.</param>
+    /// <param name="ownedSpare">The spare capacity with nothing bought, in watts.</param>
+    /// <param name="options">The steps of mass and spare capacity.</param>
+    public Scales(List<OfferTerms> offers, decimal ownedSpare, BuyOptions options)
     {
         _offers = offers;
         PriceUnits = offers.TrueForAll(static offer => offer.Offer.Price == decimal.Truncate(offer.Offer.Price)) ? 1 : Hundredths;
         MassUnits = offers.TrueForAll(static offer => offer.Offer.MassGrams is not { } mass || mass == decimal.Truncate(mass)) ? 1 : Hundredths;
+        MassStep = Math.Max(1, (long)decimal.Ceiling(options.MassStepGrams * MassUnits));
+        SpareStep = Math.Max(1, (long)decimal.Ceiling(options.SpareStep.Value));
         OwnedMilliwatts = (long)decimal.Floor(ownedSpare * Milli);
         Prices = [.. offers.Select(offer => (long)(offer.Offer.Price * PriceUnits))];
         Masses = [.. offers.Select(offer => offer.Offer.MassGrams is { } mass ? (long)(mass * MassUnits) : (long?)null)];
@@ -27,6 +32,12 @@ internal sealed class Scales
 
     /// <summary>Units of mass in one gram.</summary>
     public int MassUnits { get; }
+
+    /// <summary>By how much lighter a dearer option must be to be worth a line, in units of mass.</summary>
+    public long MassStep { get; }
+
+    /// <summary>By how much more a dearer option must have to spare to be worth a line, in watts.</summary>
+    public long SpareStep { get; }
 
     /// <summary>The prices of the offers.</summary>
     public long[] Prices { get; }
@@ -60,6 +71,9 @@ internal sealed class Scales
             isKnown ? kinds.Sum(offer => Masses[offer]!.Value * basket.Counts[offer]) : UnknownMass,
             WholeWatts(OwnedMilliwatts + kinds.Sum(offer => Milliwatts[offer] * basket.Counts[offer])));
     }
+
+    /// <summary>Whether one is lighter than another, or has more to spare, by at least a step.</summary>
+    public bool IsWorthMore(PricedBasket one, PricedBasket other) => one.Mass <= other.Mass - MassStep || one.Spare >= other.Spare + SpareStep;
 
     /// <summary>Its price in the user's money.</summary>
     public decimal PriceOf(Basket basket) => basket.Kinds.Sum(offer => _offers[offer].Offer.Price * basket.Counts[offer]);

@@ -35,7 +35,7 @@ public static class SupplyBuyer
         var whole = rig with { Loads = [.. rig.Loads, .. room] };
         var problem = new BuyProblem(whole, options.Only);
         var screen = new OfferScreen(problem, offers);
-        var scales = new Scales(screen.Useful, problem.OwnedSpare);
+        var scales = new Scales(screen.Useful, problem.OwnedSpare, options);
         var judge = new BasketJudge(problem, screen, options.CheckTimeLimit, clock, cancellation);
         var hopeless = new Hopeless(problem, screen, options.CheckTimeLimit, clock, cancellation);
         var search = new BasketSearch(new MasterModel(problem, screen, scales, clock, cancellation), judge, scales, options.WithFront, options.PriceRatio);

@@ -82,7 +82,7 @@ internal sealed class RandomShop
                 2 => $"1-2: {first}",
                 _ => $"1: {first} | 2: {Pick(Modes)}",
             };
-            var price = Chance(12) ? "0" : $"{_random.Next(2, 12)}{(Chance(3) ? ".50" : "")}";
+            var price = Chance(25) ? "0" : $"{_random.Next(2, 12)}{(Chance(3) ? ".50" : "")}";
             var mass = Chance(5) ? "" : $"{_random.Next(1, 9) * 50}";
             var total = Chance(2) ? "" : Chance(2) ? $"{_random.Next(2, 8)} W" : $"{_random.Next(2, 8) * 100} mA";
             var mains = Chance(12) ? "120 V" : "100-240 V";

@@ -2,6 +2,7 @@ using Loadmark.Core.Gear;
 using Loadmark.Core.Offers;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
+using Loadmark.Planning.Buying;
 using Loadmark.Planning.Tests.Oracle;
 
 namespace Loadmark.Planning.Tests.Buying;
@@ -45,15 +46,21 @@ internal sealed class ShopOracle
     /// Price, mass and spare watts of the baskets worth choosing between. Nothing can be left out of any: those found are such
     /// since smaller ones are tried before larger ones.
     /// </summary>
-    public List<(decimal Price, decimal? Mass, decimal Spare)> Front(decimal ratio, IReadOnlySet<string> beaten)
+    public List<(decimal Price, decimal? Mass, decimal Spare)> Front(BuyOptions options, IReadOnlySet<string> beaten)
     {
-        var allowed = _feeding.Where(basket => !basket.Where((count, offer) => count > 0 && beaten.Contains(_offers[offer].Id)).Any()).ToList();
-        var values = allowed.Select(basket => (Price: PriceOf(basket), Mass: MassOf(basket), Spare: SpareOf(basket))).Where(value => value.Price <= Cheapest * ratio).Distinct().ToList();
-        return
-        [
-            .. values.Where(value => !values.Exists(other => other != value && other.Price <= value.Price && (other.Mass ?? decimal.MaxValue) <= (value.Mass ?? decimal.MaxValue) && other.Spare >= value.Spare))
-                .OrderBy(static value => value.Price).ThenBy(static value => value.Mass ?? decimal.MaxValue),
-        ];
+        const decimal unknown = 1_000_000;
+        var front = new List<(decimal Price, decimal Mass, decimal Spare)>();
+        var values = _feeding.Where(basket => !basket.Where((count, offer) => count > 0 && beaten.Contains(_offers[offer].Id)).Any())
+            .Select(basket => (Price: PriceOf(basket), Mass: MassOf(basket) ?? unknown, Spare: SpareOf(basket)))
+            .Where(value => value.Price <= Cheapest * options.PriceRatio)
+            .OrderBy(static value => value.Price).ThenBy(static value => value.Mass).ThenByDescending(static value => value.Spare);
+        foreach (var value in values)
+        {
+            if (front.TrueForAll(before => value.Mass <= before.Mass - Math.Max(0.01m, options.MassStepGrams) || value.Spare >= before.Spare + Math.Max(1, options.SpareStep.Value)))
+                front.Add(value);
+        }
+
+        return [.. front.Select(static value => (value.Price, value.Mass >= unknown ? (decimal?)null : value.Mass, Math.Max(0, value.Spare)))];
     }
 
     private IEnumerable<int[]> Baskets(int most)
@@ -96,7 +103,7 @@ internal sealed class ShopOracle
 
     private decimal? MassOf(int[] basket) => basket.Select((count, offer) => count == 0 ? 0 : count * _offers[offer].MassGrams).Aggregate((decimal?)0, static (sum, mass) => sum + mass);
 
-    private decimal SpareOf(int[] basket) => Math.Max(0, Math.Floor(_owned + basket.Select((count, offer) => count * WattsOf(_offers[offer].Supply)).Sum()));
+    private decimal SpareOf(int[] basket) => Math.Floor(_owned + basket.Select((count, offer) => count * WattsOf(_offers[offer].Supply)).Sum());
 
     private decimal WattsOf(Supply supply)
     {

@@ -16,7 +16,10 @@ public sealed class ShopOracleTests(ITestOutputHelper output)
             var shop = new RandomShop(seed);
             var oracle = new ShopOracle(shop.Rig, shop.Offers);
             baskets += oracle.Tried;
-            var bought = SupplyBuyer.Buy(shop.Rig, shop.Offers, new BuyOptions { TimeLimit = TimeSpan.FromMinutes(1) }, TestContext.Current.CancellationToken);
+            var options = new BuyOptions { TimeLimit = TimeSpan.FromMinutes(1) };
+            if (seed % 3 != 0)
+                options = options with { MassStepGrams = 0, SpareStep = Watts.Zero };
+            var bought = SupplyBuyer.Buy(shop.Rig, shop.Offers, options, TestContext.Current.CancellationToken);
             checks += bought.Checks;
             var about = $"seed {seed}\n{shop.Text}\n{shop.List}\n{string.Join('\n', bought.LeftOut)}";
 
@@ -32,7 +35,7 @@ public sealed class ShopOracleTests(ITestOutputHelper output)
             Assert.True(bought.Cheapest is not null, about);
             Assert.True(bought.Cheapest.Price == price, $"{bought.Cheapest.Price} instead of {price}, {about}");
             if (bought.Status == BuyStatus.Optimal)
-                Assert.Equal(price, bought.PriceBound);
+                Assert.True(price == bought.PriceBound, about);
             if (!bought.IsFrontComplete)
             {
                 unproven++;
@@ -40,7 +43,7 @@ public sealed class ShopOracleTests(ITestOutputHelper output)
             }
 
             var beaten = bought.LeftOut.Items.Where(static left => left.IsBeaten).Select(static left => left.Offer.Id).ToHashSet(StringComparer.Ordinal);
-            var expected = oracle.Front(BuyOptions.CommonPriceRatio, beaten);
+            var expected = oracle.Front(options, beaten);
             var found = bought.Front.Items.Select(static option => (option.Price, Mass: option.MassGrams, Spare: option.Spare.Value)).ToList();
             Assert.True(expected.SequenceEqual(found), $"{string.Join(' ', found)}\ninstead of {string.Join(' ', expected)}\n{about}");
             points += found.Count;
