@@ -6,8 +6,8 @@ namespace Loadmark.Planning.Buying;
 /// <summary>How to choose supplies.</summary>
 public sealed record BuyOptions
 {
-    /// <summary>Up to this many times the price of the cheapest option an option may cost, unless set: 2.</summary>
-    public const decimal CommonPriceRatio = 2m;
+    /// <summary>Up to this many times the price of the cheapest option an option may cost, unless set: 1.5.</summary>
+    public const decimal CommonPriceRatio = 1.5m;
 
     /// <summary>The nameplates of loads to come, for which room is kept; each is planned as a load of the rig.</summary>
     public ValueList<Nameplate> Room { get; init; }
@@ -33,11 +33,11 @@ public sealed record BuyOptions
     /// </summary>
     public Watts SpareStep { get; init; } = new(5m);
 
-    /// <summary>How long to search at the most, the plans of the options not counted; thirty seconds unless set.</summary>
-    public TimeSpan TimeLimit { get; init; } = TimeSpan.FromSeconds(30);
+    /// <summary>How long to search at the most, the plans of the options not counted; ten seconds unless set.</summary>
+    public TimeSpan TimeLimit { get; init; } = TimeSpan.FromSeconds(10);
 
-    /// <summary>How long to look at one combination at the most; five seconds unless set.</summary>
-    public TimeSpan CheckTimeLimit { get; init; } = TimeSpan.FromSeconds(5);
+    /// <summary>How long to look at one combination at the most; one second unless set.</summary>
+    public TimeSpan CheckTimeLimit { get; init; } = TimeSpan.FromSeconds(1);
 
     /// <summary>How long to look for the best wiring of one option; two seconds unless set.</summary>
     public TimeSpan PlanTimeLimit { get; init; } = TimeSpan.FromSeconds(2);

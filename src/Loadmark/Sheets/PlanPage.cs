@@ -1,4 +1,3 @@
-using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 using Loadmark.Planning;
 using Loadmark.Planning.Explaining;
@@ -19,8 +18,8 @@ internal static class PlanPage
     public static void Write(Sheet sheet, Rig rig, PlanResult plan, PlanExplanation explanation, string? written)
     {
         WriteHead(sheet, plan);
-        WriteFeeds(sheet, rig, plan);
-        WriteFree(sheet, plan);
+        sheet.BlankLine();
+        FeedLines.Write(sheet, plan, rig.Wired, Indent);
         WriteExplanation(sheet, explanation);
         WriteChecked(sheet, plan, written);
         Cautions.Write(sheet);
@@ -41,28 +40,6 @@ internal static class PlanPage
             Indent).EndLine();
         if (plan.Unfed.Count > 0)
             sheet.PadTo(Indent).Wrap($"Not fed: {string.Join(", ", plan.Unfed)}.", Indent, Ink.Orange).EndLine();
-    }
-
-    private static void WriteFeeds(Sheet sheet, Rig rig, PlanResult plan)
-    {
-        sheet.BlankLine();
-        var feeds = WiredRig.Of(plan.Rig).Feeds;
-        var from = Math.Min(30, feeds.Select(static feed => feed.OutletNames.Length).DefaultIfEmpty().Max()) + 4;
-        foreach (var feed in feeds)
-        {
-            sheet.PadTo(Indent).Put(feed.OutletNames, Ink.Strong).PadTo(from);
-            var how = feed.Feed.Lead is { } lead ? $" over {lead}" : "";
-            var setting = feed.Outlets.Any(static outlet => outlet.Rating.Modes.Length > 1) ? $"set to {feed.VoltsText}" : feed.VoltsText;
-            var joined = feed.Joined == Joint.None ? "" : $" in {feed.Joined.ToString().ToLowerInvariant()}";
-            var isNew = rig.Wired?.Items.Contains(feed.Feed) != true && rig.Wired is not null;
-            sheet.Wrap($"{setting}{joined}{how} to {string.Join(", ", feed.Feed.To)}{(isNew ? "  (new)" : "")}", sheet.Column).EndLine();
-        }
-    }
-
-    private static void WriteFree(Sheet sheet, PlanResult plan)
-    {
-        var free = OutletRow.Fold(plan.Check.Outlets).Where(static row => row.IsFree).Select(static row => $"{row.Name} ({row.Outlet.Limit?.ToString() ?? "?"})").ToList();
-        sheet.PadTo(Indent).Wrap(free.Count == 0 ? "Nothing stays free." : $"Free: {string.Join(", ", free)}.", Indent, Ink.Faint).EndLine();
     }
 
     private static void WriteExplanation(Sheet sheet, PlanExplanation explanation)

@@ -16,7 +16,7 @@ public sealed class ShopOracleTests(ITestOutputHelper output)
             var shop = new RandomShop(seed);
             var oracle = new ShopOracle(shop.Rig, shop.Offers);
             baskets += oracle.Tried;
-            var options = new BuyOptions { TimeLimit = TimeSpan.FromMinutes(1) };
+            var options = new BuyOptions { TimeLimit = TimeSpan.FromMinutes(1), CheckTimeLimit = TimeSpan.FromSeconds(10) };
             if (seed % 3 != 0)
                 options = options with { MassStepGrams = 0, SpareStep = Watts.Zero };
             var bought = SupplyBuyer.Buy(shop.Rig, shop.Offers, options, TestContext.Current.CancellationToken);
