@@ -12,6 +12,7 @@ internal sealed class FleetRig
     // Seeded and not for secrets: the same rig every time.
     private readonly Random _random;
     private readonly int _seed;
+    private readonly bool _hasChains;
     private readonly List<FleetLoad> _loads = [];
     private readonly List<FleetSupply> _supplies = [];
     private readonly SortedDictionary<int, int> _chains = [];
@@ -22,9 +23,11 @@ internal sealed class FleetRig
     /// <param name="seed">The same seed and size make the same rig.</param>
     /// <param name="loads">How many loads.</param>
     /// <param name="isShort">Whether something is taken away again.</param>
-    public FleetRig(int seed, int loads, bool isShort)
+    /// <param name="hasChains">Whether there are leads that feed several loads or join outlets; else reversing ones only.</param>
+    public FleetRig(int seed, int loads, bool isShort, bool hasChains = true)
     {
         _seed = seed;
+        _hasChains = hasChains;
         _random = new Random((seed * 7919) + loads);
         PickLoads(loads);
         PickSupplies();
@@ -101,7 +104,7 @@ internal sealed class FleetRig
         {
             // Nearly always the largest that it bears, as a technician would; now and then just any.
             var ordered = type.Outlets.Length == 1 ? left : _random.Next(4) > 0 ? [.. left.OrderByDescending(load => load.Run)] : left;
-            var most = _random.Next(type.Outlets.Length == 1 ? 2 : 6) == 0 ? _random.Next(2, type.Outlets.Length == 1 ? 8 : 5) : 1;
+            var most = _hasChains && _random.Next(type.Outlets.Length == 1 ? 2 : 6) == 0 ? _random.Next(2, type.Outlets.Length == 1 ? 8 : 5) : 1;
             if (most > 1 && type.Outlets.Length > 1)
                 ordered = [.. left.Where(load => load.IsChainable)];
             foreach (var load in ordered)
@@ -148,14 +151,14 @@ internal sealed class FleetRig
         var lines = new List<string>();
         foreach (var (plugs, count) in _chains)
             lines.Add($"  chain of {plugs}: {{ type: daisy chain, plugs: {plugs}, count: {count} }}");
-        if (_random.Next(8) == 0)
+        if (_hasChains && _random.Next(8) == 0)
             lines.Add("  old chain: { type: daisy chain }");
         var reversing = _reversing + (_random.Next(3) == 0 ? 1 : 0);
         if (reversing > 0)
             lines.Add($"  flip: {{ type: reversing, count: {reversing} }}");
-        if (_random.Next(3) == 0)
+        if (_hasChains && _random.Next(3) == 0)
             lines.Add("  in line: { type: series }");
-        if (_random.Next(4) == 0)
+        if (_hasChains && _random.Next(4) == 0)
             lines.Add("  side by side: { type: parallel }");
         if (lines.Count > 0)
             text.Append("leads:\n").AppendJoin('\n', lines).Append('\n');

@@ -44,7 +44,8 @@ internal sealed class NaiveModel
 
     /// <summary>Minimises the levels one after the other.</summary>
     /// <param name="limit">How long, counted from when the model was begun.</param>
-    public NaiveAnswer Solve(TimeSpan limit)
+    /// <param name="workers">How many searches beside one another.</param>
+    public NaiveAnswer Solve(TimeSpan limit, int workers = 1)
     {
         Rig? best = null;
         var bounds = new List<decimal>();
@@ -55,7 +56,7 @@ internal sealed class NaiveModel
                 break;
             _model.Minimize(level.Expression);
             using var solver = new CpSolver();
-            solver.StringParameters = FormattableString.Invariant($"num_workers:1 random_seed:1 max_time_in_seconds:{left.TotalSeconds:0.###}");
+            solver.StringParameters = FormattableString.Invariant($"num_workers:{workers} random_seed:1 max_time_in_seconds:{left.TotalSeconds:0.###}");
             var status = solver.Solve(_model);
             if (status is CpSolverStatus.Infeasible or CpSolverStatus.ModelInvalid)
                 throw new InvalidOperationException($"The naive model is {status}.");
@@ -64,7 +65,7 @@ internal sealed class NaiveModel
 
             best = Decode(solver);
             var scale = level == _levels[^1] ? Scale : 1;
-            bounds.Add(Math.Round((decimal)Math.Ceiling(solver.BestObjectiveBound - 1e-6) / scale, 5));
+            bounds.Add(Math.Max(0, Math.Round((decimal)Math.Ceiling(solver.BestObjectiveBound - 1e-6) / scale, 5)));
             if (status != CpSolverStatus.Optimal)
                 return new NaiveAnswer(best, bounds.Count - 1, bounds);
             _model.Add(level.Expression <= (long)Math.Round(solver.ObjectiveValue));
@@ -160,7 +161,7 @@ internal sealed class NaiveModel
     /// <summary>Special leads, loads that share, capacity.</summary>
     private void Count(NaiveFeed feed, IntVar used, NaiveSum all)
     {
-        var most = all.Count;
+        var most = Math.Min(all.Count, feed.Lead is null ? 1 : feed.Lead.LoadPlugs ?? all.Count);
         var several = Choice();
         _model.Add(all.Expression <= 1 + (most * several));
         var sharing = _model.NewIntVar(0, most, "");
@@ -253,14 +254,14 @@ internal sealed class NaiveModel
     /// <summary>One return for each that outlets share, and one for each feed of several loads on outlets of their own.</summary>
     private void JoinReturns()
     {
-        var returns = new NaiveReturns(_model, [.. _rig.Signal], _wired.Loads.Count);
+        var returns = new NaiveReturns(_model, [.. _rig.Signal]);
         var shared = _wired.Outlets.Items.CountBy(outlet => outlet.Rating.Return).Where(pair => pair.Value > 1).Select(pair => pair.Key).ToHashSet(StringComparer.Ordinal);
         foreach (var name in shared)
-            returns.Add([.. _feeds.Where(one => one.Feed.Outlets[0].Rating.Return == name).SelectMany(one => one.Loads).Select(load => (load.Load, load.On))]);
+            returns.Add([.. _feeds.Where(one => one.Feed.Outlets[0].Rating.Return == name).SelectMany(one => one.Loads).Select(load => (load.Load, load.On))], _wired.Loads.Count);
         foreach (var (feed, _, loads) in _feeds)
         {
             if (!shared.Contains(feed.Outlets[0].Rating.Return) && loads.Count > 1 && feed.Lead is not null)
-                returns.Add([.. loads.Select(load => (load.Load, load.On))]);
+                returns.Add([.. loads.Select(load => (load.Load, load.On))], Math.Min(loads.Count, feed.Lead.LoadPlugs ?? loads.Count));
         }
 
         _levels[5] = returns.Findings;

@@ -5,7 +5,7 @@ using Loadmark.Core.Ratings;
 namespace Loadmark.Planning.Tests.Oracle.Naive;
 
 /// <summary>The loads that may meet on one return, with what the rules on noise and grounds say of them.</summary>
-internal sealed class NaiveReturns(CpModel model, HashSet<string> signal, int loads)
+internal sealed class NaiveReturns(CpModel model, HashSet<string> signal)
 {
     /// <summary>The findings of noise.</summary>
     public NaiveSum Findings { get; } = new();
@@ -15,9 +15,10 @@ internal sealed class NaiveReturns(CpModel model, HashSet<string> signal, int lo
 
     /// <summary>Adds a return.</summary>
     /// <param name="on">The loads that may be on it, each with the choice that puts it there; a load may come several times.</param>
-    public void Add(List<(WiredLoad Load, IntVar On)> on)
+    /// <param name="loads">How many there can be.</param>
+    public void Add(List<(WiredLoad Load, IntVar On)> on, int loads)
     {
-        Sides(on);
+        Sides(on, loads);
         var all = Sum(on, _ => true);
         var several = model.NewBoolVar("");
         model.Add(all.Expression <= 1 + (loads * several));
@@ -51,7 +52,7 @@ internal sealed class NaiveReturns(CpModel model, HashSet<string> signal, int lo
         Findings.Add(finding);
     }
 
-    private void Sides(List<(WiredLoad Load, IntVar On)> on)
+    private void Sides(List<(WiredLoad Load, IntVar On)> on, int loads)
     {
         var positive = Sum(on, load => load.Rating.Ground == GroundSide.Positive);
         var negative = Sum(on, load => load.Rating.Ground != GroundSide.Positive);
