@@ -22,9 +22,9 @@ public static class RigPlanner
 
         var problem = new PlanProblemBuilder(rig).Build(options.Only);
         var model = new WiringModel(problem);
-        var start = new GreedyStart(problem, model);
+        var start = new GreedyStart(problem, model).Make();
         var answer = new LevelSolver(model, start, options.TimeLimit, TimeProvider.System, cancellation).Solve();
-        var feeds = new FeedDecoder(problem, model).Decode(answer.Values ?? start.ValueOf);
+        var feeds = new FeedDecoder(problem, model).Decode(answer.Values);
         return Describe(rig with { Wired = feeds }, answer);
     }
 
@@ -41,31 +41,27 @@ public static class RigPlanner
 
         var problem = new PlanProblemBuilder(rig).Build(options.Only);
         var model = new WiringModel(problem);
-        var start = new GreedyStart(problem, model);
+        var start = new GreedyStart(problem, model).Make();
         var solver = new LevelSolver(model, start, options.TimeLimit, TimeProvider.System, cancellation);
-        var isExact = !problem.Pinned.Loads.Items.Any(static load => load.Rating.DrawVaries);
-        return solver.FeedsAll() is { } answer && (answer || isExact) ? answer : null;
+        return solver.FeedsAll();
     }
 
     private static PlanResult Describe(Rig rig, ModelAnswer answer)
     {
         var wired = WiredRig.Of(rig);
         var check = RigChecker.Check(wired);
-        // The model knows one draw a load, the highest. Where a load draws less at another voltage, a wiring that the model
-        // rules out may hold, so nothing is proven.
-        var isExact = !wired.Loads.Items.Any(static load => load.Rating.DrawVaries);
         var levels = new List<ObjectiveLevel>();
         foreach (var level in Enum.GetValues<Level>())
         {
             // What pinned feeds add is the same for every wiring, so the gap is what the search left of it.
             var value = LevelMeter.Measure(level, wired, check);
-            var bound = isExact && answer.Gaps[(int)level] is { } gap ? Math.Max(0, value - LevelMeter.Scaled(level, gap)) : 0;
+            var bound = answer.Gaps[(int)level] is { } gap ? Math.Max(0, value - LevelMeter.Scaled(level, gap)) : 0;
             levels.Add(new ObjectiveLevel(LevelMeter.NameOf(level), value, bound));
         }
 
         return new PlanResult
         {
-            Status = StatusOf(levels, answer, isExact),
+            Status = StatusOf(levels, answer),
             Rig = rig,
             Unfed = [.. wired.Loads.Items.Where(load => load.Feeds.Count == 0).Select(load => load.Id)],
             Objective = [.. levels],
@@ -73,11 +69,11 @@ public static class RigPlanner
         };
     }
 
-    private static PlanStatus StatusOf(List<ObjectiveLevel> levels, ModelAnswer answer, bool isExact)
+    private static PlanStatus StatusOf(List<ObjectiveLevel> levels, ModelAnswer answer)
     {
         var unfed = levels[(int)Level.Unfed];
         if (unfed.Value == 0)
-            return isExact && answer.Gaps.All(gap => gap == 0) ? PlanStatus.Optimal : PlanStatus.Feasible;
+            return answer.Gaps.All(gap => gap == 0) ? PlanStatus.Optimal : PlanStatus.Feasible;
         return unfed.Bound > 0 ? PlanStatus.Infeasible : PlanStatus.Unknown;
     }
 }

@@ -6,7 +6,7 @@ namespace Loadmark.Planning.Model;
 /// Minimises the levels one after the other. Levels that together fit into one weighted sum, exactly and without loss,
 /// are minimised in one go; what is proven is then held fast for the next.
 /// </summary>
-internal sealed class LevelSolver(WiringModel wiring, GreedyStart start, TimeSpan limit, TimeProvider time, CancellationToken cancellation)
+internal sealed class LevelSolver(WiringModel wiring, long[] start, TimeSpan limit, TimeProvider time, CancellationToken cancellation)
 {
     /// <summary>Weighted sums stay below this: the solver tells bounds in floating point, exact to 2^53.</summary>
     private const long MostWeighted = 1L << 50;
@@ -22,7 +22,8 @@ internal sealed class LevelSolver(WiringModel wiring, GreedyStart start, TimeSpa
     ];
 
     private readonly long _begin = time.GetTimestamp();
-    private readonly Dictionary<int, long> _values = [];
+    private readonly IntVar[] _variables = [.. wiring.Variables.All];
+    private long[] _values = start;
 
     /// <summary>Solves all levels, or as many as the time allows.</summary>
     public ModelAnswer Solve()
@@ -34,12 +35,14 @@ internal sealed class LevelSolver(WiringModel wiring, GreedyStart start, TimeSpa
                 break;
         }
 
-        return new ModelAnswer(_values.Count == 0 ? null : variable => _values[variable.Index], gaps);
+        return new ModelAnswer(_values, gaps);
     }
 
     /// <summary>Whether no load need stay dark; null when the time did not suffice to tell.</summary>
     public bool? FeedsAll()
     {
+        if (wiring[Level.Unfed].ValueIn(_values) == 0)
+            return true;
         wiring.Model.Add(wiring[Level.Unfed].Expression() <= 0);
         return Run(out _) switch
         {
@@ -73,10 +76,11 @@ internal sealed class LevelSolver(WiringModel wiring, GreedyStart start, TimeSpa
     /// <returns>Whether every one of them is proven.</returns>
     private bool SolveTogether(Level[] levels, long?[] gaps)
     {
-        if (_values.Count > 0 && levels.All(level => wiring[level].IsEmpty))
+        // Nothing is below zero.
+        if (levels.All(level => wiring[level].ValueIn(_values) == wiring[level].Constant))
         {
             foreach (var level in levels)
-                gaps[(int)level] = 0;
+                Hold(level, gaps);
             return true;
         }
 
@@ -100,15 +104,25 @@ internal sealed class LevelSolver(WiringModel wiring, GreedyStart start, TimeSpa
         for (var place = 0; place < levels.Length; place++)
         {
             var level = levels[place];
-            var value = wiring[level].ValueIn(variable => _values[variable.Index]);
+            var value = wiring[level].ValueIn(_values);
             var least = place == levels.Length - 1 ? rest : Math.DivRem(rest, weights[place], out rest);
-            gaps[(int)level] = status == CpSolverStatus.Optimal ? 0 : Math.Max(0, value - Math.Max(0, least));
-            if (gaps[(int)level] != 0)
+            if (status != CpSolverStatus.Optimal && value > Math.Max(0, least))
+            {
+                gaps[(int)level] = value - Math.Max(0, least);
                 return false;
-            wiring.Model.Add(wiring[level].Expression() <= value);
+            }
+
+            Hold(level, gaps);
         }
 
         return true;
+    }
+
+    private void Hold(Level level, long?[] gaps)
+    {
+        gaps[(int)level] = 0;
+        if (!wiring[level].IsEmpty)
+            wiring.Model.Add(wiring[level].Expression() <= wiring[level].ValueIn(_values));
     }
 
     private CpSolverStatus Run(out long bound)
@@ -119,15 +133,8 @@ internal sealed class LevelSolver(WiringModel wiring, GreedyStart start, TimeSpa
             return CpSolverStatus.Unknown;
 
         wiring.Model.ClearHints();
-        if (_values.Count > 0)
-        {
-            foreach (var variable in wiring.Variables)
-                wiring.Model.AddHint(variable, _values[variable.Index]);
-        }
-        else
-        {
-            start.Hint();
-        }
+        foreach (var variable in _variables)
+            wiring.Model.AddHint(variable, _values[variable.Index]);
 
         using var solver = new CpSolver();
         solver.StringParameters = FormattableString.Invariant(
@@ -139,8 +146,7 @@ internal sealed class LevelSolver(WiringModel wiring, GreedyStart start, TimeSpa
         var status = solver.Solve(wiring.Model);
         if (status is CpSolverStatus.Optimal or CpSolverStatus.Feasible)
         {
-            foreach (var variable in wiring.Variables)
-                _values[variable.Index] = solver.Value(variable);
+            _values = [.. _variables.Select(variable => solver.Value(variable))];
             bound = (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6);
         }
 

@@ -49,5 +49,12 @@ internal sealed class Tally
         LinearExpr.WeightedSum(_terms.Select(term => term.Variable), _terms.Select(term => term.Weight)) + Constant;
 
     /// <summary>The sum under a solution.</summary>
-    public long ValueIn(Func<IntVar, long> value) => Constant + _terms.Sum(term => term.Weight * value(term.Variable));
+    /// <param name="values">The variables' values by their indices.</param>
+    public long ValueIn(long[] values)
+    {
+        var sum = Constant;
+        foreach (var (variable, weight) in _terms)
+            sum += weight * values[variable.Index];
+        return sum;
+    }
 }
