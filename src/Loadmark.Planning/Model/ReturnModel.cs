@@ -5,96 +5,170 @@ using Loadmark.Planning.Problem;
 
 namespace Loadmark.Planning.Model;
 
-/// <summary>Which loads meet on a return that several outlets share: what must not, and what hums.</summary>
-internal sealed class ReturnModel(PlanProblem problem, WiringModel wiring)
+/// <summary>Which loads meet on a return that several outlets share: what must not, and what hums. Used once for each.</summary>
+/// <remarks>
+/// A return is in one of three states: one load that minds company is alone on it; there are loads that do not mind one
+/// another; or it is noisy. What is on it is counted apart for the noisy state, so that a fraction of a state holds no more
+/// than that fraction of its loads: that makes the relaxation tight.
+/// </remarks>
+internal sealed class ReturnModel
 {
-    /// <summary>Adds every shared return.</summary>
-    public void Build()
+    private readonly WiringModel _wiring;
+    private readonly List<LoadCount> _on;
+    private readonly List<LoadRating> _pinned;
+    private readonly int _pinnedInSignal;
+    private readonly int _places;
+    private readonly List<LoadCount> _noisy = [];
+
+    private ReturnModel(PlanProblem problem, WiringModel wiring, string shared)
     {
-        foreach (var shared in problem.Outlets.Select(static group => group.SharedReturn).OfType<string>().Distinct(StringComparer.Ordinal))
-        {
-            var on = wiring.Singles.Where(single => single.Source.Group.SharedReturn == shared)
-                .Select(static single => new LoadCount(single.Load, single.Count, single.Most))
-                .Concat(wiring.Slots.Where(slot => slot.Class.SharedReturn == shared).SelectMany(static slot => slot.Loads)).ToList();
-            var plugs = wiring.Slots.Where(slot => slot.Class.SharedReturn == shared).GroupBy(static slot => slot.Slot)
-                .Sum(static slot => slot.Max(static choice => choice.Crews.Max(static crew => crew.Plugs)) - 1);
-            var outlets = problem.Outlets.Where(group => group.SharedReturn == shared).Sum(static group => group.Count);
-            Add(on, outlets + plugs, problem.PinnedOnReturn.TryGetValue(shared, out var pinned) ? [.. pinned.Select(static load => load.Rating)] : []);
-        }
+        _wiring = wiring;
+        _on = [.. wiring.Singles.Where(single => single.Source.Group.SharedReturn == shared)
+            .Select(static single => new LoadCount(single.Load, single.Count, single.Most))
+            .Concat(wiring.Slots.Where(slot => slot.Class.SharedReturn == shared).SelectMany(static slot => slot.Loads))];
+        _pinned = problem.PinnedOnReturn.TryGetValue(shared, out var pinned) ? [.. pinned.Select(static load => load.Rating)] : [];
+        _pinnedInSignal = _pinned.Count(load => problem.Pinned.Rig.Signal.Contains(load.Id));
+        var plugs = wiring.Slots.Where(slot => slot.Class.SharedReturn == shared).GroupBy(static slot => slot.Slot)
+            .Sum(static slot => slot.Max(static choice => choice.Crews.Max(static crew => crew.Plugs)) - 1);
+        _places = problem.Outlets.Where(group => group.SharedReturn == shared).Sum(static group => group.Count) + plugs;
     }
 
-    /// <summary>Adds a return.</summary>
-    /// <param name="on">The loads that may be on it.</param>
-    /// <param name="places">How many there may be at the most; a tight figure makes for a quick proof.</param>
-    /// <param name="pinned">The loads that are on it in any case.</param>
-    private void Add(List<LoadCount> on, int places, List<LoadRating> pinned)
+    private bool IsAnyPinnedMinding => _pinned.Exists(static load => load.IsDigital == true || load.Load.Isolate);
+
+    /// <summary>Adds every shared return.</summary>
+    public static void Build(PlanProblem problem, WiringModel wiring)
     {
-        if (on.Count == 0)
+        foreach (var shared in problem.Outlets.Select(static group => group.SharedReturn).OfType<string>().Distinct(StringComparer.Ordinal))
+            new ReturnModel(problem, wiring, shared).Build();
+    }
+
+    private void Build()
+    {
+        if (_on.Count == 0)
             return;
 
-        KeepGroundsApart(on, places, pinned);
-        var all = Sum(on, places, static _ => true, pinned.Count);
-        if (all.Most < 2)
-            return;
-        var several = wiring.IsOver(all, 1);
-        var findings = new List<IntVar>();
-        AddFinding(on.FindAll(static load => load.Load.Rating.IsDigital == true), pinned.Exists(static load => load.IsDigital == true));
-        AddFinding(on.FindAll(static load => load.Load.Rating.Load.Isolate), pinned.Exists(static load => load.Load.Isolate));
-        var signal = Sum(on, places, static load => load.IsInSignal, pinned.Count(load => problem.Pinned.Rig.Signal.Contains(load.Id)));
-        if (signal.Most > 1)
-            findings.Add(wiring.IsOver(signal, 1));
-        if (findings.Count == 0)
-            return;
+        KeepGroundsApart();
+        var mayBeNoisy = _on.Exists(static load => load.Load.MindsCompany) || IsAnyPinnedMinding
+            || _on.Where(static load => load.Load.IsInSignal).Sum(static load => load.Most) + _pinnedInSignal > 1;
+        if (mayBeNoisy && _places + _pinned.Count > 1)
+            CountNoise();
+    }
 
-        var noisy = wiring.Variables.Following(1, values => findings.Exists(finding => values[finding.Index] > 0) ? 1 : 0);
-        foreach (var finding in findings)
+    private void CountNoise()
+    {
+        var noisy = _wiring.Variables.Following(1, values => IsNoisy(values) ? 1 : 0);
+        var quiet = _wiring.Variables.Following(1, values => !IsNoisy(values) && !IsAlone(values) ? 1 : 0);
+        var alone = _wiring.Variables.Following(1, values => !IsNoisy(values) && IsAlone(values) ? 1 : 0);
+        var model = _wiring.Model;
+        model.Add(noisy + quiet + alone == 1);
+        if (_pinned.Count > 0)
+            model.Add(alone == 0);
+
+        // Beside a pinned load that minds company nothing is quiet, unless there is nothing.
+        var isBareQuiet = IsAnyPinnedMinding;
+        var quietInSignal = new List<LinearExpr>();
+        var aloneMinding = new List<LinearExpr>();
+        foreach (var load in _on)
         {
-            wiring.Model.Add(finding <= noisy);
-            wiring[Level.Noise].Add(finding, 1, 1);
+            var part = _wiring.Variables.Following(load.Most, values => values[noisy.Index] * values[load.Count.Index]);
+            _noisy.Add(load with { Count = part });
+            model.Add(part <= load.Most * noisy);
+            model.Add(part <= load.Count);
+            var rest = load.Count - part;
+            if (load.Load.MindsCompany)
+                aloneMinding.Add(rest);
+            else
+                model.Add(rest <= (isBareQuiet ? 0 : load.Most) * quiet);
+            if (load.Load.IsInSignal && !load.Load.MindsCompany)
+                quietInSignal.Add(rest);
+            _wiring[Level.NoisyLoads].Add(part, 1, load.Most);
         }
 
-        var loads = wiring.Variables.Following(all.Most, values => values[noisy.Index] * all.ValueIn(values));
-        wiring.Model.Add(all.Expression() - all.Most + (all.Most * noisy) <= loads);
-        wiring[Level.NoisyLoads].Add(loads, 1, all.Most);
+        _wiring[Level.NoisyLoads].Add(noisy, _pinned.Count, 1);
+        if (aloneMinding.Count > 0)
+            model.Add(LinearExpr.Sum(aloneMinding) <= alone);
+        if (_pinnedInSignal > 1 || (IsAnyPinnedMinding && _pinned.Count > 1))
+            model.Add(noisy == 1);
+        else if (quietInSignal.Count > 0)
+            model.Add(LinearExpr.Sum(quietInSignal) <= (1 - _pinnedInSignal) * quiet);
 
-        // Where several loads are on the return and one of them is of the kind that minds.
-        void AddFinding(List<LoadCount> minding, bool isPinned)
+        var places = Sum(_noisy, static _ => true, 0);
+        model.Add(places.Expression() <= Math.Min(places.Most, _places) * noisy);
+        AddFindings(noisy);
+    }
+
+    private void AddFindings(IntVar noisy)
+    {
+        var findings = new List<IntVar>();
+        AddAny(static load => load.Rating.IsDigital == true, _pinned.Exists(static load => load.IsDigital == true));
+        AddAny(static load => load.Rating.Load.Isolate, _pinned.Exists(static load => load.Load.Isolate));
+        var signal = Sum(_noisy, static load => load.IsInSignal, _pinnedInSignal);
+        if (_pinnedInSignal > 1)
+        {
+            findings.Add(noisy);
+        }
+        else if (signal.Most > 1)
+        {
+            var loop = _wiring.Variables.Following(1, values => signal.ValueIn(values) > 1 ? 1 : 0);
+            _wiring.AtMost(signal, 1, Math.Max(1, Math.Min(signal.Most, _places + _pinnedInSignal)), loop);
+            _wiring.Model.Add(loop <= noisy);
+            findings.Add(loop);
+        }
+
+        foreach (var finding in findings)
+            _wiring[Level.Noise].Add(finding, 1, 1);
+        if (!findings.Contains(noisy))
+            _wiring.Model.Add(LinearExpr.Sum(findings) >= noisy);
+
+        void AddAny(Func<LoadGroup, bool> minds, bool isPinned)
         {
             if (isPinned)
             {
-                findings.Add(several);
+                findings.Add(noisy);
                 return;
             }
 
+            var minding = _noisy.FindAll(load => minds(load.Load));
             if (minding.Count == 0)
                 return;
-            var any = wiring.Variables.Following(1, values => minding.Exists(load => values[load.Count.Index] > 0) ? 1 : 0);
+            var any = _wiring.Variables.Following(1, values => minding.Exists(load => values[load.Count.Index] > 0) ? 1 : 0);
             foreach (var load in minding)
-                wiring.Model.Add(load.Count <= load.Most * any);
-            var finding = wiring.Variables.Following(1, values => values[several.Index] * values[any.Index]);
-            wiring.Model.Add(several + any - 1 <= finding);
-            findings.Add(finding);
+                _wiring.Model.Add(load.Count <= load.Most * any);
+            _wiring.Model.Add(any <= noisy);
+            findings.Add(any);
         }
     }
 
-    private void KeepGroundsApart(List<LoadCount> on, int places, List<LoadRating> pinned)
+    private bool IsNoisy(long[] values)
     {
-        var positive = Sum(on, places, static load => load.IsPositiveGround, 0);
-        var negative = Sum(on, places, static load => !load.IsPositiveGround, 0);
-        var pinnedPositive = pinned.Exists(static load => load.Ground == GroundSide.Positive);
-        var pinnedNegative = pinned.Exists(static load => load.Ground != GroundSide.Positive);
-        if (pinnedPositive)
-            wiring.AtMost(negative, 0);
-        if (pinnedNegative)
-            wiring.AtMost(positive, 0);
-        if (pinned.Count > 0 || positive.IsEmpty || negative.IsEmpty)
-            return;
-
-        var side = wiring.IsOver(positive, 0);
-        wiring.AtMost(negative, negative.Most, 0, side);
+        var loads = _on.Sum(load => values[load.Count.Index]) + _pinned.Count;
+        var signal = _on.Where(static load => load.Load.IsInSignal).Sum(load => values[load.Count.Index]) + _pinnedInSignal;
+        return signal > 1 || (loads > 1 && (IsAnyPinnedMinding || IsAnyMinding(values)));
     }
 
-    private static Tally Sum(List<LoadCount> on, int places, Func<LoadGroup, bool> counts, int constant)
+    private bool IsAlone(long[] values) => _pinned.Count == 0 && IsAnyMinding(values);
+
+    private bool IsAnyMinding(long[] values) => _on.Exists(load => load.Load.MindsCompany && values[load.Count.Index] > 0);
+
+    private void KeepGroundsApart()
+    {
+        var positive = Sum(_on, static load => load.IsPositiveGround, 0);
+        var negative = Sum(_on, static load => !load.IsPositiveGround, 0);
+        var pinnedPositive = _pinned.Exists(static load => load.Ground == GroundSide.Positive);
+        var pinnedNegative = _pinned.Exists(static load => load.Ground != GroundSide.Positive);
+        if (pinnedPositive)
+            _wiring.AtMost(negative, 0);
+        if (pinnedNegative)
+            _wiring.AtMost(positive, 0);
+        if (_pinned.Count > 0 || positive.IsEmpty || negative.IsEmpty)
+            return;
+
+        var side = _wiring.Variables.Following(1, values => positive.ValueIn(values) > 0 ? 1 : 0);
+        foreach (var load in _on)
+            _wiring.Model.Add(load.Load.IsPositiveGround ? load.Count <= load.Most * side : load.Count <= load.Most - (load.Most * side));
+    }
+
+    private static Tally Sum(List<LoadCount> on, Func<LoadGroup, bool> counts, int constant)
     {
         var sum = new Tally();
         sum.Add(constant);
@@ -104,8 +178,6 @@ internal sealed class ReturnModel(PlanProblem problem, WiringModel wiring)
                 sum.Add(count, 1, most);
         }
 
-        var there = on.Select(static one => one.Load).Where(counts).Distinct().Sum(static load => load.Count);
-        sum.Cap(constant + Math.Min(places, there));
         return sum;
     }
 }

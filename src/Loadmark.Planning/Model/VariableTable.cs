@@ -22,6 +22,25 @@ internal sealed class VariableTable(CpModel model)
     /// <summary>A number from 0 to <paramref name="most"/> that follows from variables made before it.</summary>
     public IntVar Following(long most, Func<long[], long> worth) => Add(most, worth);
 
+    /// <summary>A whole solution out of fractions, where the decisions among them are whole numbers.</summary>
+    /// <param name="fractions">A value for each variable by its index.</param>
+    /// <returns>Null where a decision is not whole.</returns>
+    public long[]? Round(double[] fractions)
+    {
+        const double near = 1e-6;
+        var values = new long[fractions.Length];
+        foreach (var (variable, worth) in _variables)
+        {
+            var value = Math.Round(fractions[variable.Index]);
+            if (worth is null && Math.Abs(value - fractions[variable.Index]) > near)
+                return null;
+            values[variable.Index] = (long)value;
+        }
+
+        Complete(values);
+        return values;
+    }
+
     /// <summary>Fills in what follows from the decisions.</summary>
     public void Complete(long[] values)
     {

@@ -25,7 +25,7 @@ internal sealed class WiringModel
         UseEachOutletOnce();
         OrderSupplies();
         new TotalModel(problem, this).Build();
-        new ReturnModel(problem, this).Build();
+        ReturnModel.Build(problem, this);
         CapLevels();
     }
 
@@ -47,6 +47,23 @@ internal sealed class WiringModel
     /// <summary>What a level counts.</summary>
     public Tally this[Level level] => _levels[(int)level];
 
+    /// <summary>Whether a solution keeps every demand.</summary>
+    /// <param name="values">The variables' values by their indices.</param>
+    public bool Allows(long[] values)
+    {
+        foreach (var constraint in Model.Model.Constraints)
+        {
+            var linear = constraint.Linear;
+            var sum = 0L;
+            for (var term = 0; term < linear.Vars.Count; term++)
+                sum += linear.Coeffs[term] * values[linear.Vars[term]];
+            if (sum < linear.Domain[0] || sum > linear.Domain[^1])
+                return false;
+        }
+
+        return true;
+    }
+
     /// <summary>Demands that a sum is at most a number.</summary>
     public void AtMost(Tally sum, long most)
     {
@@ -56,14 +73,6 @@ internal sealed class WiringModel
 
     /// <summary>Demands that a sum is at most <paramref name="off"/>, or <paramref name="on"/> where a yes-or-no is yes.</summary>
     public void AtMost(Tally sum, long off, long on, IntVar choice) => Model.Add(sum.Expression() <= off + ((on - off) * choice));
-
-    /// <summary>A yes-or-no that must be yes where a sum is over a number.</summary>
-    public IntVar IsOver(Tally sum, long most)
-    {
-        var isOver = Variables.Following(1, values => sum.ValueIn(values) > most ? 1 : 0);
-        AtMost(sum, most, Math.Max(most, sum.Most), isOver);
-        return isOver;
-    }
 
     private void AddSingles()
     {
