@@ -10,7 +10,6 @@ internal sealed class FeedDecoder
 {
     private readonly PlanProblem _problem;
     private readonly WiringModel _model;
-    private readonly Queue<int>[] _loads;
     private readonly Queue<int>[] _outlets;
     private readonly Queue<string>[] _slotLeads;
     private readonly Queue<string>[] _singleLeads;
@@ -20,7 +19,6 @@ internal sealed class FeedDecoder
     {
         _problem = problem;
         _model = model;
-        _loads = [.. problem.Loads.Select(static load => new Queue<int>(load.Members))];
         _outlets = [.. problem.Outlets.Select(static outlet => new Queue<int>(outlet.Members))];
         _slotLeads = [.. problem.SlotLeads.Select(static leads => new Queue<string>(leads))];
         _singleLeads = [.. problem.SingleLeads.Select(static lead => new Queue<string>(lead.Ids))];
@@ -29,7 +27,8 @@ internal sealed class FeedDecoder
     /// <summary>All feeds, the pinned ones too, in the order of the supplies and their outlets.</summary>
     public ValueList<Feed> Decode(long[] values)
     {
-        var planned = Slots(values).Concat(Singles(values)).ToList();
+        var planned = Singles(values).Concat(Slots(values)).ToList();
+        new LoadPicker(_problem).Pick(planned);
         planned.Sort(static (one, other) => one.Loads[0].CompareTo(other.Loads[0]));
         var feeds = _problem.Pinned.Feeds.Items.Select(static feed => (feed.Outlets[0].Index, feed.Feed)).ToList();
         foreach (var feed in planned)
@@ -44,7 +43,7 @@ internal sealed class FeedDecoder
             for (var left = values[single.Count.Index]; left > 0; left--)
             {
                 var lead = single.Lead is { } kind ? _singleLeads[kind.Index].Dequeue() : null;
-                yield return new PlannedFeed(Joint.None, [single.Source.Part], lead, [_loads[single.Load.Index].Dequeue()]);
+                yield return new PlannedFeed(Joint.None, single.Source.Point.Volts, [single.Source.Part], lead, [single.Load]);
             }
         }
     }
@@ -53,15 +52,8 @@ internal sealed class FeedDecoder
     {
         foreach (var slot in _model.Slots.Where(slot => values[slot.Used.Index] > 0))
         {
-            var loads = new List<int>();
-            foreach (var (load, count, _) in slot.Loads)
-            {
-                for (var left = values[count.Index]; left > 0; left--)
-                    loads.Add(_loads[load.Index].Dequeue());
-            }
-
-            loads.Sort();
-            yield return new PlannedFeed(slot.Class.Joined, Parts(slot, values), _slotLeads[slot.Slot.Kind].Dequeue(), loads);
+            var groups = slot.Loads.SelectMany(load => Enumerable.Repeat(load.Load, (int)values[load.Count.Index])).ToList();
+            yield return new PlannedFeed(slot.Class.Joined, slot.Class.Point.Volts, Parts(slot, values), _slotLeads[slot.Slot.Kind].Dequeue(), groups);
         }
     }
 

@@ -39,26 +39,33 @@ internal sealed class LevelSolver
     private readonly CancellationToken _cancellation;
     private readonly long _begin;
     private readonly long?[] _gaps = new long?[Enum.GetValues<Level>().Length];
+    private readonly long[] _floors;
     private long[] _values;
     private bool _isProven = true;
+    private bool _isOnFloor = true;
 
     /// <summary>Prepares.</summary>
     /// <param name="wiring">The model; levels that are done are held fast in it.</param>
     /// <param name="start">A solution to begin with.</param>
+    /// <param name="floors">The best vector of an easier problem, for the first levels: no solution's is before it in order.</param>
     /// <param name="limit">How long to look at the most.</param>
     /// <param name="time">The clock for that.</param>
     /// <param name="cancellation">Stops the search.</param>
-    public LevelSolver(WiringModel wiring, long[] start, TimeSpan limit, TimeProvider time, CancellationToken cancellation)
+    public LevelSolver(WiringModel wiring, long[] start, long[] floors, TimeSpan limit, TimeProvider time, CancellationToken cancellation)
     {
         _wiring = wiring;
         _linear = new LinearBound(wiring);
         _variables = [.. wiring.Variables.All];
         _values = start;
+        _floors = floors;
         _limit = limit;
         _time = time;
         _cancellation = cancellation;
         _begin = time.GetTimestamp();
     }
+
+    /// <summary>The best solution so far.</summary>
+    public long[] Values => _values;
 
     private bool IsOver => Left <= TimeSpan.Zero || _cancellation.IsCancellationRequested;
 
@@ -101,6 +108,8 @@ internal sealed class LevelSolver
         if (IsOver)
             return false;
         var least = _linear.Of(_wiring[level]);
+        if (_isOnFloor && (int)level < _floors.Length)
+            least = Math.Max(least, _floors[(int)level]);
         if (_linear.Whole is { } whole && _wiring[level].ValueIn(whole) < ValueOf(level))
             _values = whole;
         if (least >= ValueOf(level))
@@ -166,6 +175,7 @@ internal sealed class LevelSolver
     {
         Note(level, gap);
         _isProven &= gap == 0;
+        _isOnFloor &= (int)level < _floors.Length && ValueOf(level) == _floors[(int)level];
         if (!_wiring[level].IsEmpty)
             _wiring.Model.Add(_wiring[level].Expression() <= ValueOf(level));
     }

@@ -118,8 +118,6 @@ internal sealed class SlotModel(PlanProblem problem, WiringModel wiring, LeadSlo
         foreach (var load in counts)
             all.Add(load.Count, 1, load.Most);
         var isOn = wiring.Variables.Following(1, values => all.ValueIn(values) > 0 ? 1 : 0);
-        foreach (var load in counts)
-            wiring.Model.Add(load.Count <= load.Most * isOn);
         wiring.Model.Add(all.Expression() <= plugs * isOn);
         wiring.Model.Add(all.Expression() >= (company == Company.Alone ? 1 : 2) * isOn);
         return new Crew(company, isOn, plugs, counts);

@@ -3,13 +3,17 @@ using Loadmark.Core.Ratings;
 
 namespace Loadmark.Planning.Problem;
 
-/// <summary>Loads that are alike in everything a plan looks at.</summary>
+/// <summary>
+/// Loads that are alike in everything a plan looks at; or, where some were merged, in everything but what they draw, and
+/// then each counts with the least draw of them.
+/// </summary>
 internal sealed class LoadGroup(int index, LoadRating rating, bool isInSignal)
 {
     /// <summary>The priority of a load that gives none.</summary>
     private const int CommonPriority = 2;
 
     private readonly Dictionary<Volts, LoadDraw> _draws = [];
+    private readonly List<LoadGroup> _parts = [];
 
     /// <summary>Its place among the groups.</summary>
     public int Index { get; } = index;
@@ -22,6 +26,9 @@ internal sealed class LoadGroup(int index, LoadRating rating, bool isInSignal)
 
     /// <summary>Their places among the rig's loads, ascending.</summary>
     public List<int> Members { get; } = [];
+
+    /// <summary>Whether loads with different draws were merged.</summary>
+    public bool IsMerged => _parts.Count > 1;
 
     /// <summary>How many there are.</summary>
     public int Count => Members.Count;
@@ -42,13 +49,30 @@ internal sealed class LoadGroup(int index, LoadRating rating, bool isInSignal)
     /// <param name="fed">The voltage it is fed; its draw may depend on it.</param>
     public LoadDraw DrawAt(Volts fed)
     {
-        if (!_draws.TryGetValue(fed, out var draw))
+        if (_draws.TryGetValue(fed, out var draw))
+            return draw;
+
+        if (_parts.Count == 0)
         {
             var at = LoadRating.Of(Rating.Load, fed);
-            _draws.Add(fed, draw = new LoadDraw(at.Running?.Value.Value ?? 0, at.Starting?.Value.Value ?? 0));
+            draw = new LoadDraw(at.Running?.Value.Value ?? 0, at.Starting?.Value.Value ?? 0);
+        }
+        else
+        {
+            draw = new LoadDraw(_parts.Min(part => part.DrawAt(fed).Run), _parts.Min(part => part.DrawAt(fed).Start));
         }
 
+        _draws.Add(fed, draw);
         return draw;
+    }
+
+    /// <summary>Makes one group of several.</summary>
+    public static LoadGroup Merge(int index, List<LoadGroup> parts)
+    {
+        var merged = new LoadGroup(index, parts[0].Rating, parts[0].IsInSignal);
+        merged._parts.AddRange(parts);
+        merged.Members.AddRange(parts.SelectMany(static part => part.Members).Order());
+        return merged;
     }
 
     /// <summary>A priority with the default for one that is not given.</summary>

@@ -30,8 +30,8 @@ internal sealed class PlanProblemBuilder
     /// <param name="only">The supplies that may be used; null for all.</param>
     public PlanProblem Build(IReadOnlySet<string>? only)
     {
-        GroupLoads();
         GroupOutlets(only);
+        GroupLoads();
         ImmutableArray<Source> singles =
             [.. _outlets.SelectMany(group => group.Settings.Select(setting => new Source(new SourcePart(group, setting), _headroom)))];
         var slots = new LeadSlotBuilder(_pinned, _outlets, new FeedClassBuilder(singles, _headroom), _loads.Sum(load => load.Count));
@@ -173,7 +173,7 @@ internal sealed class PlanProblemBuilder
 
             volts.Add(range.Low);
             volts.Add(range.High);
-            foreach (var load in _loads)
+            foreach (var load in _pinned.Loads)
             {
                 var printed = load.Rating.Voltage.Value;
                 if (range.Contains(printed.Low))
