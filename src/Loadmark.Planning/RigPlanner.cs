@@ -37,7 +37,7 @@ public static class RigPlanner
     }
 
     private static PlanSearch Search(Rig rig, PlanOptions options, CancellationToken cancellation) =>
-        new(rig, new PlanProblemBuilder(rig).Build(options.Only), options.TimeLimit, TimeProvider.System, cancellation);
+        new(rig, new PlanProblemBuilder(rig).Build(options.Only), options, TimeProvider.System, cancellation);
 
     private static PlanResult Describe(Candidate plan)
     {

@@ -1,4 +1,5 @@
 using Google.OrTools.Sat;
+using Loadmark.Planning.Decoding;
 
 namespace Loadmark.Planning.Model;
 
@@ -36,6 +37,7 @@ internal sealed class LevelSolver
     private readonly IntVar[] _variables;
     private readonly TimeSpan _limit;
     private readonly TimeProvider _time;
+    private readonly IProgress<PlanProgress>? _progress;
     private readonly CancellationToken _cancellation;
     private readonly long _begin;
     private readonly long?[] _gaps = new long?[Enum.GetValues<Level>().Length];
@@ -50,8 +52,10 @@ internal sealed class LevelSolver
     /// <param name="floors">The best vector of an easier problem, for the first levels: no solution's is before it in order.</param>
     /// <param name="limit">How long to look at the most.</param>
     /// <param name="time">The clock for that.</param>
+    /// <param name="progress">Told what is searched for; null for nobody.</param>
     /// <param name="cancellation">Stops the search.</param>
-    public LevelSolver(WiringModel wiring, long[] start, long[] floors, TimeSpan limit, TimeProvider time, CancellationToken cancellation)
+    public LevelSolver(
+        WiringModel wiring, long[] start, long[] floors, TimeSpan limit, TimeProvider time, IProgress<PlanProgress>? progress, CancellationToken cancellation)
     {
         _wiring = wiring;
         _linear = new LinearBound(wiring);
@@ -60,6 +64,7 @@ internal sealed class LevelSolver
         _floors = floors;
         _limit = limit;
         _time = time;
+        _progress = progress;
         _cancellation = cancellation;
         _begin = time.GetTimestamp();
     }
@@ -118,6 +123,7 @@ internal sealed class LevelSolver
             return true;
         }
 
+        _progress?.Report(new PlanProgress(LevelMeter.NameOf(level), LevelMeter.Scaled(level, ValueOf(level)), LevelMeter.Scaled(level, least)));
         if (least > _wiring[level].Constant)
             _wiring.Model.Add(_wiring[level].Expression() >= least);
         Note(level, ValueOf(level) - least);

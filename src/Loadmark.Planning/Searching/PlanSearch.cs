@@ -23,7 +23,7 @@ internal sealed class PlanSearch
 
     private readonly Rig _rig;
     private readonly PlanProblem _problem;
-    private readonly TimeSpan _limit;
+    private readonly PlanOptions _options;
     private readonly TimeProvider _time;
     private readonly CancellationToken _cancellation;
     private readonly long _begin;
@@ -33,20 +33,20 @@ internal sealed class PlanSearch
     /// <summary>Prepares.</summary>
     /// <param name="rig">The rig.</param>
     /// <param name="problem">Its problem, every draw told apart.</param>
-    /// <param name="limit">How long to look at the most.</param>
+    /// <param name="options">How to plan.</param>
     /// <param name="time">The clock for that.</param>
     /// <param name="cancellation">Stops the search; what was found so far is returned.</param>
-    public PlanSearch(Rig rig, PlanProblem problem, TimeSpan limit, TimeProvider time, CancellationToken cancellation)
+    public PlanSearch(Rig rig, PlanProblem problem, PlanOptions options, TimeProvider time, CancellationToken cancellation)
     {
         _rig = rig;
         _problem = problem;
-        _limit = limit;
+        _options = options;
         _time = time;
         _cancellation = cancellation;
         _begin = time.GetTimestamp();
     }
 
-    private TimeSpan Left => _limit - _time.GetElapsedTime(_begin);
+    private TimeSpan Left => _options.TimeLimit - _time.GetElapsedTime(_begin);
 
     /// <summary>Finds the best wiring, or the best that the time allows.</summary>
     public Candidate Best()
@@ -131,5 +131,5 @@ internal sealed class PlanSearch
     }
 
     private LevelSolver Solver(PlanProblem problem, WiringModel model, TimeSpan limit) =>
-        new(model, new GreedyStart(problem, model).Make(), _floors, limit, _time, _cancellation);
+        new(model, new GreedyStart(problem, model).Make(), _floors, limit, _time, _options.Progress, _cancellation);
 }
