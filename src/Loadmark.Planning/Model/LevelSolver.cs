@@ -112,7 +112,7 @@ internal sealed class LevelSolver
 
         if (IsOver)
             return false;
-        var least = _linear.Of(_wiring[level]);
+        var least = _linear.Of(_wiring[level], Left * ShareOfTime);
         if (_isOnFloor && (int)level < _floors.Length)
             least = Math.Max(least, _floors[(int)level]);
         if (_linear.Whole is { } whole && _wiring[level].ValueIn(whole) < ValueOf(level))

@@ -21,10 +21,13 @@ internal sealed class LinearBound(WiringModel wiring)
     public long[]? Whole { get; private set; }
 
     /// <summary>A bound on a sum from below, rounded up to what the sum can be.</summary>
-    public long Of(Tally sum)
+    /// <param name="sum">The sum.</param>
+    /// <param name="limit">How long to try; after it the bound is a poor one.</param>
+    public long Of(Tally sum, TimeSpan limit)
     {
         Whole = null;
         using var solver = Solver.CreateSolver("GLOP");
+        solver.SetTimeLimit(Math.Max(1, (long)limit.TotalMilliseconds));
         var least = Math.Max(sum.Constant, Bound(solver, sum) ?? 0);
         var step = sum.Step;
         return sum.Constant + ((long)Math.Ceiling((least - sum.Constant) / step) * step);
