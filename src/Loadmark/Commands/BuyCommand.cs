@@ -1,6 +1,5 @@
 using Loadmark.Answers;
 using Loadmark.Core.Nameplates;
-using Loadmark.Core.Rigs;
 using Loadmark.Files;
 using Loadmark.Files.PriceLists;
 using Loadmark.Hosting;
