@@ -53,7 +53,9 @@ internal sealed class LinearBound(WiringModel wiring)
         var rows = new List<(Google.OrTools.LinearSolver.Constraint Row, double Scale, LinearConstraintProto Linear)>();
         foreach (var constraint in model.Constraints)
         {
-            var linear = constraint.Linear;
+            // Where nothing suits, a sum has no terms: it holds, or the search says that it does not.
+            if (constraint.Linear is not { Vars.Count: > 0 } linear)
+                continue;
             var scale = 1.0 / linear.Coeffs.Max(Math.Abs);
             var row = solver.MakeConstraint(Low(linear) * scale, High(linear) * scale);
             for (var term = 0; term < linear.Vars.Count; term++)
