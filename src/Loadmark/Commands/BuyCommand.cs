@@ -32,11 +32,14 @@ internal sealed class BuyCommand(Surroundings around, IRigSource source)
         }
 
         var options = new BuyOptions { Room = [.. room], Only = request.Only.Count == 0 ? null : request.Only.ToHashSet(StringComparer.Ordinal) };
-        var result = SupplyBuyer.Buy(rig, offers, options);
+        var interruption = around.Interruption();
+        var result = SupplyBuyer.Buy(rig, offers, options, interruption);
         if (request.Json)
             BuyJson.Write(around.Output, result);
         else
             Print(result, request.All);
+        if (interruption.IsCancellationRequested)
+            return ExitCode.Interrupted;
         return result.Front.Count > 0 ? ExitCode.Fine : ExitCode.Refused;
     }
 

@@ -1,4 +1,3 @@
-using Loadmark.Core.Rigs;
 using Loadmark.Planning;
 using Loadmark.Planning.Buying;
 
@@ -30,7 +29,7 @@ internal static class BuyPage
         if (result.Cheapest is { } cheapest)
         {
             sheet.BlankLine().Line("The cheapest", Ink.Strong);
-            WriteOption(sheet, cheapest, result.Rig.Wired);
+            WriteOption(sheet, cheapest);
             WriteFront(sheet, result, all);
         }
         else
@@ -52,17 +51,17 @@ internal static class BuyPage
         _ => $"Nothing that feeds every load was found in the time; for less than {Money(result.PriceBound)} there is nothing.",
     };
 
-    private static void WriteOption(Sheet sheet, BuyOption option, ValueList<Feed>? before)
+    private static void WriteOption(Sheet sheet, BuyOption option)
     {
         foreach (var (offer, count) in option.Purchases)
         {
-            var each = count == 1 ? "" : $" (each {Money(offer.Price)})";
-            sheet.PadTo(Indent).Put($"{count} x ").Put(offer.Id, Ink.Strong).PutRight(Money(offer.Price * count), 30).Wrap(each, sheet.Column).EndLine();
+            var each = count == 1 ? "" : $"(each {Money(offer.Price)})";
+            sheet.PadTo(Indent).Put($"{count} x ").Put(offer.Id, Ink.Strong).PutRight(Money(offer.Price * count), 30).Put(count == 1 ? "" : " ").Wrap(each, sheet.Column).EndLine();
         }
 
         sheet.PadTo(Indent).Wrap($"Price {Money(option.Price)}, mass {MassText(option)}, {option.Spare} to spare.", Indent).EndLine();
         sheet.BlankLine();
-        FeedLines.Write(sheet, option.Plan, before, Indent);
+        FeedLines.Write(sheet, option.Plan, Indent);
         if (option.Plan.Unfed.Count > 0)
             sheet.PadTo(Indent).Wrap($"A wiring for everything exists but was not found in the time; without a feed here: {string.Join(", ", option.Plan.Unfed)}.", Indent, Ink.Orange).EndLine();
         sheet.PadTo(Indent).Wrap(Quality(option.Plan), Indent, Ink.Faint).EndLine();
@@ -102,7 +101,7 @@ internal static class BuyPage
         for (var index = 1; index < result.Front.Count; index++)
         {
             sheet.BlankLine().Line($"Option {index + 1}", Ink.Strong);
-            WriteOption(sheet, result.Front[index], result.Rig.Wired);
+            WriteOption(sheet, result.Front[index]);
         }
     }
 

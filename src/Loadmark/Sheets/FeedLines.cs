@@ -12,9 +12,8 @@ internal static class FeedLines
     /// <summary>Writes the lines.</summary>
     /// <param name="sheet">The page.</param>
     /// <param name="plan">The plan.</param>
-    /// <param name="before">The wiring before, to mark what is new; null where there was none.</param>
     /// <param name="indent">Where the lines begin.</param>
-    public static void Write(Sheet sheet, PlanResult plan, ValueList<Feed>? before, int indent)
+    public static void Write(Sheet sheet, PlanResult plan, int indent)
     {
         var feeds = WiredRig.Of(plan.Rig).Feeds;
         var from = Math.Min(MostNameCells, feeds.Select(static feed => feed.OutletNames.Length).DefaultIfEmpty().Max()) + indent + 2;
@@ -24,8 +23,7 @@ internal static class FeedLines
             var how = feed.Feed.Lead is { } lead ? $" over {lead}" : "";
             var setting = feed.Outlets.Any(static outlet => outlet.Rating.Modes.Length > 1) ? $"set to {feed.VoltsText}" : feed.VoltsText;
             var joined = feed.Joined == Joint.None ? "" : $" in {feed.Joined.ToString().ToLowerInvariant()}";
-            var isNew = before is { } wired && !wired.Items.Contains(feed.Feed);
-            sheet.Wrap($"{setting}{joined}{how} to {string.Join(", ", feed.Feed.To)}{(isNew ? "  (new)" : "")}", sheet.Column).EndLine();
+            sheet.Wrap($"{setting}{joined}{how} to {string.Join(", ", feed.Feed.To)}", sheet.Column).EndLine();
         }
 
         var free = OutletRow.Fold(plan.Check.Outlets).Where(static row => row.IsFree).Select(static row => $"{row.Name} ({row.Outlet.Limit?.ToString() ?? "?"})").ToList();

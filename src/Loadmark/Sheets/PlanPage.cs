@@ -19,7 +19,8 @@ internal static class PlanPage
     {
         WriteHead(sheet, plan);
         sheet.BlankLine();
-        FeedLines.Write(sheet, plan, rig.Wired, Indent);
+        FeedLines.Write(sheet, plan, Indent);
+        WriteMoves(sheet, rig, plan);
         WriteExplanation(sheet, explanation);
         WriteChecked(sheet, plan, written);
         Cautions.Write(sheet);
@@ -40,6 +41,37 @@ internal static class PlanPage
             Indent).EndLine();
         if (plan.Unfed.Count > 0)
             sheet.PadTo(Indent).Wrap($"Not fed: {string.Join(", ", plan.Unfed)}.", Indent, Ink.Orange).EndLine();
+    }
+
+    /// <summary>What to do where something is wired already.</summary>
+    private static void WriteMoves(Sheet sheet, Rig rig, PlanResult plan)
+    {
+        if (rig.Wired is not { Count: > 0 })
+            return;
+
+        sheet.BlankLine().Line("What changes against the wiring in the file", Ink.Strong);
+        var moves = LoadMove.Between(rig, plan.Rig);
+        if (moves.Count == 0)
+            sheet.PadTo(Indent).Put("Nothing.").EndLine();
+        foreach (var move in moves)
+        {
+            var before = string.Join(" and ", move.Before.Items.Select(static feed => Place(feed)));
+            sheet.PadTo(Indent).Wrap(
+                (move.After, before.Length) switch
+                {
+                    (null, _) => $"{move.Load}: off {before}, not fed",
+                    ({ } after, 0) => $"{move.Load}: not fed now, to {Place(after)}",
+                    ({ } after, _) => $"{move.Load}: from {before} to {Place(after)}",
+                },
+                Indent).EndLine();
+        }
+    }
+
+    private static string Place(Feed feed)
+    {
+        var joined = feed.Joined == Joint.None ? "" : $" in {feed.Joined.ToString().ToLowerInvariant()}";
+        var at = feed.At.Count == 0 ? "" : $" at {string.Join(" and ", feed.At)}";
+        return $"{string.Join(" + ", feed.From)}{joined}{at}{(feed.Lead is { } lead ? $" over {lead}" : "")}";
     }
 
     private static void WriteExplanation(Sheet sheet, PlanExplanation explanation)
