@@ -1,19 +1,21 @@
 using Loadmark.Bench;
 
-// dotnet run -c Release --project bench/Loadmark.Bench -- [startup|speed|circuits|fuzz [COUNT]]
+// dotnet run -c Release --project bench/Loadmark.Bench -- [startup|speed|buying|circuits|fuzz [COUNT]|planning [SEEDS] [--sizes 6,12]]
 // Writes its tables to bench/results; run from the project's root.
 return args switch
 {
     ["startup"] => StartupBench.Run(),
     ["speed"] => SpeedBench.Run(),
     ["circuits"] => CircuitsBench.Run(),
+    ["buying"] => BuyingBench.Run(),
     ["fuzz"] => Fuzz.Run(1_000_000),
     ["fuzz", var count] when int.TryParse(count, out var inputs) && inputs > 0 => Fuzz.Run(inputs),
+    ["planning", .. var rest] when PlanningBenchOptions.Read(rest) is { } options => PlanningBench.Run(options),
     _ => Usage(),
 };
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: startup | speed | circuits | fuzz [COUNT]");
+    Console.Error.WriteLine("usage: startup | speed | buying | circuits | fuzz [COUNT] | planning [SEEDS] [--sizes 6,12,20]");
     return 2;
 }

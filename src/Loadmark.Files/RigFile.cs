@@ -8,7 +8,7 @@ namespace Loadmark.Files;
 /// <summary>Loads and saves the text of rig files.</summary>
 public static class RigFile
 {
-    internal const string TooLarge = "the file is over 1 MiB; a rig file is never that large";
+    private const string Itself = "rig file";
 
     private const int MostAttempts = 100;
 
@@ -46,12 +46,19 @@ public static class RigFile
         }
     }
 
+    /// <summary>What is wrong with a file that is too large.</summary>
+    /// <param name="what">What it should be: "rig file".</param>
+    internal static string TooLarge(string what = Itself) => $"the file is over 1 MiB; a {what} is never that large";
+
     /// <summary>The text of a file; null, with an error, when it cannot be read.</summary>
-    internal static string? LoadText(string path, ErrorList errors)
+    /// <param name="path">Its path.</param>
+    /// <param name="errors">Where faults go.</param>
+    /// <param name="what">What it should be: "rig file".</param>
+    internal static string? LoadText(string path, ErrorList errors, string what = Itself)
     {
         if (path.Length == 0)
         {
-            errors.Add(Spot.Start, "no file is named", "an empty name", "the name of a rig file");
+            errors.Add(Spot.Start, "no file is named", "an empty name", $"the name of a {what}");
             return null;
         }
 
@@ -59,18 +66,18 @@ public static class RigFile
         {
             if (Directory.Exists(path))
             {
-                errors.Add(Spot.Start, "this is a folder, not a file", "a folder", "a rig file");
+                errors.Add(Spot.Start, "this is a folder, not a file", "a folder", $"a {what}");
                 return null;
             }
 
             using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete, bufferSize: 0);
             if (ReadAll(stream) is { } bytes)
                 return RigBytes.Decode(bytes.Span, errors);
-            errors.Add(Spot.Start, TooLarge);
+            errors.Add(Spot.Start, TooLarge(what));
         }
         catch (Exception fault) when (fault is FileNotFoundException or DirectoryNotFoundException)
         {
-            errors.Add(Spot.Start, "there is no such file", null, "a rig file");
+            errors.Add(Spot.Start, "there is no such file", null, $"a {what}");
         }
         catch (Exception fault) when (fault is UnauthorizedAccessException or SecurityException)
         {

@@ -40,7 +40,7 @@ public static class RigFileReader
             text = text[1..];
         var control = ControlCharacters.FirstIn(text);
         if (text.Length > MostBytes)
-            errors.Add(Spot.Start, RigFile.TooLarge);
+            errors.Add(Spot.Start, RigFile.TooLarge());
         else if (control >= 0 && text[control] == '\0')
             errors.Add(Spot.At(text, control), "this is not a text file: it holds a zero character here", null, "a text in UTF-8");
         else if (control >= 0)

@@ -6,6 +6,9 @@ public sealed record PlanOptions
     /// <summary>The supplies that may be used; null for all.</summary>
     public IReadOnlySet<string>? Only { get; init; }
 
+    /// <summary>Told what is being looked for, each time that changes; null for nobody. It is called on the planning thread.</summary>
+    public IProgress<PlanProgress>? Progress { get; init; }
+
     /// <summary>How long to look at the most; ten seconds unless set.</summary>
     public TimeSpan TimeLimit { get; init; } = TimeSpan.FromSeconds(10);
 }

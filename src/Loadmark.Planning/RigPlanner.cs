@@ -1,9 +1,8 @@
-using Loadmark.Core.Checks;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 using Loadmark.Planning.Decoding;
-using Loadmark.Planning.Model;
 using Loadmark.Planning.Problem;
+using Loadmark.Planning.Searching;
 
 namespace Loadmark.Planning;
 
@@ -20,12 +19,7 @@ public static class RigPlanner
         ArgumentNullException.ThrowIfNull(rig);
         ArgumentNullException.ThrowIfNull(options);
 
-        var problem = new PlanProblemBuilder(rig).Build(options.Only);
-        var model = new WiringModel(problem);
-        var start = new GreedyStart(problem, model);
-        var answer = new LevelSolver(model, start, options.TimeLimit, TimeProvider.System, cancellation).Solve();
-        var feeds = new FeedDecoder(problem, model).Decode(answer.Values ?? start.ValueOf);
-        return Describe(rig with { Wired = feeds }, answer);
+        return Describe(Search(rig, options, cancellation).Best());
     }
 
     /// <summary>Answers whether every load of a rig can be fed, and looks no further for the best wiring.</summary>
@@ -39,45 +33,37 @@ public static class RigPlanner
         ArgumentNullException.ThrowIfNull(rig);
         ArgumentNullException.ThrowIfNull(options);
 
-        var problem = new PlanProblemBuilder(rig).Build(options.Only);
-        var model = new WiringModel(problem);
-        var start = new GreedyStart(problem, model);
-        var solver = new LevelSolver(model, start, options.TimeLimit, TimeProvider.System, cancellation);
-        var isExact = !problem.Pinned.Loads.Items.Any(static load => load.Rating.DrawVaries);
-        return solver.FeedsAll() is { } answer && (answer || isExact) ? answer : null;
+        return Search(rig, options, cancellation).FeedsAll();
     }
 
-    private static PlanResult Describe(Rig rig, ModelAnswer answer)
+    private static PlanSearch Search(Rig rig, PlanOptions options, CancellationToken cancellation) =>
+        new(rig, new PlanProblemBuilder(rig).Build(options.Only), options, TimeProvider.System, cancellation);
+
+    private static PlanResult Describe(Candidate plan)
     {
-        var wired = WiredRig.Of(rig);
-        var check = RigChecker.Check(wired);
-        // The model knows one draw a load, the highest. Where a load draws less at another voltage, a wiring that the model
-        // rules out may hold, so nothing is proven.
-        var isExact = !wired.Loads.Items.Any(static load => load.Rating.DrawVaries);
         var levels = new List<ObjectiveLevel>();
         foreach (var level in Enum.GetValues<Level>())
         {
             // What pinned feeds add is the same for every wiring, so the gap is what the search left of it.
-            var value = LevelMeter.Measure(level, wired, check);
-            var bound = isExact && answer.Gaps[(int)level] is { } gap ? Math.Max(0, value - LevelMeter.Scaled(level, gap)) : 0;
+            var value = plan.Levels[(int)level];
+            var bound = plan.Gaps.ElementAtOrDefault((int)level) is { } gap ? Math.Max(0, value - LevelMeter.Scaled(level, gap)) : 0;
             levels.Add(new ObjectiveLevel(LevelMeter.NameOf(level), value, bound));
         }
 
         return new PlanResult
         {
-            Status = StatusOf(levels, answer, isExact),
-            Rig = rig,
-            Unfed = [.. wired.Loads.Items.Where(load => load.Feeds.Count == 0).Select(load => load.Id)],
+            Status = StatusOf(plan, levels[(int)Level.Unfed]),
+            Rig = plan.Wired.Rig,
+            Unfed = [.. plan.Wired.Loads.Items.Where(load => load.Feeds.Count == 0).Select(load => load.Id)],
             Objective = [.. levels],
-            Check = check,
+            Check = plan.Check,
         };
     }
 
-    private static PlanStatus StatusOf(List<ObjectiveLevel> levels, ModelAnswer answer, bool isExact)
+    private static PlanStatus StatusOf(Candidate plan, ObjectiveLevel unfed)
     {
-        var unfed = levels[(int)Level.Unfed];
         if (unfed.Value == 0)
-            return isExact && answer.Gaps.All(gap => gap == 0) ? PlanStatus.Optimal : PlanStatus.Feasible;
+            return plan.Gaps.Length > 0 && plan.Gaps.All(static gap => gap == 0) ? PlanStatus.Optimal : PlanStatus.Feasible;
         return unfed.Bound > 0 ? PlanStatus.Infeasible : PlanStatus.Unknown;
     }
 }

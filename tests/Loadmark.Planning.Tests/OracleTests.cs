@@ -21,16 +21,7 @@ public sealed class OracleTests(ITestOutputHelper output)
             var rig = Tests.Rigs.Read(text);
             if (seed % 4 == 0 && new BruteForce(rig).AnyFeed(seed * 7) is { } feed)
                 rig = rig with { Wired = [feed with { Pinned = true }] };
-            if (WiredRig.Of(rig).Loads.Items.Any(load => load.Rating.DrawVaries))
-            {
-                // The model does not know such loads exactly; it must not claim to have proven anything.
-                varying++;
-                var unproven = RigPlanner.Plan(rig, new PlanOptions(), TestContext.Current.CancellationToken);
-                Assert.True(unproven.Status is PlanStatus.Feasible or PlanStatus.Unknown, $"seed {seed}: {unproven.Status}");
-                PlanAssert.IsSafe(unproven);
-                continue;
-            }
-
+            varying += WiredRig.Of(rig).Loads.Items.Any(load => load.Rating.DrawVaries) ? 1 : 0;
             HashSet<string>? only = seed % 6 == 0 ? ["S1", "S3"] : null;
             var best = new BruteForce(rig, only).Run();
             tried += best.Tried;

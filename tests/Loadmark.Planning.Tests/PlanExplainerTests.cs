@@ -47,7 +47,33 @@ public sealed class PlanExplainerTests
 
     [Fact]
     public void Two_loads_that_fit_one_outlet_need_only_a_chain() =>
-        Assert.Equal("one more daisy chain with 2 plugs", Explain(Rig(["9V DC 100mA"], ["9V DC 20mA", "9V DC 20mA"])).Changes[0]);
+        Assert.Equal("one more daisy chain with 2 plugs, so that L1 and L2 share s/1", Explain(Rig(["9V DC 100mA"], ["9V DC 20mA", "9V DC 20mA"])).Changes[0]);
+
+    [Fact]
+    public void Headroom_that_leaves_no_limit_past_it_is_the_largest_that_does()
+    {
+        // 93 of 100 mA: 7 % stays free.
+        var rig = Rig(["9V DC 100mA"], ["9V DC 93mA"]);
+        Assert.Equal(["set headroom to 7 %: then no limit is past it"], Explain(rig).Changes);
+        Assert.Empty(Explain(rig with { Headroom = 0.07m }).Changes);
+        Assert.NotEmpty(Explain(rig with { Headroom = 0.08m }).Changes);
+    }
+
+    [Fact]
+    public void No_headroom_is_offered_where_a_limit_is_met_exactly_only_none() =>
+        Assert.Equal(["set headroom to 0 %: then no limit is past it"], Explain(Rig(["9V DC 100mA"], ["9V DC 100mA"])).Changes);
+
+    [Fact]
+    public void What_is_cancelled_claims_nothing()
+    {
+        using var cancelled = new CancellationTokenSource();
+        cancelled.Cancel();
+        var rig = Rig(["9V DC 100mA", "9V DC 500mA"], ["9V DC 300mA", "9V DC 300mA", "9V DC 20mA"]);
+        var plan = RigPlanner.Plan(rig, Options, cancelled.Token);
+        Assert.NotEmpty(plan.Rig.Wired!.Value);
+        Assert.Equal(PlanStatus.Unknown, plan.Status);
+        Assert.Empty(PlanExplainer.Explain(plan, Options, cancelled.Token).Changes);
+    }
 
     private static PlanExplanation Explain(Rig rig) => PlanExplainer.Explain(Plan(rig), Options, TestContext.Current.CancellationToken);
 

@@ -17,6 +17,15 @@ public sealed class PlanTests
     }
 
     [Fact]
+    public void A_rig_in_which_no_outlet_suits_any_load_is_proven_dark()
+    {
+        var rig = Rigs.Read($"{Common} {{ 1: 18 V DC 500 mA }} }}\nloads: {{ A: {{ label: 9 V 20 mA }}, B: {{ label: 9 V AC 20 mA }} }}\n");
+        Assert.False(RigPlanner.CanFeedAll(rig, new PlanOptions(), TestContext.Current.CancellationToken));
+        Assert.Equal(PlanStatus.Infeasible, RigPlanner.Plan(rig, new PlanOptions(), TestContext.Current.CancellationToken).Status);
+        Assert.False(RigPlanner.CanFeedAll(rig with { Supplies = [] }, new PlanOptions(), TestContext.Current.CancellationToken));
+    }
+
+    [Fact]
     public void A_pinned_feed_stays_and_other_wiring_is_ignored()
     {
         var plan = Rigs.Plan(

@@ -16,7 +16,7 @@ public sealed class LayeringTests
     {
         ["Loadmark.Core"] = ([], []),
         ["Loadmark.Circuits"] = ([], []),
-        ["Loadmark.Files"] = (["Loadmark.Core"], ["YamlDotNet"]),
+        ["Loadmark.Files"] = (["Loadmark.Core"], ["CsvHelper", "YamlDotNet"]),
         ["Loadmark.Planning"] = (["Loadmark.Core"], ["Google.OrTools"]),
         ["Loadmark"] = (["Loadmark.Core", "Loadmark.Files", "Loadmark.Planning"], ["Spectre.Console", "System.CommandLine"]),
     };

@@ -62,6 +62,25 @@ public sealed class PlanCommandTests : IDisposable
     }
 
     [Fact]
+    public void Says_what_changes_against_the_wiring_in_the_file()
+    {
+        var path = Save();
+        File.AppendAllText(path, "\nwired:\n  - { from: brick/2, at: 9 V, to: OD-03 }\n");
+        var text = Run(0, "plan", path);
+        Assert.Contains("OD-03: from brick/2 at 9 V to brick/1", text, StringComparison.Ordinal);
+        Assert.Contains("DL-02: not fed now, to brick/2 at 9 V", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Interrupted_it_answers_with_the_best_so_far_and_claims_nothing()
+    {
+        var (code, text) = ProgramRun.WithFiles(new CancellationToken(canceled: true), "plan", Save());
+        Assert.Equal(130, code);
+        Assert.Contains("to OD-03", text, StringComparison.Ordinal);
+        Assert.Contains("was not proven in the time", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_supply_that_is_not_there_is_an_error() => Run(2, "plan", Save(), "--only", "brik");
 
     [Fact]

@@ -58,7 +58,10 @@ internal sealed class ProgramRun : IRigSource
     }
 
     /// <summary>Runs the program with rigs from disk and the real rules.</summary>
-    public static (int Code, string Output) WithFiles(params string[] args)
+    public static (int Code, string Output) WithFiles(params string[] args) => WithFiles(CancellationToken.None, args);
+
+    /// <summary>The same where Ctrl-C has been pressed, or will be.</summary>
+    public static (int Code, string Output) WithFiles(CancellationToken interruption, params string[] args)
     {
         using var output = new MemoryStream();
         var around = new Surroundings
@@ -67,6 +70,7 @@ internal sealed class ProgramRun : IRigSource
             OutputEncoding = new UTF8Encoding(false),
             Error = TextWriter.Null,
             Input = static () => TextReader.Null,
+            Interruption = () => interruption,
             Width = 80,
             Colour = false,
             Debug = false,

@@ -74,16 +74,10 @@ internal sealed class Fields
     {
         if (Scalar(key, "yes or no") is not { } scalar)
             return null;
-        switch (scalar.Value.Trim().ToLowerInvariant())
-        {
-            case "yes" or "true" or "on":
-                return true;
-            case "no" or "false" or "off":
-                return false;
-            default:
-                Errors.Expected(scalar.Start, key, "yes or no", scalar.Value);
-                return null;
-        }
+        if (YesNoText.Read(scalar.Value) is { } answer)
+            return answer;
+        Errors.Expected(scalar.Start, key, "yes or no", scalar.Value);
+        return null;
     }
 
     /// <summary>One of a table's words; null when absent or, with an error, none of them.</summary>

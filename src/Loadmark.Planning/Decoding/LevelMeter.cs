@@ -54,7 +54,7 @@ internal static class LevelMeter
     }
 
     private static bool IsSpecial(WiredFeed feed) =>
-        feed.Joined != Joint.None || feed.Loads.Length > 1 || feed.Lead is { Type: not LeadType.Straight };
+        feed.Joined != Joint.None || feed.Loads.Length > 1 || feed.Lead is { Type: not LeadType.Straight } or { Plug: not null };
 
     /// <summary>The most amps an outlet could give at any of its settings; zero when nothing tells.</summary>
     private static decimal Capacity(WiredOutlet outlet)

@@ -11,33 +11,49 @@ namespace Loadmark.Planning.Explaining;
 /// </summary>
 public sealed class PlanExplainer
 {
+    private const string ThinHeadroom = "thin-headroom";
     private const int MostChanges = 5;
+
+    /// <summary>The share of the whole time that one question may take.</summary>
+    private const double ShareOfTime = 0.1;
 
     private readonly Rig _rig;
     private readonly PlanOptions _options;
+    private readonly TimeProvider _time;
+    private readonly long _begin;
     private readonly CancellationToken _cancellation;
 
-    private PlanExplainer(Rig rig, PlanOptions options, CancellationToken cancellation)
+    private PlanExplainer(Rig rig, PlanOptions options, TimeProvider time, CancellationToken cancellation)
     {
         _rig = rig;
-        _options = options;
+        _options = options with { TimeLimit = options.TimeLimit * ShareOfTime, Progress = null };
+        _time = time;
+        _begin = time.GetTimestamp();
         _cancellation = cancellation;
+        Limit = options.TimeLimit;
     }
 
-    /// <summary>Explains what stands in the way of the loads that a plan does not feed.</summary>
-    /// <param name="plan">The plan; nothing is explained where it feeds everything.</param>
-    /// <param name="options">How it was planned; its time limit holds for each question asked on the way.</param>
+    private TimeSpan Limit { get; }
+
+    private bool IsOver => _cancellation.IsCancellationRequested || _time.GetElapsedTime(_begin) > Limit;
+
+    /// <summary>
+    /// Explains what stands in the way of the loads that a plan does not feed; of one that feeds all but leaves less free
+    /// than the headroom, which headroom would do.
+    /// </summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="options">How it was planned; its time limit holds for all questions asked on the way together.</param>
     /// <param name="cancellation">Stops asking; what was found so far is returned.</param>
     public static PlanExplanation Explain(PlanResult plan, PlanOptions options, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(options);
-        if (plan.Unfed.Count == 0)
-            return new PlanExplanation([], []);
 
         // The planned wiring itself must not bind: only pinned feeds do.
         var pinned = new ValueList<Feed>([.. (plan.Rig.Wired ?? []).Items.Where(static feed => feed.Pinned)]);
-        var explainer = new PlanExplainer(plan.Rig with { Wired = pinned }, options, cancellation);
+        var explainer = new PlanExplainer(plan.Rig with { Wired = pinned }, options, TimeProvider.System, cancellation);
+        if (plan.Unfed.Count == 0)
+            return new PlanExplanation([], [.. explainer.Headrooms(plan)]);
         return new PlanExplanation([.. explainer.Reasons(plan)], [.. explainer.Changes(plan)]);
     }
 
@@ -48,7 +64,7 @@ public sealed class PlanExplainer
         {
             var load = LoadOf(id);
             var outlets = Suitability.OutletsFor(_rig, load, _options.Only);
-            if (outlets.Count == 0 && !Holds(_rig with { Loads = [load], Wired = (ValueList<Feed>)[] }))
+            if (outlets.Count == 0 && Fails(_rig with { Loads = [load], Wired = (ValueList<Feed>)[] }))
                 yield return new Reason([id], $"No outlet here gives {id} what it needs: {Needs(load)}.");
             else
                 together.Add(id);
@@ -67,27 +83,38 @@ public sealed class PlanExplainer
     }
 
     /// <summary>
-    /// A rig with few of the loads that still cannot be fed: each is left out in turn and stays out if the rest still fail
-    /// (deletion filtering; what remains is minimal, not the smallest of all).
+    /// A rig with few of the loads that still cannot be fed: some are left out in turn and stay out if the rest still fail
+    /// (deletion filtering: what remains is minimal, not the smallest of all).
     /// </summary>
     private Rig? MinimalSet(PlanResult plan, List<string> mustHold)
     {
         var pinned = (_rig.Wired ?? []).Items.SelectMany(static feed => feed.To.Items).ToHashSet(StringComparer.Ordinal);
         var hopeless = plan.Unfed.Items.Except(mustHold, StringComparer.Ordinal).ToHashSet(StringComparer.Ordinal);
         var core = _rig with { Loads = [.. _rig.Loads.Items.Where(load => !hopeless.Contains(load.Id))] };
-        if (Holds(core))
+        if (!Fails(core))
             return null;
 
-        // Those the plan feeds first: the set then keeps the loads that the plan had to leave dark.
-        foreach (var load in core.Loads.Items.OrderBy(load => mustHold.Contains(load.Id)))
+        // Those the plan feeds first: the set then keeps the loads that the plan had to leave dark. In large pieces first,
+        // since most loads have nothing to do with it.
+        var others = core.Loads.Items.Where(load => !pinned.Contains(load.Id)).OrderBy(load => mustHold.Contains(load.Id)).Select(static load => load.Id).ToList();
+        for (var size = Math.Max(1, others.Count / 2); size > 0; size /= 2)
         {
-            if (_cancellation.IsCancellationRequested)
-                return null;
-            if (pinned.Contains(load.Id))
-                continue;
-            var without = core with { Loads = [.. core.Loads.Items.Where(other => other.Id != load.Id)] };
-            if (!Holds(without))
-                core = without;
+            for (var from = 0; from < others.Count;)
+            {
+                if (IsOver)
+                    return null;
+                var piece = others.GetRange(from, Math.Min(size, others.Count - from)).ToHashSet(StringComparer.Ordinal);
+                var without = core with { Loads = [.. core.Loads.Items.Where(load => !piece.Contains(load.Id))] };
+                if (Fails(without))
+                {
+                    core = without;
+                    others.RemoveRange(from, piece.Count);
+                }
+                else
+                {
+                    from += size;
+                }
+            }
         }
 
         return core;
@@ -98,13 +125,46 @@ public sealed class PlanExplainer
         var changes = new List<string>();
         foreach (var (text, rig) in Candidates(plan))
         {
-            if (changes.Count == MostChanges || _cancellation.IsCancellationRequested)
+            if (changes.Count == MostChanges || IsOver)
                 break;
             if (Holds(rig))
-                changes.Add(text);
+                changes.Add(text + Sharing(rig));
         }
 
         return changes;
+    }
+
+    /// <summary>Which loads share an outlet over a lead that was added.</summary>
+    private string Sharing(Rig rig)
+    {
+        if (rig.Leads.Count == _rig.Leads.Count || rig.Leads[^1].LoadPlugs is 1)
+            return "";
+
+        var wired = Plan(rig).Rig.Wired ?? [];
+        return wired.Items.FirstOrDefault(feed => feed.Lead == rig.Leads[^1].Id) is { } feed && feed.To.Count > 1
+            ? $", so that {Words(feed.To)} share {string.Join(" and ", feed.From.Select(static outlet => $"{outlet.Supply}/{outlet.Outlet}"))}"
+            : "";
+    }
+
+    /// <summary>The largest headroom, in whole percents, with which no limit is past it.</summary>
+    private IEnumerable<string> Headrooms(PlanResult plan)
+    {
+        if (!plan.Check.Findings.Items.Any(static finding => finding.Rule == ThinHeadroom))
+            yield break;
+
+        var (fits, tooMuch) = (-1, (int)Math.Ceiling(_rig.HeadroomInForce * 100));
+        while (tooMuch - fits > 1 && !IsOver)
+        {
+            var middle = fits < 0 ? 0 : (fits + tooMuch) / 2;
+            var tried = Plan(_rig with { Headroom = middle / 100m });
+            var isFine = tried.Unfed.Count == 0 && !tried.Check.Findings.Items.Any(static finding => finding.Rule == ThinHeadroom);
+            if (!isFine && middle == 0)
+                yield break;
+            (fits, tooMuch) = isFine ? (middle, tooMuch) : (fits, middle);
+        }
+
+        if (fits >= 0)
+            yield return $"set headroom to {fits} %: then no limit is past it";
     }
 
     private IEnumerable<(string Text, Rig Rig)> Candidates(PlanResult plan)
@@ -163,10 +223,23 @@ public sealed class PlanExplainer
         return name;
     }
 
-    private bool Holds(Rig rig)
+    private static string Words(ValueList<string> ids) => $"{string.Join(", ", ids.Items.SkipLast(1))} and {ids[^1]}";
+
+    private PlanResult Plan(Rig rig) => RigPlanner.Plan(rig, _options with { Only = OnlyWith(rig) }, _cancellation);
+
+    private bool Holds(Rig rig) => FeedsAll(rig) is true;
+
+    private bool Fails(Rig rig) => FeedsAll(rig) is false;
+
+    private bool? FeedsAll(Rig rig) => RigPlanner.CanFeedAll(rig with { Signal = [] }, _options with { Only = OnlyWith(rig) }, _cancellation);
+
+    /// <summary>What is added to the rig may always be used.</summary>
+    private HashSet<string>? OnlyWith(Rig rig)
     {
-        var only = _options.Only is null ? null : new HashSet<string>(_options.Only.Concat(rig.Supplies.Items.Select(static supply => supply.Id).Except(_rig.Supplies.Items.Select(static supply => supply.Id))), StringComparer.Ordinal);
-        return RigPlanner.CanFeedAll(rig with { Signal = [] }, _options with { Only = only }, _cancellation) == true;
+        if (_options.Only is not { } only)
+            return null;
+        var added = rig.Supplies.Items.Select(static supply => supply.Id).Except(_rig.Supplies.Items.Select(static supply => supply.Id), StringComparer.Ordinal);
+        return new HashSet<string>(only.Concat(added), StringComparer.Ordinal);
     }
 
     private Load LoadOf(string id) => _rig.Loads.Items.First(load => load.Id == id);

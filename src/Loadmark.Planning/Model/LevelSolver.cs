@@ -1,146 +1,219 @@
 using Google.OrTools.Sat;
+using Loadmark.Planning.Decoding;
 
 namespace Loadmark.Planning.Model;
 
 /// <summary>
-/// Minimises the levels one after the other. Levels that together fit into one weighted sum, exactly and without loss,
-/// are minimised in one go; what is proven is then held fast for the next.
+/// Minimises the levels one after the other. A level whose value the relaxation already proves needs no search; for the
+/// others, levels that have to do with one another are searched together as a weighted sum, exact and without loss. What is
+/// proven is held fast for the next.
 /// </summary>
-internal sealed class LevelSolver(WiringModel wiring, GreedyStart start, TimeSpan limit, TimeProvider time, CancellationToken cancellation)
+internal sealed class LevelSolver
 {
     /// <summary>Weighted sums stay below this: the solver tells bounds in floating point, exact to 2^53.</summary>
     private const long MostWeighted = 1L << 50;
 
+    /// <summary>The share of the time left that one search may take, so that some is left for the levels after it.</summary>
+    private const double ShareOfTime = 0.5;
+
+    /// <summary>
+    /// The relaxation of these models is tight, so it leads the search; and the models are small and solved often, so little
+    /// time goes into preparing them.
+    /// </summary>
+    private const string Strategy =
+        "linearization_level:2 search_branching:LP_SEARCH max_presolve_iterations:1 cp_model_probing_level:0 symmetry_level:0";
+
     /// <summary>Levels that have to do with one another; all in one sum would slow the search down with its large weights.</summary>
     private static readonly Level[][] Together =
     [
-        [Level.Unfed, Level.UnfedFirst, Level.UnfedSecond],
-        [Level.Thin, Level.Margins],
+        [Level.Unfed],
+        [Level.UnfedFirst, Level.UnfedSecond, Level.Thin, Level.Margins],
         [Level.Noise, Level.NoisyLoads],
-        [Level.SpecialLeads, Level.Sharing],
-        [Level.Capacity],
+        [Level.SpecialLeads, Level.Sharing, Level.Capacity],
     ];
 
-    private readonly long _begin = time.GetTimestamp();
-    private readonly Dictionary<int, long> _values = [];
+    private readonly WiringModel _wiring;
+    private readonly LinearBound _linear;
+    private readonly IntVar[] _variables;
+    private readonly TimeSpan _limit;
+    private readonly TimeProvider _time;
+    private readonly IProgress<PlanProgress>? _progress;
+    private readonly CancellationToken _cancellation;
+    private readonly long _begin;
+    private readonly long?[] _gaps = new long?[Enum.GetValues<Level>().Length];
+    private readonly long[] _floors;
+    private long[] _values;
+    private bool _isProven = true;
+    private bool _isOnFloor = true;
+
+    /// <summary>Prepares.</summary>
+    /// <param name="wiring">The model; levels that are done are held fast in it.</param>
+    /// <param name="start">A solution to begin with.</param>
+    /// <param name="floors">The best vector of an easier problem, for the first levels: no solution's is before it in order.</param>
+    /// <param name="limit">How long to look at the most.</param>
+    /// <param name="time">The clock for that.</param>
+    /// <param name="progress">Told what is searched for; null for nobody.</param>
+    /// <param name="cancellation">Stops the search.</param>
+    public LevelSolver(
+        WiringModel wiring, long[] start, long[] floors, TimeSpan limit, TimeProvider time, IProgress<PlanProgress>? progress, CancellationToken cancellation)
+    {
+        _wiring = wiring;
+        _linear = new LinearBound(wiring);
+        _variables = [.. wiring.Variables.All];
+        _values = start;
+        _floors = floors;
+        _limit = limit;
+        _time = time;
+        _progress = progress;
+        _cancellation = cancellation;
+        _begin = time.GetTimestamp();
+    }
+
+    /// <summary>The best solution so far.</summary>
+    public long[] Values => _values;
+
+    private bool IsOver => Left <= TimeSpan.Zero || _cancellation.IsCancellationRequested;
+
+    private TimeSpan Left => _limit - _time.GetElapsedTime(_begin);
 
     /// <summary>Solves all levels, or as many as the time allows.</summary>
     public ModelAnswer Solve()
     {
-        var gaps = new long?[Enum.GetValues<Level>().Length];
         foreach (var levels in Together)
         {
-            if (!Pieces(levels).All(piece => SolveTogether(piece, gaps)))
-                break;
+            for (var from = 0; from < levels.Length;)
+                from += ProveFirst(levels[from]) ? 1 : Search(levels[from..]);
         }
 
-        return new ModelAnswer(_values.Count == 0 ? null : variable => _values[variable.Index], gaps);
+        return new ModelAnswer(_values, _gaps);
     }
 
     /// <summary>Whether no load need stay dark; null when the time did not suffice to tell.</summary>
     public bool? FeedsAll()
     {
-        wiring.Model.Add(wiring[Level.Unfed].Expression() <= 0);
-        return Run(out _) switch
-        {
-            CpSolverStatus.Optimal or CpSolverStatus.Feasible => true,
-            CpSolverStatus.Infeasible => false,
-            _ => null,
-        };
+        if (ValueOf(Level.Unfed) > 0 && !ProveFirst(Level.Unfed))
+            Search([Level.Unfed]);
+        if (ValueOf(Level.Unfed) == 0)
+            return true;
+        return _gaps[(int)Level.Unfed] is { } gap && gap < ValueOf(Level.Unfed) ? false : null;
     }
 
-    /// <summary>Cuts levels where their weighted sum would not be exact.</summary>
-    private IEnumerable<Level[]> Pieces(Level[] levels)
+    private long ValueOf(Level level) => _wiring[level].ValueIn(_values);
+
+    /// <summary>Holds a level whose value is proven without a search.</summary>
+    private bool ProveFirst(Level level)
     {
-        var from = 0;
-        var weight = 1L;
-        for (var place = 0; place < levels.Length; place++)
+        // Nothing is below zero.
+        if (ValueOf(level) == _wiring[level].Constant)
         {
-            var range = wiring[levels[place]].Most + 1;
-            if (place > from && weight > MostWeighted / range)
-            {
-                yield return levels[from..place];
-                (from, weight) = (place, 1);
-            }
-
-            weight *= range;
-        }
-
-        yield return levels[from..];
-    }
-
-    /// <summary>Minimises some levels in one go.</summary>
-    /// <returns>Whether every one of them is proven.</returns>
-    private bool SolveTogether(Level[] levels, long?[] gaps)
-    {
-        if (_values.Count > 0 && levels.All(level => wiring[level].IsEmpty))
-        {
-            foreach (var level in levels)
-                gaps[(int)level] = 0;
+            Hold(level, 0);
             return true;
         }
 
-        var sum = new Tally();
-        var weights = new long[levels.Length];
-        var weight = 1L;
-        for (var place = levels.Length - 1; place >= 0; place--)
+        if (IsOver)
+            return false;
+        var least = _linear.Of(_wiring[level], Left * ShareOfTime);
+        if (_isOnFloor && (int)level < _floors.Length)
+            least = Math.Max(least, _floors[(int)level]);
+        if (_linear.Whole is { } whole && _wiring[level].ValueIn(whole) < ValueOf(level))
+            _values = whole;
+        if (least >= ValueOf(level))
         {
-            weights[place] = weight;
-            sum.Add(wiring[levels[place]], weight);
-            weight *= wiring[levels[place]].Most + 1;
+            Hold(level, 0);
+            return true;
         }
 
-        wiring.Model.Minimize(sum.Expression());
+        _progress?.Report(new PlanProgress(LevelMeter.NameOf(level), LevelMeter.Scaled(level, ValueOf(level)), LevelMeter.Scaled(level, least)));
+        if (least > _wiring[level].Constant)
+            _wiring.Model.Add(_wiring[level].Expression() >= least);
+        Note(level, ValueOf(level) - least);
+        return false;
+    }
+
+    /// <summary>Searches for the least weighted sum of levels, as many of them as fit in one exactly, and holds what is found.</summary>
+    /// <returns>How many levels are done.</returns>
+    private int Search(Level[] levels)
+    {
+        var (count, weights) = Weigh(levels);
+        var sum = new Tally();
+        for (var place = 0; place < count; place++)
+            sum.Add(_wiring[levels[place]], weights[place]);
+        _wiring.Model.Minimize(sum.Expression());
         var status = Run(out var bound);
-        if (status is not (CpSolverStatus.Optimal or CpSolverStatus.Feasible))
-            return false;
 
         // The bound's digits in the mixed base of the weights: each holds as long as all before it are reached.
         var rest = bound;
-        for (var place = 0; place < levels.Length; place++)
+        for (var place = 0; place < count; place++)
         {
-            var level = levels[place];
-            var value = wiring[level].ValueIn(variable => _values[variable.Index]);
-            var least = place == levels.Length - 1 ? rest : Math.DivRem(rest, weights[place], out rest);
-            gaps[(int)level] = status == CpSolverStatus.Optimal ? 0 : Math.Max(0, value - Math.Max(0, least));
-            if (gaps[(int)level] != 0)
-                return false;
-            wiring.Model.Add(wiring[level].Expression() <= value);
+            var value = ValueOf(levels[place]);
+            var least = place == count - 1 ? rest : Math.DivRem(rest, weights[place], out rest);
+            if (status is CpSolverStatus.Optimal)
+                Hold(levels[place], 0);
+            else if (status is CpSolverStatus.Feasible)
+                Hold(levels[place], value - Math.Max(0, least));
+            else
+                Hold(levels[place], null);
         }
 
-        return true;
+        return count;
+    }
+
+    /// <summary>The weights with which the first levels make one sum that tells every one of them.</summary>
+    private (int Count, long[] Weights) Weigh(Level[] levels)
+    {
+        var count = 1;
+        var range = _wiring[levels[0]].Most + 1;
+        while (count < levels.Length && range <= MostWeighted / (_wiring[levels[count]].Most + 1))
+            range *= _wiring[levels[count++]].Most + 1;
+        var weights = new long[count];
+        var weight = 1L;
+        for (var place = count - 1; place >= 0; place--)
+        {
+            weights[place] = weight;
+            weight *= _wiring[levels[place]].Most + 1;
+        }
+
+        return (count, weights);
+    }
+
+    /// <summary>Demands for all that follows that a level does not get worse.</summary>
+    private void Hold(Level level, long? gap)
+    {
+        Note(level, gap);
+        _isProven &= gap == 0;
+        _isOnFloor &= (int)level < _floors.Length && ValueOf(level) == _floors[(int)level];
+        if (!_wiring[level].IsEmpty)
+            _wiring.Model.Add(_wiring[level].Expression() <= ValueOf(level));
+    }
+
+    /// <summary>A gap counts only while all levels before are proven; of two the smaller holds.</summary>
+    private void Note(Level level, long? gap)
+    {
+        if (_isProven && gap is { } known)
+            _gaps[(int)level] = Math.Max(0, Math.Min(known, _gaps[(int)level] ?? long.MaxValue));
     }
 
     private CpSolverStatus Run(out long bound)
     {
         bound = 0;
-        var left = limit - time.GetElapsedTime(_begin);
-        if (left <= TimeSpan.Zero || cancellation.IsCancellationRequested)
+        if (IsOver)
             return CpSolverStatus.Unknown;
 
-        wiring.Model.ClearHints();
-        if (_values.Count > 0)
-        {
-            foreach (var variable in wiring.Variables)
-                wiring.Model.AddHint(variable, _values[variable.Index]);
-        }
-        else
-        {
-            start.Hint();
-        }
+        _wiring.Model.ClearHints();
+        foreach (var variable in _variables)
+            _wiring.Model.AddHint(variable, _values[variable.Index]);
 
         using var solver = new CpSolver();
         solver.StringParameters = FormattableString.Invariant(
-            $"num_workers:1 random_seed:1 max_time_in_seconds:{left.TotalSeconds:0.######}");
+            $"num_workers:1 random_seed:1 max_time_in_seconds:{Left.TotalSeconds * ShareOfTime:0.######} {Strategy}");
 
         // Asked again and again, because a request that comes before the search has begun is lost.
         using var asking = new Timer(_ => solver.StopSearch(), null, Timeout.Infinite, Timeout.Infinite);
-        using var registration = cancellation.Register(() => asking.Change(0, 20));
-        var status = solver.Solve(wiring.Model);
+        using var registration = _cancellation.Register(() => asking.Change(0, 20));
+        var status = solver.Solve(_wiring.Model);
         if (status is CpSolverStatus.Optimal or CpSolverStatus.Feasible)
         {
-            foreach (var variable in wiring.Variables)
-                _values[variable.Index] = solver.Value(variable);
+            _values = [.. _variables.Select(variable => solver.Value(variable))];
             bound = (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6);
         }
 

@@ -5,102 +5,170 @@ using Loadmark.Planning.Problem;
 
 namespace Loadmark.Planning.Model;
 
-/// <summary>Which loads share a return: what must not, and what hums.</summary>
-internal sealed class ReturnModel(PlanProblem problem, WiringModel wiring)
+/// <summary>Which loads meet on a return that several outlets share: what must not, and what hums. Used once for each.</summary>
+/// <remarks>
+/// A return is in one of three states: one load that minds company is alone on it; there are loads that do not mind one
+/// another; or it is noisy. What is on it is counted apart for the noisy state, so that a fraction of a state holds no more
+/// than that fraction of its loads: that makes the relaxation tight.
+/// </remarks>
+internal sealed class ReturnModel
 {
-    /// <summary>Adds every return on which loads may meet.</summary>
-    public void Build()
-    {
-        foreach (var shared in problem.Outlets.Select(group => group.SharedReturn).OfType<string>().Distinct(StringComparer.Ordinal))
-        {
-            var on = wiring.Singles.Where(single => single.Source.SharedReturn == shared)
-                .Select(single => (single.Load, single.Count, (long)Math.Min(single.Load.Count, single.Source.Parts[0].Group.Count)))
-                .Concat(wiring.Slots.Where(slot => slot.Source.SharedReturn == shared).SelectMany(slot => slot.Loads));
-            var outlets = problem.Outlets.Where(group => group.SharedReturn == shared).Sum(group => group.Count);
-            Add([.. on], outlets + problem.Slots.Sum(slot => slot.Plugs - 1), problem.PinnedOnReturn.TryGetValue(shared, out var pinned) ? [.. pinned.Select(load => load.Rating)] : []);
-        }
+    private readonly WiringModel _wiring;
+    private readonly List<LoadCount> _on;
+    private readonly List<LoadRating> _pinned;
+    private readonly int _pinnedInSignal;
+    private readonly int _places;
+    private readonly List<LoadCount> _noisy = [];
 
-        // A lead on an outlet with a return of its own makes a return for its loads; it takes from one source at a time.
-        foreach (var slot in wiring.Slots.Where(choice => choice.Source.SharedReturn is null).GroupBy(choice => choice.Slot))
-        {
-            if (slot.Key.Plugs > 1)
-                Add([.. slot.SelectMany(choice => choice.Loads)], slot.Key.Plugs, []);
-        }
+    private ReturnModel(PlanProblem problem, WiringModel wiring, string shared)
+    {
+        _wiring = wiring;
+        _on = [.. wiring.Singles.Where(single => single.Source.Group.SharedReturn == shared)
+            .Select(static single => new LoadCount(single.Load, single.Count, single.Most))
+            .Concat(wiring.Slots.Where(slot => slot.Class.SharedReturn == shared).SelectMany(static slot => slot.Loads))];
+        _pinned = problem.PinnedOnReturn.TryGetValue(shared, out var pinned) ? [.. pinned.Select(static load => load.Rating)] : [];
+        _pinnedInSignal = _pinned.Count(load => problem.Pinned.Rig.Signal.Contains(load.Id));
+        var plugs = wiring.Slots.Where(slot => slot.Class.SharedReturn == shared).GroupBy(static slot => slot.Slot)
+            .Sum(static slot => slot.Max(static choice => choice.Crews.Max(static crew => crew.Plugs)) - 1);
+        _places = problem.Outlets.Where(group => group.SharedReturn == shared).Sum(static group => group.Count) + plugs;
     }
 
-    /// <summary>Adds a return.</summary>
-    /// <param name="on">The loads that may be on it.</param>
-    /// <param name="places">How many there may be at the most; a tight figure makes for a quick proof.</param>
-    /// <param name="pinned">The loads that are on it in any case.</param>
-    private void Add(List<(LoadGroup Load, IntVar Count, long Most)> on, int places, List<LoadRating> pinned)
+    private bool IsAnyPinnedMinding => _pinned.Exists(static load => load.IsDigital == true || load.Load.Isolate);
+
+    /// <summary>Adds every shared return.</summary>
+    public static void Build(PlanProblem problem, WiringModel wiring)
     {
-        if (on.Count == 0)
+        foreach (var shared in problem.Outlets.Select(static group => group.SharedReturn).OfType<string>().Distinct(StringComparer.Ordinal))
+            new ReturnModel(problem, wiring, shared).Build();
+    }
+
+    private void Build()
+    {
+        if (_on.Count == 0)
             return;
 
-        KeepGroundsApart(on, places, pinned);
-        var all = Sum(on, places, _ => true, pinned.Count);
-        var several = wiring.Number(1);
-        wiring.AtMost(all, 1, Math.Max(1, all.Most), several);
+        KeepGroundsApart();
+        var mayBeNoisy = _on.Exists(static load => load.Load.MindsCompany) || IsAnyPinnedMinding
+            || _on.Where(static load => load.Load.IsInSignal).Sum(static load => load.Most) + _pinnedInSignal > 1;
+        if (mayBeNoisy && _places + _pinned.Count > 1)
+            CountNoise();
+    }
 
-        var noisy = wiring.Number(1);
-        var digital = Sum(on, places, load => load.Rating.IsDigital == true, pinned.Count(load => load.IsDigital == true));
-        var isolate = Sum(on, places, load => load.Rating.Load.Isolate, pinned.Count(load => load.Load.Isolate));
-        var signal = Sum(on, places, load => load.IsInSignal, pinned.Count(load => problem.Pinned.Rig.Signal.Contains(load.Id)));
-        var finds = AddFinding(digital, several, noisy) | AddFinding(isolate, several, noisy);
-        if (signal.Most > 1)
+    private void CountNoise()
+    {
+        var noisy = _wiring.Variables.Following(1, values => IsNoisy(values) ? 1 : 0);
+        var quiet = _wiring.Variables.Following(1, values => !IsNoisy(values) && !IsAlone(values) ? 1 : 0);
+        var alone = _wiring.Variables.Following(1, values => !IsNoisy(values) && IsAlone(values) ? 1 : 0);
+        var model = _wiring.Model;
+        model.Add(noisy + quiet + alone == 1);
+        if (_pinned.Count > 0)
+            model.Add(alone == 0);
+
+        // Beside a pinned load that minds company nothing is quiet, unless there is nothing.
+        var isBareQuiet = IsAnyPinnedMinding;
+        var quietInSignal = new List<LinearExpr>();
+        var aloneMinding = new List<LinearExpr>();
+        foreach (var load in _on)
         {
-            var loop = wiring.Number(1);
-            wiring.AtMost(signal, 1, signal.Most, loop);
-            Report(loop, noisy);
-            finds = true;
+            var part = _wiring.Variables.Following(load.Most, values => values[noisy.Index] * values[load.Count.Index]);
+            _noisy.Add(load with { Count = part });
+            model.Add(part <= load.Most * noisy);
+            model.Add(part <= load.Count);
+            var rest = load.Count - part;
+            if (load.Load.MindsCompany)
+                aloneMinding.Add(rest);
+            else
+                model.Add(rest <= (isBareQuiet ? 0 : load.Most) * quiet);
+            if (load.Load.IsInSignal && !load.Load.MindsCompany)
+                quietInSignal.Add(rest);
+            _wiring[Level.NoisyLoads].Add(part, 1, load.Most);
         }
 
-        if (!finds)
-            return;
-        var loads = wiring.Number(all.Most);
-        wiring.Model.Add(all.Expression() - all.Most + (all.Most * noisy) <= loads);
-        wiring[Level.NoisyLoads].Add(loads, 1, all.Most);
+        _wiring[Level.NoisyLoads].Add(noisy, _pinned.Count, 1);
+        if (aloneMinding.Count > 0)
+            model.Add(LinearExpr.Sum(aloneMinding) <= alone);
+        if (_pinnedInSignal > 1 || (IsAnyPinnedMinding && _pinned.Count > 1))
+            model.Add(noisy == 1);
+        else if (quietInSignal.Count > 0)
+            model.Add(LinearExpr.Sum(quietInSignal) <= (1 - _pinnedInSignal) * quiet);
+
+        var places = Sum(_noisy, static _ => true, 0);
+        model.Add(places.Expression() <= Math.Min(places.Most, _places) * noisy);
+        AddFindings(noisy);
     }
 
-    /// <summary>A finding where several loads are on a return and one of them is of the kind that minds.</summary>
-    private bool AddFinding(Tally minding, IntVar several, IntVar noisy)
+    private void AddFindings(IntVar noisy)
     {
-        if (minding.Most == 0)
-            return false;
+        var findings = new List<IntVar>();
+        AddAny(static load => load.Rating.IsDigital == true, _pinned.Exists(static load => load.IsDigital == true));
+        AddAny(static load => load.Rating.Load.Isolate, _pinned.Exists(static load => load.Load.Isolate));
+        var signal = Sum(_noisy, static load => load.IsInSignal, _pinnedInSignal);
+        if (_pinnedInSignal > 1)
+        {
+            findings.Add(noisy);
+        }
+        else if (signal.Most > 1)
+        {
+            var loop = _wiring.Variables.Following(1, values => signal.ValueIn(values) > 1 ? 1 : 0);
+            _wiring.AtMost(signal, 1, Math.Max(1, Math.Min(signal.Most, _places + _pinnedInSignal)), loop);
+            _wiring.Model.Add(loop <= noisy);
+            findings.Add(loop);
+        }
 
-        var any = wiring.Number(1);
-        wiring.AtMost(minding, 0, minding.Most, any);
-        var finding = wiring.Number(1);
-        wiring.Model.Add(several + any - 1 <= finding);
-        Report(finding, noisy);
-        return true;
+        foreach (var finding in findings)
+            _wiring[Level.Noise].Add(finding, 1, 1);
+        if (!findings.Contains(noisy))
+            _wiring.Model.Add(LinearExpr.Sum(findings) >= noisy);
+
+        void AddAny(Func<LoadGroup, bool> minds, bool isPinned)
+        {
+            if (isPinned)
+            {
+                findings.Add(noisy);
+                return;
+            }
+
+            var minding = _noisy.FindAll(load => minds(load.Load));
+            if (minding.Count == 0)
+                return;
+            var any = _wiring.Variables.Following(1, values => minding.Exists(load => values[load.Count.Index] > 0) ? 1 : 0);
+            foreach (var load in minding)
+                _wiring.Model.Add(load.Count <= load.Most * any);
+            _wiring.Model.Add(any <= noisy);
+            findings.Add(any);
+        }
     }
 
-    private void Report(IntVar finding, IntVar noisy)
+    private bool IsNoisy(long[] values)
     {
-        wiring.Model.Add(finding <= noisy);
-        wiring[Level.Noise].Add(finding, 1, 1);
+        var loads = _on.Sum(load => values[load.Count.Index]) + _pinned.Count;
+        var signal = _on.Where(static load => load.Load.IsInSignal).Sum(load => values[load.Count.Index]) + _pinnedInSignal;
+        return signal > 1 || (loads > 1 && (IsAnyPinnedMinding || IsAnyMinding(values)));
     }
 
-    private void KeepGroundsApart(List<(LoadGroup Load, IntVar Count, long Most)> on, int places, List<LoadRating> pinned)
+    private bool IsAlone(long[] values) => _pinned.Count == 0 && IsAnyMinding(values);
+
+    private bool IsAnyMinding(long[] values) => _on.Exists(load => load.Load.MindsCompany && values[load.Count.Index] > 0);
+
+    private void KeepGroundsApart()
     {
-        var positive = Sum(on, places, load => load.IsPositiveGround, 0);
-        var negative = Sum(on, places, load => !load.IsPositiveGround, 0);
-        var pinnedPositive = pinned.Any(load => load.Ground == GroundSide.Positive);
-        var pinnedNegative = pinned.Any(load => load.Ground != GroundSide.Positive);
+        var positive = Sum(_on, static load => load.IsPositiveGround, 0);
+        var negative = Sum(_on, static load => !load.IsPositiveGround, 0);
+        var pinnedPositive = _pinned.Exists(static load => load.Ground == GroundSide.Positive);
+        var pinnedNegative = _pinned.Exists(static load => load.Ground != GroundSide.Positive);
         if (pinnedPositive)
-            wiring.AtMost(negative, 0);
+            _wiring.AtMost(negative, 0);
         if (pinnedNegative)
-            wiring.AtMost(positive, 0);
-        if (pinned.Count > 0 || positive.IsEmpty || negative.IsEmpty)
+            _wiring.AtMost(positive, 0);
+        if (_pinned.Count > 0 || positive.IsEmpty || negative.IsEmpty)
             return;
 
-        var side = wiring.Number(1);
-        wiring.AtMost(positive, 0, positive.Most, side);
-        wiring.AtMost(negative, negative.Most, 0, side);
+        var side = _wiring.Variables.Following(1, values => positive.ValueIn(values) > 0 ? 1 : 0);
+        foreach (var load in _on)
+            _wiring.Model.Add(load.Load.IsPositiveGround ? load.Count <= load.Most * side : load.Count <= load.Most - (load.Most * side));
     }
 
-    private static Tally Sum(List<(LoadGroup Load, IntVar Count, long Most)> on, int places, Func<LoadGroup, bool> counts, int constant)
+    private static Tally Sum(List<LoadCount> on, Func<LoadGroup, bool> counts, int constant)
     {
         var sum = new Tally();
         sum.Add(constant);
@@ -110,8 +178,6 @@ internal sealed class ReturnModel(PlanProblem problem, WiringModel wiring)
                 sum.Add(count, 1, most);
         }
 
-        var there = on.Select(one => one.Load).Where(counts).Distinct().Sum(load => load.Count);
-        sum.Cap(constant + Math.Min(places, there));
         return sum;
     }
 }

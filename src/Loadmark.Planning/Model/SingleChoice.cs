@@ -3,5 +3,11 @@ using Loadmark.Planning.Problem;
 
 namespace Loadmark.Planning.Model;
 
-/// <summary>How many loads of a group are fed alone from a source, over a straight or a reversing lead.</summary>
-internal sealed record SingleChoice(Source Source, LoadGroup Load, bool Reverses, IntVar Count);
+/// <summary>How many loads of a group are fed alone from a source.</summary>
+/// <param name="Source">The outlet and its setting.</param>
+/// <param name="Load">The loads.</param>
+/// <param name="Lead">The kind of lead; null for a plain one.</param>
+/// <param name="Margins">The findings of margin that each gives.</param>
+/// <param name="Count">How many.</param>
+/// <param name="Most">How many at the most.</param>
+internal sealed record SingleChoice(Source Source, LoadGroup Load, SingleLead? Lead, int Margins, IntVar Count, long Most);

@@ -3,5 +3,14 @@ using Loadmark.Planning.Problem;
 
 namespace Loadmark.Planning.Model;
 
-/// <summary>Whether a lead takes from a source, and how many loads of each group are on it then.</summary>
-internal sealed record SlotChoice(LeadSlot Slot, Source Source, IntVar Used, List<(LoadGroup Load, IntVar Count, long Most)> Loads);
+/// <summary>Whether a lead takes from a class of sources, from which of them, and the loads that are on it then.</summary>
+/// <param name="Slot">The lead.</param>
+/// <param name="Class">The sources.</param>
+/// <param name="Used">Whether it does.</param>
+/// <param name="Legs">Which outlets it takes.</param>
+/// <param name="Crews">Its loads.</param>
+internal sealed record SlotChoice(LeadSlot Slot, FeedClass Class, IntVar Used, List<LegChoice> Legs, List<Crew> Crews)
+{
+    /// <summary>The loads in whatever company.</summary>
+    public IEnumerable<LoadCount> Loads => Crews.SelectMany(static crew => crew.Loads);
+}

@@ -1,3 +1,4 @@
+using System.Numerics;
 using Google.OrTools.Sat;
 
 namespace Loadmark.Planning.Model;
@@ -44,10 +45,37 @@ internal sealed class Tally
     /// <summary>Lowers the bound from above to what is known otherwise.</summary>
     public void Cap(long most) => Most = Math.Min(Most, most);
 
+    /// <summary>What the sum, without its constant, is always a multiple of.</summary>
+    public long Step
+    {
+        get
+        {
+            var step = 0L;
+            foreach (var (_, weight) in _terms)
+                step = (long)BigInteger.GreatestCommonDivisor(step, weight);
+            return Math.Max(1, step);
+        }
+    }
+
+    /// <summary>Adds the weights to those of the variables.</summary>
+    /// <param name="weights">The weights by the variables' indices.</param>
+    public void WeighInto(double[] weights)
+    {
+        foreach (var (variable, weight) in _terms)
+            weights[variable.Index] += weight;
+    }
+
     /// <summary>The sum as an expression, constant included.</summary>
     public LinearExpr Expression() =>
         LinearExpr.WeightedSum(_terms.Select(term => term.Variable), _terms.Select(term => term.Weight)) + Constant;
 
     /// <summary>The sum under a solution.</summary>
-    public long ValueIn(Func<IntVar, long> value) => Constant + _terms.Sum(term => term.Weight * value(term.Variable));
+    /// <param name="values">The variables' values by their indices.</param>
+    public long ValueIn(long[] values)
+    {
+        var sum = Constant;
+        foreach (var (variable, weight) in _terms)
+            sum += weight * values[variable.Index];
+        return sum;
+    }
 }

@@ -16,26 +16,29 @@ internal sealed class WiringModel
     public WiringModel(PlanProblem problem)
     {
         _problem = problem;
+        Variables = new VariableTable(Model);
         AddSingles();
-        AddSlots();
+        foreach (var slot in problem.Slots)
+            Slots.AddRange(new SlotModel(problem, this, slot).Build());
         OrderSlots();
         FeedEachOnce();
         UseEachOutletOnce();
-        KeepTotals();
-        new ReturnModel(problem, this).Build();
+        OrderSupplies();
+        new TotalModel(problem, this).Build();
+        ReturnModel.Build(problem, this);
         CapLevels();
     }
 
     /// <summary>The solver's model.</summary>
     public CpModel Model { get; } = new();
 
-    /// <summary>Every variable, for handing a solution on.</summary>
-    public List<IntVar> Variables { get; } = [];
+    /// <summary>Every variable.</summary>
+    public VariableTable Variables { get; }
 
     /// <summary>Loads fed alone.</summary>
     public List<SingleChoice> Singles { get; } = [];
 
-    /// <summary>Leads that make feeds of their own kind, source by source.</summary>
+    /// <summary>Leads that make feeds of their own kind, class by class.</summary>
     public List<SlotChoice> Slots { get; } = [];
 
     /// <summary>For each group of loads how many are not fed.</summary>
@@ -44,12 +47,21 @@ internal sealed class WiringModel
     /// <summary>What a level counts.</summary>
     public Tally this[Level level] => _levels[(int)level];
 
-    /// <summary>A new whole number from 0 to <paramref name="most"/>.</summary>
-    public IntVar Number(long most)
+    /// <summary>Whether a solution keeps every demand.</summary>
+    /// <param name="values">The variables' values by their indices.</param>
+    public bool Allows(long[] values)
     {
-        var variable = Model.NewIntVar(0, most, "");
-        Variables.Add(variable);
-        return variable;
+        foreach (var constraint in Model.Model.Constraints)
+        {
+            var linear = constraint.Linear;
+            var sum = 0L;
+            for (var term = 0; term < linear.Vars.Count; term++)
+                sum += linear.Coeffs[term] * values[linear.Vars[term]];
+            if (sum < linear.Domain[0] || sum > linear.Domain[^1])
+                return false;
+        }
+
+        return true;
     }
 
     /// <summary>Demands that a sum is at most a number.</summary>
@@ -64,135 +76,69 @@ internal sealed class WiringModel
 
     private void AddSingles()
     {
-        var reversing = new Tally();
-        foreach (var source in _problem.Singles)
+        SingleLead?[] leads = [null, .. _problem.SingleLeads];
+        var used = leads.Select(static _ => new Tally()).ToArray();
+        var found = new List<(Source Source, SingleLead? Lead, int Margins)>();
+        foreach (var load in _problem.Loads)
         {
-            foreach (var load in _problem.Loads)
+            foreach (var alike in _problem.Singles.GroupBy(static source => source.Group))
             {
-                for (var reverses = 0; reverses < (_problem.Reversing.Length > 0 ? 2 : 1); reverses++)
+                found.Clear();
+                foreach (var source in alike)
                 {
-                    if (source.MarginsOf(load, reverses == 1) is not { } margins || (reverses == 1 && source.MarginsOf(load, reverses: false) is not null))
-                        continue;
+                    foreach (var lead in leads)
+                    {
+                        if (source.MarginsOf(load, lead?.Ends ?? LeadEnds.Plain) is { } margins)
+                            found.Add((source, lead, margins));
+                    }
+                }
 
-                    var most = Math.Min(load.Count, source.Parts[0].Group.Count);
-                    var count = Number(most);
-                    Singles.Add(new SingleChoice(source, load, reverses == 1, count));
-                    this[Level.Margins].Add(count, margins, most);
-                    this[Level.Thin].Add(count, source.Limits.Count(limit => limit.IsThin(load)), most);
-                    if (reverses == 1)
-                        reversing.Add(count, 1, most);
+                foreach (var (source, lead, margins) in found)
+                {
+                    if (found.Exists(other => IsBetter(other, (source, lead, margins), load)))
+                        continue;
+                    var most = Math.Min(load.Count, Math.Min(source.Group.Count, lead?.Ids.Length ?? int.MaxValue));
+                    var choice = new SingleChoice(source, load, lead, margins, Variables.Decision(most), most);
+                    Singles.Add(choice);
+                    this[Level.Margins].Add(choice.Count, margins, most);
+                    this[Level.Thin].Add(choice.Count, source.IsThin(load) ? 1 : 0, most);
+                    used[lead is null ? 0 : lead.Index + 1].Add(choice.Count, 1, most);
                 }
             }
         }
 
-        AtMost(reversing, _problem.Reversing.Length);
-        this[Level.SpecialLeads].Add(reversing);
-    }
-
-    private void AddSlots()
-    {
-        foreach (var slot in _problem.Slots)
+        foreach (var lead in _problem.SingleLeads)
         {
-            var choices = slot.Sources.Select(source => Choose(slot, source)).OfType<SlotChoice>().ToList();
-            var used = new Tally();
-            foreach (var choice in choices)
-                used.Add(choice.Used, 1, 1);
-            AtMost(used, 1);
-            this[Level.SpecialLeads].Add(used);
-            Slots.AddRange(choices);
+            AtMost(used[lead.Index + 1], lead.Ids.Length);
+            this[Level.SpecialLeads].Add(used[lead.Index + 1]);
         }
     }
 
-    private SlotChoice? Choose(LeadSlot slot, Source source)
+    /// <summary>Whether one way to feed a load alone from a group of outlets makes another needless: not worse in anything, or the earlier of two as good.</summary>
+    private bool IsBetter((Source Source, SingleLead? Lead, int Margins) one, (Source Source, SingleLead? Lead, int Margins) other, LoadGroup load)
     {
-        var plugs = source.AllowsSeveral ? slot.Plugs : 1;
-        var suiting = _problem.Loads
-            .Select(load => (Load: load, Margins: source.MarginsOf(load, slot.Reverses)))
-            .Where(pair => pair.Margins is not null && (pair.Load.IsDrawKnown || slot.Least == 1)).ToList();
-        if (suiting.Sum(pair => pair.Load.Count) < slot.Least)
-            return null;
+        if (one == other || (one.Lead is not null && one.Lead != other.Lead) || one.Margins > other.Margins)
+            return false;
 
-        var used = Number(1);
-        var choice = new SlotChoice(slot, source, used, []);
-        var all = new Tally();
-        foreach (var (load, margins) in suiting)
+        var (ones, others) = (Costs(one.Source), Costs(other.Source));
+        if (ones.Zip(others).Any(static pair => pair.First > pair.Second))
+            return false;
+        return one.Margins < other.Margins || one.Lead != other.Lead || !ones.SequenceEqual(others)
+            || one.Source.Point.Volts < other.Source.Point.Volts;
+
+        List<long> Costs(Source source)
         {
-            var most = Math.Min(load.IsDrawKnown ? load.Count : 1, plugs);
-            var count = Number(most);
-            choice.Loads.Add((load, count, most));
-            all.Add(count, 1, most);
-            this[Level.Margins].Add(count, margins!.Value, most);
-            Model.Add(count <= most * used);
+            var draw = load.DrawAt(source.Point.Volts);
+            var costs = new List<long> { source.IsThin(load) ? 1 : 0 };
+            foreach (var total in _problem.Totals.Where(total => total.Covers(source.Group)))
+            {
+                var factor = total.FactorAt(source.Point.Volts);
+                costs.Add(MicroUnits.Draw(draw.Run * factor));
+                costs.Add(MicroUnits.Draw(draw.Start * factor));
+            }
+
+            return costs;
         }
-
-        Model.Add(all.Expression() <= plugs * used);
-        Model.Add(all.Expression() >= slot.Least * used);
-        KeepAlone(choice, plugs);
-        foreach (var limit in source.Limits)
-            Keep(choice, limit);
-        Share(choice, all, plugs);
-        return choice;
-    }
-
-    /// <summary>A load whose draw nothing tells may take all that the outlet gives: it stays alone.</summary>
-    private void KeepAlone(SlotChoice choice, int plugs)
-    {
-        if (plugs == 1)
-            return;
-        foreach (var (load, count, _) in choice.Loads.Where(one => !one.Load.IsDrawKnown))
-        {
-            var others = new Tally();
-            foreach (var other in choice.Loads.Where(one => one.Load != load))
-                others.Add(other.Count, 1, other.Most);
-            Model.Add(others.Expression() <= plugs - (plugs * count));
-        }
-    }
-
-    /// <summary>Running and starting sums within a limit; a finding where the running sum leaves less free than the headroom.</summary>
-    private void Keep(SlotChoice choice, SourceLimit limit)
-    {
-        var run = new Tally();
-        var start = new Tally();
-        var slow = new Tally();
-        foreach (var (load, count, most) in choice.Loads)
-        {
-            run.Add(count, limit.RunOf(load), most);
-            start.Add(count, limit.StartOf(load), most);
-            if (limit.Outlasts(load))
-                slow.Add(count, 1, most);
-        }
-
-        var thin = Number(1);
-        Model.Add(thin <= choice.Used);
-        Model.Add(run.Expression() <= (limit.Usable * choice.Used) + ((limit.Most - limit.Usable) * thin));
-        this[Level.Thin].Add(thin, 1, 1);
-        if (slow.IsEmpty || limit.Peak == limit.Most)
-        {
-            Model.Add(start.Expression() <= limit.Peak * choice.Used);
-            return;
-        }
-
-        var isSlow = Number(1);
-        AtMost(slow, 0, slow.Most, isSlow);
-        Model.Add(start.Expression() <= (limit.Peak * choice.Used) - ((limit.Peak - limit.Most) * isSlow));
-        Model.Add(isSlow <= choice.Used);
-    }
-
-    private void Share(SlotChoice choice, Tally all, int plugs)
-    {
-        if (choice.Slot.Least >= 2)
-        {
-            this[Level.Sharing].Add(all);
-            return;
-        }
-
-        if (plugs == 1)
-            return;
-        var several = Number(1);
-        AtMost(all, 1, plugs, several);
-        var sharing = Number(plugs);
-        Model.Add(all.Expression() - plugs + (plugs * several) <= sharing);
-        this[Level.Sharing].Add(sharing, 1, plugs);
     }
 
     /// <summary>Of leads that are alike the first are used, and the fuller ones first.</summary>
@@ -222,21 +168,17 @@ internal sealed class WiringModel
 
     private void FeedEachOnce()
     {
+        var fed = _problem.Loads.Select(static _ => new Tally()).ToArray();
+        foreach (var single in Singles)
+            fed[single.Load.Index].Add(single.Count, 1, single.Most);
+        foreach (var load in Slots.SelectMany(static slot => slot.Loads))
+            fed[load.Load.Index].Add(load.Count, 1, load.Most);
         foreach (var load in _problem.Loads)
         {
-            var dark = Number(load.Count);
+            var those = fed[load.Index];
+            var dark = Variables.Following(load.Count, values => load.Count - those.ValueIn(values));
             Dark.Add(dark);
-            var fed = new Tally();
-            foreach (var single in Singles.Where(single => single.Load == load))
-                fed.Add(single.Count, 1, load.Count);
-            foreach (var slot in Slots)
-            {
-                foreach (var one in slot.Loads.Where(one => one.Load == load))
-                    fed.Add(one.Count, 1, one.Most);
-            }
-
-            fed.Add(dark, 1, load.Count);
-            Model.Add(fed.Expression() == load.Count);
+            Model.Add(those.Expression() + dark == load.Count);
             this[Level.Unfed].Add(dark, 1, load.Count);
             if (load.Priority == 1)
                 this[Level.UnfedFirst].Add(dark, 1, load.Count);
@@ -249,46 +191,47 @@ internal sealed class WiringModel
     {
         foreach (var group in _problem.Outlets)
         {
-            var used = new Tally();
-            foreach (var single in Singles.Where(single => single.Source.Parts[0].Group == group))
-                used.Add(single.Count, 1, group.Count);
-            foreach (var slot in Slots)
-                used.Add(slot.Used, slot.Source.CountOf(group), 1);
+            var used = UsesOf(group);
             AtMost(used, group.Count);
             used.Cap(group.Count);
             this[Level.Capacity].Add(used, group.Capacity);
         }
     }
 
-    private void KeepTotals()
+    private Tally UsesOf(OutletGroup group)
     {
-        foreach (var total in _problem.Totals)
+        var used = new Tally();
+        foreach (var single in Singles.Where(single => single.Source.Group == group))
+            used.Add(single.Count, 1, single.Most);
+        foreach (var slot in Slots)
         {
-            var run = new Tally();
-            var start = new Tally();
-            foreach (var single in Singles)
-                Count(single.Source, single.Load, single.Count, single.Load.Count);
-            foreach (var slot in Slots)
+            foreach (var leg in slot.Legs)
             {
-                foreach (var (load, count, most) in slot.Loads)
-                    Count(slot.Source, load, count, most);
+                for (var place = 0; place < leg.Uses.Count; place++)
+                {
+                    if (leg.Leg.Parts[place].Group == group)
+                        used.Add(leg.Uses[place], slot.Class.OutletsALeg, 1);
+                }
             }
+        }
 
-            void Count(Source source, LoadGroup load, IntVar count, long most)
+        return used;
+    }
+
+    /// <summary>Of supplies that are alike the first have the more outlets in use.</summary>
+    private void OrderSupplies()
+    {
+        foreach (var alike in _problem.AlikeSupplies)
+        {
+            var uses = alike.Select(groups =>
             {
-                var factor = total.FactorOf(source);
-                run.Add(count, MicroUnits.Draw(load.Run * factor), most);
-                start.Add(count, MicroUnits.Draw(load.Start * factor), most);
-            }
-
-            AtMost(run, total.Run);
-            AtMost(start, total.Start);
-            if (total.IsOver || run.Most <= total.Usable)
-                continue;
-
-            var thin = Number(1);
-            AtMost(run, total.Usable, total.Run, thin);
-            this[Level.Thin].Add(thin, 1, 1);
+                var sum = new Tally();
+                foreach (var group in groups)
+                    sum.Add(UsesOf(group));
+                return sum;
+            }).ToList();
+            for (var place = 1; place < uses.Count; place++)
+                Model.Add(uses[place - 1].Expression() >= uses[place].Expression());
         }
     }
 

@@ -6,7 +6,7 @@ namespace Loadmark.Planning.Problem;
 /// One lead on hand that may make a feed of its own kind: a chain, a series or a parallel lead. Not a record: two leads
 /// that are alike are two.
 /// </summary>
-internal sealed class LeadSlot(int kind, int least, int plugs, bool reverses, ImmutableArray<Source> sources)
+internal sealed class LeadSlot(int kind, int least, int plugs, LeadEnds ends, ImmutableArray<FeedClass> classes)
 {
     /// <summary>Which leads are alike: slots of one kind may be exchanged.</summary>
     public int Kind { get; } = kind;
@@ -17,9 +17,9 @@ internal sealed class LeadSlot(int kind, int least, int plugs, bool reverses, Im
     /// <summary>The most loads it has plugs for.</summary>
     public int Plugs { get; } = plugs;
 
-    /// <summary>Whether it exchanges centre and sleeve.</summary>
-    public bool Reverses { get; } = reverses;
+    /// <summary>What it does to polarity and plug.</summary>
+    public LeadEnds Ends { get; } = ends;
 
     /// <summary>What it may take from.</summary>
-    public ImmutableArray<Source> Sources { get; } = sources;
+    public ImmutableArray<FeedClass> Classes { get; } = classes;
 }

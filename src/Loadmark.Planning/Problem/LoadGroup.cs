@@ -3,16 +3,22 @@ using Loadmark.Core.Ratings;
 
 namespace Loadmark.Planning.Problem;
 
-/// <summary>Loads that are alike in everything a plan looks at.</summary>
+/// <summary>
+/// Loads that are alike in everything a plan looks at; or, where some were merged, in everything but what they draw, and
+/// then each counts with the least draw of them.
+/// </summary>
 internal sealed class LoadGroup(int index, LoadRating rating, bool isInSignal)
 {
     /// <summary>The priority of a load that gives none.</summary>
     private const int CommonPriority = 2;
 
+    private readonly Dictionary<Volts, LoadDraw> _draws = [];
+    private readonly List<LoadGroup> _parts = [];
+
     /// <summary>Its place among the groups.</summary>
     public int Index { get; } = index;
 
-    /// <summary>What each of them needs.</summary>
+    /// <summary>What each of them needs, with the highest draw where it depends on the voltage.</summary>
     public LoadRating Rating { get; } = rating;
 
     /// <summary>Whether they are in the signal path.</summary>
@@ -21,14 +27,11 @@ internal sealed class LoadGroup(int index, LoadRating rating, bool isInSignal)
     /// <summary>Their places among the rig's loads, ascending.</summary>
     public List<int> Members { get; } = [];
 
+    /// <summary>Whether loads with different draws were merged.</summary>
+    public bool IsMerged => _parts.Count > 1;
+
     /// <summary>How many there are.</summary>
     public int Count => Members.Count;
-
-    /// <summary>Running draw in amps; zero when nothing tells.</summary>
-    public decimal Run => Rating.Running?.Value.Value ?? 0;
-
-    /// <summary>Starting draw in amps; zero when nothing tells.</summary>
-    public decimal Start => Rating.Starting?.Value.Value ?? 0;
 
     /// <summary>Whether the running draw is known; a load whose draw nothing tells is fed alone.</summary>
     public bool IsDrawKnown => Rating.Running is not null;
@@ -39,6 +42,39 @@ internal sealed class LoadGroup(int index, LoadRating rating, bool isInSignal)
     /// <summary>Whether their ground is the positive side.</summary>
     public bool IsPositiveGround => Rating.Ground == GroundSide.Positive;
 
+    /// <summary>Whether each makes a finding of noise of any return that it shares.</summary>
+    public bool MindsCompany => Rating.IsDigital == true || Rating.Load.Isolate;
+
+    /// <summary>What each of them draws.</summary>
+    /// <param name="fed">The voltage it is fed; its draw may depend on it.</param>
+    public LoadDraw DrawAt(Volts fed)
+    {
+        if (_draws.TryGetValue(fed, out var draw))
+            return draw;
+
+        if (_parts.Count == 0)
+        {
+            var at = LoadRating.Of(Rating.Load, fed);
+            draw = new LoadDraw(at.Running?.Value.Value ?? 0, at.Starting?.Value.Value ?? 0);
+        }
+        else
+        {
+            draw = new LoadDraw(_parts.Min(part => part.DrawAt(fed).Run), _parts.Min(part => part.DrawAt(fed).Start));
+        }
+
+        _draws.Add(fed, draw);
+        return draw;
+    }
+
+    /// <summary>Makes one group of several.</summary>
+    public static LoadGroup Merge(int index, List<LoadGroup> parts)
+    {
+        var merged = new LoadGroup(index, parts[0].Rating, parts[0].IsInSignal);
+        merged._parts.AddRange(parts);
+        merged.Members.AddRange(parts.SelectMany(static part => part.Members).Order());
+        return merged;
+    }
+
     /// <summary>A priority with the default for one that is not given.</summary>
     public static int PriorityOf(int? given) => given ?? CommonPriority;
 
@@ -46,5 +82,6 @@ internal sealed class LoadGroup(int index, LoadRating rating, bool isInSignal)
     public static object Key(LoadRating rating, bool isInSignal) => (
         (rating.Form.Value, rating.Voltage.Value, rating.Running?.Value, rating.Starting?.Value, rating.StartDuration),
         (rating.Polarity.Value, rating.Plug.Value, rating.Ground),
-        (rating.IsDigital == true, rating.Load.Isolate, isInSignal, PriorityOf(rating.Load.Priority)));
+        (rating.IsDigital == true, rating.Load.Isolate, isInSignal, PriorityOf(rating.Load.Priority)),
+        rating.DrawVaries ? (rating.Load.Label, rating.Load.Watts) : default);
 }

@@ -3,7 +3,7 @@ using Loadmark.Core.Ratings;
 
 namespace Loadmark.Planning.Problem;
 
-/// <summary>Outlets of one supply that are alike in everything a plan looks at.</summary>
+/// <summary>Outlets that are alike in everything a plan looks at.</summary>
 internal sealed class OutletGroup(int index, OutletRating rating, string? sharedReturn, ImmutableArray<Setting> settings, long capacity)
 {
     /// <summary>Its place among the groups.</summary>
@@ -17,6 +17,12 @@ internal sealed class OutletGroup(int index, OutletRating rating, string? shared
 
     /// <summary>The voltages they can be set to, each once.</summary>
     public ImmutableArray<Setting> Settings { get; } = settings;
+
+    /// <summary>All that a plan looks at in each of them, but for whose it is.</summary>
+    public required string Look { get; init; }
+
+    /// <summary>Whether they are of several supplies, of which it does not matter whose is used.</summary>
+    public required bool IsOfSeveralSupplies { get; init; }
 
     /// <summary>The largest limit of their settings, in millionths of an amp; zero when nothing tells.</summary>
     public long Capacity { get; } = capacity;

@@ -24,8 +24,11 @@ internal sealed record PlanProblem
     /// <summary>For each kind of slot the ids of its leads, one for each slot.</summary>
     public required ImmutableArray<ImmutableArray<string>> SlotLeads { get; init; }
 
-    /// <summary>The ids of reversing leads with one plug, one for each lead.</summary>
-    public required ImmutableArray<string> Reversing { get; init; }
+    /// <summary>Leads for one load that do more than a plain one.</summary>
+    public required ImmutableArray<SingleLead> SingleLeads { get; init; }
+
+    /// <summary>Supplies that are alike, side by side: for each the groups of its outlets.</summary>
+    public required ImmutableArray<ImmutableArray<ImmutableArray<OutletGroup>>> AlikeSupplies { get; init; }
 
     /// <summary>Limits of supplies and banks.</summary>
     public required ImmutableArray<TotalLimit> Totals { get; init; }

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using System.Globalization;
+using System.Text;
 using Loadmark.Core.Checks;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
@@ -28,12 +30,13 @@ internal sealed class PlanProblemBuilder
     /// <param name="only">The supplies that may be used; null for all.</param>
     public PlanProblem Build(IReadOnlySet<string>? only)
     {
-        GroupLoads();
         GroupOutlets(only);
+        GroupLoads();
         ImmutableArray<Source> singles =
-            [.. _outlets.SelectMany(group => group.Settings.Select(setting => Source.Single(group, setting, _headroom)))];
-        var slots = new LeadSlotBuilder(_pinned, _outlets, singles, _loads.Sum(load => load.Count), _headroom);
+            [.. _outlets.SelectMany(group => group.Settings.Select(setting => new Source(new SourcePart(group, setting), _headroom)))];
+        var slots = new LeadSlotBuilder(_pinned, _outlets, new FeedClassBuilder(singles, _headroom), _loads.Sum(load => load.Count));
         slots.Build();
+        ImmutableArray<TotalLimit> totals = [.. new TotalLimitBuilder(_pinned, _headroom).Build()];
         return new PlanProblem
         {
             Pinned = _pinned,
@@ -42,10 +45,23 @@ internal sealed class PlanProblemBuilder
             Singles = singles,
             Slots = [.. slots.Slots],
             SlotLeads = [.. slots.SlotLeads],
-            Reversing = [.. slots.Reversing],
-            Totals = [.. new TotalLimitBuilder(_pinned, _headroom).Build()],
+            SingleLeads = [.. slots.Singles],
+            Totals = totals,
+            AlikeSupplies = [.. AlikeSupplies(totals)],
             PinnedOnReturn = _pinnedOnReturn.ToImmutableDictionary(StringComparer.Ordinal),
         };
+    }
+
+    /// <summary>Supplies that have the same outlets and the same totals left; those with pinned loads on a return are like none.</summary>
+    private IEnumerable<ImmutableArray<ImmutableArray<OutletGroup>>> AlikeSupplies(ImmutableArray<TotalLimit> totals)
+    {
+        var supplies = _outlets.Where(group => !group.IsOfSeveralSupplies).GroupBy(group => group.Rating.Supply.Id, StringComparer.Ordinal)
+            .Where(supply => !supply.Any(group => group.SharedReturn is { } shared && _pinnedOnReturn.ContainsKey(shared)));
+        return supplies.GroupBy(supply => (
+                string.Join('\n', supply.Select(group => $"{group.Count} {group.Look} {(group.SharedReturn is null ? "own" : "shared")}")),
+                string.Join('\n', totals.Where(total => total.Supply == supply.Key).Select(total => $"{total.Bank} {total.InWatts} {total.Run} {total.Usable} {total.Start} {total.IsOver}"))))
+            .Where(alike => alike.Count() > 1)
+            .Select(alike => alike.Select(supply => supply.ToImmutableArray()).ToImmutableArray());
     }
 
     private void GroupLoads()
@@ -76,7 +92,8 @@ internal sealed class PlanProblemBuilder
         var series = _pinned.Feeds.Items.Where(feed => feed.Joined == Joint.Series).SelectMany(feed => feed.Outlets)
             .Select(outlet => outlet.ReturnGroup).ToHashSet();
         var names = new Dictionary<ReturnGroup, string>();
-        var groups = new Dictionary<object, OutletGroup>();
+        var mergeable = SuppliesWithoutTotals();
+        var groups = new Dictionary<(string?, string?, string), OutletGroup>();
         foreach (var outlet in _pinned.Outlets)
         {
             var supply = outlet.Rating.Supply.Id;
@@ -88,12 +105,14 @@ internal sealed class PlanProblemBuilder
             if (outlet.Feeds.Count > 0 || harmful.Contains(supply) || only?.Contains(supply) is false || series.Contains(outlet.ReturnGroup))
                 continue;
 
-            var key = KeyOf(outlet.Rating, shared);
+            var look = LookOf(outlet);
+            var isOfSeveral = shared is null && mergeable.Contains(supply);
+            var key = (isOfSeveral ? null : supply, shared, look);
             if (!groups.TryGetValue(key, out var group))
             {
                 var settings = SettingsOf(outlet);
                 var capacity = settings.Length == 0 ? 0 : settings.Max(setting => MicroUnits.Draw(setting.Limit ?? 0));
-                groups.Add(key, group = new OutletGroup(_outlets.Count, outlet.Rating, shared, settings, capacity));
+                groups.Add(key, group = new OutletGroup(_outlets.Count, outlet.Rating, shared, settings, capacity) { Look = look, IsOfSeveralSupplies = isOfSeveral });
                 _outlets.Add(group);
             }
 
@@ -122,14 +141,22 @@ internal sealed class PlanProblemBuilder
         return name;
     }
 
-    private static object KeyOf(OutletRating rating, string? shared)
+    /// <summary>Supplies of which it does not matter whose outlet is used: no total binds them. Parallel leads want two outlets of one supply.</summary>
+    private HashSet<string> SuppliesWithoutTotals() => _pinned.Rig.Leads.Items.Any(lead => lead.Type == LeadType.Parallel)
+        ? []
+        : _pinned.Supplies.Items.Where(supply => supply.Total is null && supply.Supply.Banks.Count == 0)
+            .Select(supply => supply.Supply.Id).ToHashSet(StringComparer.Ordinal);
+
+    /// <summary>All that a plan looks at in an outlet, but for whose it is.</summary>
+    private static string LookOf(WiredOutlet outlet)
     {
-        var modes = string.Join(';', rating.Modes.Select(mode => $"{mode.Volts}|{mode.Limit?.Value.Value}|{mode.Power?.Value}|{mode.Limit?.Origin}"));
-        var exactVolts = string.Join(';', rating.Modes.Select(mode => $"{mode.Volts?.Low.Value}-{mode.Volts?.High.Value}"));
-        return (
-            (rating.Supply.Id, rating.Outlet.Bank, shared),
-            (modes, exactVolts, rating.Form.Value, rating.Polarity.Value, rating.Plug.Value),
-            (rating.Outlet.Surge, rating.Outlet.NoLoad, rating.Outlet.SourceOhms));
+        var rating = outlet.Rating;
+        var text = new StringBuilder();
+        foreach (var mode in rating.Modes)
+            text.Append(CultureInfo.InvariantCulture, $"{mode.Volts?.Low.Value}-{mode.Volts?.High.Value} V {mode.Limit?.Value.Value} A {mode.Limit?.Origin} {mode.Power?.Value} W;");
+        text.Append(CultureInfo.InvariantCulture, $"{rating.Form.Value} {rating.Polarity.Value} {rating.Plug.Value} bank {rating.Outlet.Bank} {outlet.Supply.Regulated}");
+        text.Append(CultureInfo.InvariantCulture, $"{rating.Outlet.Surge?.Current.Value} A {rating.Outlet.Surge?.Duration?.Value} s {rating.Outlet.NoLoad?.Value} V {rating.Outlet.SourceOhms?.Value} ohms");
+        return text.ToString();
     }
 
     /// <summary>
@@ -146,7 +173,7 @@ internal sealed class PlanProblemBuilder
 
             volts.Add(range.Low);
             volts.Add(range.High);
-            foreach (var load in _loads)
+            foreach (var load in _pinned.Loads)
             {
                 var printed = load.Rating.Voltage.Value;
                 if (range.Contains(printed.Low))

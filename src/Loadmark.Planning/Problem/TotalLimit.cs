@@ -1,5 +1,3 @@
-using Loadmark.Core.Rigs;
-
 namespace Loadmark.Planning.Problem;
 
 /// <summary>What a supply or a bank can give in all, in amps or watts, less what pinned feeds take.</summary>
@@ -26,17 +24,10 @@ internal sealed class TotalLimit
     /// <summary>Whether pinned feeds are over it already, so that headroom says nothing.</summary>
     public required bool IsOver { get; init; }
 
-    /// <summary>By what a load's amps count against it when it is on a source; zero when the source is elsewhere.</summary>
-    public decimal FactorOf(Source source)
-    {
-        var factor = 0m;
-        foreach (var part in source.Parts)
-        {
-            if (part.Group.Rating.Supply.Id == Supply && (Bank is null || part.Group.Rating.Outlet.Bank == Bank))
-                factor += InWatts ? part.Setting.Volts.Value : 1;
-        }
+    /// <summary>Whether an outlet counts against it.</summary>
+    public bool Covers(OutletGroup group) => group.Rating.Supply.Id == Supply && (Bank is null || group.Rating.Outlet.Bank == Bank);
 
-        // Outlets in parallel share the current; those in series each carry all of it.
-        return source.Joined == Joint.Parallel ? factor / 2 : factor;
-    }
+    /// <summary>By what the amps of an outlet are multiplied.</summary>
+    /// <param name="volts">The voltage the outlet is set to.</param>
+    public decimal FactorAt(Volts volts) => InWatts ? volts.Value : 1;
 }

@@ -13,28 +13,32 @@ internal static class PlanJson
     public static void Write(Stream output, PlanResult plan, PlanExplanation explanation)
     {
         using (var json = new Utf8JsonWriter(output, JsonFigures.Options))
-        {
-            json.WriteStartObject();
-            json.WriteString("status", plan.Status.ToString().ToLowerInvariant());
-            json.WriteStartArray("feeds");
-            foreach (var feed in WiredRig.Of(plan.Rig).Feeds)
-                Write(json, feed);
-            json.WriteEndArray();
-            json.WriteTexts("unfed", plan.Unfed);
-            json.WriteStartArray("reasons");
-            foreach (var reason in explanation.Reasons)
-                Write(json, reason);
-            json.WriteEndArray();
-            json.WriteTexts("changes", explanation.Changes);
-            json.WriteStartArray("objective");
-            foreach (var level in plan.Objective)
-                Write(json, level);
-            json.WriteEndArray();
-            json.WriteEndObject();
-        }
+            Write(json, plan, explanation);
 
         output.Write("\n"u8);
         output.Flush();
+    }
+
+    /// <summary>Writes a plan as an object.</summary>
+    public static void Write(Utf8JsonWriter json, PlanResult plan, PlanExplanation explanation)
+    {
+        json.WriteStartObject();
+        json.WriteString("status", plan.Status.ToString().ToLowerInvariant());
+        json.WriteStartArray("feeds");
+        foreach (var feed in WiredRig.Of(plan.Rig).Feeds)
+            Write(json, feed);
+        json.WriteEndArray();
+        json.WriteTexts("unfed", plan.Unfed);
+        json.WriteStartArray("reasons");
+        foreach (var reason in explanation.Reasons)
+            Write(json, reason);
+        json.WriteEndArray();
+        json.WriteTexts("changes", explanation.Changes);
+        json.WriteStartArray("objective");
+        foreach (var level in plan.Objective)
+            Write(json, level);
+        json.WriteEndArray();
+        json.WriteEndObject();
     }
 
     private static void Write(Utf8JsonWriter json, WiredFeed feed)

@@ -11,6 +11,11 @@ internal sealed class CommandLine
     private readonly Command _check = new("check");
     private readonly Command _read = new("read");
     private readonly Command _plan = new("plan");
+    private readonly Command _buy = new("buy");
+    private readonly Argument<string[]> _boughtFor = new("RIG") { Arity = ArgumentArity.ZeroOrMore };
+    private readonly Option<string[]> _prices = new("--prices") { AllowMultipleArgumentsPerToken = false, Arity = ArgumentArity.OneOrMore };
+    private readonly Option<string[]> _room = new("--room") { AllowMultipleArgumentsPerToken = false, Arity = ArgumentArity.OneOrMore };
+    private readonly Option<bool> _all = new("--all");
     private readonly Argument<string[]> _planned = new("RIG") { Arity = ArgumentArity.ZeroOrMore };
     private readonly Option<string[]> _only = new("--only") { AllowMultipleArgumentsPerToken = false, Arity = ArgumentArity.OneOrMore };
     private readonly Option<string> _write = new("--write");
@@ -28,7 +33,13 @@ internal sealed class CommandLine
         _plan.Add(_planned);
         _plan.Add(_only);
         _plan.Add(_write);
+        _buy.Add(_boughtFor);
+        _buy.Add(_prices);
+        _buy.Add(_room);
+        _buy.Add(_only);
+        _buy.Add(_all);
         _root.Add(_plan);
+        _root.Add(_buy);
         _root.Add(_check);
         _root.Add(_read);
         _root.Add(_json);
@@ -37,9 +48,9 @@ internal sealed class CommandLine
     }
 
     /// <summary>The names of the commands.</summary>
-    public static IReadOnlyList<string> CommandNames { get; } = ["check", "plan", "read", "help"];
+    public static IReadOnlyList<string> CommandNames { get; } = ["check", "plan", "buy", "read", "help"];
 
-    private static IReadOnlyList<string> OptionNames { get; } = ["--json", "--only", "--write", "--help", "--version"];
+    private static IReadOnlyList<string> OptionNames { get; } = ["--json", "--only", "--write", "--prices", "--room", "--all", "--help", "--version"];
 
     /// <summary>Reads what was typed after the program's name.</summary>
     public Request Parse(IReadOnlyList<string> typed)
@@ -47,7 +58,7 @@ internal sealed class CommandLine
         // A label or a file name may begin with @; it never names a file of further arguments.
         var parsed = _root.Parse(typed, new ParserConfiguration { ResponseFileTokenReplacer = null, EnablePosixBundling = false });
         var command = parsed.CommandResult.Command;
-        var topic = command == _check ? Topic.Check : command == _read ? Topic.Read : command == _plan ? Topic.Plan : Topic.Program;
+        var topic = command == _check ? Topic.Check : command == _read ? Topic.Read : command == _plan ? Topic.Plan : command == _buy ? Topic.Buy : Topic.Program;
 
         if (parsed.GetResult(_help) is { Implicit: false } || (typed.Count > 0 && typed[0] == "help"))
             return new Request.Help(TopicOfHelp(typed, topic));
@@ -65,19 +76,27 @@ internal sealed class CommandLine
             Topic.Read => new Request.Wrong(topic, "read needs the text of a nameplate, or - to read lines from standard input."),
             Topic.Plan when parsed.GetValue(_planned) is [var rig] => new Request.Plan(
                 rig,
-                [.. (parsed.GetValue(_only) ?? []).SelectMany(static names => names.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))],
+                Names(parsed.GetValue(_only)),
                 parsed.GetValue(_write),
                 json),
             Topic.Plan => new Request.Wrong(topic, "plan needs the path of one rig file."),
+            Topic.Buy when parsed.GetValue(_boughtFor) is [var rig] && parsed.GetValue(_prices) is [var prices] =>
+                new Request.Buy(rig, prices, parsed.GetValue(_room) ?? [], Names(parsed.GetValue(_only)), parsed.GetResult(_all) is { Implicit: false }, json),
+            Topic.Buy => new Request.Wrong(topic, "buy needs the path of one rig file, and one price list after --prices."),
             _ => new Request.Help(Topic.Program),
         };
     }
+
+    /// <summary>Names parted by commas, in one option or several.</summary>
+    private static List<string> Names(string[]? typed) =>
+        [.. (typed ?? []).SelectMany(static names => names.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))];
 
     private static Topic TopicOfHelp(IReadOnlyList<string> typed, Topic topic) => typed switch
     {
         ["help", "check", ..] => Topic.Check,
         ["help", "read", ..] => Topic.Read,
         ["help", "plan", ..] => Topic.Plan,
+        ["help", "buy", ..] => Topic.Buy,
         _ => topic,
     };
 

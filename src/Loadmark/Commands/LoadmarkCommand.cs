@@ -42,6 +42,8 @@ internal static class LoadmarkCommand
                 return new CheckCommand(around, rigs, check).Run(asked);
             case Request.Plan asked:
                 return new PlanCommand(around, rigs).Run(asked);
+            case Request.Buy asked:
+                return new BuyCommand(around, rigs).Run(asked);
             case Request.Read asked:
                 return new ReadCommand(around).Run(asked);
             case Request.Wrong wrong:

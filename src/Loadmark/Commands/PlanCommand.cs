@@ -34,9 +34,11 @@ internal sealed class PlanCommand(Surroundings around, IRigSource source)
             }
         }
 
-        var options = new PlanOptions { Only = request.Only.Count == 0 ? null : request.Only.ToHashSet(StringComparer.Ordinal) };
-        var plan = RigPlanner.Plan(rig, options);
-        var explanation = PlanExplainer.Explain(plan, options);
+        var interruption = around.Interruption();
+        using var talk = new ProgressTalk(around.Error, around.Time);
+        var options = new PlanOptions { Only = request.Only.Count == 0 ? null : request.Only.ToHashSet(StringComparer.Ordinal), Progress = talk };
+        var plan = RigPlanner.Plan(rig, options, interruption);
+        var explanation = PlanExplainer.Explain(plan, options, interruption);
         if (request.WriteTo is { } file && !TryWrite(request.Rig, file, plan.Rig.Wired ?? []))
             return ExitCode.Unreadable;
 
@@ -44,6 +46,8 @@ internal sealed class PlanCommand(Surroundings around, IRigSource source)
             PlanJson.Write(around.Output, plan, explanation);
         else
             Print(rig, plan, explanation, request.WriteTo);
+        if (interruption.IsCancellationRequested)
+            return ExitCode.Interrupted;
         return plan.Unfed.Count == 0 ? ExitCode.Fine : ExitCode.Refused;
     }
 

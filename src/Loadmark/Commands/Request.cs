@@ -20,6 +20,15 @@ internal abstract record Request
     /// <param name="Json">Whether to answer in JSON.</param>
     internal sealed record Plan(string Rig, IReadOnlyList<string> Only, string? WriteTo, bool Json) : Request;
 
+    /// <summary>Choose supplies to buy.</summary>
+    /// <param name="Rig">The path of the rig as typed.</param>
+    /// <param name="Prices">The path of the price list as typed.</param>
+    /// <param name="Room">The nameplates of loads to come, as typed.</param>
+    /// <param name="Only">The supplies of the rig that may be used; empty for all.</param>
+    /// <param name="All">Whether every option is shown with its wiring.</param>
+    /// <param name="Json">Whether to answer in JSON.</param>
+    internal sealed record Buy(string Rig, string Prices, IReadOnlyList<string> Room, IReadOnlyList<string> Only, bool All, bool Json) : Request;
+
     /// <summary>Explain how the program is used.</summary>
     internal sealed record Help(Topic Topic) : Request;
 

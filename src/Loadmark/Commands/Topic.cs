@@ -14,4 +14,7 @@ internal enum Topic
 
     /// <summary>The plan command.</summary>
     Plan,
+
+    /// <summary>The buy command.</summary>
+    Buy,
 }

@@ -23,6 +23,12 @@ internal sealed record Surroundings
     /// <summary>Standard input, opened only when it is asked for.</summary>
     public required Func<TextReader> Input { get; init; }
 
+    /// <summary>Begins to listen for a wish to come to an end; a command that asks for it answers with what it has by then.</summary>
+    public Func<CancellationToken> Interruption { get; init; } = static () => CancellationToken.None;
+
+    /// <summary>The clock.</summary>
+    public TimeProvider Time { get; init; } = TimeProvider.System;
+
     /// <summary>How wide the page is, in character cells.</summary>
     public int Width { get; init; } = CommonWidth;
 
@@ -38,7 +44,8 @@ internal sealed record Surroundings
     private static UTF8Encoding PlainUtf8 { get; } = new(encoderShouldEmitUTF8Identifier: false);
 
     /// <summary>The surroundings of this process.</summary>
-    public static Surroundings OfProcess()
+    /// <param name="interrupts">What Ctrl-C does.</param>
+    public static Surroundings OfProcess(Interrupts interrupts)
     {
         var redirected = Console.IsOutputRedirected;
         var encoding = Console.OutputEncoding;
@@ -48,6 +55,7 @@ internal sealed record Surroundings
             OutputEncoding = encoding.CodePage == Utf8CodePage ? PlainUtf8 : encoding,
             Error = Console.Error,
             Input = () => Console.In,
+            Interruption = interrupts.Listen,
             Width = WidthFrom(Environment.GetEnvironmentVariable("COLUMNS"), redirected ? 0 : TerminalWidth()),
             Colour = TakesColour(redirected, Environment.GetEnvironmentVariable),
             Debug = Environment.GetEnvironmentVariable("LOADMARK_DEBUG") == "1",

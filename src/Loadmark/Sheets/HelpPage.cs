@@ -19,6 +19,9 @@ internal static class HelpPage
             case Topic.Plan:
                 WritePlan(sheet);
                 break;
+            case Topic.Buy:
+                WriteBuy(sheet);
+                break;
             case Topic.Read:
                 WriteRead(sheet);
                 break;
@@ -36,6 +39,7 @@ internal static class HelpPage
         Title(sheet, "loadmark", "what feeds what on a player's effects rig, and the proof of it");
         Entry(sheet, "loadmark check RIG...", "As wired: is it safe, does it run, what is left?");
         Entry(sheet, "loadmark plan RIG", "What should feed what?");
+        Entry(sheet, "loadmark buy RIG", "Which supplies should I buy?");
         Entry(sheet, "loadmark read TEXT", "What does this nameplate say?");
         sheet.BlankLine();
         Entry(sheet, "--json", "Answer in JSON, in SI units.");
@@ -77,6 +81,21 @@ internal static class HelpPage
         WriteCodes(sheet);
         sheet.BlankLine();
         sheet.Line("Example:").Line("  loadmark plan examples/pit.rig.yaml");
+    }
+
+    private static void WriteBuy(Sheet sheet)
+    {
+        Title(sheet, "loadmark buy RIG --prices CSV [--room LABEL] [--only SUPPLY] [--all] [--json]", "which supplies should I buy?");
+        Entry(sheet, "RIG", "A rig file. Its supplies and leads are used for nothing; feeds with 'pinned: true' stay.");
+        Entry(sheet, "--prices CSV", "Your price list: one supply a line (docs/price-list.md).");
+        Entry(sheet, "--room LABEL", "Keep room for a load to come, such as \"9 V 300 mA\"; may be given several times.");
+        Entry(sheet, "--only SUPPLY", "Of the rig's supplies use this one alone; several are parted by commas.");
+        Entry(sheet, "--all", "Show every option with its wiring, not only the cheapest.");
+        Entry(sheet, "--json", "One object: status, options with their plans, what was left out and why.");
+        sheet.BlankLine();
+        WriteCodes(sheet);
+        sheet.BlankLine();
+        sheet.Line("Example:").Line("  loadmark buy examples/to-buy.rig.yaml --prices examples/harbour-row.prices.csv");
     }
 
     private static void WriteRead(Sheet sheet)

@@ -1,4 +1,3 @@
-using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 using Loadmark.Planning;
 using Loadmark.Planning.Explaining;
@@ -19,8 +18,9 @@ internal static class PlanPage
     public static void Write(Sheet sheet, Rig rig, PlanResult plan, PlanExplanation explanation, string? written)
     {
         WriteHead(sheet, plan);
-        WriteFeeds(sheet, rig, plan);
-        WriteFree(sheet, plan);
+        sheet.BlankLine();
+        FeedLines.Write(sheet, plan, Indent);
+        WriteMoves(sheet, rig, plan);
         WriteExplanation(sheet, explanation);
         WriteChecked(sheet, plan, written);
         Cautions.Write(sheet);
@@ -43,26 +43,35 @@ internal static class PlanPage
             sheet.PadTo(Indent).Wrap($"Not fed: {string.Join(", ", plan.Unfed)}.", Indent, Ink.Orange).EndLine();
     }
 
-    private static void WriteFeeds(Sheet sheet, Rig rig, PlanResult plan)
+    /// <summary>What to do where something is wired already.</summary>
+    private static void WriteMoves(Sheet sheet, Rig rig, PlanResult plan)
     {
-        sheet.BlankLine();
-        var feeds = WiredRig.Of(plan.Rig).Feeds;
-        var from = Math.Min(30, feeds.Select(static feed => feed.OutletNames.Length).DefaultIfEmpty().Max()) + 4;
-        foreach (var feed in feeds)
+        if (rig.Wired is not { Count: > 0 })
+            return;
+
+        sheet.BlankLine().Line("What changes against the wiring in the file", Ink.Strong);
+        var moves = LoadMove.Between(rig, plan.Rig);
+        if (moves.Count == 0)
+            sheet.PadTo(Indent).Put("Nothing.").EndLine();
+        foreach (var move in moves)
         {
-            sheet.PadTo(Indent).Put(feed.OutletNames, Ink.Strong).PadTo(from);
-            var how = feed.Feed.Lead is { } lead ? $" over {lead}" : "";
-            var setting = feed.Outlets.Any(static outlet => outlet.Rating.Modes.Length > 1) ? $"set to {feed.VoltsText}" : feed.VoltsText;
-            var joined = feed.Joined == Joint.None ? "" : $" in {feed.Joined.ToString().ToLowerInvariant()}";
-            var isNew = rig.Wired?.Items.Contains(feed.Feed) != true && rig.Wired is not null;
-            sheet.Wrap($"{setting}{joined}{how} to {string.Join(", ", feed.Feed.To)}{(isNew ? "  (new)" : "")}", sheet.Column).EndLine();
+            var before = string.Join(" and ", move.Before.Items.Select(static feed => Place(feed)));
+            sheet.PadTo(Indent).Wrap(
+                (move.After, before.Length) switch
+                {
+                    (null, _) => $"{move.Load}: off {before}, not fed",
+                    ({ } after, 0) => $"{move.Load}: not fed now, to {Place(after)}",
+                    ({ } after, _) => $"{move.Load}: from {before} to {Place(after)}",
+                },
+                Indent).EndLine();
         }
     }
 
-    private static void WriteFree(Sheet sheet, PlanResult plan)
+    private static string Place(Feed feed)
     {
-        var free = OutletRow.Fold(plan.Check.Outlets).Where(static row => row.IsFree).Select(static row => $"{row.Name} ({row.Outlet.Limit?.ToString() ?? "?"})").ToList();
-        sheet.PadTo(Indent).Wrap(free.Count == 0 ? "Nothing stays free." : $"Free: {string.Join(", ", free)}.", Indent, Ink.Faint).EndLine();
+        var joined = feed.Joined == Joint.None ? "" : $" in {feed.Joined.ToString().ToLowerInvariant()}";
+        var at = feed.At.Count == 0 ? "" : $" at {string.Join(" and ", feed.At)}";
+        return $"{string.Join(" + ", feed.From)}{joined}{at}{(feed.Lead is { } lead ? $" over {lead}" : "")}";
     }
 
     private static void WriteExplanation(Sheet sheet, PlanExplanation explanation)

@@ -39,6 +39,9 @@ internal sealed class BruteForce
         return this;
     }
 
+    /// <summary>Whether some wiring feeds every load; tried until one does.</summary>
+    public bool FeedsAll() => FeedsRest(0, [.. _pinned]);
+
     /// <summary>One of the feeds that the rules allow alone; null when there is none.</summary>
     public Feed? AnyFeed(int pick)
     {
@@ -62,6 +65,26 @@ internal sealed class BruteForce
                 feeds.RemoveAt(feeds.Count - 1);
             }
         }
+    }
+
+    private bool FeedsRest(int from, List<Feed> feeds)
+    {
+        if (_bare.Loads.Items.All(load => feeds.Exists(feed => feed.To.Items.Contains(load.Id))))
+            return true;
+        for (var outlet = from; outlet < _bare.Outlets.Count; outlet++)
+        {
+            if (!IsFree(outlet, feeds))
+                continue;
+            foreach (var feed in FeedsFrom(outlet, feeds))
+            {
+                feeds.Add(feed);
+                if (IsAllowed(feeds) && FeedsRest(outlet + 1, feeds))
+                    return true;
+                feeds.RemoveAt(feeds.Count - 1);
+            }
+        }
+
+        return false;
     }
 
     private void Judge(List<Feed> feeds)

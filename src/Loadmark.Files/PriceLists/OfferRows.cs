@@ -1,0 +1,136 @@
+using Loadmark.Core.Nameplates;
+using Loadmark.Core.Offers;
+using Loadmark.Core.Rigs;
+using Loadmark.Files.Reading;
+using Loadmark.Files.Texts;
+using Loadmark.Files.Trees;
+
+namespace Loadmark.Files.PriceLists;
+
+/// <summary>Reads the rows of a price list as offers; used once.</summary>
+internal sealed class OfferRows
+{
+    private const string PriceForm = "a price such as 49.90 (without a currency sign, at most two decimals)";
+    private const string MassForm = "a mass in grams such as 450 (without a unit, at most two decimals), or nothing where it is not known";
+    private const int MostDecimals = 2;
+    private const decimal Most = 10_000_000m;
+
+    private readonly ErrorList _errors;
+    private readonly PriceHeader _header;
+    private readonly OutletAllowance _allowance = new();
+    private readonly Dictionary<string, Spot> _places = new(StringComparer.Ordinal);
+
+    private OfferRows(PriceHeader header, ErrorList errors)
+    {
+        _header = header;
+        _errors = errors;
+    }
+
+    /// <summary>Reads a text; what comes back is complete only where there are no errors.</summary>
+    public static List<Offer> Read(string text, ErrorList errors)
+    {
+        var offers = new List<Offer>();
+        var table = CsvTable.Read(text, errors);
+        if (table.Rows.Count == 0)
+        {
+            errors.Add(Spot.Start, $"the price list is empty: its first line names the columns ({string.Join(table.Separator, PriceColumn.All)})", null, "a header");
+            return offers;
+        }
+
+        if (PriceHeader.Read(table.Rows[0], errors) is not { } header)
+            return offers;
+        if (table.Rows.Count == 1)
+            errors.Add(table.Rows[0][0].Start, "no supply stands under the names of the columns", null, "a line for each supply");
+        var rows = new OfferRows(header, errors);
+        foreach (var row in table.Rows.Skip(1))
+        {
+            if (rows.Fits(row, table.Separator) && rows.ReadRow(row) is { } offer)
+                offers.Add(offer);
+        }
+
+        return offers;
+    }
+
+    private bool Fits(ScalarNode[] row, char separator)
+    {
+        if (row.Length == _header.Count)
+            return true;
+        var hint = row.Length > _header.Count ? $"; a cell with '{separator}' in it goes in quotation marks" : "; an empty cell needs its separator too";
+        _errors.Add(row[0].Start, $"this line has {row.Length} cells and the header names {_header.Count} columns{hint}", $"{row.Length} cells", $"{_header.Count} cells");
+        return false;
+    }
+
+    private Offer? ReadRow(ScalarNode[] row)
+    {
+        var id = _header.Cell(row, PriceColumn.Supply)!;
+        var isGood = CheckId(id);
+        var price = ReadPrice(_header.Cell(row, PriceColumn.Price)!);
+        var mass = ReadMass(Text(row, PriceColumn.Mass));
+        var label = Text(row, PriceColumn.Label);
+        var outlets = OutletCell.Read(Text(row, PriceColumn.Outlets), label, id, _allowance, _errors);
+        var supply = new Supply
+        {
+            Id = id.Value,
+            Label = label is null ? null : NameplateReader.Read(label.Value),
+            Isolated = ReadYesNo(Text(row, PriceColumn.Isolated)),
+            Total = Figures.Total(Text(row, PriceColumn.Total), PriceColumn.Total, _errors),
+            Outlets = [.. outlets],
+            Mains = Figures.Voltage(Text(row, PriceColumn.Mains), PriceColumn.Mains, _errors),
+        };
+        return isGood && price is { } cost ? new Offer(supply, cost, mass) : null;
+    }
+
+    /// <summary>The cell of a column; null where the column is not there or the cell is empty.</summary>
+    private ScalarNode? Text(ScalarNode[] row, string column) => _header.Cell(row, column) is { Value.Length: > 0 } cell ? cell : null;
+
+    private bool CheckId(ScalarNode id)
+    {
+        if (!Ids.Check(id, "a supply", mayHaveSlash: false, _errors))
+            return false;
+        if (_places.TryAdd(id.Value, id.Start))
+            return true;
+        _errors.Add(id.Start, $"supply '{ErrorList.Quote(id.Value)}' stands here a second time; the first is at line {_places[id.Value].Line}", id.Value);
+        return false;
+    }
+
+    private decimal? ReadPrice(ScalarNode cell)
+    {
+        if (TryNumber(cell.Value, out var price, out var problem))
+            return price;
+        _errors.Expected(cell.Start, PriceColumn.Price, PriceForm, cell.Value, problem);
+        return null;
+    }
+
+    private decimal? ReadMass(ScalarNode? cell)
+    {
+        if (cell is null)
+            return null;
+        if (TryNumber(cell.Value, out var mass, out var problem) && mass > 0)
+            return mass;
+        _errors.Expected(cell.Start, PriceColumn.Mass, MassForm, cell.Value, problem ?? "it must be more than zero");
+        return null;
+    }
+
+    private static bool TryNumber(string text, out decimal value, out string? problem)
+    {
+        problem = null;
+        if (!PlainNumber.TryRead(text, out value))
+            return false;
+        // Three digits after the sign may be thousands ("1,299"); nobody should pay for a guess.
+        if (value.Scale > MostDecimals)
+            problem = value.Scale == 3 ? "thousands or decimals? Leave a sign for thousands out" : $"it has more than {MostDecimals} decimals";
+        else if (value >= Most)
+            problem = "it is too large";
+        return problem is null;
+    }
+
+    private bool? ReadYesNo(ScalarNode? cell)
+    {
+        if (cell is null)
+            return null;
+        if (YesNoText.Read(cell.Value) is { } answer)
+            return answer;
+        _errors.Expected(cell.Start, PriceColumn.Isolated, "yes or no, or nothing where it is not known", cell.Value);
+        return null;
+    }
+}

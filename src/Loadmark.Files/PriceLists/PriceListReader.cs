@@ -1,0 +1,58 @@
+using System.Text;
+using Loadmark.Files.Texts;
+using Loadmark.Files.Trees;
+
+namespace Loadmark.Files.PriceLists;
+
+/// <summary>
+/// Reads price lists: one supply a line, separated by commas or semicolons. Whatever is wrong with a file comes back as errors,
+/// never as an exception.
+/// </summary>
+public static class PriceListReader
+{
+    private const string What = "price list";
+
+    /// <summary>Reads the text of a price list.</summary>
+    /// <param name="text">The text; a byte order mark at its start is passed over.</param>
+    /// <param name="fileName">The name that errors carry.</param>
+    /// <returns>The offers, or every error in the text.</returns>
+    public static PriceListReading Read(string text, string fileName)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        ArgumentNullException.ThrowIfNull(fileName);
+        return Read(text, new ErrorList(fileName));
+    }
+
+    /// <summary>Reads a price list.</summary>
+    /// <param name="path">Its path. One that cannot be read comes back as an error.</param>
+    /// <returns>The offers, or every error in the file.</returns>
+    public static PriceListReading ReadFile(string path)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        var errors = new ErrorList(path);
+        return RigFile.LoadText(path, errors, What) is { } text ? Read(text, errors) : new PriceListReading(null, errors.ToArray());
+    }
+
+    private static PriceListReading Read(string text, ErrorList errors)
+    {
+        if (text.StartsWith('\uFEFF'))
+            text = text[1..];
+        var control = ControlCharacters.FirstIn(text);
+        if (text.Length > RigFileReader.MostBytes || Encoding.UTF8.GetByteCount(text) > RigFileReader.MostBytes)
+        {
+            errors.Add(Spot.Start, RigFile.TooLarge(What));
+        }
+        else if (control >= 0)
+        {
+            errors.Add(Spot.At(text, control), $"the character U+{(int)text[control]:X4} has no place in a text file", $"U+{(int)text[control]:X4}");
+        }
+        else
+        {
+            var offers = OfferRows.Read(text, errors);
+            if (!errors.Any)
+                return new PriceListReading([.. offers], []);
+        }
+
+        return new PriceListReading(null, errors.ToArray());
+    }
+}

@@ -1,0 +1,57 @@
+namespace Loadmark.Planning.Buying;
+
+/// <summary>
+/// Tells whether a basket feeds everything. It asks the planner only what it cannot conclude: what can stand in for a basket that
+/// feeds everything does too, and what a basket that does not can stand in for does not either.
+/// </summary>
+internal sealed class BasketJudge(BuyProblem problem, OfferScreen offers, TimeSpan checkLimit, SearchClock clock, CancellationToken cancellation)
+{
+    private readonly Dictionary<Basket, bool?> _known = [];
+    private readonly List<Basket> _feeding = [];
+    private readonly List<Basket> _failing = [];
+
+    /// <summary>How often the planner was asked.</summary>
+    public int Checks { get; private set; }
+
+    /// <summary>Whether it feeds everything; null when that was not found out in the time.</summary>
+    public bool? Feeds(Basket basket)
+    {
+        if (_known.TryGetValue(basket, out var known))
+            return known;
+        if (_feeding.Exists(feeding => StandsIn(basket, feeding)))
+            return true;
+        if (_failing.Exists(failing => StandsIn(failing, basket)))
+            return false;
+        if (clock.IsOver)
+            return null;
+
+        Checks++;
+        var (rig, options) = problem.With(PurchasesOf(basket), clock.AtMost(checkLimit));
+        var answer = RigPlanner.CanFeedAll(rig with { Signal = [] }, options, cancellation);
+        _known.Add(basket, answer);
+        if (answer is { } told)
+            (told ? _feeding : _failing).Add(basket);
+        return answer;
+    }
+
+    /// <summary>The basket as a shopping list.</summary>
+    public List<Purchase> PurchasesOf(Basket basket) => [.. basket.Kinds.Select(offer => new Purchase(offers.Useful[offer].Offer, basket.Counts[offer]))];
+
+    /// <summary>Whether each supply of one basket can be given a supply of its own in the other that can stand in for it.</summary>
+    private bool StandsIn(Basket one, Basket other)
+    {
+        // By Hall's theorem it is enough to compare, for every set of the other's offers, the set with what can stand in for it.
+        var kinds = other.Kinds.ToArray();
+        if (one.Counts.Sum() < other.Counts.Sum() || kinds.Length > 12)
+            return one.Holds(other);
+        for (var set = 1; set < 1 << kinds.Length; set++)
+        {
+            var members = kinds.Where((_, place) => (set >> place & 1) == 1).ToArray();
+            var able = one.Kinds.Where(offer => members.Any(member => offers.Order[offer, member])).Sum(offer => one.Counts[offer]);
+            if (able < members.Sum(member => other.Counts[member]))
+                return false;
+        }
+
+        return true;
+    }
+}

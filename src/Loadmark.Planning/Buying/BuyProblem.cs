@@ -1,0 +1,81 @@
+using System.Collections.Immutable;
+using Loadmark.Core.Checks;
+using Loadmark.Core.Ratings;
+using Loadmark.Core.Rigs;
+
+namespace Loadmark.Planning.Buying;
+
+/// <summary>What there is to feed, what there is already, and what the list offers.</summary>
+internal sealed class BuyProblem
+{
+    private readonly SpareCapacity _spare;
+
+    /// <summary>Looks everything up.</summary>
+    /// <param name="rig">The rig, loads to come included.</param>
+    /// <param name="only">The supplies of the rig that may be used; null for all.</param>
+    public BuyProblem(Rig rig, IReadOnlySet<string>? only)
+    {
+        Rig = rig with { Wired = [.. (rig.Wired ?? []).Items.Where(static feed => feed.Pinned)] };
+        Only = only;
+        Pinned = WiredRig.Of(Rig);
+        Demands = Demand.Of(Pinned);
+        Leads = new LeadStock(Pinned, Demands.Sum(static demand => demand.Count));
+        var harmful = RigChecker.Check(Pinned).Findings.Items.Where(static finding => finding.Rule == MainsRule)
+            .Select(static finding => finding.Subjects[0]).ToHashSet(StringComparer.Ordinal);
+        var usable = Pinned.Supplies.Items.Where(supply => !harmful.Contains(supply.Supply.Id) && only?.Contains(supply.Supply.Id) is not false).ToList();
+        Owned = [.. usable.Select(supply => SupplyTerms.Left(Pinned, supply))];
+        _spare = new SpareCapacity(Pinned.Loads.Items.Select(static load => load.Rating), Leads.Series > 0);
+        OwnedSpare = usable.Sum(supply => _spare.WattsOf(supply.Supply)) - _spare.DrawnWatts;
+    }
+
+    /// <summary>The rule about mains that a supply is not for.</summary>
+    public const string MainsRule = "mains-mismatch";
+
+    /// <summary>The rig with its pinned feeds only.</summary>
+    public Rig Rig { get; }
+
+    /// <summary>The supplies of the rig that may be used; null for all.</summary>
+    public IReadOnlySet<string>? Only { get; }
+
+    /// <summary>The rig with its pinned feeds, looked up.</summary>
+    public WiredRig Pinned { get; }
+
+    /// <summary>What there is to feed.</summary>
+    public List<Demand> Demands { get; }
+
+    /// <summary>The leads on hand.</summary>
+    public LeadStock Leads { get; }
+
+    /// <summary>What is left of the supplies there are.</summary>
+    public ImmutableArray<SupplyTerms> Owned { get; }
+
+    /// <summary>What the supplies there are can give, less what all loads draw, in watts; negative where it does not suffice.</summary>
+    public decimal OwnedSpare { get; }
+
+    /// <summary>What a supply adds to the spare capacity, in watts.</summary>
+    public decimal SpareOf(Supply supply) => _spare.WattsOf(supply);
+
+    /// <summary>The rig with supplies added, each under a name of its own.</summary>
+    /// <param name="purchases">What is added.</param>
+    /// <param name="limit">How long the planner may look at it.</param>
+    public (Rig Rig, PlanOptions Options) With(IEnumerable<Purchase> purchases, TimeSpan limit)
+    {
+        var names = Rig.Supplies.Items.Select(static supply => supply.Id).ToHashSet(StringComparer.Ordinal);
+        var added = new List<Supply>();
+        foreach (var (offer, count) in purchases)
+        {
+            for (var place = 1; place <= count; place++)
+                added.Add(offer.Supply with { Id = Free(count == 1 ? offer.Id : $"{offer.Id}#{place}", names) });
+        }
+
+        var only = Only is null ? null : Only.Concat(added.Select(static supply => supply.Id)).ToHashSet(StringComparer.Ordinal);
+        return (Rig with { Supplies = [.. Rig.Supplies, .. added] }, new PlanOptions { Only = only, TimeLimit = limit });
+    }
+
+    private static string Free(string name, HashSet<string> names)
+    {
+        while (!names.Add(name))
+            name += "+";
+        return name;
+    }
+}

@@ -1,0 +1,44 @@
+using Loadmark.Core.Rigs;
+
+namespace Loadmark.Planning.Buying;
+
+/// <summary>Which supplies to buy, with what is proven about it.</summary>
+public sealed record BuyResult
+{
+    /// <summary>What is known of the cheapest option.</summary>
+    public required BuyStatus Status { get; init; }
+
+    /// <summary>
+    /// The options worth choosing between, the cheapest first: none costs more than the price ratio allows, none has a supply that
+    /// could be left out, and each is, by at least a step, lighter or has more to spare than every one before it. Of combinations
+    /// at one price the lighter one comes first. Empty when there is none.
+    /// </summary>
+    public required ValueList<BuyOption> Front { get; init; }
+
+    /// <summary>Whether it is proven that the front holds every such option (of equal ones, one).</summary>
+    public required bool IsFrontComplete { get; init; }
+
+    /// <summary>What everything costs at the least, as far as it is proven; zero where nothing is.</summary>
+    public required decimal PriceBound { get; init; }
+
+    /// <summary>The loads that no offer, and no supply there is, can feed even alone; in the order of the rig.</summary>
+    public required ValueList<string> Unsuited { get; init; }
+
+    /// <summary>The loads that can be fed only over reversing, series or parallel leads; told where nothing feeds everything.</summary>
+    public required ValueList<string> NeedLeads { get; init; }
+
+    /// <summary>The offers that were not considered, in the order of the price list.</summary>
+    public required ValueList<OfferLeftOut> LeftOut { get; init; }
+
+    /// <summary>How often the planner was asked whether a combination feeds everything.</summary>
+    public required int Checks { get; init; }
+
+    /// <summary>The rig with the loads to come, before anything is bought.</summary>
+    public required Rig Rig { get; init; }
+
+    /// <summary>The tags of the loads to come.</summary>
+    public required ValueList<string> Room { get; init; }
+
+    /// <summary>The cheapest option; null when there is none.</summary>
+    public BuyOption? Cheapest => Front.Count == 0 ? null : Front[0];
+}

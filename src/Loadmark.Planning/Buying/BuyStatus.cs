@@ -1,0 +1,17 @@
+namespace Loadmark.Planning.Buying;
+
+/// <summary>What is known of a choice of supplies.</summary>
+public enum BuyStatus
+{
+    /// <summary>Everything can be fed, and nothing cheaper can do it: proven.</summary>
+    Optimal,
+
+    /// <summary>Everything can be fed; whether something cheaper can do it was not proven within the time.</summary>
+    Feasible,
+
+    /// <summary>It is proven that nothing on the list feeds everything.</summary>
+    Infeasible,
+
+    /// <summary>Neither a combination that feeds everything nor a proof that there is none was found within the time.</summary>
+    Unknown,
+}

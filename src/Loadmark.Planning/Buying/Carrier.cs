@@ -1,0 +1,123 @@
+namespace Loadmark.Planning.Buying;
+
+/// <summary>
+/// One supply as a carrier of loads: which loads fit on which of its kinds of outlets, and what each takes of its totals. Draws are
+/// rounded down and limits up, so that nothing the rules allow is lost.
+/// </summary>
+internal sealed class Carrier
+{
+    private const decimal Micro = 1_000_000m;
+    private readonly SupplyTerms _supply;
+    private readonly List<Demand> _demands;
+    private readonly KindFit?[][] _fits;
+    private readonly long[] _amps;
+    private readonly long[] _watts;
+
+    /// <summary>Looks at a supply.</summary>
+    public Carrier(SupplyTerms supply, BuyProblem problem)
+    {
+        _supply = supply;
+        _demands = problem.Demands;
+        _fits = [.. supply.Kinds.Select(kind => _demands.Select(demand => kind.FitOf(demand.Rating, problem.Leads)).ToArray())];
+        _amps = new long[_demands.Count];
+        _watts = new long[_demands.Count];
+        for (var demand = 0; demand < _demands.Count; demand++)
+        {
+            var fits = _fits.Select(kind => kind[demand]).Where(static fit => fit is not null).Select(static fit => fit!.Value.LeastVolts).ToList();
+            if (fits.Count == 0)
+                continue;
+            var volts = fits.Min();
+            var start = Draw.Least(_demands[demand].Rating, new Volts(volts)).Start;
+            _amps[demand] = (long)decimal.Floor(start * Micro);
+            _watts[demand] = (long)decimal.Floor(start * volts * Micro);
+        }
+    }
+
+    /// <summary>Whether a demand's loads fit on some outlet.</summary>
+    public bool Fits(int demand, bool straightOnly) => Array.Exists(_fits, kind => Fits(kind[demand], straightOnly));
+
+    /// <summary>The most that loads on it can be worth when each outlet takes one: an upper bound.</summary>
+    /// <param name="worths">What each load of a demand is worth; not negative.</param>
+    /// <param name="straightOnly">Whether loads over reversing leads are left out.</param>
+    public long MostAlone(long[] worths, bool straightOnly) =>
+        Math.Min(MostByOutlets(worths, straightOnly), MostByTotals(worths, straightOnly));
+
+    /// <summary>The most that loads on it can be worth by its totals alone, however many are on an outlet: an upper bound.</summary>
+    public long MostByTotals(long[] worths, bool straightOnly)
+    {
+        var most = long.MaxValue;
+        if (_supply.Amps is { } amps)
+            most = Math.Min(most, Fill(worths, _amps, (long)decimal.Ceiling(amps * Micro), straightOnly));
+        if (_supply.Watts is { } watts)
+            most = Math.Min(most, Fill(worths, _watts, (long)decimal.Ceiling(watts * Micro), straightOnly));
+        return most == long.MaxValue ? All(worths, straightOnly) : most;
+    }
+
+    /// <summary>
+    /// The loads that outlets can take one each are the independent sets of a transversal matroid, so taking the worthiest first,
+    /// moving others about where that makes room, gives the most.
+    /// </summary>
+    private long MostByOutlets(long[] worths, bool straightOnly)
+    {
+        var on = _supply.Kinds.Select(_ => new int[_demands.Count]).ToArray();
+        var free = _supply.Kinds.Select(static kind => kind.Count).ToArray();
+        var sum = 0L;
+        foreach (var demand in Enumerable.Range(0, _demands.Count).Where(demand => worths[demand] > 0).OrderByDescending(demand => worths[demand]))
+        {
+            for (var load = 0; load < _demands[demand].Count && Place(demand, new bool[free.Length]); load++)
+                sum += worths[demand];
+        }
+
+        return sum;
+
+        bool Place(int demand, bool[] tried)
+        {
+            for (var kind = 0; kind < free.Length; kind++)
+            {
+                if (tried[kind] || !Fits(_fits[kind][demand], straightOnly))
+                    continue;
+                tried[kind] = true;
+                if (free[kind] > 0)
+                {
+                    free[kind]--;
+                    on[kind][demand]++;
+                    return true;
+                }
+
+                for (var other = 0; other < _demands.Count; other++)
+                {
+                    if (on[kind][other] == 0 || other == demand || !Place(other, tried))
+                        continue;
+                    on[kind][other]--;
+                    on[kind][demand]++;
+                    return true;
+                }
+            }
+
+            return false;
+        }
+    }
+
+    /// <summary>What a total can hold when the last load may be cut (the bound of the continuous knapsack), rounded down.</summary>
+    private long Fill(long[] worths, long[] draws, long total, bool straightOnly)
+    {
+        var sum = 0m;
+        var left = total;
+        foreach (var demand in Enumerable.Range(0, _demands.Count).Where(demand => worths[demand] > 0 && Fits(demand, straightOnly))
+            .OrderByDescending(demand => draws[demand] == 0 ? decimal.MaxValue : (decimal)worths[demand] / draws[demand]))
+        {
+            var draw = draws[demand] * _demands[demand].Count;
+            if (draw > left)
+                return (long)decimal.Floor(sum + ((decimal)worths[demand] * left / draws[demand]));
+            sum += worths[demand] * _demands[demand].Count;
+            left -= draw;
+        }
+
+        return (long)sum;
+    }
+
+    private long All(long[] worths, bool straightOnly) =>
+        Enumerable.Range(0, _demands.Count).Where(demand => Fits(demand, straightOnly)).Sum(demand => worths[demand] * _demands[demand].Count);
+
+    private static bool Fits(KindFit? fit, bool straightOnly) => fit is { } one && !(straightOnly && one.Reverses);
+}

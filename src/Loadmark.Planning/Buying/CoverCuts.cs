@@ -1,0 +1,96 @@
+using System.Collections.Immutable;
+using Loadmark.Core.Gear;
+using Loadmark.Core.Ratings;
+
+namespace Loadmark.Planning.Buying;
+
+/// <summary>
+/// What every combination that feeds everything must have. Whatever the loads are said to be worth, those fed are worth no more
+/// than what each supply can carry at the most; so the most that supplies and leads can carry, added up, is at least what all loads
+/// are worth. Loads are counted (those of some voltages that draw at least so much), and weighed by their draw in watts and in amps.
+/// </summary>
+internal sealed class CoverCuts
+{
+    /// <summary>Sets of voltages are taken in all combinations up to this many voltages, beyond that one by one and together.</summary>
+    private const int MostClasses = 5;
+    private const decimal Micro = 1_000_000m;
+
+    private readonly BuyProblem _problem;
+    private readonly ImmutableArray<Carrier> _owned;
+    private readonly ImmutableArray<Carrier> _offers;
+    private readonly bool[] _pairs;
+
+    /// <summary>Looks at the supplies.</summary>
+    public CoverCuts(BuyProblem problem, OfferScreen offers)
+    {
+        _problem = problem;
+        _owned = [.. problem.Owned.Select(supply => new Carrier(supply, problem))];
+        _offers = [.. offers.Useful.Select(offer => new Carrier(offer.Terms, problem))];
+        var kinds = problem.Owned.Concat(offers.Useful.Select(static offer => offer.Terms)).SelectMany(static supply => supply.Kinds)
+            .Where(static kind => kind.Rating.Form.Value == SupplyForm.Direct).ToList();
+        _pairs = [.. problem.Demands.Select(demand => CanBePaired(demand.Rating, kinds))];
+    }
+
+    /// <summary>The cuts, each once.</summary>
+    public IEnumerable<CoverCut> All()
+    {
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var worths in Worths())
+        {
+            foreach (var cut in Of(worths))
+            {
+                if (cut.Need > 0 && seen.Add($"{cut.Need}:{string.Join(',', cut.Worths)}"))
+                    yield return cut;
+            }
+        }
+    }
+
+    private IEnumerable<CoverCut> Of(long[] worths)
+    {
+        var (leads, all) = (_problem.Leads, worths.Select((worth, demand) => worth * _problem.Demands[demand].Count).Sum());
+        var most = worths.Max();
+        var paired = (leads.Series + leads.Parallel) * worths.Where((_, demand) => _pairs[demand]).DefaultIfEmpty().Max();
+        yield return Cut(carrier => carrier.MostAlone(worths, straightOnly: false), all - paired - (leads.Extra * most));
+        if (leads.Extra > 0)
+            yield return Cut(carrier => carrier.MostByTotals(worths, straightOnly: false), all - paired);
+        if (leads.Reversing > 0)
+            yield return Cut(carrier => carrier.MostAlone(worths, straightOnly: true), all - paired - ((leads.Extra + leads.Reversing) * most));
+    }
+
+    private CoverCut Cut(Func<Carrier, long> worthOf, long need) => new([.. _offers.Select(worthOf)], need - _owned.Sum(worthOf));
+
+    private IEnumerable<long[]> Worths()
+    {
+        var demands = _problem.Demands;
+        foreach (var set in Sets())
+        {
+            var members = Enumerable.Range(0, demands.Count).Where(demand => set.Contains(ClassOf(demands[demand].Rating))).ToHashSet();
+            foreach (var least in members.Select(demand => StartOf(demands[demand].Rating)).Distinct().ToList())
+                yield return [.. demands.Select((demand, index) => members.Contains(index) && StartOf(demand.Rating) >= least ? 1L : 0L)];
+            yield return [.. demands.Select((demand, index) => members.Contains(index) ? (long)decimal.Floor(StartOf(demand.Rating) * Micro) : 0)];
+            yield return [.. demands.Select((demand, index) => members.Contains(index) ? (long)decimal.Floor(StartOf(demand.Rating) * demand.Rating.Voltage.Value.Low.Value * Micro) : 0)];
+        }
+    }
+
+    private IEnumerable<HashSet<object>> Sets()
+    {
+        var classes = _problem.Demands.Select(static demand => ClassOf(demand.Rating)).Distinct().ToList();
+        if (classes.Count > MostClasses)
+            return [.. classes.Select(static one => new HashSet<object> { one }), [.. classes]];
+        return Enumerable.Range(1, (1 << classes.Count) - 1).Select(set => classes.Where((_, place) => (set >> place & 1) == 1).ToHashSet());
+    }
+
+    private static object ClassOf(LoadRating rating) => (rating.Form.Value, rating.Voltage.Value, rating.Polarity.Value, rating.Plug.Value);
+
+    private static decimal StartOf(LoadRating rating) => rating.Starting?.Value.Value ?? 0;
+
+    /// <summary>Whether two outlets in series or side by side may feed it. None of those leads exchanges centre and sleeve.</summary>
+    private bool CanBePaired(LoadRating load, List<OutletKind> kinds)
+    {
+        var suits = VoltageSpan.Of(load);
+        var spans = kinds.Where(kind => kind.Rating.Polarity.Value == load.Polarity.Value).SelectMany(static kind => kind.Rating.Modes)
+            .Select(static mode => mode.Volts).OfType<QuantityRange<Volt>>().Select(static range => new VoltageSpan(range.Low.Value, range.High.Value)).Distinct().ToList();
+        return (_problem.Leads.Series > 0 && spans.Exists(one => spans.Exists(other => suits.Overlap(one.Low + other.Low, one.High + other.High) is not null)))
+            || (_problem.Leads.Parallel > 0 && spans.Exists(one => suits.Overlap(one.Low, one.High) is not null));
+    }
+}

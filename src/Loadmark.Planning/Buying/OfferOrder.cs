@@ -1,0 +1,89 @@
+using Loadmark.Core.Ratings;
+using Loadmark.Core.Rigs;
+
+namespace Loadmark.Planning.Buying;
+
+/// <summary>
+/// Tells where one supply can stand in for another, whatever is fed: for each outlet of the other it has one of its own that gives
+/// at least as much at the same voltages over the same plug, and its total is no tighter.
+/// </summary>
+internal static class OfferOrder
+{
+    /// <summary>Comparing outlets one by one is not worth it beyond this many.</summary>
+    private const int MostOutlets = 64;
+
+    /// <summary>Whether <paramref name="one"/> can stand in for <paramref name="other"/>. What is not seen to hold is taken not to.</summary>
+    public static bool StandsIn(Supply one, Supply other)
+    {
+        if (one.Outlets.Count < other.Outlets.Count || one.Outlets.Count > MostOutlets)
+            return false;
+        var (mine, theirs) = (SupplyRating.Of(one), SupplyRating.Of(other));
+        if (mine.Regulated == false && theirs.Regulated != false)
+            return false;
+
+        var own = one.Outlets.Items.Select(outlet => OutletRating.Of(one, outlet)).ToArray();
+        var others = other.Outlets.Items.Select(outlet => OutletRating.Of(other, outlet)).ToArray();
+        return HasRoom(mine.Total, theirs.Total, others) && Match(own, others);
+    }
+
+    private static bool HasRoom(SupplyTotal? mine, SupplyTotal? theirs, OutletRating[] others)
+    {
+        if (mine is null)
+            return true;
+        decimal amps = 0;
+        decimal watts = 0;
+        foreach (var outlet in others)
+        {
+            if (outlet.Modes.Any(static mode => mode is not { Limit: not null, Volts: not null, Power: null }))
+                return mine == theirs;
+            amps += outlet.Modes.Max(static mode => mode.Limit!.Value.Value.Value);
+            watts += outlet.Modes.Max(static mode => mode.Limit!.Value.Value.Value * mode.Volts!.Value.High.Value);
+        }
+
+        amps = Math.Min(amps, theirs?.Amps?.Value ?? decimal.MaxValue);
+        watts = Math.Min(watts, theirs?.Watts?.Value ?? decimal.MaxValue);
+        return !(mine.Amps?.Value < amps) && !(mine.Watts?.Value < watts);
+    }
+
+    /// <summary>Whether each of the other's outlets can be given one of its own that is at least as good (augmenting paths).</summary>
+    private static bool Match(OutletRating[] own, OutletRating[] others)
+    {
+        var given = new int?[own.Length];
+        return Enumerable.Range(0, others.Length).All(outlet => Give(outlet, new bool[own.Length]));
+
+        bool Give(int outlet, bool[] tried)
+        {
+            for (var place = 0; place < own.Length; place++)
+            {
+                if (tried[place] || !Covers(own[place], others[outlet], own.Length == 1, others.Length == 1))
+                    continue;
+                tried[place] = true;
+                if (given[place] is { } before && !Give(before, tried))
+                    continue;
+                given[place] = outlet;
+                return true;
+            }
+
+            return false;
+        }
+    }
+
+    private static bool Covers(OutletRating mine, OutletRating other, bool iAmAlone, bool otherIsAlone)
+    {
+        var hasOwnReturn = mine.Isolated.Value || iAmAlone;
+        return (hasOwnReturn || !(other.Isolated.Value || otherIsAlone))
+            && mine.Form.Value == other.Form.Value && mine.Polarity.Value == other.Polarity.Value && mine.Plug.Value == other.Plug.Value
+            && other.Modes.All(theirs => mine.Modes.Any(ours => Covers(ours, theirs)));
+    }
+
+    private static bool Covers(OutletMode ours, OutletMode theirs)
+    {
+        if (ours.Volts is not { } volts || ours.Volts != theirs.Volts)
+            return false;
+        if (ours.Limit is null || theirs.Limit is null)
+            return ours == theirs;
+        return ours.LimitAt(volts.Low)!.Value.Value >= theirs.LimitAt(volts.Low)!.Value.Value
+            && ours.LimitAt(volts.High)!.Value.Value >= theirs.LimitAt(volts.High)!.Value.Value
+            && (volts.IsSingle || (ours.Power is null && theirs.Power is null) || ours == theirs);
+    }
+}

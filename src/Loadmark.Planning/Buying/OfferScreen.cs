@@ -1,0 +1,101 @@
+using Loadmark.Core.Checks;
+using Loadmark.Core.Offers;
+using Loadmark.Core.Rigs;
+
+namespace Loadmark.Planning.Buying;
+
+/// <summary>Sorts out the offers that are of no use, and those that another one beats in everything.</summary>
+internal sealed class OfferScreen
+{
+    private readonly BuyProblem _problem;
+    private readonly Dictionary<string, OfferLeftOut> _leftOut = new(StringComparer.Ordinal);
+
+    /// <summary>Sorts offers.</summary>
+    public OfferScreen(BuyProblem problem, IReadOnlyList<Offer> offers)
+    {
+        _problem = problem;
+        LeaveOutHarmful(offers);
+        var useful = new List<OfferTerms>();
+        foreach (var offer in offers.Where(offer => !_leftOut.ContainsKey(offer.Id)))
+        {
+            var terms = SupplyTerms.Of(offer.Supply);
+            var fitting = problem.Demands.Where(demand => terms.Kinds.Any(kind => kind.FitOf(demand.Rating, problem.Leads) is not null)).Sum(static demand => demand.Count);
+            if (fitting == 0 && problem.Leads.PairLeads == 0)
+                LeaveOut(offer, UselessBecause(terms), isBeaten: false);
+            else
+                useful.Add(new OfferTerms(offer, terms, problem.SpareOf(offer.Supply), fitting + (2 * problem.Leads.PairLeads)));
+        }
+
+        Order = new bool[useful.Count, useful.Count];
+        var kept = LeaveOutBeaten(useful);
+        Useful = [.. kept.Select(index => useful[index])];
+        Order = OrderOf(Useful);
+        LeftOut = [.. offers.Where(offer => _leftOut.ContainsKey(offer.Id)).Select(offer => _leftOut[offer.Id])];
+    }
+
+    /// <summary>The offers to choose from, in the order of the list.</summary>
+    public List<OfferTerms> Useful { get; }
+
+    /// <summary>Whether the useful offer of the first index can stand in for that of the second, whatever is fed.</summary>
+    public bool[,] Order { get; }
+
+    /// <summary>The others.</summary>
+    public List<OfferLeftOut> LeftOut { get; }
+
+    private void LeaveOutHarmful(IReadOnlyList<Offer> offers)
+    {
+        var all = new Rig { Name = "", Mains = _problem.Rig.Mains, Supplies = [.. offers.Select(static offer => offer.Supply)] };
+        var byId = offers.ToDictionary(static offer => offer.Id, StringComparer.Ordinal);
+        foreach (var finding in RigChecker.Check(all).Findings.Items.Where(static finding => finding.Rule == BuyProblem.MainsRule))
+            LeaveOut(byId[finding.Subjects[0]], finding.Message, isBeaten: false);
+    }
+
+    private static string UselessBecause(SupplyTerms terms)
+    {
+        var volts = terms.Kinds.SelectMany(static kind => kind.Rating.Modes).Select(static mode => mode.Volts).Where(static range => range is not null)
+            .Select(static range => range!.Value.ToString()).Distinct(StringComparer.Ordinal).ToList();
+        return volts.Count == 0
+            ? "Nothing tells what voltage it gives."
+            : $"No outlet of it ({string.Join(", ", volts)}) gives any load here what it needs.";
+    }
+
+    /// <summary>
+    /// Leaves out every offer that another can stand in for at no higher price, with no more mass and no less to spare. Of two
+    /// that are equal in all that, the first on the list stays.
+    /// </summary>
+    private List<int> LeaveOutBeaten(List<OfferTerms> useful)
+    {
+        var kept = new List<int>();
+        var order = OrderOf(useful);
+        for (var index = 0; index < useful.Count; index++)
+        {
+            var better = Enumerable.Range(0, useful.Count).Where(other => other != index && order[other, index] && Beats(useful[other], useful[index]))
+                .Where(other => other < index || !(order[index, other] && Beats(useful[index], useful[other]))).Select(other => (int?)other).FirstOrDefault();
+            if (better is { } one)
+                LeaveOut(useful[index].Offer, $"{useful[one].Offer.Id} gives at least as much for no more money and no more mass.", isBeaten: true);
+            else
+                kept.Add(index);
+        }
+
+        return kept;
+    }
+
+    private static bool Beats(OfferTerms one, OfferTerms other) =>
+        one.Offer.Price <= other.Offer.Price && one.SpareWatts >= other.SpareWatts
+        && (other.Offer.MassGrams is not { } mass || one.Offer.MassGrams <= mass);
+
+    private bool[,] OrderOf(List<OfferTerms> offers)
+    {
+        // Two outlets side by side must be alike, and what stands in for them need not be.
+        var order = new bool[offers.Count, offers.Count];
+        for (var one = 0; one < offers.Count; one++)
+        {
+            for (var other = 0; other < offers.Count; other++)
+                order[one, other] = one == other || (_problem.Leads.Parallel == 0 && OfferOrder.StandsIn(offers[one].Offer.Supply, offers[other].Offer.Supply));
+        }
+
+        return order;
+    }
+
+    private void LeaveOut(Offer offer, string because, bool isBeaten) => _leftOut.Add(offer.Id, new OfferLeftOut(offer, because, isBeaten));
+}

@@ -1,0 +1,101 @@
+using Loadmark.Core.Nameplates;
+using Loadmark.Core.Offers;
+using Loadmark.Core.Ratings;
+using Loadmark.Core.Rigs;
+
+namespace Loadmark.Planning.Buying;
+
+/// <summary>Chooses supplies from a price list for what a rig's own do not feed.</summary>
+public static class SupplyBuyer
+{
+    private const string RoomName = "room";
+    private const int LeastPriority = 3;
+
+    /// <summary>
+    /// Finds the cheapest supplies with which every load is fed, and the options worth choosing between. The same rig, offers and
+    /// options give the same answer as long as no time limit ends the search.
+    /// </summary>
+    /// <param name="rig">The rig; of its own wiring only pinned feeds count, of leads it has those it lists.</param>
+    /// <param name="offers">The price list; each name once.</param>
+    /// <param name="options">How to choose.</param>
+    /// <param name="cancellation">Stops the search; what was found so far is returned.</param>
+    /// <exception cref="InvalidRigException">The rig refers to a load, outlet or lead that it does not have.</exception>
+    /// <exception cref="ArgumentException">Two offers have one name.</exception>
+    public static BuyResult Buy(Rig rig, IReadOnlyList<Offer> offers, BuyOptions options, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        ArgumentNullException.ThrowIfNull(offers);
+        ArgumentNullException.ThrowIfNull(options);
+        ArgumentOutOfRangeException.ThrowIfLessThan(options.PriceRatio, 1, nameof(options));
+        if (offers.DistinctBy(static offer => offer.Id, StringComparer.Ordinal).Count() < offers.Count)
+            throw new ArgumentException("Two offers have one name.", nameof(offers));
+
+        var clock = new SearchClock(options.TimeLimit, TimeProvider.System, cancellation);
+        var room = RoomFor(rig, options.Room);
+        var whole = rig with { Loads = [.. rig.Loads, .. room] };
+        var problem = new BuyProblem(whole, options.Only);
+        var screen = new OfferScreen(problem, offers);
+        var scales = new Scales(screen.Useful, problem.OwnedSpare, options);
+        var judge = new BasketJudge(problem, screen, options.CheckTimeLimit, clock, cancellation);
+        var hopeless = new Hopeless(problem, screen, options.CheckTimeLimit, clock, cancellation);
+        var search = new BasketSearch(new MasterModel(problem, screen, scales, clock, cancellation), judge, scales, options.WithFront, options.PriceRatio);
+        var unsuited = hopeless.Loads();
+        if (unsuited.Count == 0)
+            search.Run();
+
+        var isPossible = search.Front.Count > 0;
+        var isProven = unsuited.Count > 0 || search.IsFirstProven;
+        return new BuyResult
+        {
+            Status = (isPossible, isProven) switch
+            {
+                (true, true) => BuyStatus.Optimal,
+                (true, false) => BuyStatus.Feasible,
+                (false, true) => BuyStatus.Infeasible,
+                _ => BuyStatus.Unknown,
+            },
+            Front =
+            [
+                .. search.Front.OrderBy(static basket => basket.Price).ThenBy(static basket => basket.Mass).ThenByDescending(static basket => basket.Spare)
+                    .Select(basket => Describe(basket, problem, judge, scales, options, cancellation)),
+            ],
+            IsFrontComplete = unsuited.Count > 0 || search.IsComplete,
+            PriceBound = (decimal)search.PriceBound / scales.PriceUnits,
+            Unsuited = [.. unsuited],
+            NeedLeads = isPossible ? [] : [.. hopeless.NeedLeads().Except(unsuited, StringComparer.Ordinal)],
+            LeftOut = [.. screen.LeftOut],
+            Checks = judge.Checks + hopeless.Checks,
+            Rig = whole,
+            Room = [.. room.Select(static load => load.Id)],
+        };
+    }
+
+    private static List<Load> RoomFor(Rig rig, ValueList<Nameplate> plates)
+    {
+        var names = rig.Loads.Items.Select(static load => load.Id).ToHashSet(StringComparer.Ordinal);
+        var loads = new List<Load>();
+        foreach (var plate in plates)
+        {
+            var name = $"{RoomName} {loads.Count + 1}";
+            while (!names.Add(name))
+                name += "+";
+            loads.Add(new Load { Id = name, Label = plate, Priority = LeastPriority });
+        }
+
+        return loads;
+    }
+
+    private static BuyOption Describe(PricedBasket basket, BuyProblem problem, BasketJudge judge, Scales scales, BuyOptions options, CancellationToken cancellation)
+    {
+        var purchases = judge.PurchasesOf(basket.Basket);
+        var (rig, planOptions) = problem.With(purchases, options.PlanTimeLimit);
+        return new BuyOption
+        {
+            Purchases = [.. purchases],
+            Price = scales.PriceOf(basket.Basket),
+            MassGrams = basket.Mass == scales.UnknownMass ? null : (decimal)basket.Mass / scales.MassUnits,
+            Spare = new Watts(Math.Max(0, basket.Spare)),
+            Plan = RigPlanner.Plan(rig, planOptions, cancellation),
+        };
+    }
+}

@@ -1,0 +1,17 @@
+namespace Loadmark.Planning.Model;
+
+/// <summary>In what company the loads on a lead are.</summary>
+internal enum Company
+{
+    /// <summary>One load alone.</summary>
+    Alone,
+
+    /// <summary>Several on a return of their own that none of them minds.</summary>
+    Quiet,
+
+    /// <summary>Several on a return of their own, with a finding of noise.</summary>
+    Noisy,
+
+    /// <summary>Several on a return that they share with other outlets; what is heard there is counted for the return.</summary>
+    OnSharedReturn,
+}

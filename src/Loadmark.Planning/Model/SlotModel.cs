@@ -1,0 +1,265 @@
+using Google.OrTools.Sat;
+using Loadmark.Planning.Problem;
+
+namespace Loadmark.Planning.Model;
+
+/// <summary>Builds what one lead may do; used once.</summary>
+internal sealed class SlotModel(PlanProblem problem, WiringModel wiring, LeadSlot slot)
+{
+    /// <summary>One choice for each class of sources that suits enough loads; at most one of them is taken.</summary>
+    public List<SlotChoice> Build()
+    {
+        var choices = slot.Classes.Select(Choose).OfType<SlotChoice>().ToList();
+        var used = new Tally();
+        foreach (var choice in choices)
+            used.Add(choice.Used, 1, 1);
+        wiring.AtMost(used, 1);
+        wiring[Level.SpecialLeads].Add(used);
+        return choices;
+    }
+
+    private SlotChoice? Choose(FeedClass from)
+    {
+        var suiting = problem.Loads.Select(load => (Load: load, Margins: from.Point.MarginsOf(load, slot.Ends)))
+            .Where(pair => pair.Margins is not null && IsBorne(from, pair.Load)).ToList();
+        var known = suiting.Where(static pair => pair.Load.IsDrawKnown).Select(static pair => pair.Load).ToList();
+        var plugs = from.AllowsSeveral ? Places(from, known) : 1;
+        var crews = new List<Crew>();
+        if (slot.Least == 1 && suiting.Count > 0)
+            crews.Add(NewCrew(Company.Alone, suiting.ConvertAll(static pair => pair.Load), 1));
+        if (plugs > 1)
+            crews.AddRange(Several(from, known, plugs));
+        if (crews.Count == 0)
+            return null;
+
+        var used = crews is [var only] ? only.IsOn : Sum(crews.ConvertAll(static crew => crew.IsOn));
+        var legs = from.Legs.Select(leg => new LegChoice(leg, Uses(leg, used))).ToList();
+        if (from.LegsAreAlike)
+            OrderLegs(legs);
+        var choice = new SlotChoice(slot, from, used, legs, crews);
+        foreach (var leg in legs)
+            Keep(choice, leg);
+        var margins = suiting.ToDictionary(static pair => pair.Load, static pair => pair.Margins!.Value);
+        foreach (var load in choice.Loads)
+            wiring[Level.Margins].Add(load.Count, margins[load.Load], load.Most);
+        return choice;
+    }
+
+    private static bool IsBorne(FeedClass from, LoadGroup load) =>
+        from.Legs.All(leg => leg.Limits.Any(limit => limit?.Bears(load, from.Point.Volts) is not false));
+
+    /// <summary>How many loads there may be: no more than plugs, nor than of the smallest loads the largest outlet bears.</summary>
+    private int Places(FeedClass from, List<LoadGroup> loads)
+    {
+        var places = Math.Min(slot.Plugs, loads.Sum(static load => load.Count));
+        foreach (var leg in from.Legs)
+        {
+            var scale = leg.Scale!;
+            places = Math.Min(places, Fitting(loads, load => scale.RunOf(load, from.Point.Volts), leg.Limits.Max(static limit => limit!.Most)));
+            places = Math.Min(places, Fitting(loads, load => scale.StartOf(load, from.Point.Volts), leg.Limits.Max(static limit => limit!.Peak)));
+        }
+
+        return places;
+    }
+
+    private static int Fitting(List<LoadGroup> loads, Func<LoadGroup, long> draw, long most)
+    {
+        var places = 0;
+        foreach (var (each, count) in loads.Select(load => (Each: draw(load), load.Count)).OrderBy(static pair => pair.Each))
+        {
+            var more = each == 0 ? count : (int)Math.Min(count, most / each);
+            places += more;
+            most -= more * each;
+            if (more < count)
+                break;
+        }
+
+        return places;
+    }
+
+    private IEnumerable<Crew> Several(FeedClass from, List<LoadGroup> loads, int plugs)
+    {
+        if (from.SharedReturn is not null)
+        {
+            yield return Share(NewCrew(Company.OnSharedReturn, loads, plugs));
+            yield break;
+        }
+
+        var quiet = loads.FindAll(static load => !load.MindsCompany);
+        var outside = quiet.Where(static load => !load.IsInSignal).Sum(static load => load.Count);
+        var places = Math.Min(plugs, outside + (quiet.Exists(static load => load.IsInSignal) ? 1 : 0));
+        if (places > 1)
+        {
+            var crew = Share(NewCrew(Company.Quiet, quiet, places));
+            KeepGroundsApart(crew);
+            var signal = Count(crew, static load => load.IsInSignal);
+            if (signal.Most > 1)
+                wiring.Model.Add(signal.Expression() <= crew.IsOn);
+            yield return crew;
+        }
+
+        if (loads.Exists(static load => load.MindsCompany) || loads.Where(static load => load.IsInSignal).Sum(static load => load.Count) > 1)
+        {
+            var crew = Share(NewCrew(Company.Noisy, loads, plugs));
+            KeepGroundsApart(crew);
+            CountNoise(crew);
+            yield return crew;
+        }
+    }
+
+    private Crew NewCrew(Company company, List<LoadGroup> loads, int plugs)
+    {
+        var counts = loads.ConvertAll(load =>
+        {
+            var most = Math.Min(load.Count, plugs);
+            return new LoadCount(load, wiring.Variables.Decision(most), most);
+        });
+        var all = new Tally();
+        foreach (var load in counts)
+            all.Add(load.Count, 1, load.Most);
+        var isOn = wiring.Variables.Following(1, values => all.ValueIn(values) > 0 ? 1 : 0);
+        wiring.Model.Add(all.Expression() <= plugs * isOn);
+        wiring.Model.Add(all.Expression() >= (company == Company.Alone ? 1 : 2) * isOn);
+        return new Crew(company, isOn, plugs, counts);
+    }
+
+    private Crew Share(Crew crew)
+    {
+        wiring[Level.Sharing].Add(Count(crew, static _ => true));
+        return crew;
+    }
+
+    private static Tally Count(Crew crew, Func<LoadGroup, bool> counts)
+    {
+        var sum = new Tally();
+        foreach (var load in crew.Loads.Where(load => counts(load.Load)))
+            sum.Add(load.Count, 1, load.Most);
+        return sum;
+    }
+
+    /// <summary>What the rules would say of a return with these loads: at least one thing, else they were a quiet crew.</summary>
+    private void CountNoise(Crew crew)
+    {
+        var all = Count(crew, static _ => true);
+        wiring[Level.NoisyLoads].Add(all);
+        var findings = new List<IntVar>();
+        AddFinding(static load => load.Rating.IsDigital == true);
+        AddFinding(static load => load.Rating.Load.Isolate);
+        var signal = Count(crew, static load => load.IsInSignal);
+        if (crew.Loads.TrueForAll(static load => load.Load.IsInSignal))
+        {
+            findings.Add(crew.IsOn);
+        }
+        else if (signal.Most > 1)
+        {
+            var loop = wiring.Variables.Following(1, values => signal.ValueIn(values) > 1 ? 1 : 0);
+            wiring.Model.Add(signal.Expression() <= crew.IsOn + ((Math.Min(crew.Plugs, signal.Most) - 1) * loop));
+            wiring.Model.Add(loop <= crew.IsOn);
+            findings.Add(loop);
+        }
+
+        foreach (var finding in findings)
+            wiring[Level.Noise].Add(finding, 1, 1);
+        if (!findings.Contains(crew.IsOn))
+            wiring.Model.Add(LinearExpr.Sum(findings) >= crew.IsOn);
+
+        void AddFinding(Func<LoadGroup, bool> minds)
+        {
+            var minding = crew.Loads.FindAll(load => minds(load.Load));
+            if (minding.Count == 0)
+                return;
+            if (minding.Count == crew.Loads.Count)
+            {
+                findings.Add(crew.IsOn);
+                return;
+            }
+
+            var any = wiring.Variables.Following(1, values => minding.Exists(load => values[load.Count.Index] > 0) ? 1 : 0);
+            foreach (var load in minding)
+                wiring.Model.Add(load.Count <= load.Most * any);
+            wiring.Model.Add(any <= crew.IsOn);
+            findings.Add(any);
+        }
+    }
+
+    private void KeepGroundsApart(Crew crew)
+    {
+        var positive = crew.Loads.FindAll(static load => load.Load.IsPositiveGround);
+        if (positive.Count == 0 || positive.Count == crew.Loads.Count)
+            return;
+
+        var side = wiring.Variables.Following(1, values => positive.Exists(load => values[load.Count.Index] > 0) ? 1 : 0);
+        foreach (var load in crew.Loads)
+            wiring.Model.Add(load.Load.IsPositiveGround ? load.Count <= load.Most * side : load.Count <= load.Most - (load.Most * side));
+    }
+
+    private IntVar Sum(List<IntVar> parts)
+    {
+        var sum = wiring.Variables.Following(1, values => parts.Sum(part => values[part.Index]));
+        wiring.Model.Add(LinearExpr.Sum(parts) == sum);
+        return sum;
+    }
+
+    /// <summary>Which outlets it takes; where there is one sort only, that it is used says it.</summary>
+    private List<IntVar> Uses(FeedLeg leg, IntVar used)
+    {
+        if (leg.Parts.Length == 1)
+            return [used];
+        var uses = leg.Parts.Select(_ => wiring.Variables.Decision(1)).ToList();
+        wiring.Model.Add(LinearExpr.Sum(uses) == used);
+        return uses;
+    }
+
+    private void OrderLegs(List<LegChoice> legs)
+    {
+        var places = Enumerable.Range(0, legs[0].Uses.Count).Select(static place => (long)place).ToList();
+        if (places.Count > 1)
+            wiring.Model.Add(LinearExpr.WeightedSum(legs[0].Uses, places) <= LinearExpr.WeightedSum(legs[1].Uses, places));
+    }
+
+    /// <summary>Running and starting sums within the limit of the outlet; a finding where the running sum leaves less free than the headroom.</summary>
+    private void Keep(SlotChoice choice, LegChoice leg)
+    {
+        if (leg.Leg.Scale is not { } scale)
+            return;
+
+        var fed = choice.Class.Point.Volts;
+        var run = Draws(scale.RunOf);
+        var most = LinearExpr.WeightedSum(leg.Uses, leg.Leg.Limits.Select(static limit => limit!.Most));
+        if (leg.Leg.Limits.Any(limit => limit!.Usable < Math.Min(limit.Most, run.Most)))
+            KeepHeadroom(run, leg);
+        else
+            wiring.Model.Add(run.Expression() <= most);
+
+        // Where no load takes more to start, the running sum says it all.
+        if (choice.Loads.Any(load => scale.StartOf(load.Load, fed) != scale.RunOf(load.Load, fed)))
+            wiring.Model.Add(Draws(scale.StartOf).Expression() <= LinearExpr.WeightedSum(leg.Uses, leg.Leg.Limits.Select(static limit => limit!.Peak)));
+        if (choice.Loads.Any(load => scale.AfterSurgeOf(load.Load, fed) != scale.RunOf(load.Load, fed)))
+            wiring.Model.Add(Draws(scale.AfterSurgeOf).Expression() <= most);
+
+        Tally Draws(Func<LoadGroup, Volts, long> draw)
+        {
+            var sum = new Tally();
+            foreach (var load in choice.Loads)
+                sum.Add(load.Count, draw(load.Load, fed), load.Most);
+            return sum;
+        }
+    }
+
+    private void KeepHeadroom(Tally run, LegChoice leg)
+    {
+        var thins = new List<IntVar>();
+        foreach (var (use, limit) in leg.Uses.Zip(leg.Leg.Limits))
+        {
+            var usable = limit!.Usable;
+            var thin = wiring.Variables.Following(1, values => values[use.Index] > 0 && run.ValueIn(values) > usable ? 1 : 0);
+            wiring.Model.Add(thin <= use);
+            wiring[Level.Thin].Add(thin, 1, 1);
+            thins.Add(thin);
+        }
+
+        wiring.Model.Add(run.Expression()
+            <= LinearExpr.WeightedSum(leg.Uses, leg.Leg.Limits.Select(static limit => limit!.Usable))
+            + LinearExpr.WeightedSum(thins, leg.Leg.Limits.Select(static limit => limit!.Most - limit.Usable)));
+    }
+}

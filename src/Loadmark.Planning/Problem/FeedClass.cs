@@ -1,0 +1,25 @@
+using System.Collections.Immutable;
+using Loadmark.Core.Rigs;
+
+namespace Loadmark.Planning.Problem;
+
+/// <summary>
+/// What leads for several loads, or with two outlets, may take from: sources that put the same on the plug and the loads on
+/// the same kind of return, and differ in size only. Which of them it is, the model chooses apart from the loads; so the
+/// loads are counted once for a class and not for every outlet in it.
+/// </summary>
+/// <param name="Joined">How outlets are joined.</param>
+/// <param name="Point">What stands at the plug.</param>
+/// <param name="SharedReturn">The return it shares with other outlets; null when it has its own.</param>
+/// <param name="Legs">One, or for outlets in series two.</param>
+internal sealed record FeedClass(Joint Joined, FeedPoint Point, string? SharedReturn, ImmutableArray<FeedLeg> Legs)
+{
+    /// <summary>Whether several loads may be put on it: every limit is known.</summary>
+    public bool AllowsSeveral => Legs.All(static leg => leg.Scale is not null);
+
+    /// <summary>Whether the two legs choose from the same outlets, so that exchanging the two is no other choice.</summary>
+    public bool LegsAreAlike => Legs is [var first, var second] && ReferenceEquals(first, second);
+
+    /// <summary>How many outlets of a group one choice takes in one leg.</summary>
+    public int OutletsALeg => Joined == Joint.Parallel ? 2 : 1;
+}

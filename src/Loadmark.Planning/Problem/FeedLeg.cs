@@ -1,0 +1,15 @@
+using System.Collections.Immutable;
+
+namespace Loadmark.Planning.Problem;
+
+/// <summary>The outlets of which one (or one pair side by side) stands in one place of a feed: all at one voltage.</summary>
+/// <param name="Parts">The outlets; the limits of those that have one are counted alike.</param>
+/// <param name="Limits">For each of them what it can give; null where nothing tells, and then for all.</param>
+internal sealed record FeedLeg(ImmutableArray<SourcePart> Parts, ImmutableArray<SourceLimit?> Limits)
+{
+    /// <summary>Their voltage.</summary>
+    public Volts Volts => Parts[0].Setting.Volts;
+
+    /// <summary>How draws count against their limits; null where nothing tells the limits.</summary>
+    public DrawScale? Scale => Limits[0]?.Scale;
+}

@@ -1,0 +1,76 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Text;
+
+namespace Loadmark.Planning.Problem;
+
+/// <summary>
+/// Merges groups of loads that suit the same outlets equally well and differ only in what they draw. With the least of the
+/// merged draws the problem is an easier one: what cannot be done in it cannot be done at all, and its best is not worse
+/// than the true one.
+/// </summary>
+internal sealed class LoadMerger
+{
+    private readonly PlanProblem _problem;
+    private readonly string[] _profiles;
+
+    /// <summary>Looks at a problem in which every draw is told apart.</summary>
+    public LoadMerger(PlanProblem problem)
+    {
+        _problem = problem;
+        _profiles = [.. problem.Loads.Select(ProfileOf)];
+    }
+
+    /// <summary>The problem with loads merged.</summary>
+    public PlanProblem Merge(LoadGrain grain)
+    {
+        var merged = new List<List<LoadGroup>>();
+        foreach (var alike in _problem.Loads.GroupBy(load => (_profiles[load.Index], grain.ByPriority ? load.Priority : 0)))
+        {
+            List<LoadGroup>? last = null;
+            foreach (var load in alike.OrderBy(Run).ThenBy(Start).ThenBy(static load => load.Index))
+            {
+                if (last is null || Run(load) > Run(last[0]) * grain.Ratio || Start(load) > last.Min(Start) * grain.Ratio || last.Max(Start) > Start(load) * grain.Ratio)
+                    merged.Add(last = []);
+                last.Add(load);
+            }
+        }
+
+        ImmutableArray<LoadGroup> loads = [.. merged.OrderBy(static parts => parts.Min(static part => part.Index)).Select(static (parts, index) => LoadGroup.Merge(index, parts))];
+        return _problem with { Loads = loads };
+    }
+
+    private static decimal Run(LoadGroup load) => load.Rating.Running?.Value.Value ?? 0;
+
+    private static decimal Start(LoadGroup load) => load.Rating.Starting?.Value.Value ?? 0;
+
+    /// <summary>All that a plan looks at but draws and priority: where the load suits, and what company it keeps.</summary>
+    private string ProfileOf(LoadGroup load)
+    {
+        var text = new StringBuilder();
+        text.Append(CultureInfo.InvariantCulture, $"{load.IsInSignal} {load.Rating.IsDigital == true} {load.Rating.Load.Isolate} {load.IsPositiveGround} {load.IsDrawKnown} {load.Rating.DrawVaries} ");
+        if (_problem.Outlets.Any(static group => group.Rating.Outlet.Surge?.Duration is not null))
+            text.Append(CultureInfo.InvariantCulture, $"{load.Rating.StartDuration?.Value} ");
+        LeadEnds[] ends = [LeadEnds.Plain, .. _problem.SingleLeads.Select(static lead => lead.Ends)];
+        foreach (var end in ends)
+        {
+            foreach (var source in _problem.Singles)
+                text.Append(source.MarginsOf(load, end) is { } margins ? (char)('0' + margins) : '-').Append(source.IsThin(load) ? '!' : '.');
+        }
+
+        foreach (var kind in _problem.Slots.DistinctBy(static slot => slot.Kind))
+        {
+            foreach (var from in kind.Classes)
+            {
+                text.Append(from.Point.MarginsOf(load, kind.Ends) is { } margins ? (char)('0' + margins) : '-');
+                foreach (var leg in from.Legs)
+                {
+                    foreach (var limit in leg.Limits)
+                        text.Append(limit is null ? '?' : !limit.Bears(load, from.Point.Volts) ? '-' : limit.IsThin(load, from.Point.Volts) ? '!' : '.');
+                }
+            }
+        }
+
+        return text.ToString();
+    }
+}

@@ -1,0 +1,43 @@
+using Loadmark.Core.Checks;
+using Loadmark.Core.Ratings;
+using Loadmark.Core.Rigs;
+using Loadmark.Planning.Decoding;
+
+namespace Loadmark.Planning.Searching;
+
+/// <summary>A planned wiring as the rules see it.</summary>
+/// <param name="Wired">The rig with the wiring, looked up.</param>
+/// <param name="Check">What the rules say.</param>
+/// <param name="Levels">The levels of the objective, measured by the rules.</param>
+/// <param name="Gaps">For each level how far it may be from the best, in the model's whole units; null, or none, when nothing is proven.</param>
+internal sealed record Candidate(WiredRig Wired, CheckResult Check, decimal[] Levels, long?[] Gaps)
+{
+    /// <summary>Whether no rule refuses it, but for loads that are not fed.</summary>
+    public bool IsSafe => !Check.Findings.Items.Any(static finding => finding.Severity >= Severity.Fails && finding.Rule is not ("unfed" or "mains-mismatch"));
+
+    /// <summary>How many loads are not fed.</summary>
+    public int Unfed => (int)Levels[(int)Level.Unfed];
+
+    /// <summary>Judges a wiring.</summary>
+    public static Candidate Of(Rig rig, ValueList<Feed> feeds, long?[] gaps)
+    {
+        var wired = WiredRig.Of(rig with { Wired = feeds });
+        var check = RigChecker.Check(wired);
+        return new Candidate(wired, check, [.. Enum.GetValues<Level>().Select(level => LevelMeter.Measure(level, wired, check))], gaps);
+    }
+
+    /// <summary>Whether its levels are those of a model's solution.</summary>
+    public bool Reaches(long[] levels) => Enum.GetValues<Level>().All(level => Levels[(int)level] == LevelMeter.Scaled(level, levels[(int)level]));
+
+    /// <summary>Whether it is better: lower on the first level that differs.</summary>
+    public bool IsBetterThan(Candidate other)
+    {
+        for (var level = 0; level < Levels.Length; level++)
+        {
+            if (Levels[level] != other.Levels[level])
+                return Levels[level] < other.Levels[level];
+        }
+
+        return false;
+    }
+}

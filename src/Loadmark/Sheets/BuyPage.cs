@@ -1,0 +1,151 @@
+using Loadmark.Planning;
+using Loadmark.Planning.Buying;
+
+namespace Loadmark.Sheets;
+
+/// <summary>What to buy: the cheapest with its wiring, then the options worth choosing between.</summary>
+internal static class BuyPage
+{
+    private const int Indent = 2;
+    private const int PriceEnd = 14;
+    private const int MassEnd = 23;
+    private const int SpareEnd = 31;
+    private const int TightEnd = 38;
+    private const int NoiseEnd = 45;
+    private const int BuyColumn = 48;
+    private const decimal GramsInKilogram = 1000m;
+
+    /// <summary>Writes the page.</summary>
+    /// <param name="sheet">The page.</param>
+    /// <param name="result">What was found.</param>
+    /// <param name="all">Whether every option is shown with its wiring, not only the cheapest.</param>
+    public static void Write(Sheet sheet, BuyResult result, bool all)
+    {
+        sheet.Put("BUY  ", Ink.Strong).Wrap(result.Rig.Name, sheet.Column, Ink.Strong).EndLine();
+        sheet.PadTo(Indent).Wrap(Verdict(result), Indent).EndLine();
+        if (result.Room.Count > 0)
+            sheet.PadTo(Indent).Wrap($"Room is kept for {string.Join(", ", result.Rig.Loads.Items.Where(load => result.Room.Items.Contains(load.Id)).Select(static load => $"{load.Id} ({load.Label})"))}.", Indent).EndLine();
+
+        if (result.Cheapest is { } cheapest)
+        {
+            sheet.BlankLine().Line("The cheapest", Ink.Strong);
+            WriteOption(sheet, cheapest);
+            WriteFront(sheet, result, all);
+        }
+        else
+        {
+            WriteImpossible(sheet, result);
+        }
+
+        WriteLeftOut(sheet, result);
+        sheet.BlankLine();
+        Cautions.Write(sheet);
+    }
+
+    private static string Verdict(BuyResult result) => result.Status switch
+    {
+        BuyStatus.Optimal when result.Cheapest is { Purchases.Count: 0 } => "Nothing need be bought: the supplies there are feed every load.",
+        BuyStatus.Optimal => "Every load can be fed, and nothing cheaper on the list can do it: proven.",
+        BuyStatus.Feasible => $"Every load can be fed. Whether it can be done for less was not proven in the time; for less than {Money(result.PriceBound)} it cannot.",
+        BuyStatus.Infeasible => "Nothing on the list feeds every load: proven.",
+        _ => $"Nothing that feeds every load was found in the time; for less than {Money(result.PriceBound)} there is nothing.",
+    };
+
+    private static void WriteOption(Sheet sheet, BuyOption option)
+    {
+        foreach (var (offer, count) in option.Purchases)
+        {
+            var each = count == 1 ? "" : $"(each {Money(offer.Price)})";
+            sheet.PadTo(Indent).Put($"{count} x ").Put(offer.Id, Ink.Strong).PutRight(Money(offer.Price * count), 30).Put(count == 1 ? "" : " ").Wrap(each, sheet.Column).EndLine();
+        }
+
+        sheet.PadTo(Indent).Wrap($"Price {Money(option.Price)}, mass {MassText(option)}, {option.Spare} to spare.", Indent).EndLine();
+        sheet.BlankLine();
+        FeedLines.Write(sheet, option.Plan, Indent);
+        if (option.Plan.Unfed.Count > 0)
+            sheet.PadTo(Indent).Wrap($"A wiring for everything exists but was not found in the time; without a feed here: {string.Join(", ", option.Plan.Unfed)}.", Indent, Ink.Orange).EndLine();
+        sheet.PadTo(Indent).Wrap(Quality(option.Plan), Indent, Ink.Faint).EndLine();
+    }
+
+    private static string Quality(PlanResult plan)
+    {
+        var proven = plan.Status == PlanStatus.Optimal ? "No wiring of it is better: proven." : "Whether a better wiring of it exists was not proven in the time.";
+        return $"Limits past their headroom: {Count(plan, "thin-headroom")}; findings of noise: {Noise(plan)}. {proven}";
+    }
+
+    private static void WriteFront(Sheet sheet, BuyResult result, bool all)
+    {
+        if (result.Front.Count > 1)
+        {
+            sheet.BlankLine().Line("Worth choosing between", Ink.Strong);
+            sheet.PutRight("price", PriceEnd, Ink.Faint).PutRight("mass", MassEnd, Ink.Faint).PutRight("spare", SpareEnd, Ink.Faint)
+                .PutRight("tight", TightEnd, Ink.Faint).PutRight("noise", NoiseEnd, Ink.Faint).PadTo(BuyColumn).Put("buy", Ink.Faint).EndLine();
+            for (var index = 0; index < result.Front.Count; index++)
+                WriteRow(sheet, index + 1, result.Front[index]);
+            sheet.PadTo(Indent).Wrap(
+                "Each is lighter than every cheaper one by 100 g, or has 5 W more to spare; in none can a supply be left out, and none costs more than one and a half times the cheapest. "
+                + "Tight: limits past their headroom. Noise: findings of noise.",
+                Indent, Ink.Faint).EndLine();
+        }
+
+        if (!result.IsFrontComplete)
+            sheet.PadTo(Indent).Wrap("The time did not suffice to prove that there are no others worth choosing.", Indent, Ink.Orange).EndLine();
+        if (result.Front.Count < 2)
+            return;
+        if (!all)
+        {
+            sheet.PadTo(Indent).Wrap("With --all each is shown with its wiring.", Indent, Ink.Faint).EndLine();
+            return;
+        }
+
+        for (var index = 1; index < result.Front.Count; index++)
+        {
+            sheet.BlankLine().Line($"Option {index + 1}", Ink.Strong);
+            WriteOption(sheet, result.Front[index]);
+        }
+    }
+
+    private static void WriteRow(Sheet sheet, int number, BuyOption option)
+    {
+        sheet.PutRight($"{number}", Indent + 2).PutRight(Money(option.Price), PriceEnd).PutRight(MassText(option), MassEnd).PutRight($"{option.Spare}", SpareEnd)
+            .PutRight($"{Count(option.Plan, "thin-headroom")}", TightEnd).PutRight($"{Noise(option.Plan)}", NoiseEnd).PadTo(BuyColumn);
+        var buy = string.Join(", ", option.Purchases.Items.Select(static purchase => $"{purchase.Count} x {purchase.Offer.Id}".Replace(' ', '\u00A0')));
+        sheet.Wrap(buy.Length == 0 ? "nothing" : buy, BuyColumn, Ink.Strong).EndLine();
+    }
+
+    private static void WriteImpossible(Sheet sheet, BuyResult result)
+    {
+        sheet.BlankLine().Line("What stands in the way", Ink.Strong);
+        if (result.Unsuited.Count > 0)
+            sheet.PadTo(Indent).Wrap($"No supply on the list, and none there is, gives these what they need: {string.Join(", ", result.Unsuited)}.", Indent).EndLine();
+        if (result.NeedLeads.Count > 0)
+            sheet.PadTo(Indent).Wrap($"Fed only over reversing, series or parallel leads, of which there may be too few: {string.Join(", ", result.NeedLeads)}.", Indent).EndLine();
+        if (result.Unsuited.Count == 0 && result.NeedLeads.Count == 0)
+            sheet.PadTo(Indent).Wrap("Each load alone could be fed; what they need together was not found.", Indent).EndLine();
+    }
+
+    private static void WriteLeftOut(Sheet sheet, BuyResult result)
+    {
+        if (result.LeftOut.Count == 0)
+            return;
+        sheet.BlankLine().Line("Left out of the choice", Ink.Faint);
+        foreach (var reason in result.LeftOut.Items.GroupBy(static left => left.Because.Replace(left.Offer.Id, "*", StringComparison.Ordinal), StringComparer.Ordinal))
+        {
+            var names = string.Join(", ", reason.Select(static left => left.Offer.Id));
+            sheet.PadTo(Indent).Wrap($"{names}: {reason.First().Because}", Indent, Ink.Faint).EndLine();
+        }
+    }
+
+    private static int Count(PlanResult plan, string rule) => plan.Check.Findings.Items.Count(finding => finding.Rule == rule);
+
+    private static int Noise(PlanResult plan) => plan.Check.Findings.Items.Count(static finding => finding.Severity == Core.Checks.Severity.Noise);
+
+    private static string MassText(BuyOption option) => option.MassGrams switch
+    {
+        null => "unknown",
+        < GramsInKilogram => $"{option.MassGrams:0.##} g",
+        _ => $"{option.MassGrams / GramsInKilogram:0.00} kg",
+    };
+
+    private static string Money(decimal price) => price.ToString("0.00");
+}

@@ -1,0 +1,98 @@
+using System.Globalization;
+using System.Text;
+using Loadmark.Core.Offers;
+using Loadmark.Core.Rigs;
+using Loadmark.Files.PriceLists;
+
+namespace Loadmark.Planning.Tests.Buying;
+
+/// <summary>Small rigs with short price lists, the same for the same seed.</summary>
+internal sealed class RandomShop
+{
+    private static readonly string[] LoadVolts = ["9V", "9V", "9V", "12V", "18V", "9-18V"];
+    private static readonly string[] Modes =
+    [
+        "9 V DC 100 mA", "9 V DC 200 mA", "9 V DC 500 mA", "12 V DC 300 mA", "18 V DC 200 mA",
+        "9 V DC 500 mA; 12 V DC 300 mA; 18 V DC 200 mA", "9-18 V DC 250 mA", "9 V AC 500 mA", "9.9 V DC 300 mA", "9 V DC 4 W", "9 V DC",
+    ];
+
+    // Seeded and not for secrets: the same shop every time.
+    private readonly Random _random;
+
+    public RandomShop(int seed)
+    {
+        _random = new Random(seed);
+        Text = WriteRig(seed);
+        List = WriteList();
+        Rig = Rigs.Read(Text);
+        var reading = PriceListReader.Read(List, "list.csv");
+        Offers = reading.Offers is { } offers ? [.. offers] : throw new InvalidOperationException(string.Join('\n', reading.Errors) + "\n" + List);
+    }
+
+    public string Text { get; }
+
+    public string List { get; }
+
+    public Rig Rig { get; }
+
+    public Offer[] Offers { get; }
+
+    private string WriteRig(int seed)
+    {
+        var text = new StringBuilder($"rig: Shop {seed}\nmains: 230 V 50 Hz\nloads:\n");
+        var loads = _random.Next(1, 4);
+        for (var load = 1; load <= loads; load++)
+        {
+            text.Append(CultureInfo.InvariantCulture, $"  L{load}: {{ label: \"{Pick(LoadVolts)} DC{(Chance(15) ? "" : $" {_random.Next(1, 9) * 30} mA")}\", polarity: centre {(Chance(8) ? "positive" : "negative")}");
+            if (Chance(4))
+                text.Append(CultureInfo.InvariantCulture, $", start: {_random.Next(1, 7) * 70} mA");
+            if (Chance(12))
+                text.Append(", ground: positive");
+            if (Chance(15))
+                text.Append(", plug: 5.5x2.5");
+            text.Append(" }\n");
+        }
+
+        if (Chance(2))
+            text.Append(CultureInfo.InvariantCulture, $"supplies:\n  own:\n    isolated: {(Chance(2) ? "true" : "false")}\n    outlets: {{ 1{(Chance(3) ? "-2" : "")}: {{ label: {Pick(Modes)}{(Chance(6) ? ", surge: 600 mA" : "")} }} }}\n");
+        var leads = new List<string>();
+        if (Chance(3))
+            leads.Add($"  chain: {{ type: daisy chain, plugs: {_random.Next(2, 4)} }}\n");
+        if (Chance(4))
+            leads.Add("  flip: { type: reversing }\n");
+        if (Chance(6))
+            leads.Add("  in line: { type: series }\n");
+        if (Chance(6))
+            leads.Add("  side by side: { type: parallel }\n");
+        if (leads.Count > 0)
+            text.Append("leads:\n").AppendJoin("", leads);
+        return text.ToString();
+    }
+
+    private string WriteList()
+    {
+        var text = new StringBuilder("supply,price,mass_g,outlets,total,isolated,mains\n");
+        var offers = _random.Next(3, 6);
+        for (var offer = 1; offer <= offers; offer++)
+        {
+            var first = Pick(Modes);
+            var outlets = _random.Next(1, 4) switch
+            {
+                1 => $"1: {first}",
+                2 => $"1-2: {first}",
+                _ => $"1: {first} | 2: {Pick(Modes)}",
+            };
+            var price = Chance(25) ? "0" : $"{_random.Next(2, 12)}{(Chance(3) ? ".50" : "")}";
+            var mass = Chance(5) ? "" : $"{_random.Next(1, 9) * 50}";
+            var total = Chance(2) ? "" : Chance(2) ? $"{_random.Next(2, 8)} W" : $"{_random.Next(2, 8) * 100} mA";
+            var mains = Chance(12) ? "120 V" : "100-240 V";
+            text.Append(CultureInfo.InvariantCulture, $"S{offer},{price},{mass},{outlets},{total},{(Chance(2) ? "yes" : "no")},{mains}\n");
+        }
+
+        return text.ToString();
+    }
+
+    private bool Chance(int oneIn) => _random.Next(oneIn) == 0;
+
+    private string Pick(string[] from) => from[_random.Next(from.Length)];
+}

@@ -1,0 +1,62 @@
+using Loadmark.Planning.Buying;
+
+namespace Loadmark.Planning.Tests.Buying;
+
+/// <summary>What is bought for small random rigs is as good as the best of all baskets, which are tried one by one by the rules alone.</summary>
+public sealed class ShopOracleTests(ITestOutputHelper output)
+{
+    private const int Shops = 150;
+
+    [Fact]
+    public void The_cheapest_and_the_front_are_those_of_all_baskets()
+    {
+        var (possible, free, unproven, points, checks, baskets) = (0, 0, 0, 0, 0, 0);
+        for (var seed = 1; seed <= Shops; seed++)
+        {
+            var shop = new RandomShop(seed);
+            var oracle = new ShopOracle(shop.Rig, shop.Offers);
+            baskets += oracle.Tried;
+            var options = new BuyOptions { TimeLimit = TimeSpan.FromMinutes(1), CheckTimeLimit = TimeSpan.FromSeconds(10) };
+            if (seed % 3 != 0)
+                options = options with { MassStepGrams = 0, SpareStep = Watts.Zero };
+            var bought = SupplyBuyer.Buy(shop.Rig, shop.Offers, options, TestContext.Current.CancellationToken);
+            checks += bought.Checks;
+            var about = $"seed {seed}\n{shop.Text}\n{shop.List}\n{string.Join('\n', bought.LeftOut)}";
+
+            if (oracle.Cheapest is not { } price)
+            {
+                Assert.True(bought.Front.Count == 0, about);
+                Assert.True(bought.Status == BuyStatus.Infeasible, about);
+                continue;
+            }
+
+            possible++;
+            free += price == 0 ? 1 : 0;
+            Assert.True(bought.Cheapest is not null, about);
+            Assert.True(bought.Cheapest.Price == price, $"{bought.Cheapest.Price} instead of {price}, {about}");
+            if (bought.Status == BuyStatus.Optimal)
+                Assert.True(price == bought.PriceBound, about);
+            if (!bought.IsFrontComplete)
+            {
+                unproven++;
+                continue;
+            }
+
+            var beaten = bought.LeftOut.Items.Where(static left => left.IsBeaten).Select(static left => left.Offer.Id).ToHashSet(StringComparer.Ordinal);
+            var expected = oracle.Front(options, beaten);
+            var found = bought.Front.Items.Select(static option => (option.Price, Mass: option.MassGrams, Spare: option.Spare.Value)).ToList();
+            Assert.True(expected.SequenceEqual(found), $"{string.Join(' ', found)}\ninstead of {string.Join(' ', expected)}\n{about}");
+            points += found.Count;
+            foreach (var option in bought.Front)
+            {
+                Assert.True(option.Plan.Unfed.Count == 0, about);
+                PlanAssert.IsSafe(option.Plan);
+            }
+        }
+
+        output.WriteLine($"{Shops} shops, {baskets} baskets tried; {possible} feed everything, {free} for nothing; {points} points on fronts, {unproven} fronts not proven; the planner was asked {checks} times");
+        Assert.InRange(possible, Shops / 3, Shops * 9 / 10);
+        Assert.InRange(free, 1, Shops / 2);
+        Assert.InRange(unproven, 0, Shops / 20);
+    }
+}

@@ -1,0 +1,86 @@
+using System.Text.Json;
+
+namespace Loadmark.Tests;
+
+/// <summary>The buy command on real files.</summary>
+public sealed class BuyCommandTests : IDisposable
+{
+    private const string Rig =
+        """
+        rig: Two pedals
+        mains: 230 V 50 Hz
+        loads:
+          OD-03: { kind: analog drive, label: "9V DC 12mA centre negative" }
+          DL-02: { kind: digital, label: "9V DC 300mA centre negative" }
+        supplies: {}
+        """;
+
+    private const string Prices =
+        """
+        supply;price;mass_g;label;outlets;total;isolated;mains
+        small;10,50;100;;1: 9 V DC 100 mA;;yes;100-240 V
+        large;30,00;300;;1: 9 V DC 400 mA;;yes;100-240 V
+        both;35,00;350;;1: 9 V DC 100 mA | 2: 9 V DC 400 mA;;yes;100-240 V
+        """;
+
+    private readonly string _folder = Directory.CreateTempSubdirectory("loadmark-buy-").FullName;
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    [Fact]
+    public void The_cheapest_comes_first_with_its_wiring()
+    {
+        using var json = JsonDocument.Parse(Run(0, "buy", Save("board.rig.yaml", Rig), "--prices", Save("list.csv", Prices), "--json"));
+        Assert.Equal("optimal", json.RootElement.GetProperty("status").GetString());
+        var cheapest = json.RootElement.GetProperty("options")[0];
+        Assert.Equal(35m, cheapest.GetProperty("price").GetDecimal());
+        Assert.Equal("both", cheapest.GetProperty("buy")[0].GetProperty("supply").GetString());
+        Assert.Equal(0.35m, cheapest.GetProperty("buy")[0].GetProperty("massKilograms").GetDecimal());
+        Assert.Equal("optimal", cheapest.GetProperty("plan").GetProperty("status").GetString());
+        Assert.Empty(cheapest.GetProperty("plan").GetProperty("unfed").EnumerateArray());
+    }
+
+    [Fact]
+    public void Room_for_a_pedal_to_come_is_paid_for()
+    {
+        var text = Run(0, "buy", Save("board.rig.yaml", Rig), "--prices", Save("list.csv", Prices), "--room", "9 V 300 mA");
+        Assert.Contains("Price 65.00", text, StringComparison.Ordinal);
+        Assert.Contains("room 1", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Nothing_on_the_list_is_an_answer()
+    {
+        var text = Run(1, "buy", Save("board.rig.yaml", Rig.Replace("300mA", "900mA", StringComparison.Ordinal)), "--prices", Save("list.csv", Prices));
+        Assert.Contains("DL-02", text, StringComparison.Ordinal);
+        Assert.Contains("proven", text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("10,50;100", "cheap;100")]
+    [InlineData("supply;price", "supply;cost")]
+    [InlineData("9 V DC 100 mA | 2", "9 V DC 100 mA | 1")]
+    public void A_list_that_cannot_be_read_is_refused_whole(string from, string to) =>
+        Run(2, "buy", Save("board.rig.yaml", Rig), "--prices", Save("list.csv", Prices.Replace(from, to, StringComparison.Ordinal)));
+
+    [Fact]
+    public void A_list_is_needed() => Run(2, "buy", Save("board.rig.yaml", Rig));
+
+    [Fact]
+    public void Room_must_tell_volts_and_amps() =>
+        Run(2, "buy", Save("board.rig.yaml", Rig), "--prices", Save("list.csv", Prices), "--room", "a pedal");
+
+    private string Save(string name, string text)
+    {
+        var path = Path.Combine(_folder, name);
+        File.WriteAllText(path, text);
+        return path;
+    }
+
+    private static string Run(int code, params string[] args)
+    {
+        var (exit, output) = ProgramRun.WithFiles(args);
+        Assert.Equal(code, exit);
+        return output;
+    }
+}
