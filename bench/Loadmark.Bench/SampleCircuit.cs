@@ -18,7 +18,9 @@ internal static class SampleCircuit
         {
             devices.Add(new Outlet($"o{chain}", $"c{chain}f0", $"c{chain}r0", 9, 0.15)
             {
-                SoftStartSeconds = isStarting ? 0.02 : 0, Overload = OverloadBehaviour.ConstantCurrent, LimitAmps = 3,
+                SoftStartSeconds = isStarting ? 0.02 : 0,
+                Overload = OverloadBehaviour.ConstantCurrent,
+                LimitAmps = 3,
             });
             devices.Add(new Resistor($"g{chain}", $"c{chain}r0", "0", 0.01));
             for (var load = 1; load <= loads / chains; load++)

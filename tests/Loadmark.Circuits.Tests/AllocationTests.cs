@@ -47,7 +47,10 @@ public sealed class AllocationTests
             yield return new Capacitor($"C{index}", $"f{index}", "0", 220e-6, 0.1);
             yield return new Load($"L{index}", $"f{index}", "0", index % 2 == 0 ? LoadLaw.Current : LoadLaw.Power, index % 2 == 0 ? 0.1 : 0.9)
             {
-                StartsAbove = 6, StopsBelow = 4.5, BootDraw = index % 2 == 0 ? 0.2 : 1.8, BootSeconds = 0.1 * index,
+                StartsAbove = 6,
+                StopsBelow = 4.5,
+                BootDraw = index % 2 == 0 ? 0.2 : 1.8,
+                BootSeconds = 0.1 * index,
             };
         }
 

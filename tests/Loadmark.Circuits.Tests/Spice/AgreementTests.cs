@@ -52,7 +52,10 @@ public sealed class AgreementTests
             devices.Add(new Capacitor($"c{index}", $"f{index}", "0", 100e-6 + (300e-6 * random.NextDouble()), 0.1));
             devices.Add(new Load($"l{index}", $"f{index}", "0", index % 2 == 0 ? LoadLaw.Power : LoadLaw.Current, index % 2 == 0 ? 1 : 0.1)
             {
-                StartsAbove = 5 + random.NextDouble(), StopsBelow = 4, BootDraw = index % 2 == 0 ? 2 : 0.2, BootSeconds = 0.05 + (0.05 * random.NextDouble()),
+                StartsAbove = 5 + random.NextDouble(),
+                StopsBelow = 4,
+                BootDraw = index % 2 == 0 ? 2 : 0.2,
+                BootSeconds = 0.05 + (0.05 * random.NextDouble()),
             });
         }
 
