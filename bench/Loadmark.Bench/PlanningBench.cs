@@ -1,13 +1,18 @@
 using System.Diagnostics;
 using Loadmark.Files;
 using Loadmark.Planning;
+using Loadmark.Planning.Tests.Oracle;
 using Loadmark.Planning.Tests.Oracle.Fleet;
+using Loadmark.Planning.Tests.Oracle.Naive;
 
 namespace Loadmark.Bench;
 
 /// <summary>Plans seeded fleet rigs of growing size; every second one is short of something.</summary>
 internal static class PlanningBench
 {
+    private const int MostForNaive = 60;
+    private const int MostForFirstFit = 100;
+
     private static readonly TimeSpan Limit = TimeSpan.FromSeconds(10);
 
     /// <summary>Plans the rigs and writes the table.</summary>
@@ -17,8 +22,10 @@ internal static class PlanningBench
         WarmUp();
         var table = new ResultTable(
             "Planning",
-            $"Seeded rigs of a fleet, every second one short of something. Time limit {Limit.TotalSeconds:0} s a rig, after warm-up. {ResultTable.Machine}",
-            "loads", "rigs", "fed wholly", "all levels proven", "median ms", "95 % ms", "first level not proven");
+            $"Seeded rigs of a fleet, every second one short of something. Time limit {Limit.TotalSeconds:0} s a rig, after warm-up. The naive model is a plain matrix "
+            + $"of yes-or-no, tests/Loadmark.Planning.Tests/Oracle/Naive, with the same solver and limit, up to {MostForNaive} loads; first fit takes the largest draw first, up to {MostForFirstFit}. {ResultTable.Machine}",
+            "loads", "rigs", "fed wholly", "all levels proven", "median ms", "95 % ms", "first level not proven",
+            "naive: all proven", "naive median ms", "naive 95 % ms", "plan better / equal / worse than naive", "first fit leaves loads dark that have a plan", "first fit worse");
         foreach (var size in options.Sizes)
         {
             var runs = new List<PlanningRun>();
@@ -26,12 +33,20 @@ internal static class PlanningBench
                 runs.Add(PlanOne(seed, size));
             var open = runs.Select(run => run.Open).OfType<string>().CountBy(name => name).OrderByDescending(pair => pair.Value)
                 .Select(pair => $"{pair.Key} {pair.Value}");
+            var hasNaive = size <= MostForNaive;
+            var hasFirstFit = size <= MostForFirstFit;
             table.Add(
-                $"{size}", $"{runs.Count}", $"{runs.Count(run => run.Plan.Unfed.Count == 0)}", $"{runs.Count(run => run.Open is null)}",
-                $"{Quantile(runs, 0.5):0}", $"{Quantile(runs, 0.95):0}", string.Join(", ", open));
+                $"{size}", $"{runs.Count}", $"{runs.Count(run => run.IsWhole)}", $"{runs.Count(run => run.Open is null)}",
+                $"{Quantile(runs, 0.5, run => run.Milliseconds):0}", $"{Quantile(runs, 0.95, run => run.Milliseconds):0}", string.Join(", ", open),
+                hasNaive ? $"{runs.Count(run => run.Naive!.Proven == run.Plan.Objective.Count)}" : "-",
+                hasNaive ? $"{Quantile(runs, 0.5, run => run.NaiveMilliseconds):0}" : "-",
+                hasNaive ? $"{Quantile(runs, 0.95, run => run.NaiveMilliseconds):0}" : "-",
+                hasNaive ? $"{runs.Count(run => run.AgainstNaive < 0)} / {runs.Count(run => run.AgainstNaive == 0)} / {runs.Count(run => run.AgainstNaive > 0)}" : "-",
+                hasFirstFit ? $"{runs.Count(run => run.IsWhole && run.FirstFit![0] > 0)} of {runs.Count(run => run.IsWhole)}" : "-",
+                hasFirstFit ? $"{runs.Count(run => run.FirstFitWorseIn is not null)}" : "-");
+            table.Write("planning.md");
         }
 
-        table.Write("planning.md");
         return 0;
     }
 
@@ -41,7 +56,11 @@ internal static class PlanningBench
         var rig = RigFileReader.Read(new FleetRig(seed, size, seed % 2 == 0).ToString(), "fleet").Rig!;
         var clock = Stopwatch.StartNew();
         var plan = RigPlanner.Plan(rig, new PlanOptions { TimeLimit = Limit });
-        var run = new PlanningRun(plan, clock.Elapsed.TotalMilliseconds);
+        var planned = clock.Elapsed.TotalMilliseconds;
+        clock.Restart();
+        var naive = size <= MostForNaive ? new NaiveModel(rig).Solve(Limit) : null;
+        var solved = clock.Elapsed.TotalMilliseconds;
+        var run = new PlanningRun(plan, planned, naive, solved, size <= MostForFirstFit ? Levels.Of(FirstFit.Wire(rig)) : null);
         Console.Error.WriteLine($"{size,4} loads, seed {seed,2}: {run.Milliseconds,6:0} ms, {plan.Status}, {plan.Unfed.Count} not fed{(run.Open is { } open ? $", not proven: {open}" : "")}");
         return run;
     }
@@ -52,6 +71,6 @@ internal static class PlanningBench
             RigPlanner.Plan(RigFileReader.Read(new FleetRig(100 + seed, 8, isShort: false).ToString(), "fleet").Rig!, new PlanOptions { TimeLimit = TimeSpan.FromSeconds(2) });
     }
 
-    private static double Quantile(List<PlanningRun> runs, double share) =>
-        runs.Select(run => run.Milliseconds).Order().ElementAt(Math.Min(runs.Count - 1, (int)Math.Ceiling(share * runs.Count) - 1));
+    private static double Quantile(List<PlanningRun> runs, double share, Func<PlanningRun, double> time) =>
+        runs.Select(time).Order().ElementAt(Math.Min(runs.Count - 1, (int)Math.Ceiling(share * runs.Count) - 1));
 }

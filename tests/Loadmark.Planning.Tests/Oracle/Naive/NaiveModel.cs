@@ -8,7 +8,7 @@ namespace Loadmark.Planning.Tests.Oracle.Naive;
 /// <summary>
 /// The planning problem a second time, as plainly as it can be written: one yes-or-no for every load on every way to feed
 /// it, nothing grouped, no symmetry broken, one level after the other. It knows the ratings and the rules of Core and
-/// nothing of the planner. Which wirings there are is what <see cref="BruteForce"/> tries.
+/// nothing of the planner. Which wirings there are is what <c>BruteForce</c> tries.
 /// </summary>
 internal sealed class NaiveModel
 {
