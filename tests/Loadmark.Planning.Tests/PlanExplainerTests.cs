@@ -50,6 +50,38 @@ public sealed class PlanExplainerTests
         Assert.Equal("one more daisy chain with 2 plugs, so that L1 and L2 share s/1", Explain(Rig(["9V DC 100mA"], ["9V DC 20mA", "9V DC 20mA"])).Changes[0]);
 
     [Fact]
+    public void Grounds_that_must_not_meet_are_named_as_such()
+    {
+        var rig = Rig(["9V DC 100mA", "9V DC 100mA"], ["9V DC 20mA", "9V DC 20mA"]);
+        rig = rig with
+        {
+            Supplies = [rig.Supplies[0] with { Isolated = false }],
+            Loads = [rig.Loads[0] with { Ground = Core.Gear.GroundSide.Positive }, rig.Loads[1]],
+        };
+        Assert.Contains("L1, L2 cannot both be fed at once: a load with positive ground", Assert.Single(Explain(rig).Reasons).Because, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Totals_that_do_not_suffice_are_named_as_such()
+    {
+        var rig = Rig(["9V DC 100mA", "9V DC 100mA"], ["9V DC 80mA", "9V DC 80mA"]);
+        rig = rig with { Supplies = [rig.Supplies[0] with { Total = new SupplyTotal(new Amps(0.15m), null) }] };
+        Assert.Contains("what the supplies can give in all", Assert.Single(Explain(rig).Reasons).Because, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Starts_that_do_not_fit_are_named_as_such()
+    {
+        var rig = Rig(["9V DC 200mA", "9V DC 200mA"], ["9V DC 50mA", "9V DC 50mA"]);
+        rig = rig with
+        {
+            Supplies = [rig.Supplies[0] with { Total = new SupplyTotal(new Amps(0.2m), null) }],
+            Loads = [.. rig.Loads.Items.Select(static load => load with { Start = new Core.Gear.TimedCurrent(new Amps(0.15m), null) })],
+        };
+        Assert.Contains("but not start together", Assert.Single(Explain(rig).Reasons).Because, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Headroom_that_leaves_no_limit_past_it_is_the_largest_that_does()
     {
         // 93 of 100 mA: 7 % stays free.

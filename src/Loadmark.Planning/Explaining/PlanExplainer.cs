@@ -17,6 +17,9 @@ public sealed class PlanExplainer
     /// <summary>The share of the whole time that one question may take.</summary>
     private const double ShareOfTime = 0.1;
 
+    /// <summary>A total that binds nothing, in place of what is typed or printed.</summary>
+    private static readonly SupplyTotal Plenty = new(new Amps(100_000m), null);
+
     private readonly Rig _rig;
     private readonly PlanOptions _options;
     private readonly TimeProvider _time;
@@ -73,13 +76,25 @@ public sealed class PlanExplainer
         if (together.Count == 0 || MinimalSet(plan, together) is not { } core)
             yield break;
 
+        yield return new Reason([.. core.Loads.Items.Select(static load => load.Id)], Because(core));
+    }
+
+    /// <summary>What of a rig that cannot be fed stands in the way: that without which it could be, tried one after the other.</summary>
+    private string Because(Rig core)
+    {
         var suitable = core.Loads.Items.SelectMany(load => Suitability.OutletsFor(_rig, load, _options.Only)).Distinct().ToList();
         var names = string.Join(", ", core.Loads.Items.Select(static load => load.Id));
-        yield return new Reason(
-            [.. core.Loads.Items.Select(static load => load.Id)],
-            suitable.Count < core.Loads.Count
-                ? $"{names} need {core.Loads.Count} outlets or a chain; {(suitable.Count == 1 ? "one outlet suits" : $"{suitable.Count} outlets suit")} any of them ({string.Join(", ", suitable)})."
-                : $"{names} cannot all be fed at once: together they are more than the outlets, the leads on hand or the supplies' totals allow.");
+        if (suitable.Count < core.Loads.Count)
+            return $"{names} need {core.Loads.Count} outlets or a chain; {(suitable.Count == 1 ? "one outlet suits" : $"{suitable.Count} outlets suit")} any of them ({string.Join(", ", suitable)}).";
+
+        var together = $"{names} cannot {(core.Loads.Count == 2 ? "both" : "all")} be fed at once:";
+        if (Holds(core with { Loads = [.. core.Loads.Items.Select(static load => load with { Ground = null })] }))
+            return $"{together} a load with positive ground must share no return with one whose ground is negative, and too few outlets have returns of their own.";
+        if (Holds(core with { Loads = [.. core.Loads.Items.Select(static load => load with { Start = null })] }))
+            return $"{together} they would run together, but not start together.";
+        if (Holds(core with { Supplies = [.. core.Supplies.Items.Select(static supply => supply with { Total = Plenty, Banks = [.. supply.Banks.Items.Select(static bank => bank with { Total = Plenty })] })] }))
+            return $"{together} the outlets would do, but what the supplies can give in all does not.";
+        return $"{together} together they are more than the outlets, the leads on hand or the supplies' totals allow.";
     }
 
     /// <summary>

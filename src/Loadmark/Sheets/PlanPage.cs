@@ -21,7 +21,7 @@ internal static class PlanPage
         sheet.BlankLine();
         FeedLines.Write(sheet, plan, Indent);
         WriteMoves(sheet, rig, plan);
-        WriteExplanation(sheet, explanation);
+        WriteExplanation(sheet, plan, explanation);
         WriteChecked(sheet, plan, written);
         Cautions.Write(sheet);
     }
@@ -74,7 +74,7 @@ internal static class PlanPage
         return $"{string.Join(" + ", feed.From)}{joined}{at}{(feed.Lead is { } lead ? $" over {lead}" : "")}";
     }
 
-    private static void WriteExplanation(Sheet sheet, PlanExplanation explanation)
+    private static void WriteExplanation(Sheet sheet, PlanResult plan, PlanExplanation explanation)
     {
         if (explanation.Reasons.Count > 0)
         {
@@ -85,7 +85,7 @@ internal static class PlanPage
 
         if (explanation.Changes.Count > 0)
         {
-            sheet.BlankLine().Line("Any one of these would mend it (each was tried)", Ink.Strong);
+            sheet.BlankLine().Line(plan.Unfed.Count > 0 ? "Any one of these would mend it (each was tried)" : "If less may stay free (tried)", Ink.Strong);
             foreach (var change in explanation.Changes)
                 sheet.PadTo(Indent).Wrap(change, Indent).EndLine();
         }
