@@ -49,6 +49,17 @@ public sealed class BuyCommandTests : IDisposable
     }
 
     [Fact]
+    public void Straight_leads_without_a_count_are_there_as_often_as_they_are_wanted()
+    {
+        var loads = string.Join(", ", Enumerable.Range(1, 8).Select(static load => $"L{load}: {{ label: 9 V DC 20 mA }}"));
+        var rig = Save("split.rig.yaml", $"rig: Split\nloads: {{ {loads} }}\nsupplies: {{}}\nleads: {{ split: {{ type: straight, plugs: 2 }} }}\n");
+        var list = Save("list.csv", "supply,price,mass_g,label,outlets,total,isolated,mains\none,10,100,,1: 9 V DC 100 mA,,yes,\nsix,45,100,,1-6: 9 V DC 100 mA,,yes,\n");
+        using var json = JsonDocument.Parse(Run(0, "buy", rig, "--prices", list, "--json"));
+        Assert.Equal("optimal", json.RootElement.GetProperty("status").GetString());
+        Assert.Equal(40m, json.RootElement.GetProperty("options")[0].GetProperty("price").GetDecimal());
+    }
+
+    [Fact]
     public void Nothing_on_the_list_is_an_answer()
     {
         var text = Run(1, "buy", Save("board.rig.yaml", Rig.Replace("300mA", "900mA", StringComparison.Ordinal)), "--prices", Save("list.csv", Prices));

@@ -1,5 +1,6 @@
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
+using Loadmark.Planning.Problem;
 
 namespace Loadmark.Planning.Buying;
 
@@ -13,7 +14,7 @@ internal sealed class LeadStock
     {
         foreach (var lead in pinned.Rig.Leads)
         {
-            var count = Math.Clamp((lead.Count ?? 1) - pinned.Feeds.Items.Count(feed => feed.Lead?.Id == lead.Id), 0, loads);
+            var count = LeadsLeft.Of(lead, pinned, loads);
             var plugs = Math.Min(lead.LoadPlugs ?? loads, loads);
             HasOtherPlugs |= count > 0 && lead.Plug is not null;
             switch (lead.Type)

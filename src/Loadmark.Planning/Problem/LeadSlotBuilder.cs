@@ -23,7 +23,7 @@ internal sealed class LeadSlotBuilder(WiredRig pinned, List<OutletGroup> outlets
         var kinds = pinned.Rig.Leads.Items.GroupBy(lead => (lead.Type, lead.Plug, Plugs: Math.Min(lead.LoadPlugs ?? loads, loads)));
         foreach (var kind in kinds)
         {
-            var ids = kind.SelectMany(lead => Enumerable.Repeat(lead.Id, Left(lead))).ToList();
+            var ids = kind.SelectMany(lead => Enumerable.Repeat(lead.Id, LeadsLeft.Of(lead, pinned, loads))).ToList();
             var (type, plug, plugs) = kind.Key;
             var ends = new LeadEnds(type == LeadType.Reversing, plug);
             switch (type)
@@ -63,11 +63,5 @@ internal sealed class LeadSlotBuilder(WiredRig pinned, List<OutletGroup> outlets
         for (var place = 0; place < count; place++)
             Slots.Add(new LeadSlot(SlotLeads.Count, least, plugs, ends, from));
         SlotLeads.Add([.. ids.Take(count)]);
-    }
-
-    private int Left(Lead lead)
-    {
-        var have = lead.Count ?? (lead.Type == LeadType.Straight ? loads : 1);
-        return Math.Clamp(have - pinned.Feeds.Items.Count(feed => feed.Lead?.Id == lead.Id), 0, loads);
     }
 }
