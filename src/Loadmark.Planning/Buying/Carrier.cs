@@ -1,3 +1,5 @@
+using Loadmark.Planning.Problem;
+
 namespace Loadmark.Planning.Buying;
 
 /// <summary>
@@ -27,7 +29,7 @@ internal sealed class Carrier
             if (fits.Count == 0)
                 continue;
             var volts = fits.Min();
-            var start = Draw.Least(_demands[demand].Rating, new Volts(volts)).Start;
+            var start = LoadDraw.Least(_demands[demand].Rating, new Volts(volts)).Start;
             _amps[demand] = (long)decimal.Floor(start * Micro);
             _watts[demand] = (long)decimal.Floor(start * volts * Micro);
         }

@@ -1,5 +1,6 @@
 using Loadmark.Core.Gear;
 using Loadmark.Core.Ratings;
+using Loadmark.Planning.Problem;
 
 namespace Loadmark.Planning.Buying;
 
@@ -57,7 +58,7 @@ internal sealed class OutletKind(OutletRating rating, int count)
     {
         if (mode.LimitAt(volts) is not { } limit)
             return true;
-        var draw = Draw.Least(load, volts);
+        var draw = LoadDraw.Least(load, volts);
         var most = limit.Value.Value * Forgiven;
         return draw.Run <= most && draw.Start <= Math.Max(most, (Surge ?? 0) * Forgiven);
     }

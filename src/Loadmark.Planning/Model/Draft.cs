@@ -51,9 +51,6 @@ internal sealed class Draft
         return true;
     }
 
-    /// <summary>How many leads of a kind of slot are used.</summary>
-    public int UsedOf(int kind) => _fills.TryGetValue(kind, out var fills) ? fills.Count : 0;
-
     /// <summary>Whether the outlets of a choice are free.</summary>
     public bool IsFree(SlotChoice choice, int[] places)
     {

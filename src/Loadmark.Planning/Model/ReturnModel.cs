@@ -16,7 +16,7 @@ internal sealed class ReturnModel
     private readonly WiringModel _wiring;
     private readonly List<LoadCount> _on;
     private readonly List<LoadRating> _pinned;
-    private readonly int _pinnedInSignal;
+    private readonly PinnedCompany _company;
     private readonly int _places;
     private readonly List<LoadCount> _noisy = [];
 
@@ -27,13 +27,15 @@ internal sealed class ReturnModel
             .Select(static single => new LoadCount(single.Load, single.Count, single.Most))
             .Concat(wiring.Slots.Where(slot => slot.Class.SharedReturn == shared).SelectMany(static slot => slot.Loads))];
         _pinned = problem.PinnedOnReturn.TryGetValue(shared, out var pinned) ? [.. pinned.Select(static load => load.Rating)] : [];
-        _pinnedInSignal = _pinned.Count(load => problem.Pinned.Rig.Signal.Contains(load.Id));
+        _company = new PinnedCompany(
+            _pinned.Count,
+            _pinned.Count(load => problem.Pinned.Rig.Signal.Contains(load.Id)),
+            _pinned.Exists(static load => load.IsDigital == true),
+            _pinned.Exists(static load => load.Load.Isolate));
         var plugs = wiring.Slots.Where(slot => slot.Class.SharedReturn == shared).GroupBy(static slot => slot.Slot)
             .Sum(static slot => slot.Max(static choice => choice.Crews.Max(static crew => crew.Plugs)) - 1);
         _places = problem.Outlets.Where(group => group.SharedReturn == shared).Sum(static group => group.Count) + plugs;
     }
-
-    private bool IsAnyPinnedMinding => _pinned.Exists(static load => load.IsDigital == true || load.Load.Isolate);
 
     /// <summary>Adds every shared return.</summary>
     public static void Build(PlanProblem problem, WiringModel wiring)
@@ -48,8 +50,8 @@ internal sealed class ReturnModel
             return;
 
         KeepGroundsApart();
-        var mayBeNoisy = _on.Exists(static load => load.Load.MindsCompany) || IsAnyPinnedMinding
-            || _on.Where(static load => load.Load.IsInSignal).Sum(static load => load.Most) + _pinnedInSignal > 1;
+        var mayBeNoisy = _on.Exists(static load => load.Load.MindsCompany) || _company.MindsCompany
+            || _on.Where(static load => load.Load.IsInSignal).Sum(static load => load.Most) + _company.InSignal > 1;
         if (mayBeNoisy && _places + _pinned.Count > 1)
             CountNoise();
     }
@@ -65,7 +67,7 @@ internal sealed class ReturnModel
             model.Add(alone == 0);
 
         // Beside a pinned load that minds company nothing is quiet, unless there is nothing.
-        var isBareQuiet = IsAnyPinnedMinding;
+        var isBareQuiet = _company.MindsCompany;
         var quietInSignal = new List<LinearExpr>();
         var aloneMinding = new List<LinearExpr>();
         foreach (var load in _on)
@@ -87,63 +89,21 @@ internal sealed class ReturnModel
         _wiring[Level.NoisyLoads].Add(noisy, _pinned.Count, 1);
         if (aloneMinding.Count > 0)
             model.Add(LinearExpr.Sum(aloneMinding) <= alone);
-        if (_pinnedInSignal > 1 || (IsAnyPinnedMinding && _pinned.Count > 1))
+        if (_company.InSignal > 1 || (_company.MindsCompany && _pinned.Count > 1))
             model.Add(noisy == 1);
         else if (quietInSignal.Count > 0)
-            model.Add(LinearExpr.Sum(quietInSignal) <= (1 - _pinnedInSignal) * quiet);
+            model.Add(LinearExpr.Sum(quietInSignal) <= (1 - _company.InSignal) * quiet);
 
-        var places = Sum(_noisy, static _ => true, 0);
+        var places = Tally.Of(_noisy);
         model.Add(places.Expression() <= Math.Min(places.Most, _places) * noisy);
-        AddFindings(noisy);
-    }
-
-    private void AddFindings(IntVar noisy)
-    {
-        var findings = new List<IntVar>();
-        AddAny(static load => load.Rating.IsDigital == true, _pinned.Exists(static load => load.IsDigital == true));
-        AddAny(static load => load.Rating.Load.Isolate, _pinned.Exists(static load => load.Load.Isolate));
-        var signal = Sum(_noisy, static load => load.IsInSignal, _pinnedInSignal);
-        if (_pinnedInSignal > 1)
-        {
-            findings.Add(noisy);
-        }
-        else if (signal.Most > 1)
-        {
-            var loop = _wiring.Variables.Following(1, values => signal.ValueIn(values) > 1 ? 1 : 0);
-            _wiring.AtMost(signal, 1, Math.Max(1, Math.Min(signal.Most, _places + _pinnedInSignal)), loop);
-            _wiring.Model.Add(loop <= noisy);
-            findings.Add(loop);
-        }
-
-        foreach (var finding in findings)
-            _wiring[Level.Noise].Add(finding, 1, 1);
-        if (!findings.Contains(noisy))
-            _wiring.Model.Add(LinearExpr.Sum(findings) >= noisy);
-
-        void AddAny(Func<LoadGroup, bool> minds, bool isPinned)
-        {
-            if (isPinned)
-            {
-                findings.Add(noisy);
-                return;
-            }
-
-            var minding = _noisy.FindAll(load => minds(load.Load));
-            if (minding.Count == 0)
-                return;
-            var any = _wiring.Variables.Following(1, values => minding.Exists(load => values[load.Count.Index] > 0) ? 1 : 0);
-            foreach (var load in minding)
-                _wiring.Model.Add(load.Count <= load.Most * any);
-            _wiring.Model.Add(any <= noisy);
-            findings.Add(any);
-        }
+        Meeting.CountFindings(_wiring, noisy, _noisy, _places, _company);
     }
 
     private bool IsNoisy(long[] values)
     {
         var loads = _on.Sum(load => values[load.Count.Index]) + _pinned.Count;
-        var signal = _on.Where(static load => load.Load.IsInSignal).Sum(load => values[load.Count.Index]) + _pinnedInSignal;
-        return signal > 1 || (loads > 1 && (IsAnyPinnedMinding || IsAnyMinding(values)));
+        var signal = _on.Where(static load => load.Load.IsInSignal).Sum(load => values[load.Count.Index]) + _company.InSignal;
+        return signal > 1 || (loads > 1 && (_company.MindsCompany || IsAnyMinding(values)));
     }
 
     private bool IsAlone(long[] values) => _pinned.Count == 0 && IsAnyMinding(values);
@@ -152,32 +112,15 @@ internal sealed class ReturnModel
 
     private void KeepGroundsApart()
     {
-        var positive = Sum(_on, static load => load.IsPositiveGround, 0);
-        var negative = Sum(_on, static load => !load.IsPositiveGround, 0);
-        var pinnedPositive = _pinned.Exists(static load => load.Ground == GroundSide.Positive);
-        var pinnedNegative = _pinned.Exists(static load => load.Ground != GroundSide.Positive);
-        if (pinnedPositive)
-            _wiring.AtMost(negative, 0);
-        if (pinnedNegative)
-            _wiring.AtMost(positive, 0);
-        if (_pinned.Count > 0 || positive.IsEmpty || negative.IsEmpty)
-            return;
-
-        var side = _wiring.Variables.Following(1, values => positive.ValueIn(values) > 0 ? 1 : 0);
-        foreach (var load in _on)
-            _wiring.Model.Add(load.Load.IsPositiveGround ? load.Count <= load.Most * side : load.Count <= load.Most - (load.Most * side));
-    }
-
-    private static Tally Sum(List<LoadCount> on, Func<LoadGroup, bool> counts, int constant)
-    {
-        var sum = new Tally();
-        sum.Add(constant);
-        foreach (var (load, count, most) in on)
+        if (_pinned.Count == 0)
         {
-            if (counts(load))
-                sum.Add(count, 1, most);
+            Meeting.KeepGroundsApart(_wiring, _on);
+            return;
         }
 
-        return sum;
+        if (_pinned.Exists(static load => load.Ground == GroundSide.Positive))
+            _wiring.AtMost(Tally.Of(_on.Where(static load => !load.Load.IsPositiveGround)), 0);
+        if (_pinned.Exists(static load => load.Ground != GroundSide.Positive))
+            _wiring.AtMost(Tally.Of(_on.Where(static load => load.Load.IsPositiveGround)), 0);
     }
 }

@@ -91,8 +91,8 @@ internal sealed class SlotModel(PlanProblem problem, WiringModel wiring, LeadSlo
         if (places > 1)
         {
             var crew = Share(NewCrew(Company.Quiet, quiet, places));
-            KeepGroundsApart(crew);
-            var signal = Count(crew, static load => load.IsInSignal);
+            Meeting.KeepGroundsApart(wiring, crew.Loads);
+            var signal = Tally.Of(crew.Loads.Where(static load => load.Load.IsInSignal));
             if (signal.Most > 1)
                 wiring.Model.Add(signal.Expression() <= crew.IsOn);
             yield return crew;
@@ -101,8 +101,9 @@ internal sealed class SlotModel(PlanProblem problem, WiringModel wiring, LeadSlo
         if (loads.Exists(static load => load.MindsCompany) || loads.Where(static load => load.IsInSignal).Sum(static load => load.Count) > 1)
         {
             var crew = Share(NewCrew(Company.Noisy, loads, plugs));
-            KeepGroundsApart(crew);
-            CountNoise(crew);
+            Meeting.KeepGroundsApart(wiring, crew.Loads);
+            wiring[Level.NoisyLoads].Add(Tally.Of(crew.Loads));
+            Meeting.CountFindings(wiring, crew.IsOn, crew.Loads, crew.Plugs, default);
             yield return crew;
         }
     }
@@ -114,9 +115,7 @@ internal sealed class SlotModel(PlanProblem problem, WiringModel wiring, LeadSlo
             var most = Math.Min(load.Count, plugs);
             return new LoadCount(load, wiring.Variables.Decision(most), most);
         });
-        var all = new Tally();
-        foreach (var load in counts)
-            all.Add(load.Count, 1, load.Most);
+        var all = Tally.Of(counts);
         var isOn = wiring.Variables.Following(1, values => all.ValueIn(values) > 0 ? 1 : 0);
         wiring.Model.Add(all.Expression() <= plugs * isOn);
         wiring.Model.Add(all.Expression() >= (company == Company.Alone ? 1 : 2) * isOn);
@@ -125,72 +124,8 @@ internal sealed class SlotModel(PlanProblem problem, WiringModel wiring, LeadSlo
 
     private Crew Share(Crew crew)
     {
-        wiring[Level.Sharing].Add(Count(crew, static _ => true));
+        wiring[Level.Sharing].Add(Tally.Of(crew.Loads));
         return crew;
-    }
-
-    private static Tally Count(Crew crew, Func<LoadGroup, bool> counts)
-    {
-        var sum = new Tally();
-        foreach (var load in crew.Loads.Where(load => counts(load.Load)))
-            sum.Add(load.Count, 1, load.Most);
-        return sum;
-    }
-
-    /// <summary>What the rules would say of a return with these loads: at least one thing, else they were a quiet crew.</summary>
-    private void CountNoise(Crew crew)
-    {
-        var all = Count(crew, static _ => true);
-        wiring[Level.NoisyLoads].Add(all);
-        var findings = new List<IntVar>();
-        AddFinding(static load => load.Rating.IsDigital == true);
-        AddFinding(static load => load.Rating.Load.Isolate);
-        var signal = Count(crew, static load => load.IsInSignal);
-        if (crew.Loads.TrueForAll(static load => load.Load.IsInSignal))
-        {
-            findings.Add(crew.IsOn);
-        }
-        else if (signal.Most > 1)
-        {
-            var loop = wiring.Variables.Following(1, values => signal.ValueIn(values) > 1 ? 1 : 0);
-            wiring.Model.Add(signal.Expression() <= crew.IsOn + ((Math.Min(crew.Plugs, signal.Most) - 1) * loop));
-            wiring.Model.Add(loop <= crew.IsOn);
-            findings.Add(loop);
-        }
-
-        foreach (var finding in findings)
-            wiring[Level.Noise].Add(finding, 1, 1);
-        if (!findings.Contains(crew.IsOn))
-            wiring.Model.Add(LinearExpr.Sum(findings) >= crew.IsOn);
-
-        void AddFinding(Func<LoadGroup, bool> minds)
-        {
-            var minding = crew.Loads.FindAll(load => minds(load.Load));
-            if (minding.Count == 0)
-                return;
-            if (minding.Count == crew.Loads.Count)
-            {
-                findings.Add(crew.IsOn);
-                return;
-            }
-
-            var any = wiring.Variables.Following(1, values => minding.Exists(load => values[load.Count.Index] > 0) ? 1 : 0);
-            foreach (var load in minding)
-                wiring.Model.Add(load.Count <= load.Most * any);
-            wiring.Model.Add(any <= crew.IsOn);
-            findings.Add(any);
-        }
-    }
-
-    private void KeepGroundsApart(Crew crew)
-    {
-        var positive = crew.Loads.FindAll(static load => load.Load.IsPositiveGround);
-        if (positive.Count == 0 || positive.Count == crew.Loads.Count)
-            return;
-
-        var side = wiring.Variables.Following(1, values => positive.Exists(load => values[load.Count.Index] > 0) ? 1 : 0);
-        foreach (var load in crew.Loads)
-            wiring.Model.Add(load.Load.IsPositiveGround ? load.Count <= load.Most * side : load.Count <= load.Most - (load.Most * side));
     }
 
     private IntVar Sum(List<IntVar> parts)

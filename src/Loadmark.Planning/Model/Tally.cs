@@ -17,6 +17,15 @@ internal sealed class Tally
     /// <summary>Whether there is no variable in it.</summary>
     public bool IsEmpty => _terms.Count == 0;
 
+    /// <summary>How many loads there are in some places.</summary>
+    public static Tally Of(IEnumerable<LoadCount> loads)
+    {
+        var sum = new Tally();
+        foreach (var load in loads)
+            sum.Add(load.Count, 1, load.Most);
+        return sum;
+    }
+
     /// <summary>Adds a variable that is at most <paramref name="most"/>, with a weight that is not negative.</summary>
     public void Add(IntVar variable, long weight, long most)
     {

@@ -151,19 +151,13 @@ internal sealed class WiringModel
             if (last is not null && last[0].Slot.Kind == slot.Key.Kind)
             {
                 Model.Add(LinearExpr.Sum(last.Select(choice => choice.Used)) >= LinearExpr.Sum(choices.Select(choice => choice.Used)));
-                Model.Add(CountOn(last).Expression() >= CountOn(choices).Expression());
+                Model.Add(CountOn(last) >= CountOn(choices));
             }
 
             last = choices;
         }
-    }
 
-    private static Tally CountOn(IEnumerable<SlotChoice> choices)
-    {
-        var count = new Tally();
-        foreach (var load in choices.SelectMany(choice => choice.Loads))
-            count.Add(load.Count, 1, load.Most);
-        return count;
+        static LinearExpr CountOn(SlotChoice[] choices) => Tally.Of(choices.SelectMany(static choice => choice.Loads)).Expression();
     }
 
     private void FeedEachOnce()

@@ -52,16 +52,9 @@ internal sealed class LoadGroup(int index, LoadRating rating, bool isInSignal)
         if (_draws.TryGetValue(fed, out var draw))
             return draw;
 
-        if (_parts.Count == 0)
-        {
-            var at = LoadRating.Of(Rating.Load, fed);
-            draw = new LoadDraw(at.Running?.Value.Value ?? 0, at.Starting?.Value.Value ?? 0);
-        }
-        else
-        {
-            draw = new LoadDraw(_parts.Min(part => part.DrawAt(fed).Run), _parts.Min(part => part.DrawAt(fed).Start));
-        }
-
+        draw = _parts.Count == 0
+            ? LoadDraw.Of(LoadRating.Of(Rating.Load, fed))
+            : _parts.Select(part => part.DrawAt(fed)).Aggregate(static (one, other) => one.Least(other));
         _draws.Add(fed, draw);
         return draw;
     }
