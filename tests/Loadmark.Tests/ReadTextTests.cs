@@ -45,9 +45,7 @@ public sealed class ReadTextTests
     {
         using var output = new MemoryStream();
         var around = new Surroundings { Output = output, Error = TextWriter.Null, Input = () => TextReader.Null };
-        var sheet = new Sheet(around.Width, around.Unicode, around.Colour);
-        NameplatePage.Write(sheet, nameplate);
-        SheetPrinter.Print(sheet, around);
+        SheetPrinter.Print(around, sheet => NameplatePage.Write(sheet, nameplate));
         return Encoding.UTF8.GetString(output.ToArray());
     }
 }

@@ -22,6 +22,7 @@ public sealed class PlanExplainer
 
     private readonly Rig _rig;
     private readonly PlanOptions _options;
+    private readonly TimeSpan _limit;
     private readonly TimeProvider _time;
     private readonly long _begin;
     private readonly CancellationToken _cancellation;
@@ -33,12 +34,10 @@ public sealed class PlanExplainer
         _time = time;
         _begin = time.GetTimestamp();
         _cancellation = cancellation;
-        Limit = options.TimeLimit;
+        _limit = options.TimeLimit;
     }
 
-    private TimeSpan Limit { get; }
-
-    private bool IsOver => _cancellation.IsCancellationRequested || _time.GetElapsedTime(_begin) > Limit;
+    private bool IsOver => _cancellation.IsCancellationRequested || _time.GetElapsedTime(_begin) > _limit;
 
     /// <summary>
     /// Explains what stands in the way of the loads that a plan does not feed; of one that feeds all but leaves less free

@@ -18,18 +18,12 @@ internal static class BuyJson
             json.WriteString("rig", result.Rig.Name);
             json.WriteString("status", result.Status.ToString().ToLowerInvariant());
             json.WriteFigure("priceBound", result.PriceBound);
-            json.WriteStartArray("options");
-            foreach (var option in result.Front)
-                Write(json, option);
-            json.WriteEndArray();
+            json.WriteList("options", result.Front, Write);
             json.WriteBoolean("optionsComplete", result.IsFrontComplete);
             json.WriteTexts("room", result.Room);
             json.WriteTexts("unsuited", result.Unsuited);
             json.WriteTexts("needLeads", result.NeedLeads);
-            json.WriteStartArray("leftOut");
-            foreach (var left in result.LeftOut)
-                Write(json, left);
-            json.WriteEndArray();
+            json.WriteList("leftOut", result.LeftOut, Write);
             json.WriteEndObject();
         }
 
@@ -40,23 +34,22 @@ internal static class BuyJson
     private static void Write(Utf8JsonWriter json, BuyOption option)
     {
         json.WriteStartObject();
-        json.WriteStartArray("buy");
-        foreach (var (offer, count) in option.Purchases)
-        {
-            json.WriteStartObject();
-            json.WriteString("supply", offer.Id);
-            json.WriteNumber("count", count);
-            json.WriteFigure("price", offer.Price);
-            json.WriteFigure("massKilograms", offer.MassGrams / GramsInKilogram);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+        json.WriteList("buy", option.Purchases, Write);
         json.WriteFigure("price", option.Price);
         json.WriteFigure("massKilograms", option.MassGrams / GramsInKilogram);
         json.WriteFigure("spareWatts", option.Spare.Value);
         json.WritePropertyName("plan");
         PlanJson.Write(json, option.Plan, new PlanExplanation([], []));
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, Purchase purchase)
+    {
+        json.WriteStartObject();
+        json.WriteString("supply", purchase.Offer.Id);
+        json.WriteNumber("count", purchase.Count);
+        json.WriteFigure("price", purchase.Offer.Price);
+        json.WriteFigure("massKilograms", purchase.Offer.MassGrams / GramsInKilogram);
         json.WriteEndObject();
     }
 

@@ -40,27 +40,12 @@ internal static class CheckJson
         json.WriteString("rig", result.Rig);
         json.WriteString("verdict", JsonWords.Of(result.Verdict));
 
-        json.WriteStartArray("findings");
-        for (var index = 0; index < result.Findings.Count; index++)
-            Write(json, result.Findings[index]);
-        json.WriteEndArray();
-
-        json.WriteStartArray("outlets");
-        for (var index = 0; index < result.Outlets.Count; index++)
-            Write(json, result.Outlets[index]);
-        json.WriteEndArray();
-
-        json.WriteStartArray("totals");
-        for (var index = 0; index < result.Totals.Count; index++)
-            Write(json, result.Totals[index]);
-        json.WriteEndArray();
-
+        json.WriteList("findings", result.Findings, Write);
+        json.WriteList("outlets", result.Outlets, Write);
+        json.WriteList("totals", result.Totals, Write);
         json.WriteFigure("headroom", result.Headroom);
         json.WriteBoolean("headroomIsDefault", result.HeadroomIsDefault);
-        json.WriteStartArray("untold");
-        for (var index = 0; index < result.Untold.Count; index++)
-            Write(json, result.Untold[index]);
-        json.WriteEndArray();
+        json.WriteList("untold", result.Untold, Write);
 
         json.WriteString("file", file);
         json.WriteEndObject();
@@ -118,10 +103,7 @@ internal static class CheckJson
     {
         json.WriteStartObject();
         json.WriteString("file", answer.File);
-        json.WriteStartArray("errors");
-        foreach (var fault in answer.Errors)
-            Write(json, fault);
-        json.WriteEndArray();
+        json.WriteList("errors", answer.Errors, Write);
         json.WriteEndObject();
     }
 

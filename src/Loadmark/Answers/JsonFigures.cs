@@ -44,6 +44,19 @@ internal static class JsonFigures
         json.WriteEndArray();
     }
 
+    /// <summary>Writes a property that is a list.</summary>
+    /// <param name="json">Where to.</param>
+    /// <param name="name">The property's name.</param>
+    /// <param name="items">The items.</param>
+    /// <param name="write">Writes one of them as a value.</param>
+    public static void WriteList<T>(this Utf8JsonWriter json, string name, IEnumerable<T> items, Action<Utf8JsonWriter, T> write)
+    {
+        json.WriteStartArray(name);
+        foreach (var item in items)
+            write(json, item);
+        json.WriteEndArray();
+    }
+
     /// <summary>Writes a property that is a list of texts.</summary>
     public static void WriteTexts(this Utf8JsonWriter json, string name, IReadOnlyList<string> texts)
     {

@@ -24,20 +24,11 @@ internal static class PlanJson
     {
         json.WriteStartObject();
         json.WriteString("status", plan.Status.ToString().ToLowerInvariant());
-        json.WriteStartArray("feeds");
-        foreach (var feed in WiredRig.Of(plan.Rig).Feeds)
-            Write(json, feed);
-        json.WriteEndArray();
+        json.WriteList("feeds", WiredRig.Of(plan.Rig).Feeds, Write);
         json.WriteTexts("unfed", plan.Unfed);
-        json.WriteStartArray("reasons");
-        foreach (var reason in explanation.Reasons)
-            Write(json, reason);
-        json.WriteEndArray();
+        json.WriteList("reasons", explanation.Reasons, Write);
         json.WriteTexts("changes", explanation.Changes);
-        json.WriteStartArray("objective");
-        foreach (var level in plan.Objective)
-            Write(json, level);
-        json.WriteEndArray();
+        json.WriteList("objective", plan.Objective, Write);
         json.WriteEndObject();
     }
 

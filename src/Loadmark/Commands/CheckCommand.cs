@@ -14,12 +14,7 @@ internal sealed class CheckCommand(Surroundings around, IRigSource source, Func<
     public int Run(Request.Check request)
     {
         var answers = CheckAll(request.Rigs);
-        foreach (var answer in answers)
-        {
-            foreach (var fault in answer.Errors)
-                around.Error.WriteLine(SafeText.Neutral(fault.ToString()));
-        }
-
+        new Complaints(around).Tell(answers);
         if (request.Json)
             CheckJson.Write(around.Output, answers);
         else
@@ -42,16 +37,13 @@ internal sealed class CheckCommand(Surroundings around, IRigSource source, Func<
         return code;
     }
 
-    private void Print(CheckAnswer[] answers)
+    private void Print(CheckAnswer[] answers) => SheetPrinter.Print(around, sheet =>
     {
-        var sheet = new Sheet(around.Width, around.Unicode, around.Colour);
         if (answers.Length > 1)
             ManyRigsPage.Write(sheet, answers);
         else if (answers[0].Result is { } result)
             OneRigPage.Write(sheet, result);
-
-        SheetPrinter.Print(sheet, around);
-    }
+    });
 
     private CheckAnswer[] CheckAll(IReadOnlyList<string> paths)
     {

@@ -51,21 +51,14 @@ internal static class LoadmarkCommand
                 around.Error.WriteLine(wrong.Topic == Topic.Program ? "See loadmark --help." : $"See loadmark {Name(wrong.Topic)} --help.");
                 return ExitCode.Unreadable;
             case Request.Version:
-                Show(around, static sheet => HelpPage.WriteVersion(sheet, typeof(LoadmarkCommand).Assembly.GetName().Version));
+                SheetPrinter.Print(around, static sheet => HelpPage.WriteVersion(sheet, typeof(LoadmarkCommand).Assembly.GetName().Version));
                 return ExitCode.Fine;
             case Request.Help help:
-                Show(around, sheet => HelpPage.Write(sheet, help.Topic));
+                SheetPrinter.Print(around, sheet => HelpPage.Write(sheet, help.Topic));
                 return ExitCode.Fine;
             default:
                 throw new InvalidOperationException($"No command answers {request.GetType().Name}.");
         }
-    }
-
-    private static void Show(Surroundings around, Action<Sheet> write)
-    {
-        var sheet = new Sheet(around.Width, around.Unicode, around.Colour);
-        write(sheet);
-        SheetPrinter.Print(sheet, around);
     }
 
     private static string Name(Topic topic) => topic.ToString().ToLowerInvariant();

@@ -15,24 +15,12 @@ internal sealed class PlanCommand(Surroundings around, IRigSource source)
     /// <summary>Reads and plans the rig, writes the wiring where that was asked, and answers.</summary>
     public int Run(Request.Plan request)
     {
+        var complaints = new Complaints(around);
         var reading = source.Read(request.Rig);
         if (reading.Rig is not { } rig)
-        {
-            foreach (var error in reading.Errors)
-                around.Error.WriteLine(SafeText.Neutral(error.ToString()));
-            if (request.Json)
-                CheckJson.Write(around.Output, [new CheckAnswer(request.Rig, null, reading.Errors)]);
-            return ExitCode.Unreadable;
-        }
-
-        foreach (var name in request.Only)
-        {
-            if (!rig.Supplies.Items.Any(supply => supply.Id == name))
-            {
-                around.Error.WriteLine($"loadmark: --only: there is no supply '{SafeText.Neutral(name)}' in {SafeText.Neutral(request.Rig)}.");
-                return ExitCode.Unreadable;
-            }
-        }
+            return complaints.Unreadable([new CheckAnswer(request.Rig, null, reading.Errors)], request.Json);
+        if (Complaints.AboutOnly(request.Only, rig, request.Rig) is { } complaint)
+            return complaints.Unusable(complaint);
 
         var interruption = around.Interruption();
         using var talk = new ProgressTalk(around.Error, around.Time);
@@ -45,17 +33,10 @@ internal sealed class PlanCommand(Surroundings around, IRigSource source)
         if (request.Json)
             PlanJson.Write(around.Output, plan, explanation);
         else
-            Print(rig, plan, explanation, request.WriteTo);
+            SheetPrinter.Print(around, sheet => PlanPage.Write(sheet, rig, plan, explanation, request.WriteTo));
         if (interruption.IsCancellationRequested)
             return ExitCode.Interrupted;
         return plan.Unfed.Count == 0 ? ExitCode.Fine : ExitCode.Refused;
-    }
-
-    private void Print(Rig rig, PlanResult plan, PlanExplanation explanation, string? written)
-    {
-        var sheet = new Sheet(around.Width, around.Unicode, around.Colour);
-        PlanPage.Write(sheet, rig, plan, explanation, written);
-        SheetPrinter.Print(sheet, around);
     }
 
     /// <summary>Puts the wiring into the text of the rig's file, comments kept, and saves that.</summary>

@@ -41,16 +41,13 @@ internal sealed class ReadCommand(Surroundings around)
         }
     }
 
-    private void Print(List<string> texts)
+    private void Print(List<string> texts) => SheetPrinter.Print(around, sheet =>
     {
-        var sheet = new Sheet(around.Width, around.Unicode, around.Colour);
         for (var index = 0; index < texts.Count; index++)
         {
             if (index > 0)
                 sheet.BlankLine();
             NameplatePage.Write(sheet, NameplateReader.Read(texts[index]));
         }
-
-        SheetPrinter.Print(sheet, around);
-    }
+    });
 }

@@ -64,10 +64,7 @@ internal static class HelpPage
             sheet.PadTo(Indent).Put($"{look.SignOn(sheet)} {look.Word}", look.Style).PadTo(12).Wrap(look.Meaning, 12).EndLine();
         }
 
-        sheet.BlankLine();
-        WriteCodes(sheet);
-        sheet.BlankLine();
-        sheet.Line("Example:").Line("  loadmark check examples/pit.rig.yaml");
+        WriteCodesAndExample(sheet, "loadmark check examples/pit.rig.yaml");
     }
 
     private static void WritePlan(Sheet sheet)
@@ -77,10 +74,7 @@ internal static class HelpPage
         Entry(sheet, "--only SUPPLY", "Plan with this supply alone; several are parted by commas.");
         Entry(sheet, "--write FILE", "Write the rig with the planned wiring to this file, comments kept.");
         Entry(sheet, "--json", "One object: status, feeds, what is not fed and why, what would mend it.");
-        sheet.BlankLine();
-        WriteCodes(sheet);
-        sheet.BlankLine();
-        sheet.Line("Example:").Line("  loadmark plan examples/pit.rig.yaml");
+        WriteCodesAndExample(sheet, "loadmark plan examples/pit.rig.yaml");
     }
 
     private static void WriteBuy(Sheet sheet)
@@ -92,10 +86,7 @@ internal static class HelpPage
         Entry(sheet, "--only SUPPLY", "Of the rig's supplies use this one alone; several are parted by commas.");
         Entry(sheet, "--all", "Show every option with its wiring, not only the cheapest.");
         Entry(sheet, "--json", "One object: status, options with their plans, what was left out and why.");
-        sheet.BlankLine();
-        WriteCodes(sheet);
-        sheet.BlankLine();
-        sheet.Line("Example:").Line("  loadmark buy examples/to-buy.rig.yaml --prices examples/harbour-row.prices.csv");
+        WriteCodesAndExample(sheet, "loadmark buy examples/to-buy.rig.yaml --prices examples/harbour-row.prices.csv");
     }
 
     private static void WriteRead(Sheet sheet)
@@ -105,6 +96,14 @@ internal static class HelpPage
         Entry(sheet, "--json", "One object a line for each text.");
         sheet.BlankLine();
         sheet.Line("Example:").Line("  loadmark read \"9V DC 300mA centre negative\"");
+    }
+
+    private static void WriteCodesAndExample(Sheet sheet, string example)
+    {
+        sheet.BlankLine();
+        WriteCodes(sheet);
+        sheet.BlankLine();
+        sheet.Line("Example:").Line($"  {example}");
     }
 
     private static void Title(Sheet sheet, string usage, string job)

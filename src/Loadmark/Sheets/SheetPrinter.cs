@@ -6,9 +6,11 @@ namespace Loadmark.Sheets;
 /// <summary>Puts a sheet out, with or without colour.</summary>
 internal static class SheetPrinter
 {
-    /// <summary>Writes the whole sheet.</summary>
-    public static void Print(Sheet sheet, Surroundings around)
+    /// <summary>Has a sheet written and puts it out.</summary>
+    public static void Print(Surroundings around, Action<Sheet> write)
     {
+        var sheet = new Sheet(around.Width, around.Unicode, around.Colour);
+        write(sheet);
         using var writer = new StreamWriter(around.Output, around.OutputEncoding, bufferSize: 1 << 14, leaveOpen: true);
 
         // Everything is said here, so that the library looks nothing up: start-up time is
