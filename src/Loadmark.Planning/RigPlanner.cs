@@ -63,7 +63,7 @@ public static class RigPlanner
     private static PlanStatus StatusOf(Candidate plan, ObjectiveLevel unfed)
     {
         if (unfed.Value == 0)
-            return plan.Gaps.Length > 0 && plan.Gaps.All(static gap => gap == 0) ? PlanStatus.Optimal : PlanStatus.Feasible;
+            return plan.IsProven ? PlanStatus.Optimal : PlanStatus.Feasible;
         return unfed.Bound > 0 ? PlanStatus.Infeasible : PlanStatus.Unknown;
     }
 }

@@ -28,6 +28,9 @@ internal static class LevelMeter
     /// <summary>A level in the model's whole units as the result has it: amps for the capacity, a count otherwise.</summary>
     public static decimal Scaled(Level level, long amount) => level == Level.Capacity ? amount / 1_000_000m : amount;
 
+    /// <summary>A level of a result in the model's whole units.</summary>
+    public static long Units(Level level, decimal amount) => (long)(level == Level.Capacity ? amount * 1_000_000m : amount);
+
     /// <summary>Measures a level.</summary>
     public static decimal Measure(Level level, WiredRig rig, CheckResult check) => level switch
     {

@@ -8,7 +8,7 @@ namespace Loadmark.Planning.Model;
 /// others, levels that have to do with one another are searched together as a weighted sum, exact and without loss. What is
 /// proven is held fast for the next.
 /// </summary>
-internal sealed class LevelSolver
+internal sealed class LevelSolver : IDisposable
 {
     /// <summary>Weighted sums stay below this: the solver tells bounds in floating point, exact to 2^53.</summary>
     private const long MostWeighted = 1L << 50;
@@ -42,25 +42,23 @@ internal sealed class LevelSolver
     private readonly long _begin;
     private readonly long?[] _gaps = new long?[Enum.GetValues<Level>().Length];
     private readonly long[] _floors;
-    private long[] _values;
+    private long[] _values = [];
     private bool _isProven = true;
     private bool _isOnFloor = true;
 
     /// <summary>Prepares.</summary>
     /// <param name="wiring">The model; levels that are done are held fast in it.</param>
-    /// <param name="start">A solution to begin with.</param>
     /// <param name="floors">The best vector of an easier problem, for the first levels: no solution's is before it in order.</param>
     /// <param name="limit">How long to look at the most.</param>
     /// <param name="time">The clock for that.</param>
     /// <param name="progress">Told what is searched for; null for nobody.</param>
     /// <param name="cancellation">Stops the search.</param>
     public LevelSolver(
-        WiringModel wiring, long[] start, long[] floors, TimeSpan limit, TimeProvider time, IProgress<PlanProgress>? progress, CancellationToken cancellation)
+        WiringModel wiring, long[] floors, TimeSpan limit, TimeProvider time, IProgress<PlanProgress>? progress, CancellationToken cancellation)
     {
         _wiring = wiring;
         _linear = new LinearBound(wiring);
         _variables = [.. wiring.Variables.All];
-        _values = start;
         _floors = floors;
         _limit = limit;
         _time = time;
@@ -76,21 +74,54 @@ internal sealed class LevelSolver
 
     private TimeSpan Left => _limit - _time.GetElapsedTime(_begin);
 
-    /// <summary>Solves all levels, or as many as the time allows.</summary>
-    public ModelAnswer Solve()
+    /// <inheritdoc />
+    public void Dispose() => _linear.Dispose();
+
+    /// <summary>
+    /// A vector of levels that no solution's is before in order: each level as the relaxation has it while those before it are
+    /// no worse than that. Mostly it is the best there is, or nearly.
+    /// </summary>
+    /// <returns>As many levels as the time allowed.</returns>
+    public long[] Ideal()
     {
+        var ideal = new List<long>();
+        var isOnFloor = true;
+        foreach (var level in Enum.GetValues<Level>())
+        {
+            if (IsOver)
+                break;
+            var least = _linear.Of(level, Left * ShareOfTime);
+            if (isOnFloor && (int)level < _floors.Length)
+                least = Math.Max(least, _floors[(int)level]);
+            isOnFloor &= (int)level < _floors.Length && least == _floors[(int)level];
+            ideal.Add(least);
+            _linear.Hold(level, long.MinValue, least);
+        }
+
+        foreach (var level in Enum.GetValues<Level>())
+            _linear.Hold(level, long.MinValue, long.MaxValue);
+        return [.. ideal];
+    }
+
+    /// <summary>Solves all levels, or as many as the time allows.</summary>
+    /// <param name="start">A solution to begin with.</param>
+    public ModelAnswer Solve(long[] start)
+    {
+        _values = start;
         foreach (var levels in Together)
         {
             for (var from = 0; from < levels.Length;)
                 from += ProveFirst(levels[from]) ? 1 : Search(levels[from..]);
         }
 
-        return new ModelAnswer(_values, _gaps);
+        return new ModelAnswer(_values, [.. Enum.GetValues<Level>().Select(ValueOf)], _gaps);
     }
 
     /// <summary>Whether no load need stay dark; null when the time did not suffice to tell.</summary>
-    public bool? FeedsAll()
+    /// <param name="start">A solution to begin with.</param>
+    public bool? FeedsAll(long[] start)
     {
+        _values = start;
         if (ValueOf(Level.Unfed) > 0 && !ProveFirst(Level.Unfed))
             Search([Level.Unfed]);
         if (ValueOf(Level.Unfed) == 0)
@@ -112,7 +143,7 @@ internal sealed class LevelSolver
 
         if (IsOver)
             return false;
-        var least = _linear.Of(_wiring[level], Left * ShareOfTime);
+        var least = _linear.Of(level, Left * ShareOfTime);
         if (_isOnFloor && (int)level < _floors.Length)
             least = Math.Max(least, _floors[(int)level]);
         if (_linear.Whole is { } whole && _wiring[level].ValueIn(whole) < ValueOf(level))
@@ -124,6 +155,7 @@ internal sealed class LevelSolver
         }
 
         _progress?.Report(new PlanProgress(LevelMeter.NameOf(level), LevelMeter.Scaled(level, ValueOf(level)), LevelMeter.Scaled(level, least)));
+        _linear.Hold(level, least, long.MaxValue);
         if (least > _wiring[level].Constant)
             _wiring.Model.Add(_wiring[level].Expression() >= least);
         Note(level, ValueOf(level) - least);
@@ -182,6 +214,7 @@ internal sealed class LevelSolver
         Note(level, gap);
         _isProven &= gap == 0;
         _isOnFloor &= (int)level < _floors.Length && ValueOf(level) == _floors[(int)level];
+        _linear.Hold(level, long.MinValue, ValueOf(level));
         if (!_wiring[level].IsEmpty)
             _wiring.Model.Add(_wiring[level].Expression() <= ValueOf(level));
     }

@@ -1,100 +1,125 @@
 using Google.OrTools.LinearSolver;
-using Google.OrTools.Sat;
 
 namespace Loadmark.Planning.Model;
 
 /// <summary>
-/// Bounds from below what a sum can come to, by the relaxation that lets variables be fractions: far quicker than a search,
-/// and often all the proof that is needed.
+/// Bounds from below what a level can come to, by the relaxation that lets variables be fractions: far quicker than a search,
+/// and often all the proof that is needed. The relaxation is kept between calls, so each one after the first begins where the
+/// last ended.
 /// </summary>
 /// <remarks>
 /// The bound is not read from the solver, which rounds, but computed from its dual values: by weak duality any dual values
 /// give a bound, good ones a good bound (Neumaier and Shcherbina, "Safe bounds in linear and mixed-integer programming",
 /// Mathematical Programming 99, 2004). What rounding there is in computing it, the margin covers.
 /// </remarks>
-internal sealed class LinearBound(WiringModel wiring)
+internal sealed class LinearBound : IDisposable
 {
     /// <summary>A double holds 53 bits; sums of a few thousand products lose less than this share of what they add up.</summary>
     private const double Rounding = 1e-12;
 
+    private readonly WiringModel _wiring;
+    private readonly Solver _solver = Solver.CreateSolver("GLOP");
+    private readonly Variable[] _variables;
+    private readonly List<LinearRow> _rows = [];
+    private readonly LinearRow?[] _levels;
+
+    /// <summary>Relaxes a model.</summary>
+    public LinearBound(WiringModel wiring)
+    {
+        _wiring = wiring;
+
+        // What it would prepare it would prepare anew each time, and begin from nothing.
+        _solver.SetSolverSpecificParametersAsString("use_preprocessing: false");
+        var model = wiring.Model.Model;
+        _variables = new Variable[model.Variables.Count];
+        for (var place = 0; place < _variables.Length; place++)
+            _variables[place] = _solver.MakeNumVar(model.Variables[place].Domain[0], model.Variables[place].Domain[^1], "");
+        foreach (var constraint in model.Constraints)
+        {
+            // Where nothing suits, a sum has no terms: it holds, or the search says that it does not.
+            if (constraint.Linear is { Vars.Count: > 0 } linear)
+                _rows.Add(new LinearRow(_solver, _variables, [.. linear.Vars], [.. linear.Coeffs], linear.Domain[0], linear.Domain[^1]));
+        }
+
+        _levels = [.. Enum.GetValues<Level>().Select(level => RowOf(wiring[level]))];
+        _rows.AddRange(_levels.OfType<LinearRow>());
+    }
+
     /// <summary>The solution of the last relaxation where it happened to be whole and to keep every demand; else null.</summary>
     public long[]? Whole { get; private set; }
 
-    /// <summary>A bound on a sum from below, rounded up to what the sum can be.</summary>
-    /// <param name="sum">The sum.</param>
+    /// <summary>Demands for all that follows that a level is within a range.</summary>
+    /// <param name="level">The level.</param>
+    /// <param name="least">The least it may be.</param>
+    /// <param name="most">The most it may be; <see cref="long.MaxValue"/> for any.</param>
+    public void Hold(Level level, long least, long most)
+    {
+        var constant = _wiring[level].Constant;
+        _levels[(int)level]?.Hold(least == long.MinValue ? least : least - constant, most == long.MaxValue ? most : most - constant);
+    }
+
+    /// <summary>A bound on a level from below, rounded up to what the level can be.</summary>
+    /// <param name="level">The level.</param>
     /// <param name="limit">How long to try; after it the bound is a poor one.</param>
-    public long Of(Tally sum, TimeSpan limit)
+    public long Of(Level level, TimeSpan limit)
     {
         Whole = null;
-        using var solver = Solver.CreateSolver("GLOP");
-        solver.SetTimeLimit(Math.Max(1, (long)limit.TotalMilliseconds));
-        var least = Math.Max(sum.Constant, Bound(solver, sum) ?? 0);
+        var sum = _wiring[level];
+        _solver.SetTimeLimit(Math.Max(1, (long)limit.TotalMilliseconds));
+        var least = Math.Max(sum.Constant, Bound(sum) ?? 0);
         var step = sum.Step;
         return sum.Constant + ((long)Math.Ceiling((least - sum.Constant) / step) * step);
     }
 
-    private double? Bound(Solver solver, Tally sum)
-    {
-        var model = wiring.Model.Model;
-        var variables = new Variable[model.Variables.Count];
-        for (var place = 0; place < variables.Length; place++)
-            variables[place] = solver.MakeNumVar(model.Variables[place].Domain[0], model.Variables[place].Domain[^1], "");
+    /// <inheritdoc />
+    public void Dispose() => _solver.Dispose();
 
-        var costs = new double[variables.Length];
+    private LinearRow? RowOf(Tally sum)
+    {
+        var weights = new double[_variables.Length];
+        sum.WeighInto(weights);
+        int[] places = [.. Enumerable.Range(0, weights.Length).Where(place => weights[place] != 0)];
+        return places.Length == 0
+            ? null
+            : new LinearRow(_solver, _variables, places, [.. places.Select(place => (long)weights[place])], long.MinValue, long.MaxValue);
+    }
+
+    private double? Bound(Tally sum)
+    {
+        var costs = new double[_variables.Length];
         sum.WeighInto(costs);
-        var objective = solver.Objective();
+        var objective = _solver.Objective();
+        objective.Clear();
         for (var place = 0; place < costs.Length; place++)
         {
             if (costs[place] != 0)
-                objective.SetCoefficient(variables[place], costs[place]);
+                objective.SetCoefficient(_variables[place], costs[place]);
         }
 
         objective.SetMinimization();
-        var rows = new List<(Google.OrTools.LinearSolver.Constraint Row, double Scale, LinearConstraintProto Linear)>();
-        foreach (var constraint in model.Constraints)
-        {
-            // Where nothing suits, a sum has no terms: it holds, or the search says that it does not.
-            if (constraint.Linear is not { Vars.Count: > 0 } linear)
-                continue;
-            var scale = 1.0 / linear.Coeffs.Max(Math.Abs);
-            var row = solver.MakeConstraint(Low(linear) * scale, High(linear) * scale);
-            for (var term = 0; term < linear.Vars.Count; term++)
-                row.SetCoefficient(variables[linear.Vars[term]], linear.Coeffs[term] * scale);
-            rows.Add((row, scale, linear));
-        }
-
-        if (solver.Solve() != Solver.ResultStatus.OPTIMAL)
+        if (_solver.Solve() != Solver.ResultStatus.OPTIMAL)
             return null;
-        if (wiring.Variables.Round([.. variables.Select(static variable => variable.SolutionValue())]) is { } whole && wiring.Allows(whole))
+        if (_wiring.Variables.Round([.. _variables.Select(static variable => variable.SolutionValue())]) is { } whole && _wiring.Allows(whole))
             Whole = whole;
 
         // b·y plus, for each variable, what its reduced cost can win within its range.
         var bound = (double)sum.Constant;
         var size = Math.Abs(bound);
-        foreach (var (row, scale, linear) in rows)
+        foreach (var row in _rows)
         {
-            var dual = row.DualValue() * scale;
-            var side = dual > 0 ? Low(linear) : High(linear);
-            if (dual == 0 || double.IsInfinity(side))
-                continue;
-            bound += dual * side;
-            size += Math.Abs(dual * side);
-            for (var term = 0; term < linear.Vars.Count; term++)
-                costs[linear.Vars[term]] -= dual * linear.Coeffs[term];
+            var gain = row.Gain(costs);
+            bound += gain;
+            size += Math.Abs(gain);
         }
 
+        var model = _wiring.Model.Model;
         for (var place = 0; place < costs.Length; place++)
         {
             var domain = model.Variables[place].Domain;
-            var least = Math.Min(costs[place] * domain[0], costs[place] * domain[^1]);
-            bound += least;
+            bound += Math.Min(costs[place] * domain[0], costs[place] * domain[^1]);
             size += Math.Abs(costs[place]) * domain[^1];
         }
 
         return bound - (size * Rounding);
     }
-
-    private static double Low(LinearConstraintProto linear) => linear.Domain[0] == long.MinValue ? double.NegativeInfinity : linear.Domain[0];
-
-    private static double High(LinearConstraintProto linear) => linear.Domain[^1] == long.MaxValue ? double.PositiveInfinity : linear.Domain[^1];
 }

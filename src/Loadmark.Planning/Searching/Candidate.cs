@@ -15,6 +15,9 @@ internal sealed record Candidate(WiredRig Wired, CheckResult Check, decimal[] Le
     /// <summary>Whether no rule refuses it, but for loads that are not fed.</summary>
     public bool IsSafe => !Check.Findings.Items.Any(static finding => finding.Severity >= Severity.Fails && finding.Rule is not ("unfed" or "mains-mismatch"));
 
+    /// <summary>Whether nothing is better.</summary>
+    public bool IsProven => Gaps.Length > 0 && Gaps.All(static gap => gap == 0);
+
     /// <summary>How many loads are not fed.</summary>
     public int Unfed => (int)Levels[(int)Level.Unfed];
 
@@ -26,8 +29,8 @@ internal sealed record Candidate(WiredRig Wired, CheckResult Check, decimal[] Le
         return new Candidate(wired, check, [.. Enum.GetValues<Level>().Select(level => LevelMeter.Measure(level, wired, check))], gaps);
     }
 
-    /// <summary>Whether its levels are those of a model's solution.</summary>
-    public bool Reaches(long[] levels) => Enum.GetValues<Level>().All(level => Levels[(int)level] == LevelMeter.Scaled(level, levels[(int)level]));
+    /// <summary>Its levels in the model's whole units.</summary>
+    public long[] Units() => [.. Enum.GetValues<Level>().Select(level => LevelMeter.Units(level, Levels[(int)level]))];
 
     /// <summary>Whether it is better: lower on the first level that differs.</summary>
     public bool IsBetterThan(Candidate other)

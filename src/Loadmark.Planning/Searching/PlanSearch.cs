@@ -1,14 +1,15 @@
 using Loadmark.Core.Rigs;
 using Loadmark.Planning.Decoding;
+using Loadmark.Planning.Improving;
 using Loadmark.Planning.Model;
 using Loadmark.Planning.Problem;
 
 namespace Loadmark.Planning.Searching;
 
 /// <summary>
-/// Searches for the best wiring, first with loads of similar draw merged: the best of that easier problem is a bound, and
-/// where it can be had with the loads as they are, it is the best of all. Where it cannot, the loads are told apart more
-/// finely, in the end every one.
+/// Searches for the best wiring from two sides. A wiring of the loads as they are is improved change by change; a model in
+/// which loads of similar draw are merged says what no wiring can better, because it is the easier problem. Where the two meet
+/// the wiring is the best of all. Where they do not, the loads are told apart more finely, in the end every one.
 /// </summary>
 internal sealed class PlanSearch
 {
@@ -16,7 +17,7 @@ internal sealed class PlanSearch
     private static readonly decimal[] Ratios = [1_000_000m, 1.5m, 1.1m];
 
     /// <summary>The share of the time left that an easier problem may take.</summary>
-    private const double ShareOfTime = 0.3;
+    private const double ShareOfTime = 0.4;
 
     /// <summary>Merging is worth it only where it leaves less than this share of the groups.</summary>
     private const double WorthMerging = 0.85;
@@ -27,7 +28,9 @@ internal sealed class PlanSearch
     private readonly TimeProvider _time;
     private readonly CancellationToken _cancellation;
     private readonly long _begin;
-    private long[] _floors = [];
+    private readonly Floors _floors = new();
+    private readonly WiringSpace _space;
+    private readonly Annealing _annealing;
     private Candidate? _best;
 
     /// <summary>Prepares.</summary>
@@ -44,92 +47,117 @@ internal sealed class PlanSearch
         _time = time;
         _cancellation = cancellation;
         _begin = time.GetTimestamp();
+        _space = new WiringSpace(problem);
+        _annealing = new Annealing(_space, FirstWiring.Of(_space), 1, () => IsOver);
     }
 
     private TimeSpan Left => _options.TimeLimit - _time.GetElapsedTime(_begin);
 
+    private bool IsOver => Left <= TimeSpan.Zero || _cancellation.IsCancellationRequested;
+
     /// <summary>Finds the best wiring, or the best that the time allows.</summary>
     public Candidate Best()
     {
-        // What pinned feeds add to the levels is not in the model, so what it says is not what the rules measure.
-        if (_problem.Pinned.Feeds.Count == 0 && SearchMerged() is { } found)
-            return found;
+        FeedAll();
+        foreach (var problem in Grains())
+        {
+            if (Settle(problem) is { } found)
+                return found;
+        }
 
-        var model = new WiringModel(_problem);
-        var answer = Solver(_problem, model, Left).Solve();
-        var exact = Candidate.Of(_rig, new FeedDecoder(_problem, model).Decode(answer.Values), answer.Gaps);
-        if (_best is not { } other || answer.IsProven || !other.IsBetterThan(exact))
-            return exact;
-
-        // What is proven of the first level holds for every wiring.
-        var gap = answer.Gaps[0] - (long)(exact.Unfed - other.Unfed);
-        return other with { Gaps = [gap] };
+        return BestSoFar();
     }
 
     /// <summary>Whether every load can be fed; null when the time did not suffice to tell.</summary>
     public bool? FeedsAll()
     {
-        foreach (var merged in Merged(static () => false))
+        FeedAll();
+        if (_annealing.Best.Levels[0] == 0)
+            return true;
+        foreach (var problem in Grains())
         {
-            var coarse = new WiringModel(merged);
-            var solver = Solver(merged, coarse, Left * ShareOfTime);
-            if (solver.FeedsAll() is not { } feeds)
-                break;
-            if (!feeds)
-                return false;
-            if (Candidate.Of(_rig, new FeedDecoder(merged, coarse).Decode(solver.Values), []) is { IsSafe: true, Unfed: 0 })
-                return true;
-        }
-
-        var model = new WiringModel(_problem);
-        return Solver(_problem, model, Left).FeedsAll();
-    }
-
-    private Candidate? SearchMerged()
-    {
-        // Priorities matter only where something stays dark.
-        var byPriority = false;
-        foreach (var merged in Merged(() => byPriority))
-        {
-            var model = new WiringModel(merged);
-            var solver = Solver(merged, model, Left * ShareOfTime);
-            if (!byPriority && solver.FeedsAll() is not true)
-            {
-                byPriority = true;
+            var model = new WiringModel(problem);
+            using var solver = Solver(problem, model);
+            if (solver.FeedsAll(new HintWriter(problem, model, _space, _annealing.Best).Write()) is not { } feeds)
                 continue;
-            }
-
-            var answer = solver.Solve();
-            if (!answer.IsProven)
-                return null;
-            _floors = answer.LevelsIn(model);
-            var candidate = Candidate.Of(_rig, new FeedDecoder(merged, model).Decode(answer.Values), answer.Gaps);
-            if (candidate.IsSafe && candidate.Reaches(_floors))
-                return candidate;
-            if (candidate.IsSafe && (_best is not { } best || candidate.IsBetterThan(best)))
-                _best = candidate with { Gaps = [] };
+            if (!feeds || problem == _problem)
+                return feeds;
+            if (_problem.Pinned.Feeds.Count == 0 && Candidate.Of(_rig, new FeedDecoder(problem, model).Decode(solver.Values), []) is { IsSafe: true, Unfed: 0 })
+                return true;
         }
 
         return null;
     }
 
-    /// <summary>The problem with loads merged, from coarse to fine; the same again where priorities have come to count.</summary>
-    private IEnumerable<PlanProblem> Merged(Func<bool> byPriority)
+    /// <summary>Looks for a wiring that feeds everything: whether something stays dark decides what must be told apart.</summary>
+    private void FeedAll()
+    {
+        foreach (var effort in new[] { 400, 1_600 })
+        {
+            if (_annealing.Best.Levels[0] > 0)
+                _annealing.Run(new long[_annealing.Best.Levels.Length], effort * _annealing.Loads, Level.Unfed);
+        }
+    }
+
+    /// <summary>The problem with loads merged, from coarse to fine, and at last as it is.</summary>
+    private IEnumerable<PlanProblem> Grains()
     {
         var merger = new LoadMerger(_problem);
         foreach (var ratio in Ratios)
         {
-            foreach (var now in new[] { false, true })
-            {
-                if (now != byPriority())
-                    continue;
-                var merged = merger.Merge(new LoadGrain(ratio, now));
-                if (merged.Loads.Length < WorthMerging * _problem.Loads.Length && Left > TimeSpan.Zero && !_cancellation.IsCancellationRequested)
-                    yield return merged;
-            }
+            // Priorities matter only where something stays dark.
+            var merged = merger.Merge(new LoadGrain(ratio, _annealing.Best.Levels[0] > 0));
+            if (merged.Loads.Length < WorthMerging * _problem.Loads.Length && !IsOver)
+                yield return merged;
         }
+
+        if (!IsOver)
+            yield return _problem;
     }
 
-    private LevelSolver Solver(PlanProblem problem, WiringModel model, TimeSpan limit) =>
-        new(model, new GreedyStart(problem, model).Make(), _floors, limit, _time, _options.Progress, _cancellation);
+    /// <summary>The best wiring where one problem's bounds prove it so; else null.</summary>
+    private Candidate? Settle(PlanProblem problem)
+    {
+        var model = new WiringModel(problem);
+        using var solver = Solver(problem, model);
+        _floors.Raise(solver.Ideal());
+        foreach (var effort in new[] { 400, 800, 1_600 })
+        {
+            if (_annealing.Run(_floors.Ideal, effort * _annealing.Loads))
+                break;
+        }
+
+        if (_floors.AreMetBy(_annealing.Best.Levels))
+            return BestSoFar();
+
+        var answer = solver.Solve(new HintWriter(problem, model, _space, _annealing.Best).Write());
+        _floors.Raise(answer.Floors());
+        if (_floors.AreMetBy(_annealing.Best.Levels))
+            return BestSoFar();
+
+        // What pinned feeds add to the levels is not in the model, so only the rules can say whether merged loads may be fed so.
+        if (problem != _problem && _problem.Pinned.Feeds.Count > 0)
+            return null;
+        var candidate = Candidate.Of(_rig, new FeedDecoder(problem, model).Decode(answer.Values), answer.Gaps);
+        if (problem == _problem)
+            return answer.IsProven || candidate.IsBetterThan(BestSoFar()) ? candidate : null;
+        if (!candidate.IsSafe)
+            return null;
+        candidate = candidate with { Gaps = _floors.GapsOf(candidate.Units()) };
+        if (candidate.IsProven)
+            return candidate;
+        if (_best is not { } best || candidate.IsBetterThan(best))
+            _best = candidate;
+        return null;
+    }
+
+    private Candidate BestSoFar()
+    {
+        var found = _annealing.Best;
+        var candidate = Candidate.Of(_rig, ShapeDecoder.Decode(_space, found), _floors.GapsOf(found.Levels));
+        return _best is { } best && best.IsBetterThan(candidate) ? best with { Gaps = _floors.GapsOf(best.Units()) } : candidate;
+    }
+
+    private LevelSolver Solver(PlanProblem problem, WiringModel model) =>
+        new(model, _floors.Levels, problem == _problem ? Left : Left * ShareOfTime, _time, _options.Progress, _cancellation);
 }

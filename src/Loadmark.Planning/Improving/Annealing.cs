@@ -1,0 +1,202 @@
+using System.Runtime.InteropServices;
+
+namespace Loadmark.Planning.Improving;
+
+/// <summary>
+/// Improves a wiring by small changes taken at random, at first worse ones too and fewer and fewer of them as it cools: what
+/// counts most settles first. The same start and seed give the same wiring.
+/// </summary>
+/// <remarks>Kirkpatrick, Gelatt and Vecchi, "Optimization by Simulated Annealing", Science 220, 1983.</remarks>
+internal sealed class Annealing
+{
+    /// <summary>Cold enough that nothing worse is taken any more, not even in the least of the levels.</summary>
+    private const double Coldest = 0.004;
+
+    /// <summary>The clock is asked once in so many changes.</summary>
+    private const int Patience = 256;
+
+    private readonly WiringSpace _space;
+    private readonly LiveWiring _wiring;
+    private readonly Move _move;
+    private readonly Weights _weights;
+    private readonly Random _random;
+    private readonly Func<bool> _isOver;
+    private readonly List<int> _crew = [];
+    private readonly List<int> _other = [];
+    private double _cost;
+
+    /// <summary>Prepares.</summary>
+    /// <param name="space">What wirings are made of.</param>
+    /// <param name="wiring">The wiring to improve.</param>
+    /// <param name="seed">The same seed takes the same changes.</param>
+    /// <param name="isOver">Whether to stop.</param>
+    public Annealing(WiringSpace space, LiveWiring wiring, int seed, Func<bool> isOver)
+    {
+        _space = space;
+        _wiring = wiring;
+        _move = new Move(wiring);
+        _weights = new Weights(wiring.Count);
+        _random = new Random(seed);
+        _isOver = isOver;
+        _cost = _weights.CostOf(wiring.Levels);
+        Best = FoundWiring.Of(wiring);
+    }
+
+    /// <summary>How many loads there are.</summary>
+    public int Loads => _wiring.Count;
+
+    /// <summary>The best wiring met.</summary>
+    public FoundWiring Best { get; private set; }
+
+    /// <summary>Improves until nothing can be better, or for so many changes.</summary>
+    /// <param name="ideal">A vector of levels that none is better than.</param>
+    /// <param name="changes">How many changes to try.</param>
+    /// <param name="last">The last level that counts; those after it need not be reached.</param>
+    /// <returns>Whether the vector is reached.</returns>
+    public bool Run(ReadOnlySpan<long> ideal, int changes, Level last = Level.Capacity)
+    {
+        ideal = ideal[..((int)last + 1)];
+        if (Reaches(ideal))
+            return true;
+
+        var heat = Hottest(ideal);
+        var cooling = Math.Pow(Coldest / heat, 1.0 / changes);
+        for (var change = 0; change < changes; change++, heat *= cooling)
+        {
+            if (change % Patience == 0 && _isOver())
+                return false;
+            _move.Begin();
+            if (!Try())
+            {
+                _move.Undo();
+                continue;
+            }
+
+            var cost = _weights.CostOf(_wiring.Levels);
+            if (cost > _cost && _random.NextDouble() >= Math.Exp((_cost - cost) / heat))
+            {
+                _move.Undo();
+                continue;
+            }
+
+            _cost = cost;
+            if (_wiring.Levels.SequenceCompareTo(Best.Levels) < 0)
+            {
+                Best = FoundWiring.Of(_wiring);
+                if (Reaches(ideal))
+                    return true;
+            }
+        }
+
+        return false;
+    }
+
+    private bool Reaches(ReadOnlySpan<long> ideal) => Best.Levels.AsSpan(0, ideal.Length).SequenceCompareTo(ideal) <= 0;
+
+    /// <summary>Warm enough to trade the first level that is not the best yet, not those before it.</summary>
+    private double Hottest(ReadOnlySpan<long> ideal)
+    {
+        var level = 0;
+        while (Best.Levels[level] == ideal[level])
+            level++;
+        return Math.Max(0.4 * _weights[(Level)level], 0.05);
+    }
+
+    private bool Try() => _random.Next(100) switch
+    {
+        < 45 => Relocate(),
+        < 80 => Exchange(),
+        < 92 => Shift(),
+        _ => ExchangeStands(),
+    };
+
+    /// <summary>One load to another feed, or to one of its own.</summary>
+    private bool Relocate()
+    {
+        var load = _random.Next(_wiring.Count);
+        var from = _wiring.FeedOf(load);
+        if (_wiring.Feeds.Count > 0 && _random.Next(2) == 0)
+        {
+            var to = _wiring.Feeds[_random.Next(_wiring.Feeds.Count)];
+            if (to == from)
+                return false;
+            _move.Take(load);
+            return _move.Put(load, to);
+        }
+
+        var berths = _space.Berths[_wiring.GroupOf(load).Index];
+        if (berths.Length == 0)
+            return false;
+        var berth = berths[_random.Next(berths.Length)];
+        _move.Take(load);
+        return _move.Put(load, berth.Stand, berth.Ends);
+    }
+
+    /// <summary>Two loads change places; one of them may be dark.</summary>
+    private bool Exchange()
+    {
+        var one = _random.Next(_wiring.Count);
+        var other = _random.Next(_wiring.Count);
+        var (from, to) = (_wiring.FeedOf(one), _wiring.FeedOf(other));
+        if (from == to || _wiring.GroupOf(one) == _wiring.GroupOf(other))
+            return false;
+        _move.Take(one);
+        _move.Take(other);
+        return PutBeside(one, to) && PutBeside(other, from);
+    }
+
+    /// <summary>A load on what is left of a feed, or in its place where nothing is left.</summary>
+    private bool PutBeside(int load, LiveFeed? feed)
+    {
+        if (feed is null)
+            return true;
+        if (feed.Loads.Count > 0)
+            return _move.Put(load, feed);
+        if (_move.Put(load, feed.Stand, feed.Ends))
+            return true;
+        for (var ends = 0; ends < _space.Ends.Length; ends++)
+        {
+            if (ends != feed.Ends && _move.Put(load, feed.Stand, ends))
+                return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>All loads of a feed to another outlet, or onto another feed.</summary>
+    private bool Shift()
+    {
+        if (_wiring.Feeds.Count == 0)
+            return false;
+        var feed = _wiring.Feeds[_random.Next(_wiring.Feeds.Count)];
+        var berths = _space.Berths[_wiring.GroupOf(feed.Loads[0]).Index];
+        var berth = berths[_random.Next(berths.Length)];
+        if (berth.Stand == feed.Stand)
+            return false;
+        TakeAll(feed, _crew);
+        return _move.Put(CollectionsMarshal.AsSpan(_crew), berth.Stand, berth.Ends);
+    }
+
+    /// <summary>Two feeds change outlets.</summary>
+    private bool ExchangeStands()
+    {
+        if (_wiring.Feeds.Count < 2)
+            return false;
+        var one = _wiring.Feeds[_random.Next(_wiring.Feeds.Count)];
+        var other = _wiring.Feeds[_random.Next(_wiring.Feeds.Count)];
+        if (one == other || one.Stand == other.Stand || (one.Loads.Count == 1 && other.Loads.Count == 1))
+            return false;
+        TakeAll(one, _crew);
+        TakeAll(other, _other);
+        return _move.Put(CollectionsMarshal.AsSpan(_crew), other.Stand, one.Ends)
+            && _move.Put(CollectionsMarshal.AsSpan(_other), one.Stand, other.Ends);
+    }
+
+    private void TakeAll(LiveFeed feed, List<int> loads)
+    {
+        loads.Clear();
+        loads.AddRange(feed.Loads);
+        foreach (var load in loads)
+            _move.Take(load);
+    }
+}

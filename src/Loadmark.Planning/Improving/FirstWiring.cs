@@ -1,0 +1,47 @@
+namespace Loadmark.Planning.Improving;
+
+/// <summary>
+/// A wiring to begin with: the loads that draw the most first, each where it costs the least at that moment.
+/// </summary>
+internal static class FirstWiring
+{
+    /// <summary>Makes it.</summary>
+    public static LiveWiring Of(WiringSpace space)
+    {
+        var wiring = new LiveWiring(space);
+        var weights = new Weights(wiring.Count);
+        foreach (var load in Enumerable.Range(0, wiring.Count).OrderBy(load => space.Berths[wiring.GroupOf(load).Index].Length == 0)
+            .ThenByDescending(load => wiring.GroupOf(load).Rating.Running?.Value.Value ?? 0).ThenBy(load => wiring.GroupOf(load).Priority))
+            Feed(space, wiring, weights, load);
+        return wiring;
+    }
+
+    private static void Feed(WiringSpace space, LiveWiring wiring, Weights weights, int load)
+    {
+        Berth? best = null;
+        LiveFeed? beside = null;
+        var least = double.PositiveInfinity;
+        foreach (var berth in space.Berths[wiring.GroupOf(load).Index])
+        {
+            if (!wiring.Open(load, berth.Stand, berth.Ends))
+                continue;
+            if (weights.CostOf(wiring.Levels) is var cost && cost < least)
+                (best, least) = (berth, cost);
+            wiring.Remove(load);
+        }
+
+        foreach (var feed in wiring.Feeds.ToArray())
+        {
+            if (!wiring.Add(load, feed))
+                continue;
+            if (weights.CostOf(wiring.Levels) is var cost && cost < least)
+                (beside, least) = (feed, cost);
+            wiring.Remove(load);
+        }
+
+        if (beside is not null)
+            wiring.Add(load, beside);
+        else if (best is { } found)
+            wiring.Open(load, found.Stand, found.Ends);
+    }
+}

@@ -1,0 +1,29 @@
+namespace Loadmark.Planning.Improving;
+
+/// <summary>A feed of a wiring that is being improved.</summary>
+internal sealed class LiveFeed(Stand stand, int ends)
+{
+    /// <summary>Its outlets.</summary>
+    public Stand Stand { get; } = stand;
+
+    /// <summary>The place of what its lead does to polarity and plug.</summary>
+    public int Ends { get; } = ends;
+
+    /// <summary>The kind of its lead.</summary>
+    public int Kind { get; set; }
+
+    /// <summary>Its loads.</summary>
+    public List<int> Loads { get; } = new(4);
+
+    /// <summary>Its place among the feeds.</summary>
+    public int Place { get; set; }
+
+    /// <summary>What its loads count against each leg's limit.</summary>
+    public (long Run, long Start, long After)[] Sums { get; } = new (long, long, long)[stand.Legs.Length];
+
+    /// <summary>Findings of margin of its loads.</summary>
+    public int Margins { get; set; }
+
+    /// <summary>The company on it.</summary>
+    public Gathering Gathering;
+}

@@ -1,0 +1,293 @@
+using Loadmark.Core.Gear;
+using Loadmark.Planning.Problem;
+
+namespace Loadmark.Planning.Improving;
+
+/// <summary>
+/// A wiring that changes load by load and keeps every demand at every moment; it knows at once what each level of the
+/// objective comes to. Pinned feeds take their share of totals, and their loads are counted on the returns that they share.
+/// </summary>
+internal sealed class LiveWiring
+{
+    private readonly WiringSpace _space;
+    private readonly LoadGroup[] _loads;
+    private readonly TotalLimit[] _limits;
+    private readonly (long Run, long Start)[] _totals;
+    private readonly Gathering[] _returns;
+    private readonly int[] _free;
+    private readonly int[] _leads;
+    private readonly LiveFeed?[] _feedOf;
+    private readonly List<LiveFeed> _feeds = [];
+    private readonly long[] _levels = new long[Enum.GetValues<Level>().Length];
+
+    /// <summary>Begins with every load dark.</summary>
+    public LiveWiring(WiringSpace space)
+    {
+        _space = space;
+        _loads = [.. space.Loads];
+        _limits = [.. space.Problem.Totals];
+        _totals = new (long, long)[_limits.Length];
+        _free = [.. space.Problem.Outlets.Select(static group => group.Count)];
+        _leads = [.. space.Kinds.Select(static kind => kind.Count)];
+        _feedOf = new LiveFeed?[_loads.Length];
+        _returns = new Gathering[space.Returns.Length];
+        for (var place = 0; place < _returns.Length; place++)
+        {
+            foreach (var load in space.Problem.PinnedOnReturn.GetValueOrDefault(space.Returns[place], []))
+            {
+                var rating = load.Rating;
+                _returns[place].Change(
+                    space.Problem.Pinned.Rig.Signal.Contains(load.Id), rating.IsDigital == true, rating.Load.Isolate, rating.Ground == GroundSide.Positive, 1);
+            }
+
+            CountReturn(place, 1);
+        }
+
+        for (var total = 0; total < _limits.Length; total++)
+            CountTotal(total, 1);
+        foreach (var load in _loads)
+            CountDark(load, 1);
+    }
+
+    /// <summary>What each level comes to.</summary>
+    public ReadOnlySpan<long> Levels => _levels;
+
+    /// <summary>The feeds.</summary>
+    public IReadOnlyList<LiveFeed> Feeds => _feeds;
+
+    /// <summary>How many loads there are.</summary>
+    public int Count => _loads.Length;
+
+    /// <summary>The group of a load.</summary>
+    public LoadGroup GroupOf(int load) => _loads[load];
+
+    /// <summary>The feed of a load; null where it is dark.</summary>
+    public LiveFeed? FeedOf(int load) => _feedOf[load];
+
+    /// <summary>Feeds a dark load from outlets that are free, if nothing forbids it.</summary>
+    public bool Open(int load, Stand stand, int ends)
+    {
+        if (!IsFree(stand))
+            return false;
+
+        var feed = new LiveFeed(stand, ends) { Kind = -1, Place = _feeds.Count };
+        TakeOutlets(stand, 1);
+        _feeds.Add(feed);
+        if (Add(load, feed))
+            return true;
+        Close(feed);
+        return false;
+    }
+
+    /// <summary>Puts a dark load on a feed, if nothing forbids it.</summary>
+    public bool Add(int load, LiveFeed feed)
+    {
+        var group = _loads[load];
+        var margins = feed.Stand.MarginsOf(group.Index, feed.Ends);
+        if (margins < 0 || !Bears(feed, group) || LeadFor(feed, feed.Loads.Count + 1) is not { } kind)
+            return false;
+
+        CountFeed(feed, -1);
+        Take(feed, group, 1);
+        feed.Loads.Add(load);
+        feed.Margins += margins;
+        Use(feed, kind);
+        CountFeed(feed, 1);
+        CountDark(group, -1);
+        _feedOf[load] = feed;
+        return true;
+    }
+
+    /// <summary>Takes a load off its feed; a feed without loads is gone.</summary>
+    public void Remove(int load)
+    {
+        var feed = _feedOf[load]!;
+        var group = _loads[load];
+        CountFeed(feed, -1);
+        Take(feed, group, -1);
+        feed.Loads.Remove(load);
+        feed.Margins -= feed.Stand.MarginsOf(group.Index, feed.Ends);
+        _feedOf[load] = null;
+        CountDark(group, 1);
+        if (feed.Loads.Count == 0)
+        {
+            Use(feed, -1);
+            Close(feed);
+            return;
+        }
+
+        if (_space.Kinds[feed.Kind].Least > feed.Loads.Count)
+            Use(feed, LeadFor(feed, feed.Loads.Count)!.Value);
+        CountFeed(feed, 1);
+    }
+
+    /// <summary>Whether the outlets of a stand are free.</summary>
+    public bool IsFree(Stand stand)
+    {
+        var legs = stand.Legs;
+        var first = legs[0].Part.Group.Index;
+        if (legs.Length == 1)
+            return _free[first] >= stand.OutletsALeg;
+        var second = legs[1].Part.Group.Index;
+        return first == second ? _free[first] >= 2 : _free[first] >= 1 && _free[second] >= 1;
+    }
+
+    private bool Bears(LiveFeed feed, LoadGroup load)
+    {
+        var stand = feed.Stand;
+        if (feed.Loads.Count > 0 && (!stand.AllowsSeveral || !load.IsDrawKnown || !_loads[feed.Loads[0]].IsDrawKnown))
+            return false;
+        if (!(stand.Return < 0 ? feed.Gathering : _returns[stand.Return]).Suits(load.IsPositiveGround))
+            return false;
+
+        for (var place = 0; place < stand.Legs.Length; place++)
+        {
+            if (stand.Legs[place] is not { Limit: { } limit, Draws: { } draws })
+                continue;
+            ref readonly var sums = ref feed.Sums[place];
+            if (sums.Run + draws.Run[load.Index] > limit.Most || sums.Start + draws.Start[load.Index] > limit.Peak || sums.After + draws.After[load.Index] > limit.Most)
+                return false;
+        }
+
+        var takes = stand.Totals;
+        for (var place = 0; place < takes.Length; place++)
+        {
+            var (total, draws) = takes[place];
+            var (run, start) = (draws.Run[load.Index], draws.Start[load.Index]);
+
+            // Both legs of a pair may count against one total.
+            for (var other = 0; other < place; other++)
+            {
+                if (takes[other].Total == total)
+                {
+                    run += takes[other].Draws.Run[load.Index];
+                    start += takes[other].Draws.Start[load.Index];
+                }
+            }
+
+            if (_totals[total].Run + run > _limits[total].Run || _totals[total].Start + start > _limits[total].Start)
+                return false;
+        }
+
+        return true;
+    }
+
+    /// <summary>The kind of lead for a feed with so many loads: the one it has where that will do, else the one with the fewest plugs.</summary>
+    private int? LeadFor(LiveFeed feed, int loads)
+    {
+        if (feed.Kind >= 0 && _space.Kinds[feed.Kind] is var own && own.Least <= loads && loads <= own.Plugs)
+            return feed.Kind;
+        foreach (var kind in _space.KindsFor(feed.Stand.Joined, feed.Ends))
+        {
+            if (_leads[kind] > 0 && _space.Kinds[kind].Least <= loads && loads <= _space.Kinds[kind].Plugs)
+                return kind;
+        }
+
+        return null;
+    }
+
+    private void Use(LiveFeed feed, int kind)
+    {
+        if (feed.Kind >= 0 && _space.Kinds[feed.Kind].IsSpecial)
+            _leads[feed.Kind]++;
+        feed.Kind = kind;
+        if (kind >= 0 && _space.Kinds[kind].IsSpecial)
+            _leads[kind]--;
+    }
+
+    private void Close(LiveFeed feed)
+    {
+        TakeOutlets(feed.Stand, -1);
+        var last = _feeds[^1];
+        _feeds[feed.Place] = last;
+        last.Place = feed.Place;
+        _feeds.RemoveAt(_feeds.Count - 1);
+    }
+
+    private void TakeOutlets(Stand stand, int sign)
+    {
+        foreach (var leg in stand.Legs)
+            _free[leg.Part.Group.Index] -= sign * stand.OutletsALeg;
+    }
+
+    private void Take(LiveFeed feed, LoadGroup load, int sign)
+    {
+        var stand = feed.Stand;
+        for (var place = 0; place < stand.Legs.Length; place++)
+        {
+            if (stand.Legs[place].Draws is not { } draws)
+                continue;
+            ref var sums = ref feed.Sums[place];
+            sums.Run += sign * draws.Run[load.Index];
+            sums.Start += sign * draws.Start[load.Index];
+            sums.After += sign * draws.After[load.Index];
+        }
+
+        foreach (var (total, draws) in stand.Totals)
+        {
+            CountTotal(total, -1);
+            _totals[total].Run += sign * draws.Run[load.Index];
+            _totals[total].Start += sign * draws.Start[load.Index];
+            CountTotal(total, 1);
+        }
+
+        if (stand.Return < 0)
+        {
+            feed.Gathering.Change(load, sign);
+            return;
+        }
+
+        CountReturn(stand.Return, -1);
+        _returns[stand.Return].Change(load, sign);
+        CountReturn(stand.Return, 1);
+    }
+
+    private void CountFeed(LiveFeed feed, int sign)
+    {
+        var loads = feed.Loads.Count;
+        if (loads == 0)
+            return;
+
+        var stand = feed.Stand;
+        for (var place = 0; place < stand.Legs.Length; place++)
+        {
+            if (stand.Legs[place].Limit is { } limit && feed.Sums[place].Run > limit.Usable)
+                _levels[(int)Level.Thin] += sign;
+        }
+
+        _levels[(int)Level.Margins] += sign * feed.Margins;
+        _levels[(int)Level.Capacity] += sign * stand.Capacity;
+        if (_space.Kinds[feed.Kind].IsSpecial)
+            _levels[(int)Level.SpecialLeads] += sign;
+        if (loads > 1)
+            _levels[(int)Level.Sharing] += sign * loads;
+        if (stand.Return < 0)
+            CountGathering(feed.Gathering, sign);
+    }
+
+    private void CountReturn(int shared, int sign) => CountGathering(_returns[shared], sign);
+
+    private void CountGathering(Gathering gathering, int sign)
+    {
+        var findings = gathering.Findings;
+        if (findings == 0)
+            return;
+        _levels[(int)Level.Noise] += sign * findings;
+        _levels[(int)Level.NoisyLoads] += sign * gathering.Count;
+    }
+
+    private void CountTotal(int total, int sign)
+    {
+        if (!_limits[total].IsOver && _totals[total].Run > _limits[total].Usable)
+            _levels[(int)Level.Thin] += sign;
+    }
+
+    private void CountDark(LoadGroup load, int sign)
+    {
+        _levels[(int)Level.Unfed] += sign;
+        if (load.Priority == 1)
+            _levels[(int)Level.UnfedFirst] += sign;
+        else if (load.Priority == 2)
+            _levels[(int)Level.UnfedSecond] += sign;
+    }
+}

@@ -1,0 +1,89 @@
+namespace Loadmark.Planning.Improving;
+
+/// <summary>
+/// Takes feeds apart and puts them together otherwise; what was taken apart is kept, so that all can be put back as it was.
+/// </summary>
+internal sealed class Move(LiveWiring wiring)
+{
+    private readonly List<(int Load, Stand Stand, int Ends, LiveFeed Feed)> _taken = [];
+    private readonly List<int> _put = [];
+
+    /// <summary>Begins anew; what was done stays.</summary>
+    public void Begin()
+    {
+        _taken.Clear();
+        _put.Clear();
+    }
+
+    /// <summary>Takes a load off its feed, if it is on one.</summary>
+    public void Take(int load)
+    {
+        if (wiring.FeedOf(load) is not { } feed)
+            return;
+        _taken.Add((load, feed.Stand, feed.Ends, feed));
+        wiring.Remove(load);
+    }
+
+    /// <summary>Puts a dark load on a feed.</summary>
+    public bool Put(int load, LiveFeed feed)
+    {
+        if (!wiring.Add(load, feed))
+            return false;
+        _put.Add(load);
+        return true;
+    }
+
+    /// <summary>Feeds a dark load from free outlets.</summary>
+    public bool Put(int load, Stand stand, int ends)
+    {
+        if (!wiring.Open(load, stand, ends))
+            return false;
+        _put.Add(load);
+        return true;
+    }
+
+    /// <summary>Puts loads that are dark on one new feed.</summary>
+    public bool Put(ReadOnlySpan<int> loads, Stand stand, int ends)
+    {
+        if (!Put(loads[0], stand, ends))
+            return false;
+        var feed = wiring.FeedOf(loads[0])!;
+        foreach (var load in loads[1..])
+        {
+            if (!Put(load, feed))
+                return false;
+        }
+
+        return true;
+    }
+
+    /// <summary>Puts all back as it was.</summary>
+    public void Undo()
+    {
+        for (var place = _put.Count - 1; place >= 0; place--)
+            wiring.Remove(_put[place]);
+        for (var place = _taken.Count - 1; place >= 0; place--)
+        {
+            var (load, stand, ends, feed) = _taken[place];
+
+            // The feed may be gone since; the loads that were on it come back to the one that is made in its place.
+            var back = Find(place, feed);
+            if (!(back is null ? wiring.Open(load, stand, ends) : wiring.Add(load, back)))
+                throw new InvalidOperationException("What was taken apart cannot be put back.");
+        }
+
+        Begin();
+    }
+
+    /// <summary>The feed a load was on, or the one that stands in its place by now.</summary>
+    private LiveFeed? Find(int place, LiveFeed feed)
+    {
+        for (var later = place + 1; later < _taken.Count; later++)
+        {
+            if (_taken[later].Feed == feed)
+                return wiring.FeedOf(_taken[later].Load);
+        }
+
+        return feed.Loads.Count > 0 ? feed : null;
+    }
+}

@@ -1,0 +1,67 @@
+using System.Collections.Immutable;
+using Loadmark.Core.Rigs;
+using Loadmark.Planning.Problem;
+
+namespace Loadmark.Planning.Improving;
+
+/// <summary>Where a feed may stand: one outlet of a group at a setting, or two that are joined.</summary>
+internal sealed class Stand
+{
+    private readonly int[]?[] _margins;
+    private readonly IReadOnlyList<LoadGroup> _loads;
+    private readonly IReadOnlyList<LeadEnds> _ends;
+
+    /// <summary>Describes one.</summary>
+    /// <param name="from">The class of sources it is of.</param>
+    /// <param name="parts">Its outlets, one for each leg.</param>
+    /// <param name="limits">What they can give.</param>
+    /// <param name="problem">The problem.</param>
+    /// <param name="returns">The shared returns.</param>
+    /// <param name="ends">All that leads do to polarity and plug.</param>
+    /// <param name="draws">What the loads draw.</param>
+    public Stand(FeedClass from, SourcePart[] parts, SourceLimit?[] limits, PlanProblem problem, ImmutableArray<string> returns, IReadOnlyList<LeadEnds> ends, DrawTable draws)
+    {
+        _loads = problem.Loads;
+        _ends = ends;
+        _margins = new int[]?[ends.Count];
+        Joined = from.Joined;
+        Point = from.Point;
+        Return = from.SharedReturn is { } shared ? returns.IndexOf(shared) : -1;
+        OutletsALeg = from.OutletsALeg;
+        Legs = [.. parts.Zip(limits, (part, limit) => new StandLeg(part, limit, limit is null ? null : draws.Against(limit.Scale, Point.Volts)))];
+        Capacity = parts.Sum(static part => part.Group.Capacity) * OutletsALeg;
+        AllowsSeveral = limits.All(static limit => limit is not null);
+        Totals = [.. Enumerable.Range(0, problem.Totals.Length).SelectMany(index => parts.Where(part => problem.Totals[index].Covers(part.Group))
+            .Select(part => (index, draws.Against(problem.Totals[index].FactorAt(part.Setting.Volts), Point.Volts))))];
+    }
+
+    /// <summary>How its outlets are joined.</summary>
+    public Joint Joined { get; }
+
+    /// <summary>What stands at the plug.</summary>
+    public FeedPoint Point { get; }
+
+    /// <summary>The place of the return it shares with others; -1 when it has its own.</summary>
+    public int Return { get; }
+
+    /// <summary>How many outlets of its group each leg takes.</summary>
+    public int OutletsALeg { get; }
+
+    /// <summary>Its outlets: one, or for outlets in series two.</summary>
+    public StandLeg[] Legs { get; }
+
+    /// <summary>The largest limits of its outlets, in millionths of an amp.</summary>
+    public long Capacity { get; }
+
+    /// <summary>Whether several loads may stand on it: every limit is known.</summary>
+    public bool AllowsSeveral { get; }
+
+    /// <summary>The totals it counts against, once for each leg, and what each group of loads counts there.</summary>
+    public (int Total, TotalDraws Draws)[] Totals { get; }
+
+    /// <summary>How many findings of margin a load gives here; negative where it must not be fed from here.</summary>
+    /// <param name="load">The place of the load's group.</param>
+    /// <param name="ends">The place of what the lead does.</param>
+    public int MarginsOf(int load, int ends) =>
+        (_margins[ends] ??= [.. _loads.Select(group => Point.MarginsOf(group, _ends[ends]) ?? -1)])[load];
+}

@@ -1,0 +1,42 @@
+namespace Loadmark.Planning.Improving;
+
+/// <summary>
+/// What one more of each level costs while a wiring is improved: mostly more than all that the levels after it can win, so
+/// that the cheapest wiring is the best; yet not so much more that nothing is ever traded.
+/// </summary>
+internal sealed class Weights
+{
+    private readonly double[] _weights;
+
+    /// <summary>Weighs the levels for a number of loads.</summary>
+    public Weights(int loads)
+    {
+        const double sharing = 0.3;
+        const double special = 2;
+        const double noisy = 6;
+        var noise = noisy * (8 + (loads / 4));
+        _weights = new double[Enum.GetValues<Level>().Length];
+        _weights[(int)Level.Unfed] = 150 * noise;
+        _weights[(int)Level.UnfedFirst] = 50 * noise;
+        _weights[(int)Level.UnfedSecond] = 16 * noise;
+        _weights[(int)Level.Thin] = 4 * noise;
+        _weights[(int)Level.Margins] = 2 * noise;
+        _weights[(int)Level.Noise] = noise;
+        _weights[(int)Level.NoisyLoads] = noisy;
+        _weights[(int)Level.SpecialLeads] = special;
+        _weights[(int)Level.Sharing] = sharing;
+        _weights[(int)Level.Capacity] = 0.05 / 1_000_000;
+    }
+
+    /// <summary>What one more of a level costs.</summary>
+    public double this[Level level] => _weights[(int)level];
+
+    /// <summary>What a vector of levels costs.</summary>
+    public double CostOf(ReadOnlySpan<long> levels)
+    {
+        var cost = 0.0;
+        for (var level = 0; level < levels.Length; level++)
+            cost += _weights[level] * levels[level];
+        return cost;
+    }
+}

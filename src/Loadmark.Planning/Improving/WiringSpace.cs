@@ -1,0 +1,65 @@
+using System.Collections.Immutable;
+using Loadmark.Core.Rigs;
+using Loadmark.Planning.Problem;
+
+namespace Loadmark.Planning.Improving;
+
+/// <summary>All that wirings of a problem are made of, looked up once: loads one by one, leads by kind, and where feeds may stand.</summary>
+internal sealed class WiringSpace
+{
+    private readonly Dictionary<(Joint Joined, int Ends), int[]> _kinds;
+
+    /// <summary>Looks a problem up.</summary>
+    public WiringSpace(PlanProblem problem)
+    {
+        Problem = problem;
+        Kinds = LeadKind.Of(problem);
+        Ends = [.. Kinds.Select(static kind => kind.Ends).Distinct()];
+        Returns = [.. problem.Outlets.Select(static group => group.SharedReturn).OfType<string>().Distinct(StringComparer.Ordinal)];
+        Loads = [.. problem.Loads.SelectMany(static group => Enumerable.Repeat(group, group.Count))];
+        _kinds = Enumerable.Range(0, Kinds.Length).GroupBy(kind => (Kinds[kind].Joined, Ends.IndexOf(Kinds[kind].Ends)))
+            .ToDictionary(static alike => alike.Key, alike => alike.OrderBy(kind => Kinds[kind].Plugs).ToArray());
+        Stands = [.. new StandBuilder(this).Build()];
+        Berths = [.. problem.Loads.Select(BerthsOf)];
+    }
+
+    /// <summary>The problem.</summary>
+    public PlanProblem Problem { get; }
+
+    /// <summary>The kinds of leads, the plain one first.</summary>
+    public ImmutableArray<LeadKind> Kinds { get; }
+
+    /// <summary>What leads do to polarity and plug, nothing first.</summary>
+    public ImmutableArray<LeadEnds> Ends { get; }
+
+    /// <summary>The returns that outlets share.</summary>
+    public ImmutableArray<string> Returns { get; }
+
+    /// <summary>Every load, as the group it is of.</summary>
+    public ImmutableArray<LoadGroup> Loads { get; }
+
+    /// <summary>Where feeds may stand.</summary>
+    public ImmutableArray<Stand> Stands { get; }
+
+    /// <summary>For each group of loads where one may be fed, and over leads that do what.</summary>
+    public ImmutableArray<ImmutableArray<Berth>> Berths { get; }
+
+    /// <summary>The kinds of leads for a feed, those with the fewest plugs first.</summary>
+    public int[] KindsFor(Joint joined, int ends) => _kinds.GetValueOrDefault((joined, ends), []);
+
+    private ImmutableArray<Berth> BerthsOf(LoadGroup load)
+    {
+        var berths = ImmutableArray.CreateBuilder<Berth>();
+        foreach (var stand in Stands)
+        {
+            for (var ends = 0; ends < Ends.Length; ends++)
+            {
+                if (_kinds.ContainsKey((stand.Joined, ends)) && stand.MarginsOf(load.Index, ends) >= 0
+                    && stand.Legs.All(leg => leg.Limit?.Bears(load, stand.Point.Volts) is not false))
+                    berths.Add(new Berth(stand, ends));
+            }
+        }
+
+        return berths.ToImmutable();
+    }
+}
