@@ -43,7 +43,7 @@ internal static class LevelMeter
         Level.NoisyLoads => NoisyLoads(rig, check),
         Level.SpecialLeads => rig.Feeds.Items.Count(IsSpecial),
         Level.Sharing => rig.Feeds.Items.Where(feed => feed.Loads.Length > 1).Sum(feed => feed.Loads.Length),
-        _ => Math.Round(rig.Outlets.Items.Where(outlet => outlet.Feeds.Count > 0).Sum(Capacity), 6),
+        _ => rig.Outlets.Items.Where(outlet => outlet.Feeds.Count > 0).Sum(outlet => Scaled(Level.Capacity, MicroUnits.Nearest(Capacity(outlet)))),
     };
 
     private static int Unfed(WiredRig rig, int priority) =>

@@ -38,7 +38,7 @@ internal sealed class Annealing
         _weights = new Weights(wiring.Count);
         _random = new Random(seed);
         _isOver = isOver;
-        _cost = _weights.CostOf(wiring.Levels);
+        _cost = _weights.CostOf(wiring);
         Best = FoundWiring.Of(wiring);
     }
 
@@ -72,7 +72,7 @@ internal sealed class Annealing
                 continue;
             }
 
-            var cost = _weights.CostOf(_wiring.Levels);
+            var cost = _weights.CostOf(_wiring);
             if (cost > _cost && _random.NextDouble() >= Math.Exp((_cost - cost) / heat))
             {
                 _move.Undo();
@@ -118,7 +118,7 @@ internal sealed class Annealing
         if (_wiring.Feeds.Count > 0 && _random.Next(2) == 0)
         {
             var to = _wiring.Feeds[_random.Next(_wiring.Feeds.Count)];
-            if (to == from)
+            if (to == from || to.Stand.MarginsOf(_wiring.GroupOf(load).Index, to.Ends) < 0)
                 return false;
             _move.Take(load);
             return _move.Put(load, to);
@@ -128,6 +128,8 @@ internal sealed class Annealing
         if (berths.Length == 0)
             return false;
         var berth = berths[_random.Next(berths.Length)];
+        if (from?.Loads.Count != 1 && !_wiring.IsFree(berth.Stand))
+            return false;
         _move.Take(load);
         return _move.Put(load, berth.Stand, berth.Ends);
     }
@@ -138,12 +140,16 @@ internal sealed class Annealing
         var one = _random.Next(_wiring.Count);
         var other = _random.Next(_wiring.Count);
         var (from, to) = (_wiring.FeedOf(one), _wiring.FeedOf(other));
-        if (from == to || _wiring.GroupOf(one) == _wiring.GroupOf(other))
+        if (from == to || _wiring.GroupOf(one) == _wiring.GroupOf(other) || IsShut(one, to) || IsShut(other, from))
             return false;
         _move.Take(one);
         _move.Take(other);
         return PutBeside(one, to) && PutBeside(other, from);
     }
+
+    /// <summary>Whether a load suits what stays of a feed in no case.</summary>
+    private bool IsShut(int load, LiveFeed? feed) =>
+        feed?.Loads.Count > 1 && feed.Stand.MarginsOf(_wiring.GroupOf(load).Index, feed.Ends) < 0;
 
     /// <summary>A load on what is left of a feed, or in its place where nothing is left.</summary>
     private bool PutBeside(int load, LiveFeed? feed)

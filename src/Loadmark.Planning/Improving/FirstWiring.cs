@@ -25,7 +25,7 @@ internal static class FirstWiring
         {
             if (!wiring.Open(load, berth.Stand, berth.Ends))
                 continue;
-            if (weights.CostOf(wiring.Levels) is var cost && cost < least)
+            if (weights.CostOf(wiring) is var cost && cost < least)
                 (best, least) = (berth, cost);
             wiring.Remove(load);
         }
@@ -34,7 +34,7 @@ internal static class FirstWiring
         {
             if (!wiring.Add(load, feed))
                 continue;
-            if (weights.CostOf(wiring.Levels) is var cost && cost < least)
+            if (weights.CostOf(wiring) is var cost && cost < least)
                 (beside, least) = (feed, cost);
             wiring.Remove(load);
         }

@@ -52,6 +52,12 @@ internal sealed class LiveWiring
     /// <summary>What each level comes to.</summary>
     public ReadOnlySpan<long> Levels => _levels;
 
+    /// <summary>
+    /// How far noisy loads are scattered: the roots of how many are on each noisy return, added up. The fewer returns they
+    /// are on, the less it is, and so it shows the way to fewer noisy returns long before one falls quiet.
+    /// </summary>
+    public double Scatter { get; private set; }
+
     /// <summary>The feeds.</summary>
     public IReadOnlyList<LiveFeed> Feeds => _feeds;
 
@@ -274,6 +280,7 @@ internal sealed class LiveWiring
             return;
         _levels[(int)Level.Noise] += sign * findings;
         _levels[(int)Level.NoisyLoads] += sign * gathering.Count;
+        Scatter += sign * Math.Sqrt(gathering.Count);
     }
 
     private void CountTotal(int total, int sign)

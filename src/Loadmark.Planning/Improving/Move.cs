@@ -64,26 +64,28 @@ internal sealed class Move(LiveWiring wiring)
             wiring.Remove(_put[place]);
         for (var place = _taken.Count - 1; place >= 0; place--)
         {
-            var (load, stand, ends, feed) = _taken[place];
-
-            // The feed may be gone since; the loads that were on it come back to the one that is made in its place.
-            var back = Find(place, feed);
-            if (!(back is null ? wiring.Open(load, stand, ends) : wiring.Add(load, back)))
-                throw new InvalidOperationException("What was taken apart cannot be put back.");
+            if (wiring.FeedOf(_taken[place].Load) is null)
+                PutBack(_taken[place].Feed);
         }
 
         Begin();
     }
 
-    /// <summary>The feed a load was on, or the one that stands in its place by now.</summary>
-    private LiveFeed? Find(int place, LiveFeed feed)
+    /// <summary>
+    /// Puts back what was on one feed. All of it at once: each feed takes the lead with the fewest plugs that will do, and of
+    /// two that are half made one could keep the other from the lead that it had.
+    /// </summary>
+    private void PutBack(LiveFeed feed)
     {
-        for (var later = place + 1; later < _taken.Count; later++)
+        // The feed may be gone since; then one that is made anew stands in its place.
+        var back = feed.Loads.Count > 0 ? feed : null;
+        foreach (var (load, stand, ends, from) in _taken)
         {
-            if (_taken[later].Feed == feed)
-                return wiring.FeedOf(_taken[later].Load);
+            if (from != feed)
+                continue;
+            if (!(back is null ? wiring.Open(load, stand, ends) : wiring.Add(load, back)))
+                throw new InvalidOperationException("What was taken apart cannot be put back.");
+            back ??= wiring.FeedOf(load);
         }
-
-        return feed.Loads.Count > 0 ? feed : null;
     }
 }

@@ -7,6 +7,7 @@ namespace Loadmark.Planning.Improving;
 internal sealed class Weights
 {
     private readonly double[] _weights;
+    private readonly double _scatter;
 
     /// <summary>Weighs the levels for a number of loads.</summary>
     public Weights(int loads)
@@ -14,7 +15,9 @@ internal sealed class Weights
         const double sharing = 0.3;
         const double special = 2;
         const double noisy = 6;
+        const double scatter = 0.15;
         var noise = noisy * (8 + (loads / 4));
+        _scatter = scatter * noise;
         _weights = new double[Enum.GetValues<Level>().Length];
         _weights[(int)Level.Unfed] = 150 * noise;
         _weights[(int)Level.UnfedFirst] = 50 * noise;
@@ -31,10 +34,11 @@ internal sealed class Weights
     /// <summary>What one more of a level costs.</summary>
     public double this[Level level] => _weights[(int)level];
 
-    /// <summary>What a vector of levels costs.</summary>
-    public double CostOf(ReadOnlySpan<long> levels)
+    /// <summary>What a wiring costs.</summary>
+    public double CostOf(LiveWiring wiring)
     {
-        var cost = 0.0;
+        var levels = wiring.Levels;
+        var cost = _scatter * wiring.Scatter;
         for (var level = 0; level < levels.Length; level++)
             cost += _weights[level] * levels[level];
         return cost;

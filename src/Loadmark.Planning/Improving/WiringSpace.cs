@@ -7,7 +7,7 @@ namespace Loadmark.Planning.Improving;
 /// <summary>All that wirings of a problem are made of, looked up once: loads one by one, leads by kind, and where feeds may stand.</summary>
 internal sealed class WiringSpace
 {
-    private readonly Dictionary<(Joint Joined, int Ends), int[]> _kinds;
+    private readonly int[][] _kinds;
 
     /// <summary>Looks a problem up.</summary>
     public WiringSpace(PlanProblem problem)
@@ -17,8 +17,8 @@ internal sealed class WiringSpace
         Ends = [.. Kinds.Select(static kind => kind.Ends).Distinct()];
         Returns = [.. problem.Outlets.Select(static group => group.SharedReturn).OfType<string>().Distinct(StringComparer.Ordinal)];
         Loads = [.. problem.Loads.SelectMany(static group => Enumerable.Repeat(group, group.Count))];
-        _kinds = Enumerable.Range(0, Kinds.Length).GroupBy(kind => (Kinds[kind].Joined, Ends.IndexOf(Kinds[kind].Ends)))
-            .ToDictionary(static alike => alike.Key, alike => alike.OrderBy(kind => Kinds[kind].Plugs).ToArray());
+        _kinds = [.. Enum.GetValues<Joint>().SelectMany(joined => Ends.Select(ends => Enumerable.Range(0, Kinds.Length)
+            .Where(kind => Kinds[kind].Joined == joined && Kinds[kind].Ends == ends).OrderBy(kind => Kinds[kind].Plugs).ToArray()))];
         Stands = [.. new StandBuilder(this).Build()];
         Berths = [.. problem.Loads.Select(BerthsOf)];
     }
@@ -45,7 +45,7 @@ internal sealed class WiringSpace
     public ImmutableArray<ImmutableArray<Berth>> Berths { get; }
 
     /// <summary>The kinds of leads for a feed, those with the fewest plugs first.</summary>
-    public int[] KindsFor(Joint joined, int ends) => _kinds.GetValueOrDefault((joined, ends), []);
+    public int[] KindsFor(Joint joined, int ends) => _kinds[((int)joined * Ends.Length) + ends];
 
     private ImmutableArray<Berth> BerthsOf(LoadGroup load)
     {
@@ -54,7 +54,7 @@ internal sealed class WiringSpace
         {
             for (var ends = 0; ends < Ends.Length; ends++)
             {
-                if (_kinds.ContainsKey((stand.Joined, ends)) && stand.MarginsOf(load.Index, ends) >= 0
+                if (KindsFor(stand.Joined, ends).Length > 0 && stand.MarginsOf(load.Index, ends) >= 0
                     && stand.Legs.All(leg => leg.Limit?.Bears(load, stand.Point.Volts) is not false))
                     berths.Add(new Berth(stand, ends));
             }

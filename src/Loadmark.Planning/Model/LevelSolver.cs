@@ -35,21 +35,22 @@ internal sealed class LevelSolver : IDisposable
     private readonly WiringModel _wiring;
     private readonly LinearBound _linear;
     private readonly IntVar[] _variables;
-    private readonly TimeSpan _limit;
+    private TimeSpan _limit;
     private readonly TimeProvider _time;
     private readonly IProgress<PlanProgress>? _progress;
     private readonly CancellationToken _cancellation;
-    private readonly long _begin;
+    private long _begin;
     private readonly long?[] _gaps = new long?[Enum.GetValues<Level>().Length];
     private readonly long[] _floors;
-    private long[] _values = [];
+    private long[]? _values;
+    private long[] _levels = [];
     private bool _isProven = true;
     private bool _isOnFloor = true;
 
     /// <summary>Prepares.</summary>
     /// <param name="wiring">The model; levels that are done are held fast in it.</param>
     /// <param name="floors">The best vector of an easier problem, for the first levels: no solution's is before it in order.</param>
-    /// <param name="limit">How long to look at the most.</param>
+    /// <param name="limit">How long to bound levels at the most.</param>
     /// <param name="time">The clock for that.</param>
     /// <param name="progress">Told what is searched for; null for nobody.</param>
     /// <param name="cancellation">Stops the search.</param>
@@ -67,8 +68,8 @@ internal sealed class LevelSolver : IDisposable
         _begin = time.GetTimestamp();
     }
 
-    /// <summary>The best solution so far.</summary>
-    public long[] Values => _values;
+    /// <summary>The best solution so far; null where only its levels are known.</summary>
+    public long[]? Values => _values;
 
     private bool IsOver => Left <= TimeSpan.Zero || _cancellation.IsCancellationRequested;
 
@@ -81,14 +82,15 @@ internal sealed class LevelSolver : IDisposable
     /// A vector of levels that no solution's is before in order: each level as the relaxation has it while those before it are
     /// no worse than that. Mostly it is the best there is, or nearly.
     /// </summary>
+    /// <param name="last">The last level wanted.</param>
     /// <returns>As many levels as the time allowed.</returns>
-    public long[] Ideal()
+    public long[] Ideal(Level last = Level.Capacity)
     {
         var ideal = new List<long>();
         var isOnFloor = true;
         foreach (var level in Enum.GetValues<Level>())
         {
-            if (IsOver)
+            if (level > last || IsOver)
                 break;
             var least = _linear.Of(level, Left * ShareOfTime);
             if (isOnFloor && (int)level < _floors.Length)
@@ -104,24 +106,28 @@ internal sealed class LevelSolver : IDisposable
     }
 
     /// <summary>Solves all levels, or as many as the time allows.</summary>
-    /// <param name="start">A solution to begin with.</param>
-    public ModelAnswer Solve(long[] start)
+    /// <param name="start">A solution to begin with; null where only its levels are known.</param>
+    /// <param name="levels">Its levels.</param>
+    /// <param name="limit">How long to look at the most, from now on.</param>
+    public ModelAnswer Solve(long[]? start, ReadOnlySpan<long> levels, TimeSpan limit)
     {
-        _values = start;
-        foreach (var levels in Together)
+        Begin(start, levels, limit);
+        foreach (var related in Together)
         {
-            for (var from = 0; from < levels.Length;)
-                from += ProveFirst(levels[from]) ? 1 : Search(levels[from..]);
+            for (var from = 0; from < related.Length;)
+                from += ProveFirst(related[from]) ? 1 : Search(related[from..]);
         }
 
-        return new ModelAnswer(_values, [.. Enum.GetValues<Level>().Select(ValueOf)], _gaps);
+        return new ModelAnswer(_values, _levels, _gaps);
     }
 
     /// <summary>Whether no load need stay dark; null when the time did not suffice to tell.</summary>
-    /// <param name="start">A solution to begin with.</param>
-    public bool? FeedsAll(long[] start)
+    /// <param name="start">A solution to begin with; null where only its levels are known.</param>
+    /// <param name="levels">Its levels.</param>
+    /// <param name="limit">How long to look at the most, from now on.</param>
+    public bool? FeedsAll(long[]? start, ReadOnlySpan<long> levels, TimeSpan limit)
     {
-        _values = start;
+        Begin(start, levels, limit);
         if (ValueOf(Level.Unfed) > 0 && !ProveFirst(Level.Unfed))
             Search([Level.Unfed]);
         if (ValueOf(Level.Unfed) == 0)
@@ -129,7 +135,26 @@ internal sealed class LevelSolver : IDisposable
         return _gaps[(int)Level.Unfed] is { } gap && gap < ValueOf(Level.Unfed) ? false : null;
     }
 
-    private long ValueOf(Level level) => _wiring[level].ValueIn(_values);
+    /// <summary>A solution of a model whose loads are merged may be better than the wiring it was made of, never worse.</summary>
+    private void Begin(long[]? start, ReadOnlySpan<long> levels, TimeSpan limit)
+    {
+        _limit = limit;
+        _begin = _time.GetTimestamp();
+        _values = start;
+        _levels = start is null ? levels.ToArray() : LevelsOf(start);
+        if (_levels.AsSpan().SequenceCompareTo(levels) > 0)
+            (_values, _levels) = (null, levels.ToArray());
+    }
+
+    private void Take(long[] values)
+    {
+        _values = values;
+        _levels = LevelsOf(values);
+    }
+
+    private long[] LevelsOf(long[] values) => [.. Enum.GetValues<Level>().Select(level => _wiring[level].ValueIn(values))];
+
+    private long ValueOf(Level level) => _levels[(int)level];
 
     /// <summary>Holds a level whose value is proven without a search.</summary>
     private bool ProveFirst(Level level)
@@ -147,7 +172,7 @@ internal sealed class LevelSolver : IDisposable
         if (_isOnFloor && (int)level < _floors.Length)
             least = Math.Max(least, _floors[(int)level]);
         if (_linear.Whole is { } whole && _wiring[level].ValueIn(whole) < ValueOf(level))
-            _values = whole;
+            Take(whole);
         if (least >= ValueOf(level))
         {
             Hold(level, 0);
@@ -233,8 +258,12 @@ internal sealed class LevelSolver : IDisposable
             return CpSolverStatus.Unknown;
 
         _wiring.Model.ClearHints();
-        foreach (var variable in _variables)
-            _wiring.Model.AddHint(variable, _values[variable.Index]);
+        if (_values is not null)
+        {
+            foreach (var variable in _variables)
+                _wiring.Model.AddHint(variable, _values[variable.Index]);
+        }
+
 
         using var solver = new CpSolver();
         solver.StringParameters = FormattableString.Invariant(
@@ -246,7 +275,7 @@ internal sealed class LevelSolver : IDisposable
         var status = solver.Solve(_wiring.Model);
         if (status is CpSolverStatus.Optimal or CpSolverStatus.Feasible)
         {
-            _values = [.. _variables.Select(variable => solver.Value(variable))];
+            Take([.. _variables.Select(variable => solver.Value(variable))]);
             bound = (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6);
         }
 

@@ -22,18 +22,19 @@ internal static class Meeting
 
     /// <summary>Counts what the rules would say of a noisy return: at least one thing, else it were not noisy.</summary>
     /// <param name="wiring">The model.</param>
-    /// <param name="noisy">Whether it is noisy.</param>
+    /// <param name="noisy">Whether it is noisy, or how many of them are.</param>
+    /// <param name="count">How many returns that are alike it stands for.</param>
     /// <param name="loads">The loads that are on it then.</param>
-    /// <param name="places">How many of them there may be.</param>
+    /// <param name="places">How many of them there may be on one.</param>
     /// <param name="pinned">What is on it in any case.</param>
-    public static void CountFindings(WiringModel wiring, IntVar noisy, List<LoadCount> loads, int places, PinnedCompany pinned)
+    public static void CountFindings(WiringModel wiring, IntVar noisy, int count, List<LoadCount> loads, int places, PinnedCompany pinned)
     {
         var findings = new List<IntVar>();
         AddAny(static load => load.Rating.IsDigital == true, pinned.HasDigital);
         AddAny(static load => load.Rating.Load.Isolate, pinned.HasIsolate);
         AddLoop();
         foreach (var finding in findings)
-            wiring[Level.Noise].Add(finding, 1, 1);
+            wiring[Level.Noise].Add(finding, 1, count);
         if (!findings.Contains(noisy))
             wiring.Model.Add(LinearExpr.Sum(findings) >= noisy);
 
@@ -48,9 +49,9 @@ internal static class Meeting
                 return;
             }
 
-            var any = wiring.Variables.Following(1, values => minding.Exists(load => values[load.Count.Index] > 0) ? 1 : 0);
+            var any = wiring.Whether(count, values => minding.Exists(load => values[load.Count.Index] > 0));
             foreach (var load in minding)
-                wiring.Model.Add(load.Count <= load.Most * any);
+                wiring.Model.Add(load.Count <= Math.Min(load.Most, places) * any);
             wiring.Model.Add(any <= noisy);
             findings.Add(any);
         }
@@ -66,7 +67,7 @@ internal static class Meeting
             }
             else if (signal.Most > quiet)
             {
-                var loop = wiring.Variables.Following(1, values => signal.ValueIn(values) > quiet ? 1 : 0);
+                var loop = wiring.Whether(count, values => signal.ValueIn(values) > quiet);
                 wiring.Model.Add(signal.Expression() <= (quiet * noisy) + (Math.Max(0, Math.Min(places, signal.Most) - quiet) * loop));
                 wiring.Model.Add(loop <= noisy);
                 findings.Add(loop);

@@ -5,7 +5,7 @@ using Loadmark.Planning.Problem;
 
 namespace Loadmark.Planning.Model;
 
-/// <summary>Which loads meet on a return that several outlets share: what must not, and what hums. Used once for each.</summary>
+/// <summary>Which loads meet on a return that several outlets share: what must not, and what hums. Used once for each, or for several that are alike.</summary>
 /// <remarks>
 /// A return is in one of three states: one load that minds company is alone on it; there are loads that do not mind one
 /// another; or it is noisy. What is on it is counted apart for the noisy state, so that a fraction of a state holds no more
@@ -18,6 +18,7 @@ internal sealed class ReturnModel
     private readonly List<LoadRating> _pinned;
     private readonly PinnedCompany _company;
     private readonly int _places;
+    private readonly int _count;
     private readonly List<LoadCount> _noisy = [];
 
     private ReturnModel(PlanProblem problem, WiringModel wiring, string shared)
@@ -33,8 +34,9 @@ internal sealed class ReturnModel
             _pinned.Exists(static load => load.IsDigital == true),
             _pinned.Exists(static load => load.Load.Isolate));
         var plugs = wiring.Slots.Where(slot => slot.Class.SharedReturn == shared).GroupBy(static slot => slot.Slot)
-            .Sum(static slot => slot.Max(static choice => choice.Crews.Max(static crew => crew.Plugs)) - 1);
-        _places = problem.Outlets.Where(group => group.SharedReturn == shared).Sum(static group => group.Count) + plugs;
+            .Sum(static slot => slot.Key.Count * (slot.Max(static choice => choice.Crews.Max(static crew => crew.Plugs)) - 1));
+        _count = problem.ReturnCounts.GetValueOrDefault(shared, 1);
+        _places = (problem.Outlets.Where(group => group.SharedReturn == shared).Sum(static group => group.Count) / _count) + plugs;
     }
 
     /// <summary>Adds every shared return.</summary>
@@ -58,11 +60,11 @@ internal sealed class ReturnModel
 
     private void CountNoise()
     {
-        var noisy = _wiring.Variables.Following(1, values => IsNoisy(values) ? 1 : 0);
-        var quiet = _wiring.Variables.Following(1, values => !IsNoisy(values) && !IsAlone(values) ? 1 : 0);
-        var alone = _wiring.Variables.Following(1, values => !IsNoisy(values) && IsAlone(values) ? 1 : 0);
+        var noisy = _wiring.Whether(_count, IsNoisy);
+        var quiet = _wiring.Whether(_count, values => !IsNoisy(values) && !IsAlone(values));
+        var alone = _wiring.Whether(_count, values => !IsNoisy(values) && IsAlone(values));
         var model = _wiring.Model;
-        model.Add(noisy + quiet + alone == 1);
+        model.Add(noisy + quiet + alone == _count);
         if (_pinned.Count > 0)
             model.Add(alone == 0);
 
@@ -72,21 +74,24 @@ internal sealed class ReturnModel
         var aloneMinding = new List<LinearExpr>();
         foreach (var load in _on)
         {
-            var part = _wiring.Variables.Following(load.Most, values => values[noisy.Index] * values[load.Count.Index]);
+            var each = Math.Min(load.Most, _places);
+            var part = _count == 1
+                ? _wiring.Variables.Following(load.Most, values => values[noisy.Index] * values[load.Count.Index])
+                : _wiring.Variables.Decision(load.Most);
             _noisy.Add(load with { Count = part });
-            model.Add(part <= load.Most * noisy);
+            model.Add(part <= each * noisy);
             model.Add(part <= load.Count);
             var rest = load.Count - part;
             if (load.Load.MindsCompany)
                 aloneMinding.Add(rest);
             else
-                model.Add(rest <= (isBareQuiet ? 0 : load.Most) * quiet);
+                model.Add(rest <= (isBareQuiet ? 0 : each) * quiet);
             if (load.Load.IsInSignal && !load.Load.MindsCompany)
                 quietInSignal.Add(rest);
             _wiring[Level.NoisyLoads].Add(part, 1, load.Most);
         }
 
-        _wiring[Level.NoisyLoads].Add(noisy, _pinned.Count, 1);
+        _wiring[Level.NoisyLoads].Add(noisy, _pinned.Count, _count);
         if (aloneMinding.Count > 0)
             model.Add(LinearExpr.Sum(aloneMinding) <= alone);
         if (_company.InSignal > 1 || (_company.MindsCompany && _pinned.Count > 1))
@@ -96,7 +101,7 @@ internal sealed class ReturnModel
 
         var places = Tally.Of(_noisy);
         model.Add(places.Expression() <= Math.Min(places.Most, _places) * noisy);
-        Meeting.CountFindings(_wiring, noisy, _noisy, _places, _company);
+        Meeting.CountFindings(_wiring, noisy, _count, _noisy, _places, _company);
     }
 
     private bool IsNoisy(long[] values)
@@ -112,9 +117,11 @@ internal sealed class ReturnModel
 
     private void KeepGroundsApart()
     {
+        // Of returns taken together nobody can tell which load is on which.
         if (_pinned.Count == 0)
         {
-            Meeting.KeepGroundsApart(_wiring, _on);
+            if (_count == 1)
+                Meeting.KeepGroundsApart(_wiring, _on);
             return;
         }
 

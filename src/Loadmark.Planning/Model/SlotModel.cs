@@ -12,8 +12,8 @@ internal sealed class SlotModel(PlanProblem problem, WiringModel wiring, LeadSlo
         var choices = slot.Classes.Select(Choose).OfType<SlotChoice>().ToList();
         var used = new Tally();
         foreach (var choice in choices)
-            used.Add(choice.Used, 1, 1);
-        wiring.AtMost(used, 1);
+            used.Add(choice.Used, 1, slot.Count);
+        wiring.AtMost(used, slot.Count);
         wiring[Level.SpecialLeads].Add(used);
         return choices;
     }
@@ -34,7 +34,7 @@ internal sealed class SlotModel(PlanProblem problem, WiringModel wiring, LeadSlo
 
         var used = crews is [var only] ? only.IsOn : Sum(crews.ConvertAll(static crew => crew.IsOn));
         var legs = from.Legs.Select(leg => new LegChoice(leg, Uses(leg, used))).ToList();
-        if (from.LegsAreAlike)
+        if (from.LegsAreAlike && slot.Count == 1)
             OrderLegs(legs);
         var choice = new SlotChoice(slot, from, used, legs, crews);
         foreach (var leg in legs)
@@ -91,7 +91,7 @@ internal sealed class SlotModel(PlanProblem problem, WiringModel wiring, LeadSlo
         if (places > 1)
         {
             var crew = Share(NewCrew(Company.Quiet, quiet, places));
-            Meeting.KeepGroundsApart(wiring, crew.Loads);
+            KeepGroundsApart(crew);
             var signal = Tally.Of(crew.Loads.Where(static load => load.Load.IsInSignal));
             if (signal.Most > 1)
                 wiring.Model.Add(signal.Expression() <= crew.IsOn);
@@ -101,22 +101,29 @@ internal sealed class SlotModel(PlanProblem problem, WiringModel wiring, LeadSlo
         if (loads.Exists(static load => load.MindsCompany) || loads.Where(static load => load.IsInSignal).Sum(static load => load.Count) > 1)
         {
             var crew = Share(NewCrew(Company.Noisy, loads, plugs));
-            Meeting.KeepGroundsApart(wiring, crew.Loads);
+            KeepGroundsApart(crew);
             wiring[Level.NoisyLoads].Add(Tally.Of(crew.Loads));
-            Meeting.CountFindings(wiring, crew.IsOn, crew.Loads, crew.Plugs, default);
+            Meeting.CountFindings(wiring, crew.IsOn, slot.Count, crew.Loads, crew.Plugs, default);
             yield return crew;
         }
+    }
+
+    /// <summary>Of leads taken together nobody can tell which load is on which.</summary>
+    private void KeepGroundsApart(Crew crew)
+    {
+        if (slot.Count == 1)
+            Meeting.KeepGroundsApart(wiring, crew.Loads);
     }
 
     private Crew NewCrew(Company company, List<LoadGroup> loads, int plugs)
     {
         var counts = loads.ConvertAll(load =>
         {
-            var most = Math.Min(load.Count, plugs);
+            var most = Math.Min(load.Count, plugs * slot.Count);
             return new LoadCount(load, wiring.Variables.Decision(most), most);
         });
         var all = Tally.Of(counts);
-        var isOn = wiring.Variables.Following(1, values => all.ValueIn(values) > 0 ? 1 : 0);
+        var isOn = wiring.Whether(slot.Count, values => all.ValueIn(values) > 0);
         wiring.Model.Add(all.Expression() <= plugs * isOn);
         wiring.Model.Add(all.Expression() >= (company == Company.Alone ? 1 : 2) * isOn);
         return new Crew(company, isOn, plugs, counts);
@@ -130,7 +137,7 @@ internal sealed class SlotModel(PlanProblem problem, WiringModel wiring, LeadSlo
 
     private IntVar Sum(List<IntVar> parts)
     {
-        var sum = wiring.Variables.Following(1, values => parts.Sum(part => values[part.Index]));
+        var sum = wiring.Variables.Following(slot.Count, values => parts.Sum(part => values[part.Index]));
         wiring.Model.Add(LinearExpr.Sum(parts) == sum);
         return sum;
     }
@@ -140,7 +147,7 @@ internal sealed class SlotModel(PlanProblem problem, WiringModel wiring, LeadSlo
     {
         if (leg.Parts.Length == 1)
             return [used];
-        var uses = leg.Parts.Select(_ => wiring.Variables.Decision(1)).ToList();
+        var uses = leg.Parts.Select(_ => wiring.Variables.Decision(slot.Count)).ToList();
         wiring.Model.Add(LinearExpr.Sum(uses) == used);
         return uses;
     }
@@ -187,9 +194,9 @@ internal sealed class SlotModel(PlanProblem problem, WiringModel wiring, LeadSlo
         foreach (var (use, limit) in leg.Uses.Zip(leg.Leg.Limits))
         {
             var usable = limit!.Usable;
-            var thin = wiring.Variables.Following(1, values => values[use.Index] > 0 && run.ValueIn(values) > usable ? 1 : 0);
+            var thin = wiring.Whether(slot.Count, values => values[use.Index] > 0 && run.ValueIn(values) > usable);
             wiring.Model.Add(thin <= use);
-            wiring[Level.Thin].Add(thin, 1, 1);
+            wiring[Level.Thin].Add(thin, 1, slot.Count);
             thins.Add(thin);
         }
 

@@ -68,8 +68,8 @@ internal sealed class TotalModel(PlanProblem problem, WiringModel wiring)
             return;
         }
 
-        var runs = Split(run, leg, places, inWatts);
-        var starts = isAlike ? runs : Split(start, leg, places, inWatts);
+        var runs = Split(run, leg, slot.Slot.Count, places, inWatts);
+        var starts = isAlike ? runs : Split(start, leg, slot.Slot.Count, places, inWatts);
         foreach (var cell in places)
             Add(cell.Key, runs[cell.Key], starts[cell.Key]);
 
@@ -92,7 +92,7 @@ internal sealed class TotalModel(PlanProblem problem, WiringModel wiring)
     }
 
     /// <summary>What the loads draw, split among cells: all of it goes to the cell whose outlet is taken.</summary>
-    private Dictionary<Cell, Tally> Split(Tally draws, LegChoice leg, ILookup<Cell, int> places, bool inWatts)
+    private Dictionary<Cell, Tally> Split(Tally draws, LegChoice leg, int slots, ILookup<Cell, int> places, bool inWatts)
     {
         var sum = new List<IntVar>();
         var flows = new Dictionary<Cell, Tally>();
@@ -100,11 +100,13 @@ internal sealed class TotalModel(PlanProblem problem, WiringModel wiring)
         {
             var uses = cell.Select(place => leg.Uses[place]).ToList();
             var most = Math.Min(draws.Most, cell.Max(place => MostOf(leg.Leg, place, inWatts)));
-            var flow = wiring.Variables.Following(most, values => uses.Exists(use => values[use.Index] > 0) ? draws.ValueIn(values) : 0);
+            var flow = slots == 1
+                ? wiring.Variables.Following(most, values => uses.Exists(use => values[use.Index] > 0) ? draws.ValueIn(values) : 0)
+                : wiring.Variables.Decision(Math.Min(draws.Most, most * slots));
             wiring.Model.Add(flow <= most * LinearExpr.Sum(uses));
             sum.Add(flow);
             flows.Add(cell.Key, new Tally());
-            flows[cell.Key].Add(flow, 1, most);
+            flows[cell.Key].Add(flow, 1, Math.Min(draws.Most, most * slots));
         }
 
         wiring.Model.Add(LinearExpr.Sum(sum) == draws.Expression());

@@ -64,6 +64,13 @@ internal sealed class WiringModel
         return true;
     }
 
+    /// <summary>
+    /// A yes-or-no that follows from variables made before it; where it stands for several that are alike, for how many it is
+    /// yes, which does not follow.
+    /// </summary>
+    public IntVar Whether(int count, Func<long[], bool> worth) =>
+        count == 1 ? Variables.Following(1, values => worth(values) ? 1 : 0) : Variables.Decision(count);
+
     /// <summary>Demands that a sum is at most a number.</summary>
     public void AtMost(Tally sum, long most)
     {
@@ -204,7 +211,7 @@ internal sealed class WiringModel
                 for (var place = 0; place < leg.Uses.Count; place++)
                 {
                     if (leg.Leg.Parts[place].Group == group)
-                        used.Add(leg.Uses[place], slot.Class.OutletsALeg, 1);
+                        used.Add(leg.Uses[place], slot.Class.OutletsALeg, slot.Slot.Count);
                 }
             }
         }

@@ -4,8 +4,8 @@ using Loadmark.Core.Rigs;
 
 namespace Loadmark.Planning.Problem;
 
-/// <summary>Expands the leads on hand into slots, one for each lead that could be used; used once.</summary>
-internal sealed class LeadSlotBuilder(WiredRig pinned, List<OutletGroup> outlets, FeedClassBuilder classes, int loads)
+/// <summary>Expands the leads on hand into slots, one for each lead that could be used, or in a pooled problem for each kind; used once.</summary>
+internal sealed class LeadSlotBuilder(WiredRig pinned, List<OutletGroup> outlets, FeedClassBuilder classes, int loads, bool isPooled)
 {
     /// <summary>The slots, those of one kind side by side.</summary>
     public List<LeadSlot> Slots { get; } = [];
@@ -60,8 +60,8 @@ internal sealed class LeadSlotBuilder(WiredRig pinned, List<OutletGroup> outlets
         if (plugs < least || from.Length == 0 || count <= 0)
             return;
 
-        for (var place = 0; place < count; place++)
-            Slots.Add(new LeadSlot(SlotLeads.Count, least, plugs, ends, from));
+        for (var place = 0; place < (isPooled ? 1 : count); place++)
+            Slots.Add(new LeadSlot(SlotLeads.Count, isPooled ? count : 1, least, plugs, ends, from));
         SlotLeads.Add([.. ids.Take(count)]);
     }
 }

@@ -19,6 +19,10 @@ internal static class MicroUnits
     /// <param name="amount">Amps or watts, not negative.</param>
     public static long Draw(decimal amount) => (long)decimal.Ceiling(Math.Round(Math.Min(amount, Most), Decimals) * 1_000_000m);
 
+    /// <summary>An amount that nothing is held against, in millionths, rounded to the nearest.</summary>
+    /// <param name="amount">Amps or watts, not negative.</param>
+    public static long Nearest(decimal amount) => (long)Math.Round(Math.Min(amount, Most) * 1_000_000m);
+
     /// <summary>A limit in millionths, rounded down; always less than a draw that was too large to hold.</summary>
     /// <param name="amount">Amps or watts, not negative.</param>
     public static long Limit(decimal amount) => (long)decimal.Floor(Math.Round(Math.Min(amount, Most - 1), Decimals) * 1_000_000m);

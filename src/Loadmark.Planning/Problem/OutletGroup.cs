@@ -30,6 +30,15 @@ internal sealed class OutletGroup(int index, OutletRating rating, string? shared
     /// <summary>Their places among the rig's outlets, ascending.</summary>
     public List<int> Members { get; } = [];
 
+    /// <summary>Makes one group of several that are alike, of whichever supplies.</summary>
+    public static OutletGroup Pool(int index, IReadOnlyList<OutletGroup> alike)
+    {
+        var first = alike[0];
+        var pooled = new OutletGroup(index, first.Rating, first.SharedReturn, first.Settings, first.Capacity) { Look = first.Look, IsOfSeveralSupplies = true };
+        pooled.Members.AddRange(alike.SelectMany(static group => group.Members));
+        return pooled;
+    }
+
     /// <summary>How many there are.</summary>
     public int Count => Members.Count;
 

@@ -27,6 +27,12 @@ internal sealed record PlanProblem
     /// <summary>Leads for one load that do more than a plain one.</summary>
     public required ImmutableArray<SingleLead> SingleLeads { get; init; }
 
+    /// <summary>For each return of a pooled problem how many returns it stands for; those that are not here stand for themselves.</summary>
+    public ImmutableDictionary<string, int> ReturnCounts { get; init; } = ImmutableDictionary<string, int>.Empty;
+
+    /// <summary>Whether outlets, leads and totals stand for several that are alike.</summary>
+    public bool IsPooled { get; init; }
+
     /// <summary>Supplies that are alike, side by side: for each the groups of its outlets.</summary>
     public required ImmutableArray<ImmutableArray<ImmutableArray<OutletGroup>>> AlikeSupplies { get; init; }
 

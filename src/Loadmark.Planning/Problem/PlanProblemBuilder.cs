@@ -34,7 +34,7 @@ internal sealed class PlanProblemBuilder
         GroupLoads();
         ImmutableArray<Source> singles =
             [.. _outlets.SelectMany(group => group.Settings.Select(setting => new Source(new SourcePart(group, setting), _headroom)))];
-        var slots = new LeadSlotBuilder(_pinned, _outlets, new FeedClassBuilder(singles, _headroom), _loads.Sum(load => load.Count));
+        var slots = new LeadSlotBuilder(_pinned, _outlets, new FeedClassBuilder(singles, _headroom), _loads.Sum(load => load.Count), isPooled: false);
         slots.Build();
         ImmutableArray<TotalLimit> totals = [.. new TotalLimitBuilder(_pinned, _headroom).Build()];
         return new PlanProblem
@@ -111,7 +111,7 @@ internal sealed class PlanProblemBuilder
             if (!groups.TryGetValue(key, out var group))
             {
                 var settings = SettingsOf(outlet);
-                var capacity = settings.Length == 0 ? 0 : settings.Max(setting => MicroUnits.Draw(setting.Limit ?? 0));
+                var capacity = settings.Length == 0 ? 0 : settings.Max(setting => MicroUnits.Nearest(setting.Limit ?? 0));
                 groups.Add(key, group = new OutletGroup(_outlets.Count, outlet.Rating, shared, settings, capacity) { Look = look, IsOfSeveralSupplies = isOfSeveral });
                 _outlets.Add(group);
             }

@@ -24,6 +24,18 @@ internal sealed class TotalLimit
     /// <summary>Whether pinned feeds are over it already, so that headroom says nothing.</summary>
     public required bool IsOver { get; init; }
 
+    /// <summary>So many such limits taken together.</summary>
+    public TotalLimit Times(int count) => new()
+    {
+        Supply = Supply,
+        Bank = Bank,
+        InWatts = InWatts,
+        Run = Run * count,
+        Usable = Usable * count,
+        Start = Start * count,
+        IsOver = IsOver,
+    };
+
     /// <summary>Whether an outlet counts against it.</summary>
     public bool Covers(OutletGroup group) => group.Rating.Supply.Id == Supply && (Bank is null || group.Rating.Outlet.Bank == Bank);
 

@@ -14,13 +14,16 @@ namespace Loadmark.Planning.Searching;
 internal sealed class PlanSearch
 {
     /// <summary>How far apart merged draws may be, from coarse to fine.</summary>
-    private static readonly decimal[] Ratios = [1_000_000m, 1.5m, 1.1m];
+    private static readonly decimal[] Ratios = [1_000_000m, 1.5m, 1.1m, 1];
 
     /// <summary>The share of the time left that an easier problem may take.</summary>
     private const double ShareOfTime = 0.4;
 
     /// <summary>Merging is worth it only where it leaves less than this share of the groups.</summary>
     private const double WorthMerging = 0.85;
+
+    /// <summary>So many loads make a model that tells alike supplies apart too large to be of use.</summary>
+    private const int Large = 80;
 
     private readonly Rig _rig;
     private readonly PlanProblem _problem;
@@ -58,7 +61,7 @@ internal sealed class PlanSearch
     /// <summary>Finds the best wiring, or the best that the time allows.</summary>
     public Candidate Best()
     {
-        FeedAll();
+        FeedAll(400);
         foreach (var problem in Grains())
         {
             if (Settle(problem) is { } found)
@@ -71,18 +74,23 @@ internal sealed class PlanSearch
     /// <summary>Whether every load can be fed; null when the time did not suffice to tell.</summary>
     public bool? FeedsAll()
     {
-        FeedAll();
-        if (_annealing.Best.Levels[0] == 0)
-            return true;
+        FeedAll(400);
         foreach (var problem in Grains())
         {
+            if (_annealing.Best.Levels[0] == 0)
+                return true;
             var model = new WiringModel(problem);
             using var solver = Solver(problem, model);
-            if (solver.FeedsAll(new HintWriter(problem, model, _space, _annealing.Best).Write()) is not { } feeds)
+            if (solver.Ideal(Level.Unfed) is [> 0, ..])
+                return false;
+            FeedAll(3_200);
+            if (_annealing.Best.Levels[0] == 0)
+                return true;
+            if (solver.FeedsAll(HintOf(problem, model), _annealing.Best.Levels, TimeFor(problem)) is not { } feeds)
                 continue;
             if (!feeds || problem == _problem)
                 return feeds;
-            if (_problem.Pinned.Feeds.Count == 0 && Candidate.Of(_rig, new FeedDecoder(problem, model).Decode(solver.Values), []) is { IsSafe: true, Unfed: 0 })
+            if (CanBeDecoded(problem) && solver.Values is { } values && Candidate.Of(_rig, new FeedDecoder(problem, model).Decode(values), []) is { IsSafe: true, Unfed: 0 })
                 return true;
         }
 
@@ -90,29 +98,31 @@ internal sealed class PlanSearch
     }
 
     /// <summary>Looks for a wiring that feeds everything: whether something stays dark decides what must be told apart.</summary>
-    private void FeedAll()
-    {
-        foreach (var effort in new[] { 400, 1_600 })
-        {
-            if (_annealing.Best.Levels[0] > 0)
-                _annealing.Run(new long[_annealing.Best.Levels.Length], effort * _annealing.Loads, Level.Unfed);
-        }
-    }
+    private void FeedAll(int effort) => _annealing.Run(new long[_annealing.Best.Levels.Length], effort * _annealing.Loads, Level.Unfed);
 
-    /// <summary>The problem with loads merged, from coarse to fine, and at last as it is.</summary>
+    /// <summary>
+    /// The problem with loads merged and all that is alike pooled, then with loads told apart more and more, and at last as it
+    /// is. Of a large one only what is pooled is small enough to say anything in time.
+    /// </summary>
     private IEnumerable<PlanProblem> Grains()
     {
         var merger = new LoadMerger(_problem);
+        var isLarge = _annealing.Loads > Large;
+        var isPooled = _problem.AlikeSupplies.Length > 0 || _problem.SlotLeads.Any(static leads => leads.Length > 1);
         foreach (var ratio in Ratios)
         {
+            if (IsOver)
+                yield break;
+
             // Priorities matter only where something stays dark.
-            var merged = merger.Merge(new LoadGrain(ratio, _annealing.Best.Levels[0] > 0));
-            if (merged.Loads.Length < WorthMerging * _problem.Loads.Length && !IsOver)
+            var merged = ratio == 1 ? _problem : merger.Merge(new LoadGrain(ratio, _annealing.Best.Levels[0] > 0));
+            if (ratio != 1 && merged.Loads.Length > WorthMerging * _problem.Loads.Length)
+                continue;
+            if (isPooled && (isLarge || ratio == Ratios[0]))
+                yield return SupplyPooler.Pool(merged);
+            if (!isPooled || !isLarge)
                 yield return merged;
         }
-
-        if (!IsOver)
-            yield return _problem;
     }
 
     /// <summary>The best wiring where one problem's bounds prove it so; else null.</summary>
@@ -121,24 +131,19 @@ internal sealed class PlanSearch
         var model = new WiringModel(problem);
         using var solver = Solver(problem, model);
         _floors.Raise(solver.Ideal());
-        foreach (var effort in new[] { 400, 800, 1_600 })
-        {
-            if (_annealing.Run(_floors.Ideal, effort * _annealing.Loads))
-                break;
-        }
+        Anneal();
 
         if (_floors.AreMetBy(_annealing.Best.Levels))
             return BestSoFar();
 
-        var answer = solver.Solve(new HintWriter(problem, model, _space, _annealing.Best).Write());
+        var answer = solver.Solve(HintOf(problem, model), _annealing.Best.Levels, TimeFor(problem));
         _floors.Raise(answer.Floors());
         if (_floors.AreMetBy(_annealing.Best.Levels))
             return BestSoFar();
 
-        // What pinned feeds add to the levels is not in the model, so only the rules can say whether merged loads may be fed so.
-        if (problem != _problem && _problem.Pinned.Feeds.Count > 0)
+        if (!CanBeDecoded(problem) || answer.Values is not { } values)
             return null;
-        var candidate = Candidate.Of(_rig, new FeedDecoder(problem, model).Decode(answer.Values), answer.Gaps);
+        var candidate = Candidate.Of(_rig, new FeedDecoder(problem, model).Decode(values), answer.Gaps);
         if (problem == _problem)
             return answer.IsProven || candidate.IsBetterThan(BestSoFar()) ? candidate : null;
         if (!candidate.IsSafe)
@@ -151,6 +156,28 @@ internal sealed class PlanSearch
         return null;
     }
 
+    /// <summary>Improves the wiring towards what is proven; a large one, where little else helps, for longer.</summary>
+    private void Anneal()
+    {
+        var begin = Left;
+        var efforts = _annealing.Loads > Large ? new[] { 400, 800, 1_600, 3_200, 6_400, 12_800 } : [400, 800, 1_600];
+        foreach (var effort in efforts)
+        {
+            if (_annealing.Run(_floors.Ideal, effort * _annealing.Loads) || begin - Left > begin * ShareOfTime)
+                break;
+        }
+    }
+
+    /// <summary>
+    /// Whether a solution of a problem is a wiring, or may be one: not where outlets were pooled; and where loads were merged
+    /// only if the rules can say so, which measure what pinned feeds add to the levels too, and the model does not.
+    /// </summary>
+    private bool CanBeDecoded(PlanProblem problem) => problem == _problem || (!problem.IsPooled && _problem.Pinned.Feeds.Count == 0);
+
+    /// <summary>The best wiring as a solution of a model; null where the model does not tell outlets apart.</summary>
+    private long[]? HintOf(PlanProblem problem, WiringModel model) =>
+        problem.IsPooled ? null : new HintWriter(problem, model, _space, _annealing.Best).Write();
+
     private Candidate BestSoFar()
     {
         var found = _annealing.Best;
@@ -159,5 +186,7 @@ internal sealed class PlanSearch
     }
 
     private LevelSolver Solver(PlanProblem problem, WiringModel model) =>
-        new(model, _floors.Levels, problem == _problem ? Left : Left * ShareOfTime, _time, _options.Progress, _cancellation);
+        new(model, _floors.Levels, TimeFor(problem), _time, _options.Progress, _cancellation);
+
+    private TimeSpan TimeFor(PlanProblem problem) => problem == _problem ? Left : Left * ShareOfTime;
 }
