@@ -34,6 +34,9 @@ internal sealed class BasketJudge(BuyProblem problem, OfferScreen offers, TimeSp
         return answer;
     }
 
+    /// <summary>Whether everything would be fed with as many of every offer as can be of use; null when that was not found out.</summary>
+    public bool? FeedsWithAll() => Feeds(new Basket([.. offers.Useful.Select(static offer => offer.Most)]));
+
     /// <summary>The basket as a shopping list.</summary>
     public List<Purchase> PurchasesOf(Basket basket) => [.. basket.Kinds.Select(offer => new Purchase(offers.Useful[offer].Offer, basket.Counts[offer]))];
 

@@ -1,13 +1,17 @@
 namespace Loadmark.Planning.Buying;
 
 /// <summary>
-/// Goes through baskets in the order of price: the model proposes, the planner decides, and what it refuses is cut off. The first
-/// that feeds everything is the cheapest; each later one is lighter or has more to spare than all before it, or it is passed over.
+/// Goes through baskets in the order of price: the tree proposes, the planner decides, and what it refuses is grown further. The
+/// first that feeds everything is the cheapest; each later one is lighter or has more to spare than all before it.
 /// </summary>
-internal sealed class BasketSearch(MasterModel model, BasketJudge judge, Scales scales, bool withFront, decimal priceRatio)
+internal sealed class BasketSearch(BasketTree tree, BasketJudge judge, Scales scales, bool withFront, decimal priceRatio)
 {
+    /// <summary>After so many refusals it is asked whether anything on the list would do at all.</summary>
+    private const int RefusalsBeforeAskingForAll = 100;
+
     private readonly List<PricedBasket> _front = [];
     private bool _isAllProven = true;
+    private int _refusals;
 
     /// <summary>The baskets worth choosing between, the cheapest first.</summary>
     public IReadOnlyList<PricedBasket> Front => _front;
@@ -24,61 +28,49 @@ internal sealed class BasketSearch(MasterModel model, BasketJudge judge, Scales 
     /// <summary>Searches until all are found, or the time is over.</summary>
     public void Run()
     {
-        while (true)
+        while (tree.Next() is { } next)
         {
-            if (Best(model.Cheapest, _front.Count == 0) is not { } cheapest)
+            if (_isAllProven && _front.Count == 0)
+                PriceBound = tree.LeastPrice;
+            var feeds = judge.Feeds(next.Basket.Basket);
+            if (feeds == true)
             {
-                if (_front.Count == 0)
-                    IsFirstProven = _isAllProven;
-                IsComplete = _isAllProven && (withFront || _front.Count == 0);
+                Take(next.Basket);
+                if (_front.Count > 0 && !withFront)
+                    return;
+                continue;
+            }
+
+            _isAllProven &= feeds is not null;
+            if (_front.Count == 0 && ++_refusals == RefusalsBeforeAskingForAll && judge.FeedsWithAll() == false)
+            {
+                IsFirstProven = IsComplete = true;
                 return;
             }
 
-            // Of the baskets at this price the lightest, and of those the one with most to spare.
-            var lightest = Best(() => model.Lightest(cheapest.Price), false) ?? cheapest;
-            Take(Best(() => model.MostToSpare(lightest.Price, lightest.Mass), false) ?? lightest);
-            if (_front.Count > 0 && !withFront)
-                return;
+            tree.Grow(next.Node);
         }
-    }
 
-    /// <summary>The first basket that the model proposes and the planner does not refuse; null when there is none left.</summary>
-    private PricedBasket? Best(Func<(Basket? Basket, bool IsProven)> propose, bool setsBound)
-    {
-        while (true)
-        {
-            var (basket, isProven) = propose();
-            _isAllProven &= isProven;
-            if (basket is null)
-                return null;
-            var priced = scales.Of(basket);
-            if (_isAllProven && setsBound)
-                PriceBound = priced.Price;
-            var feeds = judge.Feeds(basket);
-            if (feeds == true)
-                return priced;
-            _isAllProven &= feeds is not null;
-            model.LeaveOutUpTo(basket);
-        }
+        _isAllProven &= !tree.IsCutShort;
+        if (_front.Count == 0)
+            IsFirstProven = _isAllProven;
+        IsComplete = _isAllProven;
     }
 
     private void Take(PricedBasket found)
     {
+        // Where something could be left out, what is left costs and weighs no more, so it has had its turn or comes to it.
         var least = scales.Of(Shrink(found.Basket));
-        if (least.Basket.Kinds.Any())
-            model.LeaveOutFrom(least.Basket);
-        else
-            model.LeaveOutOver(-1);
-        if (!_front.TrueForAll(before => scales.IsWorthMore(least, before)))
+        tree.LeaveOutMoreThan(least.Basket);
+        if (!least.Basket.Equals(found.Basket) || !_front.TrueForAll(before => scales.IsWorthMore(least, before)))
             return;
-
         if (_front.Count == 0)
         {
             IsFirstProven = _isAllProven;
-            model.LeaveOutOver((long)decimal.Floor(least.Price * priceRatio));
+            tree.LeaveOutOver((long)decimal.Floor(least.Price * priceRatio));
         }
 
-        model.LeaveOutAlike(least);
+        tree.LeaveOutAlike(least);
         _front.Add(least);
     }
 

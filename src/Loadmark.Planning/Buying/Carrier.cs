@@ -12,6 +12,8 @@ internal sealed class Carrier
     private readonly SupplyTerms _supply;
     private readonly List<Demand> _demands;
     private readonly KindFit?[][] _fits;
+    private readonly ChainRoom[] _rooms;
+    private readonly int _plugs;
     private readonly long[] _amps;
     private readonly long[] _watts;
 
@@ -21,6 +23,8 @@ internal sealed class Carrier
         _supply = supply;
         _demands = problem.Demands;
         _fits = [.. supply.Kinds.Select(kind => _demands.Select(demand => kind.FitOf(demand.Rating, problem.Leads)).ToArray())];
+        _rooms = [.. supply.Kinds.Select(kind => new ChainRoom(kind, problem))];
+        _plugs = problem.Leads.MostPlugs;
         _amps = new long[_demands.Count];
         _watts = new long[_demands.Count];
         for (var demand = 0; demand < _demands.Count; demand++)
@@ -43,6 +47,11 @@ internal sealed class Carrier
     /// <param name="straightOnly">Whether loads over reversing leads are left out.</param>
     public long MostAlone(long[] worths, bool straightOnly) =>
         Math.Min(MostByOutlets(worths, straightOnly), MostByTotals(worths, straightOnly));
+
+    /// <summary>The most that loads on it can be worth when each outlet has the lead with the most plugs: an upper bound.</summary>
+    /// <param name="worths">What each load of a demand is worth; not negative.</param>
+    public long MostShared(long[] worths) =>
+        Math.Min(_supply.Kinds.Select((kind, index) => kind.Count * _rooms[index].Most(worths, _plugs)).Sum(), MostByTotals(worths, straightOnly: false));
 
     /// <summary>The most that loads on it can be worth by its totals alone, however many are on an outlet: an upper bound.</summary>
     public long MostByTotals(long[] worths, bool straightOnly)

@@ -31,18 +31,19 @@ internal sealed class CoverCuts
         _pairs = [.. problem.Demands.Select(demand => CanBePaired(demand.Rating, kinds))];
     }
 
-    /// <summary>The cuts, each once.</summary>
-    public IEnumerable<CoverCut> All()
+    /// <summary>The cuts, without those that another one implies.</summary>
+    public List<CoverCut> All()
     {
-        var seen = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var worths in Worths())
+        var kept = new List<CoverCut>();
+        foreach (var cut in Worths().SelectMany(Of).Where(static cut => cut.Need > 0))
         {
-            foreach (var cut in Of(worths))
-            {
-                if (cut.Need > 0 && seen.Add($"{cut.Need}:{string.Join(',', cut.Worths)}"))
-                    yield return cut;
-            }
+            if (kept.Exists(other => other.Implies(cut)))
+                continue;
+            kept.RemoveAll(cut.Implies);
+            kept.Add(cut);
         }
+
+        return kept;
     }
 
     private IEnumerable<CoverCut> Of(long[] worths)
@@ -52,12 +53,17 @@ internal sealed class CoverCuts
         var paired = (leads.Series + leads.Parallel) * worths.Where((_, demand) => _pairs[demand]).DefaultIfEmpty().Max();
         yield return Cut(carrier => carrier.MostAlone(worths, straightOnly: false), all - paired - (leads.Extra * most));
         if (leads.Extra > 0)
-            yield return Cut(carrier => carrier.MostByTotals(worths, straightOnly: false), all - paired);
+            yield return Cut(carrier => carrier.MostShared(worths), all - paired);
         if (leads.Reversing > 0)
             yield return Cut(carrier => carrier.MostAlone(worths, straightOnly: true), all - paired - ((leads.Extra + leads.Reversing) * most));
     }
 
-    private CoverCut Cut(Func<Carrier, long> worthOf, long need) => new([.. _offers.Select(worthOf)], need - _owned.Sum(worthOf));
+    /// <summary>A supply that alone is worth all that is needed counts as that much and no more.</summary>
+    private CoverCut Cut(Func<Carrier, long> worthOf, long need)
+    {
+        var missing = Math.Max(0, need - _owned.Sum(worthOf));
+        return new CoverCut([.. _offers.Select(offer => Math.Min(worthOf(offer), missing))], missing);
+    }
 
     private IEnumerable<long[]> Worths()
     {

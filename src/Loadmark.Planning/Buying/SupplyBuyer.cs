@@ -38,7 +38,7 @@ public static class SupplyBuyer
         var scales = new Scales(screen.Useful, problem.OwnedSpare, options);
         var judge = new BasketJudge(problem, screen, options.CheckTimeLimit, clock, cancellation);
         var hopeless = new Hopeless(problem, screen, options.CheckTimeLimit, clock, cancellation);
-        var search = new BasketSearch(new MasterModel(problem, screen, scales, clock, cancellation), judge, scales, options.WithFront, options.PriceRatio);
+        var search = new BasketSearch(new BasketTree(problem, screen, scales, clock), judge, scales, options.WithFront, options.PriceRatio);
         var unsuited = hopeless.Loads();
         if (unsuited.Count == 0)
             search.Run();
