@@ -4,7 +4,7 @@ namespace Loadmark.Planning.Buying;
 /// Goes through baskets in the order of price: the tree proposes, the planner decides, and what it refuses is grown further. The
 /// first that feeds everything is the cheapest; each later one is lighter or has more to spare than all before it.
 /// </summary>
-internal sealed class BasketSearch(BasketTree tree, BasketJudge judge, Scales scales, bool withFront, decimal priceRatio)
+internal sealed class BasketSearch(BasketTree tree, BasketGuess guess, BasketJudge judge, Scales scales, BuyOptions options)
 {
     /// <summary>After so many refusals it is asked whether anything on the list would do at all.</summary>
     private const int RefusalsBeforeAskingForAll = 100;
@@ -25,18 +25,30 @@ internal sealed class BasketSearch(BasketTree tree, BasketJudge judge, Scales sc
     /// <summary>What everything costs at the least as far as it is proven, in units of the scale.</summary>
     public long PriceBound { get; private set; }
 
-    /// <summary>Searches until all are found, or the time is over.</summary>
+    /// <summary>Searches until all are found, or the time is over; then at least a basket that feeds everything is there, if one was guessed.</summary>
     public void Run()
+    {
+        var guessed = guess.Find() is { } basket ? scales.Of(Shrink(basket)) : null;
+        if (guessed is not null)
+            tree.LeaveOutOver(Dearest(guessed));
+        _isAllProven = true;
+        Search();
+        if (_front.Count == 0 && guessed is not null)
+            _front.Add(guessed);
+    }
+
+    private void Search()
     {
         while (tree.Next() is { } next)
         {
             if (_isAllProven && _front.Count == 0)
                 PriceBound = tree.LeastPrice;
+            options.Progress?.Report(new BuyProgress((decimal)tree.LeastPrice / scales.PriceUnits, _front.Count, null));
             var feeds = judge.Feeds(next.Basket.Basket);
             if (feeds == true)
             {
                 Take(next.Basket);
-                if (_front.Count > 0 && !withFront)
+                if (_front.Count > 0 && !options.WithFront)
                     return;
                 continue;
             }
@@ -51,11 +63,16 @@ internal sealed class BasketSearch(BasketTree tree, BasketJudge judge, Scales sc
             tree.Grow(next.Node);
         }
 
+        if (_isAllProven && _front.Count == 0)
+            PriceBound = tree.LeastPrice;
         _isAllProven &= !tree.IsCutShort;
         if (_front.Count == 0)
             IsFirstProven = _isAllProven;
         IsComplete = _isAllProven;
     }
+
+    /// <summary>What an option may cost when this one is the cheapest.</summary>
+    private long Dearest(PricedBasket cheapest) => (long)decimal.Floor(cheapest.Price * (options.WithFront ? options.PriceRatio : 1));
 
     private void Take(PricedBasket found)
     {
@@ -67,7 +84,7 @@ internal sealed class BasketSearch(BasketTree tree, BasketJudge judge, Scales sc
         if (_front.Count == 0)
         {
             IsFirstProven = _isAllProven;
-            tree.LeaveOutOver((long)decimal.Floor(least.Price * priceRatio));
+            tree.LeaveOutOver(Dearest(least));
         }
 
         tree.LeaveOutAlike(least);

@@ -3,7 +3,7 @@ namespace Loadmark.Planning.Buying;
 /// <summary>
 /// All baskets in the order of price, without their wiring: of that it knows only what every basket that feeds everything must
 /// have. A basket grows by one supply at a time, and waits until nothing cheaper is left that it, or what may come of it, could
-/// be; baskets of one price come the lighter first, and of those the one with more to spare.
+/// be; baskets of one price come the lighter first, of those the one with more to spare, and then the one of fewer supplies.
 /// </summary>
 internal sealed class BasketTree
 {
@@ -17,17 +17,21 @@ internal sealed class BasketTree
     private readonly PriceBound _bound;
     private readonly double[] _pricePerMilliwatt;
     private readonly PriorityQueue<BasketNode, long> _waiting = new();
-    private readonly PriorityQueue<(BasketNode Node, PricedBasket Basket), (long Mass, long Spare)> _ready = new();
+    private readonly PriorityQueue<(BasketNode Node, PricedBasket Basket), (long Mass, long Spare, int Supplies, string Counts)> _ready = new();
     private readonly List<Basket> _closed = [];
     private readonly List<PricedBasket> _listed = [];
     private long _mostPrice = long.MaxValue;
     private int _looks;
 
     /// <summary>Begins with nothing bought.</summary>
-    public BasketTree(BuyProblem problem, OfferScreen offers, Scales scales, SearchClock clock)
+    /// <param name="offers">The offers.</param>
+    /// <param name="scales">Their prices and masses.</param>
+    /// <param name="cuts">What every basket that feeds everything must have.</param>
+    /// <param name="clock">How long to search.</param>
+    public BasketTree(OfferScreen offers, Scales scales, List<CoverCut> cuts, SearchClock clock)
     {
         (_offers, _scales, _clock) = (offers, scales, clock);
-        _bound = new PriceBound(new CoverCuts(problem, offers).All(), scales.Prices);
+        _bound = new PriceBound(cuts, scales.Prices);
         _pricePerMilliwatt = new double[_bound.Order.Length + 1];
         _pricePerMilliwatt[^1] = double.PositiveInfinity;
         for (var place = _bound.Order.Length - 1; place >= 0; place--)
@@ -123,7 +127,7 @@ internal sealed class BasketTree
         if (node.Price > LeastPrice)
             _waiting.Enqueue(node, node.Price);
         else if (!_closed.Exists(closed => IsMore(basket.Basket, closed)))
-            _ready.Enqueue((node, basket), (basket.Mass, -basket.Spare));
+            _ready.Enqueue((node, basket), (basket.Mass, -basket.Spare, counts.Sum(), string.Join(',', counts.Select(static count => $"{9999 - count}"))));
     }
 
     /// <summary>What it, or what comes of it, costs at the least; null where nothing does that is worth having.</summary>
