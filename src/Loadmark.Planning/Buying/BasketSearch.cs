@@ -28,13 +28,12 @@ internal sealed class BasketSearch(BasketTree tree, BasketGuess guess, BasketJud
     /// <summary>Searches until all are found, or the time is over; then at least a basket that feeds everything is there, if one was guessed.</summary>
     public void Run()
     {
-        var guessed = guess.Find() is { } basket ? scales.Of(Shrink(basket)) : null;
+        var guessed = guess.Find() is { } basket ? scales.Of(basket) : null;
         if (guessed is not null)
             tree.LeaveOutOver(Dearest(guessed));
-        _isAllProven = true;
         Search();
         if (_front.Count == 0 && guessed is not null)
-            _front.Add(guessed);
+            _front.Add(scales.Of(Shrink(guessed.Basket)));
     }
 
     private void Search()

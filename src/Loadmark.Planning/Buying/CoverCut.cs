@@ -17,4 +17,13 @@ internal sealed record CoverCut(long[] Worths, long Need)
 
         return true;
     }
+
+    /// <summary>Whether a basket has what is needed.</summary>
+    public bool HoldsFor(Basket basket)
+    {
+        Int128 sum = 0;
+        for (var offer = 0; offer < Worths.Length; offer++)
+            sum += (Int128)Worths[offer] * basket.Counts[offer];
+        return sum >= Need;
+    }
 }

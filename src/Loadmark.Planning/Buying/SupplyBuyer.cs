@@ -38,9 +38,9 @@ public static class SupplyBuyer
         var problem = new BuyProblem(whole, options.Only);
         var screen = new OfferScreen(problem, offers);
         var scales = new Scales(screen.Useful, problem.OwnedSpare, options);
-        var judge = new BasketJudge(problem, screen, options.CheckTimeLimit, clock, cancellation);
-        var hopeless = new Hopeless(problem, screen, options.CheckTimeLimit, clock, cancellation);
         var cuts = new CoverCuts(problem, screen).All();
+        var judge = new BasketJudge(problem, screen, cuts, options.CheckTimeLimit, clock, cancellation);
+        var hopeless = new Hopeless(problem, screen, options.CheckTimeLimit, clock, cancellation);
         var search = new BasketSearch(new BasketTree(screen, scales, cuts, clock), new BasketGuess(screen, scales, cuts, judge), judge, scales, options);
         var unsuited = hopeless.Loads();
         if (unsuited.Count == 0)
