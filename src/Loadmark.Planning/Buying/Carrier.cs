@@ -42,19 +42,29 @@ internal sealed class Carrier
     /// <summary>Whether a demand's loads fit on some outlet.</summary>
     public bool Fits(int demand, bool straightOnly) => Array.Exists(_fits, kind => Fits(kind[demand], straightOnly));
 
-    /// <summary>The most that loads on it can be worth when each outlet takes one: an upper bound.</summary>
-    /// <param name="worths">What each load of a demand is worth; not negative.</param>
-    /// <param name="straightOnly">Whether loads over reversing leads are left out.</param>
-    public long MostAlone(long[] worths, bool straightOnly) =>
-        Math.Min(MostByOutlets(worths, straightOnly), MostByTotals(worths, straightOnly));
+    /// <summary>Its kinds of outlets.</summary>
+    public IReadOnlyList<OutletKind> Kinds => _supply.Kinds;
 
-    /// <summary>The most that loads on it can be worth when each outlet has the lead with the most plugs: an upper bound.</summary>
+    /// <summary>The most that loads on it can be worth: an upper bound.</summary>
+    /// <param name="way">How outlets feed them.</param>
     /// <param name="worths">What each load of a demand is worth; not negative.</param>
-    public long MostShared(long[] worths) =>
-        Math.Min(_supply.Kinds.Select((kind, index) => kind.Count * _rooms[index].Most(worths, _plugs)).Sum(), MostByTotals(worths, straightOnly: false));
+    /// <param name="without">The kinds of which an outlet each is not to be had.</param>
+    public long Most(CarryingWay way, long[] worths, ReadOnlySpan<int> without = default)
+    {
+        var byOutlets = way == CarryingWay.Shared ? MostShared(worths, without) : MostByOutlets(worths, way == CarryingWay.AloneStraight, without);
+        return Math.Min(byOutlets, MostByTotals(worths, way == CarryingWay.AloneStraight));
+    }
+
+    private long MostShared(long[] worths, ReadOnlySpan<int> without)
+    {
+        var sum = 0L;
+        for (var kind = 0; kind < _rooms.Length; kind++)
+            sum += (_supply.Kinds[kind].Count - without.Count(kind)) * _rooms[kind].Most(worths, _plugs);
+        return sum;
+    }
 
     /// <summary>The most that loads on it can be worth by its totals alone, however many are on an outlet: an upper bound.</summary>
-    public long MostByTotals(long[] worths, bool straightOnly)
+    private long MostByTotals(long[] worths, bool straightOnly)
     {
         var most = long.MaxValue;
         if (_supply.Amps is { } amps)
@@ -68,10 +78,12 @@ internal sealed class Carrier
     /// The loads that outlets can take one each are the independent sets of a transversal matroid, so taking the worthiest first,
     /// moving others about where that makes room, gives the most.
     /// </summary>
-    private long MostByOutlets(long[] worths, bool straightOnly)
+    private long MostByOutlets(long[] worths, bool straightOnly, ReadOnlySpan<int> without)
     {
         var on = _supply.Kinds.Select(_ => new int[_demands.Count]).ToArray();
         var free = _supply.Kinds.Select(static kind => kind.Count).ToArray();
+        foreach (var kind in without)
+            free[kind]--;
         var sum = 0L;
         foreach (var demand in Enumerable.Range(0, _demands.Count).Where(demand => worths[demand] > 0).OrderByDescending(demand => worths[demand]))
         {
