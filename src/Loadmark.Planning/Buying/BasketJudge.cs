@@ -2,9 +2,9 @@ namespace Loadmark.Planning.Buying;
 
 /// <summary>
 /// Tells whether a basket feeds everything. It asks the planner only what it cannot conclude: what can stand in for a basket that
-/// feeds everything does too, and what a basket that does not can stand in for does not either.
+/// feeds everything does too, what a basket that does not can stand in for does not either, and nothing does that lacks what it must have.
 /// </summary>
-internal sealed class BasketJudge(BuyProblem problem, OfferScreen offers, TimeSpan checkLimit, SearchClock clock, CancellationToken cancellation)
+internal sealed class BasketJudge(BuyProblem problem, OfferScreen offers, List<CoverCut> cuts, TimeSpan checkLimit, SearchClock clock, CancellationToken cancellation)
 {
     private readonly Dictionary<Basket, bool?> _known = [];
     private readonly List<Basket> _feeding = [];
@@ -18,6 +18,8 @@ internal sealed class BasketJudge(BuyProblem problem, OfferScreen offers, TimeSp
     {
         if (_known.TryGetValue(basket, out var known))
             return known;
+        if (cuts.Exists(cut => !cut.HoldsFor(basket)))
+            return false;
         if (_feeding.Exists(feeding => StandsIn(basket, feeding)))
             return true;
         if (_failing.Exists(failing => StandsIn(failing, basket)))
@@ -33,6 +35,9 @@ internal sealed class BasketJudge(BuyProblem problem, OfferScreen offers, TimeSp
             (told ? _feeding : _failing).Add(basket);
         return answer;
     }
+
+    /// <summary>Whether everything would be fed with as many of every offer as can be of use; null when that was not found out.</summary>
+    public bool? FeedsWithAll() => Feeds(new Basket([.. offers.Useful.Select(static offer => offer.Most)]));
 
     /// <summary>The basket as a shopping list.</summary>
     public List<Purchase> PurchasesOf(Basket basket) => [.. basket.Kinds.Select(offer => new Purchase(offers.Useful[offer].Offer, basket.Counts[offer]))];

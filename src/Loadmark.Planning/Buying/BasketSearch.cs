@@ -1,13 +1,17 @@
 namespace Loadmark.Planning.Buying;
 
 /// <summary>
-/// Goes through baskets in the order of price: the model proposes, the planner decides, and what it refuses is cut off. The first
-/// that feeds everything is the cheapest; each later one is lighter or has more to spare than all before it, or it is passed over.
+/// Goes through baskets in the order of price: the tree proposes, the planner decides, and what it refuses is grown further. The
+/// first that feeds everything is the cheapest; each later one is lighter or has more to spare than all before it.
 /// </summary>
-internal sealed class BasketSearch(MasterModel model, BasketJudge judge, Scales scales, bool withFront, decimal priceRatio)
+internal sealed class BasketSearch(BasketTree tree, BasketGuess guess, BasketJudge judge, Scales scales, BuyOptions options)
 {
+    /// <summary>After so many refusals it is asked whether anything on the list would do at all.</summary>
+    private const int RefusalsBeforeAskingForAll = 100;
+
     private readonly List<PricedBasket> _front = [];
     private bool _isAllProven = true;
+    private int _refusals;
 
     /// <summary>The baskets worth choosing between, the cheapest first.</summary>
     public IReadOnlyList<PricedBasket> Front => _front;
@@ -21,64 +25,68 @@ internal sealed class BasketSearch(MasterModel model, BasketJudge judge, Scales 
     /// <summary>What everything costs at the least as far as it is proven, in units of the scale.</summary>
     public long PriceBound { get; private set; }
 
-    /// <summary>Searches until all are found, or the time is over.</summary>
+    /// <summary>Searches until all are found, or the time is over; then at least a basket that feeds everything is there, if one was guessed.</summary>
     public void Run()
     {
-        while (true)
+        var guessed = guess.Find() is { } basket ? scales.Of(basket) : null;
+        if (guessed is not null)
+            tree.LeaveOutOver(Dearest(guessed));
+        Search();
+        if (_front.Count == 0 && guessed is not null)
+            _front.Add(scales.Of(Shrink(guessed.Basket)));
+    }
+
+    private void Search()
+    {
+        while (tree.Next() is { } next)
         {
-            if (Best(model.Cheapest, _front.Count == 0) is not { } cheapest)
+            if (_isAllProven && _front.Count == 0)
+                PriceBound = tree.LeastPrice;
+            options.Progress?.Report(new BuyProgress((decimal)tree.LeastPrice / scales.PriceUnits, _front.Count, null));
+            var feeds = judge.Feeds(next.Basket.Basket);
+            if (feeds == true)
             {
-                if (_front.Count == 0)
-                    IsFirstProven = _isAllProven;
-                IsComplete = _isAllProven && (withFront || _front.Count == 0);
+                Take(next.Basket);
+                if (_front.Count > 0 && !options.WithFront)
+                    return;
+                continue;
+            }
+
+            _isAllProven &= feeds is not null;
+            if (_front.Count == 0 && ++_refusals == RefusalsBeforeAskingForAll && judge.FeedsWithAll() == false)
+            {
+                IsFirstProven = IsComplete = true;
                 return;
             }
 
-            // Of the baskets at this price the lightest, and of those the one with most to spare.
-            var lightest = Best(() => model.Lightest(cheapest.Price), false) ?? cheapest;
-            Take(Best(() => model.MostToSpare(lightest.Price, lightest.Mass), false) ?? lightest);
-            if (_front.Count > 0 && !withFront)
-                return;
+            tree.Grow(next.Node);
         }
+
+        if (_isAllProven && _front.Count == 0)
+            PriceBound = tree.LeastPrice;
+        _isAllProven &= !tree.IsCutShort;
+        if (_front.Count == 0)
+            IsFirstProven = _isAllProven;
+        IsComplete = _isAllProven;
     }
 
-    /// <summary>The first basket that the model proposes and the planner does not refuse; null when there is none left.</summary>
-    private PricedBasket? Best(Func<(Basket? Basket, bool IsProven)> propose, bool setsBound)
-    {
-        while (true)
-        {
-            var (basket, isProven) = propose();
-            _isAllProven &= isProven;
-            if (basket is null)
-                return null;
-            var priced = scales.Of(basket);
-            if (_isAllProven && setsBound)
-                PriceBound = priced.Price;
-            var feeds = judge.Feeds(basket);
-            if (feeds == true)
-                return priced;
-            _isAllProven &= feeds is not null;
-            model.LeaveOutUpTo(basket);
-        }
-    }
+    /// <summary>What an option may cost when this one is the cheapest.</summary>
+    private long Dearest(PricedBasket cheapest) => (long)decimal.Floor(cheapest.Price * (options.WithFront ? options.PriceRatio : 1));
 
     private void Take(PricedBasket found)
     {
+        // Where something could be left out, what is left costs and weighs no more, so it has had its turn or comes to it.
         var least = scales.Of(Shrink(found.Basket));
-        if (least.Basket.Kinds.Any())
-            model.LeaveOutFrom(least.Basket);
-        else
-            model.LeaveOutOver(-1);
-        if (!_front.TrueForAll(before => scales.IsWorthMore(least, before)))
+        tree.LeaveOutMoreThan(least.Basket);
+        if (!least.Basket.Equals(found.Basket) || !_front.TrueForAll(before => scales.IsWorthMore(least, before)))
             return;
-
         if (_front.Count == 0)
         {
             IsFirstProven = _isAllProven;
-            model.LeaveOutOver((long)decimal.Floor(least.Price * priceRatio));
+            tree.LeaveOutOver(Dearest(least));
         }
 
-        model.LeaveOutAlike(least);
+        tree.LeaveOutAlike(least);
         _front.Add(least);
     }
 

@@ -12,6 +12,8 @@ internal sealed class Carrier
     private readonly SupplyTerms _supply;
     private readonly List<Demand> _demands;
     private readonly KindFit?[][] _fits;
+    private readonly ChainRoom[] _rooms;
+    private readonly int _plugs;
     private readonly long[] _amps;
     private readonly long[] _watts;
 
@@ -21,6 +23,8 @@ internal sealed class Carrier
         _supply = supply;
         _demands = problem.Demands;
         _fits = [.. supply.Kinds.Select(kind => _demands.Select(demand => kind.FitOf(demand.Rating, problem.Leads)).ToArray())];
+        _rooms = [.. supply.Kinds.Select(kind => new ChainRoom(kind, problem))];
+        _plugs = problem.Leads.MostPlugs;
         _amps = new long[_demands.Count];
         _watts = new long[_demands.Count];
         for (var demand = 0; demand < _demands.Count; demand++)
@@ -38,14 +42,29 @@ internal sealed class Carrier
     /// <summary>Whether a demand's loads fit on some outlet.</summary>
     public bool Fits(int demand, bool straightOnly) => Array.Exists(_fits, kind => Fits(kind[demand], straightOnly));
 
-    /// <summary>The most that loads on it can be worth when each outlet takes one: an upper bound.</summary>
+    /// <summary>Its kinds of outlets.</summary>
+    public IReadOnlyList<OutletKind> Kinds => _supply.Kinds;
+
+    /// <summary>The most that loads on it can be worth: an upper bound.</summary>
+    /// <param name="way">How outlets feed them.</param>
     /// <param name="worths">What each load of a demand is worth; not negative.</param>
-    /// <param name="straightOnly">Whether loads over reversing leads are left out.</param>
-    public long MostAlone(long[] worths, bool straightOnly) =>
-        Math.Min(MostByOutlets(worths, straightOnly), MostByTotals(worths, straightOnly));
+    /// <param name="without">The kinds of which an outlet each is not to be had.</param>
+    public long Most(CarryingWay way, long[] worths, ReadOnlySpan<int> without = default)
+    {
+        var byOutlets = way == CarryingWay.Shared ? MostShared(worths, without) : MostByOutlets(worths, way == CarryingWay.AloneStraight, without);
+        return Math.Min(byOutlets, MostByTotals(worths, way == CarryingWay.AloneStraight));
+    }
+
+    private long MostShared(long[] worths, ReadOnlySpan<int> without)
+    {
+        var sum = 0L;
+        for (var kind = 0; kind < _rooms.Length; kind++)
+            sum += (_supply.Kinds[kind].Count - without.Count(kind)) * _rooms[kind].Most(worths, _plugs);
+        return sum;
+    }
 
     /// <summary>The most that loads on it can be worth by its totals alone, however many are on an outlet: an upper bound.</summary>
-    public long MostByTotals(long[] worths, bool straightOnly)
+    private long MostByTotals(long[] worths, bool straightOnly)
     {
         var most = long.MaxValue;
         if (_supply.Amps is { } amps)
@@ -59,10 +78,12 @@ internal sealed class Carrier
     /// The loads that outlets can take one each are the independent sets of a transversal matroid, so taking the worthiest first,
     /// moving others about where that makes room, gives the most.
     /// </summary>
-    private long MostByOutlets(long[] worths, bool straightOnly)
+    private long MostByOutlets(long[] worths, bool straightOnly, ReadOnlySpan<int> without)
     {
         var on = _supply.Kinds.Select(_ => new int[_demands.Count]).ToArray();
         var free = _supply.Kinds.Select(static kind => kind.Count).ToArray();
+        foreach (var kind in without)
+            free[kind]--;
         var sum = 0L;
         foreach (var demand in Enumerable.Range(0, _demands.Count).Where(demand => worths[demand] > 0).OrderByDescending(demand => worths[demand]))
         {

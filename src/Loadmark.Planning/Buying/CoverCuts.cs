@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Loadmark.Core.Gear;
 using Loadmark.Core.Ratings;
 
 namespace Loadmark.Planning.Buying;
@@ -18,7 +17,7 @@ internal sealed class CoverCuts
     private readonly BuyProblem _problem;
     private readonly ImmutableArray<Carrier> _owned;
     private readonly ImmutableArray<Carrier> _offers;
-    private readonly bool[] _pairs;
+    private readonly PairGain _pairs;
 
     /// <summary>Looks at the supplies.</summary>
     public CoverCuts(BuyProblem problem, OfferScreen offers)
@@ -26,38 +25,44 @@ internal sealed class CoverCuts
         _problem = problem;
         _owned = [.. problem.Owned.Select(supply => new Carrier(supply, problem))];
         _offers = [.. offers.Useful.Select(offer => new Carrier(offer.Terms, problem))];
-        var kinds = problem.Owned.Concat(offers.Useful.Select(static offer => offer.Terms)).SelectMany(static supply => supply.Kinds)
-            .Where(static kind => kind.Rating.Form.Value == SupplyForm.Direct).ToList();
-        _pairs = [.. problem.Demands.Select(demand => CanBePaired(demand.Rating, kinds))];
+        _pairs = new PairGain(problem, [.. _owned, .. _offers]);
     }
 
-    /// <summary>The cuts, each once.</summary>
-    public IEnumerable<CoverCut> All()
+    /// <summary>The cuts, without those that another one implies.</summary>
+    public List<CoverCut> All()
     {
-        var seen = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var worths in Worths())
+        var kept = new List<CoverCut>();
+        foreach (var cut in Worths().SelectMany(Of).Where(static cut => cut.Need > 0))
         {
-            foreach (var cut in Of(worths))
-            {
-                if (cut.Need > 0 && seen.Add($"{cut.Need}:{string.Join(',', cut.Worths)}"))
-                    yield return cut;
-            }
+            if (kept.Exists(other => other.Implies(cut)))
+                continue;
+            kept.RemoveAll(cut.Implies);
+            kept.Add(cut);
         }
+
+        return kept;
     }
 
     private IEnumerable<CoverCut> Of(long[] worths)
     {
         var (leads, all) = (_problem.Leads, worths.Select((worth, demand) => worth * _problem.Demands[demand].Count).Sum());
         var most = worths.Max();
-        var paired = (leads.Series + leads.Parallel) * worths.Where((_, demand) => _pairs[demand]).DefaultIfEmpty().Max();
-        yield return Cut(carrier => carrier.MostAlone(worths, straightOnly: false), all - paired - (leads.Extra * most));
+        yield return Cut(CarryingWay.Alone, worths, all - (leads.Extra * most));
         if (leads.Extra > 0)
-            yield return Cut(carrier => carrier.MostByTotals(worths, straightOnly: false), all - paired);
+            yield return Cut(CarryingWay.Shared, worths, all);
         if (leads.Reversing > 0)
-            yield return Cut(carrier => carrier.MostAlone(worths, straightOnly: true), all - paired - ((leads.Extra + leads.Reversing) * most));
+            yield return Cut(CarryingWay.AloneStraight, worths, all - ((leads.Extra + leads.Reversing) * most));
     }
 
-    private CoverCut Cut(Func<Carrier, long> worthOf, long need) => new([.. _offers.Select(worthOf)], need - _owned.Sum(worthOf));
+    /// <summary>A supply that alone is worth all that is needed counts as that much and no more.</summary>
+    private CoverCut Cut(CarryingWay way, long[] worths, long need)
+    {
+        var missing = need - _owned.Sum(carrier => carrier.Most(way, worths));
+        if (missing > 0 && _problem.Leads.PairLeads > 0)
+            missing -= _pairs.Of(way, worths);
+        missing = Math.Max(0, missing);
+        return new CoverCut([.. _offers.Select(offer => missing == 0 ? 0 : Math.Min(offer.Most(way, worths), missing))], missing);
+    }
 
     private IEnumerable<long[]> Worths()
     {
@@ -83,14 +88,4 @@ internal sealed class CoverCuts
     private static object ClassOf(LoadRating rating) => (rating.Form.Value, rating.Voltage.Value, rating.Polarity.Value, rating.Plug.Value);
 
     private static decimal StartOf(LoadRating rating) => rating.Starting?.Value.Value ?? 0;
-
-    /// <summary>Whether two outlets in series or side by side may feed it. None of those leads exchanges centre and sleeve.</summary>
-    private bool CanBePaired(LoadRating load, List<OutletKind> kinds)
-    {
-        var suits = VoltageSpan.Of(load);
-        var spans = kinds.Where(kind => kind.Rating.Polarity.Value == load.Polarity.Value).SelectMany(static kind => kind.Rating.Modes)
-            .Select(static mode => mode.Volts).OfType<QuantityRange<Volt>>().Select(static range => new VoltageSpan(range.Low.Value, range.High.Value)).Distinct().ToList();
-        return (_problem.Leads.Series > 0 && spans.Exists(one => spans.Exists(other => suits.Overlap(one.Low + other.Low, one.High + other.High) is not null)))
-            || (_problem.Leads.Parallel > 0 && spans.Exists(one => suits.Overlap(one.Low, one.High) is not null));
-    }
 }

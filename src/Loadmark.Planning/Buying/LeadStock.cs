@@ -7,6 +7,8 @@ namespace Loadmark.Planning.Buying;
 /// <summary>What the leads on hand allow beyond one load an outlet, less those that pinned feeds use.</summary>
 internal sealed class LeadStock
 {
+    private readonly List<(LeadType Type, int Plugs)> _pairs = [];
+
     /// <summary>Counts the leads.</summary>
     /// <param name="pinned">The rig with its pinned feeds only.</param>
     /// <param name="loads">How many loads there are to feed.</param>
@@ -19,13 +21,10 @@ internal sealed class LeadStock
             HasOtherPlugs |= count > 0 && lead.Plug is not null;
             switch (lead.Type)
             {
-                case LeadType.Series:
-                    Series += count * plugs;
-                    PairLeads += count;
-                    break;
-                case LeadType.Parallel:
-                    Parallel += count * plugs;
-                    PairLeads += count;
+                case LeadType.Series or LeadType.Parallel:
+                    Series += lead.Type == LeadType.Series ? count * plugs : 0;
+                    Parallel += lead.Type == LeadType.Parallel ? count * plugs : 0;
+                    _pairs.AddRange(Enumerable.Repeat((lead.Type, plugs), count));
                     break;
                 default:
                     Reversing += lead.Type == LeadType.Reversing ? count * plugs : 0;
@@ -45,8 +44,11 @@ internal sealed class LeadStock
     /// <summary>The plugs of all parallel leads.</summary>
     public int Parallel { get; }
 
-    /// <summary>How many series and parallel leads there are: each takes two outlets.</summary>
-    public int PairLeads { get; }
+    /// <summary>The series and parallel leads, with how many plugs each; each takes two outlets.</summary>
+    public IReadOnlyList<(LeadType Type, int Plugs)> Pairs => _pairs;
+
+    /// <summary>How many series and parallel leads there are.</summary>
+    public int PairLeads => _pairs.Count;
 
     /// <summary>How many loads more than one an outlet all leads with several plugs can take.</summary>
     public int Extra { get; }

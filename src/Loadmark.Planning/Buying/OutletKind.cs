@@ -11,7 +11,7 @@ namespace Loadmark.Planning.Buying;
 internal sealed class OutletKind(OutletRating rating, int count)
 {
     /// <summary>Covers the last digits of divisions, which the rules forgive.</summary>
-    private const decimal Forgiven = 1.000000001m;
+    public const decimal Forgiven = 1.000000001m;
 
     /// <summary>What each of them gives.</summary>
     public OutletRating Rating { get; } = rating;

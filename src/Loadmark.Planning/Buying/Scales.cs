@@ -78,6 +78,9 @@ internal sealed class Scales
     /// <summary>Its price in the user's money.</summary>
     public decimal PriceOf(Basket basket) => basket.Kinds.Sum(offer => _offers[offer].Offer.Price * basket.Counts[offer]);
 
+    /// <summary>The fewest milliwatts that are so many whole watts.</summary>
+    public static long MilliwattsOf(long watts) => watts * Milli;
+
     /// <summary>Milliwatts as whole watts, rounded down.</summary>
     public static long WholeWatts(long milliwatts) => (long)Math.Floor(milliwatts / (decimal)Milli);
 }

@@ -11,6 +11,8 @@ public static class SupplyBuyer
     private const string RoomName = "room";
     private const int LeastPriority = 3;
 
+    private static readonly TimeSpan LastLook = TimeSpan.FromSeconds(0.5);
+
     /// <summary>
     /// Finds the cheapest supplies with which every load is fed, and the options worth choosing between. The same rig, offers and
     /// options give the same answer as long as no time limit ends the search.
@@ -36,9 +38,10 @@ public static class SupplyBuyer
         var problem = new BuyProblem(whole, options.Only);
         var screen = new OfferScreen(problem, offers);
         var scales = new Scales(screen.Useful, problem.OwnedSpare, options);
-        var judge = new BasketJudge(problem, screen, options.CheckTimeLimit, clock, cancellation);
+        var cuts = new CoverCuts(problem, screen).All();
+        var judge = new BasketJudge(problem, screen, cuts, options.CheckTimeLimit, clock, cancellation);
         var hopeless = new Hopeless(problem, screen, options.CheckTimeLimit, clock, cancellation);
-        var search = new BasketSearch(new MasterModel(problem, screen, scales, clock, cancellation), judge, scales, options.WithFront, options.PriceRatio);
+        var search = new BasketSearch(new BasketTree(screen, scales, cuts, clock), new BasketGuess(screen, scales, cuts, judge), judge, scales, options);
         var unsuited = hopeless.Loads();
         if (unsuited.Count == 0)
             search.Run();
@@ -54,11 +57,7 @@ public static class SupplyBuyer
                 (false, true) => BuyStatus.Infeasible,
                 _ => BuyStatus.Unknown,
             },
-            Front =
-            [
-                .. search.Front.OrderBy(static basket => basket.Price).ThenBy(static basket => basket.Mass).ThenByDescending(static basket => basket.Spare)
-                    .Select(basket => Describe(basket, problem, judge, scales, options, cancellation)),
-            ],
+            Front = [.. Describe(search.Front, problem, judge, scales, options, cancellation)],
             IsFrontComplete = unsuited.Count > 0 || search.IsComplete,
             PriceBound = (decimal)search.PriceBound / scales.PriceUnits,
             Unsuited = [.. unsuited],
@@ -85,17 +84,36 @@ public static class SupplyBuyer
         return loads;
     }
 
+    /// <summary>Plans the wiring of each option, several at a time; what one plan comes to does not depend on the others.</summary>
+    private static BuyOption[] Describe(
+        IReadOnlyList<PricedBasket> baskets, BuyProblem problem, BasketJudge judge, Scales scales, BuyOptions options, CancellationToken cancellation)
+    {
+        var described = new BuyOption[baskets.Count];
+        var done = 0;
+        Parallel.For(0, baskets.Count, index =>
+        {
+            described[index] = Describe(baskets[index], problem, judge, scales, options, cancellation);
+            options.Progress?.Report(new BuyProgress((decimal)baskets[^1].Price / scales.PriceUnits, baskets.Count, Interlocked.Increment(ref done)));
+        });
+        return described;
+    }
+
     private static BuyOption Describe(PricedBasket basket, BuyProblem problem, BasketJudge judge, Scales scales, BuyOptions options, CancellationToken cancellation)
     {
         var purchases = judge.PurchasesOf(basket.Basket);
         var (rig, planOptions) = problem.With(purchases, options.PlanTimeLimit);
+        var plan = RigPlanner.Plan(rig, planOptions, cancellation);
+
+        // That everything can be fed is known; whoever stops the search wants to see how all the same.
+        if (plan.Unfed.Count > 0 && cancellation.IsCancellationRequested)
+            plan = RigPlanner.Plan(rig, planOptions with { TimeLimit = LastLook }, CancellationToken.None);
         return new BuyOption
         {
             Purchases = [.. purchases],
             Price = scales.PriceOf(basket.Basket),
             MassGrams = basket.Mass == scales.UnknownMass ? null : (decimal)basket.Mass / scales.MassUnits,
             Spare = new Watts(Math.Max(0, basket.Spare)),
-            Plan = RigPlanner.Plan(rig, planOptions, cancellation),
+            Plan = plan,
         };
     }
 }

@@ -221,13 +221,21 @@ public sealed class PlanExplainer
         var volts = rating.Voltage.Value.Low;
         var form = rating.Form.Value == SupplyForm.Alternating ? " a.c." : "";
         var label = $"{volts} {(form.Length > 0 ? "AC" : "DC")} {amps}";
-        return ($"{volts}{form} {amps}", new Outlet
+        return ($"{volts}{form} {amps}{Unusual(rating)}", new Outlet
         {
             Id = "1",
             Label = NameplateReader.Read(label),
             Polarity = rating.Polarity.Value,
             Plug = rating.Plug.Value,
         });
+    }
+
+    /// <summary>What must be said of an outlet because it is not what one takes for granted: centre negative over a plug of 5.5x2.1.</summary>
+    private static string Unusual(LoadRating rating)
+    {
+        var polarity = rating.Form.Value == SupplyForm.Direct && rating.Polarity.Value != Polarity.CentreNegative ? $" {PolarityText.Of(rating.Polarity.Value)}" : "";
+        var plug = rating.Plug.Value == Plug.Common ? "" : $" plug {rating.Plug.Value}";
+        return polarity + plug;
     }
 
     private string Free(string name)

@@ -1,5 +1,7 @@
 using Loadmark.Answers;
 using Loadmark.Core.Nameplates;
+using Loadmark.Core.Offers;
+using Loadmark.Core.Rigs;
 using Loadmark.Files.PriceLists;
 using Loadmark.Hosting;
 using Loadmark.Planning.Buying;
@@ -31,9 +33,8 @@ internal sealed class BuyCommand(Surroundings around, IRigSource source)
             room.Add(plate);
         }
 
-        var options = new BuyOptions { Room = [.. room], Only = request.Only.Count == 0 ? null : request.Only.ToHashSet(StringComparer.Ordinal) };
         var interruption = around.Interruption();
-        var result = SupplyBuyer.Buy(rig, offers, options, interruption);
+        var result = Buy(rig, offers, [.. room], request.Only, interruption);
         if (request.Json)
             BuyJson.Write(around.Output, result);
         else
@@ -41,5 +42,12 @@ internal sealed class BuyCommand(Surroundings around, IRigSource source)
         if (interruption.IsCancellationRequested)
             return ExitCode.Interrupted;
         return result.Front.Count > 0 ? ExitCode.Fine : ExitCode.Refused;
+    }
+
+    private BuyResult Buy(Rig rig, IReadOnlyList<Offer> offers, ValueList<Nameplate> room, IReadOnlyCollection<string> only, CancellationToken interruption)
+    {
+        using var talk = new ProgressTalk(around.Error, around.Time);
+        var options = new BuyOptions { Room = room, Only = only.Count == 0 ? null : only.ToHashSet(StringComparer.Ordinal), Progress = talk };
+        return SupplyBuyer.Buy(rig, offers, options, interruption);
     }
 }

@@ -5,7 +5,7 @@ namespace Loadmark.Planning.Tests.Buying;
 /// <summary>What is bought for small random rigs is as good as the best of all baskets, which are tried one by one by the rules alone.</summary>
 public sealed class ShopOracleTests(ITestOutputHelper output)
 {
-    private const int Shops = 150;
+    private const int Shops = 300;
 
     [Fact]
     public void The_cheapest_and_the_front_are_those_of_all_baskets()

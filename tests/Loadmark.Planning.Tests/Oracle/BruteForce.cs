@@ -7,7 +7,8 @@ namespace Loadmark.Planning.Tests.Oracle;
 
 /// <summary>
 /// Tries every wiring of a small rig and judges each by the rules alone. A wiring that a rule refuses is not carried
-/// further: no feed more can mend what is wrong with those there are.
+/// further, since no feed more can mend what is wrong with those there are; nor is one whose levels are no better than the
+/// best so far, since no feed more makes a level better; and of outlets alike, none in use, the first is taken.
 /// </summary>
 internal sealed class BruteForce
 {
@@ -16,129 +17,237 @@ internal sealed class BruteForce
     private readonly Feed[] _pinned;
     private readonly HashSet<string> _idleSupplies;
     private readonly IReadOnlySet<string>? _only;
+    private readonly bool _leavesOut;
+    private readonly int _fedByPinned;
+    private readonly int _usedByPinned;
+    private readonly int[] _twinsBefore;
+    private List<Choice>? _choices;
 
-    public BruteForce(Rig rig, IReadOnlySet<string>? only = null)
+    /// <summary>Looks at a rig.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="only">The supplies that may be used; null for all.</param>
+    /// <param name="leavesOut">Whether what cannot be better is left out; else every wiring that the rules allow is looked at.</param>
+    public BruteForce(Rig rig, IReadOnlySet<string>? only = null, bool leavesOut = true)
     {
+        _leavesOut = leavesOut;
         _pinned = [.. (rig.Wired ?? []).Items.Where(feed => feed.Pinned)];
         _rig = rig with { Wired = [.. _pinned] };
         _bare = WiredRig.Of(_rig);
         _only = only;
         _idleSupplies = RigChecker.Check(_bare).Findings.Items.Where(finding => finding.Rule == "mains-mismatch")
             .Select(finding => finding.Subjects[0]).ToHashSet(StringComparer.Ordinal);
+        _fedByPinned = Enumerable.Range(0, _bare.Loads.Count).Where(load => _bare.Loads[load].Feeds.Count > 0).Sum(static load => 1 << load);
+        _usedByPinned = Enumerable.Range(0, _bare.Outlets.Count).Where(outlet => _bare.Outlets[outlet].Feeds.Count > 0).Sum(static outlet => 1 << outlet);
+
+        // Outlets of one supply that the file gives in the same words.
+        _twinsBefore = [.. Enumerable.Range(0, _bare.Outlets.Count).Select(outlet => Enumerable.Range(0, outlet)
+            .Where(before => _bare.Outlets[before].Rating.Supply == _bare.Outlets[outlet].Rating.Supply
+                && _bare.Outlets[before].Rating.Outlet with { Id = "" } == _bare.Outlets[outlet].Rating.Outlet with { Id = "" })
+            .Sum(static before => 1 << before))];
     }
 
+    /// <summary>The levels of the best wiring.</summary>
     public decimal[]? Best { get; private set; }
 
+    /// <summary>The best wiring.</summary>
     public Rig? BestRig { get; private set; }
 
+    /// <summary>How many wirings the rules were asked about.</summary>
     public int Tried { get; private set; }
 
+    /// <summary>Finds the best wiring.</summary>
     public BruteForce Run()
     {
-        Extend(0, [.. _pinned]);
+        var levels = Judge(_pinned) ?? Levels.Of(_rig);
+        Extend([.. _pinned], new Taken(0, 0, 0), levels, stopWhenFed: false);
         return this;
     }
 
     /// <summary>Whether some wiring feeds every load; tried until one does.</summary>
-    public bool FeedsAll() => FeedsRest(0, [.. _pinned]);
+    public bool FeedsAll()
+    {
+        Extend([.. _pinned], new Taken(0, 0, 0), Levels.Of(_rig), stopWhenFed: true);
+        return Best is not null;
+    }
 
     /// <summary>One of the feeds that the rules allow alone; null when there is none.</summary>
-    public Feed? AnyFeed(int pick)
-    {
-        var allowed = Enumerable.Range(0, _bare.Outlets.Count).Where(outlet => IsFree(outlet, []))
-            .SelectMany(outlet => FeedsFrom(outlet, [])).Where(feed => IsAllowed([feed])).ToList();
-        return allowed.Count == 0 ? null : allowed[pick % allowed.Count];
-    }
+    public Feed? AnyFeed(int pick) => Choices.Count == 0 ? null : Choices[pick % Choices.Count].Feed;
 
-    private void Extend(int from, List<Feed> feeds)
+    /// <summary>The feeds that the rules allow alone.</summary>
+    private List<Choice> Choices => _choices ??= [.. AllChoices()];
+
+    /// <summary>
+    /// Decides about the first load that nothing was decided about: each feed that has it, or dark. So every set of feeds comes up
+    /// once. No level gets better by one feed more, so what is no better already than the best wiring is not carried further.
+    /// </summary>
+    private void Extend(List<Feed> feeds, Taken taken, decimal[] levels, bool stopWhenFed)
     {
-        Judge(feeds);
-        for (var outlet = from; outlet < _bare.Outlets.Count; outlet++)
+        if (stopWhenFed ? Best is not null || taken.Dark != 0 || IsHopeless(feeds, taken) != 0 : !CouldBeBetter(feeds, taken, levels))
+            return;
+        var load = 0;
+        while (load < _bare.Loads.Count && ((_fedByPinned | taken.Fed | taken.Dark) >> load & 1) == 1)
+            load++;
+        if (load == _bare.Loads.Count)
         {
-            if (!IsFree(outlet, feeds))
-                continue;
-            foreach (var feed in FeedsFrom(outlet, feeds))
-            {
-                feeds.Add(feed);
-                if (IsAllowed(feeds))
-                    Extend(outlet + 1, feeds);
-                feeds.RemoveAt(feeds.Count - 1);
-            }
+            if (Best is null || Levels.Compare(levels, Best) < 0)
+                (Best, BestRig) = (levels, _rig with { Wired = [.. feeds] });
+            return;
         }
+
+        foreach (var choice in Choices)
+        {
+            if ((choice.Loads >> load & 1) == 0 || !IsOpen(choice, feeds, taken) || IsTwin(choice, taken))
+                continue;
+            feeds.Add(choice.Feed);
+            if (Judge(feeds) is { } now)
+                Extend(feeds, taken with { Fed = taken.Fed | choice.Loads, Outlets = taken.Outlets | choice.Outlets }, now, stopWhenFed);
+            feeds.RemoveAt(feeds.Count - 1);
+        }
+
+        Extend(feeds, taken with { Dark = taken.Dark | 1 << load }, levels, stopWhenFed);
     }
 
-    private bool FeedsRest(int from, List<Feed> feeds)
+    private bool CouldBeBetter(List<Feed> feeds, Taken taken, decimal[] levels)
     {
-        if (_bare.Loads.Items.All(load => feeds.Exists(feed => feed.To.Items.Contains(load.Id))))
+        if (Best is null || !_leavesOut)
             return true;
-        for (var outlet = from; outlet < _bare.Outlets.Count; outlet++)
+        var dark = taken.Dark | IsHopeless(feeds, taken);
+        var least = levels.ToArray();
+        (least[0], least[1], least[2]) = (0, 0, 0);
+        for (var load = 0; load < _bare.Loads.Count; load++)
         {
-            if (!IsFree(outlet, feeds))
+            if ((dark >> load & 1) == 0)
                 continue;
-            foreach (var feed in FeedsFrom(outlet, feeds))
-            {
-                feeds.Add(feed);
-                if (IsAllowed(feeds) && FeedsRest(outlet + 1, feeds))
-                    return true;
-                feeds.RemoveAt(feeds.Count - 1);
-            }
+            least[0]++;
+            least[1] += _rig.Loads[load].Priority == 1 ? 1 : 0;
+            least[2] += _rig.Loads[load].Priority is null or 2 ? 1 : 0;
+        }
+
+        least[0] = Math.Max(least[0], Undecided(taken) - MostMore(feeds, taken) + System.Numerics.BitOperations.PopCount((uint)taken.Dark));
+        return Levels.Compare(least, Best) < 0;
+    }
+
+    /// <summary>The undecided loads that no feed which is still open has.</summary>
+    private int IsHopeless(List<Feed> feeds, Taken taken)
+    {
+        var all = ((1 << _bare.Loads.Count) - 1) & ~(_fedByPinned | taken.Fed | taken.Dark);
+        foreach (var choice in Choices)
+        {
+            if ((all & choice.Loads) != 0 && IsOpen(choice, feeds, taken))
+                all &= ~choice.Loads;
+        }
+
+        return all;
+    }
+
+    private int Undecided(Taken taken) => _bare.Loads.Count - System.Numerics.BitOperations.PopCount((uint)(_fedByPinned | taken.Fed | taken.Dark));
+
+    /// <summary>More loads than this cannot be fed from the outlets left: one each, and as many more as the leads left have plugs for.</summary>
+    private int MostMore(List<Feed> feeds, Taken taken)
+    {
+        var most = _bare.Outlets.Count - System.Numerics.BitOperations.PopCount((uint)(_usedByPinned | taken.Outlets));
+        foreach (var lead in _rig.Leads)
+            most += ((lead.LoadPlugs ?? _bare.Loads.Count) - 1) * Math.Max(0, (lead.Count ?? 1) - feeds.Count(feed => feed.Lead == lead.Id));
+        return most;
+    }
+
+    private bool IsOpen(Choice choice, List<Feed> feeds, Taken taken) =>
+        (choice.Loads & (taken.Fed | taken.Dark)) == 0 && (choice.Outlets & taken.Outlets) == 0
+        && (choice.Feed.Lead is not { } lead || feeds.Count(feed => feed.Lead == lead) < (_rig.Leads.Items.First(one => one.Id == lead).Count ?? 1));
+
+    /// <summary>Whether an outlet before it, in use by nothing, could change names with an outlet of the feed.</summary>
+    private bool IsTwin(Choice choice, Taken taken)
+    {
+        for (var outlet = 0; outlet < _bare.Outlets.Count && _leavesOut; outlet++)
+        {
+            if ((choice.Outlets >> outlet & 1) == 1 && (_twinsBefore[outlet] & ~(taken.Outlets | _usedByPinned | choice.Outlets)) != 0)
+                return true;
         }
 
         return false;
     }
 
-    private void Judge(List<Feed> feeds)
+    /// <summary>The levels of a wiring; null where a rule refuses it.</summary>
+    private decimal[]? Judge(IReadOnlyList<Feed> feeds)
     {
         Tried++;
         var rig = _rig with { Wired = [.. feeds] };
-        var vector = Levels.Of(rig);
-        if (Best is null || Levels.Compare(vector, Best) < 0)
-            (Best, BestRig) = (vector, rig);
+        var wired = WiredRig.Of(rig);
+        var check = RigChecker.Check(wired);
+        return check.Findings.Items.Any(finding => finding.Severity >= Severity.Fails && finding.Rule is not ("unfed" or "mains-mismatch"))
+            ? null
+            : Levels.Of(rig, wired, check);
     }
 
-    private bool IsAllowed(List<Feed> feeds) => !RigChecker.Check(_rig with { Wired = [.. feeds] }).Findings.Items
-        .Any(finding => finding.Severity >= Severity.Fails && finding.Rule is not ("unfed" or "mains-mismatch"));
+    private IEnumerable<Choice> AllChoices()
+    {
+        for (var outlet = 0; outlet < _bare.Outlets.Count; outlet++)
+        {
+            if (!IsFree(outlet, _pinned))
+                continue;
+            foreach (var (from, joint, at, limitsKnown) in SourcesFrom(outlet, _pinned))
+            {
+                foreach (var lead in LeadsFor(joint))
+                {
+                    foreach (var set in Sets([], 0, lead is null ? 1 : lead.LoadPlugs ?? int.MaxValue, limitsKnown, set => Make(from, joint, at, lead?.Id, set)))
+                    {
+                        var feed = Make(from, joint, at, lead?.Id, [.. set.Select(load => _bare.Loads[load])]);
+                        yield return new Choice(
+                            feed, set.Sum(static load => 1 << load),
+                            Enumerable.Range(0, _bare.Outlets.Count).Where(place => from.Contains(_bare.Outlets[place].Rating.Reference)).Sum(static place => 1 << place));
+                    }
+                }
+            }
+        }
+    }
 
-    private bool IsFree(int outlet, List<Feed> feeds)
+    /// <summary>The leads that suit, no lead of the list among them where a plain one does.</summary>
+    private IEnumerable<Lead?> LeadsFor(Joint joint)
+    {
+        if (joint == Joint.None)
+            yield return null;
+        foreach (var lead in _rig.Leads.Items.Where(lead => _pinned.Count(feed => feed.Lead == lead.Id) < (lead.Count ?? 1)))
+        {
+            var suits = joint switch
+            {
+                Joint.Series => lead.Type == LeadType.Series,
+                Joint.Parallel => lead.Type == LeadType.Parallel,
+                _ => lead.Type is not (LeadType.Series or LeadType.Parallel),
+            };
+            if (suits)
+                yield return lead;
+        }
+    }
+
+    /// <summary>The sets of loads that one feed may have. What the rules refuse is not grown: no load more can mend it.</summary>
+    private IEnumerable<List<int>> Sets(List<int> set, int from, int plugs, bool limitsKnown, Func<List<WiredLoad>, Feed> make)
+    {
+        for (var load = from; load < _bare.Loads.Count && set.Count < plugs; load++)
+        {
+            List<int> more = [.. set, load];
+            if ((_fedByPinned >> load & 1) == 1 || (more.Count > 1 && (!limitsKnown || more.Exists(one => _bare.Loads[one].Rating.Running is null))))
+                continue;
+            if (Judge([.. _pinned, make([.. more.Select(one => _bare.Loads[one])])]) is null)
+                continue;
+            yield return more;
+            foreach (var larger in Sets(more, load + 1, plugs, limitsKnown, make))
+                yield return larger;
+        }
+    }
+
+    private bool IsFree(int outlet, IReadOnlyList<Feed> feeds)
     {
         var rating = _bare.Outlets[outlet].Rating;
         return !_idleSupplies.Contains(rating.Supply.Id)
             && _only?.Contains(rating.Supply.Id) is not false
-            && !feeds.Exists(feed => feed.From.Items.Contains(rating.Reference));
-    }
-
-    private IEnumerable<Feed> FeedsFrom(int outlet, List<Feed> feeds)
-    {
-        var loads = _bare.Loads.Items.Where(load => !feeds.Exists(feed => feed.To.Items.Contains(load.Id))).ToList();
-        var leads = _rig.Leads.Items.Where(lead => feeds.Count(feed => feed.Lead == lead.Id) < (lead.Count ?? 1)).ToList();
-        foreach (var set in Subsets(loads))
-        {
-            foreach (var (from, joint, at, limitsKnown) in SourcesFrom(outlet, feeds))
-            {
-                if (set.Count > 1 && (!limitsKnown || set.Exists(load => load.Rating.Running is null)))
-                    continue;
-                if (joint == Joint.None && set.Count == 1)
-                    yield return Make(from, joint, at, null, set);
-                foreach (var lead in leads)
-                {
-                    var suits = joint switch
-                    {
-                        Joint.Series => lead.Type == LeadType.Series,
-                        Joint.Parallel => lead.Type == LeadType.Parallel,
-                        _ => lead.Type is not (LeadType.Series or LeadType.Parallel),
-                    };
-                    if (suits && set.Count <= (lead.LoadPlugs ?? set.Count))
-                        yield return Make(from, joint, at, lead.Id, set);
-                }
-            }
-        }
+            && !feeds.Any(feed => feed.From.Items.Contains(rating.Reference));
     }
 
     private static Feed Make(OutletRef[] from, Joint joint, Volts[] at, string? lead, List<WiredLoad> loads) =>
         new() { From = [.. from], Joined = joint, At = [.. at], Lead = lead, To = [.. loads.Select(load => load.Id)] };
 
     /// <summary>The outlet alone, and with every later one in series in either order, and in parallel where the two are alike.</summary>
-    private IEnumerable<(OutletRef[] From, Joint Joint, Volts[] At, bool LimitsKnown)> SourcesFrom(int outlet, List<Feed> feeds)
+    private IEnumerable<(OutletRef[] From, Joint Joint, Volts[] At, bool LimitsKnown)> SourcesFrom(int outlet, IReadOnlyList<Feed> feeds)
     {
         var one = _bare.Outlets[outlet];
         foreach (var (volts, isKnown) in SettingsOf(one))
@@ -185,9 +294,12 @@ internal sealed class BruteForce
         }
     }
 
-    private static IEnumerable<List<WiredLoad>> Subsets(List<WiredLoad> loads)
-    {
-        for (var mask = 1; mask < 1 << loads.Count; mask++)
-            yield return [.. loads.Where((_, place) => (mask >> place & 1) == 1)];
-    }
+    /// <summary>A feed that the rules allow alone.</summary>
+    /// <param name="Feed">The feed.</param>
+    /// <param name="Loads">Its loads, a bit each.</param>
+    /// <param name="Outlets">Its outlets, a bit each.</param>
+    private sealed record Choice(Feed Feed, int Loads, int Outlets);
+
+    /// <summary>What is decided, a bit each; pinned feeds apart.</summary>
+    private readonly record struct Taken(int Fed, int Dark, int Outlets);
 }

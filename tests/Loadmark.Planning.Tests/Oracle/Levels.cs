@@ -10,7 +10,12 @@ internal static class Levels
     public static decimal[] Of(Rig rig)
     {
         var wired = WiredRig.Of(rig);
-        var findings = RigChecker.Check(wired).Findings.Items;
+        return Of(rig, wired, RigChecker.Check(wired));
+    }
+
+    public static decimal[] Of(Rig rig, WiredRig wired, CheckResult check)
+    {
+        var findings = check.Findings.Items;
         var fed = rig.Wired!.Value.Items.SelectMany(feed => feed.To.Items).ToHashSet(StringComparer.Ordinal);
         var dark = rig.Loads.Items.Where(load => !fed.Contains(load.Id)).ToList();
         var noise = findings.Where(finding => finding.Rule is "shared-return-digital" or "return-not-its-own" or "ground-loop").ToList();

@@ -4,7 +4,10 @@ using System.Text;
 namespace Loadmark.Planning.Tests.Oracle;
 
 /// <summary>Writes small rigs in which everything a plan looks at occurs, the same for the same seed.</summary>
-internal sealed class RandomRig(int seed)
+/// <param name="seed">The same seed and sizes make the same rig.</param>
+/// <param name="mostLoads">How many loads at the most.</param>
+/// <param name="mostOutlets">How many outlets at the most.</param>
+internal sealed class RandomRig(int seed, int mostLoads = 5, int mostOutlets = 4)
 {
     private static readonly string[] Kinds = ["analog drive", "digital", "digital tuner", "analog modulation", "valve", "odd thing"];
     private static readonly string[] LoadVolts = ["9V", "9V", "9V", "9V", "9V", "9V", "12V", "18V", "9-18V", "9.6V"];
@@ -20,7 +23,7 @@ internal sealed class RandomRig(int seed)
 
     public string Write()
     {
-        var loads = _random.Next(1, 6);
+        var loads = _random.Next(1, mostLoads + 1);
         Line($"rig: Seed {seed}");
         Line("mains: 230 V 50 Hz");
         if (Chance(3))
@@ -58,7 +61,7 @@ internal sealed class RandomRig(int seed)
 
     private void WriteSupplies()
     {
-        var left = _random.Next(2, 5);
+        var left = _random.Next(2, mostOutlets + 1);
         Line("supplies:");
         for (var supply = 1; left > 0; supply++)
         {

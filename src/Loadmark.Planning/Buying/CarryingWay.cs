@@ -1,0 +1,14 @@
+namespace Loadmark.Planning.Buying;
+
+/// <summary>How the outlets of a supply are taken to feed loads.</summary>
+internal enum CarryingWay
+{
+    /// <summary>Each outlet feeds one load, over a straight or a reversing lead.</summary>
+    Alone,
+
+    /// <summary>Each outlet feeds one load over a straight lead.</summary>
+    AloneStraight,
+
+    /// <summary>Each outlet has the lead with the most plugs there is.</summary>
+    Shared,
+}

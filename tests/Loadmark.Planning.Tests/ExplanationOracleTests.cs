@@ -1,0 +1,65 @@
+using Loadmark.Core.Rigs;
+using Loadmark.Planning.Explaining;
+using Loadmark.Planning.Tests.Oracle;
+
+namespace Loadmark.Planning.Tests;
+
+/// <summary>
+/// Explanations of random rigs that cannot be fed, judged by trying every wiring by the rules alone: each set of loads that is named
+/// cannot be fed even alone and none of it is named in vain, and each change that is proposed, made from its words, mends it all.
+/// </summary>
+public sealed class ExplanationOracleTests(ITestOutputHelper output)
+{
+    private const int Rigs = 250;
+
+    [Fact]
+    public void Every_set_named_fails_alone_and_every_change_works()
+    {
+        var (reasons, sets, changes, rigs, unexplained, unmended) = (0, 0, 0, 0, 0, 0);
+        var kinds = new List<string>();
+        for (var seed = 10_001; rigs < Rigs; seed++)
+        {
+            var text = new RandomRig(seed, mostLoads: 6).Write();
+            var rig = Tests.Rigs.Read(text);
+            var plan = RigPlanner.Plan(rig, new PlanOptions(), TestContext.Current.CancellationToken);
+            if (plan.Unfed.Count == 0)
+                continue;
+
+            rigs++;
+            var explanation = PlanExplainer.Explain(plan, new PlanOptions(), TestContext.Current.CancellationToken);
+            unexplained += explanation.Reasons.Count == 0 ? 1 : 0;
+            unmended += explanation.Changes.Count == 0 ? 1 : 0;
+            foreach (var reason in explanation.Reasons)
+            {
+                reasons++;
+                var core = rig with { Loads = [.. rig.Loads.Items.Where(load => reason.Loads.Items.Contains(load.Id))] };
+                Assert.False(FeedsAll(core), $"seed {seed}: {string.Join(", ", reason.Loads)} can be fed alone\n{text}");
+                if (reason.Loads.Count == 1)
+                    continue;
+                sets++;
+                foreach (var load in reason.Loads)
+                {
+                    var less = core with { Loads = [.. core.Loads.Items.Where(other => other.Id != load)] };
+                    Assert.True(FeedsAll(less), $"seed {seed}: {load} has nothing to do with {string.Join(", ", reason.Loads)}\n{text}");
+                }
+            }
+
+            foreach (var change in explanation.Changes)
+            {
+                changes++;
+                kinds.Add(change.StartsWith("one", StringComparison.Ordinal) ? string.Join(' ', change.Split(' ').Take(3)) : change.StartsWith("take", StringComparison.Ordinal) ? "take off" : "several outlets");
+                var mended = ChangeReader.Make(rig, change);
+                Assert.True(mended is not null, $"seed {seed}: nobody understands \"{change}\"");
+                Assert.True(FeedsAll(mended), $"seed {seed}: {change} does not mend it\n{text}");
+            }
+        }
+
+        output.WriteLine($"{rigs} rigs that cannot be fed: {reasons} reasons, {sets} of them of several loads; {changes} changes ({string.Join(", ", kinds.CountBy(static kind => kind).Select(static kind => $"{kind.Key} {kind.Value}"))}); {unexplained} rigs without a reason, {unmended} without a change");
+        Assert.Equal(0, unexplained);
+        Assert.True(sets > 20);
+        Assert.True(changes > Rigs);
+    }
+
+    /// <summary>The order of the signal path has nothing to do with what can be fed.</summary>
+    private static bool FeedsAll(Rig rig) => new BruteForce(rig with { Signal = [] }).FeedsAll();
+}
