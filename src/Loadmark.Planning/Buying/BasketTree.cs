@@ -42,7 +42,10 @@ internal sealed class BasketTree
         }
 
         if (_bound.Least(_bound.Needs, null, 0) is { } least)
+        {
+            LeastPrice = least;
             _waiting.Enqueue(new BasketNode(null, 0, 0, 0, scales.OwnedMilliwatts), least);
+        }
     }
 
     /// <summary>Whether the time, or the room for baskets, came to an end before the baskets did.</summary>

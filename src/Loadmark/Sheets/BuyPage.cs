@@ -46,10 +46,12 @@ internal static class BuyPage
     {
         BuyStatus.Optimal when result.Cheapest is { Purchases.Count: 0 } => "Nothing need be bought: the supplies there are feed every load.",
         BuyStatus.Optimal => "Every load can be fed, and nothing cheaper on the list can do it: proven.",
-        BuyStatus.Feasible => $"Every load can be fed. Whether it can be done for less was not proven in the time; for less than {Money(result.PriceBound)} it cannot.",
+        BuyStatus.Feasible => $"Every load can be fed. Whether it can be done for less was not proven in the time{Below(result, "it cannot")}.",
         BuyStatus.Infeasible => "Nothing on the list feeds every load: proven.",
-        _ => $"Nothing that feeds every load was found in the time; for less than {Money(result.PriceBound)} there is nothing.",
+        _ => $"Nothing that feeds every load was found in the time{Below(result, "there is nothing")}.",
     };
+
+    private static string Below(BuyResult result, string what) => result.PriceBound > 0 ? $"; for less than {Money(result.PriceBound)} {what}" : "";
 
     private static void WriteOption(Sheet sheet, BuyOption option)
     {
