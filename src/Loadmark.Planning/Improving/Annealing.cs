@@ -38,7 +38,6 @@ internal sealed class Annealing
         _weights = new Weights(wiring.Count);
         _random = new Random(seed);
         _isOver = isOver;
-        _cost = _weights.CostOf(wiring);
         Best = FoundWiring.Of(wiring);
     }
 
@@ -59,8 +58,11 @@ internal sealed class Annealing
         if (Reaches(ideal))
             return true;
 
-        var heat = Hottest(ideal);
-        var cooling = Math.Pow(Coldest / heat, 1.0 / changes);
+        var isCrowding = last == Level.Unfed;
+        var heat = isCrowding ? 0.25 * _weights[last] : Hottest(ideal);
+        var coldest = isCrowding ? 0.005 * _weights[last] : Coldest;
+        var cooling = Math.Pow(coldest / heat, 1.0 / changes);
+        _cost = CostNow();
         for (var change = 0; change < changes; change++, heat *= cooling)
         {
             if (change % Patience == 0 && _isOver())
@@ -72,7 +74,7 @@ internal sealed class Annealing
                 continue;
             }
 
-            var cost = _weights.CostOf(_wiring);
+            var cost = CostNow();
             if (cost > _cost && _random.NextDouble() >= Math.Exp((_cost - cost) / heat))
             {
                 _move.Undo();
@@ -89,6 +91,8 @@ internal sealed class Annealing
         }
 
         return false;
+
+        double CostNow() => isCrowding ? _weights.CrowdingCostOf(_wiring) : _weights.CostOf(_wiring);
     }
 
     private bool Reaches(ReadOnlySpan<long> ideal) => Best.Levels.AsSpan(0, ideal.Length).SequenceCompareTo(ideal) <= 0;

@@ -58,6 +58,12 @@ internal sealed class LiveWiring
     /// </summary>
     public double Scatter { get; private set; }
 
+    /// <summary>
+    /// How unevenly outlets are filled: the squares of the shares of their limits that run, added up. Of two wirings that leave
+    /// the same loads dark, the one with fuller outlets has more room on the others.
+    /// </summary>
+    public double Fullness { get; private set; }
+
     /// <summary>The feeds.</summary>
     public IReadOnlyList<LiveFeed> Feeds => _feeds;
 
@@ -257,8 +263,13 @@ internal sealed class LiveWiring
         var stand = feed.Stand;
         for (var place = 0; place < stand.Legs.Length; place++)
         {
-            if (stand.Legs[place].Limit is { } limit && feed.Sums[place].Run > limit.Usable)
+            if (stand.Legs[place].Limit is not { } limit)
+                continue;
+            var run = feed.Sums[place].Run;
+            if (run > limit.Usable)
                 _levels[(int)Level.Thin] += sign;
+            var share = (double)run / Math.Max(1, limit.Most);
+            Fullness += sign * share * share;
         }
 
         _levels[(int)Level.Margins] += sign * feed.Margins;

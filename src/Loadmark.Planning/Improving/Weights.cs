@@ -34,6 +34,13 @@ internal sealed class Weights
     /// <summary>What one more of a level costs.</summary>
     public double this[Level level] => _weights[(int)level];
 
+    /// <summary>What a wiring costs where nothing counts but that everything is fed.</summary>
+    public double CrowdingCostOf(LiveWiring wiring)
+    {
+        const double fullness = 0.5;
+        return _weights[(int)Level.Unfed] * (wiring.Levels[(int)Level.Unfed] - (fullness * wiring.Fullness));
+    }
+
     /// <summary>What a wiring costs.</summary>
     public double CostOf(LiveWiring wiring)
     {

@@ -34,6 +34,7 @@ internal sealed class PlanSearch
     private readonly Floors _floors = new();
     private readonly WiringSpace _space;
     private readonly Annealing _annealing;
+    private readonly bool _isPooled;
     private Candidate? _best;
 
     /// <summary>Prepares.</summary>
@@ -50,6 +51,7 @@ internal sealed class PlanSearch
         _time = time;
         _cancellation = cancellation;
         _begin = time.GetTimestamp();
+        _isPooled = problem.AlikeSupplies.Length > 0 || problem.SlotLeads.Any(static leads => leads.Length > 1);
         _space = new WiringSpace(problem);
         _annealing = new Annealing(_space, FirstWiring.Of(_space), 1, () => IsOver);
     }
@@ -75,17 +77,17 @@ internal sealed class PlanSearch
     public bool? FeedsAll()
     {
         FeedAll(400);
+        if (_annealing.Best.Levels[0] == 0)
+            return true;
+        if (LeavesDark(Finest()))
+            return false;
+        FeedAll(6_400);
         foreach (var problem in Grains())
         {
             if (_annealing.Best.Levels[0] == 0)
                 return true;
             var model = new WiringModel(problem);
             using var solver = Solver(problem, model);
-            if (solver.Ideal(Level.Unfed) is [> 0, ..])
-                return false;
-            FeedAll(3_200);
-            if (_annealing.Best.Levels[0] == 0)
-                return true;
             if (solver.FeedsAll(HintOf(problem, model), _annealing.Best.Levels, TimeFor(problem)) is not { } feeds)
                 continue;
             if (!feeds || problem == _problem)
@@ -96,6 +98,16 @@ internal sealed class PlanSearch
 
         return null;
     }
+
+    /// <summary>Whether a problem's relaxation alone says that something stays dark.</summary>
+    private bool LeavesDark(PlanProblem problem)
+    {
+        using var solver = Solver(problem, new WiringModel(problem));
+        return solver.Ideal(Level.Unfed) is [> 0, ..];
+    }
+
+    /// <summary>Every draw told apart, and only what is alike pooled: the most that a relaxation can say.</summary>
+    private PlanProblem Finest() => _isPooled ? SupplyPooler.Pool(_problem) : _problem;
 
     /// <summary>Looks for a wiring that feeds everything: whether something stays dark decides what must be told apart.</summary>
     private void FeedAll(int effort) => _annealing.Run(new long[_annealing.Best.Levels.Length], effort * _annealing.Loads, Level.Unfed);
@@ -108,7 +120,6 @@ internal sealed class PlanSearch
     {
         var merger = new LoadMerger(_problem);
         var isLarge = _annealing.Loads > Large;
-        var isPooled = _problem.AlikeSupplies.Length > 0 || _problem.SlotLeads.Any(static leads => leads.Length > 1);
         foreach (var ratio in Ratios)
         {
             if (IsOver)
@@ -118,9 +129,9 @@ internal sealed class PlanSearch
             var merged = ratio == 1 ? _problem : merger.Merge(new LoadGrain(ratio, _annealing.Best.Levels[0] > 0));
             if (ratio != 1 && merged.Loads.Length > WorthMerging * _problem.Loads.Length)
                 continue;
-            if (isPooled && (isLarge || ratio == Ratios[0]))
+            if (_isPooled && (isLarge || ratio == Ratios[0]))
                 yield return SupplyPooler.Pool(merged);
-            if (!isPooled || !isLarge)
+            if (!_isPooled || !isLarge)
                 yield return merged;
         }
     }
