@@ -8,6 +8,9 @@ public sealed class BinPackingTests(ITestOutputHelper output)
 {
     private const int MostPlanned = 10;
 
+    /// <summary>Those that take more than two seconds.</summary>
+    private static readonly string[] Hard = ["u120_05", "u120_06", "u120_07", "u120_08", "u120_09"];
+
     public static TheoryData<string> Small() => [.. BinPackingInstance.All().Where(static one => one.Sizes.Length <= MostPlanned).Select(static one => one.Name)];
 
     [Theory]
@@ -28,40 +31,33 @@ public sealed class BinPackingTests(ITestOutputHelper output)
     }
 
     /// <summary>
-    /// Of larger instances it is only asked whether everything can be fed, for a short time each. A wrong answer fails; no answer is
-    /// listed as such. One outlet fewer is too few by its currents alone in nearly all of them, and so it is always proven there.
+    /// Of larger instances it is only asked whether everything can be fed. One outlet fewer is too few by its currents alone in
+    /// nearly all of them; that is proven at once. The fewest outlets are found in seconds on a machine that has nothing else to
+    /// do; a minute is for one that has. Of the hardest it is only asked that no answer is wrong.
     /// </summary>
-    /// <param name="items">How many items the instances have.</param>
-    /// <param name="seconds">How long each question may take.</param>
-    /// <param name="mostOpen">How many instances may be left without an answer for the fewest outlets.</param>
     [Theory]
-    [InlineData(20, 3, 3)]
-    [InlineData(30, 1, 10)]
-    [InlineData(60, 1, 6)]
-    [InlineData(120, 1, 10)]
-    public void Larger_ones_are_never_answered_wrongly(int items, int seconds, int mostOpen)
+    [InlineData(20)]
+    [InlineData(30)]
+    [InlineData(60)]
+    [InlineData(120)]
+    public void The_fewest_outlets_feed_everything_and_one_fewer_does_not(int items)
     {
-        var instances = BinPackingInstance.All().Where(one => one.Sizes.Length == items).ToList();
-        var (open, openBelow) = (new List<string>(), new List<string>());
-        foreach (var instance in instances)
+        var (asked, found, proven) = (0, 0, 0);
+        foreach (var instance in BinPackingInstance.All().Where(one => one.Sizes.Length == items))
         {
-            var sum = instance.Sizes.Sum();
-            var enough = CanFeed(instance, instance.Fewest, seconds);
-            var tooFew = CanFeed(instance, instance.Fewest - 1, seconds);
-            Assert.True(enough is not false, $"{instance.Name}: {instance.Fewest} outlets feed everything, and the planner says that they do not.");
-            Assert.True(tooFew is not true, $"{instance.Name}: {instance.Fewest - 1} outlets cannot feed everything, and the planner says that they do.");
-            if (enough is null)
-                open.Add($"{instance.Name} ({instance.Fewest})");
-            if (tooFew is null)
-                openBelow.Add($"{instance.Name} ({instance.Fewest - 1}{((instance.Fewest - 1) * instance.Capacity < sum ? ", although its items are larger in all" : "")})");
+            var isHard = Hard.Contains(instance.Name);
+            var enough = CanFeed(instance, instance.Fewest, isHard ? 1 : 60);
+            Assert.True(enough ?? isHard, $"{instance.Name}: {instance.Fewest} outlets feed everything, and the planner says {enough?.ToString() ?? "nothing"}.");
+            var isTooFewInAll = (instance.Fewest - 1) * instance.Capacity < instance.Sizes.Sum();
+            var tooFew = CanFeed(instance, instance.Fewest - 1, isTooFewInAll ? 60 : 2);
+            Assert.False(tooFew ?? isTooFewInAll, $"{instance.Name}: {instance.Fewest - 1} outlets cannot feed everything, and the planner says {tooFew?.ToString() ?? "nothing"}.");
+            asked++;
+            found += enough is true ? 1 : 0;
+            proven += tooFew is false ? 1 : 0;
         }
 
-        output.WriteLine($"{instances.Count} instances of {items} items, {seconds} s a question");
-        output.WriteLine($"not found in the time that the fewest outlets suffice: {(open.Count == 0 ? "none" : string.Join(", ", open))}");
-        output.WriteLine($"not proven in the time that one fewer does not: {(openBelow.Count == 0 ? "none" : string.Join(", ", openBelow))}");
-        Assert.NotEmpty(instances);
-        Assert.True(open.Count <= mostOpen, string.Join(", ", open));
-        Assert.DoesNotContain(openBelow, static one => one.Contains("larger in all", StringComparison.Ordinal));
+        output.WriteLine($"{asked} instances of {items} items: in {found} the fewest outlets were found to suffice, in {proven} one fewer was proven too few");
+        Assert.True(asked > 0);
     }
 
     private static bool? CanFeed(BinPackingInstance instance, int outlets, int seconds) =>

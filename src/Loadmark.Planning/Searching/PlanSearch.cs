@@ -19,6 +19,9 @@ internal sealed class PlanSearch
     /// <summary>The share of the time left that an easier problem may take.</summary>
     private const double ShareOfTime = 0.4;
 
+    /// <summary>The share of the time left that goes into improving the wiring at one time.</summary>
+    private const double ShareOfAnnealing = 0.2;
+
     /// <summary>Merging is worth it only where it leaves less than this share of the groups.</summary>
     private const double WorthMerging = 0.85;
 
@@ -35,6 +38,7 @@ internal sealed class PlanSearch
     private readonly WiringSpace _space;
     private readonly Annealing _annealing;
     private readonly bool _isPooled;
+    private int _effort = 400;
     private Candidate? _best;
 
     /// <summary>Prepares.</summary>
@@ -64,6 +68,12 @@ internal sealed class PlanSearch
     public Candidate Best()
     {
         FeedAll(400);
+        foreach (var problem in Relaxed())
+        {
+            if (Relax(problem) is { } found)
+                return found;
+        }
+
         foreach (var problem in Grains())
         {
             if (Settle(problem) is { } found)
@@ -96,7 +106,10 @@ internal sealed class PlanSearch
                 return true;
         }
 
-        return null;
+        // What a model cannot say may still be found.
+        for (var effort = 12_800; _annealing.Best.Levels[0] > 0 && !IsOver; effort *= 2)
+            FeedAll(effort);
+        return _annealing.Best.Levels[0] == 0 ? true : null;
     }
 
     /// <summary>Whether a problem's relaxation alone says that something stays dark.</summary>
@@ -136,19 +149,34 @@ internal sealed class PlanSearch
         }
     }
 
-    /// <summary>The best wiring where one problem's bounds prove it so; else null.</summary>
+    /// <summary>The problems whose relaxations are quick to ask: the coarsest, and the finest.</summary>
+    private IEnumerable<PlanProblem> Relaxed()
+    {
+        var merged = new LoadMerger(_problem).Merge(new LoadGrain(Ratios[0], _annealing.Best.Levels[0] > 0));
+        yield return _isPooled ? SupplyPooler.Pool(merged) : merged;
+        if (merged.Loads.Length < _problem.Loads.Length && !IsOver)
+            yield return Finest();
+    }
+
+    /// <summary>The best wiring where a problem's relaxation alone proves it so; else null.</summary>
+    private Candidate? Relax(PlanProblem problem)
+    {
+        using var solver = Solver(problem, new WiringModel(problem));
+        var before = _floors.Levels;
+        _floors.Raise(solver.Ideal());
+        if (_floors.Levels != before)
+            Anneal();
+        return _floors.AreMetBy(_annealing.Best.Levels) ? BestSoFar() : null;
+    }
+
+    /// <summary>The best wiring where a search in one problem proves it so; else null.</summary>
     private Candidate? Settle(PlanProblem problem)
     {
         var model = new WiringModel(problem);
         using var solver = Solver(problem, model);
-        _floors.Raise(solver.Ideal());
-        Anneal();
-
-        if (_floors.AreMetBy(_annealing.Best.Levels))
-            return BestSoFar();
-
         var answer = solver.Solve(HintOf(problem, model), _annealing.Best.Levels, TimeFor(problem));
         _floors.Raise(answer.Floors());
+        Anneal();
         if (_floors.AreMetBy(_annealing.Best.Levels))
             return BestSoFar();
 
@@ -167,16 +195,18 @@ internal sealed class PlanSearch
         return null;
     }
 
-    /// <summary>Improves the wiring towards what is proven; a large one, where little else helps, for longer.</summary>
+    /// <summary>Improves the wiring towards what is proven, each time for longer; a large one, where little else helps, the most.</summary>
     private void Anneal()
     {
         var begin = Left;
-        var efforts = _annealing.Loads > Large ? new[] { 400, 800, 1_600, 3_200, 6_400, 12_800 } : [400, 800, 1_600];
-        foreach (var effort in efforts)
+        var most = _annealing.Loads > Large ? 6_400 : _effort;
+        for (; _effort <= most; _effort *= 2)
         {
-            if (_annealing.Run(_floors.Ideal, effort * _annealing.Loads) || begin - Left > begin * ShareOfTime)
+            if (_annealing.Run(_floors.Ideal, _effort * _annealing.Loads) || begin - Left > begin * ShareOfAnnealing)
                 break;
         }
+
+        _effort = Math.Min(_effort, 1_600);
     }
 
     /// <summary>
