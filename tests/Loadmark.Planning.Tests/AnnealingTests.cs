@@ -66,7 +66,7 @@ public sealed class AnnealingTests
             }
         }
 
-        static string Describe(LiveWiring wiring) => string.Join(' ', wiring.Levels.ToArray()) + "\n" + string.Join('\n', wiring.Feeds
+        static string Describe(LiveWiring wiring) => string.Join(' ', wiring.Levels.Values.ToArray()) + "\n" + string.Join('\n', wiring.Feeds
             .Select(feed => $"{feed.Stand.Capacity} {feed.Stand.Point.Volts} {string.Join(' ', feed.Loads.Order())}").Order(StringComparer.Ordinal));
     }
 }

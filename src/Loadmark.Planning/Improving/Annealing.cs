@@ -82,7 +82,7 @@ internal sealed class Annealing
             }
 
             _cost = cost;
-            if (_wiring.Levels.SequenceCompareTo(Best.Levels) < 0)
+            if (_wiring.Levels.Values.SequenceCompareTo(Best.Levels) < 0)
             {
                 Best = FoundWiring.Of(_wiring);
                 if (Reaches(ideal))

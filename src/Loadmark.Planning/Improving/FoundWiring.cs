@@ -6,5 +6,5 @@ namespace Loadmark.Planning.Improving;
 internal sealed record FoundWiring(long[] Levels, IReadOnlyList<FeedShape> Feeds)
 {
     /// <summary>What a wiring is at the moment.</summary>
-    public static FoundWiring Of(LiveWiring wiring) => new(wiring.Levels.ToArray(), [.. wiring.Feeds.Select(FeedShape.Of)]);
+    public static FoundWiring Of(LiveWiring wiring) => new(wiring.Levels.Values.ToArray(), [.. wiring.Feeds.Select(FeedShape.Of)]);
 }

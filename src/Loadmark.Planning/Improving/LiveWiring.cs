@@ -18,12 +18,12 @@ internal sealed class LiveWiring
     private readonly int[] _leads;
     private readonly LiveFeed?[] _feedOf;
     private readonly List<LiveFeed> _feeds = [];
-    private readonly long[] _levels = new long[Enum.GetValues<Level>().Length];
 
     /// <summary>Begins with every load dark.</summary>
     public LiveWiring(WiringSpace space)
     {
         _space = space;
+        Levels = new LiveLevels(space.Kinds);
         _loads = [.. space.Loads];
         _limits = [.. space.Problem.Totals];
         _totals = new (long, long)[_limits.Length];
@@ -40,29 +40,17 @@ internal sealed class LiveWiring
                     space.Problem.Pinned.Rig.Signal.Contains(load.Id), rating.IsDigital == true, rating.Load.Isolate, rating.Ground == GroundSide.Positive, 1);
             }
 
-            CountReturn(place, 1);
+            Levels.Count(_returns[place], 1);
         }
 
         for (var total = 0; total < _limits.Length; total++)
-            CountTotal(total, 1);
+            Levels.Count(_limits[total], _totals[total].Run, 1);
         foreach (var load in _loads)
-            CountDark(load, 1);
+            Levels.CountDark(load, 1);
     }
 
     /// <summary>What each level comes to.</summary>
-    public ReadOnlySpan<long> Levels => _levels;
-
-    /// <summary>
-    /// How far noisy loads are scattered: the roots of how many are on each noisy return, added up. The fewer returns they
-    /// are on, the less it is, and so it shows the way to fewer noisy returns long before one falls quiet.
-    /// </summary>
-    public double Scatter { get; private set; }
-
-    /// <summary>
-    /// How unevenly outlets are filled: the squares of the shares of their limits that run, added up. Of two wirings that leave
-    /// the same loads dark, the one with fuller outlets has more room on the others.
-    /// </summary>
-    public double Fullness { get; private set; }
+    public LiveLevels Levels { get; }
 
     /// <summary>The feeds.</summary>
     public IReadOnlyList<LiveFeed> Feeds => _feeds;
@@ -99,13 +87,13 @@ internal sealed class LiveWiring
         if (margins < 0 || !Bears(feed, group) || LeadFor(feed, feed.Loads.Count + 1) is not { } kind)
             return false;
 
-        CountFeed(feed, -1);
+        Levels.Count(feed, -1);
         Take(feed, group, 1);
         feed.Loads.Add(load);
         feed.Margins += margins;
         Use(feed, kind);
-        CountFeed(feed, 1);
-        CountDark(group, -1);
+        Levels.Count(feed, 1);
+        Levels.CountDark(group, -1);
         _feedOf[load] = feed;
         return true;
     }
@@ -115,12 +103,12 @@ internal sealed class LiveWiring
     {
         var feed = _feedOf[load]!;
         var group = _loads[load];
-        CountFeed(feed, -1);
+        Levels.Count(feed, -1);
         Take(feed, group, -1);
         feed.Loads.Remove(load);
         feed.Margins -= feed.Stand.MarginsOf(group.Index, feed.Ends);
         _feedOf[load] = null;
-        CountDark(group, 1);
+        Levels.CountDark(group, 1);
         if (feed.Loads.Count == 0)
         {
             Use(feed, -1);
@@ -130,7 +118,7 @@ internal sealed class LiveWiring
 
         if (_space.Kinds[feed.Kind].Least > feed.Loads.Count)
             Use(feed, LeadFor(feed, feed.Loads.Count)!.Value);
-        CountFeed(feed, 1);
+        Levels.Count(feed, 1);
     }
 
     /// <summary>Whether the outlets of a stand are free.</summary>
@@ -237,10 +225,10 @@ internal sealed class LiveWiring
 
         foreach (var (total, draws) in stand.Totals)
         {
-            CountTotal(total, -1);
+            Levels.Count(_limits[total], _totals[total].Run, -1);
             _totals[total].Run += sign * draws.Run[load.Index];
             _totals[total].Start += sign * draws.Start[load.Index];
-            CountTotal(total, 1);
+            Levels.Count(_limits[total], _totals[total].Run, 1);
         }
 
         if (stand.Return < 0)
@@ -249,63 +237,8 @@ internal sealed class LiveWiring
             return;
         }
 
-        CountReturn(stand.Return, -1);
+        Levels.Count(_returns[stand.Return], -1);
         _returns[stand.Return].Change(load, sign);
-        CountReturn(stand.Return, 1);
-    }
-
-    private void CountFeed(LiveFeed feed, int sign)
-    {
-        var loads = feed.Loads.Count;
-        if (loads == 0)
-            return;
-
-        var stand = feed.Stand;
-        for (var place = 0; place < stand.Legs.Length; place++)
-        {
-            if (stand.Legs[place].Limit is not { } limit)
-                continue;
-            var run = feed.Sums[place].Run;
-            if (run > limit.Usable)
-                _levels[(int)Level.Thin] += sign;
-            var share = (double)run / Math.Max(1, limit.Most);
-            Fullness += sign * share * share;
-        }
-
-        _levels[(int)Level.Margins] += sign * feed.Margins;
-        _levels[(int)Level.Capacity] += sign * stand.Capacity;
-        if (_space.Kinds[feed.Kind].IsSpecial)
-            _levels[(int)Level.SpecialLeads] += sign;
-        if (loads > 1)
-            _levels[(int)Level.Sharing] += sign * loads;
-        if (stand.Return < 0)
-            CountGathering(feed.Gathering, sign);
-    }
-
-    private void CountReturn(int shared, int sign) => CountGathering(_returns[shared], sign);
-
-    private void CountGathering(Gathering gathering, int sign)
-    {
-        var findings = gathering.Findings;
-        if (findings == 0)
-            return;
-        _levels[(int)Level.Noise] += sign * findings;
-        _levels[(int)Level.NoisyLoads] += sign * gathering.Count;
-        Scatter += sign * Math.Sqrt(gathering.Count);
-    }
-
-    private void CountTotal(int total, int sign)
-    {
-        if (!_limits[total].IsOver && _totals[total].Run > _limits[total].Usable)
-            _levels[(int)Level.Thin] += sign;
-    }
-
-    private void CountDark(LoadGroup load, int sign)
-    {
-        _levels[(int)Level.Unfed] += sign;
-        if (load.Priority == 1)
-            _levels[(int)Level.UnfedFirst] += sign;
-        else if (load.Priority == 2)
-            _levels[(int)Level.UnfedSecond] += sign;
+        Levels.Count(_returns[stand.Return], 1);
     }
 }

@@ -38,14 +38,14 @@ internal sealed class Weights
     public double CrowdingCostOf(LiveWiring wiring)
     {
         const double fullness = 0.5;
-        return _weights[(int)Level.Unfed] * (wiring.Levels[(int)Level.Unfed] - (fullness * wiring.Fullness));
+        return _weights[(int)Level.Unfed] * (wiring.Levels[Level.Unfed] - (fullness * wiring.Levels.Fullness));
     }
 
     /// <summary>What a wiring costs.</summary>
     public double CostOf(LiveWiring wiring)
     {
-        var levels = wiring.Levels;
-        var cost = _scatter * wiring.Scatter;
+        var levels = wiring.Levels.Values;
+        var cost = _scatter * wiring.Levels.Scatter;
         for (var level = 0; level < levels.Length; level++)
             cost += _weights[level] * levels[level];
         return cost;

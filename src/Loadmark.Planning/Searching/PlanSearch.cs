@@ -202,11 +202,21 @@ internal sealed class PlanSearch
         var most = _annealing.Loads > Large ? 6_400 : _effort;
         for (; _effort <= most; _effort *= 2)
         {
+            Report();
             if (_annealing.Run(_floors.Ideal, _effort * _annealing.Loads) || begin - Left > begin * ShareOfAnnealing)
                 break;
         }
 
         _effort = Math.Min(_effort, 1_600);
+    }
+
+    /// <summary>Tells which level is the first that is not proven yet.</summary>
+    private void Report()
+    {
+        var (levels, ideal) = (_annealing.Best.Levels, _floors.Ideal);
+        var open = levels.AsSpan().CommonPrefixLength(ideal);
+        if (open < levels.Length)
+            _options.Progress?.Report(new PlanProgress(LevelMeter.NameOf((Level)open), LevelMeter.Scaled((Level)open, levels[open]), LevelMeter.Scaled((Level)open, ideal[open])));
     }
 
     /// <summary>
