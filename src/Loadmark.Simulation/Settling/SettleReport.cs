@@ -1,0 +1,95 @@
+using Loadmark.Circuits.Analyses;
+using Loadmark.Core.Checks;
+using Loadmark.Core.Ratings;
+using Loadmark.Simulation.Wiring;
+
+namespace Loadmark.Simulation.Settling;
+
+/// <summary>Writes a steady state down as a result.</summary>
+internal static class SettleReport
+{
+    /// <summary>What was found, with quantities.</summary>
+    public static SettleResult Of(Settlement settlement)
+    {
+        var circuit = settlement.Circuit;
+        var meters = TotalMeter.Of(circuit);
+        if (settlement.IsFound)
+        {
+            foreach (var meter in meters)
+                meter.Read();
+        }
+
+        var places = Enumerable.Range(0, circuit.Outlets.Length).ToDictionary(place => circuit.Outlets[place].Outlet);
+        return new SettleResult
+        {
+            Rig = circuit.Rig.Rig.Name,
+            IsFound = settlement.IsFound,
+            Loads = [.. Enumerable.Range(0, circuit.Loads.Length).Select(load => Load(settlement, load))],
+            Outlets = [.. circuit.Rig.Outlets.Items.Select(outlet => Outlet(settlement, outlet, places))],
+            Totals = settlement.IsFound ? [.. meters.Select(static meter => meter.Result())] : [],
+            Assumptions = [.. circuit.Assumptions.Where(static assumption => !assumption.IsForStartUp)],
+            Untold = [.. circuit.Untold],
+        };
+    }
+
+    private static SettledLoad Load(Settlement settlement, int place)
+    {
+        var branch = settlement.Circuit.Loads[place];
+        var lowest = branch.Load.Rating.Voltage.Value.Low;
+        if (!settlement.IsFound)
+            return new SettledLoad(branch.Id, null, null, LoadState.Off) { LowestPrinted = lowest, Because = branch.Because ?? "No steady state was found." };
+
+        var state = settlement.LoadState(place);
+        var drawIsUnknown = branch.Device is null && branch.Load.Rating.Running is null && branch.Feed is not null;
+        return new SettledLoad(
+            branch.Id,
+            SiFigures.Volts(settlement.LoadVolts(place)),
+            drawIsUnknown ? null : SiFigures.Amps(state == LoadState.Off ? 0 : settlement.LoadAmps(place)),
+            state)
+        {
+            LowestPrinted = lowest,
+            Cycles = settlement.LoadCycles(place),
+            Because = branch.Because ?? Because(settlement, branch, place, state),
+        };
+    }
+
+    private static string? Because(Settlement settlement, LoadBranch branch, int place, LoadState state)
+    {
+        if (settlement.ReasonOf(place) is { } reason)
+            return Because(branch, reason);
+        if (settlement.LoadCycles(place))
+            return $"{branch.Feed!.OutletNames} is at its limit and switches off and on over and over.";
+        return state == LoadState.Off ? $"It drops out below {SiFigures.Volts(branch.StopsBelow)} and does not start below {SiFigures.Volts(branch.StartsAbove)}." : null;
+    }
+
+    private static string Because(LoadBranch branch, in OperatingPointResult reason) => reason switch
+    {
+        { Proof: { Loads.Length: 1 } proof } => $"{branch.Id} asks for {SiFigures.Of<Watt>(proof.DemandWatts)}; no more than {SiFigures.Of<Watt>(proof.LimitWatts)} can reach it.",
+        { Proof: { } proof } => $"{Words.List([.. proof.Loads.Select(static name => name["load ".Length..])])} ask together for more than can reach them.",
+        { Status: OperatingPointStatus.Unsteady } => $"{branch.Id} drops out when it draws and starts again when it does not.",
+        _ => $"{branch.Id} finds no voltage at which it gets what it asks for.",
+    };
+
+    private static SettledOutlet Outlet(Settlement settlement, WiredOutlet outlet, Dictionary<WiredOutlet, int> places)
+    {
+        var limit = outlet.Limit?.Value;
+        if (!places.TryGetValue(outlet, out var place))
+        {
+            var isFree = outlet.Feeds.Count == 0;
+            var open = outlet.Volts is { } nominal ? OpenVoltage.Of(outlet, nominal)?.Value ?? nominal : (Volts?)null;
+            return new SettledOutlet(outlet.Rating.Reference, open, isFree ? default(Amps) : null, OutletState.Regulating) { IsFree = isFree, Limit = limit };
+        }
+
+        if (!settlement.IsFound)
+            return new SettledOutlet(outlet.Rating.Reference, null, null, OutletState.Off) { Limit = limit };
+        return new SettledOutlet(
+            outlet.Rating.Reference,
+            SiFigures.Volts(settlement.Circuit.OutletVolts(place)),
+            SiFigures.Amps(settlement.OutletAmps(place)),
+            settlement.OutletState(place))
+        {
+            Cycles = settlement.OutletCycles(place),
+            Limit = limit,
+        };
+    }
+}

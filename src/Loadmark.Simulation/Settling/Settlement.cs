@@ -1,0 +1,179 @@
+using Loadmark.Circuits.Analyses;
+using Loadmark.Circuits.Networks;
+using Loadmark.Core.Ratings;
+using Loadmark.Core.Rigs;
+using Loadmark.Simulation.Wiring;
+
+namespace Loadmark.Simulation.Settling;
+
+/// <summary>
+/// Finds the steady state of a rig's circuit, again and again with other figures. A load that cannot be fed, or that would drop
+/// out and start again for ever, is taken off and told to cycle, until the rest settles. Allocates nothing once it has found a
+/// state in which all loads are on.
+/// </summary>
+public sealed class Settlement
+{
+    private const double Lowest = (double)(1 - VoltageBand.Allowed);
+    private const double Slack = 1e-9;
+
+    private readonly RigCircuit _circuit;
+    private readonly OperatingPoint? _search;
+    private readonly Dictionary<string, int> _loadOfDevice;
+    private readonly OperatingPointResult?[] _reasons;
+    private readonly double[] _draws;
+
+    /// <summary>Prepares the search.</summary>
+    /// <param name="circuit">The circuit; the result is left there.</param>
+    /// <param name="options">How to search; null for the usual way.</param>
+    public Settlement(RigCircuit circuit, SettleOptions? options = null)
+    {
+        ArgumentNullException.ThrowIfNull(circuit);
+        _circuit = circuit;
+        _search = circuit.Network is { } network
+            ? new OperatingPoint(network, new OperatingPointOptions { IterationLimit = (options ?? new SettleOptions()).IterationLimit })
+            : null;
+        _reasons = new OperatingPointResult?[circuit.Loads.Length];
+        _draws = new double[circuit.Loads.Length];
+        _loadOfDevice = new Dictionary<string, int>(StringComparer.Ordinal);
+        for (var load = 0; load < circuit.Loads.Length; load++)
+        {
+            if (circuit.Loads[load].Device is { } device)
+                _loadOfDevice.Add(circuit.Network!.Devices[device].Name, load);
+        }
+    }
+
+    /// <summary>The circuit.</summary>
+    public RigCircuit Circuit => _circuit;
+
+    /// <summary>Whether a state was found, with some loads taken off or none. Where not, nothing below means anything.</summary>
+    public bool IsFound { get; private set; }
+
+    /// <summary>Finds the steady state with the figures that are in force now.</summary>
+    /// <param name="cancellation">Stops the search.</param>
+    /// <returns><see cref="IsFound"/>.</returns>
+    /// <exception cref="OperationCanceledException">The search was stopped.</exception>
+    public bool Solve(CancellationToken cancellation = default)
+    {
+        Array.Clear(_reasons);
+        IsFound = _search is null;
+        if (_search is null)
+            return true;
+
+        var taken = 0;
+        try
+        {
+            while (true)
+            {
+                var result = _search.Solve(cancellation);
+                if (result.Status == OperatingPointStatus.Solved)
+                    return IsFound = true;
+                if (Culprit(result) is not { } load)
+                    return false;
+                TakeOff(load, result);
+                taken++;
+            }
+        }
+        finally
+        {
+            if (taken > 0)
+                PutBack();
+        }
+    }
+
+    /// <summary>Voltage at a load's jack in the polarity that it wants, V; NaN where it is not in the circuit.</summary>
+    /// <param name="load">Its place in <see cref="RigCircuit.Loads"/>.</param>
+    public double LoadVolts(int load) => _circuit.LoadVolts(load);
+
+    /// <summary>What a load draws, A; 0 where it is off.</summary>
+    /// <param name="load">Its place in <see cref="RigCircuit.Loads"/>.</param>
+    public double LoadAmps(int load) => _reasons[load] is null ? _circuit.LoadAmps(load) : 0;
+
+    /// <summary>Whether a load has no state to stay in: it starts and drops out over and over.</summary>
+    /// <param name="load">Its place in <see cref="RigCircuit.Loads"/>.</param>
+    public bool LoadCycles(int load) => _reasons[load] is not null || (_circuit.Loads[load] is { Feed: { } feed, Device: not null } && Cycles(feed));
+
+    /// <summary>What kept a load from being fed; null where nothing did.</summary>
+    internal OperatingPointResult? ReasonOf(int load) => _reasons[load];
+
+    /// <summary>How a load fares.</summary>
+    /// <param name="load">Its place in <see cref="RigCircuit.Loads"/>.</param>
+    public LoadState LoadState(int load)
+    {
+        var branch = _circuit.Loads[load];
+        if (branch.Device is null || LoadCycles(load) || !_circuit.LoadIsOn(load))
+            return Simulation.LoadState.Off;
+        return IsLow(branch, LoadVolts(load)) ? Simulation.LoadState.Low : Simulation.LoadState.Runs;
+    }
+
+    /// <summary>What an outlet gives, A.</summary>
+    /// <param name="outlet">Its place in <see cref="RigCircuit.Outlets"/>.</param>
+    public double OutletAmps(int outlet) => _circuit.OutletAmps(outlet);
+
+    /// <summary>What an outlet is doing.</summary>
+    /// <param name="outlet">Its place in <see cref="RigCircuit.Outlets"/>.</param>
+    public OutletState OutletState(int outlet) => StateOf(_circuit, outlet);
+
+    /// <summary>Whether an outlet switches off and on over and over: it is at its limit, and meets that by hiccup.</summary>
+    /// <param name="outlet">Its place in <see cref="RigCircuit.Outlets"/>.</param>
+    public bool OutletCycles(int outlet) =>
+        _circuit.Outlets[outlet].Overload == OverloadWay.Hiccup && _circuit.OutletState(outlet) == DeviceState.Limiting;
+
+    /// <summary>Whether a voltage is under 0.90 of the lowest printed one, the mark of under-voltage.</summary>
+    internal static bool IsLow(LoadBranch branch, double volts) => volts < (Lowest * branch.LowestPrintedVolts) - Slack;
+
+    /// <summary>The state of an outlet at the point solved last.</summary>
+    internal static OutletState StateOf(RigCircuit circuit, int outlet) => circuit.OutletState(outlet) switch
+    {
+        DeviceState.Limiting => Simulation.OutletState.Limiting,
+        DeviceState.Off or DeviceState.Tripped => Simulation.OutletState.Off,
+
+        // An outlet that feeds nothing stands at its own voltage, a hair above or below; one held up by another well above.
+        DeviceState.Blocking when circuit.OutletVolts(outlet) > 1.01 * circuit.Outlets[outlet].Volts => Simulation.OutletState.Off,
+        _ => Simulation.OutletState.Regulating,
+    };
+
+    private bool Cycles(WiredFeed feed)
+    {
+        for (var outlet = 0; outlet < _circuit.Outlets.Length; outlet++)
+        {
+            if (OutletCycles(outlet) && feed.Outlets.Contains(_circuit.Outlets[outlet].Outlet))
+                return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>The load that the search blames; where it blames none, the one that asks for the most power. Null where none is left.</summary>
+    private int? Culprit(in OperatingPointResult result)
+    {
+        if (result.Device is { } name && _loadOfDevice.TryGetValue(name, out var blamed) && _reasons[blamed] is null)
+            return blamed;
+        int? most = null;
+        var watts = 0.0;
+        for (var load = 0; load < _reasons.Length; load++)
+        {
+            var branch = _circuit.Loads[load];
+            if (branch.RunSlot is null || _reasons[load] is not null || branch.RunAmps * branch.NominalVolts <= watts)
+                continue;
+            (most, watts) = (load, branch.RunAmps * branch.NominalVolts);
+        }
+
+        return most;
+    }
+
+    private void TakeOff(int load, in OperatingPointResult result)
+    {
+        _reasons[load] = result;
+        _draws[load] = _circuit.Network![_circuit.Loads[load].RunSlot!.Value];
+        _circuit.SetRun(load, 0);
+    }
+
+    private void PutBack()
+    {
+        for (var load = 0; load < _reasons.Length; load++)
+        {
+            if (_reasons[load] is not null)
+                _circuit.Network![_circuit.Loads[load].RunSlot!.Value] = _draws[load];
+        }
+    }
+}

@@ -1,0 +1,214 @@
+using System.Collections.Immutable;
+using Loadmark.Circuits.Devices;
+using Loadmark.Circuits.Networks;
+using Loadmark.Core.Checks;
+using Loadmark.Core.Gear;
+using Loadmark.Core.Ratings;
+using Loadmark.Core.Rigs;
+using Loadmark.Simulation.Figures;
+
+namespace Loadmark.Simulation.Wiring;
+
+/// <summary>Builds the circuit of a rig; used once.</summary>
+internal sealed class CircuitBuilder(WiredRig rig)
+{
+    private readonly AssumptionList _assumptions = new();
+    private readonly List<Untold> _untold = [];
+    private readonly List<Device> _devices = [];
+    private readonly Dictionary<WiredOutlet, (OutletFigures Figures, Terminals Terminals, int Device, int? Fuse)> _outlets = [];
+    private readonly List<(WiredFeed Feed, LeadFigures Figures, LeadBuilder.LaidPart Part)> _parts = [];
+    private readonly Dictionary<WiredLoad, LoadBranch> _loads = [];
+    private ReturnNodes _returns = null!;
+
+    public RigCircuit Build()
+    {
+        var feeds = rig.Feeds.Items.Where(CanCompute).ToList();
+        _returns = new ReturnNodes(feeds);
+        foreach (var feed in feeds)
+            Lay(feed);
+
+        var netlist = new Netlist(_devices);
+        var network = Compile(netlist);
+        return new RigCircuit(
+            rig,
+            netlist,
+            network,
+            [.. rig.Loads.Items.Select(load => Finish(_loads.GetValueOrDefault(load) ?? Dark(load), network))],
+            [.. rig.Outlets.Items.Where(_outlets.ContainsKey).Select(outlet => Branch(outlet, network!))],
+            [.. _parts.Select(part => Part(part.Feed, part.Figures, part.Part, network!))],
+            _assumptions.ToArray(),
+            [.. _untold]);
+    }
+
+    private static Network? Compile(Netlist netlist)
+    {
+        if (netlist.Devices.IsEmpty)
+            return null;
+        var compilation = Network.Compile(netlist);
+        return compilation.Network
+            ?? throw new InvalidOperationException($"The circuit of the rig does not hold together: {string.Join(" ", compilation.Faults.Select(static fault => fault.Message))}");
+    }
+
+    /// <summary>Whether a feed's voltage and kind of current are known; says so where not.</summary>
+    private bool CanCompute(WiredFeed feed)
+    {
+        if (feed.Volts is null || feed.Outlets.Any(static outlet => outlet.Volts is null))
+        {
+            Tell(feed, $"The voltage of {feed.OutletNames} is not known, so what its loads get cannot be computed.");
+            return false;
+        }
+
+        if (feed.Outlets.Any(outlet => outlet.Rating.Form.Value != feed.Form.Value))
+        {
+            Tell(feed, $"{feed.OutletNames} are of direct and of alternating current, joined: what comes of that cannot be computed.");
+            return false;
+        }
+
+        return true;
+    }
+
+    private void Lay(WiredFeed feed)
+    {
+        foreach (var outlet in feed.Outlets)
+        {
+            if (!_outlets.ContainsKey(outlet))
+                Place(outlet);
+        }
+
+        if (feed.Form.Value == SupplyForm.Alternating)
+            _assumptions.Add("alternating current", "computed with effective values, in phase with its voltage", feed.OutletNames, "exact for heaters and resistors, a guide for loads with rectifiers");
+        if (feed.Joined == Joint.Series)
+            _assumptions.Add("series lead", $"the load's 0 V comes from {feed.Outlets[0].Name}", feed.OutletNames, "the wiring does not say");
+
+        var figures = new LeadFigures(feed, _assumptions);
+        var lead = new LeadBuilder(feed, figures, outlet => _outlets[outlet].Terminals, _devices);
+        var jacks = lead.Lay();
+        _parts.AddRange(lead.Parts.Select(part => (feed, figures, part)));
+        for (var position = 0; position < jacks.Length; position++)
+            Plug(feed.Loads[position], feed, jacks[position]);
+    }
+
+    private void Place(WiredOutlet outlet)
+    {
+        var (plus, minus) = ($"{outlet.Name} +", _returns.Of(outlet));
+        var figures = new OutletFigures(outlet, outlet.Volts!.Value, _assumptions);
+        if (outlet.Limit is null)
+            _untold.Add(new Untold("", [outlet.Name], $"The limit of {outlet.Name} is not known: computed as if it had none."));
+        var hasFuse = figures.Overload == OverloadWay.Fuse;
+        _devices.Add(figures.Device($"outlet {outlet.Name}", hasFuse ? $"{outlet.Name} before its fuse" : plus, minus));
+        var device = _devices.Count - 1;
+        if (hasFuse)
+            _devices.Add(figures.Fuse($"fuse of {outlet.Name}", $"{outlet.Name} before its fuse", plus));
+        _outlets.Add(outlet, (figures, new Terminals(plus, minus), device, hasFuse ? device + 1 : null));
+    }
+
+    /// <summary>Plugs a load in, if it is not plugged in already and can be computed.</summary>
+    private void Plug(WiredLoad load, WiredFeed feed, Contacts jack)
+    {
+        if (_loads.ContainsKey(load))
+        {
+            _untold.Add(new Untold("", [load.Id], $"{load.Id} is fed more than once: computed on its first feed only."));
+            return;
+        }
+
+        var terminals = jack.As(PolarityOf(load, feed));
+        var dark = new LoadBranch { Load = load, Feed = feed, Jack = terminals };
+        if (WhyItDrawsNothing(load, feed, terminals) is { } why)
+        {
+            _loads.Add(load, dark with { Because = why });
+            _untold.Add(new Untold("", [load.Id, feed.Outlets[0].Name], why));
+            return;
+        }
+
+        var branch = LoadFigures.Branch(load, feed, feed.Volts!.Value, _assumptions);
+        var device = _devices.Count;
+        _devices.AddRange(LoadFigures.Devices(branch, terminals, _assumptions));
+        _loads.Add(load, branch with { Jack = terminals, Device = device });
+    }
+
+    /// <summary>Which way round the load takes its jack; alternating current has no way round.</summary>
+    private static Polarity PolarityOf(WiredLoad load, WiredFeed feed) =>
+        feed.Form.Value == SupplyForm.Alternating ? feed.PolarityAtPlug : load.Rating.Polarity.Value;
+
+    private static string? WhyItDrawsNothing(WiredLoad load, WiredFeed feed, Terminals terminals)
+    {
+        var rating = load.Rating;
+        if (rating.Form.Value != feed.Form.Value && !rating.TakesEitherForm)
+            return $"{load.Id} takes {Word(rating.Form.Value)} and gets {Word(feed.Form.Value)}: computed as drawing nothing.";
+        if (feed.Form.Value == SupplyForm.Direct && IsReversed(load, feed))
+            return $"{load.Id} gets its voltage the wrong way round: computed as drawing nothing.";
+        return rating.Running is null ? $"What {load.Id} draws is not known: the circuit is computed without it." : null;
+    }
+
+    /// <summary>Whether plus and minus are exchanged at its jack; outlets in series may cancel or outweigh one another.</summary>
+    private static bool IsReversed(WiredLoad load, WiredFeed feed)
+    {
+        var isReversed = load.Rating.Polarity.Value != feed.PolarityAtPlug;
+        if (feed.Joined != Joint.Series)
+            return isReversed;
+        var first = feed.Outlets[0].Rating.Polarity.Value;
+        var sum = feed.Outlets.Sum(outlet => (outlet.Volts?.Value ?? 0) * (outlet.Rating.Polarity.Value == first ? 1 : -1));
+        return sum < 0 ? !isReversed : isReversed;
+    }
+
+    private static LoadBranch Dark(WiredLoad load) => new()
+    {
+        Load = load,
+        Because = load.Feeds.Count == 0 ? $"{load.Id} is not fed." : $"What {load.Id} gets cannot be computed.",
+    };
+
+    private static LoadBranch Finish(LoadBranch branch, Network? network)
+    {
+        if (branch.Device is null || network is null)
+            return branch;
+        var name = LoadFigures.NameOf(branch.Load);
+        return branch with
+        {
+            RunSlot = network.Slot(name, branch.IsHeater ? DeviceParameter.HotOhms : DeviceParameter.Draw),
+            StartSlot = branch.IsHeater ? network.Slot(name, DeviceParameter.ColdOhms) : branch.StartSeconds > 0 ? network.Slot(name, DeviceParameter.BootDraw) : null,
+        };
+    }
+
+    private OutletBranch Branch(WiredOutlet outlet, Network network)
+    {
+        var (figures, terminals, device, fuse) = _outlets[outlet];
+        var name = _devices[device].Name;
+        return new OutletBranch
+        {
+            Outlet = outlet,
+            Device = device,
+            Terminals = terminals,
+            Volts = figures.Volts,
+            LimitAmps = figures.LimitAmps,
+            Overload = figures.Overload,
+            VoltsSlot = network.Slot(name, DeviceParameter.Volts),
+            LimitSlot = network.Slot(name, DeviceParameter.LimitAmps),
+            Fuse = fuse,
+            Surge = outlet.Rating.Outlet.Surge is { } surge
+                ? ((double)surge.Current.Value, surge.Duration is { } lasts ? (double)lasts.Value : double.PositiveInfinity)
+                : null,
+        };
+    }
+
+    private LeadPart Part(WiredFeed feed, LeadFigures figures, LeadBuilder.LaidPart part, Network network)
+    {
+        ImmutableArray<int> devices = [.. Enumerable.Range(part.Device, part.Conductors)];
+        return new LeadPart
+        {
+            Feed = feed,
+            Name = part.Name.Length == 0 ? figures.Name : $"{figures.Name}, {part.Name}",
+            Devices = devices,
+            Slots = [.. devices.Select(device => network.Slot(_devices[device].Name, DeviceParameter.Ohms))],
+            ContactOhms = part.ContactOhms,
+            WireOhms = part.WireOhms,
+            Metres = figures.SquareMetres is null ? null : part.Metres,
+            SquareMetres = figures.SquareMetres,
+            FirstLoad = part.First,
+            EndLoad = part.End,
+        };
+    }
+
+    private void Tell(WiredFeed feed, string because) => _untold.Add(new Untold("", Words.Subjects(feed), because));
+
+    private static string Word(SupplyForm form) => form == SupplyForm.Direct ? "direct current" : "alternating current";
+}
