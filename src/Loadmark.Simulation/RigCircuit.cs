@@ -17,24 +17,35 @@ public sealed class RigCircuit
     private readonly NodePair[] _jacks;
     private readonly NodePair[] _terminals;
 
-    private RigCircuit(RigCircuit circuit, Network? network)
-        : this(circuit.Rig, circuit.Netlist, network, circuit.Loads, circuit.Outlets, circuit.Leads, circuit.Assumptions, circuit.Untold)
+    private RigCircuit(RigCircuit circuit)
     {
+        (Rig, Netlist, Loads, Outlets, Leads, Assumptions, Untold) =
+            (circuit.Rig, circuit.Netlist, circuit.Loads, circuit.Outlets, circuit.Leads, circuit.Assumptions, circuit.Untold);
+        (_jacks, _terminals) = (circuit._jacks, circuit._terminals);
+        Parts = [.. circuit.Parts.Select(static part => part with { Network = part.Network.Copy() })];
     }
 
     internal RigCircuit(
         WiredRig rig,
         Netlist netlist,
-        Network? network,
+        ImmutableArray<CircuitPart> parts,
         ImmutableArray<LoadBranch> loads,
         ImmutableArray<OutletBranch> outlets,
         ImmutableArray<LeadPart> leads,
         ImmutableArray<Assumption> assumptions,
         ImmutableArray<Untold> untold)
     {
-        (Rig, Netlist, Network, Loads, Outlets, Leads, Assumptions, Untold) = (rig, netlist, network, loads, outlets, leads, assumptions, untold);
-        _jacks = [.. loads.Select(branch => NodePair.Of(network, branch.Jack))];
-        _terminals = [.. outlets.Select(branch => NodePair.Of(network, branch.Terminals))];
+        (Rig, Netlist, Parts, Loads, Outlets, Leads, Assumptions, Untold) = (rig, netlist, parts, loads, outlets, leads, assumptions, untold);
+        _jacks = new NodePair[loads.Length];
+        Array.Fill(_jacks, NodePair.None);
+        _terminals = new NodePair[outlets.Length];
+        for (var part = 0; part < parts.Length; part++)
+        {
+            foreach (var load in parts[part].Loads)
+                _jacks[load] = NodePair.Of(part, parts[part].Network, loads[load].Jack!.Value);
+            foreach (var outlet in parts[part].Outlets)
+                _terminals[outlet] = NodePair.Of(part, parts[part].Network, outlets[outlet].Terminals);
+        }
     }
 
     /// <summary>The rig.</summary>
@@ -43,8 +54,8 @@ public sealed class RigCircuit
     /// <summary>The circuit as a description, with the figures of the rig.</summary>
     public Netlist Netlist { get; }
 
-    /// <summary>The circuit made ready; null where nothing of the rig can be computed, as of one that is not wired.</summary>
-    public Network? Network { get; }
+    /// <summary>The circuit made ready, in parts that have nothing to do with one another; none where nothing of the rig can be computed, as of one that is not wired.</summary>
+    public ImmutableArray<CircuitPart> Parts { get; }
 
     /// <summary>All loads of the rig in its order, also those that are not in the circuit.</summary>
     public ImmutableArray<LoadBranch> Loads { get; }
@@ -70,15 +81,15 @@ public sealed class RigCircuit
     }
 
     /// <summary>The same circuit, with the figures that are in force now, for another thread.</summary>
-    public RigCircuit Copy() => new(this, Network?.Copy());
+    public RigCircuit Copy() => new(this);
 
     /// <summary>Changes what a load draws when it runs.</summary>
     /// <param name="load">Its place in <see cref="Loads"/>; one without a device is left alone.</param>
     /// <param name="amps">The draw at its nominal voltage, A, 0 or more.</param>
     public void SetRun(int load, double amps)
     {
-        if (Loads[load] is { RunSlot: { } slot } branch)
-            Network![slot] = branch.DrawOf(amps);
+        if (Loads[load] is { RunSlot: { } slot, Device: { } device } branch)
+            Parts[device.Part].Network[slot] = branch.DrawOf(amps);
     }
 
     /// <summary>Changes what a load draws while it starts; of a heater what it draws cold.</summary>
@@ -86,19 +97,23 @@ public sealed class RigCircuit
     /// <param name="amps">The draw at its nominal voltage, A, 0 or more.</param>
     public void SetStart(int load, double amps)
     {
-        if (Loads[load] is { StartSlot: { } slot } branch)
-            Network![slot] = branch.DrawOf(amps);
+        if (Loads[load] is { StartSlot: { } slot, Device: { } device } branch)
+            Parts[device.Part].Network[slot] = branch.DrawOf(amps);
     }
 
     /// <summary>Changes the EMF of an outlet.</summary>
     /// <param name="outlet">Its place in <see cref="Outlets"/>.</param>
     /// <param name="volts">EMF, V, 0 or more.</param>
-    public void SetVolts(int outlet, double volts) => Network![Outlets[outlet].VoltsSlot] = volts;
+    public void SetVolts(int outlet, double volts) => NetworkOf(outlet)[Outlets[outlet].VoltsSlot] = volts;
 
     /// <summary>Changes the limit of an outlet; one with a fuse or without a limit does not heed it.</summary>
     /// <param name="outlet">Its place in <see cref="Outlets"/>.</param>
     /// <param name="amps">Limit, A, over 0.</param>
-    public void SetLimit(int outlet, double amps) => Network![Outlets[outlet].LimitSlot] = amps;
+    public void SetLimit(int outlet, double amps) => NetworkOf(outlet)[Outlets[outlet].LimitSlot] = amps;
+
+    /// <summary>The limit of an outlet that is in force, A.</summary>
+    /// <param name="outlet">Its place in <see cref="Outlets"/>.</param>
+    public double Limit(int outlet) => NetworkOf(outlet)[Outlets[outlet].LimitSlot];
 
     /// <summary>Changes the wire of a stretch of lead, both conductors; its contacts stay.</summary>
     /// <param name="part">Its place in <see cref="Leads"/>.</param>
@@ -108,7 +123,7 @@ public sealed class RigCircuit
         var lead = Leads[part];
         var ohms = Math.Max(CommonFigures.LeastOhms, lead.ContactOhms + (lead.WireOhms * factor));
         for (var place = 0; place < lead.Slots.Length; place++)
-            Network![lead.Slots[place]] = ohms;
+            Parts[lead.Devices[place].Part].Network[lead.Slots[place]] = ohms;
     }
 
     /// <summary>Puts every figure that can be changed back to the rig's.</summary>
@@ -132,26 +147,30 @@ public sealed class RigCircuit
 
     /// <summary>Voltage at a load's jack in the polarity that it wants, V, at the point solved last; NaN where it is not in the circuit.</summary>
     /// <param name="load">Its place in <see cref="Loads"/>.</param>
-    public double LoadVolts(int load) => _jacks[load].Volts(Network);
+    public double LoadVolts(int load) => _jacks[load].Volts(Parts);
 
     /// <summary>What a load draws, A, without what charges its capacitor; 0 where it has no device.</summary>
     /// <param name="load">Its place in <see cref="Loads"/>.</param>
-    public double LoadAmps(int load) => Loads[load].Device is { } device ? Network!.Current(device) : 0;
+    public double LoadAmps(int load) => Loads[load].Device is { } device ? Parts[device.Part].Network.Current(device.Number) : 0;
 
     /// <summary>Whether a load draws: it has started and not dropped out. A heater always does.</summary>
     /// <param name="load">Its place in <see cref="Loads"/>.</param>
-    public bool LoadIsOn(int load) => Loads[load].Device is { } device && Network!.State(device) is not DeviceState.Off;
+    public bool LoadIsOn(int load) => Loads[load].Device is { } device && StateOf(device) is not DeviceState.Off;
 
     /// <summary>Voltage at an outlet's contacts, V, at the point solved last.</summary>
     /// <param name="outlet">Its place in <see cref="Outlets"/>.</param>
-    public double OutletVolts(int outlet) => _terminals[outlet].Volts(Network);
+    public double OutletVolts(int outlet) => _terminals[outlet].Volts(Parts);
 
     /// <summary>What an outlet gives, A, at the point solved last.</summary>
     /// <param name="outlet">Its place in <see cref="Outlets"/>.</param>
-    public double OutletAmps(int outlet) => Network!.Current(Outlets[outlet].Device);
+    public double OutletAmps(int outlet) => NetworkOf(outlet).Current(Outlets[outlet].Device.Number);
 
     /// <summary>What an outlet is doing; tripped where its fuse is.</summary>
     /// <param name="outlet">Its place in <see cref="Outlets"/>.</param>
     public DeviceState OutletState(int outlet) =>
-        Outlets[outlet].Fuse is { } fuse && Network!.State(fuse) == DeviceState.Tripped ? DeviceState.Tripped : Network!.State(Outlets[outlet].Device);
+        Outlets[outlet].Fuse is { } fuse && StateOf(fuse) == DeviceState.Tripped ? DeviceState.Tripped : StateOf(Outlets[outlet].Device);
+
+    private Network NetworkOf(int outlet) => Parts[Outlets[outlet].Device.Part].Network;
+
+    private DeviceState StateOf(DevicePlace device) => Parts[device.Part].Network.State(device.Number);
 }

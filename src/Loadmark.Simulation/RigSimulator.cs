@@ -48,8 +48,8 @@ public static class RigSimulator
         options ??= new StartUpOptions();
         ArgumentOutOfRangeException.ThrowIfLessThan(options.EvenPoints, 2, nameof(options));
         var run = new StartUpRun(circuit, options);
-        var recorder = new StartUpRecorder(circuit);
-        run.Run(() => recorder = new StartUpRecorder(circuit), cancellation);
-        return StartUpReport.Of(run, recorder, options.EvenPoints);
+        var recording = new StartUpRecording(circuit);
+        run.Run(recording.Begin, cancellation);
+        return StartUpReport.Of(run, recording, options.EvenPoints);
     }
 }

@@ -14,14 +14,14 @@ public static class CommonFigures
     public const double CopperOhmMetres = 1.7241e-8;
 
     /// <summary>
-    /// The least resistance of a conductor or a source in the circuit, Ω: what is given as 0 Ω is computed as this. At 1 A it
-    /// is 10 µV.
+    /// The least resistance of a conductor or a source in the circuit, Ω: what is given as less is computed as this. At 1 A it
+    /// is 1 mV, and less than any contact has.
     /// </summary>
-    public const double LeastOhms = 1e-5;
+    public const double LeastOhms = 1e-3;
 
     /// <summary>Source resistance of a regulated outlet: its regulator holds the voltage up to the limit.</summary>
     public static CommonFigure<double> RegulatedSourceOhms { get; } =
-        new("source resistance of a regulated outlet", 0, "0 Ω", "a regulator holds its voltage up to its limit; " + Practice);
+        new("source resistance of a regulated outlet", LeastOhms, "1 mΩ, next to nothing", "a regulator holds its voltage up to its limit; " + Practice);
 
     /// <summary>Source resistance of an unregulated outlet of which neither the current nor the resistance is known, Ω.</summary>
     public static CommonFigure<double> UnregulatedSourceOhms { get; } =

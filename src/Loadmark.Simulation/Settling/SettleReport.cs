@@ -13,11 +13,8 @@ internal static class SettleReport
     {
         var circuit = settlement.Circuit;
         var meters = TotalMeter.Of(circuit);
-        if (settlement.IsFound)
-        {
-            foreach (var meter in meters)
-                meter.Read();
-        }
+        foreach (var meter in meters)
+            meter.Read(outlet => (circuit.OutletVolts(outlet), circuit.OutletAmps(outlet)));
 
         var places = Enumerable.Range(0, circuit.Outlets.Length).ToDictionary(place => circuit.Outlets[place].Outlet);
         return new SettleResult
@@ -36,7 +33,7 @@ internal static class SettleReport
     {
         var branch = settlement.Circuit.Loads[place];
         var lowest = branch.Load.Rating.Voltage.Value.Low;
-        if (!settlement.IsFound)
+        if (!settlement.LoadIsFound(place))
             return new SettledLoad(branch.Id, null, null, LoadState.Off) { LowestPrinted = lowest, Because = branch.Because ?? "No steady state was found." };
 
         var state = settlement.LoadState(place);
@@ -80,7 +77,7 @@ internal static class SettleReport
             return new SettledOutlet(outlet.Rating.Reference, open, isFree ? default(Amps) : null, OutletState.Regulating) { IsFree = isFree, Limit = limit };
         }
 
-        if (!settlement.IsFound)
+        if (!settlement.OutletIsFound(place))
             return new SettledOutlet(outlet.Rating.Reference, null, null, OutletState.Off) { Limit = limit };
         return new SettledOutlet(
             outlet.Rating.Reference,

@@ -10,7 +10,7 @@ public sealed record SettleResult
     /// <summary>The rig's name.</summary>
     public required string Rig { get; init; }
 
-    /// <summary>Whether a steady state was found; where not, voltages and currents are null.</summary>
+    /// <summary>Whether a steady state was found; where not, voltages and currents of what was not found are null.</summary>
     public required bool IsFound { get; init; }
 
     /// <summary>All loads in the order of the rig.</summary>

@@ -17,7 +17,8 @@ public sealed class Settlement
     private const double Slack = 1e-9;
 
     private readonly RigCircuit _circuit;
-    private readonly OperatingPoint? _search;
+    private readonly OperatingPoint[] _searches;
+    private readonly bool[] _isFound;
     private readonly Dictionary<string, int> _loadOfDevice;
     private readonly OperatingPointResult?[] _reasons;
     private readonly double[] _draws;
@@ -29,24 +30,24 @@ public sealed class Settlement
     {
         ArgumentNullException.ThrowIfNull(circuit);
         _circuit = circuit;
-        _search = circuit.Network is { } network
-            ? new OperatingPoint(network, new OperatingPointOptions { IterationLimit = (options ?? new SettleOptions()).IterationLimit })
-            : null;
+        var search = new OperatingPointOptions { IterationLimit = (options ?? new SettleOptions()).IterationLimit };
+        _searches = [.. circuit.Parts.Select(part => new OperatingPoint(part.Network, search))];
+        _isFound = new bool[circuit.Parts.Length];
         _reasons = new OperatingPointResult?[circuit.Loads.Length];
         _draws = new double[circuit.Loads.Length];
         _loadOfDevice = new Dictionary<string, int>(StringComparer.Ordinal);
         for (var load = 0; load < circuit.Loads.Length; load++)
         {
             if (circuit.Loads[load].Device is { } device)
-                _loadOfDevice.Add(circuit.Network!.Devices[device].Name, load);
+                _loadOfDevice.Add(circuit.Parts[device.Part].Network.Devices[device.Number].Name, load);
         }
     }
 
     /// <summary>The circuit.</summary>
     public RigCircuit Circuit => _circuit;
 
-    /// <summary>Whether a state was found, with some loads taken off or none. Where not, nothing below means anything.</summary>
-    public bool IsFound { get; private set; }
+    /// <summary>Whether a state was found for all of it, with some loads taken off or none.</summary>
+    public bool IsFound => !_isFound.Contains(false);
 
     /// <summary>Finds the steady state with the figures that are in force now.</summary>
     /// <param name="cancellation">Stops the search.</param>
@@ -55,30 +56,18 @@ public sealed class Settlement
     public bool Solve(CancellationToken cancellation = default)
     {
         Array.Clear(_reasons);
-        IsFound = _search is null;
-        if (_search is null)
-            return true;
-
-        var taken = 0;
-        try
-        {
-            while (true)
-            {
-                var result = _search.Solve(cancellation);
-                if (result.Status == OperatingPointStatus.Solved)
-                    return IsFound = true;
-                if (Culprit(result) is not { } load)
-                    return false;
-                TakeOff(load, result);
-                taken++;
-            }
-        }
-        finally
-        {
-            if (taken > 0)
-                PutBack();
-        }
+        for (var part = 0; part < _searches.Length; part++)
+            _isFound[part] = Solve(part, cancellation);
+        return IsFound;
     }
+
+    /// <summary>Whether a state was found for the part of the circuit that a load is in. Where not, nothing below means anything for it.</summary>
+    /// <param name="load">Its place in <see cref="RigCircuit.Loads"/>.</param>
+    public bool LoadIsFound(int load) => _circuit.Loads[load].Device is not { } device || _isFound[device.Part];
+
+    /// <summary>Whether a state was found for the part of the circuit that an outlet is in.</summary>
+    /// <param name="outlet">Its place in <see cref="RigCircuit.Outlets"/>.</param>
+    public bool OutletIsFound(int outlet) => _isFound[_circuit.Outlets[outlet].Device.Part];
 
     /// <summary>Voltage at a load's jack in the polarity that it wants, V; NaN where it is not in the circuit.</summary>
     /// <param name="load">Its place in <see cref="RigCircuit.Loads"/>.</param>
@@ -90,7 +79,7 @@ public sealed class Settlement
 
     /// <summary>Whether a load has no state to stay in: it starts and drops out over and over.</summary>
     /// <param name="load">Its place in <see cref="RigCircuit.Loads"/>.</param>
-    public bool LoadCycles(int load) => _reasons[load] is not null || (_circuit.Loads[load] is { Feed: { } feed, Device: not null } && Cycles(feed));
+    public bool LoadCycles(int load) => _reasons[load] is not null || (_circuit.Loads[load] is { Feed: { } feed, Device: { } device } && Cycles(feed, device.Part));
 
     /// <summary>What kept a load from being fed; null where nothing did.</summary>
     internal OperatingPointResult? ReasonOf(int load) => _reasons[load];
@@ -132,9 +121,32 @@ public sealed class Settlement
         _ => Simulation.OutletState.Regulating,
     };
 
-    private bool Cycles(WiredFeed feed)
+    private bool Solve(int part, CancellationToken cancellation)
     {
-        for (var outlet = 0; outlet < _circuit.Outlets.Length; outlet++)
+        var taken = 0;
+        try
+        {
+            while (true)
+            {
+                var result = _searches[part].Solve(cancellation);
+                if (result.Status == OperatingPointStatus.Solved)
+                    return true;
+                if (Culprit(part, result) is not { } load)
+                    return false;
+                TakeOff(load, result);
+                taken++;
+            }
+        }
+        finally
+        {
+            if (taken > 0)
+                PutBack(part);
+        }
+    }
+
+    private bool Cycles(WiredFeed feed, int part)
+    {
+        foreach (var outlet in _circuit.Parts[part].Outlets)
         {
             if (OutletCycles(outlet) && feed.Outlets.Contains(_circuit.Outlets[outlet].Outlet))
                 return true;
@@ -144,13 +156,13 @@ public sealed class Settlement
     }
 
     /// <summary>The load that the search blames; where it blames none, the one that asks for the most power. Null where none is left.</summary>
-    private int? Culprit(in OperatingPointResult result)
+    private int? Culprit(int part, in OperatingPointResult result)
     {
         if (result.Device is { } name && _loadOfDevice.TryGetValue(name, out var blamed) && _reasons[blamed] is null)
             return blamed;
         int? most = null;
         var watts = 0.0;
-        for (var load = 0; load < _reasons.Length; load++)
+        foreach (var load in _circuit.Parts[part].Loads)
         {
             var branch = _circuit.Loads[load];
             if (branch.RunSlot is null || _reasons[load] is not null || branch.RunAmps * branch.NominalVolts <= watts)
@@ -164,16 +176,17 @@ public sealed class Settlement
     private void TakeOff(int load, in OperatingPointResult result)
     {
         _reasons[load] = result;
-        _draws[load] = _circuit.Network![_circuit.Loads[load].RunSlot!.Value];
+        var branch = _circuit.Loads[load];
+        _draws[load] = _circuit.Parts[branch.Device!.Value.Part].Network[branch.RunSlot!.Value];
         _circuit.SetRun(load, 0);
     }
 
-    private void PutBack()
+    private void PutBack(int part)
     {
-        for (var load = 0; load < _reasons.Length; load++)
+        foreach (var load in _circuit.Parts[part].Loads)
         {
             if (_reasons[load] is not null)
-                _circuit.Network![_circuit.Loads[load].RunSlot!.Value] = _draws[load];
+                _circuit.Parts[part].Network[_circuit.Loads[load].RunSlot!.Value] = _draws[load];
         }
     }
 }

@@ -1,5 +1,6 @@
 using Loadmark.Circuits.Analyses;
 using Loadmark.Circuits.Networks;
+using Loadmark.Simulation.Wiring;
 
 namespace Loadmark.Simulation.Starting;
 
@@ -9,31 +10,38 @@ internal sealed class StartUpMeter : ITransientObserver
     private const double Slack = 1e-6;
 
     private readonly RigCircuit _circuit;
-    private readonly ITransientObserver? _also;
+    private readonly CircuitPart _part;
+    private readonly LoadMeter[] _loads;
+    private readonly OutletMeter[] _outlets;
+    private ITransientObserver? _also;
     private double _last;
 
-    public StartUpMeter(RigCircuit circuit, ITransientObserver? also)
+    /// <summary>Prepares to watch one part of a circuit.</summary>
+    /// <param name="circuit">The circuit.</param>
+    /// <param name="part">The part.</param>
+    /// <param name="loads">Where to keep what is seen of each load of the circuit.</param>
+    /// <param name="outlets">Where to keep what is seen of each outlet of the circuit.</param>
+    public StartUpMeter(RigCircuit circuit, CircuitPart part, LoadMeter[] loads, OutletMeter[] outlets) =>
+        (_circuit, _part, _loads, _outlets) = (circuit, part, loads, outlets);
+
+    /// <summary>Forgets what it has seen.</summary>
+    /// <param name="also">Who watches too; null: nobody.</param>
+    public void Begin(ITransientObserver? also)
     {
-        (_circuit, _also) = (circuit, also);
-        Loads = new LoadMeter[circuit.Loads.Length];
-        Outlets = new OutletMeter[circuit.Outlets.Length];
-        for (var load = 0; load < Loads.Length; load++)
-            Loads[load] = LoadMeter.Fresh;
+        (_also, _last) = (also, 0);
+        foreach (var load in _part.Loads)
+            _loads[load] = LoadMeter.Fresh;
+        foreach (var outlet in _part.Outlets)
+            _outlets[outlet] = default;
     }
-
-    /// <summary>What was seen of each load.</summary>
-    public LoadMeter[] Loads { get; }
-
-    /// <summary>What was seen of each outlet.</summary>
-    public OutletMeter[] Outlets { get; }
 
     /// <inheritdoc/>
     public void OnPoint(double seconds, Network network)
     {
-        for (var load = 0; load < Loads.Length; load++)
-            Read(load, ref Loads[load], seconds);
-        for (var outlet = 0; outlet < Outlets.Length; outlet++)
-            Read(outlet, ref Outlets[outlet], seconds);
+        foreach (var load in _part.Loads)
+            Read(load, ref _loads[load], seconds);
+        foreach (var outlet in _part.Outlets)
+            Read(outlet, ref _outlets[outlet], seconds);
         _last = seconds;
         _also?.OnPoint(seconds, network);
     }

@@ -1,71 +1,57 @@
 using System.Collections.Immutable;
 using Loadmark.Circuits.Analyses;
 using Loadmark.Circuits.Networks;
+using Loadmark.Simulation.Wiring;
 
 namespace Loadmark.Simulation.Starting;
 
-/// <summary>Records a start-up: what happened, and the waveforms.</summary>
-internal sealed class StartUpRecorder : ITransientObserver
+/// <summary>Records the start-up of one part of a circuit: what happened, and every point.</summary>
+internal sealed class StartUpRecorder(RigCircuit circuit, CircuitPart part) : ITransientObserver
 {
     private const double SettledShare = 0.01;
 
-    private readonly RigCircuit _circuit;
-    private readonly StartUpStory _story;
-    private readonly (string Subject, string Unit, Func<double> Read)[] _series;
+    private readonly StartUpStory _story = new(circuit, part);
     private readonly List<double> _times = [];
     private readonly List<double[]> _points = [];
-    private readonly int _voltages;
-
-    public StartUpRecorder(RigCircuit circuit)
-    {
-        _circuit = circuit;
-        _story = new StartUpStory(circuit);
-        var series = new List<(string, string, Func<double>)>();
-        var loads = Enumerable.Range(0, circuit.Loads.Length).Where(load => circuit.Loads[load].Jack is not null).ToList();
-        foreach (var load in loads)
-            series.Add((circuit.Loads[load].Id, "V", () => circuit.LoadVolts(load)));
-        _voltages = series.Count;
-        foreach (var load in loads)
-            series.Add((circuit.Loads[load].Id, "A", () => circuit.LoadAmps(load)));
-        for (var place = 0; place < circuit.Outlets.Length; place++)
-        {
-            var outlet = place;
-            series.Add((circuit.Outlets[outlet].Name, "V", () => circuit.OutletVolts(outlet)));
-            series.Add((circuit.Outlets[outlet].Name, "A", () => circuit.OutletAmps(outlet)));
-        }
-
-        _series = [.. series];
-        Meters = Wiring.TotalMeter.Of(circuit);
-    }
 
     /// <summary>What happened, in order.</summary>
     public ImmutableArray<StartUpEvent> Events => _story.Events;
 
-    /// <summary>The peaks of what supplies and banks give in all.</summary>
-    public Wiring.TotalMeter[] Meters { get; }
+    /// <summary>The times of the points, s, ascending; equal before and after a jump.</summary>
+    public IReadOnlyList<double> Times => _times;
 
     /// <inheritdoc/>
     public void OnPoint(double seconds, Network network)
     {
+        var point = new double[2 * (part.Loads.Length + part.Outlets.Length)];
+        var place = 0;
+        foreach (var load in part.Loads)
+            (point[place++], point[place++]) = (circuit.LoadVolts(load), circuit.LoadAmps(load));
+        foreach (var outlet in part.Outlets)
+            (point[place++], point[place++]) = (circuit.OutletVolts(outlet), circuit.OutletAmps(outlet));
         _times.Add(seconds);
-        _points.Add(Array.ConvertAll(_series, static series => series.Read()));
-        foreach (var meter in Meters)
-            meter.Read();
+        _points.Add(point);
     }
 
     /// <inheritdoc/>
     public void OnEvent(in TransientEvent change) => _story.Tell(change);
 
-    /// <summary>The last time at which a load's voltage was more than 1 % of its end value away from that, or something happened, s.</summary>
+    /// <summary>Where the voltage of a load stands in a point; its current is next to it.</summary>
+    public int ColumnOfLoad(int load) => 2 * part.Loads.IndexOf(load);
+
+    /// <summary>Where the voltage of an outlet stands in a point; its current is next to it.</summary>
+    public int ColumnOfOutlet(int outlet) => 2 * (part.Loads.Length + part.Outlets.IndexOf(outlet));
+
+    /// <summary>The last time at which something happened, or a load's voltage was more than 1 % away from its end value, s.</summary>
     public double SettledAfter()
     {
         var last = Events.IsEmpty ? 0 : (double)Events[^1].Time.Value;
         for (var point = _points.Count - 1; point >= 0; point--)
         {
-            for (var series = 0; series < _voltages; series++)
+            for (var load = 0; load < part.Loads.Length; load++)
             {
-                var end = _points[^1][series];
-                if (Math.Abs(_points[point][series] - end) > SettledShare * Math.Abs(end))
+                var end = _points[^1][2 * load];
+                if (Math.Abs(_points[point][2 * load] - end) > SettledShare * Math.Abs(end))
                     return Math.Max(last, _times[Math.Min(point + 1, _times.Count - 1)]);
             }
         }
@@ -73,34 +59,24 @@ internal sealed class StartUpRecorder : ITransientObserver
         return last;
     }
 
-    /// <summary>The waveforms.</summary>
-    /// <param name="evenPoints">How many evenly spaced points beside those at events.</param>
-    public Waveforms Waveforms(int evenPoints)
-    {
-        var end = _times.Count == 0 ? 0 : _times[^1];
-        var wanted = new List<(double Time, int Exact)>();
-        for (var place = 0; place < evenPoints && _times.Count > 0; place++)
-            wanted.Add((end * place / (evenPoints - 1), -1));
-        for (var point = 1; point < _times.Count; point++)
-        {
-            if (_times[point] == _times[point - 1])
-                wanted.AddRange([(_times[point], point - 1), (_times[point], point)]);
-        }
-
-        var rows = wanted.OrderBy(static row => row.Time).ThenBy(static row => row.Exact).DistinctBy(static row => row).ToList();
-        var values = rows.ConvertAll(row => row.Exact >= 0 ? _points[row.Exact] : At(row.Time));
-        return new Waveforms(
-            [.. rows.Select(static row => row.Time)],
-            [.. _series.Select((series, column) => new Waveform(series.Subject, series.Unit, [.. values.Select(row => row[column])]))]);
-    }
-
-    /// <summary>Straight between two points.</summary>
-    private double[] At(double seconds)
+    /// <summary>Voltages and currents at a time: as recorded, and straight between two points; the end value after the end.</summary>
+    /// <param name="seconds">When, s.</param>
+    /// <param name="isBefore">Whether before a jump at that time; after it otherwise.</param>
+    public double[] At(double seconds, bool isBefore)
     {
         var found = _times.BinarySearch(seconds);
         if (found >= 0)
+        {
+            while (isBefore && found > 0 && _times[found - 1] == seconds)
+                found--;
+            while (!isBefore && found + 1 < _times.Count && _times[found + 1] == seconds)
+                found++;
             return _points[found];
-        var after = Math.Clamp(~found, 1, _times.Count - 1);
+        }
+
+        var after = ~found;
+        if (after == 0 || after == _times.Count)
+            return _points[Math.Min(after, _times.Count - 1)];
         var share = (seconds - _times[after - 1]) / (_times[after] - _times[after - 1]);
         return [.. _points[after - 1].Zip(_points[after], (low, high) => low + (share * (high - low)))];
     }

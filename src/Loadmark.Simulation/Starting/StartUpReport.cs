@@ -7,7 +7,7 @@ namespace Loadmark.Simulation.Starting;
 internal static class StartUpReport
 {
     /// <summary>What was seen, with quantities.</summary>
-    public static StartUpResult Of(StartUpRun run, StartUpRecorder recorder, int evenPoints)
+    public static StartUpResult Of(StartUpRun run, StartUpRecording recording, int evenPoints)
     {
         var circuit = run.Circuit;
         var places = Enumerable.Range(0, circuit.Outlets.Length).ToDictionary(place => circuit.Outlets[place].Outlet);
@@ -20,12 +20,12 @@ internal static class StartUpReport
             IsComplete = run.IsComplete,
             Loads = loads,
             Outlets = [.. circuit.Rig.Outlets.Items.Select(outlet => Outlet(run, outlet, places))],
-            SettledAfter = isUnsettled ? null : SiFigures.Seconds(recorder.SettledAfter()),
-            Events = new ValueList<StartUpEvent>(recorder.Events),
-            Totals = [.. recorder.Meters.Select(static meter => meter.Result())],
+            SettledAfter = isUnsettled ? null : SiFigures.Seconds(recording.SettledAfter()),
+            Events = recording.Events(),
+            Totals = recording.Totals(),
             Assumptions = [.. circuit.Assumptions],
             Untold = [.. circuit.Untold],
-            Waveforms = recorder.Waveforms(evenPoints),
+            Waveforms = recording.Waveforms(evenPoints),
         };
     }
 

@@ -15,10 +15,15 @@ public sealed class StartUpRun
     private const double SlowestStarts = 3;
     private const double LateShare = 0.3;
     private const int CycleStarts = 3;
+    private const double FewestSteps = 200;
 
     private readonly RigCircuit _circuit;
-    private readonly Transient? _transient;
-    private StartUpMeter _meter;
+    private readonly Transient[] _transients;
+    private readonly StartUpMeter[] _meters;
+    private readonly LoadMeter[] _loads;
+    private readonly OutletMeter[] _outlets;
+    private readonly double[] _limits;
+    private readonly double[] _reached;
 
     /// <summary>Prepares the run.</summary>
     /// <param name="circuit">The circuit; it is left at the last point.</param>
@@ -33,9 +38,15 @@ public sealed class StartUpRun
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(EndSeconds, nameof(options));
 
         // Between points waveforms are drawn straight, so no step may hide a bend.
-        _transient = circuit.Network is { } network ? new Transient(network, new TransientOptions(EndSeconds) { LongestStep = EndSeconds / 200 }) : null;
-        _meter = new StartUpMeter(circuit, null);
-        SurgeSpent = new bool[circuit.Outlets.Length];
+        var transient = new TransientOptions(EndSeconds) { LongestStep = EndSeconds / FewestSteps };
+        _loads = new LoadMeter[circuit.Loads.Length];
+        Array.Fill(_loads, LoadMeter.Fresh);
+        _outlets = new OutletMeter[circuit.Outlets.Length];
+        _transients = [.. circuit.Parts.Select(part => new Transient(part.Network, transient))];
+        _meters = [.. circuit.Parts.Select(part => new StartUpMeter(circuit, part, _loads, _outlets))];
+        _limits = new double[_outlets.Length];
+        _reached = new double[_transients.Length];
+        SurgeSpent = new bool[_outlets.Length];
     }
 
     /// <summary>The circuit.</summary>
@@ -47,8 +58,8 @@ public sealed class StartUpRun
     /// <summary>Whether the last run came to its end. Where not, it tells what was seen until then.</summary>
     public bool IsComplete { get; private set; }
 
-    /// <summary>When the last run ended, s.</summary>
-    public double ReachedSeconds { get; private set; }
+    /// <summary>Up to when the last run came, s: to the end, or to where the first part of the circuit could not be computed on.</summary>
+    public double ReachedSeconds => _reached.Length == 0 ? EndSeconds : _reached.Min();
 
     /// <summary>For each outlet whether it was over its limit for longer than it bears its surge, and was computed without.</summary>
     internal bool[] SurgeSpent { get; }
@@ -57,58 +68,63 @@ public sealed class StartUpRun
     /// <param name="cancellation">Stops the run.</param>
     /// <returns><see cref="IsComplete"/>.</returns>
     /// <exception cref="OperationCanceledException">The run was stopped.</exception>
-    public bool Run(CancellationToken cancellation = default) => Run(static () => null, cancellation);
+    public bool Run(CancellationToken cancellation = default) => Run(static _ => null, cancellation);
 
     /// <summary>Runs, with someone else watching too.</summary>
-    /// <param name="observer">Makes the one who watches, anew for each attempt.</param>
+    /// <param name="observer">Makes the one who watches a part, by its place, anew for each attempt.</param>
     /// <param name="cancellation">Stops the run.</param>
-    internal bool Run(Func<ITransientObserver?> observer, CancellationToken cancellation)
+    internal bool Run(Func<int, ITransientObserver?> observer, CancellationToken cancellation)
     {
         Array.Clear(SurgeSpent);
-        (IsComplete, ReachedSeconds) = (_transient is null, 0);
-        if (_transient is null)
-            return true;
-
-        var limits = Array.ConvertAll([.. _circuit.Outlets], branch => _circuit.Network![branch.LimitSlot]);
+        IsComplete = true;
+        for (var outlet = 0; outlet < _limits.Length; outlet++)
+            _limits[outlet] = _circuit.Limit(outlet);
         try
         {
-            do
-            {
-                for (var outlet = 0; outlet < limits.Length; outlet++)
-                    _circuit.SetLimit(outlet, SurgeSpent[outlet] ? limits[outlet] : Math.Max(limits[outlet], _circuit.Outlets[outlet].Surge?.Amps ?? 0));
-                _meter = new StartUpMeter(_circuit, observer());
-                var result = _transient.Run(_meter, cancellation);
-                (IsComplete, ReachedSeconds) = (result.Status == TransientStatus.Completed, result.Seconds);
-            }
-            while (SpendSurges());
+            for (var part = 0; part < _transients.Length; part++)
+                IsComplete &= Run(part, observer, cancellation);
         }
         finally
         {
-            for (var outlet = 0; outlet < limits.Length; outlet++)
-                _circuit.SetLimit(outlet, limits[outlet]);
+            for (var outlet = 0; outlet < _limits.Length; outlet++)
+                _circuit.SetLimit(outlet, _limits[outlet]);
         }
 
         return IsComplete;
     }
 
+    private bool Run(int part, Func<int, ITransientObserver?> observer, CancellationToken cancellation)
+    {
+        while (true)
+        {
+            foreach (var outlet in _circuit.Parts[part].Outlets)
+                _circuit.SetLimit(outlet, SurgeSpent[outlet] ? _limits[outlet] : Math.Max(_limits[outlet], _circuit.Outlets[outlet].Surge?.Amps ?? 0));
+            _meters[part].Begin(observer(part));
+            var result = _transients[part].Run(_meters[part], cancellation);
+            _reached[part] = result.Seconds;
+            if (!SpendSurges(part))
+                return result.Status == TransientStatus.Completed;
+        }
+    }
+
     /// <summary>When a load started to run for good, s; null where it does not.</summary>
     /// <param name="load">Its place in <see cref="RigCircuit.Loads"/>.</param>
-    public double? LoadRunsAfter(int load) => _meter.Loads[load].IsOn && !LoadCycles(load) ? _meter.Loads[load].LastStart : null;
+    public double? LoadRunsAfter(int load) => _loads[load].IsOn && !LoadCycles(load) ? _loads[load].LastStart : null;
 
     /// <summary>The lowest voltage at a load's jack while it was on, V; null where it never was.</summary>
     /// <param name="load">Its place in <see cref="RigCircuit.Loads"/>.</param>
-    public double? LoadLowestVolts(int load) => double.IsInfinity(_meter.Loads[load].LowestVolts) ? null : _meter.Loads[load].LowestVolts;
+    public double? LoadLowestVolts(int load) => double.IsInfinity(_loads[load].LowestVolts) ? null : _loads[load].LowestVolts;
 
     /// <summary>How often a load started again after it had dropped out.</summary>
     /// <param name="load">Its place in <see cref="RigCircuit.Loads"/>.</param>
-    public int LoadRestarts(int load) => Math.Max(0, _meter.Loads[load].Starts - 1);
+    public int LoadRestarts(int load) => Math.Max(0, _loads[load].Starts - 1);
 
     /// <summary>Whether a load starts over and over: three times or more, and still towards the end.</summary>
     /// <param name="load">Its place in <see cref="RigCircuit.Loads"/>.</param>
     public bool LoadCycles(int load)
     {
-        var meter = _meter.Loads[load];
-        return meter.Starts >= CycleStarts && Math.Max(meter.LastStart, meter.LastDrop) > (1 - LateShare) * ReachedSeconds;
+        var meter = _loads[load];
+        return meter.Starts >= CycleStarts && Math.Max(meter.LastStart, meter.LastDrop) > (1 - LateShare) * _reached[_circuit.Loads[load].Device!.Value.Part];
     }
 
     /// <summary>How a load fares at the end.</summary>
@@ -117,16 +133,16 @@ public sealed class StartUpRun
     {
         if (LoadRunsAfter(load) is null)
             return Simulation.LoadState.Off;
-        return Settlement.IsLow(_circuit.Loads[load], _meter.Loads[load].Volts) ? Simulation.LoadState.Low : Simulation.LoadState.Runs;
+        return Settlement.IsLow(_circuit.Loads[load], _loads[load].Volts) ? Simulation.LoadState.Low : Simulation.LoadState.Runs;
     }
 
     /// <summary>The most that an outlet gave, A, and when that was first, s.</summary>
     /// <param name="outlet">Its place in <see cref="RigCircuit.Outlets"/>.</param>
-    public (double Amps, double Seconds) OutletPeak(int outlet) => (_meter.Outlets[outlet].PeakAmps, _meter.Outlets[outlet].PeakAt);
+    public (double Amps, double Seconds) OutletPeak(int outlet) => (_outlets[outlet].PeakAmps, _outlets[outlet].PeakAt);
 
     /// <summary>How long an outlet was at its limit or over it, s.</summary>
     /// <param name="outlet">Its place in <see cref="RigCircuit.Outlets"/>.</param>
-    public double OutletSecondsOver(int outlet) => _meter.Outlets[outlet].SecondsOver;
+    public double OutletSecondsOver(int outlet) => _outlets[outlet].SecondsOver;
 
     private static double CommonEnd(RigCircuit circuit)
     {
@@ -142,14 +158,14 @@ public sealed class StartUpRun
     }
 
     /// <summary>Notes the outlets that were over their limit for longer than they bear it. Returns whether there are new ones.</summary>
-    private bool SpendSurges()
+    private bool SpendSurges(int part)
     {
         var isNew = false;
-        for (var outlet = 0; outlet < SurgeSpent.Length; outlet++)
+        foreach (var outlet in _circuit.Parts[part].Outlets)
         {
             if (SurgeSpent[outlet] || _circuit.Outlets[outlet] is not { Surge: { } surge, Overload: not (null or OverloadWay.Fuse) })
                 continue;
-            SurgeSpent[outlet] = _meter.Outlets[outlet].LongestStretch > surge.Seconds;
+            SurgeSpent[outlet] = _outlets[outlet].LongestStretch > surge.Seconds;
             isNew |= SurgeSpent[outlet];
         }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Loadmark.Circuits.Analyses;
 using Loadmark.Circuits.Networks;
+using Loadmark.Simulation.Wiring;
 
 namespace Loadmark.Simulation.Starting;
 
@@ -16,20 +17,21 @@ internal sealed class StartUpStory
     private readonly Dictionary<int, int> _fuses = [];
     private readonly ImmutableArray<StartUpEvent>.Builder _events = ImmutableArray.CreateBuilder<StartUpEvent>();
 
-    public StartUpStory(RigCircuit circuit)
+    /// <summary>Prepares to tell of one part of a circuit.</summary>
+    public StartUpStory(RigCircuit circuit, CircuitPart part)
     {
         _circuit = circuit;
-        for (var load = 0; load < circuit.Loads.Length; load++)
+        foreach (var load in part.Loads)
         {
             if (circuit.Loads[load].Device is { } device)
-                _loads.Add(device, load);
+                _loads.Add(device.Number, load);
         }
 
-        for (var outlet = 0; outlet < circuit.Outlets.Length; outlet++)
+        foreach (var outlet in part.Outlets)
         {
-            _outlets.Add(circuit.Outlets[outlet].Device, outlet);
+            _outlets.Add(circuit.Outlets[outlet].Device.Number, outlet);
             if (circuit.Outlets[outlet].Fuse is { } fuse)
-                _fuses.Add(fuse, outlet);
+                _fuses.Add(fuse.Number, outlet);
         }
     }
 
@@ -67,7 +69,7 @@ internal sealed class StartUpStory
     private void TellOutlet(in TransientEvent change, int place)
     {
         var branch = _circuit.Outlets[place];
-        var limit = SiFigures.Amps(_circuit.Network![branch.LimitSlot]);
+        var limit = SiFigures.Amps(_circuit.Limit(place));
         var volts = SiFigures.Volts(Math.Round(_circuit.OutletVolts(place), 3));
         var what = (change.From, change.To) switch
         {

@@ -17,7 +17,7 @@ internal sealed class CircuitBuilder(WiredRig rig)
     private readonly List<Device> _devices = [];
     private readonly Dictionary<WiredOutlet, (OutletFigures Figures, Terminals Terminals, int Device, int? Fuse)> _outlets = [];
     private readonly List<(WiredFeed Feed, LeadFigures Figures, LeadBuilder.LaidPart Part)> _parts = [];
-    private readonly Dictionary<WiredLoad, LoadBranch> _loads = [];
+    private readonly Dictionary<WiredLoad, (LoadBranch Branch, int Device)> _loads = [];
     private ReturnNodes _returns = null!;
 
     public RigCircuit Build()
@@ -27,26 +27,34 @@ internal sealed class CircuitBuilder(WiredRig rig)
         foreach (var feed in feeds)
             Lay(feed);
 
-        var netlist = new Netlist(_devices);
-        var network = Compile(netlist);
+        var parts = new CircuitParts(_devices);
+        ImmutableArray<LoadBranch> loads = [.. rig.Loads.Items.Select(load => Finish(load, parts))];
+        ImmutableArray<OutletBranch> outlets = [.. rig.Outlets.Items.Where(_outlets.ContainsKey).Select(outlet => Branch(outlet, parts))];
         return new RigCircuit(
             rig,
-            netlist,
-            network,
-            [.. rig.Loads.Items.Select(load => Finish(_loads.GetValueOrDefault(load) ?? Dark(load), network))],
-            [.. rig.Outlets.Items.Where(_outlets.ContainsKey).Select(outlet => Branch(outlet, network!))],
-            [.. _parts.Select(part => Part(part.Feed, part.Figures, part.Part, network!))],
+            new Netlist(_devices),
+            Members(parts, loads, outlets),
+            loads,
+            outlets,
+            [.. _parts.Select(part => Part(part.Feed, part.Figures, part.Part, parts))],
             _assumptions.ToArray(),
             [.. _untold]);
     }
 
-    private static Network? Compile(Netlist netlist)
+    /// <summary>Who is in which part. A load without a device is where its outlet is.</summary>
+    private ImmutableArray<CircuitPart> Members(CircuitParts parts, ImmutableArray<LoadBranch> loads, ImmutableArray<OutletBranch> outlets)
     {
-        if (netlist.Devices.IsEmpty)
-            return null;
-        var compilation = Network.Compile(netlist);
-        return compilation.Network
-            ?? throw new InvalidOperationException($"The circuit of the rig does not hold together: {string.Join(" ", compilation.Faults.Select(static fault => fault.Message))}");
+        var ofLoads = parts.Networks.Select(static _ => new List<int>()).ToArray();
+        var ofOutlets = parts.Networks.Select(static _ => new List<int>()).ToArray();
+        for (var place = 0; place < outlets.Length; place++)
+            ofOutlets[outlets[place].Device.Part].Add(place);
+        for (var place = 0; place < loads.Length; place++)
+        {
+            if (loads[place] is { Feed: { } feed, Jack: not null })
+                ofLoads[parts[_outlets[feed.Outlets[0]].Device].Part].Add(place);
+        }
+
+        return [.. parts.Networks.Select((network, part) => new CircuitPart(network, [.. ofLoads[part]], [.. ofOutlets[part]]))];
     }
 
     /// <summary>Whether a feed's voltage and kind of current are known; says so where not.</summary>
@@ -115,7 +123,7 @@ internal sealed class CircuitBuilder(WiredRig rig)
         var dark = new LoadBranch { Load = load, Feed = feed, Jack = terminals };
         if (WhyItDrawsNothing(load, feed, terminals) is { } why)
         {
-            _loads.Add(load, dark with { Because = why });
+            _loads.Add(load, (dark with { Because = why }, -1));
             _untold.Add(new Untold("", [load.Id, feed.Outlets[0].Name], why));
             return;
         }
@@ -123,7 +131,7 @@ internal sealed class CircuitBuilder(WiredRig rig)
         var branch = LoadFigures.Branch(load, feed, feed.Volts!.Value, _assumptions);
         var device = _devices.Count;
         _devices.AddRange(LoadFigures.Devices(branch, terminals, _assumptions));
-        _loads.Add(load, branch with { Jack = terminals, Device = device });
+        _loads.Add(load, (branch with { Jack = terminals }, device));
     }
 
     /// <summary>Which way round the load takes its jack; alternating current has no way round.</summary>
@@ -157,48 +165,50 @@ internal sealed class CircuitBuilder(WiredRig rig)
         Because = load.Feeds.Count == 0 ? $"{load.Id} is not fed." : $"What {load.Id} gets cannot be computed.",
     };
 
-    private static LoadBranch Finish(LoadBranch branch, Network? network)
+    private LoadBranch Finish(WiredLoad load, CircuitParts parts)
     {
-        if (branch.Device is null || network is null)
+        if (!_loads.TryGetValue(load, out var plugged))
+            return Dark(load);
+        var (branch, device) = plugged;
+        if (device < 0)
             return branch;
-        var name = LoadFigures.NameOf(branch.Load);
         return branch with
         {
-            RunSlot = network.Slot(name, branch.IsHeater ? DeviceParameter.HotOhms : DeviceParameter.Draw),
-            StartSlot = branch.IsHeater ? network.Slot(name, DeviceParameter.ColdOhms) : branch.StartSeconds > 0 ? network.Slot(name, DeviceParameter.BootDraw) : null,
+            Device = parts[device],
+            RunSlot = parts.Slot(device, branch.IsHeater ? DeviceParameter.HotOhms : DeviceParameter.Draw),
+            StartSlot = branch.IsHeater ? parts.Slot(device, DeviceParameter.ColdOhms) : branch.StartSeconds > 0 ? parts.Slot(device, DeviceParameter.BootDraw) : null,
         };
     }
 
-    private OutletBranch Branch(WiredOutlet outlet, Network network)
+    private OutletBranch Branch(WiredOutlet outlet, CircuitParts parts)
     {
         var (figures, terminals, device, fuse) = _outlets[outlet];
-        var name = _devices[device].Name;
         return new OutletBranch
         {
             Outlet = outlet,
-            Device = device,
+            Device = parts[device],
             Terminals = terminals,
             Volts = figures.Volts,
             LimitAmps = figures.LimitAmps,
             Overload = figures.Overload,
-            VoltsSlot = network.Slot(name, DeviceParameter.Volts),
-            LimitSlot = network.Slot(name, DeviceParameter.LimitAmps),
-            Fuse = fuse,
+            VoltsSlot = parts.Slot(device, DeviceParameter.Volts),
+            LimitSlot = parts.Slot(device, DeviceParameter.LimitAmps),
+            Fuse = fuse is { } place ? parts[place] : null,
             Surge = outlet.Rating.Outlet.Surge is { } surge
                 ? ((double)surge.Current.Value, surge.Duration is { } lasts ? (double)lasts.Value : double.PositiveInfinity)
                 : null,
         };
     }
 
-    private LeadPart Part(WiredFeed feed, LeadFigures figures, LeadBuilder.LaidPart part, Network network)
+    private static LeadPart Part(WiredFeed feed, LeadFigures figures, LeadBuilder.LaidPart part, CircuitParts parts)
     {
         ImmutableArray<int> devices = [.. Enumerable.Range(part.Device, part.Conductors)];
         return new LeadPart
         {
             Feed = feed,
             Name = part.Name.Length == 0 ? figures.Name : $"{figures.Name}, {part.Name}",
-            Devices = devices,
-            Slots = [.. devices.Select(device => network.Slot(_devices[device].Name, DeviceParameter.Ohms))],
+            Devices = [.. devices.Select(device => parts[device])],
+            Slots = [.. devices.Select(device => parts.Slot(device, DeviceParameter.Ohms))],
             ContactOhms = part.ContactOhms,
             WireOhms = part.WireOhms,
             Metres = figures.SquareMetres is null ? null : part.Metres,

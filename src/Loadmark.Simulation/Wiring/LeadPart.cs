@@ -13,8 +13,8 @@ public sealed record LeadPart
     /// <summary>What it is, in words: "long chain, tail".</summary>
     public required string Name { get; init; }
 
-    /// <summary>Its conductors among the devices of the network: two, or one for the joint of outlets in series.</summary>
-    public required ImmutableArray<int> Devices { get; init; }
+    /// <summary>Where its conductors are: two, or one for the joint of outlets in series.</summary>
+    public required ImmutableArray<DevicePlace> Devices { get; init; }
 
     /// <summary>The slots of their resistance, Ω.</summary>
     public required ImmutableArray<ParameterSlot> Slots { get; init; }

@@ -1,19 +1,21 @@
+using System.Collections.Immutable;
 using Loadmark.Circuits.Networks;
 
 namespace Loadmark.Simulation.Wiring;
 
-/// <summary>Two nodes by number; −1 is ground, and −2 for both is nowhere.</summary>
-internal readonly record struct NodePair(int Plus, int Minus)
+/// <summary>Two nodes by number in the network of a part; −1 is ground. Part −1 is nowhere.</summary>
+internal readonly record struct NodePair(int Part, int Plus, int Minus)
 {
     private const int Ground = -1;
-    private const int Nowhere = -2;
 
-    /// <summary>Looks the nodes up.</summary>
-    public static NodePair Of(Network? network, Terminals? terminals) =>
-        network is null || terminals is not { } names ? new NodePair(Nowhere, Nowhere) : new NodePair(Number(network, names.Plus), Number(network, names.Minus));
+    /// <summary>Nowhere.</summary>
+    public static NodePair None => new(-1, Ground, Ground);
+
+    /// <summary>Looks the nodes up in the network of a part.</summary>
+    public static NodePair Of(int part, Network network, Terminals terminals) => new(part, Number(network, terminals.Plus), Number(network, terminals.Minus));
 
     /// <summary>The voltage between them at the point solved last, V; NaN where they are nowhere.</summary>
-    public double Volts(Network? network) => Plus == Nowhere ? double.NaN : At(network!, Plus) - At(network!, Minus);
+    public double Volts(ImmutableArray<CircuitPart> parts) => Part < 0 ? double.NaN : At(parts[Part].Network, Plus) - At(parts[Part].Network, Minus);
 
     private static int Number(Network network, string name) => name == Netlist.Ground ? Ground : network.Node(name);
 

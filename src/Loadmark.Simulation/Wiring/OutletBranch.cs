@@ -10,8 +10,8 @@ public sealed record OutletBranch
     /// <summary>The outlet.</summary>
     public required WiredOutlet Outlet { get; init; }
 
-    /// <summary>Its place among the devices of the network.</summary>
-    public required int Device { get; init; }
+    /// <summary>Where its source is.</summary>
+    public required DevicePlace Device { get; init; }
 
     /// <summary>Where the leads take from; behind the fuse where it has one.</summary>
     public required Terminals Terminals { get; init; }
@@ -31,8 +31,8 @@ public sealed record OutletBranch
     /// <summary>The slot of its limit, A; without effect where <see cref="Overload"/> is a fuse or null.</summary>
     public required ParameterSlot LimitSlot { get; init; }
 
-    /// <summary>Its fuse among the devices of the network; null where it has none.</summary>
-    public int? Fuse { get; init; }
+    /// <summary>Where its fuse is; null where it has none.</summary>
+    public DevicePlace? Fuse { get; init; }
 
     /// <summary>What it bears for a moment, A, and for how long, s; null where nothing is stated. A time not stated is infinite.</summary>
     public (double Amps, double Seconds)? Surge { get; init; }

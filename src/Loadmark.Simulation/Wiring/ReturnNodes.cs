@@ -9,7 +9,7 @@ namespace Loadmark.Simulation.Wiring;
 /// </summary>
 internal sealed class ReturnNodes
 {
-    private readonly Dictionary<string, string> _joinedTo = new(StringComparer.Ordinal);
+    private readonly JoinedNames _joined = new();
 
     /// <summary>Finds the groups.</summary>
     /// <param name="feeds">The feeds that are in the circuit.</param>
@@ -18,11 +18,7 @@ internal sealed class ReturnNodes
         foreach (var feed in feeds)
         {
             for (var position = 1; position < feed.Outlets.Length; position++)
-            {
-                var (one, other) = (Root(feed.Outlets[0].Rating.Return), Root(feed.Outlets[position].Rating.Return));
-                if (one != other)
-                    _joinedTo[other] = one;
-            }
+                _joined.Join(feed.Outlets[0].Rating.Return, feed.Outlets[position].Rating.Return);
         }
     }
 
@@ -30,13 +26,6 @@ internal sealed class ReturnNodes
     public string Of(WiredOutlet outlet)
     {
         var name = outlet.Rating.Return;
-        return _joinedTo.ContainsKey(name) ? $"return of {name}" : Netlist.Ground;
-    }
-
-    private string Root(string name)
-    {
-        while (_joinedTo.TryGetValue(name, out var next))
-            name = next;
-        return name;
+        return _joined.Root(name) == name ? Netlist.Ground : $"return of {name}";
     }
 }

@@ -7,7 +7,6 @@ internal sealed class TotalMeter
 {
     private const double Slack = 1e-9;
 
-    private readonly RigCircuit _circuit;
     private readonly int[] _outlets;
     private readonly (string Supply, string Holder, SupplyTotal Limit) _total;
     private double _amps;
@@ -15,7 +14,6 @@ internal sealed class TotalMeter
 
     private TotalMeter(RigCircuit circuit, string supply, string? bank, SupplyTotal limit)
     {
-        _circuit = circuit;
         _total = (supply, bank is null ? $"{supply} in all" : $"bank {bank} of {supply}", limit);
         _outlets =
         [
@@ -39,15 +37,19 @@ internal sealed class TotalMeter
         return [.. meters.Where(static meter => meter._outlets.Length > 0)];
     }
 
-    /// <summary>Looks at the point solved last.</summary>
-    public void Read()
+    /// <summary>The outlets that it adds up, by their place in <see cref="RigCircuit.Outlets"/>.</summary>
+    public IReadOnlyList<int> Outlets => _outlets;
+
+    /// <summary>Looks at what the outlets give at one time.</summary>
+    /// <param name="given">Volts and amps of an outlet.</param>
+    public void Read(Func<int, (double Volts, double Amps)> given)
     {
         var (amps, watts) = (0.0, 0.0);
         foreach (var outlet in _outlets)
         {
-            var given = _circuit.OutletAmps(outlet);
-            amps += given;
-            watts += given * _circuit.OutletVolts(outlet);
+            var (volts, current) = given(outlet);
+            amps += current;
+            watts += current * volts;
         }
 
         _amps = Math.Max(_amps, amps);
