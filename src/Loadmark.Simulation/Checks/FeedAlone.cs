@@ -11,8 +11,11 @@ namespace Loadmark.Simulation.Checks;
 /// </summary>
 internal sealed class FeedAlone
 {
+    /// <summary>How long is watched after the slowest start, s: a load that starts over and over has shown it by then.</summary>
+    private const decimal SecondsAfterStarts = 1;
+
     private readonly RigCircuit _circuit;
-    private readonly bool _starts;
+    private readonly StartUpOptions? _starts;
 
     /// <summary>Takes a feed out of a rig.</summary>
     /// <param name="rig">The rig.</param>
@@ -20,9 +23,15 @@ internal sealed class FeedAlone
     /// <param name="starts">Whether its loads must come up after switch-on; else it is enough that they settle.</param>
     public FeedAlone(WiredRig rig, WiredFeed feed, bool starts)
     {
-        _starts = starts;
         var kept = rig.Feeds.Items.Where(other => other.Outlets.Any(outlet => feed.Outlets.Any(own => own.Name == outlet.Name)));
         _circuit = RigCircuit.Of(WiredRig.Of(rig.Rig with { Wired = [.. kept.Select(static other => other.Feed)] }));
+        if (!starts)
+            return;
+
+        // A heater warms for as long as it takes; nothing else needs the full time.
+        var slowest = _circuit.Loads.Max(static load => load.StartSeconds);
+        var hasHeater = _circuit.Loads.Any(static load => load.IsHeater);
+        _starts = new StartUpOptions { Duration = hasHeater ? null : new Seconds((decimal)slowest + SecondsAfterStarts) };
     }
 
     /// <summary>Its circuit, to be changed and put back.</summary>
@@ -34,9 +43,9 @@ internal sealed class FeedAlone
         var settlement = new Settlement(_circuit);
         if (!settlement.Solve(cancellation) || !Wired().All(load => settlement.LoadState(load) == LoadState.Runs))
             return false;
-        if (!_starts)
+        if (_starts is null)
             return true;
-        var run = new StartUpRun(_circuit);
+        var run = new StartUpRun(_circuit, _starts);
         return run.Run(cancellation) && Wired().All(load => run.LoadState(load) == LoadState.Runs);
     }
 

@@ -17,6 +17,10 @@ internal static class LeadRemedies
             return null;
         try
         {
+            foreach (var wire in wires)
+                feed.Circuit.SetWire(wire, 0);
+            if (!feed.AllRun(cancellation))
+                return null;
             foreach (var size in SquareMillimetres)
             {
                 var area = (double)size * 1e-6;
