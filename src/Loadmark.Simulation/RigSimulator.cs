@@ -46,10 +46,10 @@ public static class RigSimulator
     public static StartUpResult StartUp(RigCircuit circuit, StartUpOptions? options = null, CancellationToken cancellation = default)
     {
         options ??= new StartUpOptions();
-        ArgumentOutOfRangeException.ThrowIfLessThan(options.EvenPoints, 2, nameof(options));
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(options.Spacing.Value, nameof(options));
         var run = new StartUpRun(circuit, options);
         var recording = new StartUpRecording(circuit);
         run.Run(recording.Begin, cancellation);
-        return StartUpReport.Of(run, recording, options.EvenPoints);
+        return StartUpReport.Of(run, recording, (double)options.Spacing.Value);
     }
 }

@@ -24,11 +24,14 @@ public static class FigureTable
         foreach (var row in rows)
         {
             foreach (var figure in row)
-                csv.WriteField(double.IsFinite(figure) ? figure.ToString("G9", CultureInfo.InvariantCulture) : "");
+                csv.WriteField(Text(figure));
             csv.EndRecord();
         }
 
         csv.Flush();
         return text.ToString();
     }
+
+    /// <summary>Nine digits; a zero below zero is a zero.</summary>
+    private static string Text(double figure) => double.IsFinite(figure) ? (figure + 0.0).ToString("G9", CultureInfo.InvariantCulture) : "";
 }

@@ -53,10 +53,18 @@ internal static class SettleReport
     private static string? Because(Settlement settlement, LoadBranch branch, int place, LoadState state)
     {
         if (settlement.ReasonOf(place) is { } reason)
-            return Because(branch, reason);
+            return Because(branch, reason.Status == OperatingPointStatus.Unsteady ? Proof(settlement.Circuit, branch) ?? reason : reason);
         if (settlement.LoadCycles(place))
             return $"{branch.Feed!.OutletNames} is at its limit and switches off and on over and over.";
         return state == LoadState.Off ? $"It drops out below {SiFigures.Volts(branch.StopsBelow)} and does not start below {SiFigures.Volts(branch.StartsAbove)}." : null;
+    }
+
+    /// <summary>The proof that a load cannot be fed, sought with all loads on; null where there is none.</summary>
+    private static OperatingPointResult? Proof(RigCircuit circuit, LoadBranch branch)
+    {
+        var alone = circuit.Copy().Parts[branch.Device!.Value.Part].Network;
+        var result = new OperatingPoint(alone, new OperatingPointOptions { DropsOut = false }).Solve();
+        return result.Proof is null ? null : result;
     }
 
     private static string Because(LoadBranch branch, in OperatingPointResult reason) => reason switch

@@ -102,10 +102,30 @@ public sealed class Settlement
     /// <param name="outlet">Its place in <see cref="RigCircuit.Outlets"/>.</param>
     public OutletState OutletState(int outlet) => StateOf(_circuit, outlet);
 
-    /// <summary>Whether an outlet switches off and on over and over: it is at its limit, and meets that by hiccup.</summary>
+    /// <summary>
+    /// Whether an outlet switches off and on over and over: it meets its limit by hiccup, and is at it, or would be if the loads
+    /// that cycle ran.
+    /// </summary>
     /// <param name="outlet">Its place in <see cref="RigCircuit.Outlets"/>.</param>
-    public bool OutletCycles(int outlet) =>
-        _circuit.Outlets[outlet].Overload == OverloadWay.Hiccup && _circuit.OutletState(outlet) == DeviceState.Limiting;
+    public bool OutletCycles(int outlet)
+    {
+        var branch = _circuit.Outlets[outlet];
+        if (branch.Overload != OverloadWay.Hiccup)
+            return false;
+        if (_circuit.OutletState(outlet) == DeviceState.Limiting)
+            return true;
+        var (asked, isTaken) = (0.0, false);
+        foreach (var load in _circuit.Parts[branch.Device.Part].Loads)
+        {
+            var asks = _circuit.Loads[load];
+            if (asks.Device is null || !asks.Feed!.Outlets.Contains(branch.Outlet))
+                continue;
+            asked += asks.RunAmps;
+            isTaken |= _reasons[load] is not null;
+        }
+
+        return isTaken && asked > branch.LimitAmps;
+    }
 
     /// <summary>Whether a voltage is under 0.90 of the lowest printed one, the mark of under-voltage.</summary>
     internal static bool IsLow(LoadBranch branch, double volts) => volts < (Lowest * branch.LowestPrintedVolts) - Slack;

@@ -9,6 +9,6 @@ public sealed record StartUpOptions
     /// <summary>How long, over 0 s; null: three of the slowest starts, five time constants of heaters, and at least 3 s.</summary>
     public Seconds? Duration { get; init; }
 
-    /// <summary>How many evenly spaced points the waveforms have beside those at events, 2 or more.</summary>
-    public int EvenPoints { get; init; } = 601;
+    /// <summary>The distance of the evenly spaced points of the waveforms, beside those at events; over 0 s.</summary>
+    public Seconds Spacing { get; init; } = new(0.005m);
 }

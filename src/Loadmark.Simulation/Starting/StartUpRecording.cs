@@ -36,23 +36,21 @@ internal sealed class StartUpRecording(RigCircuit circuit)
         return [.. meters.Select(static meter => meter.Result())];
     }
 
-    /// <summary>The waveforms, evenly spaced and before and after each jump.</summary>
-    /// <param name="evenPoints">How many evenly spaced points, 2 or more.</param>
-    public Waveforms Waveforms(int evenPoints)
+    /// <summary>The waveforms: evenly spaced, at each event, and before and after each jump; loads and outlets in the order of the rig.</summary>
+    /// <param name="spacing">The distance of the evenly spaced points, s, over 0.</param>
+    public Waveforms Waveforms(double spacing)
     {
         var end = _parts.Length == 0 ? 0 : _parts.Max(static part => part.Times[^1]);
-        var even = Enumerable.Range(0, evenPoints).Select(place => (Time: end * place / (evenPoints - 1), IsBefore: false));
+        var even = Enumerable.Range(0, (int)Math.Ceiling(end / spacing) + 1).Select(place => (Time: Math.Min(end, place * spacing), IsBefore: false));
+        var events = _parts.SelectMany(static part => part.Events).Select(static happening => (Time: (double)happening.Time.Value, IsBefore: false));
         var jumps = _parts.SelectMany(static part => Jumps(part.Times)).SelectMany(static time => new[] { (Time: time, IsBefore: true), (Time: time, IsBefore: false) });
-        var rows = even.Concat(jumps).Distinct().OrderBy(static row => row.Time).ThenByDescending(static row => row.IsBefore).ToList();
+        var rows = even.Concat(events).Concat(jumps).Distinct().OrderBy(static row => row.Time).ThenByDescending(static row => row.IsBefore).ToList();
 
         var columns = new List<(string Subject, string Unit, int Part, int Column)>();
-        for (var part = 0; part < _parts.Length; part++)
-        {
-            foreach (var load in circuit.Parts[part].Loads)
-                AddPair(circuit.Loads[load].Id, part, _parts[part].ColumnOfLoad(load));
-            foreach (var outlet in circuit.Parts[part].Outlets)
-                AddPair(circuit.Outlets[outlet].Name, part, _parts[part].ColumnOfOutlet(outlet));
-        }
+        foreach (var (load, part) in Members(static part => part.Loads))
+            AddPair(circuit.Loads[load].Id, part, _parts[part].ColumnOfLoad(load));
+        foreach (var (outlet, part) in Members(static part => part.Outlets))
+            AddPair(circuit.Outlets[outlet].Name, part, _parts[part].ColumnOfOutlet(outlet));
 
         var values = columns.ConvertAll(_ => ImmutableArray.CreateBuilder<double>(rows.Count));
         foreach (var (time, isBefore) in rows)
@@ -75,6 +73,9 @@ internal sealed class StartUpRecording(RigCircuit circuit)
         var column = _parts[part].ColumnOfOutlet(outlet);
         return (at[part][column], at[part][column + 1]);
     }
+
+    private IEnumerable<(int Place, int Part)> Members(Func<CircuitPart, ImmutableArray<int>> members) =>
+        circuit.Parts.SelectMany((part, number) => members(part).Select(place => (Place: place, Part: number))).OrderBy(static member => member.Place);
 
     private static IEnumerable<(double Time, bool IsBefore)> Instants(IReadOnlyList<double> times)
     {

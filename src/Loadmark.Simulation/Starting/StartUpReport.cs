@@ -7,7 +7,7 @@ namespace Loadmark.Simulation.Starting;
 internal static class StartUpReport
 {
     /// <summary>What was seen, with quantities.</summary>
-    public static StartUpResult Of(StartUpRun run, StartUpRecording recording, int evenPoints)
+    public static StartUpResult Of(StartUpRun run, StartUpRecording recording, double spacing)
     {
         var circuit = run.Circuit;
         var places = Enumerable.Range(0, circuit.Outlets.Length).ToDictionary(place => circuit.Outlets[place].Outlet);
@@ -25,7 +25,7 @@ internal static class StartUpReport
             Totals = recording.Totals(),
             Assumptions = [.. circuit.Assumptions],
             Untold = [.. circuit.Untold],
-            Waveforms = recording.Waveforms(evenPoints),
+            Waveforms = recording.Waveforms(spacing),
         };
     }
 

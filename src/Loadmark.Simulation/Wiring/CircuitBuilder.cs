@@ -12,6 +12,9 @@ namespace Loadmark.Simulation.Wiring;
 /// <summary>Builds the circuit of a rig; used once.</summary>
 internal sealed class CircuitBuilder(WiredRig rig)
 {
+    /// <summary>What stands at the plug of a load that draws nothing, Ω: a meter, so that its voltage is defined.</summary>
+    private const double OpenOhms = 1e9;
+
     private readonly AssumptionList _assumptions = new();
     private readonly List<Untold> _untold = [];
     private readonly List<Device> _devices = [];
@@ -41,7 +44,7 @@ internal sealed class CircuitBuilder(WiredRig rig)
             [.. _untold]);
     }
 
-    /// <summary>Who is in which part. A load without a device is where its outlet is.</summary>
+    /// <summary>Who is in which part.</summary>
     private ImmutableArray<CircuitPart> Members(CircuitParts parts, ImmutableArray<LoadBranch> loads, ImmutableArray<OutletBranch> outlets)
     {
         var ofLoads = parts.Networks.Select(static _ => new List<int>()).ToArray();
@@ -50,8 +53,8 @@ internal sealed class CircuitBuilder(WiredRig rig)
             ofOutlets[outlets[place].Device.Part].Add(place);
         for (var place = 0; place < loads.Length; place++)
         {
-            if (loads[place] is { Feed: { } feed, Jack: not null })
-                ofLoads[parts[_outlets[feed.Outlets[0]].Device].Part].Add(place);
+            if (_loads.TryGetValue(loads[place].Load, out var plugged))
+                ofLoads[parts[plugged.Device].Part].Add(place);
         }
 
         return [.. parts.Networks.Select((network, part) => new CircuitPart(network, [.. ofLoads[part]], [.. ofOutlets[part]]))];
@@ -120,10 +123,10 @@ internal sealed class CircuitBuilder(WiredRig rig)
         }
 
         var terminals = jack.As(PolarityOf(load, feed));
-        var dark = new LoadBranch { Load = load, Feed = feed, Jack = terminals };
-        if (WhyItDrawsNothing(load, feed, terminals) is { } why)
+        if (WhyItDrawsNothing(load, feed) is { } why)
         {
-            _loads.Add(load, (dark with { Because = why }, -1));
+            _devices.Add(new Resistor($"{LoadFigures.NameOf(load)}, which draws nothing", terminals.Plus, terminals.Minus, OpenOhms));
+            _loads.Add(load, (new LoadBranch { Load = load, Feed = feed, Jack = terminals, Because = why }, _devices.Count - 1));
             _untold.Add(new Untold("", [load.Id, feed.Outlets[0].Name], why));
             return;
         }
@@ -138,7 +141,7 @@ internal sealed class CircuitBuilder(WiredRig rig)
     private static Polarity PolarityOf(WiredLoad load, WiredFeed feed) =>
         feed.Form.Value == SupplyForm.Alternating ? feed.PolarityAtPlug : load.Rating.Polarity.Value;
 
-    private static string? WhyItDrawsNothing(WiredLoad load, WiredFeed feed, Terminals terminals)
+    private static string? WhyItDrawsNothing(WiredLoad load, WiredFeed feed)
     {
         var rating = load.Rating;
         if (rating.Form.Value != feed.Form.Value && !rating.TakesEitherForm)
@@ -170,7 +173,7 @@ internal sealed class CircuitBuilder(WiredRig rig)
         if (!_loads.TryGetValue(load, out var plugged))
             return Dark(load);
         var (branch, device) = plugged;
-        if (device < 0)
+        if (branch.Because is not null)
             return branch;
         return branch with
         {
