@@ -55,7 +55,8 @@ public static class RigExamination
         return isComplete && allRun ? null : RigSimulator.StartUp(circuit, cancellation: cancellation);
     }
 
-    private static bool CallsForStartUp(RigCircuit circuit, SettleResult settled)
+    /// <summary>Whether a figure of the rig, or what became of its steady state, calls for a look at the first seconds.</summary>
+    internal static bool CallsForStartUp(RigCircuit circuit, SettleResult settled)
     {
         foreach (var load in circuit.Loads)
         {
