@@ -20,9 +20,9 @@ internal static class SettlePage
         if (settled.Loads.Items.All(static load => load.Volts is null) && settled.Outlets.Items.All(static outlet => outlet.IsFree))
             SimulationParts.WriteUnwired(sheet, file);
         else
-            sheet.PadTo(Indent).Wrap(Verdict(settled), Indent, settled.AllRun ? Ink.Green : Ink.Orange).EndLine();
+            SimulationParts.WriteVerdict(sheet, check, Verdict(settled), settled.AllRun);
 
-        var loads = new ColumnTable("load", "made for", "gets", "draws", "state");
+        var loads = new ColumnTable("load", "needs", "gets", "draws", "state");
         foreach (var load in settled.Loads)
             loads.Add(load.Load, $"{load.LowestPrinted}", load.State == LoadState.Off && load.Volts is null ? "-" : SimulationParts.Text(load.Volts), SimulationParts.Text(load.Amps), State(load));
         loads.Write(sheet);

@@ -13,6 +13,20 @@ internal static class SimulationParts
     public static void WriteUnwired(Sheet sheet, string file) =>
         sheet.PadTo(Indent).Wrap($"Nothing is wired yet. Have it planned and try again: loadmark plan {file} --write FILE", Indent, Ink.Orange).EndLine();
 
+    /// <summary>Writes what came of it in a sentence; before that, where something would be harmed, that it must not be plugged in.</summary>
+    /// <param name="sheet">The page.</param>
+    /// <param name="check">What the rules say of the rig.</param>
+    /// <param name="verdict">The sentence.</param>
+    /// <param name="isGood">Whether it is good news.</param>
+    public static void WriteVerdict(Sheet sheet, CheckResult check, string verdict, bool isGood)
+    {
+        var look = SeverityLook.Of(Severity.Harm);
+        if (check.Verdict == Severity.Harm)
+            sheet.PadTo(Indent).Wrap($"{look.SignOn(sheet)} {look.Meaning} See below. As computed:", Indent, look.Style).EndLine();
+        var good = check.Verdict == Severity.Harm ? Ink.Plain : Ink.Green;
+        sheet.PadTo(Indent).Wrap(verdict, Indent, isGood ? good : Ink.Orange).EndLine();
+    }
+
     /// <summary>Writes what supplies and banks give in all.</summary>
     /// <param name="sheet">The page.</param>
     /// <param name="totals">The totals.</param>

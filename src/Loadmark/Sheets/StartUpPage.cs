@@ -23,7 +23,7 @@ internal static class StartUpPage
         if (started.Outlets.Items.All(static outlet => outlet.IsFree))
             SimulationParts.WriteUnwired(sheet, file);
         else
-            WriteVerdict(sheet, started);
+            WriteVerdict(sheet, started, check);
 
         var loads = new ColumnTable("load", "runs after", "lowest", "restarts", "state");
         foreach (var load in started.Loads)
@@ -41,7 +41,7 @@ internal static class StartUpPage
         SimulationParts.WriteRest(sheet, check, started.Assumptions, started.Untold);
     }
 
-    private static void WriteVerdict(Sheet sheet, StartUpResult started)
+    private static void WriteVerdict(Sheet sheet, StartUpResult started, CheckResult check)
     {
         var failing = started.Loads.Items.Where(static load => load.State != LoadState.Runs).Select(static load => load.Load).ToList();
         var text = (failing.Count, started.IsComplete) switch
@@ -50,7 +50,7 @@ internal static class StartUpPage
             (0, _) => $"Everything comes up and stays up; at rest after {SimulationParts.Text(started.SettledAfter ?? default)}.",
             _ => $"In the first {SimulationParts.Text(started.Duration)} {Words.List(failing)} {Words.Verb(failing.Count, "does", "do")} not come up properly.",
         };
-        sheet.PadTo(Indent).Wrap(text, Indent, failing.Count == 0 && started.IsComplete ? Ink.Green : Ink.Orange).EndLine();
+        SimulationParts.WriteVerdict(sheet, check, text, failing.Count == 0 && started.IsComplete);
     }
 
     /// <summary>What happens: where something does not come up, only on its outlets; the rest is not what one looks for.</summary>
