@@ -27,12 +27,12 @@ internal sealed class DoesNotStart : SimulationRule
     }
 
     /// <summary>Whether a load is off at the end, or stays low though there is a steady state in which it would run.</summary>
-    private static bool Fails(Evidence evidence, StartUpResult started, int load) =>
-        started.Loads[load].State == LoadState.Off || (started.Loads[load].State == LoadState.Low && evidence.Settled.Loads[load].State == LoadState.Runs);
+    private static bool Fails(Evidence evidence, SeenStart started, int load) =>
+        started.Loads[load]?.State is LoadState.Off || (started.Loads[load]?.State is LoadState.Low && evidence.Settled.Loads[load].State == LoadState.Runs);
 
-    private Finding Report(Evidence evidence, StartUpResult started, WiredFeed feed, List<int> places, CancellationToken cancellation)
+    private Finding Report(Evidence evidence, SeenStart started, WiredFeed feed, List<int> places, CancellationToken cancellation)
     {
-        var loads = places.ConvertAll(place => started.Loads[place]);
+        var loads = places.ConvertAll(place => started.Loads[place]!);
         var names = loads.ConvertAll(static load => load.Load);
         var story = Story(started, feed, names);
         var over = loads.Where(static load => load.Cycles).ToList();
@@ -49,7 +49,7 @@ internal sealed class DoesNotStart : SimulationRule
     }
 
     /// <summary>What leads to the first drop-out, in order.</summary>
-    private static string Story(StartUpResult started, WiredFeed feed, List<string> names)
+    private static string Story(SeenStart started, WiredFeed feed, List<string> names)
     {
         var told = new List<StartUpEvent>();
         foreach (var happening in started.Events)
@@ -64,13 +64,13 @@ internal sealed class DoesNotStart : SimulationRule
         return string.Join("; ", told.TakeLast(MostTold).Select(static happening => $"at {Milliseconds(happening.Time)} {happening.Text.TrimEnd('.')}"));
     }
 
-    private static string Working(Evidence evidence, StartUpResult started, int place)
+    private static string Working(Evidence evidence, SeenStart started, int place)
     {
-        var (load, branch) = (started.Loads[place], evidence.Circuit.Loads[place]);
+        var (load, branch) = (started.Loads[place]!, evidence.Circuit.Loads[place]);
         if (load.LowestVolts is null)
-            return $"{load.Load} starts from {SiFigures.Volts(branch.StartsAbove)} and does not get there in {started.Duration}";
+            return $"{load.Load} starts from {SiFigures.Volts(branch.StartsAbove)} and does not get there in {started.Durations[place]}";
         return load.Restarts > 0
-            ? $"{load.Load} drops out below {SiFigures.Volts(branch.StopsBelow)}: {load.Restarts} restarts in {started.Duration}"
+            ? $"{load.Load} drops out below {SiFigures.Volts(branch.StopsBelow)}: {load.Restarts} restarts in {started.Durations[place]}"
             : $"{load.Load} drops out below {SiFigures.Volts(branch.StopsBelow)}";
     }
 

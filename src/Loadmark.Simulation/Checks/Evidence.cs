@@ -10,7 +10,7 @@ namespace Loadmark.Simulation.Checks;
 /// <param name="Settled">Its steady state.</param>
 /// <param name="Started">Its first seconds; null where they were not computed.</param>
 /// <param name="Said">What the rules on nameplates have found.</param>
-internal sealed record Evidence(RigCircuit Circuit, SettleResult Settled, StartUpResult? Started, CheckResult Said)
+internal sealed record Evidence(RigCircuit Circuit, SettleResult Settled, SeenStart? Started, CheckResult Said)
 {
     private static readonly string[] Overloads = ["outlet-overload", "bank-overload", "supply-overload"];
 

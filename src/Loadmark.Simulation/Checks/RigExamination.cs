@@ -3,6 +3,7 @@ using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 using Loadmark.Simulation.Settling;
 using Loadmark.Simulation.Starting;
+using Loadmark.Simulation.Wiring;
 
 namespace Loadmark.Simulation.Checks;
 
@@ -23,11 +24,18 @@ public static class RigExamination
         if (wired.Feeds.Count == 0)
             return said;
 
-        var circuit = RigCircuit.Of(wired);
+        var builder = new CircuitBuilder(wired);
+        var laid = builder.Lay();
+        if (!options.StartUp && IsAmple(laid))
+            return said;
+
+        var circuit = builder.Build();
         var settlement = new Settlement(circuit);
         settlement.Solve(cancellation);
         var settled = SettleReport.Of(settlement);
-        var started = options.StartUp || CallsForStartUp(circuit, settled) ? FailingStartUp(circuit, cancellation) : null;
+        var started = options.StartUp
+            ? SeenStart.Of(circuit, [.. Enumerable.Range(0, circuit.Parts.Length)], cancellation)
+            : CallsForStartUp(circuit, settled) ? SeenStart.Of(circuit, NotAmple(circuit, laid), cancellation) : null;
         return Judge(new Evidence(circuit, settled, started, said), cancellation);
     }
 
@@ -38,7 +46,7 @@ public static class RigExamination
     /// <param name="said">What the rules on nameplates have found.</param>
     /// <param name="cancellation">Stops it.</param>
     public static CheckResult Judge(RigCircuit circuit, SettleResult settled, StartUpResult? started, CheckResult said, CancellationToken cancellation = default) =>
-        Judge(new Evidence(circuit, settled, started, said), cancellation);
+        Judge(new Evidence(circuit, settled, started is null ? null : SeenStart.Of(started), said), cancellation);
 
     private static CheckResult Judge(Evidence evidence, CancellationToken cancellation)
     {
@@ -46,13 +54,32 @@ public static class RigExamination
         return evidence.Said.With(findings, Untold(evidence));
     }
 
-    /// <summary>The first seconds, told in full only where something does not come up: the rest of a check needs no story.</summary>
-    private static StartUpResult? FailingStartUp(RigCircuit circuit, CancellationToken cancellation)
+    /// <summary>Whether everything surely settles, and starts if a figure calls for a look at that.</summary>
+    private static bool IsAmple(IReadOnlyCollection<LaidOutlet> laid)
     {
-        var run = new StartUpRun(circuit);
-        var isComplete = run.Run(cancellation);
-        var allRun = Enumerable.Range(0, circuit.Loads.Length).All(load => circuit.Loads[load].Device is null || run.LoadState(load) == LoadState.Runs);
-        return isComplete && allRun ? null : RigSimulator.StartUp(circuit, cancellation: cancellation);
+        var calls = false;
+        foreach (var outlet in laid)
+        {
+            if (!AmpleOutlet.Settles(outlet))
+                return false;
+            calls |= Calls(outlet.Figures.Overload) || outlet.Loads.Exists(static load => Calls(load));
+        }
+
+        return !calls || laid.All(AmpleOutlet.Starts);
+    }
+
+    /// <summary>The parts of a circuit in which something might go wrong after switch-on.</summary>
+    private static List<int> NotAmple(RigCircuit circuit, IReadOnlyCollection<LaidOutlet> laid)
+    {
+        var ample = laid.Where(static outlet => AmpleOutlet.Settles(outlet) && AmpleOutlet.Starts(outlet)).Select(static outlet => outlet.Outlet.Name).ToHashSet(StringComparer.Ordinal);
+        var parts = new List<int>();
+        for (var part = 0; part < circuit.Parts.Length; part++)
+        {
+            if (!circuit.Parts[part].Outlets.All(outlet => ample.Contains(circuit.Outlets[outlet].Name)))
+                parts.Add(part);
+        }
+
+        return parts;
     }
 
     /// <summary>Whether a figure of the rig, or what became of its steady state, calls for a look at the first seconds.</summary>
@@ -60,14 +87,18 @@ public static class RigExamination
     {
         foreach (var load in circuit.Loads)
         {
-            if (load.Device is not null && (load.Load.Rating.StartIsGiven || load.Load.Rating.Load.InputCapacitance is not null))
+            if (load.Device is not null && Calls(load))
                 return true;
         }
 
-        return circuit.Outlets.Any(static outlet => outlet.Overload is not (null or OverloadWay.CurrentLimit))
+        return circuit.Outlets.Any(static outlet => Calls(outlet.Overload))
             || settled.Outlets.Items.Any(static outlet => outlet.State != OutletState.Regulating)
             || Enumerable.Range(0, circuit.Loads.Length).Any(load => circuit.Loads[load].Device is not null && settled.Loads[load].State == LoadState.Off);
     }
+
+    private static bool Calls(LoadBranch load) => load.Load.Rating.StartIsGiven || load.Load.Rating.Load.InputCapacitance is not null;
+
+    private static bool Calls(OverloadWay? overload) => overload is not (null or OverloadWay.CurrentLimit);
 
     /// <summary>What the circuit could not tell and the rules on nameplates have not said themselves.</summary>
     private static List<Untold> Untold(Evidence evidence)
@@ -75,8 +106,8 @@ public static class RigExamination
         var untold = new List<Untold>();
         if (!evidence.Settled.IsFound)
             untold.Add(new Untold("sags", Subjects(evidence), "No steady state was found for part of the circuit, which does not prove that there is none."));
-        if (evidence.Started is { IsComplete: false } broken)
-            untold.Add(new Untold("does-not-start", Subjects(evidence), $"The first seconds could be computed up to {broken.Duration} only."));
+        if (evidence.Started is { StoppedAt: { } reached })
+            untold.Add(new Untold("does-not-start", Subjects(evidence), $"The first seconds could be computed up to {reached} only."));
         return untold;
     }
 

@@ -5,8 +5,7 @@ namespace Loadmark.Simulation.Figures;
 /// <summary>Gathers what is assumed while a circuit is built, each figure once with all that it was used for.</summary>
 internal sealed class AssumptionList
 {
-    private readonly List<(string Figure, string Value, string Source, bool IsForStartUp, List<string> Subjects)> _entries = [];
-    private readonly Dictionary<(string, string), int> _places = [];
+    private readonly List<Entry> _entries = [];
 
     /// <summary>Takes a common figure for something, and says so.</summary>
     public T Take<T>(CommonFigure<T> figure, string subject)
@@ -18,17 +17,16 @@ internal sealed class AssumptionList
     /// <summary>Says what was taken for something.</summary>
     public void Add(string figure, string value, string subject, string source, bool isForStartUp = false)
     {
-        if (!_places.TryGetValue((figure, value), out var place))
-        {
-            _places.Add((figure, value), place = _entries.Count);
-            _entries.Add((figure, value, source, isForStartUp, []));
-        }
-
-        if (!_entries[place].Subjects.Contains(subject))
-            _entries[place].Subjects.Add(subject);
+        var entry = _entries.Find(entry => entry.Figure == figure && entry.Value == value);
+        if (entry is null)
+            _entries.Add(entry = new Entry(figure, value, source, isForStartUp, []));
+        if (!entry.Subjects.Contains(subject))
+            entry.Subjects.Add(subject);
     }
 
     /// <summary>What was said, in the order in which it was said first.</summary>
     public ImmutableArray<Assumption> ToArray() =>
         [.. _entries.Select(static entry => new Assumption(entry.Figure, entry.Value, [.. entry.Subjects], entry.Source, entry.IsForStartUp))];
+
+    private sealed record Entry(string Figure, string Value, string Source, bool IsForStartUp, List<string> Subjects);
 }

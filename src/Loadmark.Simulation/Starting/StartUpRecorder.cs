@@ -34,7 +34,7 @@ internal sealed class StartUpRecorder(RigCircuit circuit, CircuitPart part) : IT
     }
 
     /// <inheritdoc/>
-    public void OnEvent(in TransientEvent change) => _story.Tell(change);
+    public void OnEvent(in TransientEvent change) => _story.OnEvent(change);
 
     /// <summary>Where the voltage of a load stands in a point; its current is next to it.</summary>
     public int ColumnOfLoad(int load) => 2 * part.Loads.IndexOf(load);

@@ -29,7 +29,8 @@ internal static class StartUpReport
         };
     }
 
-    private static StartedLoad Load(StartUpRun run, int place)
+    /// <summary>What was seen of a load.</summary>
+    public static StartedLoad Load(StartUpRun run, int place)
     {
         var branch = run.Circuit.Loads[place];
         return new StartedLoad(

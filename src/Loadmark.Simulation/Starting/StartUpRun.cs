@@ -18,6 +18,7 @@ public sealed class StartUpRun
     private const double FewestSteps = 200;
 
     private readonly RigCircuit _circuit;
+    private readonly int[] _parts;
     private readonly Transient[] _transients;
     private readonly StartUpMeter[] _meters;
     private readonly LoadMeter[] _loads;
@@ -30,24 +31,34 @@ public sealed class StartUpRun
     /// <param name="options">How to compute; null for the usual way.</param>
     /// <exception cref="ArgumentOutOfRangeException">The duration is not over 0 s.</exception>
     public StartUpRun(RigCircuit circuit, StartUpOptions? options = null)
+        : this(circuit, options, null)
+    {
+    }
+
+    private StartUpRun(RigCircuit circuit, StartUpOptions? options, int? part)
     {
         ArgumentNullException.ThrowIfNull(circuit);
-        options ??= new StartUpOptions();
         _circuit = circuit;
-        EndSeconds = options.Duration is { } typed ? (double)typed.Value : CommonEnd(circuit);
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(EndSeconds, nameof(options));
+        _parts = part is { } only ? [only] : [.. Enumerable.Range(0, circuit.Parts.Length)];
+        EndSeconds = options?.Duration is { } typed ? (double)typed.Value : CommonEnd(circuit, _parts);
+        if (!(EndSeconds > 0))
+            throw new ArgumentOutOfRangeException(nameof(options), EndSeconds, "Must be over 0.");
 
         // Between points waveforms are drawn straight, so no step may hide a bend.
         var transient = new TransientOptions(EndSeconds) { LongestStep = EndSeconds / FewestSteps };
         _loads = new LoadMeter[circuit.Loads.Length];
         Array.Fill(_loads, LoadMeter.Fresh);
         _outlets = new OutletMeter[circuit.Outlets.Length];
-        _transients = [.. circuit.Parts.Select(part => new Transient(part.Network, transient))];
-        _meters = [.. circuit.Parts.Select(part => new StartUpMeter(circuit, part, _loads, _outlets))];
+        _transients = Array.ConvertAll(_parts, place => new Transient(circuit.Parts[place].Network, transient));
+        _meters = Array.ConvertAll(_parts, place => new StartUpMeter(circuit, circuit.Parts[place], _loads, _outlets));
         _limits = new double[_outlets.Length];
-        _reached = new double[_transients.Length];
+        _reached = new double[circuit.Parts.Length];
+        Array.Fill(_reached, EndSeconds);
         SurgeSpent = new bool[_outlets.Length];
     }
+
+    /// <summary>Prepares the run of one part alone, for as long as its own loads call for. Nothing is told of the others.</summary>
+    internal static StartUpRun OfPart(RigCircuit circuit, int part) => new(circuit, null, part);
 
     /// <summary>The circuit.</summary>
     public RigCircuit Circuit => _circuit;
@@ -81,8 +92,8 @@ public sealed class StartUpRun
             _limits[outlet] = _circuit.Limit(outlet);
         try
         {
-            for (var part = 0; part < _transients.Length; part++)
-                IsComplete &= Run(part, observer, cancellation);
+            for (var place = 0; place < _parts.Length; place++)
+                IsComplete &= Run(place, observer, cancellation);
         }
         finally
         {
@@ -93,14 +104,15 @@ public sealed class StartUpRun
         return IsComplete;
     }
 
-    private bool Run(int part, Func<int, ITransientObserver?> observer, CancellationToken cancellation)
+    private bool Run(int place, Func<int, ITransientObserver?> observer, CancellationToken cancellation)
     {
+        var part = _parts[place];
         while (true)
         {
             foreach (var outlet in _circuit.Parts[part].Outlets)
                 _circuit.SetLimit(outlet, SurgeSpent[outlet] ? _limits[outlet] : Math.Max(_limits[outlet], _circuit.Outlets[outlet].Surge?.Amps ?? 0));
-            _meters[part].Begin(observer(part));
-            var result = _transients[part].Run(_meters[part], cancellation);
+            _meters[place].Begin(observer(part));
+            var result = _transients[place].Run(_meters[place], cancellation);
             _reached[part] = result.Seconds;
             if (!SpendSurges(part))
                 return result.Status == TransientStatus.Completed;
@@ -144,11 +156,12 @@ public sealed class StartUpRun
     /// <param name="outlet">Its place in <see cref="RigCircuit.Outlets"/>.</param>
     public double OutletSecondsOver(int outlet) => _outlets[outlet].SecondsOver;
 
-    private static double CommonEnd(RigCircuit circuit)
+    private static double CommonEnd(RigCircuit circuit, int[] parts)
     {
         var end = StartUpOptions.CommonSeconds;
-        foreach (var load in circuit.Loads)
+        foreach (var place in parts.SelectMany(part => circuit.Parts[part].Loads))
         {
+            var load = circuit.Loads[place];
             end = Math.Max(end, SlowestStarts * (load.StartSeconds + CommonFigures.HiccupOffSeconds.Value));
             if (load.IsHeater)
                 end = Math.Max(end, HeaterConstants * CommonFigures.HeaterSeconds.Value);

@@ -6,7 +6,7 @@ using Loadmark.Simulation.Wiring;
 namespace Loadmark.Simulation.Starting;
 
 /// <summary>Turns changes of state into events in plain words.</summary>
-internal sealed class StartUpStory
+internal sealed class StartUpStory : ITransientObserver
 {
     /// <summary>A start-up that chatters could tell millions; nobody reads them.</summary>
     private const int MostEvents = 10_000;
@@ -38,8 +38,14 @@ internal sealed class StartUpStory
     /// <summary>What happened, in order.</summary>
     public ImmutableArray<StartUpEvent> Events => _events.ToImmutable();
 
+    /// <inheritdoc/>
+    public void OnPoint(double seconds, Network network)
+    {
+        // Only changes make a story.
+    }
+
     /// <summary>Tells a change, if a technician would.</summary>
-    public void Tell(in TransientEvent change)
+    public void OnEvent(in TransientEvent change)
     {
         if (_events.Count >= MostEvents)
             return;

@@ -18,18 +18,29 @@ internal sealed class CircuitBuilder(WiredRig rig)
     private readonly AssumptionList _assumptions = new();
     private readonly List<Untold> _untold = [];
     private readonly List<Device> _devices = [];
-    private readonly Dictionary<WiredOutlet, (OutletFigures Figures, Terminals Terminals, int Device, int? Fuse)> _outlets = [];
-    private readonly List<(WiredFeed Feed, LeadFigures Figures, LeadBuilder.LaidPart Part)> _parts = [];
-    private readonly Dictionary<WiredLoad, (LoadBranch Branch, int Device)> _loads = [];
-    private ReturnNodes _returns = null!;
+    private readonly Dictionary<WiredOutlet, LaidOutlet> _outlets = [];
+    private readonly List<LaidLead> _parts = [];
+    private readonly Dictionary<WiredLoad, LaidLoad> _loads = [];
+    private ReturnNodes? _returns;
 
+    /// <summary>Lays everything out without making it ready to be solved. Returns the outlets that feed something.</summary>
+    public IReadOnlyCollection<LaidOutlet> Lay()
+    {
+        if (_returns is null)
+        {
+            var feeds = rig.Feeds.Items.Where(CanCompute).ToList();
+            _returns = new ReturnNodes(feeds);
+            foreach (var feed in feeds)
+                Lay(feed);
+        }
+
+        return _outlets.Values;
+    }
+
+    /// <summary>Makes the circuit ready.</summary>
     public RigCircuit Build()
     {
-        var feeds = rig.Feeds.Items.Where(CanCompute).ToList();
-        _returns = new ReturnNodes(feeds);
-        foreach (var feed in feeds)
-            Lay(feed);
-
+        Lay();
         var parts = new CircuitParts(_devices);
         ImmutableArray<LoadBranch> loads = [.. rig.Loads.Items.Select(load => Finish(load, parts))];
         ImmutableArray<OutletBranch> outlets = [.. rig.Outlets.Items.Where(_outlets.ContainsKey).Select(outlet => Branch(outlet, parts))];
@@ -39,7 +50,7 @@ internal sealed class CircuitBuilder(WiredRig rig)
             Members(parts, loads, outlets),
             loads,
             outlets,
-            [.. _parts.Select(part => Part(part.Feed, part.Figures, part.Part, parts))],
+            [.. _parts.Select(part => Part(part, parts))],
             _assumptions.ToArray(),
             [.. _untold]);
     }
@@ -94,14 +105,21 @@ internal sealed class CircuitBuilder(WiredRig rig)
         var figures = new LeadFigures(feed, _assumptions);
         var lead = new LeadBuilder(feed, figures, outlet => _outlets[outlet].Terminals, _devices);
         var jacks = lead.Lay();
-        _parts.AddRange(lead.Parts.Select(part => (feed, figures, part)));
+        foreach (var part in lead.Parts)
+        {
+            _parts.Add(new LaidLead(feed, figures, part));
+            _outlets[feed.Outlets[0]].LeadOhms += part.Conductors * Math.Max(CommonFigures.LeastOhms, part.ContactOhms + part.WireOhms);
+        }
+
+        foreach (var outlet in feed.Outlets)
+            _outlets[outlet].IsJoined |= feed.Outlets.Length > 1;
         for (var position = 0; position < jacks.Length; position++)
             Plug(feed.Loads[position], feed, jacks[position]);
     }
 
     private void Place(WiredOutlet outlet)
     {
-        var (plus, minus) = ($"{outlet.Name} +", _returns.Of(outlet));
+        var (plus, minus) = ($"{outlet.Name} +", _returns!.Of(outlet));
         var figures = new OutletFigures(outlet, outlet.Volts!.Value, _assumptions);
         if (outlet.Limit is null)
             _untold.Add(new Untold("", [outlet.Name], $"The limit of {outlet.Name} is not known: computed as if it had none."));
@@ -110,7 +128,7 @@ internal sealed class CircuitBuilder(WiredRig rig)
         var device = _devices.Count - 1;
         if (hasFuse)
             _devices.Add(figures.Fuse($"fuse of {outlet.Name}", $"{outlet.Name} before its fuse", plus));
-        _outlets.Add(outlet, (figures, new Terminals(plus, minus), device, hasFuse ? device + 1 : null));
+        _outlets.Add(outlet, new LaidOutlet(outlet, figures, new Terminals(plus, minus), device, hasFuse ? device + 1 : null));
     }
 
     /// <summary>Plugs a load in, if it is not plugged in already and can be computed.</summary>
@@ -126,7 +144,7 @@ internal sealed class CircuitBuilder(WiredRig rig)
         if (WhyItDrawsNothing(load, feed) is { } why)
         {
             _devices.Add(new Resistor($"{LoadFigures.NameOf(load)}, which draws nothing", terminals.Plus, terminals.Minus, OpenOhms));
-            _loads.Add(load, (new LoadBranch { Load = load, Feed = feed, Jack = terminals, Because = why }, _devices.Count - 1));
+            _loads.Add(load, new LaidLoad(new LoadBranch { Load = load, Feed = feed, Jack = terminals, Because = why }, _devices.Count - 1));
             _untold.Add(new Untold("", [load.Id, feed.Outlets[0].Name], why));
             return;
         }
@@ -134,7 +152,8 @@ internal sealed class CircuitBuilder(WiredRig rig)
         var branch = LoadFigures.Branch(load, feed, feed.Volts!.Value, _assumptions);
         var device = _devices.Count;
         _devices.AddRange(LoadFigures.Devices(branch, terminals, _assumptions));
-        _loads.Add(load, (branch with { Jack = terminals }, device));
+        _loads.Add(load, new LaidLoad(branch with { Jack = terminals }, device));
+        _outlets[feed.Outlets[0]].Loads.Add(branch);
     }
 
     /// <summary>Which way round the load takes its jack; alternating current has no way round.</summary>
@@ -185,7 +204,7 @@ internal sealed class CircuitBuilder(WiredRig rig)
 
     private OutletBranch Branch(WiredOutlet outlet, CircuitParts parts)
     {
-        var (figures, terminals, device, fuse) = _outlets[outlet];
+        var (_, figures, terminals, device, fuse) = _outlets[outlet];
         return new OutletBranch
         {
             Outlet = outlet,
@@ -203,8 +222,9 @@ internal sealed class CircuitBuilder(WiredRig rig)
         };
     }
 
-    private static LeadPart Part(WiredFeed feed, LeadFigures figures, LeadBuilder.LaidPart part, CircuitParts parts)
+    private static LeadPart Part(LaidLead lead, CircuitParts parts)
     {
+        var (feed, figures, part) = lead;
         ImmutableArray<int> devices = [.. Enumerable.Range(part.Device, part.Conductors)];
         return new LeadPart
         {

@@ -113,6 +113,6 @@ internal sealed class LeadBuilder(WiredFeed feed, LeadFigures figures, Func<Wire
     /// <param name="Metres">Length, m.</param>
     /// <param name="First">Its current goes to the loads from this position on.</param>
     /// <param name="End">Up to and without this one.</param>
-    internal readonly record struct LaidPart(
+    internal sealed record LaidPart(
         string Name, int Device, int Conductors, double ContactOhms, double WireOhms, double Metres, int First, int End);
 }

@@ -61,10 +61,16 @@ internal static class LoadFigures
             BootSeconds = branch.StartSeconds,
         };
 
-        var farads = rating.Load.InputCapacitance is { } stated ? (double)stated.Value : assumptions.Take(habit.Input, branch.Id);
+        if (rating.Load.InputCapacitance is null)
+            assumptions.Take(habit.Input, branch.Id);
+        var farads = FaradsOf(rating);
         if (farads > 0)
             yield return new Capacitor($"input of {branch.Id}", jack.Plus, jack.Minus, farads, assumptions.Take(CommonFigures.InputSeriesOhms, branch.Id));
     }
+
+    /// <summary>The capacitance at its input, F, 0 or more: as stated, else as its class has it.</summary>
+    public static double FaradsOf(LoadRating rating) =>
+        rating.Load.InputCapacitance is { } stated ? (double)stated.Value : LoadBranch.HabitOf(rating).InputFarads;
 
     /// <summary>The name of the device that draws.</summary>
     public static string NameOf(WiredLoad load) => $"load {load.Id}";
