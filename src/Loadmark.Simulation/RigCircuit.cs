@@ -37,7 +37,8 @@ public sealed class RigCircuit
     {
         (Rig, Netlist, Parts, Loads, Outlets, Leads, Assumptions, Untold) = (rig, netlist, parts, loads, outlets, leads, assumptions, untold);
         _jacks = new NodePair[loads.Length];
-        Array.Fill(_jacks, NodePair.None);
+        for (var load = 0; load < _jacks.Length; load++)
+            _jacks[load] = NodePair.None;
         _terminals = new NodePair[outlets.Length];
         for (var part = 0; part < parts.Length; part++)
         {

@@ -62,6 +62,17 @@ public sealed class AmpleOutletTests
         Assert.Equal(isAmple, AmpleOutlet.Starts(Assert.Single(new CircuitBuilder(WiredRig.Of(rig)).Lay())));
     }
 
+    [Fact]
+    public void A_heater_alone_comes_up_at_a_limit_just_over_its_hot_current()
+    {
+        var text = "rig: a\nloads: { VP-41: { kind: valve, label: 12 V DC 360 mA, draws: resistance } }\nsupplies: { keys: { regulated: yes, outlets: { 1: 12 V 400 mA } } }\nwired: [ { from: keys/1, to: VP-41 } ]";
+        var laid = Assert.Single(new CircuitBuilder(WiredRig.Of(RigText.Read(text))).Lay());
+        Assert.True(AmpleOutlet.Settles(laid) && AmpleOutlet.Starts(laid));
+        var started = RigText.StartUp(text);
+        Assert.Equal((LoadState.Runs, 0), (started.Loads[0].State, started.Loads[0].Restarts));
+        Assert.False(AmpleOutlet.Settles(Assert.Single(new CircuitBuilder(WiredRig.Of(RigText.Read(text.Replace("12 V 400 mA", "12 V 350 mA", StringComparison.Ordinal)))).Lay())));
+    }
+
     private static string Rig(Random random)
     {
         var count = random.Next(1, 5);

@@ -37,6 +37,10 @@ internal static class AmpleOutlet
     {
         if (laid.IsJoined || laid.Fuse is not null)
             return false;
+
+        // A heater alone: its resistance only rises, its voltage with it, and at a limit over its hot current it warms to the end.
+        if (laid is { Figures.Overload: null or OverloadWay.CurrentLimit, Loads: [{ IsHeater: true }] })
+            return true;
         var (emf, limit) = (laid.Figures.Volts, laid.Figures.LimitAmps);
         var (first, last) = (double.PositiveInfinity, 0.0);
         var (peak, inrush) = (0.0, 0.0);

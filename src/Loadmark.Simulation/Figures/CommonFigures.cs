@@ -79,7 +79,7 @@ public static class CommonFigures
     public static CommonFigure<double> PitchMetres { get; } = new("pitch of a chain", 0.25, "0.25 m", Practice);
 
     /// <summary>All of them with name, value and source, for the documentation and its test.</summary>
-    public static IReadOnlyList<(string Name, string Text, string Source)> All { get; } =
+    public static IReadOnlyList<(string Name, string Text, string Source)> All =>
     [
         .. new[]
         {

@@ -16,13 +16,18 @@ internal static class SettleReport
         foreach (var meter in meters)
             meter.Read(outlet => (circuit.OutletVolts(outlet), circuit.OutletAmps(outlet)));
 
-        var places = Enumerable.Range(0, circuit.Outlets.Length).ToDictionary(place => circuit.Outlets[place].Outlet);
+        var places = new int?[circuit.Rig.Outlets.Count];
+        for (var place = 0; place < circuit.Outlets.Length; place++)
+            places[circuit.Outlets[place].Outlet.Index] = place;
+        var loads = new List<SettledLoad>();
+        for (var load = 0; load < circuit.Loads.Length; load++)
+            loads.Add(Load(settlement, load));
         return new SettleResult
         {
             Rig = circuit.Rig.Rig.Name,
             IsFound = settlement.IsFound,
-            Loads = [.. Enumerable.Range(0, circuit.Loads.Length).Select(load => Load(settlement, load))],
-            Outlets = [.. circuit.Rig.Outlets.Items.Select(outlet => Outlet(settlement, outlet, places))],
+            Loads = [.. loads],
+            Outlets = [.. circuit.Rig.Outlets.Items.Select(outlet => Outlet(settlement, outlet, places[outlet.Index]))],
             Totals = settlement.IsFound ? [.. meters.Select(static meter => meter.Result())] : [],
             Assumptions = [.. circuit.Assumptions.Where(static assumption => !assumption.IsForStartUp)],
             Untold = [.. circuit.Untold],
@@ -75,10 +80,10 @@ internal static class SettleReport
         _ => $"{branch.Id} finds no voltage at which it gets what it asks for.",
     };
 
-    private static SettledOutlet Outlet(Settlement settlement, WiredOutlet outlet, Dictionary<WiredOutlet, int> places)
+    private static SettledOutlet Outlet(Settlement settlement, WiredOutlet outlet, int? at)
     {
         var limit = outlet.Limit?.Value;
-        if (!places.TryGetValue(outlet, out var place))
+        if (at is not { } place)
         {
             var isFree = outlet.Feeds.Count == 0;
             var open = outlet.Volts is { } nominal ? OpenVoltage.Of(outlet, nominal)?.Value ?? nominal : (Volts?)null;

@@ -38,6 +38,13 @@ internal sealed record SeenStart(ImmutableArray<StartedLoad?> Loads, ValueList<S
         }
 
         return new SeenStart(
-            [.. loads], [.. stories.SelectMany(static story => story.Events).OrderBy(static happening => happening.Time)], stoppedAt, [.. durations]);
+            [.. loads], InOrder(stories), stoppedAt, [.. durations]);
     }
+
+    private static ValueList<StartUpEvent> InOrder(List<StartUpStory> stories) => stories switch
+    {
+        [] => [],
+        [var only] => [.. only.Events],
+        _ => [.. stories.SelectMany(static story => story.Events).OrderBy(static happening => happening.Time)],
+    };
 }

@@ -2,6 +2,7 @@ using Loadmark.Circuits.Analyses;
 using Loadmark.Core.Rigs;
 using Loadmark.Simulation.Figures;
 using Loadmark.Simulation.Settling;
+using Loadmark.Simulation.Wiring;
 
 namespace Loadmark.Simulation.Starting;
 
@@ -47,7 +48,8 @@ public sealed class StartUpRun
         // Between points waveforms are drawn straight, so no step may hide a bend.
         var transient = new TransientOptions(EndSeconds) { LongestStep = EndSeconds / FewestSteps };
         _loads = new LoadMeter[circuit.Loads.Length];
-        Array.Fill(_loads, LoadMeter.Fresh);
+        for (var load = 0; load < _loads.Length; load++)
+            _loads[load] = LoadMeter.Fresh;
         _outlets = new OutletMeter[circuit.Outlets.Length];
         _transients = Array.ConvertAll(_parts, place => new Transient(circuit.Parts[place].Network, transient));
         _meters = Array.ConvertAll(_parts, place => new StartUpMeter(circuit, circuit.Parts[place], _loads, _outlets));
@@ -70,7 +72,7 @@ public sealed class StartUpRun
     public bool IsComplete { get; private set; }
 
     /// <summary>Up to when the last run came, s: to the end, or to where the first part of the circuit could not be computed on.</summary>
-    public double ReachedSeconds => _reached.Length == 0 ? EndSeconds : _reached.Min();
+    public double ReachedSeconds => Earliest();
 
     /// <summary>For each outlet whether it was over its limit for longer than it bears its surge, and was computed without.</summary>
     internal bool[] SurgeSpent { get; }
@@ -159,15 +161,25 @@ public sealed class StartUpRun
     private static double CommonEnd(RigCircuit circuit, int[] parts)
     {
         var end = StartUpOptions.CommonSeconds;
-        foreach (var place in parts.SelectMany(part => circuit.Parts[part].Loads))
+        foreach (var part in parts)
         {
-            var load = circuit.Loads[place];
-            end = Math.Max(end, SlowestStarts * (load.StartSeconds + CommonFigures.HiccupOffSeconds.Value));
-            if (load.IsHeater)
-                end = Math.Max(end, HeaterConstants * CommonFigures.HeaterSeconds.Value);
+            foreach (var load in circuit.Parts[part].Loads)
+                end = Math.Max(end, EndOf(circuit.Loads[load]));
         }
 
         return end;
+    }
+
+    private static double EndOf(LoadBranch load) => Math.Max(
+        SlowestStarts * (load.StartSeconds + CommonFigures.HiccupOffSeconds.Value),
+        load.IsHeater ? HeaterConstants * CommonFigures.HeaterSeconds.Value : 0);
+
+    private double Earliest()
+    {
+        var earliest = EndSeconds;
+        foreach (var seconds in _reached)
+            earliest = Math.Min(earliest, seconds);
+        return earliest;
     }
 
     /// <summary>Notes the outlets that were over their limit for longer than they bear it. Returns whether there are new ones.</summary>

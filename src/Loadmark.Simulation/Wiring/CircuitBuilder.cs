@@ -225,13 +225,15 @@ internal sealed class CircuitBuilder(WiredRig rig)
     private static LeadPart Part(LaidLead lead, CircuitParts parts)
     {
         var (feed, figures, part) = lead;
-        ImmutableArray<int> devices = [.. Enumerable.Range(part.Device, part.Conductors)];
+        var (devices, slots) = (new DevicePlace[part.Conductors], new ParameterSlot[part.Conductors]);
+        for (var conductor = 0; conductor < part.Conductors; conductor++)
+            (devices[conductor], slots[conductor]) = (parts[part.Device + conductor], parts.Slot(part.Device + conductor, DeviceParameter.Ohms));
         return new LeadPart
         {
             Feed = feed,
             Name = part.Name.Length == 0 ? figures.Name : $"{figures.Name}, {part.Name}",
-            Devices = [.. devices.Select(device => parts[device])],
-            Slots = [.. devices.Select(device => parts.Slot(device, DeviceParameter.Ohms))],
+            Devices = [.. devices],
+            Slots = [.. slots],
             ContactOhms = part.ContactOhms,
             WireOhms = part.WireOhms,
             Metres = figures.SquareMetres is null ? null : part.Metres,

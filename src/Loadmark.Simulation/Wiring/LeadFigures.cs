@@ -15,7 +15,9 @@ internal sealed class LeadFigures
         var lead = feed.Lead;
         Name = lead?.Id ?? $"lead of {feed.OutletNames}";
         IsChain = lead?.Type == LeadType.DaisyChain;
-        ContactOhms = Value(lead?.ContactOhms, Lead.CommonContact, "resistance of each contact", assumptions);
+        ContactOhms = lead?.ContactOhms is { } contact
+            ? (double)contact.Value
+            : Common((double)Lead.CommonContact.Value, Lead.CommonContact.ToString(), "resistance of each contact", assumptions);
         _ohms = lead?.Ohms is { } ohms ? (double)ohms.Value : null;
         if (_ohms is null)
         {
@@ -34,7 +36,10 @@ internal sealed class LeadFigures
         }
         else
         {
-            Metres = _ohms is null ? Value(lead?.Length, Lead.CommonLength, "length of the lead", assumptions) : (double)(lead?.Length ?? Lead.CommonLength).Value;
+            Metres = lead?.Length is { } length
+                ? (double)length.Value
+                : _ohms is not null ? (double)Lead.CommonLength.Value
+                : Common((double)Lead.CommonLength.Value, Lead.CommonLength.ToString(), "length of the lead", assumptions);
         }
     }
 
@@ -65,12 +70,9 @@ internal sealed class LeadFigures
 
     private double Default(CommonFigure<double> figure, AssumptionList assumptions) => assumptions.Take(figure, Name);
 
-    private double Value<TUnit>(Quantity<TUnit>? typed, Quantity<TUnit> common, string what, AssumptionList assumptions)
-        where TUnit : struct, IUnit
+    private double Common(double value, string text, string what, AssumptionList assumptions)
     {
-        if (typed is { } value)
-            return (double)value.Value;
-        assumptions.Add(what, common.ToString(), Name, Practice);
-        return (double)common.Value;
+        assumptions.Add(what, text, Name, Practice);
+        return value;
     }
 }
