@@ -16,9 +16,10 @@ public sealed class LayeringTests
     {
         ["Loadmark.Core"] = ([], []),
         ["Loadmark.Circuits"] = ([], []),
+        ["Loadmark.Simulation"] = (["Loadmark.Circuits", "Loadmark.Core"], []),
         ["Loadmark.Files"] = (["Loadmark.Core"], ["CsvHelper", "YamlDotNet"]),
         ["Loadmark.Planning"] = (["Loadmark.Core"], ["Google.OrTools"]),
-        ["Loadmark"] = (["Loadmark.Core", "Loadmark.Files", "Loadmark.Planning"], ["Spectre.Console", "System.CommandLine"]),
+        ["Loadmark"] = (["Loadmark.Core", "Loadmark.Files", "Loadmark.Planning", "Loadmark.Simulation"], ["Spectre.Console", "System.CommandLine"]),
     };
 
     [Fact]

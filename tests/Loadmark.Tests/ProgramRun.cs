@@ -2,6 +2,7 @@ using System.Text;
 using Loadmark.Commands;
 using Loadmark.Core.Checks;
 using Loadmark.Core.Rigs;
+using Loadmark.Simulation.Checks;
 using Loadmark.Files;
 using Loadmark.Hosting;
 using Loadmark.Sources;
@@ -53,7 +54,7 @@ internal sealed class ProgramRun : IRigSource
             Colour = Colour,
             Debug = Debug,
         };
-        var code = LoadmarkCommand.Run(args, around, this, rig => _results[rig.Name]);
+        var code = LoadmarkCommand.Run(args, around, this, (rig, _) => _results[rig.Name]);
         return new Answer(code, Encoding.GetString(output.ToArray()), error.ToString());
     }
 
@@ -75,7 +76,7 @@ internal sealed class ProgramRun : IRigSource
             Colour = false,
             Debug = false,
         };
-        var code = LoadmarkCommand.Run(args, around, new RigFileSource(), RigChecker.Check);
+        var code = LoadmarkCommand.Run(args, around, new RigFileSource(), static (rig, startUp) => RigExamination.Check(rig, new ExaminationOptions { StartUp = startUp }));
         return (code, Encoding.UTF8.GetString(output.ToArray()));
     }
 

@@ -46,7 +46,9 @@ public sealed class Transient
         _timed = [.. network.Elements.Where(element => element is LoadElement or OutletElement or VoltageSourceElement or CurrentSourceElement)];
         _due = new double[_timed.Length];
         _steady = options.StartsSteady ? new OperatingPoint(network) : null;
-        _longestStep = network.Elements.Aggregate(options.LongestStep, (longest, element) => Math.Min(longest, element.LongestStep));
+        _longestStep = options.LongestStep;
+        foreach (var element in network.Elements)
+            _longestStep = Math.Min(_longestStep, element.LongestStep);
     }
 
     /// <summary>Runs from time 0 to the end.</summary>

@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 
 namespace Loadmark.Circuits.LinearAlgebra;
 
@@ -21,6 +22,8 @@ internal sealed class SparseFactors<T>(SparsePattern pattern)
     /// <summary>Factors a matrix.</summary>
     /// <param name="matrix">Values in the order of the pattern; may be longer.</param>
     /// <returns>False where a pivot is too small; the factors are then of no use.</returns>
+    // Generic arithmetic cannot be compiled ahead of time: compiled well at its first use, once, it is not slow meanwhile.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public bool Factor(ReadOnlySpan<T> matrix)
     {
         var starts = pattern.Starts;
@@ -63,6 +66,7 @@ internal sealed class SparseFactors<T>(SparsePattern pattern)
 
     /// <summary>Solves with the factors in place.</summary>
     /// <param name="vector">Right-hand side in the order of elimination; becomes the solution.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Solve(Span<T> vector)
     {
         var starts = pattern.Starts;

@@ -64,13 +64,25 @@ internal sealed class SparsePattern
     {
         // Row by row: the part right of the diagonal of an eliminated row passes on to its parent, the next row it meets.
         var size = order.Length;
-        var upper = new SortedSet<int>[size];
+        var upper = new List<int>[size];
+        var children = new List<int>[size];
         for (var place = 0; place < size; place++)
-            upper[place] = [.. original[order[place]].Select(unknown => position[unknown]).Where(other => other > place)];
+            children[place] = [];
+        var metBy = new int[size];
         for (var place = 0; place < size; place++)
         {
-            if (upper[place].Count > 0)
-                upper[upper[place].Min].UnionWith(upper[place].Skip(1));
+            var row = upper[place] = [];
+            foreach (var unknown in original[order[place]])
+                Meet(place, position[unknown]);
+            foreach (var child in children[place])
+            {
+                foreach (var other in upper[child])
+                    Meet(place, other);
+            }
+
+            row.Sort();
+            if (row.Count > 0)
+                children[row[0]].Add(place);
         }
 
         var rows = new List<int>[size];
@@ -96,5 +108,13 @@ internal sealed class SparsePattern
 
         starts[size] = columns.Count;
         return new SparsePattern(position, starts, [.. columns], diagonals);
+
+        void Meet(int place, int other)
+        {
+            if (other <= place || metBy[other] > place)
+                return;
+            metBy[other] = place + 1;
+            upper[place].Add(other);
+        }
     }
 }

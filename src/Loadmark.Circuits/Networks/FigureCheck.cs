@@ -57,12 +57,18 @@ internal static class FigureCheck
     private static IEnumerable<string> Shape(Waveform waveform) =>
         waveform.Figures.All(double.IsFinite) && waveform.IsWellFormed ? [] : ["Waveform"];
 
-    private static IEnumerable<string> Positive(params (string Name, double Value)[] figures) =>
-        figures.Where(figure => !(double.IsFinite(figure.Value) && figure.Value > 0)).Select(figure => figure.Name);
+    private static IEnumerable<string> Positive(params (string Name, double Value)[] figures) => Failing(static value => double.IsFinite(value) && value > 0, figures);
 
-    private static IEnumerable<string> NotNegative(params (string Name, double Value)[] figures) =>
-        figures.Where(figure => !(double.IsFinite(figure.Value) && figure.Value >= 0)).Select(figure => figure.Name);
+    private static IEnumerable<string> NotNegative(params (string Name, double Value)[] figures) => Failing(static value => double.IsFinite(value) && value >= 0, figures);
 
-    private static IEnumerable<string> Finite(params (string Name, double Value)[] figures) =>
-        figures.Where(figure => !double.IsFinite(figure.Value)).Select(figure => figure.Name);
+    private static IEnumerable<string> Finite(params (string Name, double Value)[] figures) => Failing(double.IsFinite, figures);
+
+    private static IEnumerable<string> Failing(Predicate<double> holds, (string Name, double Value)[] figures)
+    {
+        foreach (var (name, value) in figures)
+        {
+            if (!holds(value))
+                yield return name;
+        }
+    }
 }

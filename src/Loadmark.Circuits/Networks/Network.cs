@@ -23,8 +23,12 @@ public sealed class Network
     {
         _netlist = netlist;
         Nodes = [.. netlist.Devices.SelectMany(device => new[] { device.Plus, device.Minus }).Where(node => node != Netlist.Ground).Distinct()];
-        _nodes = Nodes.Select((node, index) => (node, index)).ToDictionary(pair => pair.node, pair => pair.index);
-        _devices = netlist.Devices.Select((device, index) => (device, index)).ToDictionary(pair => pair.device.Name, pair => pair.index);
+        _nodes = [];
+        for (var node = 0; node < Nodes.Length; node++)
+            _nodes.Add(Nodes[node], node);
+        _devices = [];
+        for (var device = 0; device < netlist.Devices.Length; device++)
+            _devices.Add(netlist.Devices[device].Name, device);
         Elements = [.. netlist.Devices.Select(ElementFactory.Create)];
 
         var layout = new NetworkLayout(_nodes, pattern);
@@ -36,10 +40,14 @@ public sealed class Network
 
         _parameters = layout.Parameters;
         _pattern = layout.Pattern;
-        _places = [.. Enumerable.Range(0, Nodes.Length).Select(layout.Place)];
+        _places = new int[Nodes.Length];
         var isNode = new bool[layout.UnknownCount];
-        foreach (var place in _places)
-            isNode[place] = true;
+        for (var node = 0; node < _places.Length; node++)
+        {
+            _places[node] = layout.Place(node);
+            isNode[_places[node]] = true;
+        }
+
         _rowNames = new string[layout.UnknownCount];
         for (var unknown = 0; unknown < _rowNames.Length; unknown++)
             _rowNames[layout.Place(unknown)] = unknown < Nodes.Length ? Nodes[unknown] : layout.Owners[unknown - Nodes.Length];

@@ -31,4 +31,22 @@ public sealed record CheckResult
 
     /// <summary>Whether the rig must not be switched on as it is: some finding is of harm or fails.</summary>
     public bool IsRefused => Verdict >= Severity.Fails;
+
+    /// <summary>The same result with what further rules have to say; of equal severity they come after what is there.</summary>
+    /// <param name="findings">Their findings, in the order of those rules.</param>
+    /// <param name="untold">What they could not tell.</param>
+    public CheckResult With(IReadOnlyCollection<Finding> findings, IReadOnlyCollection<Untold> untold)
+    {
+        if (findings.Count == 0 && untold.Count == 0)
+            return this;
+
+        // The sort keeps the order of what is equal.
+        ValueList<Finding> all = [.. Findings.Items.Concat(findings).OrderByDescending(static finding => finding.Severity)];
+        return this with
+        {
+            Verdict = all.Count == 0 ? Severity.Good : all[0].Severity,
+            Findings = all,
+            Untold = [.. Untold.Items, .. untold],
+        };
+    }
 }

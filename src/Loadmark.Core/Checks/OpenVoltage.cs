@@ -5,7 +5,7 @@ using Loadmark.Core.Rigs;
 namespace Loadmark.Core.Checks;
 
 /// <summary>The voltage of a feed with nothing drawn from it, where it differs from the printed one.</summary>
-internal static class OpenVoltage
+public static class OpenVoltage
 {
     /// <summary>
     /// How far a plain transformer adaptor may stand over its printed voltage when nothing is drawn: its reservoir
@@ -56,7 +56,11 @@ internal static class OpenVoltage
         return false;
     }
 
-    private static Figure<Volts>? Of(WiredOutlet outlet, Volts volts)
+    /// <summary>The no-load voltage of one outlet, by the same ways.</summary>
+    /// <param name="outlet">The outlet.</param>
+    /// <param name="volts">Its voltage as it is set.</param>
+    /// <returns>Null for a regulated outlet, and for one whose regulation is not known, unless it was measured.</returns>
+    public static Figure<Volts>? Of(WiredOutlet outlet, Volts volts)
     {
         if (outlet.Rating.Outlet.NoLoad is { } measured)
             return new Figure<Volts>(measured, Origin.Measured);

@@ -3,7 +3,7 @@ using Loadmark.Core.Ratings;
 namespace Loadmark.Core.Checks;
 
 /// <summary>One thing that can be wrong with a rig, and how to tell. Its page is <c>docs/rules/{Name}.md</c>.</summary>
-public abstract class Rule
+public abstract class Rule : IRule
 {
     /// <summary>The source of rules that rest on what technicians do rather than on a published text.</summary>
     protected const string CommonPractice = "common practice, no source";

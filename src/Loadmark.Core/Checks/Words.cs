@@ -4,7 +4,7 @@ using Loadmark.Core.Rigs;
 namespace Loadmark.Core.Checks;
 
 /// <summary>Builds the small phrases that findings are made of.</summary>
-internal static class Words
+public static class Words
 {
     private const int MostNamed = 12;
 

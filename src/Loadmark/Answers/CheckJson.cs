@@ -51,7 +51,8 @@ internal static class CheckJson
         json.WriteEndObject();
     }
 
-    private static void Write(Utf8JsonWriter json, Finding finding)
+    /// <summary>Writes a finding as an object.</summary>
+    internal static void Write(Utf8JsonWriter json, Finding finding)
     {
         json.WriteStartObject();
         json.WriteString("rule", finding.Rule);
@@ -76,7 +77,8 @@ internal static class CheckJson
         json.WriteEndObject();
     }
 
-    private static void Write(Utf8JsonWriter json, Untold untold)
+    /// <summary>Writes what could not be told as an object.</summary>
+    internal static void Write(Utf8JsonWriter json, Untold untold)
     {
         json.WriteStartObject();
         json.WriteString("rule", untold.Rule);

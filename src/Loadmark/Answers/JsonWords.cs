@@ -1,6 +1,8 @@
 using Loadmark.Core.Checks;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Nameplates;
+using Loadmark.Simulation;
+using Loadmark.Simulation.Starting;
 
 namespace Loadmark.Answers;
 
@@ -43,5 +45,38 @@ internal static class JsonWords
         FieldState.Ambiguous => "ambiguous",
         FieldState.Unreadable => "unreadable",
         _ => throw new ArgumentOutOfRangeException(nameof(state), state, "There is no word for it."),
+    };
+
+    /// <summary>The word for how a load fares.</summary>
+    public static string Of(LoadState state) => state switch
+    {
+        LoadState.Runs => "runs",
+        LoadState.Low => "low",
+        LoadState.Off => "off",
+        _ => throw new ArgumentOutOfRangeException(nameof(state), state, "There is no word for it."),
+    };
+
+    /// <summary>The word for what an outlet is doing.</summary>
+    public static string Of(OutletState state) => state switch
+    {
+        OutletState.Regulating => "regulating",
+        OutletState.Limiting => "limiting",
+        OutletState.Off => "off",
+        _ => throw new ArgumentOutOfRangeException(nameof(state), state, "There is no word for it."),
+    };
+
+    /// <summary>The word for what happens at start-up.</summary>
+    public static string Of(StartUpEventKind kind) => kind switch
+    {
+        StartUpEventKind.AtLimit => "at-limit",
+        StartUpEventKind.WithinLimit => "within-limit",
+        StartUpEventKind.SwitchesOff => "switches-off",
+        StartUpEventKind.TriesAgain => "tries-again",
+        StartUpEventKind.FuseTrips => "fuse-trips",
+        StartUpEventKind.FuseCloses => "fuse-closes",
+        StartUpEventKind.Starts => "starts",
+        StartUpEventKind.HasStarted => "has-started",
+        StartUpEventKind.DropsOut => "drops-out",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "There is no word for it."),
     };
 }

@@ -8,12 +8,12 @@ using Loadmark.Sources;
 namespace Loadmark.Commands;
 
 /// <summary><c>loadmark check</c>: as wired, is it safe, does it run, what is left?</summary>
-internal sealed class CheckCommand(Surroundings around, IRigSource source, Func<Rig, CheckResult> check)
+internal sealed class CheckCommand(Surroundings around, IRigSource source, Func<Rig, bool, CheckResult> check)
 {
     /// <summary>Reads and checks the rigs, all of them whatever happens to one, and writes the answer.</summary>
     public int Run(Request.Check request)
     {
-        var answers = CheckAll(request.Rigs);
+        var answers = CheckAll(request.Rigs, request.AlsoStartUp);
         new Complaints(around).Tell(answers);
         if (request.Json)
             CheckJson.Write(around.Output, answers);
@@ -45,19 +45,19 @@ internal sealed class CheckCommand(Surroundings around, IRigSource source, Func<
             OneRigPage.Write(sheet, result);
     });
 
-    private CheckAnswer[] CheckAll(IReadOnlyList<string> paths)
+    private CheckAnswer[] CheckAll(IReadOnlyList<string> paths, bool startUp)
     {
         var answers = new CheckAnswer[paths.Count];
         if (paths.Count == 1)
-            answers[0] = CheckOne(paths[0]);
+            answers[0] = CheckOne(paths[0], startUp);
         else
-            Parallel.For(0, paths.Count, index => answers[index] = CheckOne(paths[index]));
+            Parallel.For(0, paths.Count, index => answers[index] = CheckOne(paths[index], startUp));
         return answers;
     }
 
-    private CheckAnswer CheckOne(string path)
+    private CheckAnswer CheckOne(string path, bool startUp)
     {
         var input = source.Read(path);
-        return input.Rig is { } rig ? new CheckAnswer(path, check(rig), []) : new CheckAnswer(path, null, input.Errors);
+        return input.Rig is { } rig ? new CheckAnswer(path, check(rig, startUp), []) : new CheckAnswer(path, null, input.Errors);
     }
 }

@@ -21,6 +21,16 @@ internal sealed class CommandLine
     private readonly Option<string> _write = new("--write");
     private readonly Argument<string[]> _rigs = new("RIG") { Arity = ArgumentArity.ZeroOrMore };
     private readonly Argument<string[]> _texts = new("TEXT") { Arity = ArgumentArity.ZeroOrMore };
+    private readonly Command _settle = new("settle");
+    private readonly Command _startUp = new("startup");
+    private readonly Command _netlist = new("netlist");
+    private readonly Argument<string[]> _settled = new("RIG") { Arity = ArgumentArity.ZeroOrMore };
+    private readonly Argument<string[]> _started = new("RIG") { Arity = ArgumentArity.ZeroOrMore };
+    private readonly Argument<string[]> _netlisted = new("RIG") { Arity = ArgumentArity.ZeroOrMore };
+    private readonly Option<bool> _alsoStartUp = new("--startup");
+    private readonly Option<string> _csv = new("--csv");
+    private readonly Option<string> _out = new("--out");
+    private readonly Option<bool> _steady = new("--steady");
     private readonly Option<bool> _json = new("--json") { Recursive = true };
     private readonly Option<bool> _help = new("--help", "-h") { Recursive = true };
     private readonly Option<bool> _version = new("--version");
@@ -29,6 +39,16 @@ internal sealed class CommandLine
     public CommandLine()
     {
         _check.Add(_rigs);
+        _check.Add(_alsoStartUp);
+        _settle.Add(_settled);
+        _startUp.Add(_started);
+        _startUp.Add(_csv);
+        _netlist.Add(_netlisted);
+        _netlist.Add(_out);
+        _netlist.Add(_steady);
+        _root.Add(_settle);
+        _root.Add(_startUp);
+        _root.Add(_netlist);
         _read.Add(_texts);
         _plan.Add(_planned);
         _plan.Add(_only);
@@ -48,9 +68,9 @@ internal sealed class CommandLine
     }
 
     /// <summary>The names of the commands.</summary>
-    public static IReadOnlyList<string> CommandNames { get; } = ["check", "plan", "buy", "read", "help"];
+    public static IReadOnlyList<string> CommandNames { get; } = ["check", "plan", "buy", "settle", "startup", "netlist", "read", "help"];
 
-    private static IReadOnlyList<string> OptionNames { get; } = ["--json", "--only", "--write", "--prices", "--room", "--all", "--help", "--version"];
+    private static IReadOnlyList<string> OptionNames { get; } = ["--json", "--only", "--write", "--prices", "--room", "--all", "--startup", "--csv", "--out", "--steady", "--help", "--version"];
 
     /// <summary>Reads what was typed after the program's name.</summary>
     public Request Parse(IReadOnlyList<string> typed)
@@ -58,7 +78,7 @@ internal sealed class CommandLine
         // A label or a file name may begin with @; it never names a file of further arguments.
         var parsed = _root.Parse(typed, new ParserConfiguration { ResponseFileTokenReplacer = null, EnablePosixBundling = false });
         var command = parsed.CommandResult.Command;
-        var topic = command == _check ? Topic.Check : command == _read ? Topic.Read : command == _plan ? Topic.Plan : command == _buy ? Topic.Buy : Topic.Program;
+        var topic = TopicOf(command.Name);
 
         if (parsed.GetResult(_help) is { Implicit: false } || (typed.Count > 0 && typed[0] == "help"))
             return new Request.Help(TopicOfHelp(typed, topic));
@@ -70,7 +90,7 @@ internal sealed class CommandLine
         var json = parsed.GetResult(_json) is { Implicit: false };
         return topic switch
         {
-            Topic.Check when parsed.GetValue(_rigs) is { Length: > 0 } rigs => new Request.Check(rigs, json),
+            Topic.Check when parsed.GetValue(_rigs) is { Length: > 0 } rigs => new Request.Check(rigs, parsed.GetResult(_alsoStartUp) is { Implicit: false }, json),
             Topic.Check => new Request.Wrong(topic, "check needs the path of a rig file."),
             Topic.Read when parsed.GetValue(_texts) is { Length: > 0 } texts => new Request.Read(texts, json),
             Topic.Read => new Request.Wrong(topic, "read needs the text of a nameplate, or - to read lines from standard input."),
@@ -83,6 +103,14 @@ internal sealed class CommandLine
             Topic.Buy when parsed.GetValue(_boughtFor) is [var rig] && parsed.GetValue(_prices) is [var prices] =>
                 new Request.Buy(rig, prices, parsed.GetValue(_room) ?? [], Names(parsed.GetValue(_only)), parsed.GetResult(_all) is { Implicit: false }, json),
             Topic.Buy => new Request.Wrong(topic, "buy needs the path of one rig file, and one price list after --prices."),
+            Topic.Settle when parsed.GetValue(_settled) is [var rig] => new Request.Settle(rig, json),
+            Topic.Settle => new Request.Wrong(topic, "settle needs the path of one rig file."),
+            Topic.StartUp when parsed.GetValue(_started) is [var rig] => new Request.StartUp(rig, parsed.GetValue(_csv), json),
+            Topic.StartUp => new Request.Wrong(topic, "startup needs the path of one rig file."),
+            Topic.Netlist when json => new Request.Wrong(topic, "netlist writes a SPICE deck, not JSON."),
+            Topic.Netlist when parsed.GetValue(_netlisted) is [var rig] =>
+                new Request.Netlist(rig, parsed.GetValue(_out), parsed.GetResult(_steady) is { Implicit: false }),
+            Topic.Netlist => new Request.Wrong(topic, "netlist needs the path of one rig file."),
             _ => new Request.Help(Topic.Program),
         };
     }
@@ -91,13 +119,18 @@ internal sealed class CommandLine
     private static List<string> Names(string[]? typed) =>
         [.. (typed ?? []).SelectMany(static names => names.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))];
 
-    private static Topic TopicOfHelp(IReadOnlyList<string> typed, Topic topic) => typed switch
+    private static Topic TopicOfHelp(IReadOnlyList<string> typed, Topic topic) => typed is ["help", var asked, ..] ? TopicOf(asked) : topic;
+
+    private static Topic TopicOf(string command) => command switch
     {
-        ["help", "check", ..] => Topic.Check,
-        ["help", "read", ..] => Topic.Read,
-        ["help", "plan", ..] => Topic.Plan,
-        ["help", "buy", ..] => Topic.Buy,
-        _ => topic,
+        "check" => Topic.Check,
+        "read" => Topic.Read,
+        "plan" => Topic.Plan,
+        "buy" => Topic.Buy,
+        "settle" => Topic.Settle,
+        "startup" => Topic.StartUp,
+        "netlist" => Topic.Netlist,
+        _ => Topic.Program,
     };
 
     private static string? Complaint(ParseResult parsed, Topic topic)

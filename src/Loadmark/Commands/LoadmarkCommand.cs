@@ -13,9 +13,9 @@ internal static class LoadmarkCommand
     /// <param name="args">What was typed after the program's name.</param>
     /// <param name="around">Streams and terminal.</param>
     /// <param name="rigs">Where rigs are read from.</param>
-    /// <param name="check">What checks a rig.</param>
+    /// <param name="check">What checks a rig; the second argument is whether the first seconds are computed in any case.</param>
     /// <returns>An <see cref="ExitCode"/>.</returns>
-    public static int Run(IReadOnlyList<string> args, Surroundings around, IRigSource rigs, Func<Rig, CheckResult> check)
+    public static int Run(IReadOnlyList<string> args, Surroundings around, IRigSource rigs, Func<Rig, bool, CheckResult> check)
     {
         try
         {
@@ -34,7 +34,7 @@ internal static class LoadmarkCommand
         }
     }
 
-    private static int Answer(Request request, Surroundings around, IRigSource rigs, Func<Rig, CheckResult> check)
+    private static int Answer(Request request, Surroundings around, IRigSource rigs, Func<Rig, bool, CheckResult> check)
     {
         switch (request)
         {
@@ -44,6 +44,12 @@ internal static class LoadmarkCommand
                 return new PlanCommand(around, rigs).Run(asked);
             case Request.Buy asked:
                 return new BuyCommand(around, rigs).Run(asked);
+            case Request.Settle asked:
+                return new SettleCommand(around, rigs).Run(asked);
+            case Request.StartUp asked:
+                return new StartUpCommand(around, rigs).Run(asked);
+            case Request.Netlist asked:
+                return new NetlistCommand(around, rigs).Run(asked);
             case Request.Read asked:
                 return new ReadCommand(around).Run(asked);
             case Request.Wrong wrong:

@@ -5,8 +5,9 @@ internal abstract record Request
 {
     /// <summary>Check rigs as wired.</summary>
     /// <param name="Rigs">The paths as typed, at least one.</param>
+    /// <param name="AlsoStartUp">Whether the first seconds are computed in any case.</param>
     /// <param name="Json">Whether to answer in JSON.</param>
-    internal sealed record Check(IReadOnlyList<string> Rigs, bool Json) : Request;
+    internal sealed record Check(IReadOnlyList<string> Rigs, bool AlsoStartUp, bool Json) : Request;
 
     /// <summary>Read nameplates.</summary>
     /// <param name="Texts">The texts as typed, at least one; <c>-</c> stands for the lines of standard input.</param>
@@ -28,6 +29,23 @@ internal abstract record Request
     /// <param name="All">Whether every option is shown with its wiring.</param>
     /// <param name="Json">Whether to answer in JSON.</param>
     internal sealed record Buy(string Rig, string Prices, IReadOnlyList<string> Room, IReadOnlyList<string> Only, bool All, bool Json) : Request;
+
+    /// <summary>Compute the steady state of a rig.</summary>
+    /// <param name="Rig">The path as typed.</param>
+    /// <param name="Json">Whether to answer in JSON.</param>
+    internal sealed record Settle(string Rig, bool Json) : Request;
+
+    /// <summary>Compute the first seconds of a rig.</summary>
+    /// <param name="Rig">The path as typed.</param>
+    /// <param name="Csv">The file to write the waveforms to; null to write none.</param>
+    /// <param name="Json">Whether to answer in JSON.</param>
+    internal sealed record StartUp(string Rig, string? Csv, bool Json) : Request;
+
+    /// <summary>Write the circuit of a rig for a SPICE program.</summary>
+    /// <param name="Rig">The path as typed.</param>
+    /// <param name="Out">The file to write to; null for standard output.</param>
+    /// <param name="Steady">Whether for the steady state; else for the first seconds.</param>
+    internal sealed record Netlist(string Rig, string? Out, bool Steady) : Request;
 
     /// <summary>Explain how the program is used.</summary>
     internal sealed record Help(Topic Topic) : Request;

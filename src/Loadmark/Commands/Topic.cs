@@ -17,4 +17,13 @@ internal enum Topic
 
     /// <summary>The buy command.</summary>
     Buy,
+
+    /// <summary>The settle command.</summary>
+    Settle,
+
+    /// <summary>The startup command.</summary>
+    StartUp,
+
+    /// <summary>The netlist command.</summary>
+    Netlist,
 }

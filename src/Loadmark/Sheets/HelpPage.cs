@@ -22,6 +22,15 @@ internal static class HelpPage
             case Topic.Buy:
                 WriteBuy(sheet);
                 break;
+            case Topic.Settle:
+                SimulationHelp.WriteSettle(sheet);
+                break;
+            case Topic.StartUp:
+                SimulationHelp.WriteStartUp(sheet);
+                break;
+            case Topic.Netlist:
+                SimulationHelp.WriteNetlist(sheet);
+                break;
             case Topic.Read:
                 WriteRead(sheet);
                 break;
@@ -40,6 +49,9 @@ internal static class HelpPage
         Entry(sheet, "loadmark check RIG...", "As wired: is it safe, does it run, what is left?");
         Entry(sheet, "loadmark plan RIG", "What should feed what?");
         Entry(sheet, "loadmark buy RIG", "Which supplies should I buy?");
+        Entry(sheet, "loadmark settle RIG", "What voltage does each load really get?");
+        Entry(sheet, "loadmark startup RIG", "Does it all come up, and stay up?");
+        Entry(sheet, "loadmark netlist RIG", "The same circuit for any SPICE program.");
         Entry(sheet, "loadmark read TEXT", "What does this nameplate say?");
         sheet.BlankLine();
         Entry(sheet, "--json", "Answer in JSON, in SI units.");
@@ -53,8 +65,9 @@ internal static class HelpPage
 
     private static void WriteCheck(Sheet sheet)
     {
-        Title(sheet, "loadmark check RIG... [--json]", "as wired: is it safe, does it run, what is left?");
+        Title(sheet, "loadmark check RIG... [--startup] [--json]", "as wired: is it safe, does it run, what is left?");
         Entry(sheet, "RIG", "A rig file. Several give each its verdict and a summary, worst first.");
+        Entry(sheet, "--startup", "Compute the first seconds in any case, not only where a figure calls for it.");
         Entry(sheet, "--json", "One object for one rig, an array for several, in the order given.");
         sheet.BlankLine();
         sheet.Line("Severities, worst first:");
@@ -98,7 +111,8 @@ internal static class HelpPage
         sheet.Line("Example:").Line("  loadmark read \"9V DC 300mA centre negative\"");
     }
 
-    private static void WriteCodesAndExample(Sheet sheet, string example)
+    /// <summary>Writes the exit codes and an example.</summary>
+    internal static void WriteCodesAndExample(Sheet sheet, string example)
     {
         sheet.BlankLine();
         WriteCodes(sheet);
@@ -106,13 +120,15 @@ internal static class HelpPage
         sheet.Line("Example:").Line($"  {example}");
     }
 
-    private static void Title(Sheet sheet, string usage, string job)
+    /// <summary>Writes what is typed and what for.</summary>
+    internal static void Title(Sheet sheet, string usage, string job)
     {
         sheet.Put(usage, Ink.Strong).EndLine();
         sheet.PadTo(Indent).Wrap(job, Indent).EndLine().BlankLine();
     }
 
-    private static void Entry(Sheet sheet, string name, string text) =>
+    /// <summary>Writes a word and what it means.</summary>
+    internal static void Entry(Sheet sheet, string name, string text) =>
         sheet.PadTo(Indent).Put(name, Ink.Strong).PadTo(TextColumn).Wrap(text, TextColumn).EndLine();
 
     private static void WriteCodes(Sheet sheet)

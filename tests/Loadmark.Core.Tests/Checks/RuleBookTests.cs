@@ -4,7 +4,8 @@ namespace Loadmark.Core.Tests.Checks;
 
 public sealed class RuleBookTests
 {
-    private static readonly string[] LaterRules = ["sags", "does-not-start"];
+    /// <summary>The rules that judge a rig by its circuit; tests/Loadmark.Simulation.Tests holds them to the same.</summary>
+    private static readonly string[] CircuitRules = ["sags", "does-not-start"];
 
     public static TheoryData<string> Names => [.. RuleBook.Rules.Select(rule => rule.Name)];
 
@@ -22,7 +23,7 @@ public sealed class RuleBookTests
         foreach (var (severity, names) in design)
         {
             Assert.Equal(
-                names.Split(' ').Except(LaterRules, StringComparer.Ordinal),
+                names.Split(' ').Except(CircuitRules, StringComparer.Ordinal),
                 RuleBook.Rules.Where(rule => rule.Severity == severity).Select(rule => rule.Name));
         }
 
@@ -85,7 +86,7 @@ public sealed class RuleBookTests
     [Fact]
     public void No_page_is_without_a_rule_and_the_index_names_each_under_its_severity()
     {
-        var names = RuleBook.Rules.Select(rule => rule.Name).Order(StringComparer.Ordinal);
+        var names = RuleBook.Rules.Select(rule => rule.Name).Concat(CircuitRules).Order(StringComparer.Ordinal);
         var pages = Directory.GetFiles(Pages(), "*.md").Select(path => Path.GetFileNameWithoutExtension(path)).Where(page => page != "README");
         Assert.Equal(names, pages.Order(StringComparer.Ordinal));
 
@@ -99,7 +100,7 @@ public sealed class RuleBookTests
                 listed.Add($"{severity} {line[3..line.IndexOf(']', StringComparison.Ordinal)]}");
         }
 
-        Assert.Equal(RuleBook.Rules.Select(rule => $"{rule.Severity} {rule.Name}"), listed);
+        Assert.Equal(RuleBook.Rules.Select(rule => $"{rule.Severity} {rule.Name}"), listed.Where(line => !CircuitRules.Contains(line.Split(' ')[1])));
     }
 
     private static string Word(Severity severity) => severity.ToString().ToLowerInvariant();

@@ -1,0 +1,42 @@
+using Loadmark.Core.Checks;
+using Loadmark.Core.Ratings;
+using Loadmark.Simulation.Settling;
+using Loadmark.Simulation.Starting;
+
+namespace Loadmark.Simulation.Checks;
+
+/// <summary>What a rule goes by: the circuit, what became of it, and what the other rules have said already.</summary>
+/// <param name="Circuit">The rig's circuit.</param>
+/// <param name="Settled">Its steady state.</param>
+/// <param name="Started">Its first seconds; null where they were not computed.</param>
+/// <param name="Said">What the rules on nameplates have found.</param>
+internal sealed record Evidence(RigCircuit Circuit, SettleResult Settled, SeenStart? Started, CheckResult Said)
+{
+    private static readonly string[] Overloads = ["outlet-overload", "bank-overload", "supply-overload"];
+
+    /// <summary>The feeds with the places of some of their loads, those that are computed on them and hold.</summary>
+    public IEnumerable<(WiredFeed Feed, List<int> Loads)> Feeds(Func<int, bool> holds)
+    {
+        foreach (var feed in Circuit.Rig.Feeds)
+        {
+            var loads = Enumerable.Range(0, Circuit.Loads.Length)
+                .Where(load => Circuit.Loads[load].Feed == feed && Circuit.Loads[load].Device is not null && holds(load))
+                .ToList();
+            if (loads.Count > 0)
+                yield return (feed, loads);
+        }
+    }
+
+    /// <summary>Whether the nameplates alone say that a load gets too little: then the circuit says nothing new.</summary>
+    public bool IsUnderVoltage(int load) => IsSaid("under-voltage", Circuit.Loads[load].Id);
+
+    /// <summary>
+    /// Whether the running draws alone are said to be too much for an outlet of a feed. What comes of that, low voltage or loads
+    /// that do not start, is the same thing again.
+    /// </summary>
+    public bool IsOverloaded(WiredFeed feed) =>
+        Overloads.Any(rule => feed.Outlets.Any(outlet => IsSaid(rule, outlet.Name) || (rule != Overloads[0] && IsSaid(rule, outlet.Rating.Supply.Id))));
+
+    private bool IsSaid(string rule, string subject) =>
+        Said.Findings.Items.Any(finding => finding.Rule == rule && finding.Subjects.Items.Contains(subject));
+}

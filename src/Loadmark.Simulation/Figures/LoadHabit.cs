@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using Loadmark.Core.Gear;
+
+namespace Loadmark.Simulation.Figures;
+
+/// <summary>How loads of a class behave at their supply input, where the rig does not say. Common practice, no source.</summary>
+/// <param name="Name">The class in words: "digital".</param>
+/// <param name="InputFarads">Capacitance across the supply input, F.</param>
+/// <param name="StartsShare">Share of the lowest printed voltage from which it starts.</param>
+/// <param name="StopsShare">Share of it below which it drops out.</param>
+/// <param name="RestartSeconds">Shortest time between a drop-out and the next start, s.</param>
+public sealed record LoadHabit(string Name, double InputFarads, double StartsShare, double StopsShare, double RestartSeconds)
+{
+    private const string Practice = "common practice, no source";
+
+    /// <summary>Analog loads: the supply is smoothed, and circuits made for a battery work down to some two thirds of it.</summary>
+    public static LoadHabit Analog { get; } = new("analog", 100e-6, 0.70, 0.60, 0.010);
+
+    /// <summary>Digital loads: a converter, and a supervisor that resets the processor.</summary>
+    public static LoadHabit Digital { get; } = new("digital", 220e-6, 0.85, 0.75, 0.100);
+
+    /// <summary>Large digital loads.</summary>
+    public static LoadHabit LargeDigital { get; } = new("large digital", 470e-6, 0.85, 0.75, 0.100);
+
+    /// <summary>Loads with a valve.</summary>
+    public static LoadHabit Valve { get; } = new("valve", 220e-6, 0.70, 0.60, 0.010);
+
+    /// <summary>Loads whose kind tells nothing: the smaller capacitor, and thresholds between the two.</summary>
+    public static LoadHabit Unknown { get; } = new("kind not known", 100e-6, 0.80, 0.70, 0.100);
+
+    /// <summary>All of them.</summary>
+    public static ImmutableArray<LoadHabit> All { get; } = [Analog, Digital, LargeDigital, Valve, Unknown];
+
+    /// <summary>Its figures by name.</summary>
+    public ImmutableArray<CommonFigure<double>> Figures => [Input, Starts, Stops, Restart];
+
+    /// <summary>The capacitance as a figure.</summary>
+    public CommonFigure<double> Input => new($"input capacitance, {Name}", InputFarads, $"{InputFarads * 1e6:0} µF", Practice, IsForStartUp: true);
+
+    /// <summary>The starting threshold as a figure.</summary>
+    public CommonFigure<double> Starts => new($"starts from, {Name}", StartsShare, $"{StartsShare * 100:0} % of the lowest printed voltage", Practice);
+
+    /// <summary>The drop-out threshold as a figure.</summary>
+    public CommonFigure<double> Stops => new($"drops out below, {Name}", StopsShare, $"{StopsShare * 100:0} % of the lowest printed voltage", Practice);
+
+    /// <summary>The pause before a restart as a figure.</summary>
+    public CommonFigure<double> Restart => new($"restarts no sooner than, {Name}", RestartSeconds, $"{RestartSeconds * 1e3:0} ms", Practice, IsForStartUp: true);
+
+    /// <summary>The habit of a class of load.</summary>
+    public static LoadHabit Of(LoadClass loadClass) => loadClass switch
+    {
+        LoadClass.AnalogDrive or LoadClass.AnalogModulation or LoadClass.ComplexAnalog => Analog,
+        LoadClass.Digital => Digital,
+        LoadClass.LargeDigital => LargeDigital,
+        LoadClass.Valve => Valve,
+        _ => Unknown,
+    };
+}

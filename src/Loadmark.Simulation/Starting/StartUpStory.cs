@@ -1,0 +1,105 @@
+using System.Collections.Immutable;
+using Loadmark.Circuits.Analyses;
+using Loadmark.Circuits.Networks;
+using Loadmark.Simulation.Wiring;
+
+namespace Loadmark.Simulation.Starting;
+
+/// <summary>Turns changes of state into events in plain words.</summary>
+internal sealed class StartUpStory : ITransientObserver
+{
+    /// <summary>A start-up that chatters could tell millions; nobody reads them.</summary>
+    private const int MostEvents = 10_000;
+
+    private readonly RigCircuit _circuit;
+    private readonly Dictionary<int, int> _loads = [];
+    private readonly Dictionary<int, int> _outlets = [];
+    private readonly Dictionary<int, int> _fuses = [];
+    private readonly ImmutableArray<StartUpEvent>.Builder _events = ImmutableArray.CreateBuilder<StartUpEvent>();
+
+    /// <summary>Prepares to tell of one part of a circuit.</summary>
+    public StartUpStory(RigCircuit circuit, CircuitPart part)
+    {
+        _circuit = circuit;
+        foreach (var load in part.Loads)
+        {
+            if (circuit.Loads[load].Device is { } device)
+                _loads.Add(device.Number, load);
+        }
+
+        foreach (var outlet in part.Outlets)
+        {
+            _outlets.Add(circuit.Outlets[outlet].Device.Number, outlet);
+            if (circuit.Outlets[outlet].Fuse is { } fuse)
+                _fuses.Add(fuse.Number, outlet);
+        }
+    }
+
+    /// <summary>What happened, in order.</summary>
+    public ImmutableArray<StartUpEvent> Events => _events.ToImmutable();
+
+    /// <inheritdoc/>
+    public void OnPoint(double seconds, Network network)
+    {
+        // Only changes make a story.
+    }
+
+    /// <summary>Tells a change, if a technician would.</summary>
+    public void OnEvent(in TransientEvent change)
+    {
+        if (_events.Count >= MostEvents)
+            return;
+        if (_loads.TryGetValue(change.Device, out var load))
+            TellLoad(change, load);
+        else if (_outlets.TryGetValue(change.Device, out var outlet))
+            TellOutlet(change, outlet);
+        else if (_fuses.TryGetValue(change.Device, out var fused))
+            TellFuse(change, fused);
+    }
+
+    private void TellLoad(in TransientEvent change, int place)
+    {
+        var branch = _circuit.Loads[place];
+        var volts = SiFigures.Volts(Math.Round(_circuit.LoadVolts(place), 3));
+        var what = (change.From, change.To) switch
+        {
+            (_, DeviceState.Off) => (StartUpEventKind.DropsOut, $"{branch.Id} drops out at {volts}."),
+            (_, DeviceState.Booting) => (StartUpEventKind.Starts, $"{branch.Id} starts, at {volts}: it takes {SiFigures.Amps(branch.StartAmps)} for {SiFigures.Seconds(branch.StartSeconds)}."),
+            (DeviceState.Booting, DeviceState.Running) => (StartUpEventKind.HasStarted, $"{branch.Id} has started; it takes {SiFigures.Amps(branch.RunAmps)} now."),
+            (_, DeviceState.Running) => (StartUpEventKind.Starts, $"{branch.Id} starts, at {volts}: it takes {SiFigures.Amps(branch.RunAmps)}."),
+            _ => default((StartUpEventKind Kind, string? Text)),
+        };
+        Add(change.Seconds, branch.Id, what, volts);
+    }
+
+    private void TellOutlet(in TransientEvent change, int place)
+    {
+        var branch = _circuit.Outlets[place];
+        var limit = SiFigures.Amps(_circuit.Limit(place));
+        var volts = SiFigures.Volts(Math.Round(_circuit.OutletVolts(place), 3));
+        var what = (change.From, change.To) switch
+        {
+            (_, DeviceState.Limiting) => (StartUpEventKind.AtLimit, $"{branch.Name} reaches its limit of {limit}."),
+            (DeviceState.Off, _) => (StartUpEventKind.TriesAgain, $"{branch.Name} tries again."),
+            (_, DeviceState.Off) => (StartUpEventKind.SwitchesOff, $"{branch.Name} has been at its limit too long and switches off."),
+            (DeviceState.Limiting, _) => (StartUpEventKind.WithinLimit, $"{branch.Name} is within its limit again."),
+            _ => default((StartUpEventKind Kind, string? Text)),
+        };
+        Add(change.Seconds, branch.Name, what, volts);
+    }
+
+    private void TellFuse(in TransientEvent change, int place)
+    {
+        var branch = _circuit.Outlets[place];
+        var what = change.To == DeviceState.Tripped
+            ? (StartUpEventKind.FuseTrips, $"The fuse of {branch.Name} trips.")
+            : (StartUpEventKind.FuseCloses, $"The fuse of {branch.Name} has cooled and closes again.");
+        Add(change.Seconds, branch.Name, what, SiFigures.Volts(Math.Round(_circuit.OutletVolts(place), 3)));
+    }
+
+    private void Add(double seconds, string subject, (StartUpEventKind Kind, string? Text) what, Volts? volts)
+    {
+        if (what.Text is { } text)
+            _events.Add(new StartUpEvent(SiFigures.Seconds(seconds), subject, what.Kind, volts, text));
+    }
+}

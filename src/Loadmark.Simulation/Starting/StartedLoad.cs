@@ -1,0 +1,16 @@
+namespace Loadmark.Simulation.Starting;
+
+/// <summary>A load after the first seconds.</summary>
+/// <param name="Load">Its tag.</param>
+/// <param name="RunsAfter">When it started to run for good; null where it does not.</param>
+/// <param name="LowestVolts">The lowest voltage at its jack while it was on; null where it never was.</param>
+/// <param name="Restarts">How often it started again after it had dropped out.</param>
+/// <param name="State">How it fares at the end.</param>
+public sealed record StartedLoad(string Load, Seconds? RunsAfter, Volts? LowestVolts, int Restarts, LoadState State)
+{
+    /// <summary>Whether it starts over and over.</summary>
+    public bool Cycles { get; init; }
+
+    /// <summary>Why it is not computed, as a sentence; null where it is.</summary>
+    public string? Because { get; init; }
+}

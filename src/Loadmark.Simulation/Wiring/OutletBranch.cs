@@ -1,0 +1,42 @@
+using Loadmark.Circuits.Networks;
+using Loadmark.Core.Ratings;
+using Loadmark.Core.Rigs;
+
+namespace Loadmark.Simulation.Wiring;
+
+/// <summary>An outlet that feeds something, in the circuit.</summary>
+public sealed record OutletBranch
+{
+    /// <summary>The outlet.</summary>
+    public required WiredOutlet Outlet { get; init; }
+
+    /// <summary>Where its source is.</summary>
+    public required DevicePlace Device { get; init; }
+
+    /// <summary>Where the leads take from; behind the fuse where it has one.</summary>
+    public required Terminals Terminals { get; init; }
+
+    /// <summary>Its EMF, V.</summary>
+    public required double Volts { get; init; }
+
+    /// <summary>Its limit, A; infinite where none is known.</summary>
+    public required double LimitAmps { get; init; }
+
+    /// <summary>How it meets an overload; null for a plain source behind its resistance.</summary>
+    public required OverloadWay? Overload { get; init; }
+
+    /// <summary>The slot of its EMF, V.</summary>
+    public required ParameterSlot VoltsSlot { get; init; }
+
+    /// <summary>The slot of its limit, A; without effect where <see cref="Overload"/> is a fuse or null.</summary>
+    public required ParameterSlot LimitSlot { get; init; }
+
+    /// <summary>Where its fuse is; null where it has none.</summary>
+    public DevicePlace? Fuse { get; init; }
+
+    /// <summary>What it bears for a moment, A, and for how long, s; null where nothing is stated. A time not stated is infinite.</summary>
+    public (double Amps, double Seconds)? Surge { get; init; }
+
+    /// <summary>Its name: <c>brick/5</c>.</summary>
+    public string Name => Outlet.Name;
+}

@@ -1,0 +1,102 @@
+using Loadmark.Circuits.Devices;
+using Loadmark.Core.Checks;
+using Loadmark.Core.Gear;
+using Loadmark.Core.Ratings;
+using Loadmark.Core.Rigs;
+using Loadmark.Simulation.Figures;
+
+namespace Loadmark.Simulation.Wiring;
+
+/// <summary>The figures of an outlet as a source, with defaults where it gives none.</summary>
+internal sealed class OutletFigures
+{
+    /// <summary>A limit printed as nothing at all, A, so that it has a value.</summary>
+    private const double LeastAmps = 1e-9;
+
+    private readonly AssumptionList _assumptions;
+    private readonly WiredOutlet _outlet;
+
+    public OutletFigures(WiredOutlet outlet, Volts nominal, AssumptionList assumptions)
+    {
+        _outlet = outlet;
+        _assumptions = assumptions;
+        if (outlet.Supply.Regulated is null && outlet.Rating.Outlet is { NoLoad: null, SourceOhms: null })
+            assumptions.Add("regulation", "regulated", outlet.Supply.Supply.Id, "common practice, no source");
+
+        var open = OpenVoltage.Of(outlet, nominal);
+        if (open is { IsAssumed: true })
+            assumptions.Take(CommonFigures.NoLoadRatio, outlet.Name);
+        Volts = (double)(open?.Value ?? nominal).Value;
+        LimitAmps = outlet.Limit is { } limit ? Math.Max((double)limit.Value.Value, LeastAmps) : double.PositiveInfinity;
+        SourceOhms = Math.Max(CommonFigures.LeastOhms, Resistance((double)nominal.Value));
+        Overload = WayOf(outlet);
+        if (Overload is not null && double.IsInfinity(LimitAmps))
+            Overload = null;
+    }
+
+    /// <summary>EMF, V.</summary>
+    public double Volts { get; }
+
+    /// <summary>Source resistance, Ω.</summary>
+    public double SourceOhms { get; }
+
+    /// <summary>Limit, A; infinite where none is known.</summary>
+    public double LimitAmps { get; }
+
+    /// <summary>How it meets an overload; null for a plain source behind its resistance.</summary>
+    public OverloadWay? Overload { get; }
+
+    /// <summary>The source as a device.</summary>
+    public Circuits.Devices.Outlet Device(string name, string plus, string minus) => new(name, plus, minus, Volts, SourceOhms)
+    {
+        SoftStartSeconds = _assumptions.Take(CommonFigures.SoftStartSeconds, _outlet.Name),
+        Overload = Overload switch
+        {
+            OverloadWay.CurrentLimit => OverloadBehaviour.ConstantCurrent,
+            OverloadWay.Foldback => OverloadBehaviour.Foldback,
+            OverloadWay.Hiccup => OverloadBehaviour.Hiccup,
+            _ => OverloadBehaviour.None,
+        },
+        LimitAmps = LimitAmps,
+        ShortAmps = Overload == OverloadWay.Foldback ? LimitAmps * _assumptions.Take(CommonFigures.FoldbackShare, _outlet.Name) : 0,
+        TripSeconds = Overload == OverloadWay.Hiccup ? _assumptions.Take(CommonFigures.HiccupTripSeconds, _outlet.Name) : 0,
+        OffSeconds = Overload == OverloadWay.Hiccup ? _assumptions.Take(CommonFigures.HiccupOffSeconds, _outlet.Name) : 0,
+    };
+
+    /// <summary>The fuse in series with it: its hold current is the outlet's limit.</summary>
+    public ResettableFuse Fuse(string name, string plus, string minus) => ResettableFuse.FromDataSheet(
+        name,
+        plus,
+        minus,
+        _assumptions.Take(CommonFigures.FuseColdVolts, _outlet.Name) / LimitAmps,
+        LimitAmps,
+        LimitAmps * _assumptions.Take(CommonFigures.FuseTripRatio, _outlet.Name),
+        LimitAmps * _assumptions.Take(CommonFigures.FuseTestRatio, _outlet.Name),
+        _assumptions.Take(CommonFigures.FuseTestSeconds, _outlet.Name));
+
+    /// <summary>As stated; else for an unregulated outlet what its no-load voltage loses to its nominal one at its rated current.</summary>
+    private double Resistance(double nominal)
+    {
+        if (_outlet.Rating.Outlet.SourceOhms is { } stated)
+            return (double)stated.Value;
+        if (Volts > nominal && double.IsFinite(LimitAmps))
+            return (Volts - nominal) / LimitAmps;
+        return _outlet.Supply.Regulated is false
+            ? _assumptions.Take(CommonFigures.UnregulatedSourceOhms, _outlet.Name)
+            : _assumptions.Take(CommonFigures.RegulatedSourceOhms, _outlet.Name);
+    }
+
+    private OverloadWay? WayOf(WiredOutlet outlet)
+    {
+        if (outlet.Supply.Supply.Overload is { } stated)
+            return stated;
+        if (outlet.Supply.Regulated is false || outlet.Rating.Form.Value == SupplyForm.Alternating)
+        {
+            _assumptions.Add("overload of an unregulated outlet", "no limit but its resistance", outlet.Name, "common practice, no source");
+            return null;
+        }
+
+        _assumptions.Add("overload", "holds the current at its limit", outlet.Name, "common practice, no source");
+        return OverloadWay.CurrentLimit;
+    }
+}

@@ -1,0 +1,32 @@
+using System.Text;
+using Loadmark.Answers;
+using Loadmark.Core.Ratings;
+using Loadmark.Hosting;
+using Loadmark.Simulation;
+using Loadmark.Sources;
+
+namespace Loadmark.Commands;
+
+/// <summary><c>loadmark netlist</c>: the same circuit for any SPICE program.</summary>
+internal sealed class NetlistCommand(Surroundings around, IRigSource source)
+{
+    /// <summary>Reads the rig and writes its circuit.</summary>
+    public int Run(Request.Netlist request)
+    {
+        var complaints = new Complaints(around);
+        var reading = source.Read(request.Rig);
+        if (reading.Rig is not { } rig)
+            return complaints.Unreadable([new CheckAnswer(request.Rig, null, reading.Errors)], json: false);
+
+        var circuit = RigCircuit.Of(WiredRig.Of(rig));
+        if (circuit.Parts.IsEmpty)
+            return complaints.Unusable($"{request.Rig} has no wiring that can be computed. Have it planned: loadmark plan {request.Rig} --write FILE");
+
+        var deck = RigDeck.Write(circuit, request.Steady);
+        if (request.Out is { } file)
+            return new TextSaver(around).TrySave(file, deck) ? ExitCode.Fine : ExitCode.Unreadable;
+        around.Output.Write(Encoding.UTF8.GetBytes(deck));
+        around.Output.Flush();
+        return ExitCode.Fine;
+    }
+}

@@ -1,0 +1,41 @@
+using Loadmark.Answers;
+using Loadmark.Core.Checks;
+using Loadmark.Core.Ratings;
+using Loadmark.Hosting;
+using Loadmark.Sheets;
+using Loadmark.Simulation;
+using Loadmark.Simulation.Checks;
+using Loadmark.Sources;
+
+namespace Loadmark.Commands;
+
+/// <summary><c>loadmark settle</c>: what voltage does each load really get?</summary>
+internal sealed class SettleCommand(Surroundings around, IRigSource source)
+{
+    /// <summary>Reads the rig, computes its steady state, and answers.</summary>
+    public int Run(Request.Settle request)
+    {
+        var reading = source.Read(request.Rig);
+        if (reading.Rig is not { } rig)
+            return new Complaints(around).Unreadable([new CheckAnswer(request.Rig, null, reading.Errors)], request.Json);
+
+        var interruption = around.Interruption();
+        try
+        {
+            using var talk = new PatienceTalk(around, "computing what each load gets");
+            var wired = WiredRig.Of(rig);
+            var circuit = RigCircuit.Of(wired);
+            var settled = RigSimulator.Settle(circuit, cancellation: interruption);
+            var check = RigExamination.Judge(circuit, settled, null, RigChecker.Check(wired), interruption);
+            if (request.Json)
+                SimulationJson.Write(around.Output, settled, check);
+            else
+                SheetPrinter.Print(around, sheet => SettlePage.Write(sheet, settled, check, request.Rig));
+            return check.IsRefused ? ExitCode.Refused : ExitCode.Fine;
+        }
+        catch (OperationCanceledException)
+        {
+            return ExitCode.Interrupted;
+        }
+    }
+}

@@ -1,0 +1,54 @@
+using Loadmark.Answers;
+using Loadmark.Core.Checks;
+using Loadmark.Core.Ratings;
+using Loadmark.Files.Tables;
+using Loadmark.Hosting;
+using Loadmark.Sheets;
+using Loadmark.Simulation;
+using Loadmark.Simulation.Checks;
+using Loadmark.Simulation.Starting;
+using Loadmark.Sources;
+
+namespace Loadmark.Commands;
+
+/// <summary><c>loadmark startup</c>: does it all come up, and stay up?</summary>
+internal sealed class StartUpCommand(Surroundings around, IRigSource source)
+{
+    /// <summary>Reads the rig, computes its first seconds, writes the waveforms where that was asked, and answers.</summary>
+    public int Run(Request.StartUp request)
+    {
+        var reading = source.Read(request.Rig);
+        if (reading.Rig is not { } rig)
+            return new Complaints(around).Unreadable([new CheckAnswer(request.Rig, null, reading.Errors)], request.Json);
+
+        var interruption = around.Interruption();
+        try
+        {
+            using var talk = new PatienceTalk(around, "computing the first seconds after switch-on");
+            var wired = WiredRig.Of(rig);
+            var circuit = RigCircuit.Of(wired);
+            var settled = RigSimulator.Settle(circuit, cancellation: interruption);
+            var started = RigSimulator.StartUp(circuit, cancellation: interruption);
+            var check = RigExamination.Judge(circuit, settled, started, RigChecker.Check(wired), interruption);
+            if (request.Csv is { } file && !TryWrite(file, started.Waveforms))
+                return ExitCode.Unreadable;
+            if (request.Json)
+                SimulationJson.Write(around.Output, started, check);
+            else
+                SheetPrinter.Print(around, sheet => StartUpPage.Write(sheet, started, check, request.Rig, request.Csv));
+            return check.IsRefused ? ExitCode.Refused : ExitCode.Fine;
+        }
+        catch (OperationCanceledException)
+        {
+            return ExitCode.Interrupted;
+        }
+    }
+
+    private bool TryWrite(string file, Waveforms waveforms)
+    {
+        List<string> head = ["time s", .. waveforms.Series.Select(static series => $"{series.Subject} {series.Unit}")];
+        var rows = Enumerable.Range(0, waveforms.Seconds.Length)
+            .Select(row => (IReadOnlyList<double>)[waveforms.Seconds[row], .. waveforms.Series.Select(series => series.Values[row])]);
+        return new TextSaver(around).TrySave(file, FigureTable.Write(head, rows));
+    }
+}

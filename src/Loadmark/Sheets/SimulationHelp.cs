@@ -1,0 +1,36 @@
+namespace Loadmark.Sheets;
+
+/// <summary>How the commands that compute a rig's circuit are used.</summary>
+internal static class SimulationHelp
+{
+    private const string Rig = "A rig file with its wiring. One without is planned first: loadmark plan RIG --write FILE.";
+
+    /// <summary>Writes the page on settle.</summary>
+    public static void WriteSettle(Sheet sheet)
+    {
+        HelpPage.Title(sheet, "loadmark settle RIG [--json]", "what voltage does each load really get?");
+        HelpPage.Entry(sheet, "RIG", Rig);
+        HelpPage.Entry(sheet, "--json", "One object: loads, outlets, findings, what was assumed.");
+        HelpPage.WriteCodesAndExample(sheet, "loadmark settle examples/pit.rig.yaml");
+    }
+
+    /// <summary>Writes the page on startup.</summary>
+    public static void WriteStartUp(Sheet sheet)
+    {
+        HelpPage.Title(sheet, "loadmark startup RIG [--csv FILE] [--json]", "does it all come up, and stay up?");
+        HelpPage.Entry(sheet, "RIG", Rig);
+        HelpPage.Entry(sheet, "--csv FILE", "Write the waveforms to this file: volts and amps, evenly spaced, and before and after each jump.");
+        HelpPage.Entry(sheet, "--json", "One object: loads, outlets, what happened, findings, what was assumed.");
+        HelpPage.WriteCodesAndExample(sheet, "loadmark startup examples/chain-start.rig.yaml");
+    }
+
+    /// <summary>Writes the page on netlist.</summary>
+    public static void WriteNetlist(Sheet sheet)
+    {
+        HelpPage.Title(sheet, "loadmark netlist RIG [--steady] [--out FILE]", "the same circuit for any SPICE program");
+        HelpPage.Entry(sheet, "RIG", Rig);
+        HelpPage.Entry(sheet, "--steady", "For the steady state; without it for the first seconds after switch-on.");
+        HelpPage.Entry(sheet, "--out FILE", "Write it to this file instead of showing it.");
+        HelpPage.WriteCodesAndExample(sheet, "loadmark netlist examples/pit.rig.yaml --out pit.cir");
+    }
+}

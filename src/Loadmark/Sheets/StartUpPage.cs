@@ -1,0 +1,83 @@
+using Loadmark.Core.Checks;
+using Loadmark.Simulation;
+using Loadmark.Simulation.Starting;
+
+namespace Loadmark.Sheets;
+
+/// <summary>The first seconds of a rig: whether it all comes up, and what happens on the way.</summary>
+internal static class StartUpPage
+{
+    private const int Indent = 2;
+    private const int TextColumn = 14;
+    private const int MostEvents = 16;
+
+    /// <summary>Writes the page.</summary>
+    /// <param name="sheet">The page.</param>
+    /// <param name="started">The first seconds.</param>
+    /// <param name="check">What the rules say of the rig.</param>
+    /// <param name="file">The rig's file as typed.</param>
+    /// <param name="csv">The file that the waveforms were written to; null for none.</param>
+    public static void Write(Sheet sheet, StartUpResult started, CheckResult check, string file, string? csv)
+    {
+        sheet.Put("START-UP  ", Ink.Strong).Wrap(started.Rig, sheet.Column, Ink.Strong).EndLine();
+        if (started.Outlets.Items.All(static outlet => outlet.IsFree))
+            SimulationParts.WriteUnwired(sheet, file);
+        else
+            WriteVerdict(sheet, started, check);
+
+        var loads = new ColumnTable("load", "runs after", "lowest", "restarts", "state");
+        foreach (var load in started.Loads)
+            loads.Add(load.Load, load.RunsAfter is { } after ? SimulationParts.Text(after) : "-", load.LowestVolts is null ? "-" : SimulationParts.Text(load.LowestVolts), $"{load.Restarts}", State(load));
+        loads.Write(sheet);
+
+        var outlets = new ColumnTable("outlet", "limit", "peak", "at", "at its limit or over it for");
+        foreach (var outlet in started.Outlets.Items.Where(static outlet => !outlet.IsFree))
+            outlets.Add($"{outlet.Outlet}", SimulationParts.Text(outlet.Limit), SimulationParts.Text(outlet.PeakAmps), outlet.PeakAt is { } at ? SimulationParts.Text(at) : "-", OverLimit(outlet));
+        outlets.Write(sheet);
+        SimulationParts.WriteTotals(sheet, started.Totals, "at most ");
+        WriteStory(sheet, started, check);
+        if (csv is not null)
+            sheet.BlankLine().Wrap($"Waveforms written to {csv}.", 0).EndLine();
+        SimulationParts.WriteRest(sheet, check, started.Assumptions, started.Untold);
+    }
+
+    private static void WriteVerdict(Sheet sheet, StartUpResult started, CheckResult check)
+    {
+        var failing = started.Loads.Items.Where(static load => load.State != LoadState.Runs).Select(static load => load.Load).ToList();
+        var text = (failing.Count, started.IsComplete) switch
+        {
+            (_, false) => $"The first {SimulationParts.Text(started.Duration)} could be computed, no more.",
+            (0, _) => $"Everything comes up and stays up; at rest after {SimulationParts.Text(started.SettledAfter ?? default)}.",
+            _ => $"In the first {SimulationParts.Text(started.Duration)} {Words.List(failing)} {Words.Verb(failing.Count, "does", "do")} not come up properly.",
+        };
+        SimulationParts.WriteVerdict(sheet, check, text, failing.Count == 0 && started.IsComplete);
+    }
+
+    /// <summary>What happens: where something does not come up, only on its outlets; the rest is not what one looks for.</summary>
+    private static void WriteStory(Sheet sheet, StartUpResult started, CheckResult check)
+    {
+        var concerned = check.Findings.Items.Where(static finding => finding.Rule == "does-not-start").SelectMany(static finding => finding.Subjects.Items).ToHashSet(StringComparer.Ordinal);
+        foreach (var outlet in check.Outlets.Items.Where(outlet => concerned.Contains($"{outlet.Outlet}")))
+            concerned.UnionWith(outlet.Loads.Items);
+        var events = started.Events.Items.Where(happening => concerned.Count == 0 || concerned.Contains(happening.Subject)).ToList();
+        if (events.Count == 0)
+            return;
+
+        sheet.BlankLine().Line(concerned.Count == 0 ? "What happens after switch-on" : "What happens where it does not come up", Ink.Strong);
+        foreach (var happening in events.Take(MostEvents))
+            sheet.PutRight(SimulationParts.Text(happening.Time), TextColumn - 2, Ink.Faint).PadTo(TextColumn).Wrap(happening.Text, TextColumn).EndLine();
+        if (events.Count > MostEvents)
+            sheet.PadTo(TextColumn).Wrap($"... and so on: {events.Count - MostEvents} more, the last after {SimulationParts.Text(events[^1].Time)}.", TextColumn).EndLine();
+    }
+
+    private static string State(StartedLoad load) => (load.State, load.Cycles) switch
+    {
+        (LoadState.Runs, _) => "runs",
+        (LoadState.Low, _) => "low",
+        (_, true) => "off: starts and drops out over and over",
+        _ => load.Because is { } because ? $"off: {because}" : "off",
+    };
+
+    private static string OverLimit(StartedOutlet outlet) =>
+        (outlet.OverLimit.Value == 0 ? "-" : SimulationParts.Text(outlet.OverLimit)) + (outlet.SurgeIsSpent ? ", longer than it bears its surge" : "");
+}
