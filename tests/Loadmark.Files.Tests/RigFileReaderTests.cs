@@ -7,6 +7,22 @@ namespace Loadmark.Files.Tests;
 public sealed class RigFileReaderTests
 {
     [Fact]
+    public void A_key_that_says_its_unit_takes_a_bare_number()
+    {
+        var rig = Fixtures.Read("""
+            rig: r
+            loads: { A: { watts: 6 }, B: { watts: "0,5 W" } }
+            supplies: { s: { outlets: { 1: { label: 9 V 1 A, source_ohms: 0 } } } }
+            leads: { l: { type: straight, ohms: 2, contact_ohms: 0.02 } }
+            """);
+        Assert.Equal(new Watts(6), rig.Loads[0].Watts);
+        Assert.Equal(new Watts(0.5m), rig.Loads[1].Watts);
+        Assert.Equal(Ohms.Zero, rig.Supplies[0].Outlets[0].SourceOhms);
+        Assert.Equal(new Ohms(2), rig.Leads[0].Ohms);
+        Assert.Equal(new Ohms(0.02m), rig.Leads[0].ContactOhms);
+    }
+
+    [Fact]
     public void Reads_every_part_of_a_rig()
     {
         var rig = Fixtures.Read(Fixtures.Pit);

@@ -9,7 +9,7 @@ internal static class RigKeys
         new Key("label", ValueForm.Text, "What is printed on it, typed as it stands.") { Examples = ["9V DC 12mA centre negative"] },
         new Key("voltage", ValueForm.Text, "The voltage, or voltages, it takes. Wins over the label.") { Examples = ["9 V", "9-18 V", "9 V AC"] },
         Figure("current", "The rated current. Wins over the label.", "300 mA"),
-        Figure("watts", "The rated power. Wins over the label.", "6 W"),
+        FigureOrNumber("watts", "The rated power. Wins over the label.", "6 W"),
         Figure("run", "The running current, measured or published. Without it, the rated current counts.", "210 mA"),
         Figure("start", "The current while it starts, with how long that lasts. Without it, the running current counts.", "520 mA for 1.5 s"),
         Polarity("The polarity of its plug. Wins over the label; stated nowhere, centre negative is assumed."),
@@ -28,7 +28,7 @@ internal static class RigKeys
         new Key("bank", ValueForm.Text, "The group of outlets whose return it shares."),
         Polarity("The polarity of its plug. Wins over the label; stated nowhere, centre negative is assumed."),
         Plug("The plug it has, outer by inner diameter in mm. Stated nowhere, 5.5x2.1 is assumed."),
-        Figure("source_ohms", "The resistance behind the outlet.", "0.05 Ω"),
+        FigureOrNumber("source_ohms", "The resistance behind the outlet.", "0.05 Ω"),
         Figure("surge", "What it bears for a moment beyond its limit.", "1 A for 100 ms"),
         Figure("no_load", "The voltage with nothing connected, as measured.", "13.2 V"));
 
@@ -53,8 +53,8 @@ internal static class RigKeys
         Figure("pitch", "Of a chain: from one plug to the next.", "0.25 m"),
         new Key("plugs", ValueForm.Number, "How many loads it has plugs for. Default: one; of a chain, not known.") { Least = 1, Most = 1000 },
         Figure("wire", "The size of its conductors, by area or American wire gauge. Default: 0.22 mm², assumed.", "0.22 mm²", "AWG 24"),
-        Figure("ohms", "The resistance of each conductor, instead of length and wire.", "0.08 Ω"),
-        Figure("contact_ohms", "The resistance of each mated contact. Default: 0.02 Ω, assumed.", "0.02 Ω"),
+        FigureOrNumber("ohms", "The resistance of each conductor, instead of length and wire.", "0.08 Ω"),
+        FigureOrNumber("contact_ohms", "The resistance of each mated contact. Default: 0.02 Ω, assumed.", "0.02 Ω"),
         Plug("The plug at its load ends, outer by inner diameter in mm. Without it, the outlet's."),
         new Key("count", ValueForm.Number, "How many such leads there are. Default: 1; of a straight one, as many as are wanted.") { Least = 1, Most = 1000 });
 
@@ -78,6 +78,9 @@ internal static class RigKeys
 
     private static Key Figure(string name, string description, params string[] examples) =>
         new(name, ValueForm.Figure, description) { Examples = examples };
+
+    private static Key FigureOrNumber(string name, string description, params string[] examples) =>
+        new(name, ValueForm.FigureOrNumber, description) { Examples = examples };
 
     private static Key Word(string name, string description, IEnumerable<string> words) =>
         new(name, ValueForm.Word, description) { Words = [.. words] };

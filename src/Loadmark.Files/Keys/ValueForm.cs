@@ -9,6 +9,9 @@ internal enum ValueForm
     /// <summary>A number with its unit.</summary>
     Figure,
 
+    /// <summary>A number with its unit, or without it, because the key's name says it already.</summary>
+    FigureOrNumber,
+
     /// <summary>One of the key's words.</summary>
     Word,
 

@@ -111,7 +111,7 @@ internal sealed class FeedReader(RigIndex index, ErrorList errors)
 
         for (var i = 0; i < scalars.Count; i++)
         {
-            if (Figures.Read<Volt>(scalars[i], "at", SettingForm, mayBeZero: false, errors) is not { } volts)
+            if (Figures.Read<Volt>(scalars[i], "at", SettingForm, mayBeZero: false, keySaysUnit: false, errors) is not { } volts)
                 continue;
             settings.Add(volts);
             for (var j = scalars.Count == 1 ? 0 : i; j < (scalars.Count == 1 ? from.Count : Math.Min(i + 1, from.Count)); j++)

@@ -107,7 +107,9 @@ internal sealed class Fields
     /// <summary>A quantity; null when absent or, with an error, not one.</summary>
     public Quantity<TUnit>? Figure<TUnit>(string key, string expected, bool mayBeZero = true)
         where TUnit : struct, IUnit =>
-        Scalar(key, expected) is { } scalar ? Figures.Read<TUnit>(scalar, key, expected, mayBeZero, Errors) : null;
+        Scalar(key, expected) is { } scalar ? Figures.Read<TUnit>(scalar, key, expected, mayBeZero, SaysUnit(key), Errors) : null;
+
+    private bool SaysUnit(string key) => Array.Exists(_table.Keys, one => one.Name == key && one.Form == ValueForm.FigureOrNumber);
 
     /// <summary>The text of a key; null when absent or, with an error, not a text.</summary>
     public ScalarNode? Scalar(string key, string expected)

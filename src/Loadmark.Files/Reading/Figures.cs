@@ -15,10 +15,13 @@ internal static class Figures
     private const string ShareForm = "a share such as 10 %";
     private const string VoltageForm = "a voltage such as 9 V, 9-18 V or 9 V AC";
 
-    /// <summary>One quantity.</summary>
-    public static Quantity<TUnit>? Read<TUnit>(ScalarNode scalar, string key, string expected, bool mayBeZero, ErrorList errors)
+    /// <summary>One quantity; where the key's name says the unit, a bare number will do.</summary>
+    public static Quantity<TUnit>? Read<TUnit>(ScalarNode scalar, string key, string expected, bool mayBeZero, bool keySaysUnit, ErrorList errors)
         where TUnit : struct, IUnit
     {
+        if (keySaysUnit && scalar.Value.AsSpan().Trim() is [.., var last] && char.IsAsciiDigit(last)
+            && TryRead<TUnit>($"{scalar.Value} {TUnit.Symbol}", mayBeZero, out var bare, out _))
+            return bare;
         if (TryRead<TUnit>(scalar.Value, mayBeZero, out var quantity, out var problem))
             return quantity;
         errors.Expected(scalar.Start, key, expected, scalar.Value, problem);

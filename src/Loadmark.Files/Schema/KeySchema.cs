@@ -9,6 +9,8 @@ internal static class KeySchema
     /// <summary>A number and then something, which is its unit; a bare number is what people forget the unit of.</summary>
     private const string FigurePattern = "^\\s*(\\+?\\s*[0-9.,]+\\s*[^0-9.,\\s]|[Aa][Ww][Gg])";
 
+    private const string NumberPattern = "^\\s*\\+?\\s*[0-9.,]+(\\s*[^0-9.,\\s].*)?\\s*$";
+
     private const string SharePattern = "^\\s*[0-9]{0,2}([.,][0-9]*)?\\s*(%|[Pp]er ?cent)\\s*$";
 
     /// <summary>Writes type, properties and what is required of a group, into an object already begun.</summary>
@@ -49,6 +51,10 @@ internal static class KeySchema
             case ValueForm.Figure:
                 WriteStrings(json, "type", ["string", "null"]);
                 json.WriteString("pattern", FigurePattern);
+                break;
+            case ValueForm.FigureOrNumber:
+                WriteStrings(json, "type", ["number", "string", "null"]);
+                json.WriteString("pattern", NumberPattern);
                 break;
             case ValueForm.Word:
                 WriteStrings(json, "enum", key.Words);
