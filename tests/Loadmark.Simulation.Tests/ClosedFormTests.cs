@@ -6,6 +6,21 @@ namespace Loadmark.Simulation.Tests;
 public sealed class ClosedFormTests
 {
     /// <summary>A load of constant power behind a lead: V = ½·(V₀ + √(V₀² − 4·R·P)) (maximum power transfer; docs/theory/collapse.md).</summary>
+    [Fact]
+    public void A_straight_lead_has_two_contacts_in_each_conductor()
+    {
+        // Ohm's law: 1 A through a source of 10 mΩ and, both ways, 2 × 20 mΩ and ρ·L/A of 1 m of 0.5 mm² (ρ: IEC 60028).
+        var settled = RigText.Settle(
+            """
+            rig: a
+            loads: { OD-03: { kind: analog drive, label: 9 V 1 A, draws: current } }
+            supplies: { wall: { regulated: yes, outlets: { 1: { label: 9 V 2 A, source_ohms: 10 mΩ } } } }
+            leads: { mine: { length: 1 m, wire: 0.5 mm², contact_ohms: 20 mΩ } }
+            wired: [ { from: wall/1, lead: mine, to: OD-03 } ]
+            """);
+        Assert.Equal(9 - 0.01 - (2 * (0.04 + (1.7241e-8 / 0.5e-6))), (double)settled.Loads[0].Volts!.Value.Value, 1e-7);
+    }
+
     [Theory]
     [InlineData(0.1)]
     [InlineData(0.9)]

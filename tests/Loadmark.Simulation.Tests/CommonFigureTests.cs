@@ -42,6 +42,17 @@ public sealed class CommonFigureTests
     }
 
     [Fact]
+    public void A_resistance_under_one_milliohm_shows_as_computed_with_one()
+    {
+        const string stiff = "rig: a\nloads: { DL-02: { kind: digital, label: 9 V 300 mA } }\nsupplies: { wall: { outlets: { 1: { label: 9 V 500 mA, source_ohms: 0.1 mΩ } } } }\nleads: { bar: { ohms: 0.2 mΩ, contact_ohms: 0 Ω } }\nwired: [ { from: wall/1, lead: bar, to: DL-02 } ]";
+        var settled = RigText.Settle(stiff);
+        var assumed = settled.Assumptions.Items.Single(static assumption => assumption.Figure == "resistance under 1 mΩ");
+        Assert.Equal(("computed as 1 mΩ", 2), (assumed.Value, assumed.Subjects.Count));
+        Assert.Equal(["wall/1", "bar"], assumed.Subjects);
+        Assert.Contains("**At least 1 mΩ.**", File.ReadAllText(Repository.PathOf("docs", "theory", "rig-circuit.md")), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_draw_that_stands_in_for_a_class_shows_as_assumed() =>
         Assert.Contains(
             RigText.Settle("rig: a\nloads: { DL-02: { kind: digital, label: 9 V } }\nsupplies: { wall: { outlets: { 1: 9 V 500 mA } } }\nwired: [ { from: wall/1, to: DL-02 } ]").Assumptions,

@@ -24,6 +24,15 @@ internal sealed class AssumptionList
             entry.Subjects.Add(subject);
     }
 
+    /// <summary>A resistance as the circuit has it, Ω: what is less than the least is computed as that, and said.</summary>
+    public double AtLeast(double ohms, string subject)
+    {
+        if (ohms >= CommonFigures.LeastOhms)
+            return ohms;
+        Add("resistance under 1 mΩ", "computed as 1 mΩ", subject, "less than any contact has; common practice, no source");
+        return CommonFigures.LeastOhms;
+    }
+
     /// <summary>What was said, in the order in which it was said first.</summary>
     public ImmutableArray<Assumption> ToArray() =>
         [.. _entries.Select(static entry => new Assumption(entry.Figure, entry.Value, [.. entry.Subjects], entry.Source, entry.IsForStartUp))];

@@ -2,7 +2,6 @@ using Loadmark.Circuits.Devices;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
-using Loadmark.Simulation.Figures;
 
 namespace Loadmark.Simulation.Wiring;
 
@@ -79,7 +78,7 @@ internal sealed class LeadBuilder(WiredFeed feed, LeadFigures figures, Func<Wire
             var (lower, upper) = (ContactsOf(feed.Outlets[place - 1]), ContactsOf(feed.Outlets[place]));
             var (from, to) = isCentreLow ? (lower.Sleeve, upper.Centre) : (lower.Centre, upper.Sleeve);
             var name = $"joint {place}";
-            devices.Add(new Resistor($"feed {feed.Index + 1} {name}", from, to, Math.Max(CommonFigures.LeastOhms, 2 * figures.ContactOhms)));
+            devices.Add(new Resistor($"feed {feed.Index + 1} {name}", from, to, figures.AtLeast(2 * figures.ContactOhms)));
             _parts.Add(new LaidPart(name, devices.Count - 1, 1, 2 * figures.ContactOhms, 0, 0, 0, feed.Loads.Length));
         }
 
@@ -91,7 +90,7 @@ internal sealed class LeadBuilder(WiredFeed feed, LeadFigures figures, Func<Wire
     {
         var contact = contacts * figures.ContactOhms;
         var wire = metres > 0 || contacts != 1 ? figures.WireOhms(metres) : 0;
-        var ohms = Math.Max(CommonFigures.LeastOhms, contact + wire);
+        var ohms = figures.AtLeast(contact + wire);
         var prefix = name.Length == 0 ? $"feed {feed.Index + 1}" : $"feed {feed.Index + 1} {name}";
         devices.Add(new Resistor($"{prefix}, centre", from.Centre, to.Centre, ohms));
         devices.Add(new Resistor($"{prefix}, sleeve", from.Sleeve, to.Sleeve, ohms));

@@ -7,11 +7,13 @@ namespace Loadmark.Simulation.Wiring;
 /// <summary>The figures of a feed's lead, with defaults where it gives none. R = ρ·L/A.</summary>
 internal sealed class LeadFigures
 {
+    private readonly AssumptionList _assumptions;
     private readonly double _ohmsPerMetre;
     private readonly double? _ohms;
 
     public LeadFigures(WiredFeed feed, AssumptionList assumptions)
     {
+        _assumptions = assumptions;
         var lead = feed.Lead;
         Name = lead?.Id ?? $"lead of {feed.OutletNames}";
         IsChain = lead?.Type == LeadType.DaisyChain;
@@ -67,6 +69,9 @@ internal sealed class LeadFigures
 
     /// <summary>The resistance of some length of a conductor, Ω: by its wire, or its share of what is typed.</summary>
     public double WireOhms(double metres) => _ohms is { } whole ? Metres > 0 ? whole * metres / Metres : whole : _ohmsPerMetre * metres;
+
+    /// <summary>The resistance of a stretch as the circuit has it, Ω.</summary>
+    public double AtLeast(double ohms) => _assumptions.AtLeast(ohms, Name);
 
     private double Default(CommonFigure<double> figure, AssumptionList assumptions) => assumptions.Take(figure, Name);
 

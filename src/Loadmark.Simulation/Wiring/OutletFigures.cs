@@ -28,7 +28,7 @@ internal sealed class OutletFigures
             assumptions.Take(CommonFigures.NoLoadRatio, outlet.Name);
         Volts = (double)(open?.Value ?? nominal).Value;
         LimitAmps = outlet.Limit is { } limit ? Math.Max((double)limit.Value.Value, LeastAmps) : double.PositiveInfinity;
-        SourceOhms = Math.Max(CommonFigures.LeastOhms, Resistance((double)nominal.Value));
+        SourceOhms = assumptions.AtLeast(Resistance((double)nominal.Value), outlet.Name);
         Overload = WayOf(outlet);
         if (Overload is not null && double.IsInfinity(LimitAmps))
             Overload = null;
