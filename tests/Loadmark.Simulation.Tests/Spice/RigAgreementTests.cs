@@ -37,6 +37,7 @@ public sealed class RigAgreementTests
             comparison.Add(example, RigCircuit.Of(Core.Ratings.WiredRig.Of(RigText.Example(example))), 0.5, isSmooth: false);
         batch.Run();
         comparison.Compare();
+        Assert.True(comparison.StoppedEarly < 0.03 * comparison.Rigs, $"ngspice stopped early in {comparison.StoppedEarly} of {comparison.Rigs} rigs.");
         Assert.True(comparison.Smooth is { Compared: > 100_000, Largest: <= ShareAllowed }, $"{comparison.Smooth.Compared} compared, {comparison.Smooth.Largest} %: {comparison.Smooth.Where}");
         Assert.True(comparison.Between is { Compared: > 100_000, Largest: <= ShareAllowed }, $"{comparison.Between.Compared} compared, {comparison.Between.Largest} %: {comparison.Between.Where}");
         Assert.True(comparison.Events is { Compared: > 500, Largest: <= MillisecondsAllowed }, $"{comparison.Events.Compared} compared, {comparison.Events.Largest} ms: {comparison.Events.Where}");

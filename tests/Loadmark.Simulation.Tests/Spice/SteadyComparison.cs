@@ -36,8 +36,8 @@ internal sealed class SteadyComparison(NgSpiceBatch batch)
         var deck = new SpiceDeck(new Netlist([.. devices.Select(device => spoilt?.Invoke(device) ?? device)]), isSteady: true);
         var ours = circuit.Parts.SelectMany(static part => part.Network.Nodes.Select(node => (node, part.Network.Voltage(node)))).ToDictionary(static pair => pair.node, static pair => pair.Item2);
 
-        // Loads of constant power have a lower solution too. ngspice starts from ours to the nearest 10 mV, and goes on to its own answer.
-        var guess = string.Join(' ', ours.Select(pair => FormattableString.Invariant($"v({deck.Node(pair.Key)})={Math.Round(pair.Value, 2):R}")));
+        // Loads of constant power have a lower solution too. ngspice starts from ours to the nearest 0.1 mV, and goes on to its own answer.
+        var guess = string.Join(' ', ours.Select(pair => FormattableString.Invariant($"v({deck.Node(pair.Key)})={Math.Round(pair.Value, 4):R}")));
         _rigs.Add((name, deck, batch.AddOperatingPoint($"{deck.Text}.nodeset {guess}\n", ours.Keys.Select(deck.Node)), ours));
     }
 
