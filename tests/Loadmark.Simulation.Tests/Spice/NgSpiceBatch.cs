@@ -13,12 +13,13 @@ internal sealed class NgSpiceBatch : IDisposable
     /// <summary>Tolerances of transients.</summary>
     private const string Starting = ".options reltol=1e-6 abstol=1e-12 vntol=1e-9 method=trap itl4=200";
 
-    private static readonly TimeSpan Patience = TimeSpan.FromMinutes(2);
+    /// <summary>How long a deck may take; most take a hundredth of this.</summary>
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(2);
 
     private readonly string _folder = Directory.CreateTempSubdirectory("loadmark-spice-").FullName;
-    private readonly StringBuilder _script = new("* many decks\n.control\nset numdgt=15\nset wr_singlescale\n");
-    private int _count;
-    private string _output = "";
+    private readonly List<string> _decks = [];
+    private readonly StringBuilder _output = new();
+    private string? _read;
 
     /// <summary>Adds an operating point.</summary>
     /// <param name="elements">The element lines.</param>
@@ -27,7 +28,7 @@ internal sealed class NgSpiceBatch : IDisposable
     public int AddOperatingPoint(string elements, IEnumerable<string> nodes)
     {
         Add($"{elements}{Steady}\n", "op", string.Concat(nodes.Select(static node => $"print v({node})\n")));
-        return _count - 1;
+        return _decks.Count - 1;
     }
 
     /// <summary>Adds a transient from rest.</summary>
@@ -41,35 +42,49 @@ internal sealed class NgSpiceBatch : IDisposable
         Add(
             $"{elements}{Starting}\n",
             FormattableString.Invariant($"tran {longestStep:R} {end:R} 0 {longestStep:R} uic"),
-            $"wrdata {PathOf(_count)}.data {string.Join(' ', nodes.Select(static node => $"v({node})"))}\n");
-        return _count - 1;
+            $"wrdata {PathOf(_decks.Count)}.data {string.Join(' ', nodes.Select(static node => $"v({node})"))}\n");
+        return _decks.Count - 1;
     }
 
-    /// <summary>Runs all of them.</summary>
+    /// <summary>Runs all of them. A transient that ngspice does not get through is left out, and the rest is run on.</summary>
     public void Run()
     {
-        var path = Path.Combine(_folder, "all.cir");
-        File.WriteAllText(path, $"{_script}quit\n.endc\n.end\n");
-        using var process = Process.Start(new ProcessStartInfo("ngspice", ["-b", path]) { UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true })
-            ?? throw new InvalidOperationException("ngspice did not start.");
-        var errors = process.StandardError.ReadToEndAsync();
-        var output = process.StandardOutput.ReadToEndAsync();
-        if (!process.WaitForExit(Patience))
+        for (var next = 0; next < _decks.Count;)
         {
-            process.Kill();
-            throw new InvalidOperationException($"ngspice was stopped after {Patience}, after {Directory.GetFiles(_folder, "*.data").Length} of {_count} decks.");
-        }
+            var path = Path.Combine(_folder, "all.cir");
+            File.WriteAllText(path, $"* many decks\n.control\nset numdgt=15\nset wr_singlescale\noptran 1 1 1 0 0 0\n{string.Concat(_decks.Skip(next))}quit\n.endc\n.end\n");
+            using var process = Process.Start(new ProcessStartInfo("ngspice", ["-b", path]) { UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true })
+                ?? throw new InvalidOperationException("ngspice did not start.");
+            var errors = process.StandardError.ReadToEndAsync();
+            var output = process.StandardOutput.ReadToEndAsync();
+            var last = next;
+            while (!process.WaitForExit(Patience))
+            {
+                var reached = Reached(last);
+                if (reached > last)
+                {
+                    last = reached;
+                    continue;
+                }
 
-        _output = output.Result + errors.Result;
+                process.Kill();
+                process.WaitForExit();
+                break;
+            }
+
+            _output.Append(output.Result).Append(errors.Result);
+            next = process.ExitCode == 0 ? _decks.Count : Reached(last) + 1;
+        }
     }
 
     /// <summary>The voltages of an operating point, V, by the nodes' names in the deck.</summary>
     public Dictionary<string, double> OperatingPoint(int number)
     {
         var values = new Dictionary<string, double>(StringComparer.Ordinal);
-        var begin = _output.IndexOf($"deck {number} begins", StringComparison.Ordinal);
-        var end = _output.IndexOf($"deck {number} ends", StringComparison.Ordinal);
-        foreach (var line in begin < 0 || end < 0 ? [] : _output[begin..end].Split('\n'))
+        _read ??= _output.ToString();
+        var begin = _read.IndexOf($"deck {number} begins", StringComparison.Ordinal);
+        var end = _read.IndexOf($"deck {number} ends", StringComparison.Ordinal);
+        foreach (var line in begin < 0 || end < 0 ? [] : _read[begin..end].Split('\n'))
         {
             var parts = line.Split(" = ");
             if (parts.Length == 2 && parts[0].StartsWith("v(", StringComparison.Ordinal) && double.TryParse(parts[1], NumberStyles.Float, CultureInfo.InvariantCulture, out var value))
@@ -95,9 +110,16 @@ internal sealed class NgSpiceBatch : IDisposable
 
     private void Add(string deck, string analysis, string output)
     {
-        File.WriteAllText($"{PathOf(_count)}.cir", $"* deck {_count}\n{deck}.end\n");
-        _script.Append(CultureInfo.InvariantCulture, $"source {PathOf(_count)}.cir\necho deck {_count} begins\n{analysis}\n{output}echo deck {_count} ends\ndestroy all\nremcirc\n");
-        _count++;
+        File.WriteAllText($"{PathOf(_decks.Count)}.cir", $"* deck {_decks.Count}\n{deck}.end\n");
+        _decks.Add($"source {PathOf(_decks.Count)}.cir\necho deck {_decks.Count} begins\n{analysis}\n{output}echo deck {_decks.Count} ends\ndestroy all\nremcirc\n");
+    }
+
+    /// <summary>The first deck from some number on that has written nothing yet.</summary>
+    private int Reached(int from)
+    {
+        while (from < _decks.Count && File.Exists($"{PathOf(from)}.data"))
+            from++;
+        return from;
     }
 
     private string PathOf(int number) => Path.Combine(_folder, string.Create(CultureInfo.InvariantCulture, $"d{number}"));

@@ -18,6 +18,7 @@ public sealed class RigAgreementTests
     public void Steady_state()
     {
         var comparison = Steady(null);
+        Assert.True(comparison.NotFound < 0.03 * comparison.Rigs, $"ngspice found no operating point in {comparison.NotFound} of {comparison.Rigs} rigs.");
         Assert.True(comparison.Allowed.Compared > 5_000, $"Only {comparison.Allowed.Compared} voltages were compared.");
         Assert.True(comparison.Allowed.Largest <= 1, $"{comparison.Allowed.Largest} of what is allowed: {comparison.Allowed.Where}");
     }

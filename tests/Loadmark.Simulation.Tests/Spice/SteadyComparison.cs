@@ -18,6 +18,12 @@ internal sealed class SteadyComparison(NgSpiceBatch batch)
     /// <summary>The difference of node voltages, V.</summary>
     public Agreement Volts { get; } = new("settled node voltages", "V");
 
+    /// <summary>The rigs that were compared or tried.</summary>
+    public int Rigs { get; private set; }
+
+    /// <summary>Those among them in which ngspice found no operating point: nothing of them is compared.</summary>
+    public int NotFound { get; private set; }
+
     /// <summary>Settles a rig and adds it to the batch.</summary>
     /// <param name="name">Its name.</param>
     /// <param name="circuit">Its circuit.</param>
@@ -47,6 +53,13 @@ internal sealed class SteadyComparison(NgSpiceBatch batch)
         foreach (var (name, deck, number, ours) in _rigs)
         {
             var theirs = batch.OperatingPoint(number);
+            Rigs++;
+            if (theirs.Count == 0)
+            {
+                NotFound++;
+                continue;
+            }
+
             foreach (var (node, volts) in ours)
             {
                 if (!theirs.TryGetValue(deck.Node(node), out var other))
