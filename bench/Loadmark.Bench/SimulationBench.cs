@@ -112,7 +112,7 @@ internal static class SimulationBench
         steady.Compare();
         startBatch.Run();
         starting.Compare();
-        table.Add($"agreement: rigs settled; ngspice found no answer in {steady.NotFound}", "", $"{steady.Rigs}", "", "", "");
+        table.Add($"agreement: rigs settled; ngspice found none in {steady.NotFound}, a lower one in {steady.LowerFound}", "", $"{steady.Rigs}", "", "", "");
         table.Add($"agreement: rigs started; ngspice gave up in {starting.StoppedEarly}", "", $"{starting.Rigs}", "", "", "");
         foreach (var agreement in new[] { steady.Volts, steady.Allowed, starting.Smooth, starting.Between, starting.Events })
             table.Add($"agreement: {agreement.Quantity}; {agreement.Compared} values", "", "", $"{agreement.Largest:G3} {agreement.Unit}".TrimEnd(), "", "");

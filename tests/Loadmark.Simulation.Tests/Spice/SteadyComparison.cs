@@ -9,8 +9,9 @@ namespace Loadmark.Simulation.Tests.Spice;
 internal sealed class SteadyComparison(NgSpiceBatch batch)
 {
     private const double OffAmps = 1e-6;
+    private const double OtherVolts = 0.5;
 
-    private readonly List<(string Name, SpiceDeck Deck, int Number, Dictionary<string, double> Ours)> _rigs = [];
+    private readonly List<(string Name, SpiceDeck Deck, int Number, Dictionary<string, double> Ours, RigCircuit Circuit)> _rigs = [];
 
     /// <summary>The difference of node voltages, as a multiple of what is allowed: 1e-6 of the voltage and 1 µV.</summary>
     public Agreement Allowed { get; } = new("settled node voltages, of 1e-6 relative + 1 µV", "");
@@ -23,6 +24,9 @@ internal sealed class SteadyComparison(NgSpiceBatch batch)
 
     /// <summary>Those among them in which ngspice found no operating point: nothing of them is compared.</summary>
     public int NotFound { get; private set; }
+
+    /// <summary>Those in which it found a lower solution, as loads of constant power and foldback have, some load 0.5 V or more under ours: nothing of them is compared.</summary>
+    public int LowerFound { get; private set; }
 
     /// <summary>Settles a rig and adds it to the batch.</summary>
     /// <param name="name">Its name.</param>
@@ -44,19 +48,25 @@ internal sealed class SteadyComparison(NgSpiceBatch batch)
 
         // Loads of constant power have a lower solution too. ngspice starts from ours to the nearest 0.1 mV, and goes on to its own answer.
         var guess = string.Join(' ', ours.Select(pair => FormattableString.Invariant($"v({deck.Node(pair.Key)})={Math.Round(pair.Value, 4):R}")));
-        _rigs.Add((name, deck, batch.AddOperatingPoint($"{deck.Text}.nodeset {guess}\n", ours.Keys.Select(deck.Node)), ours));
+        _rigs.Add((name, deck, batch.AddOperatingPoint($"{deck.Text}.nodeset {guess}\n", ours.Keys.Select(deck.Node)), ours, circuit));
     }
 
     /// <summary>Compares, once the batch has run.</summary>
     public void Compare()
     {
-        foreach (var (name, deck, number, ours) in _rigs)
+        foreach (var (name, deck, number, ours, circuit) in _rigs)
         {
             var theirs = batch.OperatingPoint(number);
             Rigs++;
             if (theirs.Count == 0)
             {
                 NotFound++;
+                continue;
+            }
+
+            if (circuit.Loads.Any(load => load.Jack is { } jack && Across(jack, node => theirs.GetValueOrDefault(deck.Node(node))) < Across(jack, node => ours[node]) - OtherVolts))
+            {
+                LowerFound++;
                 continue;
             }
 
@@ -69,4 +79,8 @@ internal sealed class SteadyComparison(NgSpiceBatch batch)
             }
         }
     }
+
+    private static double Across(Wiring.Terminals jack, Func<string, double> volts) => At(jack.Plus, volts) - At(jack.Minus, volts);
+
+    private static double At(string node, Func<string, double> volts) => node == Netlist.Ground ? 0 : volts(node);
 }
