@@ -78,6 +78,25 @@ public static class CommonFigures
     /// <summary>Distance of a chain's plugs where none is given, m.</summary>
     public static CommonFigure<double> PitchMetres { get; } = new("pitch of a chain", 0.25, "0.25 m", Practice);
 
+    /// <summary>A measured draw, give or take this share of it.</summary>
+    public static CommonFigure<double> MeasuredDrawShare { get; } = new("spread of a measured draw", 0.02, "±2 %, a bench meter and its reading", Practice);
+
+    /// <summary>The least that a load draws, as a share of the printed current.</summary>
+    public static CommonFigure<double> RatedDrawLeast { get; } = new("spread of a printed draw", 0.5, "from half of it up to it", Practice);
+
+    /// <summary>The voltage of a regulated outlet, give or take this share.</summary>
+    public static CommonFigure<double> OutletTolerance { get; } = new("spread of a regulated outlet's voltage", 0.05, "±5 %", Practice);
+
+    /// <summary>The voltage of an unregulated outlet, give or take this share: it follows the mains.</summary>
+    public static CommonFigure<double> UnregulatedTolerance { get; } =
+        new("spread of an unregulated outlet's voltage", 0.10, "±10 %, as the mains", "EN 50160, supply voltage within ±10 %, from memory");
+
+    /// <summary>The length of a lead that is given, give or take this share.</summary>
+    public static CommonFigure<double> LengthTolerance { get; } = new("spread of a length that is given", 0.10, "±10 %", Practice);
+
+    /// <summary>A length that is not given lies between the common one divided by this and multiplied by this.</summary>
+    public static CommonFigure<double> AssumedLengthRatio { get; } = new("spread of a length that is not given", 2, "from half the common one to twice it", Practice);
+
     /// <summary>All of them with name, value and source, for the documentation and its test.</summary>
     public static IReadOnlyList<(string Name, string Text, string Source)> All =>
     [
@@ -85,6 +104,7 @@ public static class CommonFigures
         {
             RegulatedSourceOhms, UnregulatedSourceOhms, NoLoadRatio, SoftStartSeconds, FoldbackShare, HiccupTripSeconds, HiccupOffSeconds, FuseTripRatio,
             FuseColdVolts, FuseTestRatio, FuseTestSeconds, InputSeriesOhms, StartSeconds, HeaterColdShare, HeaterSeconds, TailMetres, PitchMetres,
+            MeasuredDrawShare, RatedDrawLeast, OutletTolerance, UnregulatedTolerance, LengthTolerance, AssumedLengthRatio,
         }.Select(static figure => (figure.Name, figure.Text, figure.Source)),
         .. LoadHabit.All.SelectMany(static habit => habit.Figures).Select(static figure => (figure.Name, figure.Text, figure.Source)),
     ];

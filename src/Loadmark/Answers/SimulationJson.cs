@@ -3,6 +3,7 @@ using Loadmark.Core.Checks;
 using Loadmark.Simulation;
 using Loadmark.Simulation.Figures;
 using Loadmark.Simulation.Settling;
+using Loadmark.Simulation.Spreading;
 using Loadmark.Simulation.Starting;
 
 namespace Loadmark.Answers;
@@ -10,8 +11,8 @@ namespace Loadmark.Answers;
 /// <summary>Writes the steady state and the first seconds of a rig as JSON.</summary>
 internal static class SimulationJson
 {
-    /// <summary>Writes a steady state and a line end.</summary>
-    public static void Write(Stream output, SettleResult settled, CheckResult check)
+    /// <summary>Writes a steady state, its spread where there is one, and a line end.</summary>
+    public static void Write(Stream output, SettleResult settled, CheckResult check, SpreadResult? spread)
     {
         using (var json = new Utf8JsonWriter(output, JsonFigures.Options))
         {
@@ -19,14 +20,15 @@ internal static class SimulationJson
             json.WriteList("loads", settled.Loads, Write);
             json.WriteList("outlets", settled.Outlets, Write);
             WriteRest(json, settled.Rig, settled.Totals, check, settled.Assumptions, settled.Untold);
+            SpreadJson.Write(json, spread);
             json.WriteEndObject();
         }
 
         EndLine(output);
     }
 
-    /// <summary>Writes the first seconds and a line end.</summary>
-    public static void Write(Stream output, StartUpResult started, CheckResult check)
+    /// <summary>Writes the first seconds, their spread where there is one, and a line end.</summary>
+    public static void Write(Stream output, StartUpResult started, CheckResult check, SpreadResult? spread)
     {
         using (var json = new Utf8JsonWriter(output, JsonFigures.Options))
         {
@@ -38,6 +40,7 @@ internal static class SimulationJson
             json.WriteBoolean("isComplete", started.IsComplete);
             json.WriteList("events", started.Events, Write);
             WriteRest(json, started.Rig, started.Totals, check, started.Assumptions, started.Untold);
+            SpreadJson.Write(json, spread);
             json.WriteEndObject();
         }
 
@@ -130,7 +133,7 @@ internal static class SimulationJson
         json.WriteEndObject();
     }
 
-    private static void Write(Utf8JsonWriter json, Assumption assumption)
+    internal static void Write(Utf8JsonWriter json, Assumption assumption)
     {
         json.WriteStartObject();
         json.WriteString("figure", assumption.Figure);

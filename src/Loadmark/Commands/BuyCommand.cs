@@ -1,3 +1,4 @@
+using System.Globalization;
 using Loadmark.Answers;
 using Loadmark.Core.Nameplates;
 using Loadmark.Core.Offers;
@@ -46,8 +47,19 @@ internal sealed class BuyCommand(Surroundings around, IRigSource source)
 
     private BuyResult Buy(Rig rig, IReadOnlyList<Offer> offers, ValueList<Nameplate> room, IReadOnlyCollection<string> only, CancellationToken interruption)
     {
-        using var talk = new ProgressTalk(around.Error, around.Time);
+        using var talk = new ProgressTalk<BuyProgress>(around, WordsOf);
         var options = new BuyOptions { Room = room, Only = only.Count == 0 ? null : only.ToHashSet(StringComparer.Ordinal), Progress = talk };
         return SupplyBuyer.Buy(rig, offers, options, interruption);
+    }
+
+    private static string WordsOf(BuyProgress at)
+    {
+        var found = at switch
+        {
+            { Planned: { } planned } => string.Create(CultureInfo.InvariantCulture, $"{planned} of {at.Found} options are wired."),
+            { Found: 0 } => string.Create(CultureInfo.InvariantCulture, $"nothing that costs less than {at.LeastPrice:0.00} feeds every load."),
+            _ => string.Create(CultureInfo.InvariantCulture, $"{at.Found} options below {at.LeastPrice:0.00}, looking at dearer ones."),
+        };
+        return found + " Ctrl-C shows the best so far.";
     }
 }

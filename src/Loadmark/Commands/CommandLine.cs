@@ -31,6 +31,8 @@ internal sealed class CommandLine
     private readonly Option<string> _csv = new("--csv");
     private readonly Option<string> _out = new("--out");
     private readonly Option<bool> _steady = new("--steady");
+    private readonly Option<string> _spread = new("--spread");
+    private readonly Option<string> _seed = new("--seed");
     private readonly Option<bool> _json = new("--json") { Recursive = true };
     private readonly Option<bool> _help = new("--help", "-h") { Recursive = true };
     private readonly Option<bool> _version = new("--version");
@@ -43,6 +45,12 @@ internal sealed class CommandLine
         _settle.Add(_settled);
         _startUp.Add(_started);
         _startUp.Add(_csv);
+        foreach (var command in new[] { _settle, _startUp })
+        {
+            command.Add(_spread);
+            command.Add(_seed);
+        }
+
         _netlist.Add(_netlisted);
         _netlist.Add(_out);
         _netlist.Add(_steady);
@@ -70,7 +78,7 @@ internal sealed class CommandLine
     /// <summary>The names of the commands.</summary>
     public static IReadOnlyList<string> CommandNames { get; } = ["check", "plan", "buy", "settle", "startup", "netlist", "read", "help"];
 
-    private static IReadOnlyList<string> OptionNames { get; } = ["--json", "--only", "--write", "--prices", "--room", "--all", "--startup", "--csv", "--out", "--steady", "--help", "--version"];
+    private static IReadOnlyList<string> OptionNames { get; } = ["--json", "--only", "--write", "--prices", "--room", "--all", "--startup", "--csv", "--spread", "--seed", "--out", "--steady", "--help", "--version"];
 
     /// <summary>Reads what was typed after the program's name.</summary>
     public Request Parse(IReadOnlyList<string> typed)
@@ -88,6 +96,9 @@ internal sealed class CommandLine
             return new Request.Version();
 
         var json = parsed.GetResult(_json) is { Implicit: false };
+        var sampling = Sampling.Read(parsed.GetValue(_spread), parsed.GetValue(_seed), out var unusable);
+        if (unusable is not null)
+            return new Request.Wrong(topic, unusable);
         return topic switch
         {
             Topic.Check when parsed.GetValue(_rigs) is { Length: > 0 } rigs => new Request.Check(rigs, parsed.GetResult(_alsoStartUp) is { Implicit: false }, json),
@@ -103,9 +114,9 @@ internal sealed class CommandLine
             Topic.Buy when parsed.GetValue(_boughtFor) is [var rig] && parsed.GetValue(_prices) is [var prices] =>
                 new Request.Buy(rig, prices, parsed.GetValue(_room) ?? [], Names(parsed.GetValue(_only)), parsed.GetResult(_all) is { Implicit: false }, json),
             Topic.Buy => new Request.Wrong(topic, "buy needs the path of one rig file, and one price list after --prices."),
-            Topic.Settle when parsed.GetValue(_settled) is [var rig] => new Request.Settle(rig, json),
+            Topic.Settle when parsed.GetValue(_settled) is [var rig] => new Request.Settle(rig, sampling, json),
             Topic.Settle => new Request.Wrong(topic, "settle needs the path of one rig file."),
-            Topic.StartUp when parsed.GetValue(_started) is [var rig] => new Request.StartUp(rig, parsed.GetValue(_csv), json),
+            Topic.StartUp when parsed.GetValue(_started) is [var rig] => new Request.StartUp(rig, parsed.GetValue(_csv), sampling, json),
             Topic.StartUp => new Request.Wrong(topic, "startup needs the path of one rig file."),
             Topic.Netlist when json => new Request.Wrong(topic, "netlist writes a SPICE deck, not JSON."),
             Topic.Netlist when parsed.GetValue(_netlisted) is [var rig] =>

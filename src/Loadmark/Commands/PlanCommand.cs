@@ -1,3 +1,4 @@
+using System.Globalization;
 using Loadmark.Answers;
 using Loadmark.Core.Rigs;
 using Loadmark.Files;
@@ -23,7 +24,9 @@ internal sealed class PlanCommand(Surroundings around, IRigSource source)
             return complaints.Unusable(complaint);
 
         var interruption = around.Interruption();
-        using var talk = new ProgressTalk(around.Error, around.Time);
+        using var talk = new ProgressTalk<PlanProgress>(
+            around,
+            static at => string.Create(CultureInfo.InvariantCulture, $"{at.Level} {at.Value:0.###}, not below {at.Bound:0.###}. Ctrl-C shows the best so far."));
         var options = new PlanOptions { Only = request.Only.Count == 0 ? null : request.Only.ToHashSet(StringComparer.Ordinal), Progress = talk };
         var plan = RigPlanner.Plan(rig, options, interruption);
         var explanation = PlanExplainer.Explain(plan, options, interruption);

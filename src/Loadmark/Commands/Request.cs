@@ -32,14 +32,16 @@ internal abstract record Request
 
     /// <summary>Compute the steady state of a rig.</summary>
     /// <param name="Rig">The path as typed.</param>
+    /// <param name="Spread">How to sample it; null where that was not asked.</param>
     /// <param name="Json">Whether to answer in JSON.</param>
-    internal sealed record Settle(string Rig, bool Json) : Request;
+    internal sealed record Settle(string Rig, Sampling? Spread, bool Json) : Request;
 
     /// <summary>Compute the first seconds of a rig.</summary>
     /// <param name="Rig">The path as typed.</param>
     /// <param name="Csv">The file to write the waveforms to; null to write none.</param>
+    /// <param name="Spread">How to sample it; null where that was not asked.</param>
     /// <param name="Json">Whether to answer in JSON.</param>
-    internal sealed record StartUp(string Rig, string? Csv, bool Json) : Request;
+    internal sealed record StartUp(string Rig, string? Csv, Sampling? Spread, bool Json) : Request;
 
     /// <summary>Write the circuit of a rig for a SPICE program.</summary>
     /// <param name="Rig">The path as typed.</param>

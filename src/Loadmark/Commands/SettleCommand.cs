@@ -5,6 +5,7 @@ using Loadmark.Hosting;
 using Loadmark.Sheets;
 using Loadmark.Simulation;
 using Loadmark.Simulation.Checks;
+using Loadmark.Simulation.Spreading;
 using Loadmark.Sources;
 
 namespace Loadmark.Commands;
@@ -27,10 +28,14 @@ internal sealed class SettleCommand(Surroundings around, IRigSource source)
             var circuit = RigCircuit.Of(wired);
             var settled = RigSimulator.Settle(circuit, cancellation: interruption);
             var check = RigExamination.Judge(circuit, settled, null, RigChecker.Check(wired), interruption);
+            talk.Dispose();
+            var spread = request.Spread?.Run(around, options => RigSpread.Settle(circuit, options, interruption));
             if (request.Json)
-                SimulationJson.Write(around.Output, settled, check);
+                SimulationJson.Write(around.Output, settled, check, spread);
             else
-                SheetPrinter.Print(around, sheet => SettlePage.Write(sheet, settled, check, request.Rig));
+                SheetPrinter.Print(around, sheet => SettlePage.Write(sheet, settled, check, request.Rig, spread));
+            if (interruption.IsCancellationRequested)
+                return ExitCode.Interrupted;
             return check.IsRefused ? ExitCode.Refused : ExitCode.Fine;
         }
         catch (OperationCanceledException)

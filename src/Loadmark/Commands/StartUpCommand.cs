@@ -6,6 +6,7 @@ using Loadmark.Hosting;
 using Loadmark.Sheets;
 using Loadmark.Simulation;
 using Loadmark.Simulation.Checks;
+using Loadmark.Simulation.Spreading;
 using Loadmark.Simulation.Starting;
 using Loadmark.Sources;
 
@@ -30,12 +31,16 @@ internal sealed class StartUpCommand(Surroundings around, IRigSource source)
             var settled = RigSimulator.Settle(circuit, cancellation: interruption);
             var started = RigSimulator.StartUp(circuit, cancellation: interruption);
             var check = RigExamination.Judge(circuit, settled, started, RigChecker.Check(wired), interruption);
+            talk.Dispose();
+            var spread = request.Spread?.Run(around, options => RigSpread.StartUp(circuit, options, cancellation: interruption));
             if (request.Csv is { } file && !TryWrite(file, started.Waveforms))
                 return ExitCode.Unreadable;
             if (request.Json)
-                SimulationJson.Write(around.Output, started, check);
+                SimulationJson.Write(around.Output, started, check, spread);
             else
-                SheetPrinter.Print(around, sheet => StartUpPage.Write(sheet, started, check, request.Rig, request.Csv));
+                SheetPrinter.Print(around, sheet => StartUpPage.Write(sheet, started, check, request.Rig, request.Csv, spread));
+            if (interruption.IsCancellationRequested)
+                return ExitCode.Interrupted;
             return check.IsRefused ? ExitCode.Refused : ExitCode.Fine;
         }
         catch (OperationCanceledException)

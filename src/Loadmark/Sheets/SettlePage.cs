@@ -1,6 +1,7 @@
 using Loadmark.Core.Checks;
 using Loadmark.Simulation;
 using Loadmark.Simulation.Settling;
+using Loadmark.Simulation.Spreading;
 
 namespace Loadmark.Sheets;
 
@@ -14,7 +15,8 @@ internal static class SettlePage
     /// <param name="settled">The steady state.</param>
     /// <param name="check">What the rules say of the rig.</param>
     /// <param name="file">The rig's file as typed.</param>
-    public static void Write(Sheet sheet, SettleResult settled, CheckResult check, string file)
+    /// <param name="spread">What becomes of it when the figures are not known exactly; null where that was not asked.</param>
+    public static void Write(Sheet sheet, SettleResult settled, CheckResult check, string file, SpreadResult? spread)
     {
         sheet.Put("SETTLE  ", Ink.Strong).Wrap(settled.Rig, sheet.Column, Ink.Strong).EndLine();
         if (settled.Loads.Items.All(static load => load.Volts is null) && settled.Outlets.Items.All(static outlet => outlet.IsFree))
@@ -35,6 +37,7 @@ internal static class SettlePage
         if (free.Count > 0)
             sheet.PadTo(Indent).Wrap($"Free: {Words.List(free)}.", Indent, Ink.Faint).EndLine();
         SimulationParts.WriteTotals(sheet, settled.Totals, "");
+        SpreadBlock.Write(sheet, spread);
         SimulationParts.WriteRest(sheet, check, settled.Assumptions, settled.Untold);
     }
 

@@ -8,8 +8,9 @@ internal static class SimulationHelp
     /// <summary>Writes the page on settle.</summary>
     public static void WriteSettle(Sheet sheet)
     {
-        HelpPage.Title(sheet, "loadmark settle RIG [--json]", "what voltage does each load really get?");
+        HelpPage.Title(sheet, "loadmark settle RIG [--spread N [--seed S]] [--json]", "what voltage does each load really get?");
         HelpPage.Entry(sheet, "RIG", Rig);
+        WriteSpread(sheet);
         HelpPage.Entry(sheet, "--json", "One object: loads, outlets, findings, what was assumed.");
         HelpPage.WriteCodesAndExample(sheet, "loadmark settle examples/pit.rig.yaml");
     }
@@ -17,11 +18,18 @@ internal static class SimulationHelp
     /// <summary>Writes the page on startup.</summary>
     public static void WriteStartUp(Sheet sheet)
     {
-        HelpPage.Title(sheet, "loadmark startup RIG [--csv FILE] [--json]", "does it all come up, and stay up?");
+        HelpPage.Title(sheet, "loadmark startup RIG [--csv FILE] [--spread N [--seed S]] [--json]", "does it all come up, and stay up?");
         HelpPage.Entry(sheet, "RIG", Rig);
         HelpPage.Entry(sheet, "--csv FILE", "Write the waveforms to this file: volts and amps, evenly spaced, and before and after each jump.");
+        WriteSpread(sheet);
         HelpPage.Entry(sheet, "--json", "One object: loads, outlets, what happened, findings, what was assumed.");
         HelpPage.WriteCodesAndExample(sheet, "loadmark startup examples/chain-start.rig.yaml");
+    }
+
+    private static void WriteSpread(Sheet sheet)
+    {
+        HelpPage.Entry(sheet, "--spread N", "Compute it N times more with draws, outlet voltages and lead lengths as they may be: what each load gets then, and how likely the rig runs.");
+        HelpPage.Entry(sheet, "--seed S", "The seed of these samples, 1 if not given: the same seed gives the same answer.");
     }
 
     /// <summary>Writes the page on netlist.</summary>

@@ -1,5 +1,6 @@
 using Loadmark.Core.Checks;
 using Loadmark.Simulation;
+using Loadmark.Simulation.Spreading;
 using Loadmark.Simulation.Starting;
 
 namespace Loadmark.Sheets;
@@ -17,7 +18,8 @@ internal static class StartUpPage
     /// <param name="check">What the rules say of the rig.</param>
     /// <param name="file">The rig's file as typed.</param>
     /// <param name="csv">The file that the waveforms were written to; null for none.</param>
-    public static void Write(Sheet sheet, StartUpResult started, CheckResult check, string file, string? csv)
+    /// <param name="spread">What becomes of it when the figures are not known exactly; null where that was not asked.</param>
+    public static void Write(Sheet sheet, StartUpResult started, CheckResult check, string file, string? csv, SpreadResult? spread)
     {
         sheet.Put("START-UP  ", Ink.Strong).Wrap(started.Rig, sheet.Column, Ink.Strong).EndLine();
         if (started.Outlets.Items.All(static outlet => outlet.IsFree))
@@ -38,6 +40,7 @@ internal static class StartUpPage
         WriteStory(sheet, started, check);
         if (csv is not null)
             sheet.BlankLine().Wrap($"Waveforms written to {csv}.", 0).EndLine();
+        SpreadBlock.Write(sheet, spread);
         SimulationParts.WriteRest(sheet, check, started.Assumptions, started.Untold);
     }
 

@@ -1,0 +1,20 @@
+namespace Loadmark.Simulation.Spreading;
+
+/// <summary>A load among samples.</summary>
+/// <param name="Load">Its tag.</param>
+/// <param name="Volts">Its settled voltage; at start-up the lowest while it was on.</param>
+/// <param name="Runs">How often it runs, at no less than 0.90 of its lowest printed voltage; at start-up so at the end.</param>
+public sealed record SpreadLoad(string Load, Percentiles<Volt> Volts, Chance Runs)
+{
+    /// <summary>What it draws, settled; null at start-up.</summary>
+    public Percentiles<Ampere>? Amps { get; init; }
+
+    /// <summary>When it started to run for good; null when settled. Never is later than all else, and stands as null.</summary>
+    public Percentiles<Second>? RunsAfter { get; init; }
+
+    /// <summary>How it fares in the worse of the two corners.</summary>
+    public required LoadState Corner { get; init; }
+
+    /// <summary>Why it draws nothing in any sample; null where it draws.</summary>
+    public string? Because { get; init; }
+}

@@ -1,0 +1,82 @@
+using Loadmark.Simulation;
+using Loadmark.Simulation.Spreading;
+
+namespace Loadmark.Sheets;
+
+/// <summary>What becomes of the answer when the figures are not known exactly.</summary>
+internal static class SpreadBlock
+{
+    private const int Indent = 2;
+
+    /// <summary>Writes the block; nothing where there is no spread.</summary>
+    public static void Write(Sheet sheet, SpreadResult? spread)
+    {
+        if (spread is null)
+            return;
+        sheet.BlankLine().Line("When the figures are not quite those", Ink.Strong);
+        if (!spread.IsComplete)
+            Line(sheet, $"Stopped: {spread.Samples} of the {spread.Asked} samples were computed, and the rest of this is of them.", Ink.Orange);
+        Line(sheet, Verdict(spread), spread.Runs.Held == spread.Runs.Samples ? Ink.Green : Ink.Orange);
+        if (spread.LeftOut.Count > 0)
+            Line(sheet, $"Left out, as nothing tells what becomes of it: {Core.Checks.Words.List([.. spread.LeftOut])}.", Ink.Orange);
+        if (spread.Uncomputed > 0)
+            Line(sheet, $"{spread.Uncomputed} samples could not be computed in full; they count as not running.", Ink.Orange);
+
+        var volts = new ColumnTable("load", spread.IsStartUp ? "lowest 5 %" : "gets 5 %", "median", "95 %", "corner", spread.IsStartUp ? "comes up" : "runs");
+        foreach (var load in spread.Loads)
+            Add(volts, load.Load, load.Volts, static value => SimulationParts.Text(value), "-", $"{Share(load.Runs)}{(load.Corner == LoadState.Runs ? "" : $"; corner: {Word(load.Corner)}")}");
+        volts.Write(sheet);
+
+        var after = new ColumnTable("load", "runs after 5 %", "median", "95 %", "corner", "");
+        foreach (var load in spread.Loads.Items.Where(static load => load.RunsAfter is { Samples: > 0 }))
+            Add(after, load.Load, load.RunsAfter!, static time => SimulationParts.Text(time), "never", "");
+        after.Write(sheet);
+
+        var amps = new ColumnTable("outlet", spread.IsStartUp ? "peak 5 %" : "gives 5 %", "median", "95 %", "corner", "limit");
+        foreach (var outlet in spread.Outlets)
+            Add(amps, $"{outlet.Outlet}", outlet.Amps, static value => SimulationParts.Text(value), "-", SimulationParts.Text(outlet.Limit));
+        amps.Write(sheet);
+
+        sheet.BlankLine();
+        Line(sheet, "Corner: every draw at its highest, every outlet at its lowest voltage, every lead at its longest, all at once, or all the other way round; the worse of the two.", Ink.Faint);
+        foreach (var assumption in spread.Assumptions)
+            sheet.PadTo(Indent).Wrap($"{assumption}.", Indent + Indent, Ink.Faint).EndLine();
+        Line(sheet, "How this is computed: docs/theory/spread.md.", Ink.Faint);
+    }
+
+    private static string Verdict(SpreadResult spread)
+    {
+        var what = spread.IsStartUp ? "everything comes up and stays up" : "every load runs";
+        return spread.Samples == 0
+            ? "No sample was computed."
+            : $"In {spread.Runs.Held} of {spread.Samples} samples {what}: {Share(spread.Runs)}. The probability is between {Percent(spread.Runs.Low)} and {Percent(spread.Runs.High)} (95 % interval of Wilson); seed {spread.Seed}.";
+    }
+
+    private static void Add<TUnit>(ColumnTable table, string name, Percentiles<TUnit> figure, Func<Quantity<TUnit>, string> text, string none, string last)
+        where TUnit : struct, IUnit =>
+        table.Add(
+            name,
+            figure.Low is { } low ? text(low) : none,
+            figure.Median is { } median ? text(median) : none,
+            figure.High is { } high ? text(high) : none,
+            figure.Corner is { } corner ? text(corner) : none,
+            last);
+
+    private static void Line(Sheet sheet, string text, Spectre.Console.Style style) => sheet.PadTo(Indent).Wrap(text, Indent, style).EndLine();
+
+    private static string Word(LoadState state) => state == LoadState.Low ? "low" : "off";
+
+    private static string Share(Chance chance) => Percent(chance.Share);
+
+    /// <summary>A share to a tenth of a per cent, and never "100 %" or "0 %" of what is not quite that.</summary>
+    private static string Percent(double share)
+    {
+        var percent = Math.Round(100 * share, 1);
+        return (percent, share) switch
+        {
+            (>= 100, < 1) => "over 99.9 %",
+            (<= 0, > 0) => "under 0.1 %",
+            _ => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{percent:0.#} %"),
+        };
+    }
+}
