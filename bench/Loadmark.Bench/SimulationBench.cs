@@ -44,7 +44,7 @@ internal static class SimulationBench
         }
 
         double[] events = [.. recorders.SelectMany(static recorder => recorder.Events).Select(static change => change.Seconds)];
-        var run = new StartUpRun(circuit, new StartUpOptions { Duration = new Seconds((decimal)End) });
+        var run = new StartUpRun(circuit, new StartUpOptions { Duration = new Seconds(3) });
         var ours = Median(() => run.Run(), 15);
         table.Add($"start-up of {End} s, 40 loads on 5 chains, {events.Length} events", $"{ours * 1e3:F2} ms", $"{steps}", $"{Error(reference, recorders, events) * 1e3:F2} mV", $"{Allocated(() => run.Run())}", "");
         foreach (var (options, step) in new[] { ("reltol=1e-3", 5e-3), ("reltol=1e-3", 1e-3), ("reltol=1e-4", 1e-3) })
@@ -83,7 +83,7 @@ internal static class SimulationBench
         {
             var circuit = SampleChains.Of(loads / 10, loads);
             var settlement = new Settlement(circuit);
-            var run = new StartUpRun(circuit, new StartUpOptions { Duration = new Seconds((decimal)End) });
+            var run = new StartUpRun(circuit, new StartUpOptions { Duration = new Seconds(3) });
             var (settle, start) = (Median(() => settlement.Solve(), 101), Median(() => run.Run(), 5));
             table.Add(
                 $"{loads} loads on chains of 10: settle; start-up of {End} s; each per load", $"{settle * 1e6:F0} µs; {start * 1e3:F1} ms; {settle * 1e9 / loads:F0} ns; {start * 1e6 / loads:F0} µs", "", "",
