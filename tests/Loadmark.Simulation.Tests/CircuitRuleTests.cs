@@ -49,6 +49,32 @@ public sealed class CircuitRuleTests
         Assert.NotEmpty(Of(Scaled(tail + (0.1m / 6.25m)), "sags"));
     }
 
+    /// <summary>More than a lead can carry to a load of constant power (docs/theory/collapse.md), however low it drops out.</summary>
+    [Theory]
+    [InlineData("")]
+    [InlineData(", starts_below: 1 V, stops_below: 0.5 V")]
+    public void A_load_that_has_no_steady_state_does_not_run_whether_its_start_is_computed_or_not(string thresholds)
+    {
+        var text =
+            $$"""
+            rig: a
+            loads: { DL-02: { kind: digital, label: 9 V DC 18 W{{thresholds}} } }
+            supplies: { wall: { regulated: yes, outlets: { 1: { label: 9 V DC 5 A, source_ohms: 0 Ω } } } }
+            leads: { thin: { ohms: 2 Ω, contact_ohms: 0 Ω } }
+            wired: [ { from: wall/1, lead: thin, to: DL-02 } ]
+            """;
+        var checkedRig = Single(text, "does-not-start");
+        Assert.Equal(["DL-02", "wall/1"], checkedRig.Subjects);
+
+        var circuit = RigText.Circuit(text);
+        var settled = RigSimulator.Settle(circuit, cancellation: TestContext.Current.CancellationToken);
+        var judged = RigExamination.Judge(circuit, settled, null, RigChecker.Check(circuit.Rig), TestContext.Current.CancellationToken);
+        var finding = Assert.Single(judged.Findings, static finding => finding.Rule == "does-not-start");
+        Assert.Equal("DL-02 does not run.", finding.Message);
+        Assert.Equal("DL-02 asks for 18 W; no more than 5.062 W can reach it.", finding.Working);
+        Assert.True(judged.IsRefused);
+    }
+
     [Fact]
     public void The_outlet_that_is_advised_mends_it()
     {

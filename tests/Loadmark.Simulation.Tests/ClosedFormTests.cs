@@ -5,7 +5,6 @@ namespace Loadmark.Simulation.Tests;
 /// <summary>Rigs whose steady state can be worked out on paper, through rig files.</summary>
 public sealed class ClosedFormTests
 {
-    /// <summary>A load of constant power behind a lead: V = ½·(V₀ + √(V₀² − 4·R·P)) (maximum power transfer; docs/theory/collapse.md).</summary>
     [Fact]
     public void A_straight_lead_has_two_contacts_in_each_conductor()
     {
@@ -21,6 +20,7 @@ public sealed class ClosedFormTests
         Assert.Equal(9 - 0.01 - (2 * (0.04 + (1.7241e-8 / 0.5e-6))), (double)settled.Loads[0].Volts!.Value.Value, 1e-7);
     }
 
+    /// <summary>A load of constant power behind a lead: V = ½·(V₀ + √(V₀² − 4·R·P)) (maximum power transfer; docs/theory/collapse.md).</summary>
     [Theory]
     [InlineData(0.1)]
     [InlineData(0.9)]
@@ -97,12 +97,11 @@ public sealed class ClosedFormTests
     [InlineData("24 A", 10.00, 20.00)]
     public void Internal_resistance_as_in_a_textbook(string amps, double volts, double current)
     {
-        // The leads cannot have less than 1 mΩ in each conductor; the source has the rest of the 0.100 Ω.
         var settled = RigText.Settle(
             $$"""
             rig: Textbook
             loads: { R: { label: "12V DC centre negative", run: {{amps}}, draws: resistance, starts_below: 1 V, stops_below: 1 V } }
-            supplies: { battery: { isolated: true, regulated: true, outlets: { 1: { label: 12 V DC 100 A, source_ohms: 0.098 Ω } } } }
+            supplies: { battery: { isolated: true, regulated: true, outlets: { 1: { label: 12 V DC 100 A, source_ohms: 0.1 Ω } } } }
             leads: { stub: { ohms: 0 Ω, contact_ohms: 0 Ω } }
             wired: [ { from: battery/1, lead: stub, to: R } ]
             """);

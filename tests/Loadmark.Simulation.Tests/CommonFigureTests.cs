@@ -42,14 +42,14 @@ public sealed class CommonFigureTests
     }
 
     [Fact]
-    public void A_resistance_under_one_milliohm_shows_as_computed_with_one()
+    public void A_resistance_too_small_to_compute_with_shows_as_assumed()
     {
-        const string stiff = "rig: a\nloads: { DL-02: { kind: digital, label: 9 V 300 mA } }\nsupplies: { wall: { outlets: { 1: { label: 9 V 500 mA, source_ohms: 0.1 mΩ } } } }\nleads: { bar: { ohms: 0.2 mΩ, contact_ohms: 0 Ω } }\nwired: [ { from: wall/1, lead: bar, to: DL-02 } ]";
+        const string stiff = "rig: a\nloads: { DL-02: { kind: digital, label: 9 V 300 mA } }\nsupplies: { wall: { outlets: { 1: { label: 9 V 500 mA, source_ohms: 0 Ω } } } }\nleads: { bar: { ohms: 0 Ω, contact_ohms: 0 Ω } }\nwired: [ { from: wall/1, lead: bar, to: DL-02 } ]";
         var settled = RigText.Settle(stiff);
-        var assumed = settled.Assumptions.Items.Single(static assumption => assumption.Figure == "resistance under 1 mΩ");
-        Assert.Equal(("computed as 1 mΩ", 2), (assumed.Value, assumed.Subjects.Count));
-        Assert.Equal(["wall/1", "bar"], assumed.Subjects);
-        Assert.Contains("**At least 1 mΩ.**", File.ReadAllText(Repository.PathOf("docs", "theory", "rig-circuit.md")), StringComparison.Ordinal);
+        var assumed = settled.Assumptions.Items.Where(static assumption => assumption.Figure.StartsWith("resistance under", StringComparison.Ordinal))
+            .Select(static assumption => $"{assumption.Figure}: {assumption.Value} ({string.Join(' ', assumption.Subjects)})");
+        Assert.Equal(["resistance under 100 µΩ: computed as 100 µΩ (wall/1)", "resistance under 1 µΩ: computed as 1 µΩ (bar)"], assumed);
+        Assert.Contains("**At least 1 µΩ.**", File.ReadAllText(Repository.PathOf("docs", "theory", "rig-circuit.md")), StringComparison.Ordinal);
     }
 
     [Fact]

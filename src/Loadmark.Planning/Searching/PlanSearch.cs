@@ -67,7 +67,6 @@ internal sealed class PlanSearch
     /// <summary>Finds the best wiring, or the best that the time allows.</summary>
     public Candidate Best()
     {
-        FeedAll(400);
         foreach (var problem in Relaxed())
         {
             if (Relax(problem) is { } found)
@@ -164,6 +163,8 @@ internal sealed class PlanSearch
         using var solver = Solver(problem, new WiringModel(problem));
         var before = _floors.Levels;
         _floors.Raise(solver.Ideal());
+        if (_annealing.Best.Levels[0] > _floors.Ideal[0])
+            FeedAll(400);
         if (_floors.Levels != before)
             Anneal();
         return _floors.AreMetBy(_annealing.Best.Levels) ? BestSoFar() : null;

@@ -17,18 +17,43 @@ internal sealed class DoesNotStart : SimulationRule
 
     internal override IEnumerable<Finding> Judge(Evidence evidence, CancellationToken cancellation)
     {
-        if (evidence.Started is not { } started)
-            yield break;
-        foreach (var (feed, loads) in evidence.Feeds(load => Fails(evidence, started, load) && !evidence.IsUnderVoltage(load)))
+        foreach (var (feed, loads) in evidence.Feeds(load => Fails(evidence, load) && !evidence.IsUnderVoltage(load)))
         {
             if (!evidence.IsOverloaded(feed))
-                yield return Report(evidence, started, feed, loads, cancellation);
+                yield return Report(evidence, feed, loads, cancellation);
         }
     }
 
-    /// <summary>Whether a load is off at the end, or stays low though there is a steady state in which it would run.</summary>
-    private static bool Fails(Evidence evidence, SeenStart started, int load) =>
-        started.Loads[load]?.State is LoadState.Off || (started.Loads[load]?.State is LoadState.Low && evidence.Settled.Loads[load].State == LoadState.Runs);
+    /// <summary>
+    /// Whether a load is off at the end, or stays low though there is a steady state in which it would run; where the first
+    /// seconds were not computed, or not to the end, whether it is off in the steady state.
+    /// </summary>
+    private static bool Fails(Evidence evidence, int load)
+    {
+        var settled = evidence.Settled.Loads[load].State;
+        if (evidence.Started is not { StoppedAt: null } started || started.Loads[load] is not { } seen)
+            return settled == LoadState.Off;
+        return seen.State is LoadState.Off || (seen.State is LoadState.Low && settled == LoadState.Runs);
+    }
+
+    private Finding Report(Evidence evidence, WiredFeed feed, List<int> places, CancellationToken cancellation) =>
+        evidence.Started is { } started && places.TrueForAll(place => started.Loads[place] is { State: not LoadState.Runs })
+            ? Report(evidence, started, feed, places, cancellation)
+            : ReportSettled(evidence, feed, places, cancellation);
+
+    /// <summary>What the steady state alone says.</summary>
+    private Finding ReportSettled(Evidence evidence, WiredFeed feed, List<int> places, CancellationToken cancellation)
+    {
+        var names = places.ConvertAll(place => evidence.Circuit.Loads[place].Id);
+        var why = places.Select(place => evidence.Settled.Loads[place].Because).OfType<string>().Distinct().ToList();
+        return Make(
+            [.. names, .. feed.Outlets.Select(static outlet => outlet.Name)],
+            $"{Words.List(names)} {Words.Verb(names.Count, "does", "do")} not run.",
+            why.Count > 0
+                ? string.Join(" ", why)
+                : $"{names[0]} drops out below {SiFigures.Volts(evidence.Circuit.Loads[places[0]].StopsBelow)}, and there is no steady state in which it has more",
+            Remedy(evidence, feed, places, cancellation));
+    }
 
     private Finding Report(Evidence evidence, SeenStart started, WiredFeed feed, List<int> places, CancellationToken cancellation)
     {

@@ -25,12 +25,13 @@ internal sealed class AssumptionList
     }
 
     /// <summary>A resistance as the circuit has it, Ω: what is less than the least is computed as that, and said.</summary>
-    public double AtLeast(double ohms, string subject)
+    public double AtLeast(double ohms, string subject, double least)
     {
-        if (ohms >= CommonFigures.LeastOhms)
+        if (ohms >= least)
             return ohms;
-        Add("resistance under 1 mΩ", "computed as 1 mΩ", subject, "less than any contact has; common practice, no source");
-        return CommonFigures.LeastOhms;
+        var words = new Ohms((decimal)least).ToString();
+        Add($"resistance under {words}", $"computed as {words}", subject, "less than any contact has; common practice, no source");
+        return least;
     }
 
     /// <summary>What was said, in the order in which it was said first.</summary>

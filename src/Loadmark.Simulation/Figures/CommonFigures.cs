@@ -14,14 +14,25 @@ public static class CommonFigures
     public const double CopperOhmMetres = 1.7241e-8;
 
     /// <summary>
-    /// The least resistance of a conductor or a source in the circuit, Ω: what is given as less is computed as this. At 1 A it
-    /// is 1 mV, and less than any contact has.
+    /// The least resistance of a conductor in the circuit, Ω: what is given as less is computed as this. At 1 A it is 1 µV.
     /// </summary>
-    public const double LeastOhms = 1e-3;
+    public const double LeastOhms = 1e-6;
+
+    /// <summary>
+    /// The least resistance of a source, Ω: a stiffer one hides from the search that a circuit has no steady state. At 1 A it
+    /// is 0.1 mV.
+    /// </summary>
+    public const double LeastSourceOhms = 1e-4;
+
+    /// <summary>
+    /// The least source resistance of an outlet that shares its loads with another, Ω: how two stiffer ones share is a matter
+    /// of rounding. At 1 A it is 1 mV, and less than any contact has.
+    /// </summary>
+    public const double LeastSharingOhms = 1e-3;
 
     /// <summary>Source resistance of a regulated outlet: its regulator holds the voltage up to the limit.</summary>
     public static CommonFigure<double> RegulatedSourceOhms { get; } =
-        new("source resistance of a regulated outlet", LeastOhms, "1 mΩ, next to nothing", "a regulator holds its voltage up to its limit; " + Practice);
+        new("source resistance of a regulated outlet", 1e-3, "1 mΩ, next to nothing", "a regulator holds its voltage up to its limit; " + Practice);
 
     /// <summary>Source resistance of an unregulated outlet of which neither the current nor the resistance is known, Ω.</summary>
     public static CommonFigure<double> UnregulatedSourceOhms { get; } =

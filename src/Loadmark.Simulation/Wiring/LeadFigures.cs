@@ -71,7 +71,7 @@ internal sealed class LeadFigures
     public double WireOhms(double metres) => _ohms is { } whole ? Metres > 0 ? whole * metres / Metres : whole : _ohmsPerMetre * metres;
 
     /// <summary>The resistance of a stretch as the circuit has it, Ω.</summary>
-    public double AtLeast(double ohms) => _assumptions.AtLeast(ohms, Name);
+    public double AtLeast(double ohms) => _assumptions.AtLeast(ohms, Name, CommonFigures.LeastOhms);
 
     private double Default(CommonFigure<double> figure, AssumptionList assumptions) => assumptions.Take(figure, Name);
 

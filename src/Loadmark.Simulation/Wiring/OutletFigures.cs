@@ -28,7 +28,10 @@ internal sealed class OutletFigures
             assumptions.Take(CommonFigures.NoLoadRatio, outlet.Name);
         Volts = (double)(open?.Value ?? nominal).Value;
         LimitAmps = outlet.Limit is { } limit ? Math.Max((double)limit.Value.Value, LeastAmps) : double.PositiveInfinity;
-        SourceOhms = assumptions.AtLeast(Resistance((double)nominal.Value), outlet.Name);
+        SourceOhms = assumptions.AtLeast(
+            Resistance((double)nominal.Value),
+            outlet.Name,
+            outlet.Feeds.Any(static feed => feed.Joined == Joint.Parallel) ? CommonFigures.LeastSharingOhms : CommonFigures.LeastSourceOhms);
         Overload = WayOf(outlet);
         if (Overload is not null && double.IsInfinity(LimitAmps))
             Overload = null;
