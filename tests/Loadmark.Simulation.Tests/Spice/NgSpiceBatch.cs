@@ -23,11 +23,11 @@ internal sealed class NgSpiceBatch : IDisposable
 
     /// <summary>Adds an operating point.</summary>
     /// <param name="elements">The element lines.</param>
-    /// <param name="nodes">The nodes wanted, by their names in the deck.</param>
+    /// <param name="wanted">What is wanted, as v(node) or i(source) by the names in the deck.</param>
     /// <returns>Its number.</returns>
-    public int AddOperatingPoint(string elements, IEnumerable<string> nodes)
+    public int AddOperatingPoint(string elements, IEnumerable<string> wanted)
     {
-        Add($"{elements}{Steady}\n", "op", string.Concat(nodes.Select(static node => $"print v({node})\n")));
+        Add($"{elements}{Steady}\n", "op", string.Concat(wanted.Select(static expression => $"print {expression}\n")));
         return _decks.Count - 1;
     }
 
@@ -77,7 +77,7 @@ internal sealed class NgSpiceBatch : IDisposable
         }
     }
 
-    /// <summary>The voltages of an operating point, V, by the nodes' names in the deck.</summary>
+    /// <summary>What was wanted of an operating point, V or A, by its expression; nothing where ngspice found none.</summary>
     public Dictionary<string, double> OperatingPoint(int number)
     {
         var values = new Dictionary<string, double>(StringComparer.Ordinal);
@@ -87,8 +87,8 @@ internal sealed class NgSpiceBatch : IDisposable
         foreach (var line in begin < 0 || end < 0 ? [] : _read[begin..end].Split('\n'))
         {
             var parts = line.Split(" = ");
-            if (parts.Length == 2 && parts[0].StartsWith("v(", StringComparison.Ordinal) && double.TryParse(parts[1], NumberStyles.Float, CultureInfo.InvariantCulture, out var value))
-                values[parts[0].Trim()[2..^1]] = value;
+            if (parts.Length == 2 && (parts[0].StartsWith("v(", StringComparison.Ordinal) || parts[0].StartsWith("i(", StringComparison.Ordinal)) && double.TryParse(parts[1], NumberStyles.Float, CultureInfo.InvariantCulture, out var value))
+                values[parts[0].Trim()] = value;
         }
 
         return values;
