@@ -119,7 +119,7 @@ internal static class SimulationBench
         startBatch.Run();
         starting.Compare();
         table.Add($"agreement: rigs settled; ngspice found no state in {steady.NotFound.Count}, another solution, a lower one, in {steady.TwoSolutions.Count}, something else in {steady.Differences.Count}", "", $"{steady.Rigs}", "", "", "");
-        table.Add($"agreement: rigs started; ngspice gave up in {starting.StoppedEarly}", "", $"{starting.Rigs}", "", "", "");
+        table.Add($"agreement: rigs started; ngspice gave up by both methods in {starting.StoppedEarly.Count}, nothing to compare in {starting.TooShort.Count}", "", $"{starting.Rigs}", "", "", "");
         foreach (var agreement in new[] { steady.Volts, steady.Allowed, steady.Missing, starting.Smooth, starting.Between, starting.Events })
             table.Add($"agreement: {agreement.Quantity}; {agreement.Compared} values", "", "", $"{agreement.Largest:G3} {agreement.Unit}".TrimEnd(), "", "");
     }

@@ -9,7 +9,8 @@ public sealed class RigAgreementTests(ITestOutputHelper output)
     private const int Rigs = 300;
     private const int FewRigs = 60;
     private const double ShareAllowed = 0.2;
-    private const double MillisecondsAllowed = 1;
+    private const double ShareBetweenAllowed = 0.5;
+    private const double MillisecondsAllowed = 0.5;
     private const double AmpsAllowed = 1e-7;
 
     private static readonly string[] Examples =
@@ -39,8 +40,9 @@ public sealed class RigAgreementTests(ITestOutputHelper output)
     }
 
     /// <summary>
-    /// Without switching within 0.2 % of the outlet's voltage at all times; with it, loads start and have started within 1 ms; ngspice
-    /// at reltol 1e-6. Where an event is up to 1 ms off, the voltages after it are too, so these are measured and not judged.
+    /// Without switching within 0.2 % of the outlet's voltage at all times; with it, loads start and have started within 0.5 ms, and
+    /// over 1 ms from these events the voltages are within 0.5 %; ngspice at reltol 1e-6. Shown for outlets of at least 0.1 Ω, up to
+    /// 1 ms before the first drop-out or trip, and for the decks that ngspice gets through: those that it does not are counted.
     /// </summary>
     [Fact]
     public void Start_up()
@@ -53,10 +55,12 @@ public sealed class RigAgreementTests(ITestOutputHelper output)
             comparison.Add(example, RigCircuit.Of(Core.Ratings.WiredRig.Of(RigText.Example(example))), 0.5, isSmooth: false);
         batch.Run();
         comparison.Compare();
-        Assert.True(comparison.StoppedEarly < 0.03 * comparison.Rigs, $"ngspice stopped early in {comparison.StoppedEarly} of {comparison.Rigs} rigs.");
         var report = string.Join('\n', new[] { comparison.Smooth, comparison.Between, comparison.Events }.Select(static agreement => $"{agreement.Quantity}: {agreement.Compared} compared, {agreement.Largest} {agreement.Unit}, {agreement.Where}"));
+        output.WriteLine($"{comparison.Rigs} rigs; run again by Gear's method: {string.Join(", ", comparison.Retried)}; ngspice stopped early in: {string.Join(", ", comparison.StoppedEarly)}; nothing to compare in: {string.Join(", ", comparison.TooShort)}\n{report}");
+        Assert.True(comparison.StoppedEarly.Count <= 0.01 * comparison.Rigs, $"ngspice stopped early in {comparison.StoppedEarly.Count} of {comparison.Rigs} rigs.");
+        Assert.True(comparison.TooShort.Count <= 0.03 * comparison.Rigs, $"Nothing is compared in {comparison.TooShort.Count} of {comparison.Rigs} rigs.");
         Assert.True(comparison.Smooth is { Compared: > 100_000, Largest: <= ShareAllowed }, report);
-        Assert.True(comparison.Between.Compared > 100_000, report);
+        Assert.True(comparison.Between is { Compared: > 100_000, Largest: <= ShareBetweenAllowed }, report);
         Assert.True(comparison.Events is { Compared: > 500, Largest: <= MillisecondsAllowed }, report);
     }
 
