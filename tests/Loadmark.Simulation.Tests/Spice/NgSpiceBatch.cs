@@ -14,7 +14,7 @@ internal sealed class NgSpiceBatch : IDisposable
     private const string Starting = ".options reltol=1e-6 abstol=1e-12 vntol=1e-9 itl4=200 method=";
 
     /// <summary>How long a deck may take; most take a hundredth of this.</summary>
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(4);
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(5);
 
     private readonly string _folder = Directory.CreateTempSubdirectory("loadmark-spice-").FullName;
     private readonly List<string> _decks = [];

@@ -42,7 +42,7 @@ public sealed class RigAgreementTests(ITestOutputHelper output)
     /// <summary>
     /// Without switching within 0.2 % of the outlet's voltage at all times; with it, loads start and have started within 0.5 ms, and
     /// over 1 ms from these events the voltages are within 0.5 %; ngspice at reltol 1e-6. Shown for outlets of at least 0.1 Ω, up to
-    /// 1 ms before the first drop-out or trip, and for the decks that ngspice gets through: those that it does not are counted.
+    /// 1 ms before the first drop-out or trip. Decks that ngspice does not get through by either of two methods are counted.
     /// </summary>
     [Fact]
     public void Start_up()

@@ -80,16 +80,8 @@ internal sealed class StartUpComparison(NgSpiceBatch batch)
     /// <summary>Compares, once the batch has run.</summary>
     public void Compare()
     {
-        for (var index = 0; index < _rigs.Count; index++)
-        {
-            var rig = _rigs[index];
-            if (IsWhole(rig, batch.Transient(rig.Number).Times))
-                continue;
-            Retried.Add(rig.Name);
-            _rigs[index] = rig with { Number = batch.AddTransient(rig.Deck.Text, rig.End, rig.End / 4000, rig.Columns, isGear: true) };
-        }
-
-        batch.Run();
+        Retried.AddRange(Retry(4_000));
+        Retry(25_000);
         foreach (var rig in _rigs)
         {
             var (times, voltages) = batch.Transient(rig.Number);
@@ -102,6 +94,23 @@ internal sealed class StartUpComparison(NgSpiceBatch batch)
             CompareVoltages(rig.Name, rig.Netlist, rig.Nodes, rig.Ours, times, voltages);
             CompareEvents(rig.Name, rig.Netlist, rig.Loads, rig.Nodes.Length, rig.Ours, times, voltages, rig.End - Beside);
         }
+    }
+
+    /// <summary>Runs those again by Gear's method that ngspice has not got through. Returns which.</summary>
+    private List<string> Retry(int steps)
+    {
+        var names = new List<string>();
+        for (var index = 0; index < _rigs.Count; index++)
+        {
+            var rig = _rigs[index];
+            if (IsWhole(rig, batch.Transient(rig.Number).Times))
+                continue;
+            names.Add(rig.Name);
+            _rigs[index] = rig with { Number = batch.AddTransient(rig.Deck.Text, rig.End, rig.End / steps, rig.Columns, isGear: true) };
+        }
+
+        batch.Run();
+        return names;
     }
 
     private static bool IsWhole(StartUpCase rig, double[] times) => times.Length >= 10 && times[^1] >= 0.999 * rig.End;
