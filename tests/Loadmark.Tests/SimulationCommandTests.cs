@@ -21,6 +21,12 @@ public sealed class SimulationCommandTests : IDisposable
         Expected.Matches(expected, Run(code, command, Repository.PathOf("examples", example + ".rig.yaml")));
 
     [Theory]
+    [InlineData("settle-spread-chain-start.txt")]
+    [InlineData("settle-spread-chain-start.json", "--json")]
+    public void A_spread_with_a_seed_is_the_same_every_time(string expected, params string[] more) =>
+        Expected.Matches(expected, Run(1, ["settle", Repository.PathOf("examples", "chain-start.rig.yaml"), "--spread", "40", "--seed", "3", .. more]));
+
+    [Theory]
     [InlineData("help-settle.txt", "settle")]
     [InlineData("help-startup.txt", "startup")]
     [InlineData("help-netlist.txt", "netlist")]

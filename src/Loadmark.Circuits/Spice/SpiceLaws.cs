@@ -58,7 +58,7 @@ internal sealed class SpiceLaws(SpiceDeck deck, bool isSteady)
         }
 
         // A switch with hysteresis remembers whether the load is on; a capacitor of 1 F counts how long it has been. The jumps
-        // are rounded, over 10 µs and a thousandth of the boot time, because SPICE does not get past sharp ones.
+        // are rounded, over 1 µs and a thousandth of the boot time, because SPICE does not get past sharp ones.
         if (load.RestartSeconds > 0)
             deck.Line("* the shortest time before a restart is left out");
         var (middle, half) = ((load.StartsAbove + load.StopsBelow) / 2, (load.StartsAbove - load.StopsBelow) / 2);
@@ -67,7 +67,7 @@ internal sealed class SpiceLaws(SpiceDeck deck, bool isSteady)
         deck.Line($".model {name}_switch SW(vt={Number(middle)} vh={Number(half)} ron=1m roff=1e9)");
         deck.Line($"R{name}_latch {name}_latch 0 1000");
         deck.Line($"R{name}_on {name}_latch {name}_on 10k");
-        deck.Line($"C{name}_on {name}_on 0 1n ic=0");
+        deck.Line($"C{name}_on {name}_on 0 0.1n ic=0");
         var drawn = running;
         if (load.BootDraw is { } boot)
         {

@@ -13,6 +13,7 @@ internal sealed class SpreadRanges
 {
     private readonly SpreadWidths _widths;
     private readonly AssumptionList _assumptions = new();
+    private readonly List<string> _openUpwards = [];
     private readonly ImmutableArray<LoadRange> _loads;
     private readonly ImmutableArray<FigureRange> _volts;
     private readonly ImmutableArray<FigureRange> _wires;
@@ -30,6 +31,9 @@ internal sealed class SpreadRanges
         _leadOfPart = [.. circuit.Leads.Select(part => feeds.IndexOf(part.Feed))];
         _leads = feeds.Count;
     }
+
+    /// <summary>The loads whose class of draw has no high end, in the order of the rig.</summary>
+    public IReadOnlyList<string> OpenUpwards => _openUpwards;
 
     /// <summary>What was assumed for want of better figures.</summary>
     public ImmutableArray<Assumption> Assumptions => _assumptions.ToArray();
@@ -97,6 +101,8 @@ internal sealed class SpreadRanges
         {
             // A class without a high end is computed as its low end, and that is what stands in.
             var range = new FigureRange((double)known.Low.Value, (double)(known.High ?? known.Low).Value);
+            if (known.High is null)
+                _openUpwards.Add(branch.Id);
             _assumptions.Add("draw of its class", known.ToString(), branch.Id, "common practice, no source");
             return range;
         }

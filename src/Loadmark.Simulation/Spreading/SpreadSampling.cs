@@ -68,6 +68,7 @@ internal sealed class SpreadSampling
             Loads = [.. Enumerable.Range(0, _circuit.Loads.Length).Select(Load)],
             Outlets = [.. Enumerable.Range(0, _circuit.Outlets.Length).Select(Outlet)],
             LeftOut = [.. untold.Select(load => _circuit.Loads[load].Id)],
+            OpenUpwards = [.. _ranges.OpenUpwards],
             Assumptions = [.. _ranges.Assumptions],
         };
     }

@@ -22,6 +22,7 @@ internal static class SpreadJson
         json.WriteList("loads", spread.Loads, (writer, load) => Write(writer, load, spread.IsStartUp));
         json.WriteList("outlets", spread.Outlets, (writer, outlet) => Write(writer, outlet, spread.IsStartUp));
         json.WriteTexts("leftOut", [.. spread.LeftOut]);
+        json.WriteTexts("openUpwards", [.. spread.OpenUpwards]);
         json.WriteList("assumptions", spread.Assumptions, SimulationJson.Write);
         json.WriteEndObject();
     }

@@ -19,6 +19,8 @@ internal static class SpreadBlock
         Line(sheet, Verdict(spread), spread.Runs.Held == spread.Runs.Samples ? Ink.Green : Ink.Orange);
         if (spread.LeftOut.Count > 0)
             Line(sheet, $"Left out, as nothing tells what becomes of it: {Core.Checks.Words.List([.. spread.LeftOut])}.", Ink.Orange);
+        if (spread.OpenUpwards.Count > 0)
+            Line(sheet, $"The draw of {Core.Checks.Words.List([.. spread.OpenUpwards])} is known from below only. All of this is for that least draw, and the worst corner cannot be told: measure it.", Ink.Orange);
         if (spread.Uncomputed > 0)
             Line(sheet, $"{spread.Uncomputed} samples could not be computed in full; they count as not running.", Ink.Orange);
 

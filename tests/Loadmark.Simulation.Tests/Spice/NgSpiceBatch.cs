@@ -11,23 +11,24 @@ internal sealed class NgSpiceBatch : IDisposable
     private const string Steady = ".options reltol=1e-9 abstol=1e-15 vntol=1e-12 gmin=1e-12 itl1=500";
 
     /// <summary>Tolerances of transients.</summary>
-    private const string Starting = ".options reltol=1e-6 abstol=1e-12 vntol=1e-9 method=trap itl4=200";
+    private const string Starting = ".options reltol=1e-6 abstol=1e-12 vntol=1e-9 itl4=200 method=";
 
     /// <summary>How long a deck may take; most take a hundredth of this.</summary>
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(4);
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(5);
 
     private readonly string _folder = Directory.CreateTempSubdirectory("loadmark-spice-").FullName;
     private readonly List<string> _decks = [];
     private readonly StringBuilder _output = new();
     private string? _read;
+    private int _begun;
 
     /// <summary>Adds an operating point.</summary>
     /// <param name="elements">The element lines.</param>
-    /// <param name="nodes">The nodes wanted, by their names in the deck.</param>
+    /// <param name="wanted">What is wanted, as v(node) or i(source) by the names in the deck.</param>
     /// <returns>Its number.</returns>
-    public int AddOperatingPoint(string elements, IEnumerable<string> nodes)
+    public int AddOperatingPoint(string elements, IEnumerable<string> wanted)
     {
-        Add($"{elements}{Steady}\n", "op", string.Concat(nodes.Select(static node => $"print v({node})\n")));
+        Add($"{elements}{Steady}\n", "op", string.Concat(wanted.Select(static expression => $"print {expression}\n")));
         return _decks.Count - 1;
     }
 
@@ -36,20 +37,22 @@ internal sealed class NgSpiceBatch : IDisposable
     /// <param name="end">How long, s.</param>
     /// <param name="longestStep">The longest step, s.</param>
     /// <param name="nodes">The nodes wanted, by their names in the deck.</param>
+    /// <param name="isGear">Whether by Gear's method, which gets through more decks; else by the trapezoidal rule, which is closer for the same steps.</param>
     /// <returns>Its number.</returns>
-    public int AddTransient(string elements, double end, double longestStep, IEnumerable<string> nodes)
+    public int AddTransient(string elements, double end, double longestStep, IEnumerable<string> nodes, bool isGear = false)
     {
         Add(
-            $"{elements}{Starting}\n",
+            $"{elements}{Starting}{(isGear ? "gear" : "trap")}\n",
             FormattableString.Invariant($"tran {longestStep:R} {end:R} 0 {longestStep:R} uic"),
             $"wrdata {PathOf(_decks.Count)}.data {string.Join(' ', nodes.Select(static node => $"v({node})"))}\n");
         return _decks.Count - 1;
     }
 
-    /// <summary>Runs all of them. A transient that ngspice does not get through is left out, and the rest is run on.</summary>
+    /// <summary>Runs those that have been added since it ran last. A transient that ngspice does not get through is left out, and the rest is run on.</summary>
     public void Run()
     {
-        for (var next = 0; next < _decks.Count;)
+        _read = null;
+        for (var next = _begun; next < _decks.Count;)
         {
             var path = Path.Combine(_folder, "all.cir");
             File.WriteAllText(path, $"* many decks\n.control\nset numdgt=15\nset wr_singlescale\noptran 1 1 1 0 0 0\n{string.Concat(_decks.Skip(next))}quit\n.endc\n.end\n");
@@ -75,9 +78,11 @@ internal sealed class NgSpiceBatch : IDisposable
             _output.Append(output.Result).Append(errors.Result);
             next = process.ExitCode == 0 ? _decks.Count : Reached(last) + 1;
         }
+
+        _begun = _decks.Count;
     }
 
-    /// <summary>The voltages of an operating point, V, by the nodes' names in the deck.</summary>
+    /// <summary>What was wanted of an operating point, V or A, by its expression; nothing where ngspice found none.</summary>
     public Dictionary<string, double> OperatingPoint(int number)
     {
         var values = new Dictionary<string, double>(StringComparer.Ordinal);
@@ -87,8 +92,8 @@ internal sealed class NgSpiceBatch : IDisposable
         foreach (var line in begin < 0 || end < 0 ? [] : _read[begin..end].Split('\n'))
         {
             var parts = line.Split(" = ");
-            if (parts.Length == 2 && parts[0].StartsWith("v(", StringComparison.Ordinal) && double.TryParse(parts[1], NumberStyles.Float, CultureInfo.InvariantCulture, out var value))
-                values[parts[0].Trim()[2..^1]] = value;
+            if (parts.Length == 2 && (parts[0].StartsWith("v(", StringComparison.Ordinal) || parts[0].StartsWith("i(", StringComparison.Ordinal)) && double.TryParse(parts[1], NumberStyles.Float, CultureInfo.InvariantCulture, out var value))
+                values[parts[0].Trim()] = value;
         }
 
         return values;

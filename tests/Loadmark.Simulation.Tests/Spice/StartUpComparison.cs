@@ -5,16 +5,20 @@ using Loadmark.Circuits.Spice;
 
 namespace Loadmark.Simulation.Tests.Spice;
 
-/// <summary>Compares start-ups of rigs with ngspice: voltages at jacks and outlets at all of its times, and when loads start and have started.</summary>
+/// <summary>
+/// Compares start-ups of rigs with ngspice: voltages at jacks and outlets at all of its times, and when loads start and have started.
+/// Both get outlets of at least 0.1 Ω, and what follows after 1 ms before the first drop-out or trip is not compared. We run with the
+/// tolerances of the program.
+/// </summary>
 internal sealed class StartUpComparison(NgSpiceBatch batch)
 {
     /// <summary>Around an event the voltages jump at slightly different times, s.</summary>
     private const double Beside = 1e-3;
 
-    /// <summary>ngspice does not get past the knee of a limit behind 1 mΩ: "timestep too small". So both get this at least.</summary>
+    /// <summary>In part of the decks ngspice does not get past the knee of a limit behind 1 mΩ: "timestep too small". So both get this at least, in all.</summary>
     private const double LeastSourceOhms = 0.1;
 
-    private readonly List<(string Name, int Number, Netlist Netlist, string[] Nodes, string[] Loads, double End, TransientRecorder Ours)> _rigs = [];
+    private readonly List<StartUpCase> _rigs = [];
 
     /// <summary>The difference of voltages, as a share of the highest outlet's, where nothing switches.</summary>
     public Agreement Smooth { get; } = new("start-up without switching: voltages at all times, share of the outlet's", "%");
@@ -25,11 +29,17 @@ internal sealed class StartUpComparison(NgSpiceBatch batch)
     /// <summary>The difference of the times at which loads start, or have started, s.</summary>
     public Agreement Events { get; } = new("start-up with switching: times at which loads start and have started", "ms");
 
-    /// <summary>The rigs that were compared or tried.</summary>
+    /// <summary>The rigs with a circuit: compared or tried.</summary>
     public int Rigs { get; private set; }
 
-    /// <summary>Those among them in which ngspice itself stopped early ("timestep too small"): nothing of them is compared.</summary>
-    public int StoppedEarly { get; private set; }
+    /// <summary>Those that ngspice did not get through by the trapezoidal rule, so that they were given to it again by Gear's method in smaller steps.</summary>
+    public List<string> Retried { get; } = [];
+
+    /// <summary>Those that it did not get through by either ("timestep too small", or too long): nothing of them is compared.</summary>
+    public List<string> StoppedEarly { get; } = [];
+
+    /// <summary>Those in which a load drops out or a fuse trips so soon that nothing is left to compare.</summary>
+    public List<string> TooShort { get; } = [];
 
     /// <summary>Adds a rig to the batch.</summary>
     /// <param name="name">Its name.</param>
@@ -55,23 +65,29 @@ internal sealed class StartUpComparison(NgSpiceBatch batch)
 
         // From a drop-out on, the circuits differ: the deck has no shortest time before a restart, and no hiccup.
         end = ours.Events.Where(static change => change.To is DeviceState.Off or DeviceState.Tripped).Select(static change => change.Seconds - Beside).DefaultIfEmpty(end).Min();
+        Rigs++;
         if (end <= Beside)
+        {
+            TooShort.Add(name);
             return;
+        }
+
         var booting = netlist.Devices.OfType<Load>().Where(static load => load.BootDraw is not null).Select(static load => load.Name).ToHashSet();
-        var columns = nodes.Select(deck.Node).Concat(loads.SelectMany(load => booting.Contains(load) ? new[] { $"{deck.Device(load)}_on", $"{deck.Device(load)}_boot" } : [$"{deck.Device(load)}_on"]));
-        _rigs.Add((name, batch.AddTransient(deck.Text, end, end / 400, columns), netlist, nodes, loads, end, ours));
+        string[] columns = [.. nodes.Select(deck.Node).Concat(loads.SelectMany(load => booting.Contains(load) ? new[] { $"{deck.Device(load)}_on", $"{deck.Device(load)}_boot" } : [$"{deck.Device(load)}_on"]))];
+        _rigs.Add(new StartUpCase(name, netlist, nodes, loads, end, ours, deck, columns, batch.AddTransient(deck.Text, end, end / 400, columns)));
     }
 
     /// <summary>Compares, once the batch has run.</summary>
     public void Compare()
     {
+        Retried.AddRange(Retry(4_000));
+        Retry(25_000);
         foreach (var rig in _rigs)
         {
             var (times, voltages) = batch.Transient(rig.Number);
-            Rigs++;
-            if (times.Length < 10 || times[^1] < 0.999 * rig.End)
+            if (!IsWhole(rig, times))
             {
-                StoppedEarly++;
+                StoppedEarly.Add(rig.Name);
                 continue;
             }
 
@@ -79,6 +95,25 @@ internal sealed class StartUpComparison(NgSpiceBatch batch)
             CompareEvents(rig.Name, rig.Netlist, rig.Loads, rig.Nodes.Length, rig.Ours, times, voltages, rig.End - Beside);
         }
     }
+
+    /// <summary>Runs those again by Gear's method that ngspice has not got through. Returns which.</summary>
+    private List<string> Retry(int steps)
+    {
+        var names = new List<string>();
+        for (var index = 0; index < _rigs.Count; index++)
+        {
+            var rig = _rigs[index];
+            if (IsWhole(rig, batch.Transient(rig.Number).Times))
+                continue;
+            names.Add(rig.Name);
+            _rigs[index] = rig with { Number = batch.AddTransient(rig.Deck.Text, rig.End, rig.End / steps, rig.Columns, isGear: true) };
+        }
+
+        batch.Run();
+        return names;
+    }
+
+    private static bool IsWhole(StartUpCase rig, double[] times) => times.Length >= 10 && times[^1] >= 0.999 * rig.End;
 
     private static TransientRecorder Run(string name, Netlist netlist, string[] nodes, double end)
     {

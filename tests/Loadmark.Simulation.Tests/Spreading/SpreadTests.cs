@@ -123,6 +123,16 @@ public sealed class SpreadTests
     }
 
     [Fact]
+    public void A_class_without_a_high_end_is_told()
+    {
+        var spread = Settle(
+            RigText.Circuit("rig: a\nloads: { A: { kind: large digital, label: 9 V DC }, B: { kind: digital, label: 9 V DC } }\nsupplies: { wall: { outlets: { 1: 9 V DC 5 A, 2: 9 V DC 5 A } } }\nwired: [ { from: wall/1, to: A }, { from: wall/2, to: B } ]"),
+            new SpreadOptions { Samples = 20 });
+        Assert.Equal(["A"], spread.OpenUpwards);
+        Assert.Equal(0.3, (double)spread.Loads[0].Amps!.Corner!.Value.Value, 0.05);
+    }
+
+    [Fact]
     public void Numbers_out_of_range_are_refused()
     {
         var circuit = RigText.Circuit(Text("run: 210 mA"));
