@@ -76,8 +76,8 @@ internal static class SpreadBlock
         var percent = Math.Round(100 * share, 1);
         return (percent, share) switch
         {
-            (>= 100, < 1) => "over 99.9 %",
-            (<= 0, > 0) => "under 0.1 %",
+            ( >= 100, < 1) => "over 99.9 %",
+            ( <= 0, > 0) => "under 0.1 %",
             _ => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{percent:0.#} %"),
         };
     }
