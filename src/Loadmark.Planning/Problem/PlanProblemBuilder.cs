@@ -32,8 +32,7 @@ internal sealed class PlanProblemBuilder
     {
         GroupOutlets(only);
         GroupLoads();
-        ImmutableArray<Source> singles =
-            [.. _outlets.SelectMany(group => group.Settings.Select(setting => new Source(new SourcePart(group, setting), _headroom)))];
+        var singles = Source.All(_outlets, _headroom);
         var slots = new LeadSlotBuilder(_pinned, _outlets, new FeedClassBuilder(singles, _headroom), _loads.Sum(load => load.Count), isPooled: false);
         slots.Build();
         ImmutableArray<TotalLimit> totals = [.. new TotalLimitBuilder(_pinned, _headroom).Build()];

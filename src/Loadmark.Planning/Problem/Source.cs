@@ -1,8 +1,14 @@
+using System.Collections.Immutable;
+
 namespace Loadmark.Planning.Problem;
 
 /// <summary>An outlet at a setting, as what one load may be fed from over a lead of its own.</summary>
 internal sealed class Source(SourcePart part, decimal headroom)
 {
+    /// <summary>Every outlet at every setting.</summary>
+    public static ImmutableArray<Source> All(IEnumerable<OutletGroup> outlets, decimal headroom) =>
+        [.. outlets.SelectMany(group => group.Settings.Select(setting => new Source(new SourcePart(group, setting), headroom)))];
+
     /// <summary>The outlet and its setting.</summary>
     public SourcePart Part { get; } = part;
 

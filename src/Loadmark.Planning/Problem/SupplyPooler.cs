@@ -33,8 +33,7 @@ internal static class SupplyPooler
             outlets.Add(OutletGroup.Pool(outlets.Count, [group]));
 
         var headroom = problem.Pinned.Rig.HeadroomInForce;
-        ImmutableArray<Source> singles =
-            [.. outlets.SelectMany(group => group.Settings.Select(setting => new Source(new SourcePart(group, setting), headroom)))];
+        var singles = Source.All(outlets, headroom);
         var slots = new LeadSlotBuilder(
             problem.Pinned, outlets, new FeedClassBuilder(singles, headroom), problem.Loads.Sum(static load => load.Count), isPooled: true);
         slots.Build();

@@ -39,6 +39,7 @@ internal sealed class PlanSearch
     private readonly Annealing _annealing;
     private readonly bool _isPooled;
     private int _effort = 400;
+    private LoadMerger? _merger;
     private Candidate? _best;
 
     /// <summary>Prepares.</summary>
@@ -130,15 +131,13 @@ internal sealed class PlanSearch
     /// </summary>
     private IEnumerable<PlanProblem> Grains()
     {
-        var merger = new LoadMerger(_problem);
         var isLarge = _annealing.Loads > Large;
         foreach (var ratio in Ratios)
         {
             if (IsOver)
                 yield break;
 
-            // Priorities matter only where something stays dark.
-            var merged = ratio == 1 ? _problem : merger.Merge(new LoadGrain(ratio, _annealing.Best.Levels[0] > 0));
+            var merged = ratio == 1 ? _problem : Merge(ratio);
             if (ratio != 1 && merged.Loads.Length > WorthMerging * _problem.Loads.Length)
                 continue;
             if (_isPooled && (isLarge || ratio == Ratios[0]))
@@ -148,10 +147,13 @@ internal sealed class PlanSearch
         }
     }
 
+    /// <summary>The problem with loads merged; priorities matter only where something stays dark.</summary>
+    private PlanProblem Merge(decimal ratio) => (_merger ??= new LoadMerger(_problem)).Merge(new LoadGrain(ratio, _annealing.Best.Levels[0] > 0));
+
     /// <summary>The problems whose relaxations are quick to ask: the coarsest, and the finest.</summary>
     private IEnumerable<PlanProblem> Relaxed()
     {
-        var merged = new LoadMerger(_problem).Merge(new LoadGrain(Ratios[0], _annealing.Best.Levels[0] > 0));
+        var merged = Merge(Ratios[0]);
         yield return _isPooled ? SupplyPooler.Pool(merged) : merged;
         if (merged.Loads.Length < _problem.Loads.Length && !IsOver)
             yield return Finest();
