@@ -12,7 +12,7 @@ internal static class BuyJson
     /// <summary>Writes the answer and a line end.</summary>
     public static void Write(Stream output, BuyResult result)
     {
-        using (var json = new Utf8JsonWriter(output, JsonFigures.Options))
+        JsonFigures.WriteLine(output, json =>
         {
             json.WriteStartObject();
             json.WriteString("rig", result.Rig.Name);
@@ -25,10 +25,7 @@ internal static class BuyJson
             json.WriteTexts("needLeads", result.NeedLeads);
             json.WriteList("leftOut", result.LeftOut, Write);
             json.WriteEndObject();
-        }
-
-        output.Write("\n"u8);
-        output.Flush();
+        });
     }
 
     private static void Write(Utf8JsonWriter json, BuyOption option)

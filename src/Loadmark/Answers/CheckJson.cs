@@ -11,7 +11,7 @@ internal static class CheckJson
     /// <summary>Writes the answers, at least one, and a line end.</summary>
     public static void Write(Stream output, IReadOnlyList<CheckAnswer> answers)
     {
-        using (var json = new Utf8JsonWriter(output, JsonFigures.Options))
+        JsonFigures.WriteLine(output, json =>
         {
             if (answers.Count > 1)
                 json.WriteStartArray();
@@ -19,10 +19,7 @@ internal static class CheckJson
                 Write(json, answers[index]);
             if (answers.Count > 1)
                 json.WriteEndArray();
-        }
-
-        output.Write("\n"u8);
-        output.Flush();
+        });
     }
 
     /// <summary>Writes one answer as an object.</summary>

@@ -11,6 +11,18 @@ internal static class JsonFigures
     /// <summary>UTF-8 as it is, without escapes for letters that need none. The answers are never put into a web page unescaped.</summary>
     public static JsonWriterOptions Options { get; } = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
+    /// <summary>Writes one answer and a line end.</summary>
+    /// <param name="output">Where to.</param>
+    /// <param name="write">Writes the answer.</param>
+    public static void WriteLine(Stream output, Action<Utf8JsonWriter> write)
+    {
+        using (var json = new Utf8JsonWriter(output, Options))
+            write(json);
+
+        output.Write("\n"u8);
+        output.Flush();
+    }
+
     /// <summary>Writes a property that is a number, rounded to nine decimals, without trailing zeros.</summary>
     public static void WriteFigure(this Utf8JsonWriter json, string name, decimal? value)
     {

@@ -10,14 +10,8 @@ namespace Loadmark.Answers;
 internal static class PlanJson
 {
     /// <summary>Writes the answer and a line end.</summary>
-    public static void Write(Stream output, PlanResult plan, PlanExplanation explanation)
-    {
-        using (var json = new Utf8JsonWriter(output, JsonFigures.Options))
-            Write(json, plan, explanation);
-
-        output.Write("\n"u8);
-        output.Flush();
-    }
+    public static void Write(Stream output, PlanResult plan, PlanExplanation explanation) =>
+        JsonFigures.WriteLine(output, json => Write(json, plan, explanation));
 
     /// <summary>Writes a plan as an object.</summary>
     public static void Write(Utf8JsonWriter json, PlanResult plan, PlanExplanation explanation)

@@ -14,7 +14,7 @@ internal static class SimulationJson
     /// <summary>Writes a steady state, its spread where there is one, and a line end.</summary>
     public static void Write(Stream output, SettleResult settled, CheckResult check, SpreadResult? spread)
     {
-        using (var json = new Utf8JsonWriter(output, JsonFigures.Options))
+        JsonFigures.WriteLine(output, json =>
         {
             json.WriteStartObject();
             json.WriteList("loads", settled.Loads, Write);
@@ -22,15 +22,13 @@ internal static class SimulationJson
             WriteRest(json, settled.Rig, settled.Totals, check, settled.Assumptions, settled.Untold);
             SpreadJson.Write(json, spread);
             json.WriteEndObject();
-        }
-
-        EndLine(output);
+        });
     }
 
     /// <summary>Writes the first seconds, their spread where there is one, and a line end.</summary>
     public static void Write(Stream output, StartUpResult started, CheckResult check, SpreadResult? spread)
     {
-        using (var json = new Utf8JsonWriter(output, JsonFigures.Options))
+        JsonFigures.WriteLine(output, json =>
         {
             json.WriteStartObject();
             json.WriteList("loads", started.Loads, Write);
@@ -42,15 +40,7 @@ internal static class SimulationJson
             WriteRest(json, started.Rig, started.Totals, check, started.Assumptions, started.Untold);
             SpreadJson.Write(json, spread);
             json.WriteEndObject();
-        }
-
-        EndLine(output);
-    }
-
-    private static void EndLine(Stream output)
-    {
-        output.Write("\n"u8);
-        output.Flush();
+        });
     }
 
     private static void WriteRest(
