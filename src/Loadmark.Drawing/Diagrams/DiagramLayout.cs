@@ -11,6 +11,10 @@ internal sealed class DiagramLayout
 
     private const double SupplyGap = 14;
     private const double LabelRow = 20;
+
+    /// <summary>A label with room below it for the line that joins other outlets.</summary>
+    private const double WanderingRow = LabelRow + 8;
+
     private const double CardWidth = 236;
 
     private readonly RigView _view;
@@ -97,7 +101,7 @@ internal sealed class DiagramLayout
             if (Measures.IsNarrow && (feed.HasLabel || feed.Wanders))
             {
                 LabelY[feed.Feed.Index] = _y + (LabelRow / 2);
-                _y += LabelRow;
+                _y += feed.Wanders ? WanderingRow : LabelRow;
             }
 
             foreach (var load in feed.Here)

@@ -44,17 +44,20 @@ internal sealed record DiagramMeasures
 
     public required int LoadLines { get; init; }
 
-    public double OutletRow => 26 + ((OutletLines - 1) * LinePitch);
+    public double OutletRow => 29 + ((OutletLines - 1) * LinePitch);
 
-    public double LoadRow => 26 + ((LoadLines - 1) * LinePitch);
+    public double LoadRow => 29 + ((LoadLines - 1) * LinePitch);
 
     /// <summary>A row of a wide diagram, where an outlet and a load stand side by side.</summary>
     public double Row => Math.Max(OutletRow, LoadRow);
 
-    public static DiagramMeasures Of(double width)
+    /// <summary>The columns.</summary>
+    /// <param name="width">The width there is, in px.</param>
+    /// <param name="leadsWander">Whether a lead goes up and down past the rows of others.</param>
+    public static DiagramMeasures Of(double width, bool leadsWander)
     {
         width = double.IsFinite(width) ? Math.Clamp(width, DiagramOptions.LeastWidth, 4000) : 1100;
-        return width < DiagramOptions.NarrowBelow ? Narrow(width) : Wide(width);
+        return width < DiagramOptions.NarrowBelow ? Narrow(width, leadsWander ? 18 : 0) : Wide(width);
     }
 
     private static DiagramMeasures Wide(double width)
@@ -85,11 +88,11 @@ internal sealed record DiagramMeasures
             LoadX = loadX,
             LoadWidth = load,
             OutletLines = isRoomy ? 2 : 3,
-            LoadLines = isRoomy ? 2 : 3,
+            LoadLines = load >= 250 ? 2 : 3,
         };
     }
 
-    private static DiagramMeasures Narrow(double width)
+    private static DiagramMeasures Narrow(double width, double tracks)
     {
         const double margin = 8;
         const double outletX = margin + 44;
@@ -103,14 +106,14 @@ internal sealed record DiagramMeasures
             StubX = margin + 30,
             RailX = outletX - 6,
             OutletX = outletX,
-            OutletWidth = width - margin - outletX,
-            TrackX = margin + 12,
-            TrackWidth = 14,
+            OutletWidth = width - margin - outletX - tracks,
+            TrackX = width - margin - tracks + 7,
+            TrackWidth = Math.Max(0, tracks - 7),
             TrunkX = outletX + 16,
             LoadX = outletX + 34,
-            LoadWidth = width - margin - outletX - 34,
+            LoadWidth = width - margin - outletX - 34 - tracks,
             OutletLines = 2,
-            LoadLines = width < 440 ? 3 : 2,
+            LoadLines = 2,
         };
     }
 }

@@ -19,7 +19,7 @@ internal static class GaugeShapes
     public const double Height = 30;
 
     /// <summary>How far the mark is above the ground of the vessel.</summary>
-    internal const double Mark = 23;
+    internal const double Mark = 24;
 
     private const double Spill = 3;
     private const double Least = 1.2;
@@ -57,7 +57,7 @@ internal static class GaugeShapes
         if (gauge.Start is { } starting && starting > (gauge.Run ?? 0))
         {
             var y = ground - LevelOf(starting, gauge.Headroom);
-            shapes.Add(new LineShape(Ink.GaugeStart, new(left - 3.5, y), new(right + 3.5, y)));
+            shapes.Add(new LineShape(gauge.StartsOver && starting > 1 ? Ink.GaugeStartOver : Ink.GaugeStart, new(left - 3.5, y), new(right + 3.5, y)));
         }
     }
 

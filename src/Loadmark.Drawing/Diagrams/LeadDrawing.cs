@@ -46,8 +46,9 @@ internal sealed class LeadDrawing
     private (double From, double To) IntervalOf(FeedRows rows)
     {
         var (from, to) = (double.MaxValue, double.MinValue);
-        foreach (var y in rows.Feed.Outlets.Select(outlet => _layout.Outlets[outlet.Index].Middle.Y)
-            .Concat(rows.Elsewhere.Select(EntryY)).Append(EntryY(rows)))
+        var home = rows.Feed.Outlets.Min(static outlet => outlet.Index);
+        var others = rows.Feed.Outlets.Where(outlet => outlet.Index != home).Select(outlet => _layout.Outlets[outlet.Index].Middle.Y);
+        foreach (var y in others.Concat(rows.Elsewhere.Select(EntryY)).Append(EntryY(rows)))
             (from, to) = (Math.Min(from, y), Math.Max(to, y));
         return (from, to);
     }
@@ -79,7 +80,7 @@ internal sealed class LeadDrawing
     private double EntryY(FeedRows rows)
     {
         if (_measures.IsNarrow)
-            return _layout.LabelY[rows.Feed.Index];
+            return _layout.LabelY[rows.Feed.Index] + (rows.Wanders ? 13 : 0);
         return rows.Here.IsEmpty ? HomeOf(rows).Middle.Y : _layout.Loads[rows.Here[0].Index].Middle.Y;
     }
 
@@ -96,7 +97,7 @@ internal sealed class LeadDrawing
         {
             if (!_measures.IsNarrow)
                 return;
-            AddLine(shapes, new(_measures.TrunkX, home.Bottom), new(_measures.TrunkX, _layout.LabelY[rows.Feed.Index]));
+            AddLine(shapes, new(_measures.TrunkX, home.Bottom), new(_measures.TrunkX, EntryY(rows)));
             return;
         }
 
@@ -150,14 +151,15 @@ internal sealed class LeadDrawing
         shapes.Add(new CircleShape(Ink.LeadPlug, new(trackX, entry), 2.6));
 
         var home = rows.Feed.Outlets.Min(static outlet => outlet.Index);
-        var before = _layout.Outlets[home].Middle.Y;
+        var before = entry;
         foreach (var outlet in rows.Feed.Outlets.OrderBy(static outlet => outlet.Index))
         {
             if (outlet.Index == home)
                 continue;
             var box = _layout.Outlets[outlet.Index];
             var y = box.Middle.Y;
-            AddLine(shapes, new(_measures.IsNarrow ? box.X : box.Right, y), new(trackX, y));
+            AddLine(shapes, new(box.Right, y), new(trackX, y));
+            shapes.Add(new RectShape(Ink.LeadPlug, new Box(box.Right, y - 2.5, 4, 5)));
             AddJoint(shapes, rows.Feed.Joined, new(trackX, (y + before) / 2));
             before = y;
         }
@@ -165,9 +167,11 @@ internal sealed class LeadDrawing
         foreach (var load in rows.Elsewhere)
         {
             var y = EntryY(load);
-            shapes.Add(new LineShape(Ink.Halo, new(trackX + 4, y), new(_measures.LoadX - 6, y)));
-            AddLine(shapes, new(trackX, y), new(_layout.Loads[load.Index].X, y));
-            shapes.Add(new RectShape(Ink.LeadPlug, new Box(_layout.Loads[load.Index].X - 4, y - 2.5, 4, 5)));
+            var box = _layout.Loads[load.Index];
+            if (!_measures.IsNarrow)
+                shapes.Add(new LineShape(Ink.Halo, new(trackX + 4, y), new(box.X - 6, y)));
+            AddLine(shapes, new(trackX, y), new(_measures.IsNarrow ? box.Right : box.X, y));
+            shapes.Add(new RectShape(Ink.LeadPlug, new Box(_measures.IsNarrow ? box.Right : box.X - 4, y - 2.5, 4, 5)));
         }
     }
 
@@ -188,10 +192,10 @@ internal sealed class LeadDrawing
 
     private void AddLabel(List<Shape> shapes, FeedRows rows)
     {
-        if (rows.Here.IsEmpty || !rows.HasLabel)
+        if (!rows.HasLabel || (rows.Here.IsEmpty && !_measures.IsNarrow))
             return;
 
-        var entry = EntryY(rows);
+        var entry = _measures.IsNarrow ? _layout.LabelY[rows.Feed.Index] : EntryY(rows);
         var left = _measures.IsNarrow ? _measures.TrunkX + 14 : _measures.TrackX + _measures.TrackWidth;
         var right = _measures.IsNarrow ? _measures.LoadX + _measures.LoadWidth : _measures.TrunkX - 7;
         if (rows.Feed.Reverses)
@@ -201,24 +205,28 @@ internal sealed class LeadDrawing
             right -= _measures.IsNarrow ? 0 : 22;
         }
 
+        var pieces = new List<TextPiece>();
+        if (rows.Feed.Lead is { } lead)
+        {
+            pieces.Add(new TextPiece(SafeText.Clean(lead.Id), Ink.TextQuiet) { MayShrink = true });
+            if (_view.WorstOf(lead.Id) is { } worst)
+                pieces.Add(new TextPiece(SignShapes.WordOf(worst), SignShapes.InkOf(worst)) { Sign = worst });
+        }
+
         var joined = rows.Feed.Joined == Joint.None ? "" : $"{rows.Feed.VoltsText} in {rows.Feed.Joined.ToString().ToLowerInvariant()}";
-        var name = rows.Feed.Lead is { } lead ? SafeText.Clean(lead.Id) : "";
+        var joint = new TextPiece(joined, Ink.TextQuiet) { MayShrink = true };
         if (_measures.IsNarrow)
         {
-            AddText(shapes, left, right, entry + 4, joined.Length == 0 ? name : name.Length == 0 ? joined : $"{joined}, {name}");
+            Draw(shapes, [joint, .. pieces], left, right, entry + 4);
             return;
         }
 
-        AddText(shapes, left, right, entry - 5, name);
-        AddText(shapes, left, right, entry + 13, joined);
+        Draw(shapes, pieces, left, right, entry - 6);
+        Draw(shapes, [joint], left, right, entry + 13);
     }
 
-    private static void AddText(List<Shape> shapes, double left, double right, double y, string text)
-    {
-        var fitted = FittedText.Of(text, TextRole.Small, isBold: false, right - left);
-        if (fitted.Length > 0)
-            shapes.Add(new TextShape(Ink.TextQuiet, left, y, fitted, TextAnchor.Start, TextRole.Small));
-    }
+    private static void Draw(List<Shape> shapes, IEnumerable<TextPiece> pieces, double left, double right, double y) =>
+        TextFlow.Draw(shapes, TextFlow.Lay(pieces, right - left, 1), left, y, DiagramMeasures.LinePitch);
 
     /// <summary>Two conductors that change sides.</summary>
     internal static IEnumerable<Shape> Reversal(Point at) =>

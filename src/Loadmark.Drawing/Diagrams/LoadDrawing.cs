@@ -1,4 +1,3 @@
-using Loadmark.Core.Checks;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Ratings;
 using Loadmark.Drawing.Scenes;
@@ -11,29 +10,27 @@ internal static class LoadDrawing
 {
     private const double Inset = 8;
 
-    /// <summary>The room for a sign and its word at the right, and the box width from which there is such room.</summary>
-    private const double SignRoom = 66;
-    private const double SignBeside = 230;
+    /// <summary>The room between the name and the sign with its word at the right.</summary>
+    private const double SignGap = 8;
 
     public static SceneGroup Of(RigView view, DiagramLayout layout, WiredLoad load)
     {
         var box = layout.Loads[load.Index];
         var worst = view.WorstOf(load.Id);
         var lines = layout.Measures.LoadLines;
-        var isBeside = lines == 2 && box.Width >= SignBeside;
         var shapes = new List<Shape> { new RectShape(Ink.Outline, box, 3) };
         var first = box.Middle.Y + 4.5 - ((lines - 1) * DiagramMeasures.LinePitch / 2);
         var room = box.Width - (2 * Inset);
-        if (isBeside && worst is { } severity)
-        {
-            room -= SignRoom;
-            var sign = TextFlow.Lay([SignPiece(severity)], SignRoom, 1);
-            TextFlow.Draw(shapes, sign, box.Right - Inset - SignPiece(severity).Width, first, DiagramMeasures.LinePitch);
-        }
+        var beside = 0.0;
+        var sign = worst is { } severity ? new TextPiece(SignShapes.WordOf(severity), SignShapes.InkOf(severity)) { Sign = severity } : null;
+        if (sign is not null)
+            beside = sign.Width + SignGap;
 
-        var pieces = Pieces(view, load, isBeside ? null : worst, lines);
-        var laid = TextFlow.Lay(pieces, room, lines);
-        TextFlow.Draw(shapes, laid, box.X + Inset, first + ((lines - laid.Count) * DiagramMeasures.LinePitch / 2), DiagramMeasures.LinePitch);
+        var laid = TextFlow.Lay(Pieces(view, load), room, lines, beside);
+        first += (lines - laid.Count) * DiagramMeasures.LinePitch / 2;
+        TextFlow.Draw(shapes, laid, box.X + Inset, first, DiagramMeasures.LinePitch);
+        if (sign is not null)
+            TextFlow.Draw(shapes, [[new PlacedPiece(sign, 0, sign.Text)]], box.Right - Inset - sign.Width, first, DiagramMeasures.LinePitch);
         return new SceneGroup
         {
             Key = $"load {load.Id}",
@@ -46,17 +43,13 @@ internal static class LoadDrawing
         };
     }
 
-    private static TextPiece SignPiece(Severity severity) => new(SignShapes.WordOf(severity), SignShapes.InkOf(severity)) { Sign = severity };
-
-    private static List<TextPiece> Pieces(RigView view, WiredLoad load, Severity? sign, int lines)
+    private static List<TextPiece> Pieces(RigView view, WiredLoad load)
     {
         var rating = load.Rating;
         var pieces = new List<TextPiece>
         {
             new(SafeText.Clean(load.Id), Ink.TextStrong) { Role = TextRole.Body, MayShrink = true },
         };
-        if (sign is { } worst && lines == 2)
-            pieces.Add(SignPiece(worst));
         if (rating.Load.Name is { } name)
             pieces.Add(new TextPiece(SafeText.Clean(name), Ink.Text, 4) { MayShrink = true });
         else if (rating.Load.Kind is { } kind)
@@ -83,8 +76,6 @@ internal static class LoadDrawing
             pieces.Add(new TextPiece("positive ground", Ink.Text, 3));
         if (rating.Load.Isolate)
             pieces.Add(new TextPiece("own return", Ink.TextQuiet, 6));
-        if (sign is { } below && lines > 2)
-            pieces.Add(SignPiece(below) with { BeginsLine = true });
         return pieces;
     }
 

@@ -19,15 +19,15 @@ internal static class OutletDrawing
         var worst = view.WorstOf(outlet.Name);
         var isFree = loading.Loads.Count == 0;
         var shapes = new List<Shape>();
-        AddStub(shapes, measures.StubX, box, railX);
+        AddStub(shapes, outlet, measures.StubX, box, railX);
         shapes.Add(new RectShape(isFree ? Ink.Hair : Ink.Outline, box, 3));
 
         var reading = view.ReadingOf(outlet);
         var limit = loading.Limit?.Value;
         GaugeShapes.Add(
             shapes,
-            new Point(box.X + GaugeInset, box.Middle.Y - (GaugeShapes.Height / 2) + 1.5),
-            Gauge.Of(limit, reading is null ? loading.Run?.Value : reading.Amps.Value, loading.Start?.Value, view.Check.Headroom, reading is not null));
+            new Point(box.X + GaugeInset, box.Middle.Y - (GaugeShapes.Height / 2) + 1),
+            Gauge.Of(limit, reading is null ? loading.Run?.Value : reading.Amps.Value, loading.Start?.Value, view.Check.Headroom, loading.StartsOver, reading is not null));
 
         var pieces = new List<TextPiece> { new(SafeText.Clean(outlet.Name), Ink.TextStrong) { Role = TextRole.Body, MayShrink = true } };
         pieces.Add(new TextPiece($"{outlet.Volts?.ToString() ?? "? V"}{(outlet.Rating.Form.Value == SupplyForm.Alternating ? " a.c." : "")}", Ink.TextFigure));
@@ -66,14 +66,23 @@ internal static class OutletDrawing
         };
     }
 
+    /// <summary>Whether an outlet shares its return with other outlets; the only outlet of a supply has none to share it with.</summary>
+    public static bool SharesReturn(WiredOutlet outlet) => !outlet.Rating.Isolated.Value && outlet.Rating.Supply.Outlets.Count > 1;
+
     /// <summary>An isolated outlet hangs on its supply across a gap between two bars, one with a shared return on the rail.</summary>
-    private static void AddStub(List<Shape> shapes, double from, Box box, double? railX)
+    private static void AddStub(List<Shape> shapes, WiredOutlet outlet, double from, Box box, double? railX)
     {
         var y = box.Middle.Y;
         if (railX is { } rail)
         {
             shapes.Add(new LineShape(Ink.LeadLine, new(from, y), new(box.X, y)));
             shapes.Add(new CircleShape(Ink.LeadPlug, new(rail, y), 3));
+            return;
+        }
+
+        if (!outlet.Rating.Isolated.Value)
+        {
+            shapes.Add(new LineShape(Ink.LeadLine, new(from, y), new(box.X, y)));
             return;
         }
 

@@ -45,7 +45,8 @@ internal static class Sentences
             parts.Add($"now {reading.Amps}{(reading.State is { } state ? $", {state}" : "")}");
         if (loading.Loads.Count > 0)
             parts.Add($"feeds {Words.List(loading.Loads)}");
-        parts.Add(ReturnOf(outlet));
+        if (outlet.Rating.Isolated.Value || OutletDrawing.SharesReturn(outlet))
+            parts.Add(ReturnOf(outlet));
         return Join(parts, view.WorstOf(outlet.Name));
     }
 

@@ -57,7 +57,7 @@ internal static class SupplyDrawing
         var rails = new Dictionary<string, (double X, int First, int Last)>(StringComparer.Ordinal);
         foreach (var outlet in outlets)
         {
-            if (outlet.Rating.Isolated.Value)
+            if (!OutletDrawing.SharesReturn(outlet))
                 continue;
             rails[outlet.Rating.Return] = rails.TryGetValue(outlet.Rating.Return, out var rail)
                 ? rail with { Last = outlet.Index }

@@ -65,7 +65,7 @@ internal sealed class SupplyFace
     private void Draw(List<Shape> shapes, TotalLoading total, Point at)
     {
         var gauge = Gauge.Of(
-            AmountText.ValueOf(total.Limit), total.IsWhole ? AmountText.ValueOf(total.Run) : null, total.IsWhole ? AmountText.ValueOf(total.Start) : null, _headroom);
+            AmountText.ValueOf(total.Limit), total.IsWhole ? AmountText.ValueOf(total.Run) : null, total.IsWhole ? AmountText.ValueOf(total.Start) : null, _headroom, startsOver: true);
         GaugeShapes.Add(shapes, new Point(at.X + 4, at.Y), gauge);
 
         var holder = total.Holder == $"{total.Supply} in all" ? "in all" : total.Holder.Replace($" of {total.Supply}", "", StringComparison.Ordinal);

@@ -36,6 +36,9 @@ public enum Ink
     /// <summary>The starting draw: a dashed line.</summary>
     GaugeStart,
 
+    /// <summary>A starting draw past the limit: a dashed line.</summary>
+    GaugeStartOver,
+
     /// <summary>The mark at the limit.</summary>
     GaugeLimit,
 

@@ -28,6 +28,7 @@ internal readonly record struct InkStyle(Tone Fill, Tone Stroke, double Width = 
         Ink.GaugeReading => new(Tone.Reading, Tone.None),
         Ink.GaugeOver => new(Tone.Over, Tone.None),
         Ink.GaugeStart => new(Tone.None, Tone.Strong, 1.4, "3 1.6"),
+        Ink.GaugeStartOver => new(Tone.None, Tone.Over, 2.4, "4 1.8"),
         Ink.GaugeLimit => new(Tone.Strong, Tone.Strong, 1.8),
         Ink.GaugeHeadroom => new(Tone.None, Tone.Edge, 1.2),
         Ink.LeadLine => new(Tone.None, Tone.Strong, 1.4),

@@ -12,18 +12,19 @@ internal static class TextFlow
     /// <param name="pieces">The pieces, in order.</param>
     /// <param name="width">The width of a line in px.</param>
     /// <param name="lines">How many lines there are.</param>
+    /// <param name="beside">What the first line is shorter by, in px.</param>
     /// <returns>The lines, each with its pieces.</returns>
-    public static List<List<PlacedPiece>> Lay(IEnumerable<TextPiece> pieces, double width, int lines)
+    public static List<List<PlacedPiece>> Lay(IEnumerable<TextPiece> pieces, double width, int lines, double beside = 0)
     {
         var left = pieces.Where(static piece => piece.Text.Length > 0).ToList();
         while (true)
         {
-            var laid = Fill(left, width);
+            var laid = Fill(left, width, beside);
             var dropped = laid.Count > lines ? Expendable(left) : -1;
             if (dropped < 0)
             {
                 for (var line = 0; line < laid.Count; line++)
-                    laid[line] = Widen(laid[line], width);
+                    laid[line] = Widen(laid[line], line == 0 ? width - beside : width);
                 return laid.Count > lines ? laid[..lines] : laid;
             }
 
@@ -52,14 +53,14 @@ internal static class TextFlow
         }
     }
 
-    private static List<List<PlacedPiece>> Fill(List<TextPiece> pieces, double width)
+    private static List<List<PlacedPiece>> Fill(List<TextPiece> pieces, double width, double beside)
     {
         var lines = new List<List<PlacedPiece>>();
         var at = 0.0;
         foreach (var piece in pieces)
         {
             var needed = piece.MayShrink ? Math.Min(piece.Width, Shrunk) : piece.Width;
-            if (lines.Count == 0 || piece.BeginsLine || at + needed > width)
+            if (lines.Count == 0 || piece.BeginsLine || at + needed > (lines.Count == 1 ? width - beside : width))
             {
                 lines.Add([]);
                 at = 0;
