@@ -13,6 +13,9 @@ internal static class AmountText
         if (limit is null)
             return $"{amount} of ?";
 
+        if (amount.StartsWith("0 ", StringComparison.Ordinal))
+            return $"0 of {limit}";
+
         var space = amount.LastIndexOf(' ');
         return space > 0 && limit.EndsWith(amount[space..], StringComparison.Ordinal) ? $"{amount[..space]} of {limit}" : $"{amount} of {limit}";
     }

@@ -53,11 +53,11 @@ internal sealed record DiagramMeasures
 
     /// <summary>The columns.</summary>
     /// <param name="width">The width there is, in px.</param>
-    /// <param name="leadsWander">Whether a lead goes up and down past the rows of others.</param>
-    public static DiagramMeasures Of(double width, bool leadsWander)
+    /// <param name="wandering">How many leads go up and down past the rows of others.</param>
+    public static DiagramMeasures Of(double width, int wandering)
     {
         width = double.IsFinite(width) ? Math.Clamp(width, DiagramOptions.LeastWidth, 4000) : 1100;
-        return width < DiagramOptions.NarrowBelow ? Narrow(width, leadsWander ? 18 : 0) : Wide(width);
+        return width < DiagramOptions.NarrowBelow ? Narrow(width, wandering == 0 ? 0 : 8 + (12 * Math.Min(wandering, 4))) : Wide(width);
     }
 
     private static DiagramMeasures Wide(double width)
@@ -102,13 +102,13 @@ internal sealed record DiagramMeasures
             IsNarrow = true,
             BusX = margin + 6,
             SupplyX = margin + 18,
-            SupplyWidth = width - margin - margin - 18,
+            SupplyWidth = width - margin - margin - 18 - tracks,
             StubX = margin + 30,
             RailX = outletX - 6,
             OutletX = outletX,
             OutletWidth = width - margin - outletX - tracks,
-            TrackX = width - margin - tracks + 7,
-            TrackWidth = Math.Max(0, tracks - 7),
+            TrackX = width - margin - tracks + 9,
+            TrackWidth = Math.Max(0, tracks - 8),
             TrunkX = outletX + 16,
             LoadX = outletX + 34,
             LoadWidth = width - margin - outletX - 34 - tracks,

@@ -76,7 +76,7 @@ internal static class GaugeShapes
             return Mark;
         return share <= 1 - headroom
             ? Math.Max(Math.Min(level, share < 1 - headroom ? tick - 0.8 : tick), Math.Min(Least, tick))
-            : Math.Clamp(level, Math.Min(tick + 0.8, Mark - 0.4), Mark - 0.4);
+            : Math.Clamp(level, tick + (Math.Min(1.6, Mark - tick) / 2), Mark - (Math.Min(1.6, Mark - tick) / 4));
     }
 
     private static void AddSpill(List<Shape> shapes, double left, double top, double mark)

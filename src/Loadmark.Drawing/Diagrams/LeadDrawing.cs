@@ -147,7 +147,11 @@ internal sealed class LeadDrawing
         if (_measures.IsNarrow)
             AddLine(shapes, new(trackX, entry), new(_measures.TrunkX, entry));
         else if (rows.Here.IsEmpty)
+        {
             AddLine(shapes, new(HomeOf(rows).Right, entry), new(trackX, entry));
+            shapes.Add(new RectShape(Ink.LeadPlug, new Box(HomeOf(rows).Right, entry - 2.5, 4, 5)));
+        }
+
         shapes.Add(new CircleShape(Ink.LeadPlug, new(trackX, entry), 2.6));
 
         var home = rows.Feed.Outlets.Min(static outlet => outlet.Index);

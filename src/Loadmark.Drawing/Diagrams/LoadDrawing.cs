@@ -60,14 +60,14 @@ internal static class LoadDrawing
             pieces.Add(new TextPiece(reading.Volts.ToString(), Ink.TextReading) { BeginsLine = true });
             if (reading.State is { } state)
                 pieces.Add(new TextPiece(SafeText.Clean(state), Ink.TextReading, 1));
-            pieces.Add(new TextPiece($"needs {NeedOf(rating)}", Ink.TextQuiet, 2));
+            pieces.Add(new TextPiece($"needs {NeedOf(rating)}, {DrawOf(rating)}", Ink.TextQuiet, 2));
         }
         else
         {
             pieces.Add(new TextPiece(NeedOf(rating), Ink.TextFigure) { BeginsLine = true });
+            pieces.Add(new TextPiece(DrawOf(rating), Ink.TextFigure));
         }
 
-        pieces.Add(new TextPiece(rating.Running is { } run ? $"{(run.IsAssumed ? "~" : "")}{run.Value}" : "? mA", Ink.TextFigure));
         if (rating.StartIsGiven && rating.Starting is { } start && start.Value != rating.Running?.Value)
             pieces.Add(new TextPiece($"start {start.Value}", Ink.TextQuiet, 5));
         if (rating.Polarity.Value != Polarity.CentreNegative)
@@ -78,6 +78,8 @@ internal static class LoadDrawing
             pieces.Add(new TextPiece("own return", Ink.TextQuiet, 6));
         return pieces;
     }
+
+    private static string DrawOf(LoadRating rating) => rating.Running is { } run ? $"{(run.IsAssumed ? "~" : "")}{run.Value}" : "? mA";
 
     private static string NeedOf(LoadRating rating)
     {

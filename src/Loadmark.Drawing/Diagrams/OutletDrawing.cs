@@ -31,8 +31,6 @@ internal static class OutletDrawing
 
         var pieces = new List<TextPiece> { new(SafeText.Clean(outlet.Name), Ink.TextStrong) { Role = TextRole.Body, MayShrink = true } };
         pieces.Add(new TextPiece($"{outlet.Volts?.ToString() ?? "? V"}{(outlet.Rating.Form.Value == SupplyForm.Alternating ? " a.c." : "")}", Ink.TextFigure));
-        if (outlet.Rating.Polarity.Value != Polarity.CentreNegative)
-            pieces.Add(new TextPiece(PolarityText.Of(outlet.Rating.Polarity.Value), Ink.Text, 1));
         if (worst is { } severity && measures.OutletLines == 2)
             pieces.Add(new TextPiece(SignShapes.WordOf(severity), SignShapes.InkOf(severity)) { Sign = severity });
 
@@ -45,6 +43,8 @@ internal static class OutletDrawing
         else
             pieces.Add(new TextPiece($"{assumed}{AmountText.Of(loading.Run?.ToString(), ceiling)}", Ink.TextFigure) { BeginsLine = true });
 
+        if (outlet.Rating.Polarity.Value != Polarity.CentreNegative)
+            pieces.Add(new TextPiece("centre +", Ink.Text, 1));
         if (reading?.State is { } state)
             pieces.Add(new TextPiece(SafeText.Clean(state), Ink.TextReading, 1));
         else if (reading is null && loading.Start is { } start && start != loading.Run)

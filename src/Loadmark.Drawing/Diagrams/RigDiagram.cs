@@ -31,7 +31,7 @@ public static class RigDiagram
         ArgumentNullException.ThrowIfNull(check);
         options ??= new DiagramOptions();
         var view = new RigView(rig, check, options);
-        var measures = DiagramMeasures.Of(options.Width, view.Rows.LeadsWander);
+        var measures = DiagramMeasures.Of(options.Width, view.Rows.Wandering);
         var groups = new List<SceneGroup>();
         var top = options.ShowsHeading ? 30.0 : 0;
         var head = DiagramHead.Draw(view, measures, top, groups);

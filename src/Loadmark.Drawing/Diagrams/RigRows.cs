@@ -18,8 +18,8 @@ internal sealed class RigRows
     /// <summary>The loads on no feed.</summary>
     public ImmutableArray<WiredLoad> Unfed { get; }
 
-    /// <summary>Whether a lead goes up and down past the rows of others.</summary>
-    public bool LeadsWander => FeedsAt.Any(static feeds => feeds.Any(static feed => feed.Wanders));
+    /// <summary>How many leads go up and down past the rows of others.</summary>
+    public int Wandering => FeedsAt.Sum(static feeds => feeds.Count(static feed => feed.Wanders));
 
     /// <summary>Sorts a rig's loads.</summary>
     public static RigRows Of(WiredRig rig)

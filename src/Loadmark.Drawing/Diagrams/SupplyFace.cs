@@ -64,8 +64,10 @@ internal sealed class SupplyFace
 
     private void Draw(List<Shape> shapes, TotalLoading total, Point at)
     {
+        // What is known to be drawn may be past the limit whatever the rest is.
+        var tells = total.IsWhole || AmountText.ValueOf(total.Run) > AmountText.ValueOf(total.Limit);
         var gauge = Gauge.Of(
-            AmountText.ValueOf(total.Limit), total.IsWhole ? AmountText.ValueOf(total.Run) : null, total.IsWhole ? AmountText.ValueOf(total.Start) : null, _headroom, startsOver: true);
+            AmountText.ValueOf(total.Limit), tells ? AmountText.ValueOf(total.Run) : null, tells ? AmountText.ValueOf(total.Start) : null, _headroom, startsOver: true);
         GaugeShapes.Add(shapes, new Point(at.X + 4, at.Y), gauge);
 
         var holder = total.Holder == $"{total.Supply} in all" ? "in all" : total.Holder.Replace($" of {total.Supply}", "", StringComparison.Ordinal);

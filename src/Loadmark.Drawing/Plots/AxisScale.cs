@@ -44,6 +44,9 @@ internal sealed class AxisScale
                 (low, high) = (Math.Min(low, value), Math.Max(high, value));
         }
 
+        // What rounding leaves below zero is no reason to go there.
+        if (low < 0 && low > -0.01 * high)
+            low = 0;
         low = axis.Low ?? (low <= high ? low : 0);
         high = axis.High ?? (high >= low ? high : low);
         if (!(high - low > Math.Max(Math.Abs(low), Math.Abs(high)) * 1e-9) || high - low < 1e-12)
@@ -68,10 +71,10 @@ internal sealed class AxisScale
     /// <summary>A tick as text, without unit.</summary>
     public string TickText(double tick) => Number(tick / _scale, Math.Max(0, (int)Math.Ceiling(-Math.Log10(_step / _scale) - 1e-9)));
 
-    /// <summary>A value with its unit, to a hundredth of a step or so.</summary>
+    /// <summary>A value with its unit, to a five-hundredth of the range or finer.</summary>
     public string ValueText(double value)
     {
-        var text = Number(value / _scale, Math.Clamp((int)Math.Ceiling(-Math.Log10(_step / _scale) - 1e-9) + 1, 0, 6));
+        var text = Number(value / _scale, Math.Clamp((int)Math.Ceiling(-Math.Log10((High - Low) / 500 / _scale) - 1e-9), 0, 6));
         return Unit.Length == 0 ? text : $"{text} {Unit}";
     }
 
@@ -79,6 +82,14 @@ internal sealed class AxisScale
     {
         var rounded = Math.Round(value, Math.Min(decimals, 15));
         return (rounded == 0 ? 0 : rounded).ToString($"F{decimals.ToString(CultureInfo.InvariantCulture)}", CultureInfo.InvariantCulture);
+    }
+
+    /// <summary>A level with its unit, without zeros that say nothing.</summary>
+    public string LevelText(double value)
+    {
+        var text = Number(value / _scale, 4);
+        text = text.TrimEnd('0').TrimEnd('.');
+        return Unit.Length == 0 ? text : $"{text} {Unit}";
     }
 
     /// <summary>The smallest of 1, 2 and 5 times a power of ten that is at least as large.</summary>

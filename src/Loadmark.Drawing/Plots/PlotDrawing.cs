@@ -33,8 +33,9 @@ public static class PlotDrawing
         var rest = new List<Shape>();
         PlotLabels.Add(plot, frame, lines, marks, rest);
         for (var index = 0; index < marks.Length; index++)
-            groups.Add(new SceneGroup { Key = $"mark {index + 1}", Kind = SubjectKind.Decoration, Title = SafeText.Clean($"{plot.Marks[index].Label} {frame.Y.ValueText(plot.Marks[index].At)}."), Shapes = [.. marks[index]], Bounds = frame.Box });
-        for (var index = 0; index < lines.Length; index++)
+            groups.Add(new SceneGroup { Key = $"mark {index + 1}", Kind = SubjectKind.Decoration, Title = SafeText.Clean($"{plot.Marks[index].Label} {frame.Y.LevelText(plot.Marks[index].At)}."), Shapes = [.. marks[index]], Bounds = frame.Box });
+        // The most important line lies on top.
+        for (var index = lines.Length - 1; index >= 0; index--)
             groups.Add(new SceneGroup { Key = $"line {index + 1}", Kind = SubjectKind.Series, Subject = plot.Lines[index].Name, Title = SafeText.Clean(SentenceOf(plot, plot.Lines[index], frame)), Shapes = [.. lines[index]], Bounds = frame.Box });
 
         SpotLabels.Draw(plot, frame, groups);
@@ -143,7 +144,7 @@ public static class PlotDrawing
     {
         var text = new StringBuilder($"{plot.Title}. {plot.Y.Label} over {plot.X.Label}, from {frame.X.ValueText(frame.X.Low)} to {frame.X.ValueText(frame.X.High)}.");
         foreach (var mark in plot.Marks)
-            text.Append($" {mark.Label} {frame.Y.ValueText(mark.At)}.");
+            text.Append($" {mark.Label} {frame.Y.LevelText(mark.At)}.");
         foreach (var line in plot.Lines.Take(MostDescribed))
             text.Append(' ').Append(SentenceOf(plot, line, frame));
         foreach (var spot in plot.Spots.Take(MostDescribed))

@@ -9,7 +9,7 @@ internal sealed class PlotFrame
     /// <summary>From baseline to baseline of labels.</summary>
     public const double LabelPitch = 14;
 
-    private const double Right = 10;
+    private const double Right = 18;
     private const double Below = 38;
     private const double TickGap = 7;
 

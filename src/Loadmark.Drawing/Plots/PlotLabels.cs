@@ -8,6 +8,9 @@ internal static class PlotLabels
 {
     private const double Leader = 13;
 
+    /// <summary>More labels than this nobody follows to their lines.</summary>
+    private const int MostLabels = 11;
+
     /// <summary>The widest label in px; 0 where there is nothing to label.</summary>
     public static double WidestOf(Plot plot, AxisScale y)
     {
@@ -26,7 +29,7 @@ internal static class PlotLabels
     public static void Add(Plot plot, PlotFrame frame, List<Shape>[] lines, List<Shape>[] marks, List<Shape> rest)
     {
         var all = Wanted(plot, frame.Y).ToList();
-        var room = frame.LabelRoom;
+        var room = Math.Min(frame.LabelRoom, MostLabels);
         var shown = all.Count <= room ? all : all[..(room - 1)];
         var left = all.Count - shown.Count;
         var placed = shown.Select(label => (Label: label, From: EndOf(plot, frame, label))).OrderBy(static entry => entry.From.Y).ToList();
@@ -65,7 +68,7 @@ internal static class PlotLabels
     private static IEnumerable<PlotLabel> Wanted(Plot plot, AxisScale y)
     {
         for (var index = 0; index < plot.Marks.Length; index++)
-            yield return new PlotLabel(SafeText.Clean(plot.Marks[index].Label), y.ValueText(plot.Marks[index].At), index, IsMark: true);
+            yield return new PlotLabel(SafeText.Clean(plot.Marks[index].Label), y.LevelText(plot.Marks[index].At), index, IsMark: true);
         for (var index = 0; index < plot.Lines.Length; index++)
         {
             var line = plot.Lines[index];

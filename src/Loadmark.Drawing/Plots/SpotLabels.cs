@@ -16,7 +16,7 @@ internal static class SpotLabels
         if (plot.Spots.IsEmpty)
             return;
 
-        AddFront(plot, frame, groups);
+        var front = AddFront(plot, frame, groups);
         var most = plot.Spots.Max(static spot => double.IsFinite(spot.Size) ? spot.Size : 0);
         var taken = new List<Box>();
         var seen = plot.Spots.Where(spot => IsSeen(spot, frame)).ToList();
@@ -32,7 +32,7 @@ internal static class SpotLabels
             var (at, radius) = (frame.At(spot.X, spot.Y), RadiusOf(spot, most));
             var shapes = new List<Shape> { new CircleShape(Ink.SeriesPoint, at, radius) { Variant = spot.IsOnFront ? 0 : 5 } };
             var name = FittedText.Of(SafeText.Clean(spot.Label), TextRole.Small, TextWidth.IsBold(Ink.Text), Math.Min(WidestLabel, frame.Box.Width));
-            if (name.Length > 0 && Place(name, at, radius, frame.Box, taken) is { } label)
+            if (name.Length > 0 && (Place(name, at, radius, frame.Box, [.. taken, .. front]) ?? Place(name, at, radius, frame.Box, taken)) is { } label)
             {
                 taken.Add(label.Box);
                 shapes.Add(label);
@@ -50,12 +50,28 @@ internal static class SpotLabels
         }
     }
 
-    private static void AddFront(Plot plot, PlotFrame frame, List<SceneGroup> groups)
+    /// <summary>Draws the line of those that nothing beats.</summary>
+    /// <returns>Where it passes, as small boxes.</returns>
+    private static List<Box> AddFront(Plot plot, PlotFrame frame, List<SceneGroup> groups)
     {
         var front = plot.Spots.Where(static spot => spot.IsOnFront).OrderBy(static spot => spot.X).ThenBy(static spot => spot.Y).Select(spot => frame.At(spot.X, spot.Y));
         var stretches = LineSampling.Clip(front, frame.Box);
         if (stretches.Count > 0)
             groups.Add(new SceneGroup { Key = "front", Kind = SubjectKind.Decoration, Shapes = [.. stretches.Select(static points => new PathShape(Ink.SeriesLine, points) { Variant = 1 })], Bounds = frame.Box });
+
+        var passed = new List<Box>();
+        foreach (var points in stretches)
+        {
+            for (var index = 1; index < points.Length; index++)
+            {
+                var (from, to) = (points[index - 1], points[index]);
+                var steps = Math.Max(1, (int)(Math.Max(Math.Abs(to.X - from.X), Math.Abs(to.Y - from.Y)) / 4));
+                for (var step = 0; step <= steps; step++)
+                    passed.Add(new Box(from.X + ((to.X - from.X) * step / steps) - 1, from.Y + ((to.Y - from.Y) * step / steps) - 1, 2, 2));
+            }
+        }
+
+        return passed;
     }
 
     private static TextShape? Place(string name, Point at, double radius, Box frame, List<Box> taken)
