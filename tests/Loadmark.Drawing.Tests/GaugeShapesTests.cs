@@ -20,6 +20,12 @@ public sealed class GaugeShapesTests
             Assert.Equal(share == 1, level == GaugeShapes.Mark);
             if (headroom > 0)
                 Assert.Equal(share > 1 - headroom, level > tick + 1e-9);
+
+            // Not only right, but to be seen: at least 2 px over the mark, and 0.8 px over the tick where there is so much room.
+            if (share > 1)
+                Assert.True(level >= GaugeShapes.Mark + 2);
+            if (share > 1 - headroom && share < 1)
+                Assert.True(level >= tick + (Math.Min(1.6, GaugeShapes.Mark - tick) / 2) - 1e-9);
         },
         iter: 5000);
 

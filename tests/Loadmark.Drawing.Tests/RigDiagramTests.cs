@@ -125,6 +125,7 @@ public sealed class RigDiagramTests
     [Theory]
     [InlineData("rig: A\nloads: {}\nsupplies: {}\n", "No supplies and no loads yet.")]
     [InlineData("rig: A\nsupplies:\n  s: { outlets: { 1: 9 V 100 mA } }\n", "No loads yet.")]
+    [InlineData("rig: A\nloads:\n  X: { label: \"9V 20mA\" }\nsupplies:\n  s: { outlets: { 1: 9 V 100 mA } }\n", "Nothing is wired yet.")]
     [InlineData("rig: A\nloads:\n  X: { label: \"9V 20mA\" }\n", "No supplies yet: nothing to feed these from.")]
     [InlineData("rig: A\nloads:\n  X: { label: \"9V 20mA\" }\n", "Not fed")]
     public void A_rig_that_lacks_something_says_what(string yaml, string says)

@@ -18,8 +18,9 @@ internal static class DiagramHead
         {
             AddText(shapes, Ink.TextQuiet, TextRole.Small, "Supplies", measures.SupplyX, top + 42, measures.SupplyWidth);
             AddText(shapes, Ink.TextQuiet, TextRole.Small, "Outlets", measures.OutletX, top + 42, measures.OutletWidth);
-            AddText(shapes, Ink.TextQuiet, TextRole.Small, "Loads", measures.LoadX, top + 42, measures.LoadWidth);
-            if (measures.TrunkX - measures.TrackX - measures.TrackWidth > 44)
+            if (view.Rig.Feeds.Count > 0)
+                AddText(shapes, Ink.TextQuiet, TextRole.Small, "Loads", measures.LoadX, top + 42, measures.LoadWidth);
+            if (view.Rig.Feeds.Count > 0 && measures.TrunkX - measures.TrackX - measures.TrackWidth > 44)
                 AddText(shapes, Ink.TextQuiet, TextRole.Small, "Leads", measures.TrackX + measures.TrackWidth, top + 42, 60);
         }
 
@@ -68,10 +69,10 @@ internal static class DiagramHead
             AddText(shapes, Ink.TextQuiet, TextRole.Small, view.Rig.Loads.Count == 0 ? "No supplies and no loads yet." : "No supplies yet: nothing to feed these from.", measures.SupplyX, head + 16, measures.Width - measures.SupplyX - 8);
             bottom = Math.Max(bottom, head + 34);
         }
-        else if (view.Rig.Loads.Count == 0)
+        else if (view.Rig.Feeds.Count == 0)
         {
-            var (x, y) = measures.IsNarrow ? (measures.SupplyX, bottom + 12) : (measures.LoadX, head + 20);
-            AddText(shapes, Ink.TextQuiet, TextRole.Small, "No loads yet.", x, y, 200);
+            var (x, y) = measures.IsNarrow ? (measures.SupplyX, bottom + 10) : (measures.LoadX, head + 20);
+            AddText(shapes, Ink.TextQuiet, TextRole.Small, view.Rig.Loads.Count == 0 ? "No loads yet." : "Nothing is wired yet.", x, y, measures.Width - x - 8);
             bottom = Math.Max(bottom, y + 14);
         }
 

@@ -42,7 +42,7 @@ public static class PlotDrawing
         AddCursor(plot, frame, rest);
         if (rest.Count > 0)
             groups.Add(new SceneGroup { Key = "cursor", Kind = SubjectKind.Decoration, Shapes = [.. rest], Bounds = frame.Box });
-        return new Scene { Width = width, Height = height, Title = SafeText.Clean(plot.Title), Description = Describe(plot, frame), Groups = [.. groups] };
+        return new Scene { Width = width, Height = height, Title = TitleOf(plot), Description = Describe(plot, frame), Groups = [.. groups] };
     }
 
     private static SceneGroup Axes(Plot plot, PlotFrame frame, double width, double height)
@@ -140,9 +140,11 @@ public static class PlotDrawing
         return $"{line.Name}: from {frame.Y.ValueText(known.Min())} to {frame.Y.ValueText(known.Max())}, {frame.Y.ValueText(known[^1])} at the end{here}.";
     }
 
+    private static string TitleOf(Plot plot) => SafeText.Clean(string.IsNullOrWhiteSpace(plot.Title) ? $"{plot.Y.Label} over {plot.X.Label}" : plot.Title);
+
     private static string Describe(Plot plot, PlotFrame frame)
     {
-        var text = new StringBuilder($"{plot.Title}. {plot.Y.Label} over {plot.X.Label}, from {frame.X.ValueText(frame.X.Low)} to {frame.X.ValueText(frame.X.High)}.");
+        var text = new StringBuilder($"{TitleOf(plot)}. {plot.Y.Label} over {plot.X.Label}, from {frame.X.ValueText(frame.X.Low)} to {frame.X.ValueText(frame.X.High)}.");
         foreach (var mark in plot.Marks)
             text.Append($" {mark.Label} {frame.Y.LevelText(mark.At)}.");
         foreach (var line in plot.Lines.Take(MostDescribed))
