@@ -17,7 +17,7 @@ internal static class DrawingBench
     {
         var table = new ResultTable(
             "Drawing",
-            $"One thread, Release, 1100 px wide, the median of nine rounds of at least 0.2 s each. {ResultTable.Machine}",
+            $"One thread, Release, 1100 px wide, the fastest of nine rounds of at least 0.2 s each, for others worked on the machine meanwhile. {ResultTable.Machine}",
             "what", "scene", "scene and SVG", "SVG", "shapes", "check of the same rig");
 
         Add(table, "festival.rig.yaml, 40 loads", RigFileReader.Read(File.ReadAllText("examples/festival.rig.yaml"), "festival").Rig!);
@@ -37,14 +37,14 @@ internal static class DrawingBench
     private static void Add(ResultTable table, string what, Rig rig)
     {
         var check = RigChecker.Check(rig);
-        Add(table, what, () => RigDiagram.Draw(rig, check), $"{Median(() => RigChecker.Check(WiredRig.Of(rig))) * 1e3:F2} ms");
+        Add(table, what, () => RigDiagram.Draw(rig, check), $"{Fastest(() => RigChecker.Check(WiredRig.Of(rig))) * 1e3:F2} ms");
     }
 
     private static void Add(ResultTable table, string what, Func<Scene> draw, string check)
     {
         var scene = draw();
         table.Add(
-            what, $"{Median(() => draw()) * 1e3:F2} ms", $"{Median(() => SvgWriter.Write(draw(), SvgStyle.Paper)) * 1e3:F2} ms",
+            what, $"{Fastest(() => draw()) * 1e3:F2} ms", $"{Fastest(() => SvgWriter.Write(draw(), SvgStyle.Paper)) * 1e3:F2} ms",
             $"{SvgWriter.Write(scene, SvgStyle.Paper).Length / 1024} KiB", $"{scene.Groups.Sum(static group => group.Shapes.Length)}", check);
     }
 
@@ -58,7 +58,7 @@ internal static class DrawingBench
         Cursor = 0.5,
     };
 
-    private static double Median(Action action)
+    private static double Fastest(Action action)
     {
         var times = new List<double>();
         for (var round = -2; round < 9; round++)
@@ -75,6 +75,6 @@ internal static class DrawingBench
                 times.Add(clock.Elapsed.TotalSeconds / count);
         }
 
-        return times.Order().ElementAt(times.Count / 2);
+        return times.Min();
     }
 }

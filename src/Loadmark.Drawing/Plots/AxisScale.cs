@@ -30,6 +30,9 @@ internal sealed class AxisScale
     /// <summary>The unit with its prefix: "mA"; empty for a plain number.</summary>
     public string Unit { get; }
 
+    /// <summary>Whether a value can stand on an axis.</summary>
+    public static bool CanShow(double value) => double.IsFinite(value) && Math.Abs(value) < 1e15;
+
     /// <summary>Finds the range, the ticks and the prefix.</summary>
     /// <param name="axis">The axis.</param>
     /// <param name="values">What is to be seen; what is no number is passed over.</param>
@@ -40,7 +43,7 @@ internal sealed class AxisScale
         var (low, high) = axis.FromZero ? (0.0, 0.0) : (double.MaxValue, double.MinValue);
         foreach (var value in values)
         {
-            if (double.IsFinite(value) && Math.Abs(value) < 1e15)
+            if (CanShow(value))
                 (low, high) = (Math.Min(low, value), Math.Max(high, value));
         }
 

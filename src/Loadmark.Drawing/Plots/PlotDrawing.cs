@@ -133,11 +133,17 @@ public static class PlotDrawing
 
     private static string SentenceOf(Plot plot, PlotLine line, PlotFrame frame)
     {
-        var known = line.Values.Where(static value => double.IsFinite(value.Y)).Select(static value => value.Y).ToList();
-        if (known.Count == 0)
+        var (low, high, end) = (double.MaxValue, double.MinValue, 0.0);
+        foreach (var value in line.Values)
+        {
+            if (double.IsFinite(value.Y))
+                (low, high, end) = (Math.Min(low, value.Y), Math.Max(high, value.Y), value.Y);
+        }
+
+        if (low > high)
             return $"{line.Name}: no values.";
-        var here = plot.Cursor is { } cursor ? line.At(cursor) is { } value ? $", {frame.Y.ValueText(value)} at {frame.X.ValueText(cursor)}" : "" : "";
-        return $"{line.Name}: from {frame.Y.ValueText(known.Min())} to {frame.Y.ValueText(known.Max())}, {frame.Y.ValueText(known[^1])} at the end{here}.";
+        var here = plot.Cursor is { } cursor ? line.At(cursor) is { } now ? $", {frame.Y.ValueText(now)} at {frame.X.ValueText(cursor)}" : "" : "";
+        return $"{line.Name}: from {frame.Y.ValueText(low)} to {frame.Y.ValueText(high)}, {frame.Y.ValueText(end)} at the end{here}.";
     }
 
     private static string TitleOf(Plot plot) => SafeText.Clean(string.IsNullOrWhiteSpace(plot.Title) ? $"{plot.Y.Label} over {plot.X.Label}" : plot.Title);

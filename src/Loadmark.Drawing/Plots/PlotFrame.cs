@@ -41,7 +41,7 @@ internal sealed class PlotFrame
     {
         var top = plot.Cursor is null ? 44.0 : 58;
         var tall = height - top - Below;
-        var y = AxisScale.Of(plot.Y, YValues(plot), Math.Max(2, (int)(tall / 34) + 1), isTight: false);
+        var y = AxisScale.Of(plot.Y, Ends(YValues(plot)), Math.Max(2, (int)(tall / 34) + 1), isTight: false);
         var labels = PlotLabels.WidestOf(plot, y);
         var labelWidth = labels > 0 ? Math.Min(labels + 18, width * 0.34) : 0;
         var left = 8 + y.Ticks.Select(tick => TextWidth.Of(y.TickText(tick), TextRole.Small, isBold: false)).DefaultIfEmpty(0).Max() + TickGap;
@@ -49,9 +49,10 @@ internal sealed class PlotFrame
 
         // Fewer ticks until their texts stand apart.
         var most = Math.Max(2, (int)(wide / 44));
-        var x = AxisScale.Of(plot.X, XValues(plot), most, plot.Spots.IsEmpty);
+        var ends = Ends(XValues(plot));
+        var x = AxisScale.Of(plot.X, ends, most, plot.Spots.IsEmpty);
         while (most > 2 && x.Ticks.Length > 1 && x.Ticks.Max(tick => TextWidth.Of(x.TickText(tick), TextRole.Small, isBold: false)) + 12 > (x.Ticks[1] - x.Ticks[0]) / (x.High - x.Low) * wide)
-            x = AxisScale.Of(plot.X, XValues(plot), --most, plot.Spots.IsEmpty);
+            x = AxisScale.Of(plot.X, ends, --most, plot.Spots.IsEmpty);
         return new PlotFrame(new Box(left, top, wide, tall), x, y, labelWidth);
     }
 
@@ -60,6 +61,19 @@ internal sealed class PlotFrame
     public double Up(double value) => Box.Bottom - ((value - Y.Low) / (Y.High - Y.Low) * Box.Height);
 
     public Point At(double x, double y) => new(Across(x), Up(y));
+
+    /// <summary>The least and the largest of many values; none where none is a number.</summary>
+    private static double[] Ends(IEnumerable<double> values)
+    {
+        var (low, high) = (double.MaxValue, double.MinValue);
+        foreach (var value in values)
+        {
+            if (AxisScale.CanShow(value))
+                (low, high) = (Math.Min(low, value), Math.Max(high, value));
+        }
+
+        return low <= high ? [low, high] : [];
+    }
 
     private static IEnumerable<double> XValues(Plot plot) =>
         plot.Lines.SelectMany(static line => line.Values).Select(static value => value.X)
