@@ -1,6 +1,8 @@
+using System.Diagnostics;
 using System.Globalization;
 using CsCheck;
 using Loadmark.Core.Checks;
+using Loadmark.Core.Nameplates;
 using Loadmark.Core.Rigs;
 using Loadmark.Drawing.Diagrams;
 using Loadmark.Drawing.Scenes;
@@ -151,6 +153,30 @@ public sealed class RigDiagramTests
         Assert.Contains(outlet.Shapes, shape => shape is TextShape { Text: "300 of 150 mA" });
         var load = Assert.Single(scene.Groups, group => group.Subject == "OD-06");
         Assert.Contains(load.Shapes, shape => shape is TextShape { Text: "8.1 V" });
+    }
+
+    [Theory]
+    [InlineData(360)]
+    [InlineData(1100)]
+    public void Ten_thousand_loads_with_every_lead_wandering_do_not_hang(double width)
+    {
+        const int outlets = 5_000;
+        var label = NameplateReader.Read("9V 20mA");
+        var rig = new Rig
+        {
+            Name = "large",
+            Loads = [.. Enumerable.Range(0, 2 * outlets).Select(index => new Load { Id = $"L{index}", Label = label })],
+            Supplies = [new Supply { Id = "s", Outlets = [.. Enumerable.Range(0, outlets).Select(index => new Outlet { Id = $"{index}", Label = NameplateReader.Read("9 V 100 mA") })] }],
+
+            // Each load is on two feeds, the second far from the first.
+            Wired = new ValueList<Feed>([.. Enumerable.Range(0, outlets).Select(index => new Feed { From = [new OutletRef("s", $"{index}")], To = [$"L{2 * index}", $"L{(2 * index) + 1}", $"L{index * 7 % (2 * outlets)}"] }).Select(feed => feed with { To = [.. feed.To.Items.Distinct(StringComparer.Ordinal)] })]),
+        };
+        var check = RigChecker.Check(rig);
+        var clock = Stopwatch.StartNew();
+        var scene = RigDiagram.Draw(rig, check, new DiagramOptions { Width = width });
+        Assert.True(clock.Elapsed.TotalSeconds < 30, $"took {clock.Elapsed}");
+        Assert.Equal(2 * outlets, scene.Groups.Count(group => group.Kind == SubjectKind.Load));
+        SceneAssert.NothingLeaves(scene);
     }
 
     [Fact]
