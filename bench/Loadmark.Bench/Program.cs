@@ -1,11 +1,12 @@
 using Loadmark.Bench;
 
-// dotnet run -c Release --project bench/Loadmark.Bench -- [startup|speed|buying|circuits|simulation|fuzz [COUNT]|planning [SEEDS] [--sizes 6,12]]
+// dotnet run -c Release --project bench/Loadmark.Bench -- [startup|speed|drawing|buying|circuits|simulation|fuzz [COUNT]|planning [SEEDS] [--sizes 6,12]]
 // Writes its tables to bench/results; run from the project's root.
 return args switch
 {
     ["startup"] => StartupBench.Run(),
     ["speed"] => SpeedBench.Run(),
+    ["drawing"] => DrawingBench.Run(),
     ["circuits"] => CircuitsBench.Run(),
     ["simulation"] => SimulationBench.Run(),
     ["buying"] => BuyingBench.Run(),
@@ -17,6 +18,6 @@ return args switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: startup | speed | buying | circuits | simulation | fuzz [COUNT] | planning [SEEDS] [--sizes 6,12,20]");
+    Console.Error.WriteLine("usage: startup | speed | drawing | buying | circuits | simulation | fuzz [COUNT] | planning [SEEDS] [--sizes 6,12,20]");
     return 2;
 }

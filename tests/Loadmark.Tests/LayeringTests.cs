@@ -19,6 +19,7 @@ public sealed class LayeringTests
         ["Loadmark.Simulation"] = (["Loadmark.Circuits", "Loadmark.Core"], []),
         ["Loadmark.Files"] = (["Loadmark.Core"], ["CsvHelper", "YamlDotNet"]),
         ["Loadmark.Planning"] = (["Loadmark.Core"], ["Google.OrTools"]),
+        ["Loadmark.Drawing"] = (["Loadmark.Core"], []),
         ["Loadmark"] = (["Loadmark.Core", "Loadmark.Files", "Loadmark.Planning", "Loadmark.Simulation"], ["Spectre.Console", "System.CommandLine"]),
     };
 

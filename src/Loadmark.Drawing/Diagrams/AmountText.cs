@@ -1,0 +1,25 @@
+using Loadmark.Core.Rigs;
+
+namespace Loadmark.Drawing.Diagrams;
+
+/// <summary>Figures in the fewest words.</summary>
+internal static class AmountText
+{
+    /// <summary>"210 of 500 mA" where both have the same unit, else "900 mA of 3 A"; what is not known is "?".</summary>
+    public static string Of(string? amount, string? limit)
+    {
+        if (amount is null)
+            return $"? of {limit ?? "?"}";
+        if (limit is null)
+            return $"{amount} of ?";
+
+        if (amount.StartsWith("0 ", StringComparison.Ordinal))
+            return $"0 of {limit}";
+
+        var space = amount.LastIndexOf(' ');
+        return space > 0 && limit.EndsWith(amount[space..], StringComparison.Ordinal) ? $"{amount[..space]} of {limit}" : $"{amount} of {limit}";
+    }
+
+    /// <summary>The one figure of a total: its amps, else its watts.</summary>
+    public static decimal ValueOf(SupplyTotal total) => total.Amps?.Value ?? total.Watts?.Value ?? 0;
+}

@@ -1,0 +1,13 @@
+using System.Collections.Frozen;
+
+namespace Loadmark.Drawing.Diagrams;
+
+/// <summary>What a rig's outlets and loads do, from the steady state, a moment of the start-up, or a meter.</summary>
+public sealed record DiagramReadings
+{
+    /// <summary>By outlet (<c>brick/5</c>); those without show the draw that the rig gives.</summary>
+    public IReadOnlyDictionary<string, OutletReading> Outlets { get; init; } = FrozenDictionary<string, OutletReading>.Empty;
+
+    /// <summary>By load.</summary>
+    public IReadOnlyDictionary<string, LoadReading> Loads { get; init; } = FrozenDictionary<string, LoadReading>.Empty;
+}

@@ -1,0 +1,90 @@
+using Loadmark.Core.Gear;
+using Loadmark.Core.Ratings;
+using Loadmark.Drawing.Scenes;
+using Loadmark.Drawing.Texts;
+
+namespace Loadmark.Drawing.Diagrams;
+
+/// <summary>Draws a load: its tag and name, what it needs, what it draws, and the worst that is said about it.</summary>
+internal static class LoadDrawing
+{
+    private const double Inset = 8;
+
+    /// <summary>The room between the name and the sign with its word at the right.</summary>
+    private const double SignGap = 8;
+
+    public static SceneGroup Of(RigView view, DiagramLayout layout, WiredLoad load)
+    {
+        var box = layout.Loads[load.Index];
+        var worst = view.WorstOf(load.Id);
+        var lines = layout.Measures.LoadLines;
+        var shapes = new List<Shape> { new RectShape(Ink.Outline, box, 3) };
+        var first = box.Middle.Y + 4.5 - ((lines - 1) * DiagramMeasures.LinePitch / 2);
+        var room = box.Width - (2 * Inset);
+        var beside = 0.0;
+        var sign = worst is { } severity ? new TextPiece(SignShapes.WordOf(severity), SignShapes.InkOf(severity)) { Sign = severity } : null;
+        if (sign is not null)
+            beside = sign.Width + SignGap;
+
+        var laid = TextFlow.Lay(Pieces(view, load), room, lines, beside);
+        first += (lines - laid.Count) * DiagramMeasures.LinePitch / 2;
+        TextFlow.Draw(shapes, laid, box.X + Inset, first, DiagramMeasures.LinePitch);
+        if (sign is not null)
+            TextFlow.Draw(shapes, [[new PlacedPiece(sign, 0, sign.Text)]], box.Right - Inset - sign.Width, first, DiagramMeasures.LinePitch);
+        return new SceneGroup
+        {
+            Key = $"load {load.Id}",
+            Kind = SubjectKind.Load,
+            Subject = load.Id,
+            Title = Sentences.OfLoad(view, load),
+            Severity = worst,
+            Shapes = [.. shapes],
+            Bounds = box,
+        };
+    }
+
+    private static List<TextPiece> Pieces(RigView view, WiredLoad load)
+    {
+        var rating = load.Rating;
+        var pieces = new List<TextPiece>
+        {
+            new(SafeText.Clean(load.Id), Ink.TextStrong) { Role = TextRole.Body, MayShrink = true },
+        };
+        if (rating.Load.Name is { } name)
+            pieces.Add(new TextPiece(SafeText.Clean(name), Ink.Text, 4) { MayShrink = true });
+        else if (rating.Load.Kind is { } kind)
+            pieces.Add(new TextPiece(SafeText.Clean(kind.Text), Ink.TextQuiet, 7) { MayShrink = true });
+
+        if (view.ReadingOf(load) is { } reading)
+        {
+            pieces.Add(new TextPiece(reading.Volts.ToString(), Ink.TextReading) { BeginsLine = true });
+            if (reading.State is { } state)
+                pieces.Add(new TextPiece(SafeText.Clean(state), Ink.TextReading, 1));
+            pieces.Add(new TextPiece($"needs {NeedOf(rating)}, {DrawOf(rating)}", Ink.TextQuiet, 2));
+        }
+        else
+        {
+            pieces.Add(new TextPiece(NeedOf(rating), Ink.TextFigure) { BeginsLine = true });
+            pieces.Add(new TextPiece(DrawOf(rating), Ink.TextFigure));
+        }
+
+        if (rating.StartIsGiven && rating.Starting is { } start && start.Value != rating.Running?.Value)
+            pieces.Add(new TextPiece($"start {start.Value}", Ink.TextQuiet, 5));
+        if (rating.Polarity.Value != Polarity.CentreNegative)
+            pieces.Add(new TextPiece(PolarityText.Of(rating.Polarity.Value), Ink.Text, 3));
+        if (rating.Ground == GroundSide.Positive)
+            pieces.Add(new TextPiece("positive ground", Ink.Text, 3));
+        if (rating.Load.Isolate)
+            pieces.Add(new TextPiece("own return", Ink.TextQuiet, 6));
+        return pieces;
+    }
+
+    private static string DrawOf(LoadRating rating) => rating.Running is { } run ? $"{(run.IsAssumed ? "~" : "")}{run.Value}" : "? mA";
+
+    private static string NeedOf(LoadRating rating)
+    {
+        var volts = rating.Voltage.Value;
+        var text = volts.IsSingle ? volts.Low.ToString() : $"{volts.Low.ToNumberString()} to {volts.High}";
+        return $"{(rating.Voltage.IsAssumed ? "~" : "")}{text}{(rating.Form.Value == SupplyForm.Alternating ? " a.c." : "")}";
+    }
+}

@@ -1,0 +1,19 @@
+namespace Loadmark.Drawing.Plots;
+
+/// <summary>An axis.</summary>
+/// <param name="Label">What it measures: "current".</param>
+/// <param name="Unit">Its unit without prefix: "A"; empty for a plain number.</param>
+public sealed record PlotAxis(string Label, string Unit)
+{
+    /// <summary>Where it begins; null for what the data need, zero included.</summary>
+    public double? Low { get; init; }
+
+    /// <summary>Where it ends; null for what the data need. Above <see cref="Low"/>.</summary>
+    public double? High { get; init; }
+
+    /// <summary>Whether the unit takes a prefix: amperes do, a price does not.</summary>
+    public bool TakesPrefix { get; init; } = true;
+
+    /// <summary>Whether zero is shown even where no value is near it.</summary>
+    public bool FromZero { get; init; } = true;
+}

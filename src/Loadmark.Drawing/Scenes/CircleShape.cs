@@ -1,0 +1,7 @@
+namespace Loadmark.Drawing.Scenes;
+
+/// <summary>A circle.</summary>
+/// <param name="Ink">What it is for.</param>
+/// <param name="Centre">Its centre.</param>
+/// <param name="Radius">Its radius, above 0.</param>
+public sealed record CircleShape(Ink Ink, Point Centre, double Radius) : Shape(Ink);

@@ -1,0 +1,197 @@
+using System.Diagnostics;
+using System.Globalization;
+using CsCheck;
+using Loadmark.Core.Checks;
+using Loadmark.Core.Nameplates;
+using Loadmark.Core.Rigs;
+using Loadmark.Drawing.Diagrams;
+using Loadmark.Drawing.Scenes;
+
+namespace Loadmark.Drawing.Tests;
+
+/// <summary>The single-line diagram of every example and of random rigs.</summary>
+public sealed class RigDiagramTests
+{
+    public static TheoryData<string> Files() => [.. Rigs.ExampleFiles];
+
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void Examples_are_drawn_soundly_at_every_width(string file)
+    {
+        var rig = Rigs.Example(file);
+        var check = RigChecker.Check(rig);
+        foreach (var width in Rigs.Widths)
+        {
+            var scene = RigDiagram.Draw(rig, check, new DiagramOptions { Width = width, ShowsHeading = true });
+            Assert.Equal(width, scene.Width);
+            SceneAssert.IsSound(scene);
+            SceneAssert.IsSound(RigDiagram.Draw(rig, check, new DiagramOptions { Width = width, Readings = ReadingsOf(rig, check) }));
+        }
+    }
+
+    [Fact]
+    public void Random_rigs_with_hostile_names_are_drawn_soundly() => Gen.Select(Rigs.Random, Gen.Double[200, 1700]).Sample(
+        static (rig, width) =>
+        {
+            var check = RigChecker.Check(rig);
+            SceneAssert.IsSound(RigDiagram.Draw(rig, check, new DiagramOptions { Width = width }));
+            SceneAssert.IsSound(RigDiagram.Draw(rig, check, new DiagramOptions { Width = width, Readings = ReadingsOf(rig, check), ShowsHeading = true }));
+        },
+        iter: 150);
+
+    [Fact]
+    public void Everything_of_a_random_rig_is_in_the_picture_once() => Rigs.Random.Sample(
+        static rig =>
+        {
+            var scene = RigDiagram.Draw(rig, RigChecker.Check(rig));
+            Assert.Equal(rig.Loads.Items.Select(load => load.Id).Order(StringComparer.Ordinal), SubjectsOf(scene, SubjectKind.Load));
+            Assert.Equal(rig.Supplies.Items.SelectMany(supply => supply.Outlets.Items.Select(outlet => $"{supply.Id}/{outlet.Id}")).Order(StringComparer.Ordinal), SubjectsOf(scene, SubjectKind.Outlet));
+            Assert.Equal(rig.Supplies.Items.Select(supply => supply.Id).Order(StringComparer.Ordinal), SubjectsOf(scene, SubjectKind.Supply));
+            Assert.Equal(rig.Wired?.Count ?? 0, scene.Groups.Count(group => group.Kind == SubjectKind.Lead));
+        },
+        iter: 100);
+
+    [Fact]
+    public void Boxes_of_things_never_overlap() => Gen.Select(Rigs.Random, Gen.Double[300, 1500]).Sample(
+        static (rig, width) =>
+        {
+            var scene = RigDiagram.Draw(rig, RigChecker.Check(rig), new DiagramOptions { Width = width });
+            var boxes = scene.Groups.Where(group => group.Kind is SubjectKind.Supply or SubjectKind.Outlet or SubjectKind.Load).Select(group => group.Bounds).ToList();
+            for (var one = 0; one < boxes.Count; one++)
+            {
+                for (var other = one + 1; other < boxes.Count; other++)
+                    Assert.False(boxes[one].Overlaps(boxes[other]));
+            }
+        },
+        iter: 100);
+
+    [Fact]
+    public void Leads_of_a_rig_without_mistakes_or_joints_never_cross()
+    {
+        var rig = Rigs.Example("festival.rig.yaml");
+        var shuffled = rig with { Loads = [.. rig.Loads.Items.Reverse()], Wired = new ValueList<Feed>([.. rig.Wired!.Value.Items.Reverse()]) };
+        foreach (var width in (double[])[360, 720, 1100])
+        {
+            var leads = RigDiagram.Draw(shuffled, RigChecker.Check(shuffled), new DiagramOptions { Width = width }).Groups.Where(group => group.Kind == SubjectKind.Lead).ToList();
+            for (var one = 0; one < leads.Count; one++)
+            {
+                for (var other = one + 1; other < leads.Count; other++)
+                    Assert.False(leads[one].Bounds.Grow(-2).Overlaps(leads[other].Bounds.Grow(-2)), $"{leads[one].Key} and {leads[other].Key}");
+            }
+        }
+    }
+
+    [Fact]
+    public void A_finding_shows_at_its_subjects_as_sign_and_word()
+    {
+        var rig = Rigs.Example("left-at-18.rig.yaml");
+        var check = RigChecker.Check(rig);
+        foreach (var width in (double[])[360, 720, 1100])
+        {
+            var scene = RigDiagram.Draw(rig, check, new DiagramOptions { Width = width });
+            foreach (var subject in (string[])["DL-02", "brick/2"])
+            {
+                var group = Assert.Single(scene.Groups, group => group.Subject == subject);
+                Assert.Equal(Severity.Harm, group.Severity);
+                Assert.Contains(group.Shapes, shape => shape is TextShape { Text: "harm", Ink: Ink.SignHarm });
+                Assert.Contains(group.Shapes, shape => shape is LineShape { Ink: Ink.SignHarm });
+                Assert.Contains("Worst finding: harm.", group.Title, StringComparison.Ordinal);
+            }
+
+            Assert.Null(Assert.Single(scene.Groups, group => group.Subject == "OD-06").Severity);
+        }
+    }
+
+    [Fact]
+    public void What_is_not_known_is_a_question_mark_in_an_open_gauge()
+    {
+        var (rig, check) = Rigs.Checked("rig: A\nloads:\n  X: { label: \"9V\" }\nsupplies:\n  s: { isolated: true, outlets: { 1: 9 V 100 mA } }\nwired:\n  - { from: s/1, to: X }\n");
+        var outlet = Assert.Single(RigDiagram.Draw(rig, check).Groups, group => group.Kind == SubjectKind.Outlet);
+        Assert.Contains(outlet.Shapes, shape => shape is PathShape { Ink: Ink.GaugeOpen });
+        Assert.Contains(outlet.Shapes, shape => shape is TextShape { Text: "?" });
+        Assert.Contains(outlet.Shapes, shape => shape is TextShape { Text: "? of 100 mA" });
+        Assert.DoesNotContain(outlet.Shapes, shape => shape.Ink is Ink.GaugeRun or Ink.GaugeVessel);
+    }
+
+    [Fact]
+    public void The_whole_name_is_in_the_title_where_the_picture_shortens_it()
+    {
+        var name = string.Join(' ', Enumerable.Range(1, 60).Select(number => number.ToString(CultureInfo.InvariantCulture)));
+        var (rig, check) = Rigs.Checked($"rig: A\nloads:\n  X: {{ name: \"{name}\", label: \"9V 20mA\" }}\n");
+        var load = Assert.Single(RigDiagram.Draw(rig, check).Groups, group => group.Kind == SubjectKind.Load);
+        Assert.Contains(name, load.Title, StringComparison.Ordinal);
+        var shown = Assert.Single(load.Shapes.OfType<TextShape>(), text => text.Text.EndsWith('…'));
+        Assert.StartsWith(shown.Text[..^1], name, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("rig: A\nloads: {}\nsupplies: {}\n", "No supplies and no loads yet.")]
+    [InlineData("rig: A\nsupplies:\n  s: { outlets: { 1: 9 V 100 mA } }\n", "No loads yet.")]
+    [InlineData("rig: A\nloads:\n  X: { label: \"9V 20mA\" }\nsupplies:\n  s: { outlets: { 1: 9 V 100 mA } }\n", "Nothing is wired yet.")]
+    [InlineData("rig: A\nloads:\n  X: { label: \"9V 20mA\" }\n", "No supplies yet: nothing to feed these from.")]
+    [InlineData("rig: A\nloads:\n  X: { label: \"9V 20mA\" }\n", "Not fed")]
+    public void A_rig_that_lacks_something_says_what(string yaml, string says)
+    {
+        var (rig, check) = Rigs.Checked(yaml);
+        foreach (var width in Rigs.Widths)
+        {
+            var scene = RigDiagram.Draw(rig, check, new DiagramOptions { Width = width });
+            SceneAssert.IsSound(scene);
+            Assert.Contains(scene.Groups.SelectMany(group => group.Shapes).OfType<TextShape>(), text => text.Text == says);
+        }
+    }
+
+    [Fact]
+    public void A_reading_takes_the_place_of_the_running_draw()
+    {
+        var rig = Rigs.Example("left-at-18.rig.yaml");
+        var readings = new DiagramReadings { Outlets = new Dictionary<string, OutletReading> { ["brick/1"] = new(new Amps(0.3m), "limiting") }, Loads = new Dictionary<string, LoadReading> { ["OD-06"] = new(new Volts(8.1m), "low") } };
+        var scene = RigDiagram.Draw(rig, RigChecker.Check(rig), new DiagramOptions { Readings = readings });
+        var outlet = Assert.Single(scene.Groups, group => group.Subject == "brick/1");
+        Assert.Contains(outlet.Shapes, shape => shape is RectShape { Ink: Ink.GaugeReading });
+        Assert.Contains(outlet.Shapes, shape => shape.Ink == Ink.GaugeOver);
+        Assert.Contains(outlet.Shapes, shape => shape is TextShape { Text: "300 of 150 mA" });
+        var load = Assert.Single(scene.Groups, group => group.Subject == "OD-06");
+        Assert.Contains(load.Shapes, shape => shape is TextShape { Text: "8.1 V" });
+    }
+
+    [Theory]
+    [InlineData(360)]
+    [InlineData(1100)]
+    public void Ten_thousand_loads_with_every_lead_wandering_do_not_hang(double width)
+    {
+        const int outlets = 5_000;
+        var label = NameplateReader.Read("9V 20mA");
+        var rig = new Rig
+        {
+            Name = "large",
+            Loads = [.. Enumerable.Range(0, 2 * outlets).Select(index => new Load { Id = $"L{index}", Label = label })],
+            Supplies = [new Supply { Id = "s", Outlets = [.. Enumerable.Range(0, outlets).Select(index => new Outlet { Id = $"{index}", Label = NameplateReader.Read("9 V 100 mA") })] }],
+
+            // Each load is on two feeds, the second far from the first.
+            Wired = new ValueList<Feed>([.. Enumerable.Range(0, outlets).Select(index => new Feed { From = [new OutletRef("s", $"{index}")], To = [$"L{2 * index}", $"L{(2 * index) + 1}", $"L{index * 7 % (2 * outlets)}"] }).Select(feed => feed with { To = [.. feed.To.Items.Distinct(StringComparer.Ordinal)] })]),
+        };
+        var check = RigChecker.Check(rig);
+        var clock = Stopwatch.StartNew();
+        var scene = RigDiagram.Draw(rig, check, new DiagramOptions { Width = width });
+        Assert.True(clock.Elapsed.TotalSeconds < 30, $"took {clock.Elapsed}");
+        Assert.Equal(2 * outlets, scene.Groups.Count(group => group.Kind == SubjectKind.Load));
+        SceneAssert.NothingLeaves(scene);
+    }
+
+    [Fact]
+    public void A_check_of_another_rig_is_refused()
+    {
+        var check = RigChecker.Check(Rigs.Example("pit.rig.yaml"));
+        Assert.Throws<ArgumentException>(() => RigDiagram.Draw(Rigs.Example("festival.rig.yaml"), check));
+    }
+
+    private static DiagramReadings ReadingsOf(Rig rig, CheckResult check) => new()
+    {
+        Outlets = check.Outlets.Items.ToDictionary(outlet => outlet.Outlet.ToString(), outlet => new OutletReading(outlet.Run ?? new Amps(0.1234m), "limiting"), StringComparer.Ordinal),
+        Loads = rig.Loads.Items.ToDictionary(load => load.Id, _ => new LoadReading(new Volts(8.93m), "runs"), StringComparer.Ordinal),
+    };
+
+    private static IEnumerable<string> SubjectsOf(Scene scene, SubjectKind kind) =>
+        scene.Groups.Where(group => group.Kind == kind).Select(group => group.Subject).Order(StringComparer.Ordinal);
+}
