@@ -1,0 +1,60 @@
+using Loadmark.Storage.Entities;
+using Microsoft.Data.Sqlite;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Infrastructure;
+
+namespace Loadmark.Storage.Sqlite;
+
+/// <summary>The file, and how connections to it are made.</summary>
+internal sealed class DatabaseFile
+{
+    /// <summary>How long a change waits for another program's, in milliseconds. SQLite itself waits, in steps of a few milliseconds.</summary>
+    public const int PatienceMilliseconds = 5000;
+
+    private readonly PooledDbContextFactory<StorageContext> _contexts;
+    private readonly string _connection;
+
+    public DatabaseFile(string folder)
+    {
+        Folder = System.IO.Path.GetFullPath(folder);
+        Path = System.IO.Path.Combine(Folder, "loadmark.db");
+        _connection = new SqliteConnectionStringBuilder
+        {
+            DataSource = Path,
+            // The file is made by Opening, private to the user. Nothing else makes one, such as when a disk is taken away.
+            Mode = SqliteOpenMode.ReadWrite,
+            ForeignKeys = true,
+            // Seconds. When SQLite has waited, the library is not to begin again.
+            DefaultTimeout = 1,
+        }.ToString();
+        _contexts = new PooledDbContextFactory<StorageContext>(OptionsFor(_connection));
+    }
+
+    public string Folder { get; }
+
+    public string Path { get; }
+
+    public static DbContextOptions<StorageContext> OptionsFor(string connection) =>
+        new DbContextOptionsBuilder<StorageContext>().UseSqlite(connection).AddInterceptors(new ConnectionSettings()).Options;
+
+    public StorageContext NewContext() => _contexts.CreateDbContext();
+
+    /// <summary>
+    /// A connection for opening and migrating, not shared with others and without foreign keys: bringing a table to a new shape drops the
+    /// old one, which would take along the rows that refer to it.
+    /// </summary>
+    public SqliteConnection NewPlainConnection()
+    {
+        var connection = new SqliteConnection(new SqliteConnectionStringBuilder(_connection) { ForeignKeys = false, Pooling = false }.ToString());
+        connection.Open();
+        connection.Run(ConnectionSettings.Text);
+        return connection;
+    }
+
+    /// <summary>Lets go of the file.</summary>
+    public void Close()
+    {
+        using var connection = new SqliteConnection(_connection);
+        SqliteConnection.ClearPool(connection);
+    }
+}
