@@ -1,6 +1,4 @@
 using System.Collections.Immutable;
-using System.Data;
-using System.Text;
 using Loadmark.Storage.Entities;
 using Loadmark.Storage.History;
 using Loadmark.Storage.Sqlite;
@@ -12,25 +10,28 @@ namespace Loadmark.Storage;
 /// The rigs that are kept, each with the edits that led to it, in the file <c>loadmark.db</c> of one folder. Safe to call from many
 /// threads at once, and several programs may use one folder at the same time. A change that has returned is on the disk.
 /// </summary>
-/// <param name="folder">The folder; made by <see cref="OpenAsync"/> when it is not there.</param>
-/// <param name="clock">Tells when a change was made.</param>
-public sealed class RigStore(string folder, TimeProvider clock) : IDisposable
+public sealed class RigStore : IDisposable
 {
     /// <summary>How many edits of a rig can be undone; when there are more, the oldest are forgotten.</summary>
     public const int EditsKept = 1000;
 
-    /// <summary>The longest text and the longest name of a rig, in bytes of UTF-8.</summary>
+    /// <summary>The longest text of a rig, and the longest name, in bytes of UTF-8.</summary>
     public const int LongestText = 1024 * 1024;
 
-    private readonly DatabaseFile _file = new(folder);
+    private readonly Access _access;
+    private readonly TimeProvider _clock;
+    private readonly int _editsKept;
 
-    /// <summary>Changes wait here for each other rather than in the database, which would look again every few milliseconds.</summary>
-    private readonly SemaphoreSlim _turn = new(1);
+    /// <summary>A store that is not open yet. Nothing is read or made before <see cref="OpenAsync"/>.</summary>
+    /// <param name="folder">The folder; made when it is not there.</param>
+    /// <param name="clock">Tells when a change was made.</param>
+    public RigStore(string folder, TimeProvider clock)
+        : this(new DatabaseFile(folder), clock, EditsKept)
+    {
+    }
 
-    private volatile bool _isOpen;
-
-    /// <summary>Why the last opening failed; null when it did not.</summary>
-    private volatile StorageException? _fault;
+    internal RigStore(DatabaseFile file, TimeProvider clock, int editsKept) =>
+        (_access, _clock, _editsKept) = (new Access(file, clock), clock, editsKept);
 
     /// <summary>
     /// Opens the store: makes folder and database when they are not there, for the user's eyes only; checks that the database is whole;
@@ -38,32 +39,13 @@ public sealed class RigStore(string folder, TimeProvider clock) : IDisposable
     /// </summary>
     /// <param name="cancellationToken">Gives up waiting.</param>
     /// <returns>What was found. A fault of the medium is told here, never thrown.</returns>
-    public async Task<StoreOpening> OpenAsync(CancellationToken cancellationToken = default)
-    {
-        await _turn.WaitAsync(cancellationToken);
-        try
-        {
-            var opening = await Task.Run(() => new Opening(_file, clock).Run(), cancellationToken);
-            (_isOpen, _fault) = (true, null);
-            return opening;
-        }
-        catch (StorageException fault)
-        {
-            (_isOpen, _fault) = (false, fault);
-            _file.Close();
-            return new StoreOpening { Fault = fault.Fault, Trouble = fault.Message };
-        }
-        finally
-        {
-            _turn.Release();
-        }
-    }
+    public Task<StoreOpening> OpenAsync(CancellationToken cancellationToken = default) => _access.OpenAsync(cancellationToken);
 
     /// <summary>The rigs that are not removed, the last changed first.</summary>
     /// <param name="cancellationToken">Gives up.</param>
     /// <exception cref="StorageException">The medium failed.</exception>
     public Task<ImmutableArray<RigSummary>> ListAsync(CancellationToken cancellationToken = default) =>
-        ReadAsync(
+        _access.ReadAsync(
             async context =>
             {
                 var rows = await context.Rigs
@@ -80,7 +62,7 @@ public sealed class RigStore(string folder, TimeProvider clock) : IDisposable
     /// <param name="cancellationToken">Gives up.</param>
     /// <exception cref="StorageException">The medium failed.</exception>
     public Task<StoredRig?> FindAsync(Guid id, CancellationToken cancellationToken = default) =>
-        ReadAsync(
+        _access.ReadAsync(
             async context =>
             {
                 // One statement, so that rig and edits are of one moment.
@@ -106,12 +88,12 @@ public sealed class RigStore(string folder, TimeProvider clock) : IDisposable
     /// <exception cref="StorageException">The medium failed; the rig is not kept.</exception>
     public Task<StoredRig> AddAsync(string name, string text, CancellationToken cancellationToken = default)
     {
-        CheckWords(name, nameof(name));
-        CheckLength(text, nameof(text));
-        return WriteAsync(
+        TextLimits.CheckWords(name, nameof(name));
+        TextLimits.CheckText(text, nameof(text));
+        return _access.WriteAsync(
             async context =>
             {
-                var now = clock.GetUtcNow();
+                var now = _clock.GetUtcNow();
                 var row = new RigRow { Id = Guid.CreateVersion7(now), Name = name, Text = TextPacking.Pack(text), Revision = 1, Changed = now.UtcTicks };
                 context.Rigs.Add(row);
                 await context.SaveChangesAsync(cancellationToken);
@@ -134,9 +116,9 @@ public sealed class RigStore(string folder, TimeProvider clock) : IDisposable
     /// <exception cref="StorageException">The medium failed; the edit is not kept.</exception>
     public Task<SaveOutcome> SaveAsync(Guid id, long revision, string name, string text, string what, CancellationToken cancellationToken = default)
     {
-        CheckWords(name, nameof(name));
-        CheckLength(text, nameof(text));
-        CheckWords(what, nameof(what));
+        TextLimits.CheckWords(name, nameof(name));
+        TextLimits.CheckText(text, nameof(text));
+        TextLimits.CheckWords(what, nameof(what));
         return ChangeAsync(id, revision, (rig, token) => rig.EditAsync(name, text, what, token), cancellationToken);
     }
 
@@ -171,49 +153,18 @@ public sealed class RigStore(string folder, TimeProvider clock) : IDisposable
     public Task<SaveOutcome> RestoreAsync(Guid id, CancellationToken cancellationToken = default) =>
         ChangeAsync(id, revision: null, static (rig, token) => rig.RestoreAsync(token), cancellationToken);
 
-    /// <summary>Lets go of the file.</summary>
-    public void Dispose()
-    {
-        _file.Close();
-        _turn.Dispose();
-    }
-
-    private static void CheckLength(string text, string parameter)
-    {
-        ArgumentNullException.ThrowIfNull(text, parameter);
-        if (Encoding.UTF8.GetByteCount(text) > LongestText)
-            throw new ArgumentException($"The text is longer than {LongestText} bytes.", parameter);
-    }
-
-    /// <summary>Names stand in the database as text, which some databases end at a zero, and which holds no half of a surrogate pair.</summary>
-    private static void CheckWords(string words, string parameter)
-    {
-        CheckLength(words, parameter);
-        if (words.Contains('\0') || !IsWellFormed(words))
-            throw new ArgumentException("Not Unicode text, or with a zero in it.", parameter);
-    }
-
-    private static bool IsWellFormed(string words)
-    {
-        for (var at = 0; at < words.Length;)
-        {
-            if (!Rune.TryGetRuneAt(words, at, out var rune))
-                return false;
-            at += rune.Utf16SequenceLength;
-        }
-
-        return true;
-    }
+    /// <summary>Lets go of the file. What was saved is on the disk before.</summary>
+    public void Dispose() => _access.Dispose();
 
     private Task<SaveOutcome> ChangeAsync(Guid id, long? revision, Func<KeptRig, CancellationToken, Task> change, CancellationToken cancellationToken) =>
-        WriteAsync(
+        _access.WriteAsync(
             async context =>
             {
                 var row = await context.Rigs.FindAsync([id], cancellationToken);
                 if (row is null)
                     return new SaveOutcome(SaveState.Gone, null);
 
-                var rig = new KeptRig(context, row, clock);
+                var rig = new KeptRig(context, row, _clock, _editsKept);
                 if (revision is not null && row.Removed is not null)
                     return new SaveOutcome(SaveState.Gone, await rig.ShowAsync(cancellationToken));
                 if (revision is not null && row.Revision != revision)
@@ -224,61 +175,4 @@ public sealed class RigStore(string folder, TimeProvider clock) : IDisposable
                 return new SaveOutcome(SaveState.Saved, await rig.ShowAsync(cancellationToken));
             },
             cancellationToken);
-
-    private async Task<T> ReadAsync<T>(Func<StorageContext, Task<T>> read, CancellationToken cancellationToken)
-    {
-        CheckOpen(MediumFaults.WhileReading);
-        try
-        {
-            // SQLite waits without giving its thread back.
-            return await Task.Run(
-                async () =>
-                {
-                    await using var context = _file.NewContext();
-                    return await read(context);
-                },
-                cancellationToken);
-        }
-        catch (Exception fault) when (MediumFaults.KindOf(fault) is { } kind)
-        {
-            throw MediumFaults.WhileReading(kind, fault);
-        }
-    }
-
-    private async Task<T> WriteAsync<T>(Func<StorageContext, Task<T>> write, CancellationToken cancellationToken)
-    {
-        CheckOpen(MediumFaults.WhileChanging);
-        await _turn.WaitAsync(cancellationToken);
-        try
-        {
-            return await Task.Run(
-                async () =>
-                {
-                    await using var context = _file.NewContext();
-
-                    // Serializable takes the database's one turn to write at once, so that what is read next is what is changed.
-                    await using var transaction = await context.Database.BeginTransactionAsync(IsolationLevel.Serializable, cancellationToken);
-                    var answer = await write(context);
-                    await transaction.CommitAsync(cancellationToken);
-                    return answer;
-                },
-                cancellationToken);
-        }
-        catch (Exception fault) when (MediumFaults.KindOf(fault) is { } kind)
-        {
-            throw MediumFaults.WhileChanging(kind, fault);
-        }
-        finally
-        {
-            _turn.Release();
-        }
-    }
-
-    private void CheckOpen(Func<StoreFault, Exception, StorageException> words)
-    {
-        if (_fault is { } fault)
-            throw words(fault.Fault, fault);
-        if (!_isOpen)
-            throw new InvalidOperationException("The store is used before it is opened.");
-    }
 }

@@ -4,7 +4,7 @@ using Microsoft.EntityFrameworkCore;
 namespace Loadmark.Storage.History;
 
 /// <summary>A rig's row with its edits, within one transaction: what each change does to them.</summary>
-internal sealed class KeptRig(StorageContext context, RigRow row, TimeProvider clock)
+internal sealed class KeptRig(StorageContext context, RigRow row, TimeProvider clock, int editsKept)
 {
     public static DateTimeOffset Moment(long ticks) => new(ticks, TimeSpan.Zero);
 
@@ -48,7 +48,7 @@ internal sealed class KeptRig(StorageContext context, RigRow row, TimeProvider c
             Before = TextPacking.Pack(change.Before),
             After = TextPacking.Pack(change.After),
         });
-        await context.Edits.Where(edit => edit.RigId == row.Id && edit.Number <= number - RigStore.EditsKept).ExecuteDeleteAsync(cancellationToken);
+        await context.Edits.Where(edit => edit.RigId == row.Id && edit.Number <= number - editsKept).ExecuteDeleteAsync(cancellationToken);
         Become(name, text, number);
     }
 

@@ -1,3 +1,4 @@
+using System.Reflection;
 using Loadmark.Storage.Entities;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
@@ -14,7 +15,10 @@ internal sealed class DatabaseFile
     private readonly PooledDbContextFactory<StorageContext> _contexts;
     private readonly string _connection;
 
-    public DatabaseFile(string folder)
+    /// <summary>Names the file; does not touch it.</summary>
+    /// <param name="folder">Where the file is, or is to be.</param>
+    /// <param name="migrations">Where the migrations are; null for this assembly. Tests bring those of a later program.</param>
+    public DatabaseFile(string folder, Assembly? migrations = null)
     {
         Folder = System.IO.Path.GetFullPath(folder);
         Path = System.IO.Path.Combine(Folder, "loadmark.db");
@@ -27,15 +31,18 @@ internal sealed class DatabaseFile
             // Seconds. When SQLite has waited, the library is not to begin again.
             DefaultTimeout = 1,
         }.ToString();
-        _contexts = new PooledDbContextFactory<StorageContext>(OptionsFor(_connection));
+        _contexts = new PooledDbContextFactory<StorageContext>(OptionsFor(_connection, migrations));
     }
 
     public string Folder { get; }
 
     public string Path { get; }
 
-    public static DbContextOptions<StorageContext> OptionsFor(string connection) =>
-        new DbContextOptionsBuilder<StorageContext>().UseSqlite(connection).AddInterceptors(new ConnectionSettings()).Options;
+    public static DbContextOptions<StorageContext> OptionsFor(string connection, Assembly? migrations = null) =>
+        new DbContextOptionsBuilder<StorageContext>()
+            .UseSqlite(connection, sqlite => sqlite.MigrationsAssembly(migrations ?? typeof(StorageContext).Assembly))
+            .AddInterceptors(new ConnectionSettings())
+            .Options;
 
     public StorageContext NewContext() => _contexts.CreateDbContext();
 

@@ -18,9 +18,8 @@ internal sealed class Opening(DatabaseFile file, TimeProvider clock)
             MakeFolder();
             MakeFile(file.Path, FileMode.OpenOrCreate);
             using var connection = file.NewPlainConnection();
-            CheckWhole(connection);
-            connection.Run("PRAGMA journal_mode = WAL");
-            return BringForward(connection);
+            using var context = file.NewContext();
+            return BringForward(connection, new Schema(context));
         }
         catch (Exception fault) when (MediumFaults.KindOf(fault) is { } kind)
         {
@@ -28,28 +27,29 @@ internal sealed class Opening(DatabaseFile file, TimeProvider clock)
         }
     }
 
-    private StoreOpening BringForward(SqliteConnection connection)
+    private StoreOpening BringForward(SqliteConnection connection, Schema schema)
     {
-        using var context = file.NewContext();
-        var schema = new Schema(context);
+        // Before anything is written: a file that is not ours stays as it is.
+        CheckWhole(connection);
+        Applied(connection, schema);
+        connection.Run("PRAGMA journal_mode = WAL");
 
         // Takes the turn at once: of two programs that start together, one finds the work done.
         using var transaction = connection.BeginTransaction(deferred: false);
-        var applied = Schema.AppliedTo(connection) ?? throw MediumFaults.WhileOpening(StoreFault.NotADatabase, file.Path, cause: null);
-        if (schema.IsNewerThanProgram(applied))
-            throw MediumFaults.WhileOpening(StoreFault.NewerSchema, file.Path, cause: null);
+        var applied = Applied(connection, schema);
         if (schema.IsNewest(applied))
-        {
-            // Proves that the file can be written, not only read.
-            connection.Run("PRAGMA user_version = 0");
-            transaction.Commit();
             return new StoreOpening();
-        }
 
         var backup = applied.Count == 0 ? null : BackUp();
         schema.BringForward(connection, applied);
         transaction.Commit();
         return new StoreOpening { WasCreated = applied.Count == 0, Backup = backup };
+    }
+
+    private List<string> Applied(SqliteConnection connection, Schema schema)
+    {
+        var applied = Schema.AppliedTo(connection) ?? throw MediumFaults.WhileOpening(StoreFault.NotADatabase, file.Path, cause: null);
+        return schema.IsNewerThanProgram(applied) ? throw MediumFaults.WhileOpening(StoreFault.NewerSchema, file.Path, cause: null) : applied;
     }
 
     private void MakeFolder()
