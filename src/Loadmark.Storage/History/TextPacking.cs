@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Buffers.Binary;
 using System.IO.Compression;
 using System.Text;
 
@@ -35,7 +36,7 @@ internal static class TextPacking
         }
         catch (EncoderFallbackException)
         {
-            return [Halves, .. Encoding.Unicode.GetBytes(text)];
+            return PackHalves(text);
         }
 
         if (bytes.Length >= WorthCompressing)
@@ -55,9 +56,27 @@ internal static class TextPacking
     {
         [Plain, ..] => Decode(packed.AsSpan(1)),
         [Compressed, ..] => Decompress(packed.AsSpan(1)),
-        [Halves, ..] when packed.Length % 2 == 1 => Encoding.Unicode.GetString(packed.AsSpan(1)),
+        [Halves, ..] when packed.Length % 2 == 1 => UnpackHalves(packed.AsSpan(1)),
         _ => throw new InvalidDataException("A text in the database is not in a form that this program knows."),
     };
+
+    /// <summary>By hand, because the framework's UTF-16 puts a replacement for half a pair.</summary>
+    private static byte[] PackHalves(string text)
+    {
+        var packed = new byte[1 + (2 * text.Length)];
+        packed[0] = Halves;
+        for (var at = 0; at < text.Length; at++)
+            BinaryPrimitives.WriteUInt16LittleEndian(packed.AsSpan(1 + (2 * at)), text[at]);
+        return packed;
+    }
+
+    private static string UnpackHalves(ReadOnlySpan<byte> bytes)
+    {
+        var text = new char[bytes.Length / 2];
+        for (var at = 0; at < text.Length; at++)
+            text[at] = (char)BinaryPrimitives.ReadUInt16LittleEndian(bytes[(2 * at)..]);
+        return new string(text);
+    }
 
     private static string Decode(ReadOnlySpan<byte> bytes)
     {

@@ -45,6 +45,7 @@ internal sealed class Access(DatabaseFile file, TimeProvider clock) : IDisposabl
             return await Task.Run(
                 async () =>
                 {
+                    file.CheckIsThere();
                     await using var context = file.NewContext();
                     return await read(context);
                 },
@@ -65,6 +66,7 @@ internal sealed class Access(DatabaseFile file, TimeProvider clock) : IDisposabl
             return await Task.Run(
                 async () =>
                 {
+                    file.CheckIsThere();
                     await using var context = file.NewContext();
 
                     // Serializable takes the database's one turn to write at once, so that what is read next is what is changed.

@@ -46,6 +46,14 @@ internal sealed class DatabaseFile
 
     public StorageContext NewContext() => _contexts.CreateDbContext();
 
+    /// <summary>A file that is taken away while it is open would be written on without a word, and be gone at the end.</summary>
+    /// <exception cref="FileNotFoundException">The file is not where it was.</exception>
+    public void CheckIsThere()
+    {
+        if (!File.Exists(Path))
+            throw new FileNotFoundException("The database is no longer there.", Path);
+    }
+
     /// <summary>
     /// A connection for opening and migrating, not shared with others and without foreign keys: bringing a table to a new shape drops the
     /// old one, which would take along the rows that refer to it.
