@@ -34,22 +34,21 @@ internal sealed class KeptRig(StorageContext context, RigRow row, TimeProvider c
             return;
 
         await context.Edits.Where(edit => edit.RigId == row.Id && edit.Number > row.Present).ExecuteDeleteAsync(cancellationToken);
-        var change = TextChange.Between(before, text);
-        var number = row.Present + 1;
+        var (change, nameBefore, number) = (TextChange.Between(before, text), row.Name, row.Present + 1);
+        Become(name, text, number);
         context.Edits.Add(new EditRow
         {
             RigId = row.Id,
             Number = number,
             What = what,
-            Made = clock.GetUtcNow().UtcTicks,
-            NameBefore = row.Name,
+            Made = row.Changed,
+            NameBefore = nameBefore,
             NameAfter = name,
             Start = change.Start,
             Before = TextPacking.Pack(change.Before),
             After = TextPacking.Pack(change.After),
         });
         await context.Edits.Where(edit => edit.RigId == row.Id && edit.Number <= number - editsKept).ExecuteDeleteAsync(cancellationToken);
-        Become(name, text, number);
     }
 
     public async Task UndoAsync(CancellationToken cancellationToken)
