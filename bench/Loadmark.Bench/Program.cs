@@ -1,6 +1,6 @@
 using Loadmark.Bench;
 
-// dotnet run -c Release --project bench/Loadmark.Bench -- [startup|speed|buying|circuits|simulation|fuzz [COUNT]|planning [SEEDS] [--sizes 6,12]]
+// dotnet run -c Release --project bench/Loadmark.Bench -- [startup|speed|storage|buying|circuits|simulation|fuzz [COUNT]|planning [SEEDS] [--sizes 6,12]]
 // Writes its tables to bench/results; run from the project's root.
 return args switch
 {
@@ -8,6 +8,7 @@ return args switch
     ["speed"] => SpeedBench.Run(),
     ["circuits"] => CircuitsBench.Run(),
     ["simulation"] => SimulationBench.Run(),
+    ["storage"] => StorageBench.Run(),
     ["buying"] => BuyingBench.Run(),
     ["fuzz"] => Fuzz.Run(1_000_000),
     ["fuzz", var count] when int.TryParse(count, out var inputs) && inputs > 0 => Fuzz.Run(inputs),
@@ -17,6 +18,6 @@ return args switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: startup | speed | buying | circuits | simulation | fuzz [COUNT] | planning [SEEDS] [--sizes 6,12,20]");
+    Console.Error.WriteLine("usage: startup | speed | storage | buying | circuits | simulation | fuzz [COUNT] | planning [SEEDS] [--sizes 6,12,20]");
     return 2;
 }
