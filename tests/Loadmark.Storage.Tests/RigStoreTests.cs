@@ -43,4 +43,47 @@ public sealed class RigStoreTests : IDisposable
             Assert.Equal(("Pit", "rig: Pit # mine\n", "rename", null, 5), (rig.Name, rig.Text, rig.UndoWhat, rig.RedoWhat, rig.Revision));
         }
     }
+
+    [Fact]
+    public async Task The_list_has_the_last_changed_first_and_no_removed_rig()
+    {
+        using var store = await _folder.OpenAsync();
+        var first = await store.AddAsync("first", "rig: first\n", _token);
+        var second = await store.AddAsync("second", "rig: second\n", _token);
+        var third = await store.AddAsync("third", "rig: third\n", _token);
+        Assert.Equal(["third", "second", "first"], (await store.ListAsync(_token)).Select(rig => rig.Name));
+
+        await store.SaveAsync(first.Id, first.Revision, "first", "rig: other\n", "edit", _token);
+        var removed = await store.RemoveAsync(third.Id, third.Revision, _token);
+        Assert.Equal(["first", "second"], (await store.ListAsync(_token)).Select(rig => rig.Name));
+
+        var gone = await store.SaveAsync(third.Id, removed.Rig!.Revision, "third", "rig: other\n", "edit", _token);
+        Assert.Equal(new SaveOutcome(SaveState.Gone, removed.Rig), gone);
+        Assert.Equal(SaveState.Saved, (await store.RestoreAsync(third.Id, _token)).State);
+        Assert.Equal(["third", "first", "second"], (await store.ListAsync(_token)).Select(rig => rig.Name));
+        Assert.Equal(second, await store.FindAsync(second.Id, _token));
+    }
+
+    [Fact]
+    public async Task A_rig_that_never_was()
+    {
+        using var store = await _folder.OpenAsync();
+        var gone = new SaveOutcome(SaveState.Gone, null);
+        Assert.Null(await store.FindAsync(Guid.Empty, _token));
+        Assert.Equal(gone, await store.SaveAsync(Guid.Empty, 1, "rig", "", "edit", _token));
+        Assert.Equal(gone, await store.UndoAsync(Guid.Empty, 1, _token));
+        Assert.Equal(gone, await store.RestoreAsync(Guid.Empty, _token));
+    }
+
+    [Fact]
+    public async Task What_is_given_up_is_not_saved()
+    {
+        using var store = await _folder.OpenAsync();
+        var rig = await store.AddAsync("rig", "rig: rig\n", _token);
+        var givenUp = new CancellationToken(canceled: true);
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => store.SaveAsync(rig.Id, 1, "rig", "rig: other\n", "edit", givenUp));
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => store.RemoveAsync(rig.Id, 1, givenUp));
+        Assert.Equal(rig, await store.FindAsync(rig.Id, _token));
+        Assert.Equal(SaveState.Saved, (await store.SaveAsync(rig.Id, 1, "rig", "rig: other\n", "edit", _token)).State);
+    }
 }

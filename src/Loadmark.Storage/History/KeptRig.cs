@@ -6,35 +6,30 @@ namespace Loadmark.Storage.History;
 /// <summary>A rig's row with its edits, within one transaction: what each change does to them.</summary>
 internal sealed class KeptRig(StorageContext context, RigRow row, TimeProvider clock, int editsKept)
 {
+    private string? _text;
+
+    /// <summary>The text as it is now, unpacked once.</summary>
+    private string Text => _text ??= TextPacking.Unpack(row.Text);
+
     public static DateTimeOffset Moment(long ticks) => new(ticks, TimeSpan.Zero);
 
-    public static StoredRig Show(RigRow row, string? undo, string? redo) => new()
-    {
-        Id = row.Id,
-        Name = row.Name,
-        Text = TextPacking.Unpack(row.Text),
-        Revision = row.Revision,
-        UndoWhat = undo,
-        RedoWhat = redo,
-        Changed = Moment(row.Changed),
-    };
+    public static StoredRig Show(RigRow row, string? undo, string? redo) => Show(row, TextPacking.Unpack(row.Text), undo, redo);
 
     public async Task<StoredRig> ShowAsync(CancellationToken cancellationToken)
     {
         var words = await context.Edits
             .Where(edit => edit.RigId == row.Id && (edit.Number == row.Present || edit.Number == row.Present + 1))
             .ToDictionaryAsync(edit => edit.Number, edit => edit.What, cancellationToken);
-        return Show(row, words.GetValueOrDefault(row.Present), words.GetValueOrDefault(row.Present + 1));
+        return Show(row, Text, words.GetValueOrDefault(row.Present), words.GetValueOrDefault(row.Present + 1));
     }
 
     public async Task EditAsync(string name, string text, string what, CancellationToken cancellationToken)
     {
-        var before = TextPacking.Unpack(row.Text);
-        if (name == row.Name && text == before)
+        if (name == row.Name && text == Text)
             return;
 
         await context.Edits.Where(edit => edit.RigId == row.Id && edit.Number > row.Present).ExecuteDeleteAsync(cancellationToken);
-        var (change, nameBefore, number) = (TextChange.Between(before, text), row.Name, row.Present + 1);
+        var (change, nameBefore, number) = (TextChange.Between(Text, text), row.Name, row.Present + 1);
         Become(name, text, number);
         context.Edits.Add(new EditRow
         {
@@ -54,13 +49,13 @@ internal sealed class KeptRig(StorageContext context, RigRow row, TimeProvider c
     public async Task UndoAsync(CancellationToken cancellationToken)
     {
         if (await FindEditAsync(row.Present, cancellationToken) is { } edit)
-            Become(edit.NameBefore, ChangeOf(edit).Undo(TextPacking.Unpack(row.Text)), edit.Number - 1);
+            Become(edit.NameBefore, ChangeOf(edit).Undo(Text), edit.Number - 1);
     }
 
     public async Task RedoAsync(CancellationToken cancellationToken)
     {
         if (await FindEditAsync(row.Present + 1, cancellationToken) is { } edit)
-            Become(edit.NameAfter, ChangeOf(edit).Redo(TextPacking.Unpack(row.Text)), edit.Number);
+            Become(edit.NameAfter, ChangeOf(edit).Redo(Text), edit.Number);
     }
 
     public Task RemoveAsync(CancellationToken cancellationToken)
@@ -82,6 +77,17 @@ internal sealed class KeptRig(StorageContext context, RigRow row, TimeProvider c
         return Task.CompletedTask;
     }
 
+    private static StoredRig Show(RigRow row, string text, string? undo, string? redo) => new()
+    {
+        Id = row.Id,
+        Name = row.Name,
+        Text = text,
+        Revision = row.Revision,
+        UndoWhat = undo,
+        RedoWhat = redo,
+        Changed = Moment(row.Changed),
+    };
+
     private static TextChange ChangeOf(EditRow edit) =>
         new(edit.Start, TextPacking.Unpack(edit.Before), TextPacking.Unpack(edit.After));
 
@@ -91,7 +97,7 @@ internal sealed class KeptRig(StorageContext context, RigRow row, TimeProvider c
     private void Become(string name, string text, long present)
     {
         row.Name = name;
-        row.Text = TextPacking.Pack(text);
+        (row.Text, _text) = (TextPacking.Pack(text), text);
         row.Present = present;
         Touch();
     }

@@ -61,7 +61,7 @@ internal static class MediumFaults
     {
         raw.SQLITE_FULL => StoreFault.DiskFull,
         raw.SQLITE_READONLY or raw.SQLITE_CANTOPEN or raw.SQLITE_PERM => StoreFault.NotWritable,
-        raw.SQLITE_BUSY or raw.SQLITE_LOCKED => StoreFault.Busy,
+        raw.SQLITE_BUSY or raw.SQLITE_LOCKED or raw.SQLITE_PROTOCOL => StoreFault.Busy,
         raw.SQLITE_CORRUPT => StoreFault.Damaged,
         raw.SQLITE_NOTADB => StoreFault.NotADatabase,
         // A file that ends too early.
