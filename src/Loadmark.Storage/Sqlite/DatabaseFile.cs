@@ -1,0 +1,75 @@
+using System.Reflection;
+using Loadmark.Storage.Entities;
+using Microsoft.Data.Sqlite;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Infrastructure;
+
+namespace Loadmark.Storage.Sqlite;
+
+/// <summary>The file, and how connections to it are made.</summary>
+internal sealed class DatabaseFile
+{
+    /// <summary>How long a change waits for another program's, in milliseconds. SQLite itself waits, in steps of a few milliseconds.</summary>
+    public const int PatienceMilliseconds = 5000;
+
+    private readonly PooledDbContextFactory<StorageContext> _contexts;
+    private readonly string _connection;
+
+    /// <summary>Names the file; does not touch it.</summary>
+    /// <param name="folder">Where the file is, or is to be.</param>
+    /// <param name="migrations">Where the migrations are; null for this assembly. Tests bring those of a later program.</param>
+    public DatabaseFile(string folder, Assembly? migrations = null)
+    {
+        Folder = System.IO.Path.GetFullPath(folder);
+        Path = System.IO.Path.Combine(Folder, "loadmark.db");
+        _connection = new SqliteConnectionStringBuilder
+        {
+            DataSource = Path,
+            // The file is made by Opening, private to the user. Nothing else makes one, such as when a disk is taken away.
+            Mode = SqliteOpenMode.ReadWrite,
+            ForeignKeys = true,
+            // Seconds. When SQLite has waited, the library is not to begin again.
+            DefaultTimeout = 1,
+        }.ToString();
+        _contexts = new PooledDbContextFactory<StorageContext>(OptionsFor(_connection, migrations));
+    }
+
+    public string Folder { get; }
+
+    public string Path { get; }
+
+    public static DbContextOptions<StorageContext> OptionsFor(string connection, Assembly? migrations = null) =>
+        new DbContextOptionsBuilder<StorageContext>()
+            .UseSqlite(connection, sqlite => sqlite.MigrationsAssembly(migrations ?? typeof(StorageContext).Assembly))
+            .AddInterceptors(new ConnectionSettings())
+            .Options;
+
+    public StorageContext NewContext() => _contexts.CreateDbContext();
+
+    /// <summary>A file that is taken away while it is open would be written on without a word, and be gone at the end.</summary>
+    /// <exception cref="FileNotFoundException">The file is not where it was.</exception>
+    public void CheckIsThere()
+    {
+        if (!File.Exists(Path))
+            throw new FileNotFoundException("The database is no longer there.", Path);
+    }
+
+    /// <summary>
+    /// A connection for opening and migrating, not shared with others and without foreign keys: bringing a table to a new shape drops the
+    /// old one, which would take along the rows that refer to it.
+    /// </summary>
+    public SqliteConnection NewPlainConnection()
+    {
+        var connection = new SqliteConnection(new SqliteConnectionStringBuilder(_connection) { ForeignKeys = false, Pooling = false }.ToString());
+        connection.Open();
+        connection.Run(ConnectionSettings.Text);
+        return connection;
+    }
+
+    /// <summary>Lets go of the file.</summary>
+    public void Close()
+    {
+        using var connection = new SqliteConnection(_connection);
+        SqliteConnection.ClearPool(connection);
+    }
+}

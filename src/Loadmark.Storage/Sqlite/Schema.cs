@@ -1,0 +1,42 @@
+using Loadmark.Storage.Entities;
+using Microsoft.Data.Sqlite;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Infrastructure;
+using Microsoft.EntityFrameworkCore.Migrations;
+
+namespace Loadmark.Storage.Sqlite;
+
+/// <summary>
+/// Brings the schema forward in one transaction, so that a failure in the middle leaves the database as it was. EF's own way commits
+/// each migration alone and marks its turn with a row, which stays behind when the program is killed and then blocks every later start.
+/// </summary>
+internal sealed class Schema(StorageContext context)
+{
+    private readonly string[] _known = [.. context.Database.GetMigrations()];
+
+    /// <summary>The migrations that a database has been through, oldest first; null when its tables are not this program's.</summary>
+    public static List<string>? AppliedTo(SqliteConnection connection)
+    {
+        var tables = connection.Column("SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite_%'");
+        if (tables.Count == 0)
+            return [];
+
+        return tables.Contains(HistoryRepository.DefaultTableName) && tables.Contains("Rigs")
+            ? connection.Column($"SELECT MigrationId FROM \"{HistoryRepository.DefaultTableName}\" ORDER BY MigrationId")
+            : null;
+    }
+
+    public bool IsNewest(List<string> applied) => applied.SequenceEqual(_known);
+
+    public bool IsNewerThanProgram(List<string> applied) => applied.Except(_known).Any();
+
+    /// <summary>Runs what is missing. To be called within a transaction, with foreign keys off.</summary>
+    /// <exception cref="InvalidDataException">A row afterwards refers to one that is not there.</exception>
+    public void BringForward(SqliteConnection connection, List<string> applied)
+    {
+        var from = applied.Count == 0 ? Migration.InitialDatabase : applied[^1];
+        connection.Run(context.GetService<IMigrator>().GenerateScript(from, options: MigrationsSqlGenerationOptions.NoTransactions));
+        if (connection.Column("PRAGMA foreign_key_check").Count > 0)
+            throw new InvalidDataException("After the migration, rows refer to others that are not there.");
+    }
+}

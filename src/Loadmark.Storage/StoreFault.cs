@@ -1,0 +1,26 @@
+namespace Loadmark.Storage;
+
+/// <summary>Why the store cannot be opened, or a change cannot be kept.</summary>
+public enum StoreFault
+{
+    /// <summary>The folder or the file cannot be made, found or written: rights, a read-only disk, a file in its place.</summary>
+    NotWritable,
+
+    /// <summary>There is no space left on the disk.</summary>
+    DiskFull,
+
+    /// <summary>The file is something other than a database of this program.</summary>
+    NotADatabase,
+
+    /// <summary>The database is damaged.</summary>
+    Damaged,
+
+    /// <summary>The database was written by a newer version of this program.</summary>
+    NewerSchema,
+
+    /// <summary>Another program keeps the database to itself for too long.</summary>
+    Busy,
+
+    /// <summary>The disk failed in some other way.</summary>
+    Disk,
+}

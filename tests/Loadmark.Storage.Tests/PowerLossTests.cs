@@ -1,0 +1,109 @@
+using System.Diagnostics;
+using Loadmark.Storage.Tests.Children;
+
+namespace Loadmark.Storage.Tests;
+
+/// <summary>The program is killed (SIGKILL) at any moment; what it said is saved is there afterwards.</summary>
+public sealed class PowerLossTests : IDisposable
+{
+    private const int Times = 30;
+
+    private readonly TemporaryFolder _folder = new();
+    private readonly CancellationToken _token = TestContext.Current.CancellationToken;
+
+    public void Dispose() => _folder.Dispose();
+
+    [Fact]
+    public async Task No_saved_edit_is_lost_and_none_is_half_there()
+    {
+        var chance = new Random(20261125);
+        Guid id;
+        using (var store = await _folder.OpenAsync())
+            id = (await store.AddAsync("0", Child.TextAfter(0), _token)).Id;
+
+        var atWork = 0;
+        for (var time = 0; time < Times; time++)
+        {
+            var (first, last) = await KillWhileSavingAsync(id, TimeSpan.FromMilliseconds(chance.Next(0, 60)));
+            atWork += last > first + 1 ? 1 : 0;
+
+            Assert.Equal("ok", Outside.Ask(_folder.Database, "PRAGMA integrity_check"));
+            using var store = await _folder.OpenAsync();
+            var rig = (await store.FindAsync(id, _token))!;
+            var edits = int.Parse(rig.Name);
+
+            // What it said is saved, and at most the one that it was about to say.
+            Assert.InRange(edits, last, last + 1);
+            Assert.Equal((Child.TextAfter(edits), edits + 1), (rig.Text, rig.Revision));
+            Assert.Equal($"{Math.Min(edits, RigStore.EditsKept)}", Outside.Ask(_folder.Database, "SELECT COUNT(*) FROM Edits"));
+        }
+
+        // The child was killed at work, not while it was starting.
+        Assert.InRange(atWork, Times / 2, Times);
+        await UndoAllAsync(id);
+    }
+
+    [Fact]
+    public async Task Killed_while_the_database_is_being_made_it_opens_the_next_time()
+    {
+        var chance = new Random(20261126);
+        var made = 0;
+        var longest = await TimeToMakeAsync();
+        for (var time = 0; time < Times; time++)
+        {
+            using var folder = new TemporaryFolder();
+            using (var child = ChildProcess.Start("open", folder.Path))
+            {
+                Assert.Equal("starting", await child.StandardOutput.ReadLineAsync(_token));
+                await Task.Delay(longest * chance.NextDouble() * 1.5, _token);
+                child.Kill();
+                await child.WaitForExitAsync(_token);
+            }
+
+            using var store = new RigStore(folder.Path, TimeProvider.System);
+            var opening = await store.OpenAsync(_token);
+            Assert.Null(opening.Trouble);
+            made += opening.WasCreated ? 0 : 1;
+            await store.AddAsync("rig", "rig: rig\n", _token);
+        }
+
+        Assert.InRange(made, 1, Times - 1);
+    }
+
+    private async Task<TimeSpan> TimeToMakeAsync()
+    {
+        using var folder = new TemporaryFolder();
+        using var child = ChildProcess.Start("open", folder.Path);
+        Assert.Equal("starting", await child.StandardOutput.ReadLineAsync(_token));
+        var clock = Stopwatch.StartNew();
+        Assert.Equal("created True", await child.StandardOutput.ReadLineAsync(_token));
+        return clock.Elapsed;
+    }
+
+    private async Task<(int First, int Last)> KillWhileSavingAsync(Guid id, TimeSpan after)
+    {
+        using var child = ChildProcess.Start("save", _folder.Path, $"{id}");
+        var first = int.Parse((await child.StandardOutput.ReadLineAsync(_token))!);
+        await child.StandardOutput.ReadLineAsync(_token);
+        await Task.Delay(after, _token);
+        child.Kill();
+        var rest = await child.StandardOutput.ReadToEndAsync(_token);
+        await child.WaitForExitAsync(_token);
+
+        // The last line may be cut short.
+        var lines = rest[..(rest.LastIndexOf('\n') + 1)].Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        return (first, lines.Length == 0 ? first + 1 : int.Parse(lines[^1]));
+    }
+
+    private async Task UndoAllAsync(Guid id)
+    {
+        using var store = await _folder.OpenAsync();
+        var rig = (await store.FindAsync(id, _token))!;
+        while (rig.UndoWhat is not null)
+        {
+            var edits = int.Parse(rig.Name);
+            rig = (await store.UndoAsync(id, rig.Revision, _token)).Rig!;
+            Assert.Equal(($"{edits - 1}", Child.TextAfter(edits - 1)), (rig.Name, rig.Text));
+        }
+    }
+}

@@ -1,0 +1,33 @@
+using Loadmark.Storage.Entities;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Infrastructure;
+using Microsoft.EntityFrameworkCore.Migrations;
+
+namespace Loadmark.Storage.Tests.Schemas;
+
+/// <summary>The first released migration, as a later program has it among its own.</summary>
+[DbContext(typeof(StorageContext))]
+[Migration("20261125190152_Rigs")]
+internal sealed class AsReleased : Storage.Migrations.Rigs;
+
+/// <summary>A later one that makes a table anew, which SQLite does by dropping the old; rows that refer to it are to stay.</summary>
+[DbContext(typeof(StorageContext))]
+[Migration("29990101000000_Tomorrow")]
+internal sealed class Tomorrow : Storage.Migrations.Rigs
+{
+    protected override void Up(MigrationBuilder migrationBuilder)
+    {
+        migrationBuilder.AddColumn<string>("Owner", "Rigs", "TEXT", nullable: false, defaultValue: "nobody");
+        migrationBuilder.AlterColumn<string>("Name", "Rigs", "TEXT", nullable: true, oldClrType: typeof(string), oldType: "TEXT");
+    }
+
+    protected override void BuildTargetModel(ModelBuilder modelBuilder)
+    {
+        base.BuildTargetModel(modelBuilder);
+        modelBuilder.Entity(typeof(RigRow).FullName!, rig =>
+        {
+            rig.Property<string>("Owner").IsRequired().HasColumnType("TEXT");
+            rig.Property<string>("Name").IsRequired(false);
+        });
+    }
+}
