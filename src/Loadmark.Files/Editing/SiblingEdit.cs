@@ -11,7 +11,7 @@ internal sealed class SiblingEdit(SourceText source, Splices splices, NodeText w
 {
     /// <summary>Arranges the siblings as wanted. Changes within those that stay are made before.</summary>
     /// <param name="wanted">What is to be there, in order.</param>
-    /// <param name="isApart">Whether an empty line goes before each new one that takes several lines.</param>
+    /// <param name="isApart">Whether an empty line goes between a new one and the one before, where either takes several lines.</param>
     /// <returns>Whether it can be done.</returns>
     public bool Arrange(List<Wanted> wanted, bool isApart = false)
     {
@@ -38,7 +38,7 @@ internal sealed class SiblingEdit(SourceText source, Splices splices, NodeText w
             else if (last < 0)
                 leading.Add(TextOf(one, moved));
             else
-                AddAfter(siblings[last], TextOf(one, moved), isApart && one.Value is not null && !NodeText.IsInline(one.Value));
+                AddAfter(siblings[last], TextOf(one, moved), isApart && (!NodeText.IsInline(one.Value!) || source.LineEnd(siblings[last].Start) < siblings[last].End));
         }
 
         return leading.Count == 0 || AddBefore(kept.Count == 0 ? -1 : kept.Min(), leading);
