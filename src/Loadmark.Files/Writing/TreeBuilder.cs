@@ -16,8 +16,14 @@ internal sealed class TreeBuilder : IEmitter
     /// <exception cref="ArgumentException">The rig has a figure that no text reads back as.</exception>
     public static MappingNode TreeOf(Rig rig)
     {
+        return TreeOf(yaml => RigFileWriter.WriteRig(yaml, rig));
+    }
+
+    /// <summary>The tree of a group that is written.</summary>
+    public static MappingNode TreeOf(Action<YamlWriter> write)
+    {
         var builder = new TreeBuilder();
-        RigFileWriter.WriteRig(new YamlWriter(builder), rig);
+        write(new YamlWriter(builder));
         return (MappingNode)builder._root!;
     }
 
