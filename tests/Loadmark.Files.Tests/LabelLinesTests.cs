@@ -124,6 +124,8 @@ public sealed class LabelLinesTests
     {
         var text = string.Join('\n', Enumerable.Range(0, EntryReading.MostLines + 5).Select(n => $"A{n}: 9V"));
         Assert.Contains("these are 2005 lines; at most 2000", Loads(text).Problem, StringComparison.Ordinal);
+        Assert.Contains("these are 2005 lines", Loads(text.Replace('\n', '\r')).Problem, StringComparison.Ordinal);
+        Assert.Equal("a row has more than 100 cells", Loads(string.Concat(Enumerable.Repeat("9V\t", 300_000))).Problem);
         Assert.Contains("over 1 million characters", Loads(new string('x', 1_100_000)).Problem, StringComparison.Ordinal);
     }
 

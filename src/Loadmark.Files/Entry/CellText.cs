@@ -20,11 +20,15 @@ internal static class CellText
         foreach (var row in rows)
         {
             foreach (var cell in row)
-                csv.WriteField(CellGuard.GuardOrEmpty(cell));
+                WriteCell(csv, CellGuard.GuardOrEmpty(cell));
             csv.EndRecord();
         }
 
         csv.Flush();
         return text.ToString();
     }
+
+    /// <summary>Spaces at the ends count where they are in quotes; without, they are what people put in between.</summary>
+    private static void WriteCell(CsvWriter csv, string cell) =>
+        csv.WriteField(cell, cell.AsSpan().Trim(" \t").Length < cell.Length ? CsvQuoting.Always : CsvQuoting.WhenNeeded);
 }

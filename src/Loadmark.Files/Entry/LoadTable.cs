@@ -27,6 +27,8 @@ public static class LoadTable
         var rows = TableRow.Read(text, out var separator);
         if (rows.Count == 0)
             return new EntryReading([], [], null);
+        if (rows.Exists(row => row.Cells.Length > TableRow.MostCells))
+            return EntryReading.Failed($"a row has more than {TableRow.MostCells} cells");
         if (TableColumns.ByName(rows[0], ColumnNames.OfLoads) is { } named)
             return new EntryReading([.. new LoadRows(named, separator, existing).Read(rows[1..])], [.. named], null);
         var columns = ColumnContent.Recognise(rows);

@@ -32,7 +32,7 @@ internal sealed record SourceLine(int Number, string Text)
     {
         if (text.Length > RigFileReader.MostBytes)
             return "this is over 1 million characters; enter less at once";
-        var lines = 1 + text.AsSpan().Count('\n');
+        var lines = 1 + text.AsSpan().Count('\n') + text.AsSpan().Count('\r');
         return lines > EntryReading.MostLines + 1 && Split(text).Count is > EntryReading.MostLines and var count
             ? $"these are {count} lines; at most {EntryReading.MostLines} are read at once"
             : null;

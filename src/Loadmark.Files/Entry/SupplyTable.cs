@@ -33,6 +33,8 @@ public static class SupplyTable
         var rows = TableRow.Read(text, out var separator);
         if (rows.Count == 0)
             return new EntryReading([], [], null);
+        if (rows.Exists(row => row.Cells.Length > TableRow.MostCells))
+            return EntryReading.Failed($"a row has more than {TableRow.MostCells} cells");
         if (TableColumns.ByName(rows[0], ColumnNames.OfSupplies) is not { } columns || !columns.Exists(column => column.Becomes == "supply"))
             return EntryReading.Failed($"the first row must name the columns, 'supply' among them; the names are {string.Join(", ", ColumnNames.OfSupplies.Keys)}");
         return new EntryReading([.. new SupplyRows(columns, separator, existing).Read(rows[1..])], [.. columns], null);

@@ -9,6 +9,9 @@ namespace Loadmark.Files.Entry;
 /// <param name="Problem">What is wrong with its quotation marks or its size; null when nothing is.</param>
 internal sealed record TableRow(SourceLine Source, ScalarNode[] Cells, string? Problem)
 {
+    /// <summary>The most cells of a row.</summary>
+    public const int MostCells = 100;
+
     /// <summary>The text of a cell without the apostrophe that keeps it from being a formula; null of an empty one.</summary>
     /// <param name="index">Which; one past the row's end is empty.</param>
     public string? Text(int index) => index >= 0 && index < Cells.Length ? CellGuard.Unguard(Cells[index].Value) : null;
