@@ -16,8 +16,8 @@ public sealed partial class EnteringPageTests
     [InlineData("supply-table")]
     public void The_examples_come_out_as_shown(string kind)
     {
-        var example = Example().Matches(Page).Single(match => match.Groups[1].Value == kind);
-        var text = example.Groups[2].Value;
+        var example = Example().Matches(Page).Single(match => match.Groups["kind"].Value == kind);
+        var text = example.Groups["text"].Value;
         var reading = kind switch
         {
             "loads" => LabelLines.Read(text, new EntryTarget(EntryKind.Loads, [])),
@@ -26,7 +26,7 @@ public sealed partial class EnteringPageTests
             "table" => LoadTable.Read(text, []),
             _ => SupplyTable.Read(text, []),
         };
-        var shown = Row().Matches(Page[example.Index..].Split("\n## ")[0].Split("\nA table of")[0]).Select(match => (match.Groups[1].Value, match.Groups[2].Value)).ToList();
+        var shown = Row().Matches(Page[example.Index..].Split("\n## ")[0].Split("\nA table of")[0]).Select(match => (match.Groups["of"].Value, match.Groups["is"].Value)).ToList();
         var columns = kind == "table" ? reading.Columns.Select(column => (column.Name!, column.Becomes ?? "left out")) : [];
         Assert.Equal(columns.Concat(reading.Rows.Select(row => ($"{row.Line}", Say(row)))), shown);
     }
@@ -42,9 +42,9 @@ public sealed partial class EnteringPageTests
         return $"outlets {string.Join(", ", row.Outlets.Select(outlet => outlet.Id))}{(row.IsIdProposed ? ", a proposed id" : "")}";
     }
 
-    [GeneratedRegex(@"```([a-z-]+)\n(.*?)\n```", RegexOptions.Singleline, 1000)]
+    [GeneratedRegex(@"```(?<kind>[a-z-]+)\n(?<text>.*?)\n```", RegexOptions.Singleline, 1000)]
     private static partial Regex Example();
 
-    [GeneratedRegex(@"^\| (?!line|column|---)(.*?) \| (.*) \|$", RegexOptions.Multiline, 1000)]
+    [GeneratedRegex(@"^\| (?!line|column|---)(?<of>.*?) \| (?<is>.*) \|$", RegexOptions.Multiline, 1000)]
     private static partial Regex Row();
 }

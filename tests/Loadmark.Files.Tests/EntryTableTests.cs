@@ -18,7 +18,7 @@ public sealed class EntryTableTests
                 var reading = LoadTable.Read(LoadTable.Write(rig.Loads, separator), []);
                 Assert.Equal(rig.Loads, (ValueList<Load>)[.. reading.Rows.Select(row => row.Load!)]);
             },
-            iter: 1_000,
+            iter: 300,
             threads: 2);
 
     [Fact]
@@ -32,7 +32,7 @@ public sealed class EntryTableTests
                 Assert.True(reading.Rows.All(row => row.Refusal is null), text + string.Join('\n', reading.Rows.Select(row => row.Refusal?.Because)));
                 Assert.Equal(rig.Supplies, (ValueList<Supply>)[.. reading.Rows.Select(row => row.Supply!)]);
             },
-            iter: 1_000,
+            iter: 300,
             threads: 2);
 
     [Theory]

@@ -134,7 +134,7 @@ public sealed class LabelLinesTests
     {
         string[] pieces = ["OD-03", ":", " ", "\t", "\n", "\r\n", "\r", "9V", "12mA", "1-4", "\"", ";", ",", "'", "=", "-", "\0", "\ud83d", "🎸", "\u2028", "é", "mA", "tag", "label", "  ", "|", "brick", "INPUT 100-240V~", "volts", "1e9", "99999999999"];
         var random = new Random(5);
-        for (var round = 0; round < 20_000; round++)
+        for (var round = 0; round < 5_000; round++)
         {
             var text = string.Concat(Enumerable.Range(0, random.Next(1, 25)).Select(_ => pieces[random.Next(pieces.Length)]));
             foreach (var kind in Enum.GetValues<EntryKind>())

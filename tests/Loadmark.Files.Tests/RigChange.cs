@@ -21,7 +21,7 @@ internal static class RigChange
         0 => rig with { Loads = Remove(rig.Loads, at) },
         1 => rig with { Loads = Insert(rig.Loads, donor.Loads.Where(one => !rig.Loads.Any(load => load.Id == one.Id)), at) },
         2 => rig with { Loads = Move(rig.Loads, at, to) },
-        3 => rig with { Loads = Change(rig.Loads, at, load => load with { Id = $"new {to}" }) },
+        3 => rig with { Loads = Change(rig.Loads, at, load => rig.Loads.Any(one => one.Id == $"new {to}") ? load : load with { Id = $"new {to}" }) },
         4 => rig with { Loads = Change(rig.Loads, at, load => Mix(load, donor.Loads, to)) },
         5 => rig with { Supplies = Remove(rig.Supplies, at) },
         6 => rig with { Supplies = Insert(rig.Supplies, donor.Supplies.Where(one => !rig.Supplies.Any(supply => supply.Id == one.Id)), at) },
@@ -63,7 +63,7 @@ internal static class RigChange
             supply = supply with { Outlets = Remove(supply.Outlets, mask) };
         if ((mask & 16) != 0)
             supply = supply with { Outlets = Change(Move(supply.Outlets, mask, mask / 3), mask, outlet => outlet with { Bank = null }), Total = donor.Total };
-        return (mask & 32) == 0 ? supply : supply with { Mains = donor.Mains, Outlets = Change(supply.Outlets, mask, outlet => outlet with { Id = $"out {mask}" }) };
+        return (mask & 32) == 0 ? supply : supply with { Mains = donor.Mains, Outlets = Change(supply.Outlets, mask, outlet => supply.Outlets.Any(one => one.Id == $"out {mask}") ? outlet : outlet with { Id = $"out {mask}" }) };
     }
 
     /// <summary>Takes out what now refers to nothing.</summary>

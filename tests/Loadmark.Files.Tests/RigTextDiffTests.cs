@@ -99,7 +99,7 @@ public sealed class RigTextDiffTests
                 Assert.True(update.CommentsKept);
                 Assert.Equal(text.Split("# above").Length, update.Text.Split("# above").Length);
             },
-            iter: 2_000,
+            iter: 500,
             threads: 2);
     }
 

@@ -21,18 +21,12 @@ public static class LoadTable
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(existing);
-        text = text.TrimStart('\uFEFF');
-        if (SourceLine.ProblemOf(text) is { } problem)
-            return EntryReading.Failed(problem);
-        var rows = TableRow.Read(text, out var separator);
-        if (rows.Count == 0)
-            return new EntryReading([], [], null);
-        if (rows.Exists(row => row.Cells.Length > TableRow.MostCells))
-            return EntryReading.Failed($"a row has more than {TableRow.MostCells} cells");
-        if (TableColumns.ByName(rows[0], ColumnNames.OfLoads) is { } named)
-            return new EntryReading([.. new LoadRows(named, separator, existing).Read(rows[1..])], [.. named], null);
-        var columns = ColumnContent.Recognise(rows);
-        return new EntryReading([.. new LoadRows(columns, separator, existing).Read(rows)], [.. columns], null);
+        return TableRow.ReadAll(text, (rows, separator) =>
+        {
+            var named = TableColumns.ByName(rows[0], ColumnNames.OfLoads);
+            var columns = named ?? ColumnContent.Recognise(rows);
+            return new EntryReading([.. new LoadRows(columns, separator, existing).Read(named is null ? rows : rows[1..])], [.. columns], null);
+        });
     }
 
     /// <summary>

@@ -27,17 +27,10 @@ public static class SupplyTable
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(existing);
-        text = text.TrimStart('\uFEFF');
-        if (SourceLine.ProblemOf(text) is { } problem)
-            return EntryReading.Failed(problem);
-        var rows = TableRow.Read(text, out var separator);
-        if (rows.Count == 0)
-            return new EntryReading([], [], null);
-        if (rows.Exists(row => row.Cells.Length > TableRow.MostCells))
-            return EntryReading.Failed($"a row has more than {TableRow.MostCells} cells");
-        if (TableColumns.ByName(rows[0], ColumnNames.OfSupplies) is not { } columns || !columns.Exists(column => column.Becomes == "supply"))
-            return EntryReading.Failed($"the first row must name the columns, 'supply' among them; the names are {string.Join(", ", ColumnNames.OfSupplies.Keys)}");
-        return new EntryReading([.. new SupplyRows(columns, separator, existing).Read(rows[1..])], [.. columns], null);
+        return TableRow.ReadAll(text, (rows, separator) =>
+            TableColumns.ByName(rows[0], ColumnNames.OfSupplies) is { } columns && columns.Exists(column => column.Becomes == "supply")
+                ? new EntryReading([.. new SupplyRows(columns, separator, existing).Read(rows[1..])], [.. columns], null)
+                : EntryReading.Failed($"the first row must name the columns, 'supply' among them; the names are {string.Join(", ", ColumnNames.OfSupplies.Keys)}"));
     }
 
     /// <summary>

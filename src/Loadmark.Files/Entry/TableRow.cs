@@ -10,7 +10,7 @@ namespace Loadmark.Files.Entry;
 internal sealed record TableRow(SourceLine Source, ScalarNode[] Cells, string? Problem)
 {
     /// <summary>The most cells of a row.</summary>
-    public const int MostCells = 100;
+    private const int MostCells = 100;
 
     /// <summary>The text of a cell without the apostrophe that keeps it from being a formula; null of an empty one.</summary>
     /// <param name="index">Which; one past the row's end is empty.</param>
@@ -19,13 +19,22 @@ internal sealed record TableRow(SourceLine Source, ScalarNode[] Cells, string? P
     /// <summary>A text at the place of a cell.</summary>
     public ScalarNode Node(int index, string text) => new(Cells[Math.Min(index, Cells.Length - 1)].Start, text, isPlain: false);
 
-    /// <summary>All rows of a text.</summary>
-    /// <param name="text">The text, within the limits of <see cref="SourceLine.ProblemOf"/>.</param>
-    /// <param name="separator">What parts the cells.</param>
-    public static List<TableRow> Read(string text, out char separator)
+    /// <summary>Takes a text apart and reads its rows, unless it is too large or has none.</summary>
+    /// <param name="text">The text; a byte order mark at its start is passed over.</param>
+    /// <param name="read">Reads the rows, of which there is one at least; it is told what parts the cells.</param>
+    public static EntryReading ReadAll(string text, Func<List<TableRow>, char, EntryReading> read)
     {
+        text = text.TrimStart('\uFEFF');
+        if (SourceLine.ProblemOf(text) is { } problem)
+            return EntryReading.Failed(problem);
         var table = CsvTable.Read(text, new ErrorList(""), isExact: true);
-        separator = table.Separator;
+        if (table.Rows.Exists(row => row.Length > MostCells))
+            return EntryReading.Failed($"a row has more than {MostCells} cells");
+        return table.Rows.Count == 0 ? new EntryReading([], [], null) : read(RowsOf(text, table), table.Separator);
+    }
+
+    private static List<TableRow> RowsOf(string text, CsvTable table)
+    {
         var starts = table.Rows.ConvertAll(row => text.AsSpan(0, row[0].Start.Index).LastIndexOfAny('\r', '\n') + 1);
         var rows = new List<TableRow>(starts.Count);
         for (var index = 0; index < starts.Count; index++)
