@@ -1,5 +1,7 @@
 using Loadmark.Core.Rigs;
 using Loadmark.Files.Editing;
+using Loadmark.Files.Trees;
+using Loadmark.Files.Writing;
 
 namespace Loadmark.Files;
 
@@ -32,5 +34,41 @@ public static class RigFileEditor
         if (after.Rig != before.Rig with { Wired = wired })
             throw new InvalidOperationException("This file is written in a way that cannot be edited without changing more than the wiring; save the rig anew instead.");
         return edited;
+    }
+
+    /// <summary>
+    /// Changes a text so that it reads as a rig. Only what differs is touched: entries are added in their place, removed, moved
+    /// and renamed, and of an entry that stays only the keys that differ. Spelling, order of keys, comments, spacing and line
+    /// ends of all else stay. Works for block YAML, flow YAML and JSON.
+    /// </summary>
+    /// <param name="text">The text of a rig file. One that cannot be read, such as an empty one, is written anew.</param>
+    /// <param name="rig">What it is to say.</param>
+    /// <returns>
+    /// The new text, the same where nothing differs. It has been read and found to be the rig. Where a small change is not
+    /// possible, a larger piece is written anew, at last the whole file.
+    /// </returns>
+    /// <exception cref="ArgumentException">The rig is one that no rig file holds (see <see cref="RigFileWriter.Write"/>).</exception>
+    public static RigTextUpdate Update(string text, Rig rig)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        ArgumentNullException.ThrowIfNull(rig);
+        var before = RigFileReader.Read(text, "rig").Rig;
+        if (before == rig)
+            return new RigTextUpdate(text, CommentsKept: true);
+        if (before is null)
+            return new RigTextUpdate(RigFileWriter.Write(rig), CommentsKept: false);
+
+        var mark = text.StartsWith('\uFEFF') ? "\uFEFF" : "";
+        var plain = text[mark.Length..];
+        var root = (MappingNode)TreeReader.Read(plain, new ErrorList("rig"))!;
+        var (old, wanted) = (TreeBuilder.TreeOf(before), TreeBuilder.TreeOf(rig));
+        foreach (var scope in (ReadOnlySpan<EditScope>)[EditScope.Keys, EditScope.Entries, EditScope.Sections])
+        {
+            if (TreeEdit.Apply(plain, root, old, wanted, scope) is { } edited && RigFileReader.Read(edited, "rig").Rig == rig)
+                return new RigTextUpdate(mark + edited, scope == EditScope.Keys || CommentList.HoldsAll(edited, plain));
+        }
+
+        var anew = RigFileWriter.Write(rig);
+        return new RigTextUpdate(mark + anew, CommentList.HoldsAll(anew, plain));
     }
 }

@@ -17,6 +17,19 @@ public static class RigFileWriter
     {
         ArgumentNullException.ThrowIfNull(rig);
         var yaml = new YamlWriter();
+        WriteRig(yaml, rig);
+        var text = yaml.Finish();
+        var reading = RigFileReader.Read(text, rig.Name);
+        if (reading.Rig is null)
+            throw new ArgumentException($"The rig cannot be written as a rig file. {reading.Errors[0].Message}", nameof(rig));
+        if (reading.Rig != rig)
+            throw new ArgumentException("The rig cannot be written as a rig file: some of it would read back differently.", nameof(rig));
+        return text;
+    }
+
+    /// <summary>Writes the keys of a rig. Whether it reads back is for the caller to check.</summary>
+    internal static void WriteRig(YamlWriter yaml, Rig rig)
+    {
         yaml.BeginGroup();
         yaml.Entry("rig", rig.Name);
         if (rig.Mains is { } mains)
@@ -38,13 +51,6 @@ public static class RigFileWriter
         }
 
         yaml.EndGroup();
-        var text = yaml.Finish();
-        var reading = RigFileReader.Read(text, rig.Name);
-        if (reading.Rig is null)
-            throw new ArgumentException($"The rig cannot be written as a rig file. {reading.Errors[0].Message}", nameof(rig));
-        if (reading.Rig != rig)
-            throw new ArgumentException("The rig cannot be written as a rig file: some of it would read back differently.", nameof(rig));
-        return text;
     }
 
     private static void WriteNamed<T>(YamlWriter yaml, string key, ValueList<T> things, Action<YamlWriter, T> write)

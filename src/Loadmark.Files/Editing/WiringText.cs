@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 using Loadmark.Core.Rigs;
 using Loadmark.Files.Keys;
@@ -57,25 +56,9 @@ internal static class WiringText
         {
             if (i > 0)
                 text.Append(", ");
-            Quoted(text, values[i]);
+            text.Append(NodeText.Quoted(values[i]));
         }
 
         text.Append(values.Count == 1 ? "" : "]");
-    }
-
-    private static void Quoted(StringBuilder text, string value)
-    {
-        text.Append('"');
-        foreach (var character in value)
-        {
-            if (character is '"' or '\\')
-                text.Append('\\').Append(character);
-            else if (char.IsControl(character) || character is '\u2028' or '\u2029' or '\uFEFF')
-                text.Append("\\u").Append(((int)character).ToString("x4", CultureInfo.InvariantCulture));
-            else
-                text.Append(character);
-        }
-
-        text.Append('"');
     }
 }

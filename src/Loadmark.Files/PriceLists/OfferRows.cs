@@ -2,6 +2,7 @@ using Loadmark.Core.Nameplates;
 using Loadmark.Core.Offers;
 using Loadmark.Core.Rigs;
 using Loadmark.Files.Reading;
+using Loadmark.Files.Tables;
 using Loadmark.Files.Texts;
 using Loadmark.Files.Trees;
 

@@ -6,9 +6,6 @@ namespace Loadmark.Files.Tables;
 /// <summary>A table of numbers as comma-separated text (RFC 4180, with line feeds) that spreadsheets read as numbers.</summary>
 public static class FigureTable
 {
-    /// <summary>Characters with which spreadsheets take a text for a formula.</summary>
-    private const string FormulaStarts = "=+-@\t\r";
-
     /// <summary>Writes a table.</summary>
     /// <param name="head">The names of the columns; one that would be taken for a formula gets an apostrophe before it.</param>
     /// <param name="rows">The rows, each with a number for each column; what is not a number is left empty.</param>
@@ -19,7 +16,7 @@ public static class FigureTable
         using var text = new StringWriter(CultureInfo.InvariantCulture);
         using var csv = CsvWriter.Create(text, new CsvWriterOptions { NewLine = "\n" }, leaveOpen: true);
         foreach (var name in head)
-            csv.WriteField(name.Length > 0 && FormulaStarts.Contains(name[0]) ? $"'{name}" : name);
+            csv.WriteField(CellGuard.Guard(name));
         csv.EndRecord();
         foreach (var row in rows)
         {

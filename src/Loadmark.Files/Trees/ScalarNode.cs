@@ -6,6 +6,9 @@ internal sealed class ScalarNode(Spot start, string value, bool isPlain) : Node(
     /// <summary>The text, without quotes and escapes.</summary>
     public string Value { get; } = value;
 
+    /// <summary>Whether it stands without quotes.</summary>
+    public bool IsPlain => isPlain;
+
     /// <inheritdoc/>
     public override bool IsNull => isPlain && (Value is "" or "~" or "null" or "Null" or "NULL");
 

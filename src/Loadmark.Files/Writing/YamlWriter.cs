@@ -9,13 +9,20 @@ namespace Loadmark.Files.Writing;
 internal sealed class YamlWriter
 {
     private readonly StringBuilder _text = new();
-    private readonly Emitter _emitter;
+    private readonly IEmitter _emitter;
 
-    /// <summary>Begins a document.</summary>
+    /// <summary>Begins a document that becomes a text.</summary>
     public YamlWriter()
+        : this(null)
+    {
+    }
+
+    /// <summary>Begins a document that goes elsewhere.</summary>
+    /// <param name="emitter">What takes it; null when it is to become a text.</param>
+    public YamlWriter(IEmitter? emitter)
     {
         var output = new StringWriter(_text, CultureInfo.InvariantCulture) { NewLine = "\n" };
-        _emitter = new Emitter(output, new EmitterSettings().WithIndentedSequences().WithBestWidth(int.MaxValue).WithMaxSimpleKeyLength(1000).WithNewLine("\n"));
+        _emitter = emitter ?? new Emitter(output, new EmitterSettings().WithIndentedSequences().WithBestWidth(int.MaxValue).WithMaxSimpleKeyLength(1000).WithNewLine("\n"));
         _emitter.Emit(new StreamStart());
         _emitter.Emit(new DocumentStart(null, null, isImplicit: true));
     }
@@ -80,7 +87,7 @@ internal sealed class YamlWriter
     }
 
     /// <summary>Ends the document.</summary>
-    /// <returns>All that was written.</returns>
+    /// <returns>All that was written as text.</returns>
     public string Finish()
     {
         _emitter.Emit(new DocumentEnd(isImplicit: true));
