@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Loadmark.Planning.Problem;
 using Loadmark.Planning.Splitting;
 
@@ -36,7 +37,7 @@ public sealed class RigSplitterTests
     public void A_lead_that_several_parts_want_keeps_them_together_unless_there_are_enough(string lead, int expected)
     {
         var parts = Split(Loads + $"leads:\n  extra: {lead}\n");
-        Assert.Equal(expected, parts.Count);
+        Assert.Equal(expected, parts.Length);
     }
 
     /// <summary>With the chain used twice both parts would be fed.</summary>
@@ -78,7 +79,7 @@ public sealed class RigSplitterTests
     {
         const string text = "rig: In line\nloads:\n  A: { label: 9 V DC 20 mA }\n  B: { label: 18 V DC 20 mA }\n  C: { label: 27 V DC 20 mA }\n"
             + "supplies:\n  S1: { outlets: { 1: 9 V DC 100 mA } }\n  S2: { outlets: { 1: 18 V DC 100 mA } }\n";
-        Assert.Equal(2, Split(text).Count);
+        Assert.Equal(2, Split(text).Length);
         Assert.Single(Split(text + "leads:\n  in line: { type: series }\n"));
     }
 
@@ -88,7 +89,7 @@ public sealed class RigSplitterTests
         const string pinned = "leads:\n  in line: { type: series }\nwired:\n  - { from: [S1/1, S2/1], joined: series, lead: in line, to: C, pinned: true }\n";
         const string text = "rig: In line\nloads:\n  A: { label: 9 V DC 20 mA }\n  B: { label: 18 V DC 20 mA }\n  C: { label: 27 V DC 20 mA }\n"
             + "supplies:\n  S1: { isolated: true, outlets: { 1: 9 V DC 100 mA, 2: 9 V DC 100 mA } }\n  S2: { isolated: true, outlets: { 1: 18 V DC 100 mA, 2: 18 V DC 100 mA } }\n";
-        Assert.Equal(2, Split(text).Count);
+        Assert.Equal(2, Split(text).Length);
         Assert.Single(Split(text + pinned));
     }
 
@@ -103,7 +104,7 @@ public sealed class RigSplitterTests
         Assert.All(plan.Objective.Items, static level => Assert.True(level.IsProven));
     }
 
-    private static IReadOnlyList<RigPart> Split(string text) => new RigSplitter(new PlanProblemBuilder(Rigs.Read(text)).Build(null)).Split();
+    private static ImmutableArray<RigPart> Split(string text) => new RigSplitter(new PlanProblemBuilder(Rigs.Read(text)).Build(null)).Split();
 
     private static string Describe(RigPart part) =>
         $"{string.Join(' ', part.Rig.Loads.Items.Select(static load => load.Id))} / {string.Join(' ', part.Rig.Supplies.Items.Select(static supply => supply.Id))}";
