@@ -106,13 +106,33 @@ internal sealed class Annealing
         return Math.Max(0.4 * _weights[(Level)level], 0.05);
     }
 
-    private bool Try() => _random.Next(100) switch
+    private bool Try() => _random.Next(_wiring.Levels[Level.Unfed] > 0 ? 110 : 100) switch
     {
         < 45 => Relocate(),
         < 80 => Exchange(),
         < 92 => Shift(),
-        _ => ExchangeStands(),
+        < 100 => ExchangeStands(),
+        _ => Substitute(),
     };
+
+    /// <summary>A dark load is fed anywhere, and another goes dark for it, whose place then is free.</summary>
+    private bool Substitute()
+    {
+        var other = _random.Next(_wiring.Count);
+        if (_wiring.FeedOf(other) is null)
+            return false;
+        var dark = _random.Next(_wiring.Count);
+        while (_wiring.FeedOf(dark) is not null)
+            dark = (dark + 1) % _wiring.Count;
+        _move.Take(other);
+        if (_wiring.Feeds.Count > 0 && _random.Next(2) == 0)
+            return _move.Put(dark, _wiring.Feeds[_random.Next(_wiring.Feeds.Count)]);
+        var berths = _space.Berths[_wiring.GroupOf(dark).Index];
+        if (berths.Length == 0)
+            return false;
+        var berth = berths[_random.Next(berths.Length)];
+        return _move.Put(dark, berth.Stand, berth.Ends);
+    }
 
     /// <summary>One load to another feed, or to one of its own.</summary>
     private bool Relocate()
