@@ -53,7 +53,7 @@ public sealed class PartedSearchTests(ITestOutputHelper output)
     {
         // Chains enough for all, so that nobody vies for them.
         var chains = Enumerable.Range(2, 4).Select(static plugs => new Lead { Id = $"chain of {plugs}", Type = LeadType.DaisyChain, Plugs = plugs, Count = 99 }).ToList();
-        var parts = Enumerable.Range(1, 6).Select(part => Tests.Rigs.Read(new FleetRig(part, 14, isShort: part == 3).ToString()) with { Leads = part == 1 ? [.. chains] : [] }).ToList();
+        var parts = Enumerable.Range(1, 6).Select(part => Tests.Rigs.Read(new FleetRig(part, 14, isShort: false).ToString()) with { Leads = part == 1 ? [.. chains] : [] }).ToList();
         var rig = PartedRig.Of(parts, byPolarity: false);
         var clock = Stopwatch.StartNew();
         var plan = RigPlanner.Plan(rig, new PlanOptions { TimeLimit = TimeSpan.FromMinutes(2) }, TestContext.Current.CancellationToken);
