@@ -6,7 +6,10 @@ public sealed record PlanOptions
     /// <summary>The supplies that may be used; null for all.</summary>
     public IReadOnlySet<string>? Only { get; init; }
 
-    /// <summary>Told what is being looked for, each time that changes; null for nobody. It is called on the planning thread.</summary>
+    /// <summary>
+    /// Told what is being looked for, each time that changes; null for nobody. It is called on the planning thread. Of a rig that
+    /// falls into parts that have nothing to do with one another, each part is looked at by itself.
+    /// </summary>
     public IProgress<PlanProgress>? Progress { get; init; }
 
     /// <summary>How long to look at the most; ten seconds unless set.</summary>

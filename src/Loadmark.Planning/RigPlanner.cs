@@ -1,8 +1,8 @@
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 using Loadmark.Planning.Decoding;
-using Loadmark.Planning.Problem;
 using Loadmark.Planning.Searching;
+using Loadmark.Planning.Splitting;
 
 namespace Loadmark.Planning;
 
@@ -36,8 +36,8 @@ public static class RigPlanner
         return Search(rig, options, cancellation).FeedsAll();
     }
 
-    private static PlanSearch Search(Rig rig, PlanOptions options, CancellationToken cancellation) =>
-        new(rig, new PlanProblemBuilder(rig).Build(options.Only), options, TimeProvider.System, cancellation);
+    private static PartedSearch Search(Rig rig, PlanOptions options, CancellationToken cancellation) =>
+        new(rig, options, TimeProvider.System, cancellation);
 
     private static PlanResult Describe(Candidate plan)
     {

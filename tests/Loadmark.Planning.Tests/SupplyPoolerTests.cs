@@ -33,7 +33,7 @@ public sealed class SupplyPoolerTests(ITestOutputHelper output)
             using var solver = new LevelSolver(new WiringModel(easier), [], TimeSpan.FromMinutes(1), TimeProvider.System, null, TestContext.Current.CancellationToken);
             var best = new BruteForce(rig, null).Run();
             var levels = Candidate.Of(rig, best.BestRig!.Wired!.Value, []).Units();
-            var ideal = solver.Ideal();
+            var ideal = solver.Ideal([]);
             Assert.True(ideal.AsSpan().SequenceCompareTo(levels) <= 0, $"seed {seed}: {string.Join(' ', ideal)} is above {string.Join(' ', levels)}");
             var answer = solver.Solve(null, levels, TimeSpan.FromMinutes(1));
             Assert.True(answer.Levels.AsSpan().SequenceCompareTo(levels) <= 0);

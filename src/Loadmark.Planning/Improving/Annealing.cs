@@ -16,14 +16,15 @@ internal sealed class Annealing
     private const int Patience = 256;
 
     private readonly WiringSpace _space;
-    private readonly LiveWiring _wiring;
-    private readonly Move _move;
+    private LiveWiring _wiring;
+    private Move _move;
     private readonly Weights _weights;
     private readonly Random _random;
     private readonly Func<bool> _isOver;
     private readonly List<int> _crew = [];
     private readonly List<int> _other = [];
     private double _cost;
+    private FoundWiring _lately;
 
     /// <summary>Prepares.</summary>
     /// <param name="space">What wirings are made of.</param>
@@ -38,14 +39,25 @@ internal sealed class Annealing
         _weights = new Weights(wiring.Count);
         _random = new Random(seed);
         _isOver = isOver;
-        Best = FoundWiring.Of(wiring);
+        Best = _lately = FoundWiring.Of(wiring);
     }
 
     /// <summary>How many loads there are.</summary>
     public int Loads => _wiring.Count;
 
-    /// <summary>The best wiring met.</summary>
+    /// <summary>The best wiring of all that it met.</summary>
     public FoundWiring Best { get; private set; }
+
+    /// <summary>How many loads are dark in the best wiring since it last began.</summary>
+    public long Dark => _lately.Levels[(int)Level.Unfed];
+
+    /// <summary>Begins anew, with other changes than before; the best wiring is kept.</summary>
+    public void Restart()
+    {
+        _wiring = FirstWiring.Of(_space);
+        _move = new Move(_wiring);
+        _lately = FoundWiring.Of(_wiring);
+    }
 
     /// <summary>Improves until nothing can be better, or for so many changes.</summary>
     /// <param name="ideal">A vector of levels that none is better than.</param>
@@ -68,7 +80,7 @@ internal sealed class Annealing
             if (change % Patience == 0 && _isOver())
                 return false;
             _move.Begin();
-            if (!Try())
+            if (!Try(isCrowding))
             {
                 _move.Undo();
                 continue;
@@ -82,9 +94,11 @@ internal sealed class Annealing
             }
 
             _cost = cost;
-            if (_wiring.Levels.Values.SequenceCompareTo(Best.Levels) < 0)
+            if (_wiring.Levels.Values.SequenceCompareTo(_lately.Levels) < 0)
             {
-                Best = FoundWiring.Of(_wiring);
+                _lately = FoundWiring.Of(_wiring);
+                if (_lately.Levels.AsSpan().SequenceCompareTo(Best.Levels) < 0)
+                    Best = _lately;
                 if (Reaches(ideal))
                     return true;
             }
@@ -95,24 +109,47 @@ internal sealed class Annealing
         double CostNow() => isCrowding ? _weights.CrowdingCostOf(_wiring) : _weights.CostOf(_wiring);
     }
 
-    private bool Reaches(ReadOnlySpan<long> ideal) => Best.Levels.AsSpan(0, ideal.Length).SequenceCompareTo(ideal) <= 0;
+    private bool Reaches(ReadOnlySpan<long> ideal) => _lately.Levels.AsSpan(0, ideal.Length).SequenceCompareTo(ideal) <= 0;
 
     /// <summary>Warm enough to trade the first level that is not the best yet, not those before it.</summary>
     private double Hottest(ReadOnlySpan<long> ideal)
     {
         var level = 0;
-        while (Best.Levels[level] == ideal[level])
+        while (_lately.Levels[level] == ideal[level])
             level++;
         return Math.Max(0.4 * _weights[(Level)level], 0.05);
     }
 
-    private bool Try() => _random.Next(100) switch
+    private bool Try(bool isCrowding) => _random.Next(!isCrowding && _wiring.Levels[Level.Unfed] > 0 ? 110 : 100) switch
     {
         < 45 => Relocate(),
         < 80 => Exchange(),
         < 92 => Shift(),
-        _ => ExchangeStands(),
+        < 100 => ExchangeStands(),
+        _ => Substitute(),
     };
+
+    /// <summary>
+    /// A dark load is fed anywhere, and another goes dark for it, whose place then is free. While nothing counts but how many are
+    /// dark an exchange does as well.
+    /// </summary>
+    private bool Substitute()
+    {
+        var other = _random.Next(_wiring.Count);
+        if (_wiring.FeedOf(other) is null)
+            return false;
+        var dark = _random.Next(_wiring.Count);
+        while (_wiring.FeedOf(dark) is not null)
+            dark = (dark + 1) % _wiring.Count;
+        _move.Take(other);
+        if (_wiring.Feeds.Count > 0 && _random.Next(2) == 0)
+            return _move.Put(dark, _wiring.Feeds[_random.Next(_wiring.Feeds.Count)]);
+        var berths = _space.Berths[_wiring.GroupOf(dark).Index];
+        if (berths.Length == 0)
+            return false;
+        var berth = berths[_random.Next(berths.Length)];
+        return _move.Put(dark, berth.Stand, berth.Ends);
+    }
 
     /// <summary>One load to another feed, or to one of its own.</summary>
     private bool Relocate()

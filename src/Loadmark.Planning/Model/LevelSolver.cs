@@ -41,7 +41,7 @@ internal sealed class LevelSolver : IDisposable
     private readonly CancellationToken _cancellation;
     private long _begin;
     private readonly long?[] _gaps = new long?[Enum.GetValues<Level>().Length];
-    private readonly long[] _floors;
+    private long[] _floors;
     private long[]? _values;
     private long[] _levels = [];
     private bool _isProven = true;
@@ -82,19 +82,23 @@ internal sealed class LevelSolver : IDisposable
     /// A vector of levels that no solution's is before in order: each level as the relaxation has it while those before it are
     /// no worse than that. Mostly it is the best there is, or nearly.
     /// </summary>
+    /// <param name="known">The levels of a wiring: where one is nothing and those before it are as low as can be, the relaxation need not be asked.</param>
     /// <param name="last">The last level wanted.</param>
     /// <returns>As many levels as the time allowed.</returns>
-    public long[] Ideal(Level last = Level.Capacity)
+    public long[] Ideal(ReadOnlySpan<long> known, Level last = Level.Capacity)
     {
         var ideal = new List<long>();
         var isOnFloor = true;
+        var isKnown = !known.IsEmpty;
         foreach (var level in Enum.GetValues<Level>())
         {
             if (level > last || IsOver)
                 break;
-            var least = _linear.Of(level, Left * ShareOfTime);
+            var isNothing = isKnown && known[(int)level] == _wiring[level].Constant;
+            var least = isNothing ? known[(int)level] : _linear.Of(level, Left * ShareOfTime);
             if (isOnFloor && (int)level < _floors.Length)
                 least = Math.Max(least, _floors[(int)level]);
+            isKnown = isKnown && known[(int)level] == least;
             isOnFloor &= (int)level < _floors.Length && least == _floors[(int)level];
             ideal.Add(least);
             _linear.Hold(level, long.MinValue, least);
@@ -104,6 +108,10 @@ internal sealed class LevelSolver : IDisposable
             _linear.Hold(level, long.MinValue, long.MaxValue);
         return [.. ideal];
     }
+
+    /// <summary>Takes into account what is proven since.</summary>
+    /// <param name="floors">As in the beginning.</param>
+    public void Raise(long[] floors) => _floors = floors;
 
     /// <summary>Solves all levels, or as many as the time allows.</summary>
     /// <param name="start">A solution to begin with; null where only its levels are known.</param>

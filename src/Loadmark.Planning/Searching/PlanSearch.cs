@@ -28,6 +28,21 @@ internal sealed class PlanSearch
     /// <summary>So many loads make a model that tells alike supplies apart too large to be of use.</summary>
     private const int Large = 80;
 
+    /// <summary>Changes for each load before anything is known.</summary>
+    private const int FirstEffort = 100;
+
+    /// <summary>Changes for each load in the first of several attempts.</summary>
+    private const int ShortEffort = 400;
+
+    /// <summary>Changes for each load in all attempts together, the first time; then twice as many each time.</summary>
+    private const int LeastEffort = 1_600;
+
+    /// <summary>Changes for each load in all attempts together.</summary>
+    private const int MostEffort = 12_800;
+
+    /// <summary>Changes for each load of a large rig in one attempt.</summary>
+    private const int LargeEffort = 6_400;
+
     private readonly Rig _rig;
     private readonly PlanProblem _problem;
     private readonly PlanOptions _options;
@@ -38,7 +53,9 @@ internal sealed class PlanSearch
     private readonly WiringSpace _space;
     private readonly Annealing _annealing;
     private readonly bool _isPooled;
-    private int _effort = 400;
+    private readonly Dictionary<LoadGrain, PlanProblem> _merged = [];
+    private readonly Dictionary<PlanProblem, PlanProblem> _pooled = new(ReferenceEqualityComparer.Instance);
+    private int _effort;
     private LoadMerger? _merger;
     private Candidate? _best;
 
@@ -59,24 +76,28 @@ internal sealed class PlanSearch
         _isPooled = problem.AlikeSupplies.Length > 0 || problem.SlotLeads.Any(static leads => leads.Length > 1);
         _space = new WiringSpace(problem);
         _annealing = new Annealing(_space, FirstWiring.Of(_space), 1, () => IsOver);
+        _effort = IsLarge ? ShortEffort : LeastEffort;
     }
 
     private TimeSpan Left => _options.TimeLimit - _time.GetElapsedTime(_begin);
+
+    private bool IsLarge => _annealing.Loads > Large;
 
     private bool IsOver => Left <= TimeSpan.Zero || _cancellation.IsCancellationRequested;
 
     /// <summary>Finds the best wiring, or the best that the time allows.</summary>
     public Candidate Best()
     {
-        foreach (var problem in Relaxed())
-        {
-            if (Relax(problem) is { } found)
-                return found;
-        }
+        _annealing.Run(_floors.Ideal, FirstEffort * _annealing.Loads);
+        var coarsest = Coarsest();
+        var model = new WiringModel(coarsest);
+        using var solver = Solver(coarsest, model);
+        if ((Relax(solver) ?? RelaxFinest(coarsest)) is { } met)
+            return met;
 
         foreach (var problem in Grains())
         {
-            if (Settle(problem) is { } found)
+            if ((problem == coarsest ? Settle(problem, model, solver) : Settle(problem)) is { } found)
                 return found;
         }
 
@@ -116,14 +137,11 @@ internal sealed class PlanSearch
     private bool LeavesDark(PlanProblem problem)
     {
         using var solver = Solver(problem, new WiringModel(problem));
-        return solver.Ideal(Level.Unfed) is [> 0, ..];
+        return solver.Ideal([], Level.Unfed) is [> 0, ..];
     }
 
-    /// <summary>Every draw told apart, and only what is alike pooled: the most that a relaxation can say.</summary>
-    private PlanProblem Finest() => _isPooled ? SupplyPooler.Pool(_problem) : _problem;
-
-    /// <summary>Looks for a wiring that feeds everything: whether something stays dark decides what must be told apart.</summary>
-    private void FeedAll(int effort) => _annealing.Run(new long[_annealing.Best.Levels.Length], effort * _annealing.Loads, Level.Unfed);
+    /// <summary>Looks for a wiring that feeds all that is not proven to stay dark: whether something does decides what must be told apart.</summary>
+    private void FeedAll(int effort) => _annealing.Run(_floors.Ideal, effort * _annealing.Loads, Level.Unfed);
 
     /// <summary>
     /// The problem with loads merged and all that is alike pooled, then with loads told apart more and more, and at last as it
@@ -131,42 +149,69 @@ internal sealed class PlanSearch
     /// </summary>
     private IEnumerable<PlanProblem> Grains()
     {
-        var isLarge = _annealing.Loads > Large;
         foreach (var ratio in Ratios)
         {
             if (IsOver)
                 yield break;
 
             var merged = ratio == 1 ? _problem : Merge(ratio);
-            if (ratio != 1 && merged.Loads.Length > WorthMerging * _problem.Loads.Length)
+            if (ratio != 1 && !IsWorthMerging(merged))
                 continue;
-            if (_isPooled && (isLarge || ratio == Ratios[0]))
-                yield return SupplyPooler.Pool(merged);
-            if (!_isPooled || !isLarge)
+            if (_isPooled && (IsLarge || ratio == Ratios[0]))
+                yield return Pool(merged);
+            if (!_isPooled || !IsLarge)
                 yield return merged;
         }
     }
 
-    /// <summary>The problem with loads merged; priorities matter only where something stays dark.</summary>
-    private PlanProblem Merge(decimal ratio) => (_merger ??= new LoadMerger(_problem)).Merge(new LoadGrain(ratio, _annealing.Best.Levels[0] > 0));
+    private bool IsWorthMerging(PlanProblem merged) => merged.Loads.Length <= WorthMerging * _problem.Loads.Length;
 
-    /// <summary>The problems whose relaxations are quick to ask: the coarsest, and the finest.</summary>
-    private IEnumerable<PlanProblem> Relaxed()
+    /// <summary>The problem with loads merged; priorities matter only where something stays dark.</summary>
+    private PlanProblem Merge(decimal ratio)
+    {
+        var grain = new LoadGrain(ratio, _annealing.Best.Levels[0] > 0);
+        if (!_merged.TryGetValue(grain, out var merged))
+            _merged.Add(grain, merged = (_merger ??= new LoadMerger(_problem)).Merge(grain));
+        return merged;
+    }
+
+    private PlanProblem Pool(PlanProblem problem)
+    {
+        if (!_pooled.TryGetValue(problem, out var pooled))
+            _pooled.Add(problem, pooled = SupplyPooler.Pool(problem));
+        return pooled;
+    }
+
+    /// <summary>The problem that is the quickest to ask.</summary>
+    private PlanProblem Coarsest()
     {
         var merged = Merge(Ratios[0]);
-        yield return _isPooled ? SupplyPooler.Pool(merged) : merged;
-        if (merged.Loads.Length < _problem.Loads.Length && !IsOver)
-            yield return Finest();
+        return _isPooled ? Pool(merged) : IsWorthMerging(merged) ? merged : _problem;
+    }
+
+    /// <summary>Every draw told apart, and only what is alike pooled: the most that a relaxation can say.</summary>
+    private PlanProblem Finest() => _isPooled ? Pool(_problem) : _problem;
+
+    /// <summary>
+    /// The best wiring where the relaxation with every draw told apart proves it so; else null. Of a rig that is not large a search
+    /// with draws merged takes no longer, and says more.
+    /// </summary>
+    private Candidate? RelaxFinest(PlanProblem coarsest)
+    {
+        if (!IsLarge || IsOver || coarsest.Loads.Length == _problem.Loads.Length)
+            return null;
+        var finest = Finest();
+        using var solver = Solver(finest, new WiringModel(finest));
+        return Relax(solver);
     }
 
     /// <summary>The best wiring where a problem's relaxation alone proves it so; else null.</summary>
-    private Candidate? Relax(PlanProblem problem)
+    private Candidate? Relax(LevelSolver solver)
     {
-        using var solver = Solver(problem, new WiringModel(problem));
         var before = _floors.Levels;
-        _floors.Raise(solver.Ideal());
+        _floors.Raise(solver.Ideal(_annealing.Best.Levels));
         if (_annealing.Best.Levels[0] > _floors.Ideal[0])
-            FeedAll(400);
+            FeedAll(ShortEffort);
         if (_floors.Levels != before)
             Anneal();
         return _floors.AreMetBy(_annealing.Best.Levels) ? BestSoFar() : null;
@@ -177,40 +222,67 @@ internal sealed class PlanSearch
     {
         var model = new WiringModel(problem);
         using var solver = Solver(problem, model);
+        return Settle(problem, model, solver);
+    }
+
+    private Candidate? Settle(PlanProblem problem, WiringModel model, LevelSolver solver)
+    {
+        solver.Raise(_floors.Levels);
         var answer = solver.Solve(HintOf(problem, model), _annealing.Best.Levels, TimeFor(problem));
         _floors.Raise(answer.Floors());
-        Anneal();
         if (_floors.AreMetBy(_annealing.Best.Levels))
             return BestSoFar();
 
-        if (!CanBeDecoded(problem) || answer.Values is not { } values)
-            return null;
-        var candidate = Candidate.Of(_rig, new FeedDecoder(problem, model).Decode(values), answer.Gaps);
-        if (problem == _problem)
-            return answer.IsProven || candidate.IsBetterThan(BestSoFar()) ? candidate : null;
-        if (!candidate.IsSafe)
-            return null;
-        candidate = candidate with { Gaps = _floors.GapsOf(candidate.Units()) };
-        if (candidate.IsProven)
+        // What the search has found may be the wiring itself: it is looked at before anything else is tried.
+        var candidate = CanBeDecoded(problem) && answer.Values is { } values ? Candidate.Of(_rig, new FeedDecoder(problem, model).Decode(values), answer.Gaps) : null;
+        if (problem == _problem && candidate is not null && answer.IsProven)
             return candidate;
-        if (_best is not { } best || candidate.IsBetterThan(best))
-            _best = candidate;
-        return null;
+        if (problem != _problem && candidate is { IsSafe: true })
+        {
+            candidate = candidate with { Gaps = _floors.GapsOf(candidate.Units()) };
+            if (candidate.IsProven)
+                return candidate;
+            if (_best is not { } best || candidate.IsBetterThan(best))
+                _best = candidate;
+        }
+
+        Anneal();
+        if (_floors.AreMetBy(_annealing.Best.Levels))
+            return BestSoFar();
+        return problem == _problem && candidate is not null && candidate.IsBetterThan(BestSoFar()) ? candidate : null;
     }
 
-    /// <summary>Improves the wiring towards what is proven, each time for longer; a large one, where little else helps, the most.</summary>
+    /// <summary>
+    /// Improves the wiring towards what is proven, each time for longer. A large one goes on from where it is; of others many
+    /// short attempts from the beginning find more than a long one.
+    /// </summary>
     private void Anneal()
     {
         var begin = Left;
-        var most = _annealing.Loads > Large ? 6_400 : _effort;
-        for (; _effort <= most; _effort *= 2)
+        if (IsLarge)
         {
-            Report();
-            if (_annealing.Run(_floors.Ideal, _effort * _annealing.Loads) || begin - Left > begin * ShareOfAnnealing)
-                break;
+            while (_effort <= LargeEffort && !Attempt(_effort))
+                _effort *= 2;
+            _effort = Math.Min(_effort, LargeEffort / 4);
+            return;
         }
 
-        _effort = Math.Min(_effort, 1_600);
+        var effort = ShortEffort;
+        for (var spent = 0; spent < _effort && !Attempt(effort); effort = effort * 4 / 3)
+        {
+            spent += effort;
+            _annealing.Restart();
+            if (_annealing.Dark > _floors.Ideal[0])
+                FeedAll(FirstEffort);
+        }
+
+        _effort = Math.Min(2 * _effort, MostEffort);
+
+        bool Attempt(int effort)
+        {
+            Report();
+            return _annealing.Run(_floors.Ideal, effort * _annealing.Loads) || begin - Left > begin * ShareOfAnnealing;
+        }
     }
 
     /// <summary>Tells which level is the first that is not proven yet.</summary>
