@@ -44,7 +44,7 @@ public sealed class ExplanationOracleTests(ITestOutputHelper output)
                 }
             }
 
-            foreach (var change in explanation.Changes)
+            foreach (var change in explanation.Changes.Items.Select(static change => change.Text))
             {
                 changes++;
                 kinds.Add(change.StartsWith("one", StringComparison.Ordinal) ? string.Join(' ', change.Split(' ').Take(3)) : change.StartsWith("take", StringComparison.Ordinal) ? "take off" : "several outlets");

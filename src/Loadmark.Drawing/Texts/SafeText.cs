@@ -7,7 +7,7 @@ namespace Loadmark.Drawing.Texts;
 /// Makes text from files fit for a picture: nothing in it that XML does not allow, that turns the line around or that
 /// piles up over its neighbours.
 /// </summary>
-internal static class SafeText
+public static class SafeText
 {
     private const int MostMarks = 2;
 

@@ -6,9 +6,21 @@ internal sealed class ColumnNames(params (string Key, string[] Names)[] words)
 {
     private static readonly Dictionary<string, string> Units = new(StringComparer.Ordinal)
     {
-        ["v"] = "V", ["volt"] = "V", ["volts"] = "V", ["vdc"] = "V",
-        ["ma"] = "mA", ["milliamp"] = "mA", ["milliamps"] = "mA", ["a"] = "A", ["amp"] = "A", ["amps"] = "A", ["ampere"] = "A", ["amperes"] = "A",
-        ["w"] = "W", ["watt"] = "W", ["watts"] = "W",
+        ["v"] = "V",
+        ["volt"] = "V",
+        ["volts"] = "V",
+        ["vdc"] = "V",
+        ["ma"] = "mA",
+        ["milliamp"] = "mA",
+        ["milliamps"] = "mA",
+        ["a"] = "A",
+        ["amp"] = "A",
+        ["amps"] = "A",
+        ["ampere"] = "A",
+        ["amperes"] = "A",
+        ["w"] = "W",
+        ["watt"] = "W",
+        ["watts"] = "W",
     };
 
     private readonly Dictionary<string, string> _keys =

@@ -134,15 +134,15 @@ public sealed class PlanExplainer
         return core;
     }
 
-    private List<string> Changes(PlanResult plan)
+    private List<PlanChange> Changes(PlanResult plan)
     {
-        var changes = new List<string>();
+        var changes = new List<PlanChange>();
         foreach (var (text, rig) in Candidates(plan))
         {
             if (changes.Count == MostChanges || IsOver)
                 break;
             if (Holds(rig))
-                changes.Add(text + Sharing(rig));
+                changes.Add(new PlanChange(text + Sharing(rig), rig));
         }
 
         return changes;
@@ -161,7 +161,7 @@ public sealed class PlanExplainer
     }
 
     /// <summary>The largest headroom, in whole percents, with which no limit is past it.</summary>
-    private IEnumerable<string> Headrooms(PlanResult plan)
+    private IEnumerable<PlanChange> Headrooms(PlanResult plan)
     {
         if (!plan.Check.Findings.Items.Any(static finding => finding.Rule == ThinHeadroom))
             yield break;
@@ -178,7 +178,7 @@ public sealed class PlanExplainer
         }
 
         if (fits >= 0)
-            yield return $"set headroom to {fits} %: then no limit is past it";
+            yield return new PlanChange($"set headroom to {fits} %: then no limit is past it", _rig with { Headroom = fits / 100m });
     }
 
     private IEnumerable<(string Text, Rig Rig)> Candidates(PlanResult plan)

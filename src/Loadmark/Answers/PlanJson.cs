@@ -21,7 +21,7 @@ internal static class PlanJson
         json.WriteList("feeds", WiredRig.Of(plan.Rig).Feeds, Write);
         json.WriteTexts("unfed", plan.Unfed);
         json.WriteList("reasons", explanation.Reasons, Write);
-        json.WriteTexts("changes", explanation.Changes);
+        json.WriteTexts("changes", [.. explanation.Changes.Items.Select(static change => change.Text)]);
         json.WriteList("objective", plan.Objective, Write);
         json.WriteEndObject();
     }

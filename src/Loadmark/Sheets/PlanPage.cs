@@ -87,7 +87,7 @@ internal static class PlanPage
         {
             sheet.BlankLine().Line(plan.Unfed.Count > 0 ? "Any one of these would mend it (each was tried)" : "If less may stay free (tried)", Ink.Strong);
             foreach (var change in explanation.Changes)
-                sheet.PadTo(Indent).Wrap(change, Indent).EndLine();
+                sheet.PadTo(Indent).Wrap(change.Text, Indent).EndLine();
         }
     }
 

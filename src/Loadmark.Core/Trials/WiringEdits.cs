@@ -1,0 +1,185 @@
+using Loadmark.Core.Ratings;
+using Loadmark.Core.Rigs;
+
+namespace Loadmark.Core.Trials;
+
+/// <summary>Changes to a rig's wiring that keep it whole: no feed is left without loads.</summary>
+public static class WiringEdits
+{
+    /// <summary>The rig with loads taken off whatever feeds them.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="loads">The tags of the loads.</param>
+    public static Rig Unplug(this Rig rig, params IEnumerable<string> loads)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        var off = loads.ToHashSet(StringComparer.Ordinal);
+        return rig.Wired is { } wired ? rig with { Wired = [.. wired.Items.Select(feed => Without(feed, off)).OfType<Feed>()] } : rig;
+    }
+
+    /// <summary>The rig with one feed in another's place.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="index">The feed's place in the wiring, from 0.</param>
+    /// <param name="feed">The feed to be there.</param>
+    public static Rig Replace(this Rig rig, int index, Feed feed)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        return rig with { Wired = new ValueList<Feed>((rig.Wired ?? []).Items.SetItem(index, feed)) };
+    }
+
+    /// <summary>The rig with one feed more.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="feed">The feed.</param>
+    public static Rig Plug(this Rig rig, Feed feed)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        return rig with { Wired = [.. rig.Wired ?? [], feed] };
+    }
+
+    /// <summary>The rig without a load, wherever it is mentioned.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="id">The load's tag.</param>
+    public static Rig RemoveLoad(this Rig rig, string id)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        return rig.Unplug(id) with
+        {
+            Loads = [.. rig.Loads.Items.Where(load => load.Id != id)],
+            Signal = [.. rig.Signal.Items.Where(word => word != id)],
+        };
+    }
+
+    /// <summary>The rig without a supply, and without the feeds that take from it.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="id">The supply's id.</param>
+    public static Rig RemoveSupply(this Rig rig, string id)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        return rig.WithoutFeeds(outlet => outlet.Supply == id) with { Supplies = [.. rig.Supplies.Items.Where(supply => supply.Id != id)] };
+    }
+
+    /// <summary>
+    /// The rig with a supply in another's place. Banks that none of its outlets names go, and so do settings of feeds to voltages that
+    /// their outlets no longer give.
+    /// </summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="index">The supply's place, from 0.</param>
+    /// <param name="supply">The supply to be there, with the same outlets or more.</param>
+    public static Rig PutSupply(this Rig rig, int index, Supply supply)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        ArgumentNullException.ThrowIfNull(supply);
+        var whole = supply with { Banks = [.. supply.Banks.Items.Where(bank => supply.Outlets.Items.Any(outlet => outlet.Bank == bank.Name))] };
+        return rig with
+        {
+            Supplies = new ValueList<Supply>(rig.Supplies.Items.SetItem(index, whole)),
+            Wired = rig.Wired is { } wired ? [.. wired.Items.Select(feed => Fits(feed, whole) ? feed : feed with { At = [] })] : null,
+        };
+    }
+
+    /// <summary>The rig without one outlet, the feeds that take from it, and its bank where no other outlet is of it. A supply keeps at least one outlet.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="gone">The outlet.</param>
+    public static Rig RemoveOutlet(this Rig rig, OutletRef gone)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        return rig.WithoutFeeds(outlet => outlet == gone) with
+        {
+            Supplies = [.. rig.Supplies.Items.Select(supply => supply.Id == gone.Supply && supply.Outlets.Count > 1
+                ? WithoutOutlet(supply, gone.Outlet)
+                : supply)],
+        };
+    }
+
+    /// <summary>The rig without a lead. Feeds that used it keep their loads on a plain one where that has plugs enough, else lose them.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="id">The lead's name.</param>
+    public static Rig RemoveLead(this Rig rig, string id)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        var kept = (rig.Wired ?? []).Items
+            .Where(feed => feed.Lead != id || (feed.To.Count == 1 && feed.From.Count == 1))
+            .Select(feed => feed.Lead == id ? feed with { Lead = null } : feed);
+        return rig with { Leads = [.. rig.Leads.Items.Where(lead => lead.Id != id)], Wired = rig.Wired is null ? null : [.. kept] };
+    }
+
+    /// <summary>The rig with a load's tag changed wherever it is mentioned.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="from">The tag as it is.</param>
+    /// <param name="to">The tag to be; not another load's.</param>
+    public static Rig RenameLoad(this Rig rig, string from, string to)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        string New(string id) => id == from ? to : id;
+        return rig with
+        {
+            Loads = [.. rig.Loads.Items.Select(load => load with { Id = New(load.Id) })],
+            Signal = [.. rig.Signal.Items.Select(New)],
+            Wired = rig.Wired is { } wired ? [.. wired.Items.Select(feed => feed with { To = [.. feed.To.Items.Select(New)] })] : null,
+        };
+    }
+
+    /// <summary>The rig with a supply's id changed wherever it is mentioned.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="from">The id as it is.</param>
+    /// <param name="to">The id to be; not another supply's.</param>
+    public static Rig RenameSupply(this Rig rig, string from, string to)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        return rig with
+        {
+            Supplies = [.. rig.Supplies.Items.Select(supply => supply.Id == from ? supply with { Id = to } : supply)],
+            Wired = rig.Wired is { } wired
+                ? [.. wired.Items.Select(feed => feed with { From = [.. feed.From.Items.Select(outlet => outlet.Supply == from ? outlet with { Supply = to } : outlet)] })]
+                : null,
+        };
+    }
+
+    /// <summary>The rig with a lead's name changed wherever it is mentioned.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="from">The name as it is.</param>
+    /// <param name="to">The name to be; not another lead's.</param>
+    public static Rig RenameLead(this Rig rig, string from, string to)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        return rig with
+        {
+            Leads = [.. rig.Leads.Items.Select(lead => lead.Id == from ? lead with { Id = to } : lead)],
+            Wired = rig.Wired is { } wired ? [.. wired.Items.Select(feed => feed.Lead == from ? feed with { Lead = to } : feed)] : null,
+        };
+    }
+
+    /// <summary>Whether every outlet of a supply that a feed takes from gives the voltage that the feed sets it to.</summary>
+    private static bool Fits(Feed feed, Supply supply)
+    {
+        for (var place = 0; place < feed.From.Count; place++)
+        {
+            if (feed.From[place].Supply != supply.Id || feed.SettingOf(place) is not { } volts
+                || supply.Outlets.Items.FirstOrDefault(outlet => outlet.Id == feed.From[place].Outlet) is not { } outlet)
+                continue;
+            var modes = OutletRating.Of(supply, outlet).Modes;
+            if (!modes.Any(mode => mode.Volts is null || (mode.Volts.Value.Low <= volts && volts <= mode.Volts.Value.High)))
+                return false;
+        }
+
+        return true;
+    }
+
+    /// <summary>A bank that no outlet names would make a rig file that is refused.</summary>
+    private static Supply WithoutOutlet(Supply supply, string id)
+    {
+        var bank = supply.Outlets.Items.FirstOrDefault(outlet => outlet.Id == id)?.Bank;
+        ValueList<Outlet> left = [.. supply.Outlets.Items.Where(outlet => outlet.Id != id)];
+        return supply with { Outlets = left, Banks = [.. supply.Banks.Items.Where(one => one.Name != bank || left.Items.Any(outlet => outlet.Bank == bank))] };
+    }
+
+    private static Rig WithoutFeeds(this Rig rig, Func<OutletRef, bool> isGone) =>
+        rig.Wired is { } wired ? rig with { Wired = [.. wired.Items.Where(feed => !feed.From.Items.Any(isGone))] } : rig;
+
+    private static Feed? Without(Feed feed, HashSet<string> off)
+    {
+        if (!feed.To.Items.Any(off.Contains))
+            return feed;
+        ValueList<string> left = [.. feed.To.Items.Where(id => !off.Contains(id))];
+        return left.Count == 0 ? null : feed with { To = left };
+    }
+}
