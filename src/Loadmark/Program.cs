@@ -3,5 +3,10 @@ using Loadmark.Hosting;
 using Loadmark.Simulation.Checks;
 using Loadmark.Sources;
 
+// The YAML library asks for compiled regular expressions; compiling one costs a command more than all its use there. The page's
+// libraries need code made while it runs, and stay long enough for it to pay.
+if (args is [not ['-', ..], ..])
+    AppContext.SetSwitch("System.Runtime.CompilerServices.RuntimeFeature.IsDynamicCodeSupported", false);
+
 using var interrupts = new Interrupts();
 return LoadmarkCommand.Run(args, Surroundings.OfProcess(interrupts), new RigFileSource(), static (rig, startUp) => RigExamination.Check(rig, new ExaminationOptions { StartUp = startUp }));

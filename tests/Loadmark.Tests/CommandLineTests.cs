@@ -41,6 +41,9 @@ public sealed class CommandLineTests
     [InlineData("There is no command wibble.", "wibble")]
     [InlineData("There is no option --hlep. Did you mean --help?", "--hlep")]
     [InlineData("check needs the path of a rig file.", "check")]
+    [InlineData("--port: expected a number from 0 (any that is free) to 65535, found '70000'.", "--port", "70000")]
+    [InlineData("--port: expected a number from 0 (any that is free) to 65535, found 'x'.", "--port", "x")]
+    [InlineData("the page answers in a browser, not in JSON.", "--json")]
     [InlineData("read needs the text of a nameplate, or - to read lines from standard input.", "read", "--json")]
     public void A_wrong_command_line_is_explained(string complaint, params string[] args)
     {
@@ -58,7 +61,6 @@ public sealed class CommandLineTests
     public void Any_text_may_be_a_nameplate(params string[] text) => Assert.Equal(0, new ProgramRun().Run(["read", .. text]).Code);
 
     [Theory]
-    [InlineData("help-program.txt")]
     [InlineData("help-program.txt", "--help")]
     [InlineData("help-program.txt", "help")]
     [InlineData("help-check.txt", "check", "--help")]
@@ -71,6 +73,24 @@ public sealed class CommandLineTests
         Assert.Equal("", answer.Error);
         Expected.Matches(expected, answer.Output);
     }
+
+    [Fact]
+    public void The_program_alone_opens_the_page()
+    {
+        Assert.Equal(new Request.Page(null, null, OpensBrowser: true), new CommandLine().Parse([]));
+        Assert.Equal(new Request.Page("bench", 8080, OpensBrowser: false), new CommandLine().Parse(["--data", "bench", "--port", "8080", "--no-browser"]));
+    }
+
+    [Theory]
+    [InlineData("asked", "set", "asked")]
+    [InlineData(null, "set", "set")]
+    [InlineData("", "set", "set")]
+    public void Rigs_are_kept_where_one_says(string? asked, string set, string expected) =>
+        Assert.Equal(Path.GetFullPath(expected), Serving.PageOptions.FolderFrom(asked, name => name == "LOADMARK_DATA" ? set : null));
+
+    [Fact]
+    public void Rigs_are_kept_in_the_users_own_data_where_nobody_says() =>
+        Assert.EndsWith("loadmark", Serving.PageOptions.FolderFrom(null, static _ => null), StringComparison.Ordinal);
 
     [Fact]
     public void The_version_is_one_line() => Assert.Matches("^loadmark [0-9]+\\.[0-9]+\\.[0-9]+\n$", new ProgramRun().Run("--version").Output);

@@ -19,9 +19,10 @@ public sealed class LayeringTests
         ["Loadmark.Simulation"] = (["Loadmark.Circuits", "Loadmark.Core"], []),
         ["Loadmark.Files"] = (["Loadmark.Core"], ["CsvHelper", "YamlDotNet"]),
         ["Loadmark.Planning"] = (["Loadmark.Core"], ["Google.OrTools"]),
-        ["Loadmark.Drawing"] = (["Loadmark.Core"], []),
         ["Loadmark.Storage"] = (["Loadmark.Core"], ["Microsoft.EntityFrameworkCore.Sqlite", "Microsoft.EntityFrameworkCore.Design"]),
-        ["Loadmark"] = (["Loadmark.Core", "Loadmark.Files", "Loadmark.Planning", "Loadmark.Simulation"], ["Spectre.Console", "System.CommandLine"]),
+        ["Loadmark.Drawing"] = (["Loadmark.Core"], []),
+        ["Loadmark.Web"] = (["Loadmark.Core", "Loadmark.Drawing", "Loadmark.Files", "Loadmark.Planning", "Loadmark.Simulation", "Loadmark.Storage"], ["MudBlazor"]),
+        ["Loadmark"] = (["Loadmark.Core", "Loadmark.Files", "Loadmark.Planning", "Loadmark.Simulation", "Loadmark.Storage", "Loadmark.Web"], ["Spectre.Console", "System.CommandLine"]),
     };
 
     [Fact]

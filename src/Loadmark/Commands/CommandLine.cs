@@ -1,4 +1,5 @@
 using System.CommandLine.Parsing;
+using System.Globalization;
 using System.CommandLine;
 using Loadmark.Core.Texts;
 
@@ -33,6 +34,9 @@ internal sealed class CommandLine
     private readonly Option<bool> _steady = new("--steady");
     private readonly Option<string> _spread = new("--spread");
     private readonly Option<string> _seed = new("--seed");
+    private readonly Option<string> _data = new("--data");
+    private readonly Option<string> _port = new("--port");
+    private readonly Option<bool> _noBrowser = new("--no-browser");
     private readonly Option<bool> _json = new("--json") { Recursive = true };
     private readonly Option<bool> _help = new("--help", "-h") { Recursive = true };
     private readonly Option<bool> _version = new("--version");
@@ -70,6 +74,9 @@ internal sealed class CommandLine
         _root.Add(_buy);
         _root.Add(_check);
         _root.Add(_read);
+        _root.Add(_data);
+        _root.Add(_port);
+        _root.Add(_noBrowser);
         _root.Add(_json);
         _root.Add(_help);
         _root.Add(_version);
@@ -78,7 +85,7 @@ internal sealed class CommandLine
     /// <summary>The names of the commands.</summary>
     public static IReadOnlyList<string> CommandNames { get; } = ["check", "plan", "buy", "settle", "startup", "netlist", "read", "help"];
 
-    private static IReadOnlyList<string> OptionNames { get; } = ["--json", "--only", "--write", "--prices", "--room", "--all", "--startup", "--csv", "--spread", "--seed", "--out", "--steady", "--help", "--version"];
+    private static IReadOnlyList<string> OptionNames { get; } = ["--json", "--only", "--write", "--prices", "--room", "--all", "--startup", "--csv", "--spread", "--seed", "--out", "--steady", "--data", "--port", "--no-browser", "--help", "--version"];
 
     /// <summary>Reads what was typed after the program's name.</summary>
     public Request Parse(IReadOnlyList<string> typed)
@@ -122,8 +129,17 @@ internal sealed class CommandLine
             Topic.Netlist when parsed.GetValue(_netlisted) is [var rig] =>
                 new Request.Netlist(rig, parsed.GetValue(_out), parsed.GetResult(_steady) is { Implicit: false }),
             Topic.Netlist => new Request.Wrong(topic, "netlist needs the path of one rig file."),
-            _ => new Request.Help(Topic.Program),
+            _ when json => new Request.Wrong(topic, "the page answers in a browser, not in JSON."),
+            _ => Page(parsed),
         };
+    }
+
+    private Request Page(ParseResult parsed)
+    {
+        var typed = parsed.GetValue(_port);
+        if (typed is not null && (!int.TryParse(typed, NumberStyles.None, CultureInfo.InvariantCulture, out var port) || port > ushort.MaxValue))
+            return new Request.Wrong(Topic.Program, $"--port: expected a number from 0 (any that is free) to {ushort.MaxValue}, found '{typed}'.");
+        return new Request.Page(parsed.GetValue(_data), typed is null ? null : int.Parse(typed, CultureInfo.InvariantCulture), parsed.GetResult(_noBrowser) is not { Implicit: false });
     }
 
     /// <summary>Names parted by commas, in one option or several.</summary>

@@ -38,6 +38,8 @@ internal static class LoadmarkCommand
     {
         switch (request)
         {
+            case Request.Page asked:
+                return new PageCommand(around).Run(asked);
             case Request.Check asked:
                 return new CheckCommand(around, rigs, check).Run(asked);
             case Request.Plan asked:

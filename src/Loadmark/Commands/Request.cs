@@ -3,6 +3,12 @@ namespace Loadmark.Commands;
 /// <summary>What the user asked for on the command line.</summary>
 internal abstract record Request
 {
+    /// <summary>Open the page.</summary>
+    /// <param name="Data">The folder to keep rigs in, as typed; null where none was.</param>
+    /// <param name="Port">The port to try first; null where none was typed.</param>
+    /// <param name="OpensBrowser">Whether to open it in a browser.</param>
+    internal sealed record Page(string? Data, int? Port, bool OpensBrowser) : Request;
+
     /// <summary>Check rigs as wired.</summary>
     /// <param name="Rigs">The paths as typed, at least one.</param>
     /// <param name="AlsoStartUp">Whether the first seconds are computed in any case.</param>

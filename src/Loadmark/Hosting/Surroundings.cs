@@ -26,6 +26,9 @@ internal sealed record Surroundings
     /// <summary>Begins to listen for a wish to come to an end; a command that asks for it answers with what it has by then.</summary>
     public Func<CancellationToken> Interruption { get; init; } = static () => CancellationToken.None;
 
+    /// <summary>Reads a variable of the environment; null where it is not set.</summary>
+    public Func<string, string?> Environment { get; init; } = static _ => null;
+
     /// <summary>The clock.</summary>
     public TimeProvider Time { get; init; } = TimeProvider.System;
 
@@ -56,9 +59,10 @@ internal sealed record Surroundings
             Error = Console.Error,
             Input = () => Console.In,
             Interruption = interrupts.Listen,
-            Width = WidthFrom(Environment.GetEnvironmentVariable("COLUMNS"), redirected ? 0 : TerminalWidth()),
-            Colour = TakesColour(redirected, Environment.GetEnvironmentVariable),
-            Debug = Environment.GetEnvironmentVariable("LOADMARK_DEBUG") == "1",
+            Environment = System.Environment.GetEnvironmentVariable,
+            Width = WidthFrom(System.Environment.GetEnvironmentVariable("COLUMNS"), redirected ? 0 : TerminalWidth()),
+            Colour = TakesColour(redirected, System.Environment.GetEnvironmentVariable),
+            Debug = System.Environment.GetEnvironmentVariable("LOADMARK_DEBUG") == "1",
         };
     }
 

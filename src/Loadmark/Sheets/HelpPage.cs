@@ -46,6 +46,7 @@ internal static class HelpPage
     private static void WriteProgram(Sheet sheet)
     {
         Title(sheet, "loadmark", "what feeds what on a player's effects rig, and the proof of it");
+        Entry(sheet, "loadmark", "Open the page, in your browser and for this machine only.");
         Entry(sheet, "loadmark check RIG...", "As wired: is it safe, does it run, what is left?");
         Entry(sheet, "loadmark plan RIG", "What should feed what?");
         Entry(sheet, "loadmark buy RIG", "Which supplies should I buy?");
@@ -54,6 +55,9 @@ internal static class HelpPage
         Entry(sheet, "loadmark netlist RIG", "The same circuit for any SPICE program.");
         Entry(sheet, "loadmark read TEXT", "What does this nameplate say?");
         sheet.BlankLine();
+        Entry(sheet, "--data FOLDER", "The page keeps rigs here; else in LOADMARK_DATA, else in your own data folder.");
+        Entry(sheet, "--port N", "The page's port; one that is taken moves on to the next. 0 takes any that is free.");
+        Entry(sheet, "--no-browser", "Print the page's address and do not open it.");
         Entry(sheet, "--json", "Answer in JSON, in SI units.");
         Entry(sheet, "--help, -h", "This page, or a command's: loadmark check --help.");
         Entry(sheet, "--version", "The program's version.");

@@ -1,0 +1,33 @@
+using System.Text;
+using Microsoft.AspNetCore.Components.Forms;
+
+namespace Loadmark.Web.Bench;
+
+/// <summary>Reads files that the user chose or dropped.</summary>
+public static class ChosenFile
+{
+    /// <summary>The largest file that is read: 1 MiB.</summary>
+    public const long MostBytes = 1024 * 1024;
+
+    /// <summary>The text of a file.</summary>
+    /// <param name="file">The file. Its name is never used as a path.</param>
+    /// <param name="cancellation">Gives up.</param>
+    /// <returns>The text; null where it is too large or not UTF-8.</returns>
+    public static async Task<string?> ReadTextAsync(IBrowserFile file, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(file);
+        if (file.Size > MostBytes)
+            return null;
+        await using var stream = file.OpenReadStream(MostBytes, cancellation);
+        using var bytes = new MemoryStream();
+        await stream.CopyToAsync(bytes, cancellation);
+        try
+        {
+            return new UTF8Encoding(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true).GetString(bytes.GetBuffer(), 0, (int)bytes.Length);
+        }
+        catch (DecoderFallbackException)
+        {
+            return null;
+        }
+    }
+}

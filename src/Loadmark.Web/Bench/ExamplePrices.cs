@@ -1,0 +1,17 @@
+namespace Loadmark.Web.Bench;
+
+/// <summary>The invented price list that ships as an example, built into this library.</summary>
+internal static class ExamplePrices
+{
+    private const string Name = "examples/harbour-row.prices.csv";
+
+    /// <summary>Its text.</summary>
+    public static string Text
+    {
+        get
+        {
+            using var reader = new StreamReader(typeof(ExamplePrices).Assembly.GetManifestResourceStream(Name) ?? throw new InvalidOperationException($"{Name} is not built in."));
+            return reader.ReadToEnd();
+        }
+    }
+}

@@ -1,0 +1,40 @@
+namespace Loadmark.Web.Bench;
+
+/// <summary>Computes the newest of what is asked for, on another thread; what was asked for before is stopped and forgotten.</summary>
+/// <typeparam name="T">What is computed.</typeparam>
+internal sealed class Newest<T> : IDisposable
+    where T : class
+{
+    private CancellationTokenSource? _stop;
+
+    /// <summary>Computes.</summary>
+    /// <param name="compute">The computation; ends soon after its token is cancelled.</param>
+    /// <returns>What came of it; null where something newer was asked for meanwhile.</returns>
+    public async Task<T?> RunAsync(Func<CancellationToken, T> compute)
+    {
+        _stop?.Cancel();
+        using var stop = new CancellationTokenSource();
+        _stop = stop;
+        try
+        {
+            var result = await Task.Run(() => compute(stop.Token), CancellationToken.None);
+            return _stop == stop ? result : null;
+        }
+        catch (OperationCanceledException)
+        {
+            return null;
+        }
+        finally
+        {
+            if (_stop == stop)
+                _stop = null;
+        }
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        _stop?.Cancel();
+        _stop = null;
+    }
+}

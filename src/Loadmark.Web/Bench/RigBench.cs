@@ -1,0 +1,253 @@
+using System.Collections.Immutable;
+using Loadmark.Core.Checks;
+using Loadmark.Core.Rigs;
+using Loadmark.Files;
+using Loadmark.Simulation.Checks;
+using Loadmark.Storage;
+
+namespace Loadmark.Web.Bench;
+
+/// <summary>
+/// One rig on the bench: as kept, as read, and what the rules say of it. Every edit goes through here: it is checked and shown at once, and
+/// kept before the next one. One page has one bench, and its calls come one at a time.
+/// </summary>
+/// <param name="store">Where rigs are kept.</param>
+public sealed class RigBench(RigStore store) : IDisposable
+{
+    /// <summary>How long an edit waits for the circuit to be solved before it shows without.</summary>
+    private static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(40);
+
+    private readonly Newest<CheckResult> _examination = new();
+
+    /// <summary>Raised after the rig, or what is said of it, has changed.</summary>
+    public event EventHandler? Changed;
+
+    /// <summary>The rig as it is kept; null before one is opened.</summary>
+    public StoredRig? Kept { get; private set; }
+
+    /// <summary>The text of the rig's file, with edits that could not be kept yet.</summary>
+    public string Text { get; private set; } = "";
+
+    /// <summary>The rig as it reads; null when its text cannot be read.</summary>
+    public Rig? Rig { get; private set; }
+
+    /// <summary>What the rules say of the rig; null when its text cannot be read.</summary>
+    public CheckResult? Check { get; private set; }
+
+    /// <summary>
+    /// Whether the circuit of the rig is still being solved. <see cref="Check"/> is then what the nameplates say, with what the circuit said
+    /// before the last edit.
+    /// </summary>
+    public bool IsExamining { get; private set; }
+
+    /// <summary>What keeps the text from being read.</summary>
+    public ImmutableArray<FileError> Errors { get; private set; } = [];
+
+    /// <summary>Why the last edit is not kept, and what to do; null when everything is kept.</summary>
+    public string? Trouble { get; private set; }
+
+    /// <summary>The rig as another window has kept it meanwhile; null unless both have edited it.</summary>
+    public StoredRig? Theirs { get; private set; }
+
+    /// <summary>Whether the last edit had to write the file anew, so that comments in it are gone. Undo brings them back.</summary>
+    public bool LostComments { get; private set; }
+
+    /// <summary>Why the last edit was not taken at all; null when it was.</summary>
+    public string? Refusal { get; private set; }
+
+    /// <summary>One change is kept at a time: a page may send the next edit while the last is on its way to the disk.</summary>
+    private readonly SemaphoreSlim _turn = new(1);
+
+    /// <summary>What the edit that is not kept did.</summary>
+    private string _pending = "";
+
+    /// <summary>Opens a rig.</summary>
+    /// <param name="id">Which one.</param>
+    /// <returns>Whether there is such a rig.</returns>
+    /// <exception cref="StorageException">The medium failed.</exception>
+    public async Task<bool> OpenAsync(Guid id)
+    {
+        if (await store.FindAsync(id) is not { } kept)
+            return false;
+        await TakeAsync(kept);
+        return true;
+    }
+
+    /// <summary>Judges a rig by every rule, as the bench does.</summary>
+    /// <param name="rig">The rig.</param>
+    public static CheckResult Judge(Rig rig) => RigExamination.Check(rig);
+
+    /// <summary>Changes the rig.</summary>
+    /// <param name="what">What the edit does, for the undo button.</param>
+    /// <param name="rig">The rig after it.</param>
+    /// <exception cref="InvalidOperationException">There is no readable rig on the bench.</exception>
+    public Task EditAsync(string what, Rig rig)
+    {
+        if (Rig is null)
+            throw new InvalidOperationException("There is no readable rig on the bench.");
+        if (rig == Rig)
+            return Task.CompletedTask;
+        try
+        {
+            var update = RigFileEditor.Update(Text, rig);
+            LostComments = !update.CommentsKept;
+            return KeepAsync(what, update.Text, rig);
+        }
+        catch (ArgumentException fault)
+        {
+            // A name with characters that no text file holds, and the like.
+            Refusal = fault.Message;
+            Changed?.Invoke(this, EventArgs.Empty);
+            return Task.CompletedTask;
+        }
+    }
+
+    /// <summary>Changes the rig's text.</summary>
+    /// <param name="what">What the edit does, for the undo button.</param>
+    /// <param name="text">The text after it.</param>
+    /// <returns>What keeps the text from being read; when there is anything, nothing is changed.</returns>
+    public async Task<ImmutableArray<FileError>> EditTextAsync(string what, string text)
+    {
+        var reading = RigFileReader.Read(text, "");
+        if (reading.Rig is not { } rig)
+            return reading.Errors;
+        LostComments = false;
+        await KeepAsync(what, text, rig);
+        return [];
+    }
+
+    /// <summary>Takes the last edit back.</summary>
+    public Task UndoAsync() => MoveAsync(store.UndoAsync);
+
+    /// <summary>Brings the last edit that was taken back here again.</summary>
+    public Task RedoAsync() => MoveAsync(store.RedoAsync);
+
+    /// <summary>Tries again to keep what could not be kept.</summary>
+    public Task RetryAsync() => Kept is null ? Task.CompletedTask : SaveAsync(_pending, null);
+
+    /// <summary>Settles that two windows have edited the rig: theirs counts.</summary>
+    public Task TakeTheirsAsync() => Theirs is { } theirs ? TakeAsync(theirs) : Task.CompletedTask;
+
+    /// <summary>Settles that two windows have edited the rig: ours counts, and theirs is one step back.</summary>
+    public Task KeepOursAsync() => Theirs is { } theirs ? SaveAsync(_pending, theirs.Revision) : Task.CompletedTask;
+
+    private async Task MoveAsync(Func<Guid, long, CancellationToken, Task<SaveOutcome>> move)
+    {
+        StoredRig? now = null;
+        await _turn.WaitAsync();
+        try
+        {
+            if (Kept is not { } kept || Trouble is not null || Theirs is not null)
+                return;
+            var outcome = await move(kept.Id, kept.Revision, CancellationToken.None);
+            now = outcome.Rig;
+            if (now is null)
+                Complain("This rig was removed in another window. Export it if you want to keep it.");
+        }
+        catch (StorageException fault)
+        {
+            Complain(fault.Message);
+        }
+        finally
+        {
+            _turn.Release();
+        }
+
+        if (now is not null)
+            await TakeAsync(now);
+    }
+
+    private async Task KeepAsync(string what, string text, Rig rig)
+    {
+        (Text, Refusal) = (text, null);
+        var shown = ShowAsync(rig);
+        if (Kept is not null)
+            await SaveAsync(what, null);
+        await shown;
+    }
+
+    /// <summary>Keeps what is on the bench.</summary>
+    /// <param name="what">What the edit did.</param>
+    /// <param name="over">The revision that it is to follow; null for the one that the bench knows.</param>
+    private async Task SaveAsync(string what, long? over)
+    {
+        var (text, name) = (Text, Rig?.Name ?? Kept!.Name);
+        await _turn.WaitAsync();
+        _pending = what;
+        try
+        {
+            var outcome = await store.SaveAsync(Kept!.Id, over ?? Kept.Revision, name, text, what);
+            switch (outcome)
+            {
+                case { State: SaveState.Saved, Rig: { } now }:
+                    (Kept, Trouble, Theirs) = (now, null, null);
+                    break;
+                case { State: SaveState.Conflict, Rig: { } now }:
+                    Theirs = now;
+                    break;
+                default:
+                    Complain("This rig was removed in another window. Export it if you want to keep it.");
+                    return;
+            }
+        }
+        catch (StorageException fault)
+        {
+            Complain(fault.Message);
+            return;
+        }
+        finally
+        {
+            _turn.Release();
+        }
+
+        Changed?.Invoke(this, EventArgs.Empty);
+    }
+
+    private void Complain(string trouble)
+    {
+        Trouble = trouble;
+        Changed?.Invoke(this, EventArgs.Empty);
+    }
+
+    private async Task TakeAsync(StoredRig kept)
+    {
+        (Kept, Text, Trouble, Theirs, LostComments, Refusal) = (kept, kept.Text, null, null, false, null);
+        var reading = RigFileReader.Read(kept.Text, "");
+        Errors = reading.Errors;
+        if (reading.Rig is { } rig)
+        {
+            await ShowAsync(rig);
+            return;
+        }
+
+        (Rig, Check) = (null, null);
+        Changed?.Invoke(this, EventArgs.Empty);
+    }
+
+    /// <summary>
+    /// Shows a rig. What the nameplates say is there at once; the circuit is solved aside, and where that takes longer than an edit
+    /// should, what it said before stands until it is done.
+    /// </summary>
+    private async Task ShowAsync(Rig rig)
+    {
+        (Rig, Check, Errors, IsExamining) = (rig, Quick(rig), [], true);
+        var examination = _examination.RunAsync(stop => RigExamination.Check(rig, null, stop));
+        if (await Task.WhenAny(examination, Task.Delay(Patience)) != examination)
+            Changed?.Invoke(this, EventArgs.Empty);
+        if (await examination is not { } check)
+            return; // a newer edit shows itself
+        (Check, IsExamining) = (check, false);
+        Changed?.Invoke(this, EventArgs.Empty);
+    }
+
+    private CheckResult Quick(Rig rig)
+    {
+        var known = rig.Loads.Items.Select(static load => load.Id).Concat(rig.Supplies.Items.SelectMany(static supply => supply.Outlets.Items.Select(outlet => $"{supply.Id}/{outlet.Id}"))).ToHashSet(StringComparer.Ordinal);
+        var before = (Check?.Findings ?? []).Items.Where(finding => SimulationRules.All.Any(rule => rule.Name == finding.Rule) && finding.Subjects.Items.All(known.Contains)).ToList();
+        return RigChecker.Check(rig).With(before, []);
+    }
+
+    /// <inheritdoc/>
+    public void Dispose() =>
+        _examination.Dispose(); // not the turn: an edit may be on its way to the disk when its page is closed
+}

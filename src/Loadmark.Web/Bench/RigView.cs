@@ -1,0 +1,132 @@
+using Loadmark.Core.Checks;
+using Loadmark.Core.Rigs;
+using Loadmark.Core.Trials;
+using Loadmark.Drawing.Diagrams;
+
+namespace Loadmark.Web.Bench;
+
+/// <summary>What the parts of one rig's page share: the rig on the bench, what is lit, what is picked, what is shown on trial.</summary>
+/// <param name="bench">The bench.</param>
+public sealed class RigView(RigBench bench)
+{
+    /// <summary>The rig that what is shown follows from.</summary>
+    private Rig? _followed = bench.Rig;
+
+    /// <summary>Raised after anything but the rig itself has changed.</summary>
+    public event EventHandler? Changed;
+
+    /// <summary>The bench.</summary>
+    public RigBench Bench => bench;
+
+    /// <summary>The rig on the bench.</summary>
+    /// <exception cref="InvalidOperationException">Its text cannot be read.</exception>
+    public Rig Rig => bench.Rig ?? throw new InvalidOperationException("There is no readable rig on the bench.");
+
+    /// <summary>What the rules say of the rig on the bench.</summary>
+    /// <exception cref="InvalidOperationException">Its text cannot be read.</exception>
+    public CheckResult Check => bench.Check ?? throw new InvalidOperationException("There is no readable rig on the bench.");
+
+    /// <summary>The ids that are lit in the diagram.</summary>
+    public IReadOnlySet<string> Lit { get; private set; } = new HashSet<string>();
+
+    /// <summary>The outlet that loads are about to be plugged into; null when none is picked.</summary>
+    public OutletRef? Picked { get; private set; }
+
+    /// <summary>What becomes of each load on the picked outlet, in the order of the rig; empty when none is picked.</summary>
+    public IReadOnlyList<Connection> Connections { get; private set; } = [];
+
+    /// <summary>A rig that is shown on trial; null when the diagram shows the rig on the bench.</summary>
+    public RigPreview? Preview { get; private set; }
+
+    /// <summary>Volts and amps that the diagram shows; null for none.</summary>
+    public DiagramReadings? Readings { get; private set; }
+
+    /// <summary>What <see cref="Readings"/> are of, in a few words.</summary>
+    public string ReadingsOf { get; private set; } = "";
+
+    /// <summary>Lights things in the diagram.</summary>
+    /// <param name="ids">Their ids, as findings name them; none to light nothing.</param>
+    public void Light(params IEnumerable<string> ids)
+    {
+        var lit = ids.ToHashSet(StringComparer.Ordinal);
+        if (lit.SetEquals(Lit))
+            return;
+        Lit = lit;
+        Changed?.Invoke(this, EventArgs.Empty);
+    }
+
+    /// <summary>Picks an outlet to plug loads into, or lets go of it.</summary>
+    /// <param name="outlet">The outlet; null, or the one that is picked, to let go.</param>
+    public void Pick(OutletRef? outlet)
+    {
+        Picked = outlet == Picked ? null : outlet;
+        Refresh();
+        Changed?.Invoke(this, EventArgs.Empty);
+    }
+
+    /// <summary>Plugs a load into the picked outlet in the best way there is.</summary>
+    /// <param name="load">The load's tag.</param>
+    /// <returns>Why not; null when it is plugged in.</returns>
+    public async Task<string?> PlugAsync(string load)
+    {
+        if (Connections.FirstOrDefault(connection => connection.Load == load) is not { } connection)
+            return null;
+        if (connection.IsThere)
+            await bench.EditAsync($"unplugging {load}", Rig.Unplug(load));
+        else if (connection.Refusal is { } refusal)
+            return refusal;
+        else
+            await bench.EditAsync($"plugging {connection.Best.What}", connection.Best.Rig);
+        return null;
+    }
+
+    /// <summary>Shows a rig on trial.</summary>
+    /// <param name="preview">The rig; null to show the one on the bench again.</param>
+    public void Show(RigPreview? preview)
+    {
+        Preview = preview;
+        Changed?.Invoke(this, EventArgs.Empty);
+    }
+
+    /// <summary>Takes the rig on trial.</summary>
+    public async Task TakeAsync()
+    {
+        if (Preview is not { } preview)
+            return;
+        Preview = null;
+        await bench.EditAsync(preview.What, preview.Rig);
+        Changed?.Invoke(this, EventArgs.Empty);
+    }
+
+    /// <summary>Shows volts and amps in the diagram.</summary>
+    /// <param name="readings">Them; null for none.</param>
+    /// <param name="of">What they are of, in a few words.</param>
+    public void Show(DiagramReadings? readings, string of = "")
+    {
+        (Readings, ReadingsOf) = (readings, of);
+        Changed?.Invoke(this, EventArgs.Empty);
+    }
+
+    /// <summary>Brings what follows from the rig up to date after it has changed.</summary>
+    public void Follow()
+    {
+        if (!ReferenceEquals(_followed, bench.Rig))
+            (Preview, Readings) = (null, null);
+        _followed = bench.Rig;
+        Refresh();
+    }
+
+    private void Refresh()
+    {
+        if (Picked is { } outlet && bench.Rig is { } rig
+            && rig.Supplies.Items.Any(supply => supply.Id == outlet.Supply && supply.Outlets.Items.Any(one => one.Id == outlet.Outlet)))
+        {
+            // By the nameplates alone: with the circuit solved for every way there is, forty loads would take seconds.
+            Connections = new ConnectionTrials(rig, RigChecker.Check(rig), RigChecker.Check).On(outlet);
+        }
+        else
+        {
+            (Picked, Connections) = (null, []);
+        }
+    }
+}

@@ -1,0 +1,32 @@
+namespace Loadmark.Web.Bench;
+
+/// <summary>
+/// Lets a few solves run at once and makes the others wait, so that many windows cannot bring the machine to a halt. A solve that waits
+/// can be cancelled like one that runs.
+/// </summary>
+/// <param name="most">How many may run at once, 1 or more.</param>
+public sealed class SolveGate(int most) : IDisposable
+{
+    private readonly SemaphoreSlim _room = new(most);
+
+    /// <summary>Runs a solve on another thread, when there is room.</summary>
+    /// <typeparam name="T">The answer.</typeparam>
+    /// <param name="solve">The solve; ends soon after its token is cancelled.</param>
+    /// <param name="cancellation">Ends the wait, or the solve.</param>
+    /// <exception cref="OperationCanceledException">It was cancelled before it began, or the solve gave up.</exception>
+    public async Task<T> RunAsync<T>(Func<CancellationToken, T> solve, CancellationToken cancellation)
+    {
+        await _room.WaitAsync(cancellation);
+        try
+        {
+            return await Task.Run(() => solve(cancellation), CancellationToken.None);
+        }
+        finally
+        {
+            _room.Release();
+        }
+    }
+
+    /// <inheritdoc/>
+    public void Dispose() => _room.Dispose();
+}

@@ -1,0 +1,83 @@
+using System.Text;
+using Loadmark.Drawing.Svg;
+using Loadmark.Files;
+using Loadmark.Files.Entry;
+using Loadmark.Storage;
+using Loadmark.Web.Guarding;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Components.Server;
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Routing;
+using Microsoft.Net.Http.Headers;
+
+namespace Loadmark.Web.Hosting;
+
+/// <summary>The addresses that the page answers at.</summary>
+public static class PageEndpoints
+{
+    private const int LongestFileName = 60;
+
+    /// <summary>Lets in only what the page's own address asks for, and sends every answer with what a browser may do with it.</summary>
+    /// <param name="app">The application; to be called before anything else handles requests.</param>
+    public static IApplicationBuilder UsePageGuards(this IApplicationBuilder app) =>
+        app.UseMiddleware<AnswerHeaders>().UseMiddleware<OwnAddressGuard>().UseRequestLocalization(options =>
+        {
+            // The browser's language where there is a file of texts for it. Numbers and units stay as the trade writes them.
+            options.SetDefaultCulture(PageLanguages.Own).AddSupportedUICultures([.. PageLanguages.In(AppContext.BaseDirectory)]);
+            options.ApplyCurrentCultureToResponseHeaders = true;
+        });
+
+    /// <summary>Maps the page.</summary>
+    /// <param name="routes">Where to.</param>
+    public static IEndpointRouteBuilder MapPage(this IEndpointRouteBuilder routes)
+    {
+        routes.MapStaticAssets();
+        routes.MapGet("/scene.css", static () => Results.Text(SvgStyle.PageCss("html.dark"), "text/css", Encoding.UTF8));
+        routes.MapGet("/rig/{id:guid}/file", ExportAsync);
+        routes.MapGet("/rig/{id:guid}/loads.csv", ExportLoadsAsync);
+        routes.MapRazorComponents<App>().AddInteractiveServerRenderMode(static (ServerComponentsEndpointOptions options) =>
+            options.ContentSecurityFrameAncestorsPolicy = null); // said by AnswerHeaders, for every answer
+        return routes;
+    }
+
+    private static async Task<IResult> ExportAsync(Guid id, RigStore store, HttpContext context)
+    {
+        if (await store.FindAsync(id, context.RequestAborted) is not { } rig)
+            return Results.NotFound();
+
+        return Download(context, rig.Text, "application/yaml", FileNameOf(rig.Name) + ".rig.yaml");
+    }
+
+    private static async Task<IResult> ExportLoadsAsync(Guid id, RigStore store, HttpContext context)
+    {
+        if (await store.FindAsync(id, context.RequestAborted) is not { } kept || RigFileReader.Read(kept.Text, "").Rig is not { } rig)
+            return Results.NotFound();
+
+        // The mark at the start tells spreadsheets that it is UTF-8.
+        return Download(context, "\uFEFF" + LoadTable.Write(rig.Loads), "text/csv", FileNameOf(rig.Name) + ".loads.csv");
+    }
+
+    private static IResult Download(HttpContext context, string text, string type, string name)
+    {
+        context.Response.Headers[HeaderNames.CacheControl] = "no-store";
+        return Results.File(Encoding.UTF8.GetBytes(text), type, name);
+    }
+
+    /// <summary>The stem of a file name that every system takes: the rig's name in plain letters.</summary>
+    private static string FileNameOf(string name)
+    {
+        var plain = new StringBuilder();
+        foreach (var letter in name)
+        {
+            if (char.IsAsciiLetterOrDigit(letter))
+                plain.Append(char.ToLowerInvariant(letter));
+            else if (plain.Length > 0 && plain[^1] != '-')
+                plain.Append('-');
+            if (plain.Length == LongestFileName)
+                break;
+        }
+
+        var stem = plain.ToString().Trim('-');
+        return stem.Length == 0 ? "rig" : stem;
+    }
+}

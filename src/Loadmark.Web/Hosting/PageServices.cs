@@ -1,0 +1,43 @@
+using Loadmark.Storage;
+using Loadmark.Web.Bench;
+using Microsoft.AspNetCore.Components.Server;
+using Microsoft.AspNetCore.DataProtection;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.DependencyInjection.Extensions;
+using MudBlazor.Services;
+
+namespace Loadmark.Web.Hosting;
+
+/// <summary>What the page needs of its host.</summary>
+public static class PageServices
+{
+    /// <summary>A page sends what is typed and pasted in one message: two thousand labels, or a rig's whole text.</summary>
+    private const long LongestMessage = 2 * 1024 * 1024;
+
+    /// <summary>Adds the page.</summary>
+    /// <param name="services">Where to.</param>
+    /// <param name="store">The rigs, opened.</param>
+    /// <param name="opening">What opening them found.</param>
+    /// <param name="limits">How much the page may ask of the machine.</param>
+    public static IServiceCollection AddPage(this IServiceCollection services, RigStore store, StoreOpening opening, PageLimits limits)
+    {
+        ArgumentNullException.ThrowIfNull(limits);
+        services.AddLocalization();
+        services.AddRazorComponents().AddInteractiveServerComponents(static (CircuitOptions options) =>
+        {
+            options.DisconnectedCircuitMaxRetained = 20;
+            options.DisconnectedCircuitRetentionPeriod = TimeSpan.FromMinutes(10);
+        }).AddHubOptions(static options => options.MaximumReceiveMessageSize = LongestMessage);
+        services.AddMudServices();
+        services.AddAntiforgery();
+
+        // What is protected lives as long as the process: nothing of it need be written anywhere.
+        services.AddDataProtection().UseEphemeralDataProtectionProvider();
+        services.TryAddSingleton(TimeProvider.System);
+        services.AddSingleton(store);
+        services.AddSingleton(opening);
+        services.AddSingleton(limits);
+        services.AddSingleton(new SolveGate(limits.SolvesAtOnce));
+        return services;
+    }
+}

@@ -1,0 +1,140 @@
+using Loadmark.Core.Rigs;
+using Loadmark.Drawing.Scenes;
+using Loadmark.Storage;
+using Loadmark.Web.Bench;
+using Loadmark.Web.Parts;
+using Loadmark.Web.Texts;
+using Microsoft.AspNetCore.Components;
+using Microsoft.Extensions.Localization;
+using Microsoft.JSInterop;
+using MudBlazor;
+
+namespace Loadmark.Web.Pages;
+
+/// <summary>One rig: its diagram, and beside it what is being done with it.</summary>
+public sealed partial class RigPage : ComponentBase
+{
+    private static readonly (string Part, string Name)[] Parts =
+        [("", "Findings"), ("gear", "Gear"), ("wire", "Wire"), ("plan", "Plan"), ("start", "Switch on"), ("buy", "Buy"), ("text", "File")];
+
+    private RigBench? _bench;
+    private RigView? _view;
+    private bool _isMissing;
+    private Guid _opened;
+    private IJSObjectReference? _module;
+    private IJSObjectReference? _keys;
+    private DotNetObjectReference<RigPage>? _self;
+
+    /// <summary>The rig.</summary>
+    [Parameter] public Guid Id { get; set; }
+
+    /// <summary>What is being done: empty for the findings, or one of the parts.</summary>
+    [Parameter] public string? Part { get; set; }
+
+    [Inject] private RigStore Store { get; set; } = null!;
+    [Inject] private NavigationManager Address { get; set; } = null!;
+    [Inject] private IJSRuntime Browser { get; set; } = null!;
+    [Inject] private IStringLocalizer<PageText> T { get; set; } = null!;
+
+    [Inject] private ISnackbar Notes { get; set; } = null!;
+    [Inject] private IDialogService Dialogs { get; set; } = null!;
+
+    private bool IsEmpty => _bench?.Rig is { Loads.Count: 0, Supplies.Count: 0 };
+
+    private string Shown => Parts.Any(part => part.Part == Part) ? Part! : "";
+
+    /// <summary>Told by the browser when a key of the whole page is pressed.</summary>
+    /// <param name="key">"undo", "redo" or "keys".</param>
+    [JSInvokable]
+    public Task KeyAsync(string key) => InvokeAsync(() => key switch
+    {
+        "undo" => _bench?.UndoAsync() ?? Task.CompletedTask,
+        "redo" => _bench?.RedoAsync() ?? Task.CompletedTask,
+        _ => (Task)ShowKeysAsync(),
+    });
+
+    /// <inheritdoc/>
+    public async ValueTask DisposeAsync()
+    {
+        _self?.Dispose();
+        _bench?.Dispose();
+        try
+        {
+            if (_keys is not null)
+                await _keys.InvokeVoidAsync("stop");
+        }
+        catch (JSDisconnectedException)
+        {
+            // The browser has gone, and its listeners with it.
+        }
+    }
+
+    /// <inheritdoc/>
+    protected override async Task OnParametersSetAsync()
+    {
+        if (_opened == Id)
+            return;
+        _opened = Id;
+        _bench?.Dispose();
+        var bench = new RigBench(Store);
+        _isMissing = !await bench.OpenAsync(Id);
+        var view = new RigView(bench);
+        bench.Changed += (_, _) => _ = InvokeAsync(() =>
+        {
+            view.Follow();
+            StateHasChanged();
+        });
+        view.Changed += (_, _) => _ = InvokeAsync(StateHasChanged);
+        (_bench, _view) = (bench, view);
+        if (!_isMissing && string.IsNullOrEmpty(Part) && bench.Rig is { Loads.Count: 0 })
+            Address.NavigateTo($"rig/{Id}/gear", replace: true);
+    }
+
+    /// <inheritdoc/>
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        if (!firstRender)
+            return;
+        _self = DotNetObjectReference.Create(this);
+        try
+        {
+            _module = await Browser.InvokeAsync<IJSObjectReference>("import", "./_content/Loadmark.Web/loadmark.js");
+            _keys = await _module.InvokeAsync<IJSObjectReference>("watchKeys", _self);
+        }
+        catch (JSDisconnectedException)
+        {
+            // The browser has gone before the page was whole.
+        }
+    }
+
+    private Task<IDialogReference> ShowKeysAsync() => Dialogs.ShowAsync<KeysDialog>(T["Keys"]);
+
+    private async Task PrintAsync()
+    {
+        if (_module is not null)
+            await _module.InvokeVoidAsync("print");
+    }
+
+    /// <summary>An outlet in the diagram is picked to plug loads into, and with it the loads; anything else is looked up in the gear.</summary>
+    private async Task PickAsync(SceneGroup part)
+    {
+        var view = _view!;
+        switch (part.Kind)
+        {
+            case SubjectKind.Outlet when part.Subject.Split('/', 2) is [var supply, var outlet]:
+                view.Pick(new OutletRef(supply, outlet));
+                if (Shown != "wire")
+                    Address.NavigateTo($"rig/{Id}/wire");
+                break;
+            case SubjectKind.Load when view.Picked is not null && Shown == "wire":
+                if (await view.PlugAsync(part.Subject) is { } refusal)
+                    Notes.Add(refusal, MudBlazor.Severity.Warning);
+                break;
+            case SubjectKind.Load or SubjectKind.Supply or SubjectKind.Lead when part.Subject.Length > 0:
+                view.Light(part.Subject);
+                if (Shown != "gear")
+                    Address.NavigateTo($"rig/{Id}/gear");
+                break;
+        }
+    }
+}

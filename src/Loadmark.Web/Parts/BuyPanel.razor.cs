@@ -1,0 +1,131 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Loadmark.Core.Nameplates;
+using Loadmark.Core.Offers;
+using Loadmark.Core.Rigs;
+using Loadmark.Core.Trials;
+using Loadmark.Drawing.Plots;
+using Loadmark.Drawing.Scenes;
+using Loadmark.Files;
+using Loadmark.Files.PriceLists;
+using Loadmark.Planning.Buying;
+using Loadmark.Web.Bench;
+using Loadmark.Web.Texts;
+using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Components.Forms;
+using Microsoft.Extensions.Localization;
+
+namespace Loadmark.Web.Parts;
+
+/// <summary>Buying from the page.</summary>
+public sealed partial class BuyPanel : ComponentBase, IDisposable
+{
+    private SolveJob<BuyResult, BuyProgress> _job = null!;
+    private string _name = "";
+    private ValueList<Offer>? _offers;
+    private ImmutableArray<FileError> _faults = [];
+    private string _room = "";
+    private string? _roomFault;
+    private int? _chosen;
+
+    /// <summary>The rig's page.</summary>
+    [Parameter, EditorRequired] public RigView View { get; set; } = null!;
+
+    [Inject] private SolveGate Gate { get; set; } = null!;
+    [Inject] private TimeProvider Clock { get; set; } = null!;
+    [Inject] private PageLimits Limits { get; set; } = null!;
+    [Inject] private IStringLocalizer<PageText> T { get; set; } = null!;
+
+    /// <inheritdoc/>
+    public void Dispose() => _job.Dispose();
+
+    /// <inheritdoc/>
+    protected override void OnInitialized() => _job = new SolveJob<BuyResult, BuyProgress>(Gate, () => _ = InvokeAsync(StateHasChanged), Clock);
+
+    private static string Money(decimal price) => price.ToString("0.00", CultureInfo.InvariantCulture);
+
+    private string Shopping(BuyOption option) => option.Purchases.Count == 0
+        ? T["nothing: what is here suffices"]
+        : string.Join(", ", option.Purchases.Items.Select(static purchase => purchase.Count == 1 ? purchase.Offer.Id : $"{purchase.Count} × {purchase.Offer.Id}"));
+
+    private string Says(BuyProgress? at) => at switch
+    {
+        null => T["Looking for the cheapest."],
+        { Planned: { } planned } => T["{0} of {1} options are wired.", planned, at.Found],
+        { Found: 0 } => T["Nothing that costs less than {0} feeds every load.", Money(at.LeastPrice)],
+        _ => T["{0} options below {1}, looking at dearer ones.", at.Found, Money(at.LeastPrice)],
+    };
+
+    private string Says(BuyResult result) => result.Status switch
+    {
+        BuyStatus.Optimal when result.Cheapest is { Purchases.Count: 0 } => T["Nothing need be bought: the supplies there are feed every load."],
+        BuyStatus.Optimal => T["Every load can be fed, and nothing cheaper on the list can do it: proven."],
+        BuyStatus.Feasible => T["Every load can be fed. Whether it can be done for less was not proven in the time."],
+        BuyStatus.Infeasible => T["Nothing on the list feeds every load: proven."],
+        _ => T["Nothing that feeds every load was found in the time."],
+    };
+
+    private Scene FrontPlot(BuyResult result, int width) => PlotDrawing.Draw(new Plot
+    {
+        Title = T["What more money buys"],
+        X = new PlotAxis(T["price"], "") { TakesPrefix = false, FromZero = false },
+        Y = new PlotAxis(T["to spare"], "W") { TakesPrefix = false },
+        Width = width,
+        Height = 260,
+        Spots = [.. result.Front.Items.Select(static (option, index) => new PlotSpot($"{index + 1}", (double)option.Price, (double)option.Spare.Value, (double)(option.MassGrams ?? 0), IsOnFront: true))],
+    });
+
+    private async Task OpenAsync(InputFileChangeEventArgs chosen)
+    {
+        var text = await ChosenFile.ReadTextAsync(chosen.File);
+        Take(chosen.File.Name, text ?? "");
+        if (text is null)
+            _faults = [new FileError("", 1, 1, T["the file is over 1 MiB, or is not a text in UTF-8"].Value)];
+    }
+
+    private void TakeExample() => Take(T["The example list"].Value, ExamplePrices.Text);
+
+    private void Take(string name, string text)
+    {
+        var reading = PriceListReader.Read(text, name);
+        (_name, _offers, _faults) = (name, reading.Offers, reading.Errors);
+        _job.Clear();
+    }
+
+    private async Task BuyAsync()
+    {
+        var room = _room.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Select(NameplateReader.Read).ToList();
+        _roomFault = room.Find(static plate => !plate.Modes.Any(static mode => mode is { Volts: not null, Amps: not null })) is { } vague
+            ? T["“{0}” does not tell a voltage and a current, such as 9 V 300 mA.", vague.Text].Value
+            : null;
+        if (_roomFault is not null || _offers is not { } offers)
+            return;
+        _chosen = null;
+        View.Show((RigPreview?)null);
+        var rig = View.Rig;
+        var options = new BuyOptions { Room = [.. room], Progress = _job, TimeLimit = Limits.SolveTime };
+        await _job.RunAsync(stop => SupplyBuyer.Buy(rig, offers, options, stop));
+        if (_job is { IsRunning: false, Answer.Front.Count: > 0 })
+            Choose(0);
+    }
+
+    private void Choose(int number)
+    {
+        _chosen = _chosen == number ? null : number;
+        View.Show(_chosen is { } chosen && _job.Answer is { } answer ? PreviewOf(answer.Front[chosen]) : null);
+    }
+
+    private async Task TakeAsync(BuyOption option)
+    {
+        var preview = PreviewOf(option);
+        View.Show((RigPreview?)null);
+        await View.Bench.EditAsync(preview.What, preview.Rig);
+    }
+
+    /// <summary>The rig with what is bought, and without the loads that room was kept for.</summary>
+    private RigPreview PreviewOf(BuyOption option)
+    {
+        var rig = (_job.Answer?.Room ?? []).Items.Aggregate(option.Plan.Rig, static (rig, id) => rig.RemoveLoad(id));
+        return new RigPreview(T["putting {0} into the rig", Shopping(option)].Value, rig, RigBench.Judge(rig));
+    }
+}

@@ -1,0 +1,145 @@
+using System.Collections.Immutable;
+using Loadmark.Core.Gear;
+using Loadmark.Core.Ratings;
+using Loadmark.Core.Rigs;
+using Loadmark.Core.Trials;
+using Loadmark.Files.Entry;
+using Loadmark.Web.Bench;
+using Loadmark.Web.Texts;
+using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Components.Forms;
+using Microsoft.Extensions.Localization;
+
+namespace Loadmark.Web.Parts;
+
+/// <summary>Takes many loads or supplies at once.</summary>
+public sealed partial class EntryBox : ComponentBase
+{
+    private const int MostShown = 60;
+    private const int LongestShown = 60;
+
+    private string _text = "";
+    private bool _isTable;
+    private EntryReading? _reading;
+    private string? _added;
+
+    /// <summary>The rig's page.</summary>
+    [Parameter, EditorRequired] public RigView View { get; set; } = null!;
+
+    /// <summary>What it takes: loads or supplies.</summary>
+    [Parameter, EditorRequired] public EntryKind Kind { get; set; }
+
+    [Inject] private IStringLocalizer<PageText> T { get; set; } = null!;
+
+    private string Id => Kind == EntryKind.Loads ? "enter-loads" : "enter-supplies";
+
+    private string Example => Kind == EntryKind.Loads
+        ? "OD-03: 9V DC 12mA centre negative\nDL-02: 9V 300mA"
+        : "brick: INPUT 100-240V~ 50/60Hz\n  1-4: 9 V 150 mA\n  5: 9 V 500 mA; 12 V 400 mA";
+
+    private int Takes => _reading?.Rows.Count(static row => row.Refusal is null) ?? 0;
+
+    private int Refused => _reading?.Rows.Count(static row => row.Refusal is not null) ?? 0;
+
+    private IReadOnlyCollection<string> Existing => Kind == EntryKind.Loads
+        ? [.. View.Rig.Loads.Items.Select(static load => load.Id)]
+        : [.. View.Rig.Supplies.Items.Select(static supply => supply.Id)];
+
+    private static string Short(string text) => text.Length <= LongestShown ? text.Trim() : text[..LongestShown].Trim() + "…";
+
+    private string Says(EntryColumn column) =>
+        $"{column.Name ?? $"{column.Index + 1}"} → {(column.Becomes is { } key ? T[FieldNames.Of(key)] : T["left out"])}{(column.Because.Length > 0 ? $" ({column.Because})" : "")}";
+
+    /// <summary>What a line comes to, each figure with where it came from.</summary>
+    private string Reads(EntryRow row)
+    {
+        if (row.Supply is { } supply)
+            return T[supply.Outlets.Count == 1 ? "{0} outlet: {1}" : "{0} outlets: {1}", supply.Outlets.Count, string.Join("; ", supply.Outlets.Items.Select(outlet => $"{outlet.Id} {Modes(supply, outlet)}"))];
+        if (row.Load is not { } load)
+            return "";
+        var rating = LoadRating.Of(load);
+        var draw = rating.Running is { } running ? $"{running.Value} {Word(running.Origin)}" : T["draw not known"].Value;
+        return $"{rating.Voltage.Value} {Word(rating.Voltage.Origin)}, {draw}, {PolarityText.Of(rating.Polarity.Value)} {Word(rating.Polarity.Origin)}, {T["plug {0}", rating.Plug.Value.Name]} {Word(rating.Plug.Origin)}";
+    }
+
+    private static string Modes(Supply supply, Outlet outlet) =>
+        string.Join(" or ", OutletRating.Of(supply, outlet).Modes.Select(static mode => $"{mode.Volts?.ToString() ?? "?"} {mode.Limit?.Value.ToString() ?? "?"}"));
+
+    private string Word(Origin origin) => origin switch
+    {
+        Origin.Stated => T["stated"],
+        Origin.Measured => T["measured"],
+        Origin.Derived => T["derived"],
+        _ => T["assumed"],
+    };
+
+    private void Typed()
+    {
+        (_isTable, _added) = (false, null);
+        Read();
+    }
+
+    private void Read() => _reading = string.IsNullOrWhiteSpace(_text) ? null
+        : _isTable ? LoadTable.Read(_text, Existing)
+        : LabelLines.Read(_text, new EntryTarget(Kind, Existing));
+
+    private async Task OpenFileAsync(InputFileChangeEventArgs chosen)
+    {
+        _added = null;
+        if (await ChosenFile.ReadTextAsync(chosen.File) is { } text)
+        {
+            (_text, _isTable) = (text, true);
+            Read();
+        }
+        else
+        {
+            _added = T["{0} is over 1 MiB, or is not a text in UTF-8.", chosen.File.Name];
+        }
+    }
+
+    private void Clear() => (_text, _reading, _added) = ("", null, null);
+
+    private async Task AddAsync()
+    {
+        if (_reading is not { } reading)
+            return;
+        var count = Takes;
+        var rig = Kind == EntryKind.Loads
+            ? View.Rig with { Loads = new ValueList<Load>(Put(View.Rig.Loads.Items, reading.Rows.Select(static row => row.Load).OfType<Load>())) }
+            : reading.Rows.Select(static row => row.Supply).OfType<Supply>().Aggregate(View.Rig, Put);
+        var what = Kind == EntryKind.Loads ? T[count == 1 ? "adding {0} load" : "adding {0} loads", count] : T[count == 1 ? "adding {0} supply" : "adding {0} supplies", count];
+
+        // What cannot be taken stays where it was typed.
+        _text = string.Join('\n', reading.Rows.Where(static row => row.Refusal is not null).Select(static row => row.Text));
+        _isTable = false;
+        _added = T["Done: {0}.", what];
+        await View.Bench.EditAsync(what, rig);
+        Read();
+    }
+
+    /// <summary>A supply that replaces another may lack an outlet that something was plugged into.</summary>
+    private static Rig Put(Rig rig, Supply supply)
+    {
+        var index = rig.Supplies.Items.Select(static one => one.Id).ToList().IndexOf(supply.Id);
+        if (index < 0)
+            return rig with { Supplies = [.. rig.Supplies, supply] };
+        var gone = rig.Supplies[index].Outlets.Items.Where(outlet => !supply.Outlets.Items.Any(one => one.Id == outlet.Id)).Select(outlet => new OutletRef(supply.Id, outlet.Id)).ToHashSet();
+        var whole = rig with { Wired = rig.Wired is { } wired ? [.. wired.Items.Where(feed => !feed.From.Items.Any(gone.Contains))] : null };
+        return whole.PutSupply(index, supply);
+    }
+
+    private static ImmutableArray<Load> Put(ImmutableArray<Load> present, IEnumerable<Load> more)
+    {
+        var all = present.ToList();
+        foreach (var load in more)
+        {
+            var index = all.FindIndex(one => one.Id == load.Id);
+            if (index >= 0)
+                all[index] = load;
+            else
+                all.Add(load);
+        }
+
+        return [.. all];
+    }
+}

@@ -1,0 +1,86 @@
+using System.Globalization;
+using Loadmark.Core.Rigs;
+using Loadmark.Planning;
+using Loadmark.Planning.Explaining;
+using Loadmark.Web.Bench;
+using Loadmark.Web.Texts;
+using Microsoft.AspNetCore.Components;
+using Microsoft.Extensions.Localization;
+
+namespace Loadmark.Web.Parts;
+
+/// <summary>Planning from the page.</summary>
+public sealed partial class PlanPanel : ComponentBase, IDisposable
+{
+    private readonly HashSet<string> _without = new(StringComparer.Ordinal);
+    private SolveJob<PlanAnswer, PlanProgress> _job = null!;
+
+    /// <summary>The rig's page.</summary>
+    [Parameter, EditorRequired] public RigView View { get; set; } = null!;
+
+    [Inject] private SolveGate Gate { get; set; } = null!;
+    [Inject] private TimeProvider Clock { get; set; } = null!;
+    [Inject] private PageLimits Limits { get; set; } = null!;
+    [Inject] private IStringLocalizer<PageText> T { get; set; } = null!;
+
+    /// <inheritdoc/>
+    public void Dispose() => _job.Dispose();
+
+    /// <inheritdoc/>
+    protected override void OnInitialized() => _job = new SolveJob<PlanAnswer, PlanProgress>(Gate, () => _ = InvokeAsync(StateHasChanged), Clock);
+
+    private static string Number(decimal value) => value.ToString("0.###", CultureInfo.InvariantCulture);
+
+    private string Says(PlanResult plan)
+    {
+        var fed = plan.Rig.Loads.Count - plan.Unfed.Count;
+        return plan.Status switch
+        {
+            PlanStatus.Optimal => T["Every load is fed, and no wiring is better: proven."],
+            PlanStatus.Feasible => T["Every load is fed; whether a better wiring exists was not proven in the time."],
+            PlanStatus.Infeasible => T["{0} of {1} loads are fed; that more cannot be is proven.", fed, plan.Rig.Loads.Count],
+            _ => T["{0} of {1} loads are fed; whether more could be was not proven in the time.", fed, plan.Rig.Loads.Count],
+        };
+    }
+
+    private void Use(string supply, ChangeEventArgs change)
+    {
+        if (change.Value is true)
+            _without.Remove(supply);
+        else
+            _without.Add(supply);
+    }
+
+    private Task PlanAsync() => PlanAsync(View.Rig, T["planning the wiring"].Value);
+
+    private Task TryAsync(PlanChange change) => PlanAsync(change.Rig with { Wired = View.Rig.Wired, Signal = View.Rig.Signal }, change.Text);
+
+    private async Task PlanAsync(Rig rig, string what)
+    {
+        var before = View.Rig;
+        View.Show((RigPreview?)null);
+        var only = rig.Supplies.Items.Select(static supply => supply.Id).Where(id => !_without.Contains(id)).ToHashSet(StringComparer.Ordinal);
+        var options = new PlanOptions { Only = _without.Count == 0 ? null : only, Progress = _job, TimeLimit = Limits.SolveTime };
+        await _job.RunAsync(stop =>
+        {
+            var plan = RigPlanner.Plan(rig, options, stop);
+            return new PlanAnswer(before, plan, PlanExplainer.Explain(plan, options, stop), what);
+        });
+        if (_job is { IsRunning: false, Fault: null, Answer: { } answer } && !answer.IsStale(View.Rig) && View.Rig != answer.Plan.Rig)
+            View.Show(new RigPreview(answer.What, answer.Plan.Rig, RigBench.Judge(answer.Plan.Rig)));
+    }
+
+    private async Task TakeAsync()
+    {
+        if (_job.Answer is not { } answer)
+            return;
+        View.Show((RigPreview?)null);
+        await View.Bench.EditAsync(answer.What, answer.Plan.Rig);
+    }
+
+    private void LeaveAsync()
+    {
+        _job.Clear();
+        View.Show((RigPreview?)null);
+    }
+}

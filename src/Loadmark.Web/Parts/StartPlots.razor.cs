@@ -1,0 +1,184 @@
+using System.Globalization;
+using Loadmark.Drawing.Plots;
+using Loadmark.Drawing.Scenes;
+using Loadmark.Simulation;
+using Loadmark.Simulation.Starting;
+using Loadmark.Web.Bench;
+using Loadmark.Web.Texts;
+using Microsoft.AspNetCore.Components;
+using Microsoft.Extensions.Localization;
+
+namespace Loadmark.Web.Parts;
+
+/// <summary>The first seconds, drawn.</summary>
+public sealed partial class StartPlots : ComponentBase
+{
+    private const int MostEvents = 16;
+    private const int MostLines = 6;
+    private const double LeastRange = 0.002;
+
+    /// <summary>What is shown at first, s: at least this much, and this many times as long as until the last event.</summary>
+    private const double LeastShown = 0.05;
+    private const double EventShare = 2.5;
+    private const int PlotHeight = 220;
+
+    private StartAnswer? _seen;
+    private string _outlet = "";
+    private double _from;
+    private double _to;
+    private double _cursor;
+
+    /// <summary>The rig's page.</summary>
+    [Parameter, EditorRequired] public RigView View { get; set; } = null!;
+
+    /// <summary>What was computed.</summary>
+    [Parameter, EditorRequired] public StartAnswer Answer { get; set; } = null!;
+
+    [Inject] private IStringLocalizer<PageText> T { get; set; } = null!;
+
+    private List<StartedOutlet> Fed => [.. Answer.Result.Outlets.Items.Where(static outlet => !outlet.IsFree)];
+
+    private IReadOnlyList<string> Loads =>
+        [.. (Answer.Rig.Wired ?? []).Items.Where(feed => feed.From.Items.Any(outlet => outlet.ToString() == _outlet)).SelectMany(static feed => feed.To.Items)];
+
+    private bool IsWhole => _from <= 0 && _to >= Answer.Seconds;
+
+    private string Moment => Seconds(_cursor);
+
+    private string Says
+    {
+        get
+        {
+            var failing = Answer.Result.Loads.Items.Where(static load => load.State != LoadState.Runs).Select(static load => load.Load).ToList();
+            return (failing.Count, Answer.Result.SettledAfter) switch
+            {
+                (0, { } after) => T["Everything comes up and stays up; at rest after {0}.", Seconds((double)after.Value)],
+                (0, null) => T["Everything comes up and stays up."],
+                _ => T["Not everything comes up properly: {0}.", string.Join(", ", failing)],
+            };
+        }
+    }
+
+    private IEnumerable<double> TableTimes =>
+        Enumerable.Range(0, 21).Select(index => _from + ((_to - _from) * index / 20))
+            .Concat(Answer.Result.Events.Items.Where(Concerns).Select(static happening => (double)happening.Time.Value).Where(time => time >= _from && time <= _to).Take(20))
+            .Distinct().Order();
+
+    /// <inheritdoc/>
+    protected override void OnParametersSet()
+    {
+        if (ReferenceEquals(_seen, Answer))
+            return;
+        _seen = Answer;
+        if (!Fed.Exists(outlet => outlet.Outlet.ToString() == _outlet))
+            _outlet = Fed.OrderByDescending(Strain).FirstOrDefault()?.Outlet.ToString() ?? "";
+        Whole();
+
+        // Where all that happens is over in a moment the rest is a flat line; what starts over and over shows in its first rounds.
+        var events = Answer.Result.Events.Items.Where(Concerns).Select(static happening => (double)happening.Time.Value).ToList();
+        if (events.Count > 0)
+            _to = events.Count > MostEvents ? events[MostEvents] : Math.Min(Answer.Seconds, Math.Max(LeastShown, EventShare * events[^1]));
+        GoTo(Math.Min(Answer.Seconds, (double)(Fed.Find(outlet => outlet.Outlet.ToString() == _outlet)?.PeakAt?.Value ?? 0)));
+    }
+
+    /// <summary>Those with loads that do not come up first, then by how near the limit they come.</summary>
+    private double Strain(StartedOutlet outlet)
+    {
+        var feeds = (Answer.Rig.Wired ?? []).Items.Where(feed => feed.From.Items.Contains(outlet.Outlet));
+        var fails = feeds.SelectMany(static feed => feed.To.Items).Any(id => Answer.Result.Loads.Items.Any(load => load.Load == id && load.State != LoadState.Runs));
+        return (fails ? 1000 : 0) + (outlet is { PeakAmps: { } peak, Limit: { Value: > 0 } limit } ? (double)(peak / limit) : 0);
+    }
+
+    private bool Concerns(StartUpEvent happening) => happening.Subject == _outlet || Loads.Contains(happening.Subject);
+
+    private static string Text(double value) => value.ToString("0.######", CultureInfo.InvariantCulture);
+
+    private static string Seconds(double seconds) => new Quantity<Second>(Rounded(seconds)).ToString();
+
+    private static decimal Rounded(double value) => (decimal)Math.Round(value, 5);
+
+    private void Choose(string? outlet)
+    {
+        _outlet = outlet ?? _outlet;
+        View.Light(_outlet);
+    }
+
+    private void Whole() => (_from, _to) = (0, Answer.Seconds);
+
+    private void Zoom(double at, double factor)
+    {
+        var range = Math.Clamp((_to - _from) * factor, LeastRange, Answer.Seconds);
+        var share = _to > _from ? (at - _from) / (_to - _from) : 0.5;
+        _from = Math.Clamp(at - (share * range), 0, Answer.Seconds - range);
+        _to = _from + range;
+    }
+
+    private void Wheel((double At, double Factor) turn) => Zoom(_from + (turn.At * (_to - _from)), turn.Factor);
+
+    private void Point(double share) => GoTo(_from + (share * (_to - _from)));
+
+    private void MoveCursor(ChangeEventArgs change)
+    {
+        if (double.TryParse(change.Value as string, NumberStyles.Float, CultureInfo.InvariantCulture, out var seconds))
+            GoTo(seconds);
+    }
+
+    private void GoTo(double seconds)
+    {
+        _cursor = Math.Clamp(seconds, 0, Answer.Seconds);
+        if (_cursor < _from || _cursor > _to)
+            Whole();
+        View.Show(Answer.ReadingsAt(_cursor), T["volts and amps {0} after switch-on", Moment]);
+    }
+
+    private Scene DrawAmps(int width)
+    {
+        var outlet = Fed.Find(outlet => outlet.Outlet.ToString() == _outlet);
+        var marks = new List<PlotMark>();
+        if (outlet?.Limit is { } limit)
+        {
+            marks.Add(new PlotMark(T["limit"], (double)limit.Value));
+            marks.Add(new PlotMark(T["headroom begins"], (double)(limit.Value * (1 - Answer.Rig.HeadroomInForce))));
+        }
+
+        return PlotDrawing.Draw(new Plot
+        {
+            Title = T["Current of {0}", _outlet],
+            X = TimeAxis,
+            Y = new PlotAxis(T["current"], "A"),
+            Width = width,
+            Height = PlotHeight,
+            Lines = Answer.AmpsOf(_outlet) is { } amps ? [Line(_outlet, amps)] : [],
+            Marks = [.. marks],
+            Cursor = _cursor,
+        });
+    }
+
+    private Scene DrawVolts(int width)
+    {
+        var marks = Loads.Select(load => (load, Answer.ThresholdsOf(load))).Where(static entry => entry.Item2 is not null)
+            .SelectMany(entry => new[] { (Name: "starts from", entry.load, At: entry.Item2!.Value.Starts), (Name: "drops out below", entry.load, At: entry.Item2.Value.Stops) })
+            .Where(static mark => mark.At > 0)
+            .GroupBy(static mark => (mark.Name, mark.At))
+            .Select(group => new PlotMark(Loads.Count == 1 ? T[group.Key.Name].Value : $"{T[group.Key.Name]}: {(group.Count() == Loads.Count ? T["all"].Value : string.Join(", ", group.Select(static mark => mark.load)))}", group.Key.At));
+        return PlotDrawing.Draw(new Plot
+        {
+            Title = T["Voltage at the loads of {0}", _outlet],
+            X = TimeAxis,
+            Y = new PlotAxis(T["voltage"], "V"),
+            Width = width,
+            Height = PlotHeight,
+            Lines = [.. Loads.Take(MostLines).Select(load => (load, Answer.VoltsOf(load))).Where(static entry => entry.Item2 is not null).Select(entry => Line(entry.load, entry.Item2!))],
+            Marks = [.. marks],
+            Cursor = _cursor,
+        });
+    }
+
+    private PlotAxis TimeAxis => new(T["time after switch-on"], "s") { Low = _from, High = _to };
+
+    private PlotLine Line(string name, Waveform series)
+    {
+        var times = Answer.Result.Waveforms.Seconds;
+        return new PlotLine(name, [.. Enumerable.Range(0, times.Length).Where(index => times[index] >= _from && times[index] <= _to).Select(index => new PlotValue(times[index], series.Values[index]))]);
+    }
+}

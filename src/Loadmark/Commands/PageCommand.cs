@@ -1,0 +1,32 @@
+using Loadmark.Hosting;
+using Loadmark.Serving;
+
+namespace Loadmark.Commands;
+
+/// <summary><c>loadmark</c> alone: opens the page.</summary>
+internal sealed class PageCommand(Surroundings around)
+{
+    /// <summary>Serves the page until Ctrl-C.</summary>
+    public int Run(Request.Page request)
+    {
+        var stop = around.Interruption();
+        try
+        {
+            PageServer.RunAsync(
+                new PageOptions
+                {
+                    Folder = PageOptions.FolderFrom(request.Data, around.Environment),
+                    Port = request.Port ?? PageOptions.CommonPort,
+                    OpensBrowser = request.OpensBrowser,
+                },
+                around,
+                stop).GetAwaiter().GetResult();
+        }
+        catch (OperationCanceledException) when (stop.IsCancellationRequested)
+        {
+            // Ctrl-C while it was still beginning.
+        }
+
+        return ExitCode.Fine;
+    }
+}

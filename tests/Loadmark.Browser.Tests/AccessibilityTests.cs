@@ -1,0 +1,86 @@
+using Deque.AxeCore.Commons;
+using Deque.AxeCore.Playwright;
+using Loadmark.Browser.Tests.House;
+
+namespace Loadmark.Browser.Tests;
+
+/// <summary>
+/// axe-core (Deque Systems, the package Deque.AxeCore.Playwright) finds no violation of WCAG 2.2 A and AA, nor of its best practices, on any
+/// page, with things opened, in light and in dark.
+/// </summary>
+public sealed class AccessibilityTests(SharedBrowser browser, ServedPage served) : PageTest(browser, served)
+{
+    private static readonly AxeRunOptions Options = new()
+    {
+        RunOnly = new RunOnlyOptions { Type = "tag", Values = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"] },
+    };
+
+    public static TheoryData<string, string> Parts =>
+        [.. from rig in (string[])[RigPages.Pit, RigPages.Festival] from part in RigPages.Parts select (rig, part.Part)];
+
+    [Theory]
+    [MemberData(nameof(Parts))]
+    public async Task Axe_finds_nothing_on_a_part_of_a_rig(string rig, string part)
+    {
+        var page = (await VisitAsync(new() { ColorScheme = ColorScheme.Light })).Page;
+        await page.OpenPartAsync(await page.AddressOfAsync(rig), part);
+        var closed = await ViolationsAsync(page);
+        await PartOpener.OpenAsync(page, part);
+        AssertNone(closed.Concat(await InBothAsync(page)));
+    }
+
+    [Fact]
+    public async Task Axe_finds_nothing_on_the_list_of_rigs()
+    {
+        var page = (await VisitAsync(new() { ColorScheme = ColorScheme.Light })).Page;
+        await page.OpenRigsAsync();
+        await page.GetByLabel("Choose a file").SetInputFilesAsync(new FilePayload { Name = "bad.yaml", MimeType = "application/yaml", Buffer = "rig: 1\nx: 2\n"u8.ToArray() });
+        await Expect(page.GetByText("bad.yaml is not a rig file that can be read")).ToBeVisibleAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Duplicate " + RigPages.Pit }).First.ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = $"Remove {RigPages.Pit}, copy" }).ClickAsync();
+        await Expect(page.GetByRole(AriaRole.Button, new() { Name = "Bring it back" })).ToBeVisibleAsync();
+        AssertNone(await InBothAsync(page));
+    }
+
+    [Theory]
+    [InlineData("/not-found", "There is no such page")]
+    [InlineData("/rig/00000000-0000-0000-0000-000000000001", "This rig is not here")]
+    public async Task Axe_finds_nothing_on_a_page_about_nothing(string address, string heading)
+    {
+        var page = (await VisitAsync(new() { ColorScheme = ColorScheme.Light })).Page;
+        await page.GotoAsync(address);
+        await Expect(page.GetByRole(AriaRole.Heading, new() { Name = heading })).ToBeVisibleAsync();
+        AssertNone(await InBothAsync(page));
+    }
+
+    [Fact]
+    public async Task Axe_finds_nothing_on_a_new_rig()
+    {
+        var page = (await VisitAsync(new() { ColorScheme = ColorScheme.Light })).Page;
+        var address = await page.ImportAsync("new.yaml", "rig: New\n"u8.ToArray());
+        foreach (var (part, _) in RigPages.Parts.Where(static part => part.Part.Length > 0))
+        {
+            await page.OpenPartAsync(address, part);
+            AssertNone(await InBothAsync(page));
+        }
+    }
+
+    private static void AssertNone(IEnumerable<string> violations) =>
+        Assert.True(!violations.Any(), string.Join(Environment.NewLine, violations.Distinct()));
+
+    private static async Task<List<string>> InBothAsync(IPage page)
+    {
+        var light = await ViolationsAsync(page);
+        await page.EmulateMediaAsync(new() { ColorScheme = ColorScheme.Dark });
+        await Expect(page.Locator("html.dark")).ToBeVisibleAsync();
+        return [.. light, .. (await ViolationsAsync(page)).Select(static violation => $"in the dark: {violation}")];
+    }
+
+    private static async Task<List<string>> ViolationsAsync(IPage page)
+    {
+        await page.EvaluateAsync("() => scrollTo(0, 0)"); // what the bar covers while scrolling is not too small for that
+        var result = await page.RunAxe(Options);
+        Assert.NotEmpty(result.Passes);
+        return [.. from violation in result.Violations from node in violation.Nodes select $"{violation.Id}: {violation.Help}; {node.Html}; {string.Join(" / ", node.Any.Concat(node.All).Concat(node.None).Select(static check => check.Message))}"];
+    }
+}

@@ -1,0 +1,39 @@
+namespace Loadmark.Browser.Tests.House;
+
+/// <summary>
+/// What all tests in the browser share: the browser, a program of the class, and that every visit ends without a complaint, whatever it was
+/// about.
+/// </summary>
+/// <param name="browser">The browser.</param>
+/// <param name="served">The program.</param>
+public abstract class PageTest(SharedBrowser browser, ServedPage served) : IClassFixture<ServedPage>, IAsyncLifetime
+{
+    private readonly List<Visit> _visits = [];
+
+    /// <summary>The program.</summary>
+    protected ServedPage Served => served;
+
+    /// <inheritdoc/>
+    public ValueTask InitializeAsync() => ValueTask.CompletedTask;
+
+    /// <inheritdoc/>
+    public async ValueTask DisposeAsync()
+    {
+        GC.SuppressFinalize(this);
+        foreach (var visit in _visits)
+            await visit.DisposeAsync();
+        foreach (var visit in _visits)
+            visit.AssertQuiet();
+        served.Program.AssertWell();
+    }
+
+    /// <summary>Opens a window of 1280 by 900, or as asked.</summary>
+    private protected async Task<Visit> VisitAsync(BrowserNewContextOptions? options = null)
+    {
+        options ??= new BrowserNewContextOptions();
+        options.ViewportSize ??= new ViewportSize { Width = 1280, Height = 900 };
+        var visit = await Visit.OpenAsync(browser.Browser, served.Address, options);
+        _visits.Add(visit);
+        return visit;
+    }
+}

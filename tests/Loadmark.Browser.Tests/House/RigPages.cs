@@ -1,0 +1,75 @@
+namespace Loadmark.Browser.Tests.House;
+
+/// <summary>The ways through the page that many tests take.</summary>
+internal static class RigPages
+{
+    /// <summary>The demo rig that the page is meant to be looked at first.</summary>
+    public const string Pit = "Pit board, bass chair";
+
+    /// <summary>The demo rig of forty loads.</summary>
+    public const string Festival = "Bandstand festival, all boards";
+
+    /// <summary>The parts of a rig's page: what its address ends in, and its name.</summary>
+    public static IReadOnlyList<(string Part, string Name)> Parts { get; } =
+        [("", "Findings"), ("gear", "Gear"), ("wire", "Wire"), ("plan", "Plan"), ("start", "Switch on"), ("buy", "Buy"), ("text", "File")];
+
+    /// <summary>Opens the list of rigs and waits until it can be used.</summary>
+    public static async Task OpenRigsAsync(this IPage page)
+    {
+        await page.GotoAsync("/");
+        await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "What is on the bench?" })).ToBeVisibleAsync();
+        await Expect(page.Locator(".riglist li").First).ToBeVisibleAsync();
+        await page.WaitForFilesAsync();
+    }
+
+    /// <summary>Waits until files can be chosen and dropped: a person is slower than that, a test is not.</summary>
+    public static async Task WaitForFilesAsync(this IPage page)
+    {
+        await page.EvaluateAsync("() => import('/_content/Loadmark.Web/loadmark.js')");
+        await page.WaitForFunctionAsync("() => [...document.querySelectorAll('input[type=file]')].every(field => field._blazorInputFileNextFileId !== undefined)");
+    }
+
+    /// <summary>The address of a rig in the list, without a slash at the end.</summary>
+    public static async Task<string> AddressOfAsync(this IPage page, string rig)
+    {
+        await page.OpenRigsAsync();
+        var address = await page.GetByRole(AriaRole.Link, new() { Name = rig, Exact = true }).First.GetAttributeAsync("href");
+        return "/" + address!.TrimStart('/');
+    }
+
+    /// <summary>Opens a part of a rig's page and waits for its diagram.</summary>
+    public static async Task OpenPartAsync(this IPage page, string address, string part)
+    {
+        await page.GotoAsync(part.Length == 0 ? address : $"{address}/{part}");
+        await page.WaitForPartAsync(part);
+    }
+
+    /// <summary>Waits until a part is shown, and the diagram with it.</summary>
+    public static async Task WaitForPartAsync(this IPage page, string part)
+    {
+        await Expect(page.GetByRole(AriaRole.Navigation, new() { Name = "What to do" }).Locator("a[aria-current=page]"))
+            .ToContainTextAsync(Parts.Single(one => one.Part == part).Name);
+        await Expect(page.GetByRole(AriaRole.Region, new() { Name = "Diagram" }).Locator("svg.scene, .begin")).ToBeVisibleAsync();
+    }
+
+    /// <summary>Imports a rig file through the file field and waits for its page.</summary>
+    /// <returns>The rig's address.</returns>
+    public static async Task<string> ImportAsync(this IPage page, string name, byte[] content)
+    {
+        await page.OpenRigsAsync();
+        await page.GetByLabel("Choose a file").SetInputFilesAsync(new FilePayload { Name = name, MimeType = "application/yaml", Buffer = content });
+        await Expect(page.GetByRole(AriaRole.Region, new() { Name = "Diagram" })).ToBeVisibleAsync();
+        return string.Join('/', new Uri(page.Url).AbsolutePath.Split('/').Take(3));
+    }
+
+    /// <summary>The verdict in the bar, once it is there.</summary>
+    public static ILocator Verdict(this IPage page) => page.Locator(".bar .verdict .sev");
+
+    /// <summary>What the rig's file holds now, as exported.</summary>
+    public static async Task<byte[]> ExportAsync(this IPage page)
+    {
+        var download = await page.RunAndWaitForDownloadAsync(() =>
+            page.GetByRole(AriaRole.Banner).GetByRole(AriaRole.Link, new() { Name = "Export" }).ClickAsync());
+        return await File.ReadAllBytesAsync(await download.PathAsync());
+    }
+}

@@ -1,0 +1,47 @@
+using Loadmark.Browser.Tests.House;
+
+namespace Loadmark.Browser.Tests;
+
+/// <summary>Pictures of every part for people to look at, in the folder that LOADMARK_SCREENSHOTS names or beside the tests.</summary>
+public sealed class ScreenshotTests(SharedBrowser browser, ServedPage served) : PageTest(browser, served)
+{
+    private static readonly string Folder = Environment.GetEnvironmentVariable("LOADMARK_SCREENSHOTS") is { Length: > 0 } asked
+        ? asked : Path.Combine(AppContext.BaseDirectory, "screenshots");
+
+    [Theory]
+    [InlineData(1440, 900)]
+    [InlineData(768, 1024)]
+    [InlineData(390, 844)]
+    public async Task Every_part_is_drawn_without_scrolling_sideways(int width, int height)
+    {
+        Directory.CreateDirectory(Folder);
+        var page = (await VisitAsync(new() { ViewportSize = new() { Width = width, Height = height }, ColorScheme = ColorScheme.Light, ReducedMotion = ReducedMotion.Reduce })).Page;
+        var wide = new List<string>();
+        await page.OpenRigsAsync();
+        await Expect(page.Locator(".rigsays .sev")).ToHaveCountAsync(await page.Locator(".riglist li").CountAsync());
+        await ShootAsync(page, "rigs", width, wide);
+        var pit = await page.AddressOfAsync(RigPages.Pit);
+        foreach (var (part, name) in RigPages.Parts)
+        {
+            await page.OpenPartAsync(pit, part);
+            await PartOpener.OpenAsync(page, part);
+            await ShootAsync(page, $"pit-{name.Replace(' ', '-').ToLowerInvariant()}", width, wide);
+        }
+
+        await page.OpenPartAsync(await page.AddressOfAsync(RigPages.Festival), "");
+        await ShootAsync(page, "festival-findings", width, wide);
+        Assert.True(wide.Count == 0, string.Join(Environment.NewLine, wide));
+    }
+
+    private static async Task ShootAsync(IPage page, string name, int width, List<string> wide)
+    {
+        await page.EvaluateAsync("() => scrollTo(0, 0)");
+        wide.AddRange((await Layout.WideAsync(page)).Select(fault => $"{name}: {fault}"));
+        foreach (var scheme in (ColorScheme[])[ColorScheme.Dark, ColorScheme.Light])
+        {
+            await page.EmulateMediaAsync(new() { ColorScheme = scheme });
+            await Expect(page.Locator("html.dark")).ToHaveCountAsync(scheme == ColorScheme.Dark ? 1 : 0);
+            await page.ScreenshotAsync(new() { Path = Path.Combine(Folder, $"{name}-{width}-{scheme.ToString().ToLowerInvariant()}.png"), FullPage = true });
+        }
+    }
+}

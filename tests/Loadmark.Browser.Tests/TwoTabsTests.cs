@@ -1,0 +1,49 @@
+using System.Text;
+using Loadmark.Browser.Tests.House;
+
+namespace Loadmark.Browser.Tests;
+
+/// <summary>One rig in two tabs: the second edit is told of the first, and neither is lost.</summary>
+public sealed class TwoTabsTests(SharedBrowser browser, ServedPage served) : PageTest(browser, served)
+{
+    private const string Start = "rig: Two tabs\nloads:\n  OD-03: { label: 9V DC 12mA }\n  DL-02: { label: 9V DC 300mA }\n";
+    private const string Notice = "This rig was also edited in another window.";
+
+    [Theory]
+    [InlineData("Keep this one", "DL-02: { label: 9V DC 250mA }")]
+    [InlineData("Take the other window's", "OD-03: { label: 9V DC 15mA }")]
+    public async Task The_second_edit_is_told_of_the_first(string choice, string kept)
+    {
+        var visit = await VisitAsync();
+        var (first, second) = (visit.Page, await visit.Context.NewPageAsync());
+        var address = await first.ImportAsync("two.rig.yaml", Encoding.UTF8.GetBytes(Start));
+        await first.OpenPartAsync(address, "gear");
+        await second.OpenPartAsync(address, "gear");
+
+        await CommitAsync(first, "OD-03", "9V DC 15mA");
+        await Expect(first.GetByRole(AriaRole.Button, new() { Name = "Undo" })).ToBeEnabledAsync();
+        await CommitAsync(second, "DL-02", "9V DC 250mA");
+        await Expect(second.GetByRole(AriaRole.Alert).Filter(new() { HasText = Notice })).ToBeVisibleAsync();
+
+        var between = Encoding.UTF8.GetString(await first.ExportAsync());
+        Assert.Contains("15mA", between, StringComparison.Ordinal);
+        Assert.DoesNotContain("250mA", between, StringComparison.Ordinal);
+        await Expect(second.GetByLabel("Label of DL-02")).ToHaveValueAsync("9V DC 250mA");
+
+        await second.GetByRole(AriaRole.Button, new() { Name = choice }).ClickAsync();
+        await Expect(second.GetByText(Notice)).ToBeHiddenAsync();
+        Assert.Contains(kept, Encoding.UTF8.GetString(await second.ExportAsync()), StringComparison.Ordinal);
+        if (choice == "Keep this one")
+        {
+            // The other window's edit is one step back.
+            await second.GetByRole(AriaRole.Button, new() { Name = "Undo" }).ClickAsync();
+            await Expect(second.GetByLabel("Label of OD-03")).ToHaveValueAsync("9V DC 15mA");
+        }
+    }
+
+    private static async Task CommitAsync(IPage page, string load, string label)
+    {
+        await page.GetByLabel($"Label of {load}").FillAsync(label);
+        await page.GetByLabel($"Label of {load}").PressAsync("Enter");
+    }
+}

@@ -1,0 +1,54 @@
+using Loadmark.Core.Checks;
+using Loadmark.Files.Forms;
+using Loadmark.Simulation.Checks;
+using Loadmark.Web.Bench;
+
+namespace Loadmark.Web.Tests.Bench;
+
+/// <summary>The small words of the page.</summary>
+public sealed class BenchWordsTests
+{
+    public static TheoryData<string> Rules => [.. RuleBook.Rules.Select(rule => rule.Name), .. SimulationRules.All.Select(rule => rule.Name)];
+
+    [Theory]
+    [MemberData(nameof(Rules))]
+    public void Every_rule_says_why(string rule)
+    {
+        var why = RulePages.WhyOf(rule);
+        Assert.True(why.Length > 40, $"{rule}: '{why}'");
+        Assert.DoesNotContain("## ", why, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_rule_that_there_is_not_has_no_why() => Assert.Equal("", RulePages.WhyOf("no-such-rule"));
+
+    [Fact]
+    public void Every_field_has_a_name_of_its_own_for_people()
+    {
+        foreach (var fields in new[] { GearForm.LoadFields, GearForm.SupplyFields, GearForm.OutletFields, GearForm.LeadFields, GearForm.RigFields })
+        {
+            Assert.All(fields, field => Assert.NotEqual(field.Key, FieldNames.Of(field.Key)));
+            Assert.Equal(fields.Count, fields.Select(field => FieldNames.Of(field.Key)).Distinct().Count());
+        }
+    }
+
+    [Theory]
+    [InlineData("OD-03", "OD-04", "OD-03")]
+    [InlineData("OD-03", "OD-05", "OD-03 OD-04")]
+    [InlineData("OD-09", "OD-10", "OD-09")]
+    [InlineData("brick", "brick 2", "brick")]
+    [InlineData("brick", "brick 3", "brick,brick 2")]
+    [InlineData("7", "8", "7")]
+    [InlineData("T1234567890", "T1234567890 2", "T1234567890")]
+    public void A_free_id_counts_on(string id, string expected, string taken) =>
+        Assert.Equal(expected, FreeIds.Like(id, taken.Split(taken.Contains(',', StringComparison.Ordinal) ? ',' : ' ')));
+
+    [Fact]
+    public void Every_severity_has_a_word_a_class_and_a_sentence()
+    {
+        var all = Enum.GetValues<Severity>();
+        Assert.Equal(all.Length, all.Select(severity => severity.Class()).Distinct().Count());
+        Assert.Equal(all.Length, all.Select(severity => severity.Sentence()).Distinct().Count());
+        Assert.Equal(all.Length, all.Select(severity => severity.Word()).Distinct().Count());
+    }
+}

@@ -1,0 +1,125 @@
+using Bunit;
+using Loadmark.Files;
+using Loadmark.Files.Entry;
+using Loadmark.Web.Bench;
+using Loadmark.Web.Parts;
+using Microsoft.AspNetCore.Components.Forms;
+
+namespace Loadmark.Web.Tests.Parts;
+
+/// <summary>Many things at once, shown as they read before they are taken.</summary>
+public sealed class EntryBoxTests : PageTest
+{
+    [Fact]
+    public async Task Lines_show_how_they_read_and_the_button_counts()
+    {
+        var (view, part) = await ShowAsync(EntryKind.Loads, "rig: r\n");
+        Assert.True(Add(part).HasAttribute("disabled"));
+        part.Find("textarea").Input("OD-03: 9V DC 12mA centre negative\nDL-02: 9V 2.7W");
+        Assert.Equal("Add 2 loads", Add(part).TextContent);
+        var preview = part.FindAll(".preview li").Select(line => line.TextContent).ToList();
+        Assert.Contains("9 V stated, 12 mA stated, centre negative stated", preview[0], StringComparison.Ordinal);
+        Assert.Contains("300 mA derived", preview[1], StringComparison.Ordinal);
+
+        part.Find("textarea").Input("OD-03: 9V DC 12mA");
+        Assert.Equal("Add 1 load", Add(part).TextContent);
+        Assert.Empty(view.Rig.Loads);
+
+        await Add(part).ClickAsync(new());
+        Assert.Equal("OD-03", Assert.Single(view.Rig.Loads).Id);
+        Assert.Equal("adding 1 load", view.Bench.Kept!.UndoWhat);
+        Assert.Equal("", part.Find("textarea").GetAttribute("value") ?? "");
+        Assert.Contains("adding 1 load", part.Find("[role=status]").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Refused_lines_stay_and_say_why()
+    {
+        var (view, part) = await ShowAsync(EntryKind.Loads, "rig: r\n");
+        part.Find("textarea").Input("OD-03: 9V 12mA\nOD-03: 9V 15mA\nDL-02: 9V 300mA");
+        Assert.Contains("1 line cannot be taken", part.Markup, StringComparison.Ordinal);
+        Assert.Equal("Add 2 loads", Add(part).TextContent);
+        await Add(part).ClickAsync(new());
+        Assert.Equal(["OD-03", "DL-02"], view.Rig.Loads.Select(load => load.Id));
+        Assert.Equal("OD-03: 9V 15mA", part.Find("textarea").GetAttribute("value"));
+    }
+
+    [Fact]
+    public async Task Unread_pieces_of_a_line_show()
+    {
+        var (_, part) = await ShowAsync(EntryKind.Loads, "rig: r\n");
+        part.Find("textarea").Input("OD-03: 9V 12mA blue lamp");
+        Assert.Contains("lamp", part.Find(".preview .unread").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Supplies_are_read_with_their_outlets()
+    {
+        var (view, part) = await ShowAsync(EntryKind.Supplies, "rig: r\n");
+        part.Find("textarea").Input("brick: INPUT 100-240V~ 50/60Hz\n  1-4: 9 V 150 mA\n  5: 9 V 500 mA; 12 V 400 mA");
+        Assert.Contains("5 outlets", part.Find(".preview li").TextContent, StringComparison.Ordinal);
+        Assert.Equal("Add 1 supply", Add(part).TextContent);
+        await Add(part).ClickAsync(new());
+        Assert.Equal(5, Assert.Single(view.Rig.Supplies).Outlets.Count);
+    }
+
+    [Fact]
+    public async Task A_supply_entered_again_takes_its_feeds_along_where_it_has_their_outlets()
+    {
+        var (view, part) = await ShowAsync(EntryKind.Supplies, Rigs.Small);
+        part.Find("textarea").Input("brick: INPUT 100-240V~ 50/60Hz\n  1: 9 V 150 mA");
+        if (!Add(part).HasAttribute("disabled"))
+            await Add(part).ClickAsync(new());
+        Assert.Equal(view.Rig, RigFileReader.Read(view.Bench.Text, "").Rig);
+        Assert.All(view.Rig.Wired!.Value, feed => Assert.Contains(view.Rig.Supplies.Single(one => one.Id == feed.From[0].Supply).Outlets, outlet => outlet.Id == feed.From[0].Outlet));
+    }
+
+    [Fact]
+    public async Task A_supply_entered_again_with_other_voltages_keeps_the_rig_whole()
+    {
+        var (view, part) = await ShowAsync(EntryKind.Supplies, Rigs.Small);
+        part.Find("textarea").Input("brick: INPUT 100-240V~ 50/60Hz\n  1-3: 12 V 150 mA");
+        Assert.Contains("replaces", part.Find(".preview").TextContent, StringComparison.Ordinal);
+        await Add(part).ClickAsync(new());
+        Assert.Equal("12 V 150 mA", view.Rig.Supplies[0].Outlets[1].Label.Text);
+        Assert.Equal(view.Rig, RigFileReader.Read(view.Bench.Text, "").Rig);
+    }
+
+    [Fact]
+    public async Task A_table_shows_what_each_column_became()
+    {
+        var (view, part) = await ShowAsync(EntryKind.Loads, "rig: r\n");
+        part.FindComponent<InputFile>().UploadFiles(InputFileContent.CreateFromText("tag,label,colour\nOD-03,9V 12mA,blue\nDL-02,9V 300mA,red\n", "loads.csv"));
+        part.WaitForAssertion(() => Assert.Equal("Add 2 loads", Add(part).TextContent));
+        Assert.Contains("colour → left out", part.Markup, StringComparison.Ordinal);
+        await Add(part).ClickAsync(new());
+        Assert.Equal(2, view.Rig.Loads.Count);
+    }
+
+    [Fact]
+    public async Task A_file_that_is_no_text_is_refused()
+    {
+        var (view, part) = await ShowAsync(EntryKind.Loads, "rig: r\n");
+        part.FindComponent<InputFile>().UploadFiles(InputFileContent.CreateFromBinary([0xFF, 0xFE, 0x00, 0xC3], "loads.csv"));
+        part.WaitForAssertion(() => Assert.Contains("loads.csv is over 1 MiB, or is not a text", part.Find("[role=status]").TextContent, StringComparison.Ordinal));
+        Assert.Empty(view.Rig.Loads);
+    }
+
+    [Fact]
+    public async Task Hostile_lines_are_text()
+    {
+        var (_, part) = await ShowAsync(EntryKind.Loads, "rig: r\n");
+        part.Find("textarea").Input("<script>alert(1)</script>: 9V 12mA <b>x</b>");
+        Assert.Empty(part.FindAll("script"));
+        Assert.Empty(part.FindAll("b"));
+        Assert.Contains("<script>alert(1)</script>", part.Find(".preview").TextContent, StringComparison.Ordinal);
+    }
+
+    private async Task<(RigView View, IRenderedComponent<PartHost> Part)> ShowAsync(EntryKind kind, string text)
+    {
+        var view = await OpenAsync(text);
+        return (view, Show<EntryBox>(view, ("Kind", kind)));
+    }
+
+    private static AngleSharp.Dom.IElement Add(IRenderedComponent<PartHost> part) => part.FindAll(".entry .row > button")[0];
+}

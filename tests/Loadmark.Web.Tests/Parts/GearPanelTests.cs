@@ -1,0 +1,164 @@
+using Bunit;
+using Loadmark.Core.Gear;
+using Loadmark.Core.Rigs;
+using Loadmark.Files;
+using Loadmark.Web.Parts;
+
+namespace Loadmark.Web.Tests.Parts;
+
+/// <summary>Loads, supplies and leads, typed in place.</summary>
+public sealed class GearPanelTests : PageTest
+{
+    [Fact]
+    public async Task Each_figure_shows_where_it_came_from()
+    {
+        var view = await OpenAsync("rig: r\nloads:\n  OD-03: { kind: analog drive, label: \"9V 2.7W\", run: 210 mA }\n  NEW: { kind: tuner }\n  W: { label: 9V DC 3W }\n");
+        var part = Show<GearPanel>(view);
+        var figures = Figures(part, "OD-03");
+        Assert.Contains("9 V, stated", figures);
+        Assert.Contains("210 mA, measured", figures);
+        Assert.Contains("centre negative, assumed", figures);
+        Assert.Contains("5.5x2.1, assumed", figures);
+        Assert.Contains("333.3 mA, derived", Figures(part, "W"));
+        Assert.Contains(Figures(part, "NEW"), figure => figure.EndsWith(", assumed", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task What_was_not_read_of_a_label_shows()
+    {
+        var part = Show<GearPanel>(await OpenAsync("rig: r\nloads:\n  OD-03: { label: \"9V 12mA blue lamp\" }\n"));
+        Assert.Contains("not read:", part.Find("[data-gear='OD-03'] .unread").TextContent, StringComparison.Ordinal);
+        Assert.Contains("lamp", part.Find("[data-gear='OD-03'] .unread").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_label_is_changed_in_place_and_kept()
+    {
+        var view = await OpenAsync(Rigs.Small);
+        var part = Show<GearPanel>(view);
+        await part.Find("[data-gear='OD-03'] .platelabel").ChangeAsync(new() { Value = "9V DC 25mA" });
+        Assert.Equal("9V DC 25mA", view.Rig.Loads[0].Label!.Text);
+        Assert.Equal("editing the label of OD-03", view.Bench.Kept!.UndoWhat);
+        Assert.Contains("# loud", view.Bench.Text, StringComparison.Ordinal);
+        part.WaitForAssertion(() => Assert.Contains("25 mA, stated", Figures(part, "OD-03")));
+    }
+
+    [Fact]
+    public async Task A_tag_is_changed_wherever_it_is_mentioned_and_a_taken_one_is_refused()
+    {
+        var view = await OpenAsync(Rigs.Small);
+        var part = Show<GearPanel>(view);
+        await part.Find("[data-gear='OD-03'] input.tag").ChangeAsync(new() { Value = "DL-02" });
+        part.WaitForAssertion(() => Assert.Contains("DL-02", part.Find("[data-gear='OD-03'] [role=alert]").TextContent, StringComparison.Ordinal));
+        Assert.Null(view.Bench.Kept!.UndoWhat);
+
+        await part.Find("[data-gear='OD-03'] input.tag").ChangeAsync(new() { Value = "" });
+        part.WaitForAssertion(() => Assert.Contains("it is empty", part.Find("[data-gear='OD-03'] [role=alert]").TextContent, StringComparison.Ordinal));
+
+        await part.Find("[data-gear='OD-03'] input.tag").ChangeAsync(new() { Value = "OD-30" });
+        Assert.Equal("OD-30", view.Rig.Wired!.Value[0].To[0]);
+        Assert.Equal(view.Rig, RigFileReader.Read(view.Bench.Text, "").Rig);
+        part.WaitForAssertion(() => Assert.Empty(part.FindAll("[data-gear='OD-30'] [role=alert]")));
+    }
+
+    [Fact]
+    public async Task What_cannot_be_read_stays_in_its_field_with_the_reason_until_it_can()
+    {
+        var view = await OpenAsync(Rigs.Small);
+        var part = Show<GearPanel>(view);
+        await part.Find("[data-gear='OD-03'] .more").ClickAsync(new());
+        await part.Find("#load-0-run").ChangeAsync(new() { Value = "210" });
+
+        Assert.Null(view.Rig.Loads[0].Run);
+        Assert.Equal("210", part.Find("#load-0-run").GetAttribute("value"));
+        Assert.Equal("true", part.Find("#load-0-run").GetAttribute("aria-invalid"));
+        Assert.Contains("the unit is missing", part.Find("#load-0-run-about").TextContent, StringComparison.Ordinal);
+
+        await part.Find("#load-0-run").ChangeAsync(new() { Value = "210mA" });
+        Assert.Equal(new Amps(0.21m), view.Rig.Loads[0].Run);
+        part.WaitForAssertion(() => Assert.Equal("210 mA", part.Find("#load-0-run").GetAttribute("value")));
+        Assert.Null(part.Find("#load-0-run").GetAttribute("aria-invalid"));
+        Assert.DoesNotContain("missing", part.Find("#load-0-run-about").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_field_emptied_says_nothing_any_more_and_a_choice_is_kept()
+    {
+        var view = await OpenAsync(Rigs.Small);
+        var part = Show<GearPanel>(view);
+        await part.Find("[data-gear='OD-03'] .more").ClickAsync(new());
+        await part.Find("#load-0-kind").ChangeAsync(new() { Value = "" });
+        Assert.Null(view.Rig.Loads[0].Kind);
+        await part.Find("#load-0-ground").ChangeAsync(new() { Value = "positive" });
+        Assert.Equal(GroundSide.Positive, view.Rig.Loads[0].Ground);
+        await part.Find("#load-0-isolate").ChangeAsync(new() { Value = "yes" });
+        Assert.True(view.Rig.Loads[0].Isolate);
+        part.WaitForAssertion(() => Assert.Equal("yes", part.Find("#load-0-isolate").GetAttribute("value")));
+    }
+
+    [Fact]
+    public async Task Loads_are_duplicated_moved_removed_and_found()
+    {
+        var view = await OpenAsync(Rigs.Small);
+        var part = Show<GearPanel>(view);
+        await part.Find("[data-gear='OD-03'] .more").ClickAsync(new());
+        await Button(part, "Duplicate").ClickAsync(new());
+        Assert.Equal(["OD-03", "OD-04", "DL-02", "PR-02"], view.Rig.Loads.Select(load => load.Id));
+        await part.InvokeAsync(() => Button(part, "Move down").ClickAsync(new()));
+        Assert.Equal(["OD-04", "OD-03", "DL-02", "PR-02"], view.Rig.Loads.Select(load => load.Id));
+        await part.InvokeAsync(() => Button(part, "Remove OD-03").ClickAsync(new()));
+        Assert.Equal(["OD-04", "DL-02", "PR-02"], view.Rig.Loads.Select(load => load.Id));
+        Assert.DoesNotContain(view.Rig.Wired!.Value, feed => feed.To.Contains("OD-03"));
+    }
+
+    [Fact]
+    public async Task Many_loads_can_be_searched()
+    {
+        var view = await OpenAsync(PageExamples.Read("festival"));
+        Assert.True(view.Rig.Loads.Count > 8);
+        var part = Show<GearPanel>(view);
+        var one = view.Rig.Loads[3].Id;
+        part.Find("input[type=search]").Input(one.ToLowerInvariant());
+        Assert.All(part.FindAll(".gearlist[aria-labelledby=loads-title] > li"), row => Assert.Contains(one, row.GetAttribute("data-gear"), StringComparison.OrdinalIgnoreCase));
+        part.Find("input[type=search]").Input("no such thing");
+        Assert.Empty(part.FindAll(".gearlist[aria-labelledby=loads-title] > li"));
+        Assert.Contains("no such thing", part.Markup, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Mains_and_headroom_are_typed_and_refused_like_any_field()
+    {
+        var view = await OpenAsync(Rigs.Small);
+        var part = Show<GearPanel>(view);
+        await part.Find("#rig-headroom").ChangeAsync(new() { Value = "120 %" });
+        Assert.Contains("below 100 %", part.Find("#rig-headroom-about").TextContent, StringComparison.Ordinal);
+        Assert.Null(view.Rig.Headroom);
+        await part.Find("#rig-headroom").ChangeAsync(new() { Value = "20 %" });
+        Assert.Equal(0.2m, view.Rig.Headroom);
+        await part.Find("#rig-name").ChangeAsync(new() { Value = " " });
+        Assert.Equal("Pier Theatre", view.Rig.Name);
+        Assert.Contains("needs a name", part.Find("#rig-name-about").TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_lead_is_added_changed_and_removed()
+    {
+        var view = await OpenAsync(Rigs.Small);
+        var part = Show<GearPanel>(view);
+        await Button(part, "Add a lead").ClickAsync(new());
+        await part.InvokeAsync(() => Button(part, "Add a lead").ClickAsync(new()));
+        Assert.Equal(["daisy chain", "daisy chain 2"], view.Rig.Leads.Select(lead => lead.Id));
+        Assert.All(view.Rig.Leads, lead => Assert.Equal((LeadType.DaisyChain, 5), (lead.Type, lead.Plugs)));
+        await part.Find("[data-gear='daisy chain'] .more").ClickAsync(new());
+        await part.Find("#lead-0-tail").ChangeAsync(new() { Value = "1.2 m" });
+        Assert.Equal(new Metres(1.2m), view.Rig.Leads[0].Tail);
+        await part.InvokeAsync(() => Button(part, "Remove daisy chain").ClickAsync(new()));
+        Assert.Equal("daisy chain 2", Assert.Single(view.Rig.Leads).Id);
+    }
+
+    private static List<string> Figures(IRenderedComponent<PartHost> part, string id) =>
+        [.. part.FindAll($"[data-gear='{id}'] > .figs .fig").Select(figure => figure.TextContent.Trim())];
+
+    private static AngleSharp.Dom.IElement Button(IRenderedComponent<PartHost> part, string text) =>
+        part.FindAll("button").First(button => button.TextContent.Trim() == text);
+}

@@ -1,0 +1,91 @@
+using Bunit;
+using Loadmark.Web.Pages;
+using Loadmark.Web.Parts;
+using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Components.Forms;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Loadmark.Web.Tests.Parts;
+
+/// <summary>The pages that hold the parts together.</summary>
+public sealed class RigPageTests : PageTest
+{
+    [Fact]
+    public async Task A_rig_is_opened_with_its_diagram_and_the_part_that_is_asked_for()
+    {
+        var view = await OpenAsync(Rigs.Small);
+        var page = Open(view.Bench.Kept!.Id, "wire");
+        page.WaitForAssertion(() => Assert.NotEmpty(page.FindComponents<WirePanel>()));
+        Assert.Single(page.FindComponents<RigDrawing>());
+        Assert.Equal("Wire", page.Find("nav.parts [aria-current=page]").TextContent.Trim());
+    }
+
+    [Fact]
+    public async Task An_edit_in_a_part_shows_in_the_diagram_and_undo_takes_it_back()
+    {
+        var view = await OpenAsync(Rigs.Small);
+        var page = Open(view.Bench.Kept!.Id, "wire");
+        page.WaitForAssertion(() => Assert.NotEmpty(page.FindComponents<RigDrawing>()));
+        await page.FindComponent<RigDrawing>().Instance.SetWidthAsync(900);
+        Assert.DoesNotContain("sev-fails", page.Find("g.part-load[data-subject='DL-02']").ClassList);
+        await page.InvokeAsync(() => page.Find("[aria-label='Unplug DL-02']").ClickAsync(new()));
+        page.WaitForAssertion(() => Assert.Contains("sev-fails", page.Find("g.part-load[data-subject='DL-02']").ClassList));
+        await page.Instance.KeyAsync("undo");
+        page.WaitForAssertion(() => Assert.DoesNotContain("sev-fails", page.Find("g.part-load[data-subject='DL-02']").ClassList));
+    }
+
+    [Fact]
+    public async Task A_refused_load_clicked_in_the_diagram_changes_nothing_and_one_that_may_is_plugged_in()
+    {
+        var view = await OpenAsync(Rigs.Small);
+        var page = Open(view.Bench.Kept!.Id, "wire");
+        page.WaitForAssertion(() => Assert.NotEmpty(page.FindComponents<RigDrawing>()));
+        await page.FindComponent<RigDrawing>().Instance.SetWidthAsync(900);
+        await page.InvokeAsync(() => page.Find("g.can-pick[data-subject='brick/3']").ClickAsync(new()));
+        await page.InvokeAsync(() => page.Find("g.part-load[data-subject='PR-02']").ClickAsync(new()));
+        Assert.Null((await Store.FindAsync(view.Bench.Kept.Id, Stop))!.UndoWhat);
+        await page.InvokeAsync(() => page.Find("g.part-load[data-subject='OD-03']").ClickAsync(new()));
+        Assert.Equal("plugging OD-03 onto brick/3", (await Store.FindAsync(view.Bench.Kept.Id, Stop))!.UndoWhat);
+    }
+
+    [Fact]
+    public void A_rig_that_is_not_there_says_so()
+    {
+        var page = Open(Guid.NewGuid(), null);
+        page.WaitForAssertion(() => Assert.Contains("This rig is not here", page.Markup, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task A_rig_that_cannot_be_read_opens_as_text_with_its_faults()
+    {
+        var view = await OpenAsync("rig: a\nload: {}\n");
+        var page = Open(view.Bench.Kept!.Id, null);
+        page.WaitForAssertion(() => Assert.Contains("Line 2, column 1", page.Find(".faults").TextContent, StringComparison.Ordinal));
+        page.Find("#file-text").Change("rig: a\nloads: {}\n");
+        await page.InvokeAsync(() => page.Find("form").SubmitAsync());
+        page.WaitForAssertion(() => Assert.NotEmpty(page.FindAll("nav.parts")));
+    }
+
+    [Fact]
+    public async Task Rigs_are_listed_begun_taken_in_removed_and_brought_back()
+    {
+        await OpenAsync(PageExamples.Read("left-at-18"));
+        var page = Render<RigsPage>();
+        page.WaitForAssertion(() => Assert.Equal("Harm", page.Find(".riglist .sev").TextContent.Trim()));
+
+        await page.InvokeAsync(() => page.FindAll("button").First(button => button.TextContent == "Remove").ClickAsync(new()));
+        page.WaitForAssertion(() => Assert.Contains("is removed.", page.Markup, StringComparison.Ordinal));
+        Assert.Empty(await Store.ListAsync(Stop));
+        await page.InvokeAsync(() => page.FindAll("button").First(button => button.TextContent == "Bring it back").ClickAsync(new()));
+        Assert.Single(await Store.ListAsync(Stop));
+
+        page.FindComponent<InputFile>().UploadFiles(InputFileContent.CreateFromText("rig: [", "broken.yaml"));
+        page.WaitForAssertion(() => Assert.Contains("broken.yaml is not a rig file that can be read", page.Markup, StringComparison.Ordinal));
+        Assert.Single(await Store.ListAsync(Stop));
+        page.FindComponent<InputFile>().UploadFiles(InputFileContent.CreateFromText(Rigs.Small, "pier.yaml"));
+        page.WaitForAssertion(() => Assert.Matches("/rig/[0-9a-f-]{36}$", Services.GetRequiredService<NavigationManager>().Uri));
+        Assert.Contains(await Store.ListAsync(Stop), rig => rig.Name == "Pier Theatre");
+    }
+
+    private IRenderedComponent<RigPage> Open(Guid id, string? part) => Render<RigPage>(page => page.Add(one => one.Id, id).Add(one => one.Part, part));
+}

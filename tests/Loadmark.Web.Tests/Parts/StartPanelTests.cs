@@ -1,0 +1,107 @@
+using Bunit;
+using Loadmark.Web.Parts;
+
+namespace Loadmark.Web.Tests.Parts;
+
+/// <summary>Switched on in computation: settled, over time, and with other leads.</summary>
+public sealed class StartPanelTests : PageTest
+{
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
+
+    [Fact]
+    public async Task Settled_volts_are_in_a_table_and_in_the_diagram_when_asked_for()
+    {
+        var view = await OpenAsync(Rigs.Small);
+        var part = Show<StartPanel>(view);
+        var rows = part.FindAll("table tbody")[0].Children.Select(row => row.Children.Select(cell => cell.TextContent).ToArray()).ToList();
+        Assert.Equal(["OD-03", "DL-02", "PR-02"], rows.Select(row => row[0]));
+        Assert.Matches(@"^(8\.9\d*|9) V$", rows[0][1]);
+        Assert.Equal("runs", rows[0][3]);
+        Assert.StartsWith("off", rows[2][3], StringComparison.Ordinal);
+
+        Assert.Null(view.Readings);
+        await Button(part, "Show it in the diagram").ClickAsync(new());
+        Assert.Equal(rows[0][1], view.Readings!.Loads["OD-03"].Volts.ToString());
+        Assert.Contains("brick/1", view.Readings.Outlets.Keys);
+    }
+
+    [Fact]
+    public async Task A_longer_lead_solves_anew_and_is_put_into_the_rig_only_when_asked()
+    {
+        var view = await OpenAsync(Rigs.Small);
+        var part = Show<StartPanel>(view);
+        var before = Volts(part, 1);
+        part.Find("#trial-length").Input("10");
+        part.Find("#trial-wire").Change("0.08 mm²");
+        Assert.True(Volts(part, 1) < before - 0.1m, $"{Volts(part, 1)} {before}");
+        Assert.Empty(view.Rig.Leads);
+        await Button(part, "Back to the rig's own").ClickAsync(new());
+        Assert.Equal(before, Volts(part, 1));
+
+        part.Find("#trial-length").Input("3");
+        part.Find("#trial-headroom").Input("25");
+        await part.InvokeAsync(() => Button(part, "Put it into the rig").ClickAsync(new()));
+        Assert.Equal(0.25m, view.Rig.Headroom);
+        Assert.Equal(new Metres(3), Assert.Single(view.Rig.Leads).Length);
+    }
+
+    [Fact]
+    public async Task The_first_seconds_are_drawn_and_the_moment_moves_the_readings()
+    {
+        var view = await OpenAsync(PageExamples.Read("chain-start"));
+        var part = Show<StartPanel>(view);
+        await Button(part, "Switch on").ClickAsync(new());
+        part.WaitForAssertion(() => Assert.NotEmpty(part.FindAll("#start-time")), Patience);
+        Assert.Contains("Not everything comes up", part.Find(".answer strong").TextContent, StringComparison.Ordinal);
+
+        await part.InvokeAsync(() => part.Find("#start-time").InputAsync(new() { Value = "0" }));
+        var first = view.Readings!;
+        Assert.Contains("0 s after switch-on", view.ReadingsOf, StringComparison.Ordinal);
+        await part.InvokeAsync(() => part.Find("#start-time").InputAsync(new() { Value = "0.5" }));
+        Assert.NotEqual(first.Outlets["wall/1"].Amps, view.Readings!.Outlets["wall/1"].Amps);
+        Assert.Contains("500 ms after switch-on", view.ReadingsOf, StringComparison.Ordinal);
+
+        var plots = part.FindComponents<PlotView>();
+        Assert.Equal(2, plots.Count);
+        foreach (var plot in plots)
+            await plot.Instance.SetWidthAsync(600);
+        Assert.Equal(2, part.FindAll("svg.scene").Count);
+        Assert.Contains(part.FindAll("svg.scene text"), text => text.TextContent.Contains("limit", StringComparison.Ordinal));
+
+        // The pointer over the plot moves the moment, the wheel comes closer.
+        await plots[0].Instance.PointAsync(0.5);
+        Assert.DoesNotContain("500 ms after", view.ReadingsOf, StringComparison.Ordinal);
+        var whole = part.Find("#start-time").GetAttribute("max");
+        await plots[0].Instance.ZoomAsync(0.5, 0.5);
+        Assert.NotEqual(whole, part.Find("#start-time").GetAttribute("max"));
+        await part.InvokeAsync(() => Button(part, "All of it").ClickAsync(new()));
+        Assert.Equal(whole, part.Find("#start-time").GetAttribute("max"));
+        Assert.Contains("wall/1 and its loads over time", part.FindAll("table caption").Select(caption => caption.TextContent));
+    }
+
+    [Fact]
+    public async Task Sampling_says_in_how_many_every_load_runs()
+    {
+        var view = await OpenAsync(Rigs.Small);
+        var part = Show<StartPanel>(view);
+        part.Find("#spread-samples").Change("200");
+        await Button(part, "Sample").ClickAsync(new());
+        part.WaitForAssertion(() => Assert.Contains("of 200 samples", part.Find(".answer strong").TextContent, StringComparison.Ordinal), Patience);
+    }
+
+    [Fact]
+    public async Task A_rig_without_wiring_is_led_to_the_plan()
+    {
+        var view = await OpenAsync(Rigs.Small[..Rigs.Small.IndexOf("wired:", StringComparison.Ordinal)]);
+        Assert.Contains("/plan", Show<StartPanel>(view).Markup, StringComparison.Ordinal);
+    }
+
+    private static decimal Volts(IRenderedComponent<PartHost> part, int row)
+    {
+        var text = part.FindAll("table tbody")[0].Children[row].Children[1].TextContent;
+        return decimal.Parse(text.Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture);
+    }
+
+    private static AngleSharp.Dom.IElement Button(IRenderedComponent<PartHost> part, string text) =>
+        part.FindAll("button").First(button => button.TextContent == text);
+}

@@ -1,0 +1,29 @@
+namespace Loadmark.Web.Tests;
+
+/// <summary>Small rigs that several tests use. The gear is invented.</summary>
+internal static class Rigs
+{
+    /// <summary>A rig without a fault, a comment in its file, one outlet free.</summary>
+    public const string Small = """
+        rig: Pier Theatre
+        mains: 230 V 50 Hz
+        # the loads
+        loads:
+          OD-03: { kind: analog drive, label: "9V DC 12mA centre negative 5.5x2.1" } # loud
+          DL-02: { kind: digital, label: "9V DC 300mA centre negative 5.5x2.1" }
+          PR-02: { kind: analog preamp, label: "18V DC 60mA centre negative 5.5x2.1" }
+        supplies:
+          brick:
+            label: "INPUT 100-240V~ 50/60Hz 0.6A"
+            isolated: true
+            regulated: true
+            outlets:
+              1: { label: 9 V DC 150 mA, polarity: centre negative, plug: 5.5x2.1 }
+              2: { label: 9 V DC 500 mA; 18 V DC 250 mA, polarity: centre negative, plug: 5.5x2.1 }
+              3: { label: 9 V DC 150 mA, polarity: centre negative, plug: 5.5x2.1 }
+        wired:
+          - { from: brick/1, to: OD-03 }
+          - { from: brick/2, at: 9 V, to: DL-02 }
+
+        """;
+}
