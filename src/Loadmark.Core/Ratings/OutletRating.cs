@@ -76,6 +76,23 @@ public sealed class OutletRating
         };
     }
 
+    /// <summary>Joins what is known of an outlet of a rig.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="reference">Which outlet.</param>
+    /// <exception cref="ArgumentException">The rig has no such outlet.</exception>
+    public static OutletRating Of(Rig rig, OutletRef reference)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        ArgumentNullException.ThrowIfNull(reference);
+        var supply = rig.Supplies.Items.FirstOrDefault(supply => supply.Id == reference.Supply);
+        var outlet = supply?.Outlets.Items.FirstOrDefault(outlet => outlet.Id == reference.Outlet);
+        return outlet is null ? throw new ArgumentException($"The rig has no outlet {reference}.", nameof(reference)) : Of(supply!, outlet);
+    }
+
+    /// <summary>The voltages of its modes, of a range both ends, each once; empty where none is known.</summary>
+    public IEnumerable<Volts> Settings =>
+        Modes.Select(static mode => mode.Volts).OfType<QuantityRange<Volt>>().SelectMany(static volts => new[] { volts.Low, volts.High }).Distinct();
+
     /// <summary>
     /// Whether it may be set to <paramref name="setting"/>: a mode gives it, or a mode's voltage is not known.
     /// </summary>

@@ -79,14 +79,10 @@ public sealed class ConnectionTrials(Rig rig, CheckResult present, Func<Rig, Che
     /// <summary>The outlet's settings; one unnamed where it has only one.</summary>
     private List<Volts?> Settings(OutletRef outlet)
     {
-        var supply = rig.Supplies.Items.FirstOrDefault(supply => supply.Id == outlet.Supply);
-        var found = supply?.Outlets.Items.FirstOrDefault(one => one.Id == outlet.Outlet)
-            ?? throw new ArgumentException($"The rig has no outlet {outlet}.", nameof(outlet));
-        var modes = OutletRating.Of(supply, found).Modes;
-        if (modes is [{ Volts: null or { IsSingle: true } }])
+        var rating = OutletRating.Of(rig, outlet);
+        if (rating.Modes is [{ Volts: null or { IsSingle: true } }])
             return [null];
-        var settings = modes.Select(static mode => mode.Volts).OfType<QuantityRange<Volt>>()
-            .SelectMany(static volts => volts.IsSingle ? [volts.Low] : new[] { volts.Low, volts.High }).Distinct().Select(static volts => (Volts?)volts).ToList();
+        List<Volts?> settings = [.. rating.Settings];
         return settings.Count == 0 ? [null] : settings;
     }
 
@@ -98,11 +94,10 @@ public sealed class ConnectionTrials(Rig rig, CheckResult present, Func<Rig, Che
             yield return null;
         foreach (var lead in rest.Leads)
         {
-            var used = (rest.Wired ?? []).Items.Count(other => other.Lead == lead.Id && other != feed);
             var suits = feed.From.Count > 1
                 ? lead.Type is LeadType.Series or LeadType.Parallel
                 : plugs > 1 ? lead.Type == LeadType.DaisyChain && (lead.LoadPlugs ?? int.MaxValue) >= plugs : lead.Type is LeadType.Reversing or LeadType.Straight;
-            if (suits && lead.Id != feed.Lead && (lead.Type == LeadType.Straight && lead.Count is null || used < (lead.Count ?? 1)))
+            if (suits && lead.Id != feed.Lead && rest.HasFree(lead))
                 yield return lead.Id;
         }
     }

@@ -109,8 +109,7 @@ public static class RemedyTrials
         var feed = rig.Wired!.Value[index];
         if (feed.From is not [var reference])
             yield break;
-        var supply = rig.Supplies.Items.First(supply => supply.Id == reference.Supply);
-        var modes = OutletRating.Of(supply, supply.Outlets.Items.First(outlet => outlet.Id == reference.Outlet)).Modes;
+        var modes = OutletRating.Of(rig, reference).Modes;
         foreach (var volts in modes.Select(static mode => mode.Volts?.Low).OfType<Volts>().Distinct())
         {
             if (modes.Length > 1 && feed.SettingOf(0) != volts)
@@ -125,8 +124,7 @@ public static class RemedyTrials
             yield return ($"Use a plain lead on {feed.From[0]}", rig.Replace(index, feed with { Lead = null }));
         foreach (var lead in rig.Leads)
         {
-            var used = (rig.Wired ?? []).Items.Count(other => other.Lead == lead.Id);
-            if (lead.Id != feed.Lead && used < (lead.Count ?? 1) && (lead.LoadPlugs ?? int.MaxValue) >= feed.To.Count)
+            if (lead.Id != feed.Lead && rig.HasFree(lead) && (lead.LoadPlugs ?? int.MaxValue) >= feed.To.Count)
                 yield return ($"Use {lead.Id} on {string.Join(" + ", feed.From)}", rig.Replace(index, feed with { Lead = lead.Id }));
         }
     }

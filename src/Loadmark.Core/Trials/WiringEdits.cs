@@ -6,6 +6,16 @@ namespace Loadmark.Core.Trials;
 /// <summary>Changes to a rig's wiring that keep it whole: no feed is left without loads.</summary>
 public static class WiringEdits
 {
+    /// <summary>Whether a lead is on hand that no feed uses. A straight one that gives no count is there as often as it is wanted.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="lead">The lead; one of the rig's.</param>
+    public static bool HasFree(this Rig rig, Lead lead)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        ArgumentNullException.ThrowIfNull(lead);
+        return lead is { Type: LeadType.Straight, Count: null } || (rig.Wired ?? []).Items.Count(feed => feed.Lead == lead.Id) < (lead.Count ?? 1);
+    }
+
     /// <summary>The rig with loads taken off whatever feeds them.</summary>
     /// <param name="rig">The rig.</param>
     /// <param name="loads">The tags of the loads.</param>
@@ -156,8 +166,7 @@ public static class WiringEdits
             if (feed.From[place].Supply != supply.Id || feed.SettingOf(place) is not { } volts
                 || supply.Outlets.Items.FirstOrDefault(outlet => outlet.Id == feed.From[place].Outlet) is not { } outlet)
                 continue;
-            var modes = OutletRating.Of(supply, outlet).Modes;
-            if (!modes.Any(mode => mode.Volts is null || (mode.Volts.Value.Low <= volts && volts <= mode.Volts.Value.High)))
+            if (!OutletRating.Of(supply, outlet).CanBeSetTo(volts))
                 return false;
         }
 

@@ -1,4 +1,5 @@
 using System.Text;
+using Loadmark.Files;
 using Microsoft.AspNetCore.Components.Forms;
 
 namespace Loadmark.Web.Bench;
@@ -6,9 +7,6 @@ namespace Loadmark.Web.Bench;
 /// <summary>Reads files that the user chose or dropped.</summary>
 public static class ChosenFile
 {
-    /// <summary>The largest file that is read: 1 MiB.</summary>
-    public const long MostBytes = 1024 * 1024;
-
     /// <summary>The text of a file.</summary>
     /// <param name="file">The file. Its name is never used as a path.</param>
     /// <param name="cancellation">Gives up.</param>
@@ -16,9 +14,9 @@ public static class ChosenFile
     public static async Task<string?> ReadTextAsync(IBrowserFile file, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(file);
-        if (file.Size > MostBytes)
+        if (file.Size > RigFileReader.MostBytes)
             return null;
-        await using var stream = file.OpenReadStream(MostBytes, cancellation);
+        await using var stream = file.OpenReadStream(RigFileReader.MostBytes, cancellation);
         using var bytes = new MemoryStream();
         await stream.CopyToAsync(bytes, cancellation);
         try

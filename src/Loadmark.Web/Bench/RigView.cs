@@ -110,9 +110,10 @@ public sealed class RigView(RigBench bench)
     /// <summary>Brings what follows from the rig up to date after it has changed.</summary>
     public void Follow()
     {
-        if (!ReferenceEquals(_followed, bench.Rig))
-            (Preview, Readings) = (null, null);
-        _followed = bench.Rig;
+        // A bench has more to tell than edits: that one is kept, or what the circuit says of it.
+        if (ReferenceEquals(_followed, bench.Rig))
+            return;
+        (_followed, Preview, Readings) = (bench.Rig, null, null);
         Refresh();
     }
 

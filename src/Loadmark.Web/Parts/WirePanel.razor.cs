@@ -60,9 +60,7 @@ public sealed partial class WirePanel : ComponentBase
     /// <summary>The voltages that a feed's outlet can be set to.</summary>
     private List<Volts> Settings(Feed feed)
     {
-        var supply = View.Rig.Supplies.Items.First(supply => supply.Id == feed.From[0].Supply);
-        var modes = OutletRating.Of(supply, supply.Outlets.Items.First(outlet => outlet.Id == feed.From[0].Outlet)).Modes;
-        var settings = modes.Select(static mode => mode.Volts).OfType<QuantityRange<Volt>>().SelectMany(static volts => new[] { volts.Low, volts.High }).Distinct().ToList();
+        var settings = OutletRating.Of(View.Rig, feed.From[0]).Settings.ToList();
         if (feed.SettingOf(0) is { } set && !settings.Contains(set))
             settings.Add(set);
         return settings;
@@ -99,7 +97,7 @@ public sealed partial class WirePanel : ComponentBase
 
         var rest = View.Rig.Unplug(_load);
         var type = _joint == Joint.Series ? LeadType.Series : LeadType.Parallel;
-        var lead = rest.Leads.Items.FirstOrDefault(lead => lead.Type == type && (rest.Wired ?? []).Items.Count(feed => feed.Lead == lead.Id) < (lead.Count ?? 1));
+        var lead = rest.Leads.Items.FirstOrDefault(lead => lead.Type == type && rest.HasFree(lead));
         var joined = rest.Plug(new Feed { From = [first, second], Joined = _joint, Lead = lead?.Id, To = [_load] });
         var check = RigBench.Judge(joined);
         var bad = check.Findings.Items.FirstOrDefault(finding => finding.Severity >= Severity.Fails && finding.Subjects.Items.Any(subject => subject == _load || subject == _first || subject == _second));
