@@ -18,12 +18,12 @@ internal sealed record SeverityLook(string Sign, string AsciiSign, string Word, 
     /// <summary>How <paramref name="severity"/> shows.</summary>
     public static SeverityLook Of(Severity severity) => severity switch
     {
-        Severity.Harm => new("✖", "X", "harm", Ink.Vermilion, "Do not plug in: something here can damage gear or hurt someone."),
-        Severity.Fails => new("■", "#", "fails", Ink.Orange, "Do not rely on it: something here will not run, or not for long."),
-        Severity.Noise => new("≈", "~", "noise", Ink.Purple, "It runs, but something here may hum or whine."),
-        Severity.Margin => new("△", "!", "margin", Ink.Blue, "It works, with little to spare, or only if an assumption holds."),
-        Severity.Note => new("•", "-", "note", Ink.Plain, "Nothing stands against it; something is worth knowing."),
-        Severity.Good => new("✔", "+", "good", Ink.Green, "Nothing was found against it."),
+        Severity.Harm => new("✖", "X", "harm", Ink.Vermilion, severity.Sentence()),
+        Severity.Fails => new("■", "#", "fails", Ink.Orange, severity.Sentence()),
+        Severity.Noise => new("≈", "~", "noise", Ink.Purple, severity.Sentence()),
+        Severity.Margin => new("△", "!", "margin", Ink.Blue, severity.Sentence()),
+        Severity.Note => new("•", "-", "note", Ink.Plain, severity.Sentence()),
+        Severity.Good => new("✔", "+", "good", Ink.Green, severity.Sentence()),
         _ => throw new ArgumentOutOfRangeException(nameof(severity), severity, "It has no look."),
     };
 

@@ -26,7 +26,7 @@ internal static class SpreadBlock
 
         var volts = new ColumnTable("load", spread.IsStartUp ? "lowest 5 %" : "gets 5 %", "median", "95 %", "corner", spread.IsStartUp ? "comes up" : "runs");
         foreach (var load in spread.Loads)
-            Add(volts, load.Load, load.Volts, static value => SimulationParts.Text(value), "-", $"{Share(load.Runs)}{(load.Corner == LoadState.Runs ? "" : $"; corner: {Word(load.Corner)}")}");
+            Add(volts, load.Load, load.Volts, static value => SimulationParts.Text(value), "-", $"{ShareText.Of(load.Runs.Share)}{(load.Corner == LoadState.Runs ? "" : $"; corner: {Word(load.Corner)}")}");
         volts.Write(sheet);
 
         var after = new ColumnTable("load", "runs after 5 %", "median", "95 %", "corner", "");
@@ -51,7 +51,7 @@ internal static class SpreadBlock
         var what = spread.IsStartUp ? "everything comes up and stays up" : "every load runs";
         return spread.Samples == 0
             ? "No sample was computed."
-            : $"In {spread.Runs.Held} of {spread.Samples} samples {what}: {Share(spread.Runs)}. The probability is between {Percent(spread.Runs.Low)} and {Percent(spread.Runs.High)} (95 % interval of Wilson); seed {spread.Seed}.";
+            : $"In {spread.Runs.Held} of {spread.Samples} samples {what}: {ShareText.Of(spread.Runs.Share)}. The probability is between {ShareText.Of(spread.Runs.Low)} and {ShareText.Of(spread.Runs.High)} (95 % interval of Wilson); seed {spread.Seed}.";
     }
 
     private static void Add<TUnit>(ColumnTable table, string name, Percentiles<TUnit> figure, Func<Quantity<TUnit>, string> text, string none, string last)
@@ -67,18 +67,4 @@ internal static class SpreadBlock
     private static void Line(Sheet sheet, string text, Spectre.Console.Style style) => sheet.PadTo(Indent).Wrap(text, Indent, style).EndLine();
 
     private static string Word(LoadState state) => state == LoadState.Low ? "low" : "off";
-
-    private static string Share(Chance chance) => Percent(chance.Share);
-
-    /// <summary>A share to a tenth of a per cent, and never "100 %" or "0 %" of what is not quite that.</summary>
-    private static string Percent(double share)
-    {
-        var percent = Math.Round(100 * share, 1);
-        return (percent, share) switch
-        {
-            ( >= 100, < 1) => "over 99.9 %",
-            ( <= 0, > 0) => "under 0.1 %",
-            _ => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{percent:0.#} %"),
-        };
-    }
 }

@@ -1,4 +1,5 @@
 using Bunit;
+using Loadmark.Core.Checks;
 using Loadmark.Core.Rigs;
 using Loadmark.Core.Trials;
 using Loadmark.Web.Bench;
