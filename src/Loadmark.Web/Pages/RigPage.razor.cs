@@ -21,9 +21,7 @@ public sealed partial class RigPage : ComponentBase
     private RigView? _view;
     private bool _isMissing;
     private Guid _opened;
-    private IJSObjectReference? _module;
-    private IJSObjectReference? _keys;
-    private DotNetObjectReference<RigPage>? _self;
+    private PageScript<RigPage>? _script;
 
     /// <summary>The rig.</summary>
     [Parameter] public Guid Id { get; set; }
@@ -54,19 +52,10 @@ public sealed partial class RigPage : ComponentBase
     });
 
     /// <inheritdoc/>
-    public async ValueTask DisposeAsync()
+    public ValueTask DisposeAsync()
     {
-        _self?.Dispose();
         _bench?.Dispose();
-        try
-        {
-            if (_keys is not null)
-                await _keys.InvokeVoidAsync("stop");
-        }
-        catch (JSDisconnectedException)
-        {
-            // The browser has gone, and its listeners with it.
-        }
+        return _script?.DisposeAsync() ?? ValueTask.CompletedTask;
     }
 
     /// <inheritdoc/>
@@ -95,25 +84,13 @@ public sealed partial class RigPage : ComponentBase
     {
         if (!firstRender)
             return;
-        _self = DotNetObjectReference.Create(this);
-        try
-        {
-            _module = await Browser.InvokeAsync<IJSObjectReference>("import", "./_content/Loadmark.Web/loadmark.js");
-            _keys = await _module.InvokeAsync<IJSObjectReference>("watchKeys", _self);
-        }
-        catch (JSDisconnectedException)
-        {
-            // The browser has gone before the page was whole.
-        }
+        _script = new PageScript<RigPage>(Browser, this);
+        await _script.WatchAsync("watchKeys");
     }
 
     private Task<IDialogReference> ShowKeysAsync() => Dialogs.ShowAsync<KeysDialog>(T["Keys"]);
 
-    private async Task PrintAsync()
-    {
-        if (_module is not null)
-            await _module.InvokeVoidAsync("print");
-    }
+    private Task PrintAsync() => _script?.AskAsync<object>("print") ?? Task.CompletedTask;
 
     /// <summary>An outlet in the diagram is picked to plug loads into, and with it the loads; anything else is looked up in the gear.</summary>
     private async Task PickAsync(SceneGroup part)

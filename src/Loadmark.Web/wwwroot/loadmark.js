@@ -133,13 +133,6 @@ export function watchPlot(element, page) {
     };
 }
 
-/** Puts the focus on an element, if it is there, and shows it. */
-export function show(selector) {
-    const element = document.querySelector(selector);
-    element?.focus({ preventScroll: true });
-    element?.scrollIntoView({ block: "nearest", behavior: matchMedia("(prefers-reduced-motion: reduce)").matches ? "auto" : "smooth" });
-}
-
 /** Prints the page. */
 export function print() {
     window.print();
