@@ -16,6 +16,9 @@ internal static class PageServer
 {
     private const int MostConnections = 200;
 
+    /// <summary>How long an open page may keep the program from ending; every edit is kept by then.</summary>
+    private static readonly TimeSpan Farewell = TimeSpan.FromSeconds(2);
+
     /// <summary>How many ports are tried, beginning with the one that was asked for.</summary>
     private const int PortsTried = 20;
 
@@ -90,6 +93,7 @@ internal static class PageServer
         builder.Services.Configure<Microsoft.Extensions.Logging.Console.ConsoleLoggerOptions>(static console => console.LogToStandardErrorThreshold = LogLevel.Trace);
         builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.None);
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
+        builder.Services.Configure<HostOptions>(static host => host.ShutdownTimeout = Farewell);
         builder.Services.AddPage(store, opening, new PageLimits());
 
         var app = builder.Build();
