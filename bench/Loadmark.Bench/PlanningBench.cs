@@ -32,11 +32,11 @@ internal static class PlanningBench
         {
             var runs = new List<PlanningRun>();
             for (var seed = 1; seed <= options.SeedsFor(size); seed++)
-                runs.Add(PlanOne(seed, size));
+                runs.Add(PlanOne(seed, size, options.Alone));
             var open = runs.Select(run => run.Open).OfType<string>().CountBy(name => name).OrderByDescending(pair => pair.Value)
                 .Select(pair => $"{pair.Key} {pair.Value}");
             var naive = runs.FindAll(run => run.Naive is not null);
-            var hasFirstFit = size <= MostForFirstFit;
+            var hasFirstFit = size <= MostForFirstFit && !options.Alone;
             table.Add(
                 $"{size}", $"{runs.Count}", $"{runs.Count(run => run.IsWhole)}", $"{runs.Count(run => run.Plan.Objective[0].IsProven)}", $"{runs.Count(run => run.Open is null)}",
                 $"{Quantile(runs, 0.5, run => run.Milliseconds):0}", $"{Quantile(runs, 0.95, run => run.Milliseconds):0}", string.Join(", ", open),
@@ -46,32 +46,33 @@ internal static class PlanningBench
                 naive.Count > 0 ? $"{naive.Count(run => run.AgainstNaive < 0)} / {naive.Count(run => run.AgainstNaive == 0)} / {naive.Count(run => run.AgainstNaive > 0)}" : "-",
                 hasFirstFit ? $"{runs.Count(run => run.IsWhole && run.FirstFit![0] > 0)} of {runs.Count(run => run.IsWhole)}" : "-",
                 hasFirstFit ? $"{runs.Count(run => run.FirstFitWorseIn is not null)}" : "-");
-            table.Write("planning.md");
+            table.Write(options.Alone ? null : "planning.md");
         }
 
         return 0;
     }
 
     /// <summary>The rig of a seed and a size: the odd seeds are whole, the even ones short.</summary>
-    private static PlanningRun PlanOne(int seed, int size)
+    private static PlanningRun PlanOne(int seed, int size, bool alone)
     {
         var rig = RigFileReader.Read(new FleetRig(seed, size, seed % 2 == 0).ToString(), "fleet").Rig!;
         var clock = Stopwatch.StartNew();
         var plan = RigPlanner.Plan(rig, new PlanOptions { TimeLimit = Limit });
         var planned = clock.Elapsed.TotalMilliseconds;
         clock.Restart();
-        var isForNaive = size <= MostForNaive || (size == LargeForNaive && seed <= LargeSeedsForNaive);
+        var isForNaive = !alone && (size <= MostForNaive || (size == LargeForNaive && seed <= LargeSeedsForNaive));
         var naive = isForNaive ? new NaiveModel(rig).Solve(Limit) : null;
         var solved = clock.Elapsed.TotalMilliseconds;
-        var run = new PlanningRun(plan, planned, naive, solved, size <= MostForFirstFit ? Levels.Of(FirstFit.Wire(rig)) : null);
+        var run = new PlanningRun(plan, planned, naive, solved, size <= MostForFirstFit && !alone ? Levels.Of(FirstFit.Wire(rig)) : null);
         Console.Error.WriteLine($"{size,4} loads, seed {seed,2}: {run.Milliseconds,6:0} ms, {plan.Status}, {plan.Unfed.Count} not fed{(run.Open is { } open ? $", not proven: {open}" : "")}");
         return run;
     }
 
     private static void WarmUp()
     {
-        for (var seed = 1; seed <= 4; seed++)
-            RigPlanner.Plan(RigFileReader.Read(new FleetRig(100 + seed, 8, isShort: false).ToString(), "fleet").Rig!, new PlanOptions { TimeLimit = TimeSpan.FromSeconds(2) });
+        // Code that runs often is compiled a second time, and better, only after it has run for a while.
+        for (var seed = 1; seed <= 30; seed++)
+            RigPlanner.Plan(RigFileReader.Read(new FleetRig(100 + seed, 20, isShort: seed % 2 == 0).ToString(), "fleet").Rig!, new PlanOptions { TimeLimit = TimeSpan.FromSeconds(2) });
     }
 
     private static double Quantile(List<PlanningRun> runs, double share, Func<PlanningRun, double> time) =>

@@ -1,6 +1,6 @@
 using Loadmark.Bench;
 
-// dotnet run -c Release --project bench/Loadmark.Bench -- [startup|speed|drawing|storage|buying|circuits|simulation|fuzz [COUNT]|planning [SEEDS] [--sizes 6,12]]
+// dotnet run -c Release --project bench/Loadmark.Bench -- [startup|speed|drawing|storage|buying|circuits|simulation|fuzz [COUNT]|planning [SEEDS] [--sizes 6,12] [--alone]]
 // Writes its tables to bench/results; run from the project's root.
 return args switch
 {
@@ -19,6 +19,6 @@ return args switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: startup | speed | drawing | storage | buying | circuits | simulation | fuzz [COUNT] | planning [SEEDS] [--sizes 6,12,20]");
+    Console.Error.WriteLine("usage: startup | speed | drawing | storage | buying | circuits | simulation | fuzz [COUNT] | planning [SEEDS] [--sizes 6,12,20] [--alone]");
     return 2;
 }

@@ -9,7 +9,8 @@ internal sealed class ResultTable(string title, string about, params string[] co
 
     public void Add(params string[] cells) => _rows.Add(cells);
 
-    public void Write(string fileName)
+    /// <summary>Prints the table, and writes it where a name is given.</summary>
+    public void Write(string? fileName)
     {
         var text = new StringBuilder();
         text.Append($"# {title}\n\n{about}\n\n");
@@ -19,6 +20,8 @@ internal sealed class ResultTable(string title, string about, params string[] co
             text.Append($"| {string.Join(" | ", row)} |\n");
 
         Console.Write(text);
+        if (fileName is null)
+            return;
         var folder = Path.Combine("bench", "results");
         Directory.CreateDirectory(folder);
         File.WriteAllText(Path.Combine(folder, fileName), text.ToString());

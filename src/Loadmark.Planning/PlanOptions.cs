@@ -7,7 +7,7 @@ public sealed record PlanOptions
     public IReadOnlySet<string>? Only { get; init; }
 
     /// <summary>
-    /// Told what is being looked for, each time that changes; null for nobody. It is called on the planning thread. Of a rig that
+    /// Told what is being looked for, each time that changes; null for nobody. It is called on threads of the planner, at times on two at once. Of a rig that
     /// falls into parts that have nothing to do with one another, each part is looked at by itself.
     /// </summary>
     public IProgress<PlanProgress>? Progress { get; init; }

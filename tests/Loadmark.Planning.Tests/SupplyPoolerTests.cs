@@ -35,7 +35,7 @@ public sealed class SupplyPoolerTests(ITestOutputHelper output)
             var levels = Candidate.Of(rig, best.BestRig!.Wired!.Value, []).Units();
             var ideal = solver.Ideal([]);
             Assert.True(ideal.AsSpan().SequenceCompareTo(levels) <= 0, $"seed {seed}: {string.Join(' ', ideal)} is above {string.Join(' ', levels)}");
-            var answer = solver.Solve(null, levels, TimeSpan.FromMinutes(1));
+            var answer = solver.Solve(null, levels, TimeSpan.FromMinutes(1), CancellationToken.None);
             Assert.True(answer.Levels.AsSpan().SequenceCompareTo(levels) <= 0);
             Assert.True(answer.IsProven);
             pooled++;

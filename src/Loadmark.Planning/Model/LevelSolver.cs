@@ -18,10 +18,13 @@ internal sealed class LevelSolver : IDisposable
 
     /// <summary>
     /// The relaxation of these models is tight, so it leads the search; and the models are small and solved often, so little
-    /// time goes into preparing them.
+    /// time goes into preparing them, and none into cuts.
     /// </summary>
     private const string Strategy =
-        "linearization_level:2 search_branching:LP_SEARCH max_presolve_iterations:1 cp_model_probing_level:0 symmetry_level:0";
+        "linearization_level:2 search_branching:LP_SEARCH max_presolve_iterations:1 cp_model_probing_level:0 symmetry_level:0 cut_level:0";
+
+    /// <summary>Models of so many variables are searched sooner than prepared.</summary>
+    private const int Small = 300;
 
     /// <summary>Levels that have to do with one another; all in one sum would slow the search down with its large weights.</summary>
     private static readonly Level[][] Together =
@@ -38,7 +41,7 @@ internal sealed class LevelSolver : IDisposable
     private TimeSpan _limit;
     private readonly TimeProvider _time;
     private readonly IProgress<PlanProgress>? _progress;
-    private readonly CancellationToken _cancellation;
+    private CancellationToken _cancellation;
     private long _begin;
     private readonly long?[] _gaps = new long?[Enum.GetValues<Level>().Length];
     private long[] _floors;
@@ -117,8 +120,10 @@ internal sealed class LevelSolver : IDisposable
     /// <param name="start">A solution to begin with; null where only its levels are known.</param>
     /// <param name="levels">Its levels.</param>
     /// <param name="limit">How long to look at the most, from now on.</param>
-    public ModelAnswer Solve(long[]? start, ReadOnlySpan<long> levels, TimeSpan limit)
+    /// <param name="cancellation">Stops the search.</param>
+    public ModelAnswer Solve(long[]? start, ReadOnlySpan<long> levels, TimeSpan limit, CancellationToken cancellation)
     {
+        _cancellation = cancellation;
         Begin(start, levels, limit);
         foreach (var related in Together)
         {
@@ -272,10 +277,9 @@ internal sealed class LevelSolver : IDisposable
                 _wiring.Model.AddHint(variable, _values[variable.Index]);
         }
 
-
         using var solver = new CpSolver();
         solver.StringParameters = FormattableString.Invariant(
-            $"num_workers:1 random_seed:1 max_time_in_seconds:{Left.TotalSeconds * ShareOfTime:0.######} {Strategy}");
+            $"num_workers:1 random_seed:1 max_time_in_seconds:{Left.TotalSeconds * ShareOfTime:0.######} {Strategy} cp_model_presolve:{(_variables.Length > Small ? "true" : "false")}");
 
         // Asked again and again, because a request that comes before the search has begun is lost.
         using var asking = new Timer(_ => solver.StopSearch(), null, Timeout.Infinite, Timeout.Infinite);

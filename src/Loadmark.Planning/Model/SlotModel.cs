@@ -125,6 +125,14 @@ internal sealed class SlotModel(PlanProblem problem, WiringModel wiring, LeadSlo
         var all = Tally.Of(counts);
         var isOn = wiring.Whether(slot.Count, values => all.ValueIn(values) > 0);
         wiring.Model.Add(all.Expression() <= plugs * isOn);
+
+        // Said for each group too: then a fraction of a lead holds no more than that fraction of a group.
+        foreach (var count in counts)
+        {
+            if (count.Load.Count < plugs)
+                wiring.Model.Add(count.Count <= count.Load.Count * isOn);
+        }
+
         wiring.Model.Add(all.Expression() >= (company == Company.Alone ? 1 : 2) * isOn);
         return new Crew(company, isOn, plugs, counts);
     }

@@ -58,6 +58,7 @@ internal sealed class PlanSearch
     private int _effort;
     private LoadMerger? _merger;
     private Candidate? _best;
+    private CancellationToken _enough;
 
     /// <summary>Prepares.</summary>
     /// <param name="rig">The rig.</param>
@@ -75,7 +76,7 @@ internal sealed class PlanSearch
         _begin = time.GetTimestamp();
         _isPooled = problem.AlikeSupplies.Length > 0 || problem.SlotLeads.Any(static leads => leads.Length > 1);
         _space = new WiringSpace(problem);
-        _annealing = new Annealing(_space, FirstWiring.Of(_space), 1, () => IsOver);
+        _annealing = new Annealing(_space, FirstWiring.Of(_space), 1, () => IsOver || _enough.IsCancellationRequested);
         _effort = IsLarge ? ShortEffort : LeastEffort;
     }
 
@@ -101,6 +102,7 @@ internal sealed class PlanSearch
                 return found;
         }
 
+        Anneal();
         return BestSoFar();
     }
 
@@ -119,7 +121,7 @@ internal sealed class PlanSearch
                 return true;
             var model = new WiringModel(problem);
             using var solver = Solver(problem, model);
-            if (solver.FeedsAll(HintOf(problem, model), _annealing.Best.Levels, TimeFor(problem)) is not { } feeds)
+            if (solver.FeedsAll(HintOf(problem, model, _annealing.Best), _annealing.Best.Levels, TimeFor(problem)) is not { } feeds)
                 continue;
             if (!feeds || problem == _problem)
                 return feeds;
@@ -201,20 +203,64 @@ internal sealed class PlanSearch
         if (!IsLarge || IsOver || coarsest.Loads.Length == _problem.Loads.Length)
             return null;
         var finest = Finest();
-        using var solver = Solver(finest, new WiringModel(finest));
-        return Relax(solver);
+        return Beside((begun, _) =>
+        {
+            using var solver = Solver(finest, new WiringModel(finest));
+            return solver.Ideal(begun.Levels);
+        });
     }
 
     /// <summary>The best wiring where a problem's relaxation alone proves it so; else null.</summary>
     private Candidate? Relax(LevelSolver solver)
     {
-        var before = _floors.Levels;
         _floors.Raise(solver.Ideal(_annealing.Best.Levels));
         if (_annealing.Best.Levels[0] > _floors.Ideal[0])
             FeedAll(ShortEffort);
-        if (_floors.Levels != before)
-            Anneal();
+        _annealing.Run(_floors.Ideal, FirstEffort * _annealing.Loads);
         return _floors.AreMetBy(_annealing.Best.Levels) ? BestSoFar() : null;
+    }
+
+    /// <summary>
+    /// Proves on this thread while the wiring is improved on another; the best wiring where that settles it, else null. Neither looks
+    /// at what the other does before it is done, and each stops the other only where that can change nothing: so the same rig gives
+    /// the same plan, whichever is the quicker.
+    /// </summary>
+    /// <param name="prove">Given the wiring at the beginning, and when to stop, gives levels that no wiring's are before in order.</param>
+    private Candidate? Beside(Func<FoundWiring, CancellationToken, long[]> prove)
+    {
+        var begun = _annealing.Best;
+        using var enough = CancellationTokenSource.CreateLinkedTokenSource(_cancellation);
+        var improving = Task.Run(() => Improve(enough), CancellationToken.None);
+        var floors = new Floors();
+        try
+        {
+            floors.Raise(_floors.Levels);
+            var proven = prove(begun, enough.Token);
+            if (!enough.IsCancellationRequested)
+                floors.Raise(proven);
+        }
+        catch
+        {
+            enough.Cancel();
+            improving.GetAwaiter().GetResult();
+            throw;
+        }
+
+        if (floors.AreMetBy(begun.Levels))
+            enough.Cancel();
+        improving.GetAwaiter().GetResult();
+        if (!_floors.AreMetBy(_annealing.Best.Levels))
+            _floors.Raise(floors.Levels);
+        return _floors.AreMetBy(_annealing.Best.Levels) ? BestSoFar() : null;
+    }
+
+    /// <summary>Improves the wiring towards what is proven, and ends the search beside it where that is reached.</summary>
+    private void Improve(CancellationTokenSource enough)
+    {
+        _enough = enough.Token;
+        Anneal();
+        if (_floors.AreMetBy(_annealing.Best.Levels))
+            enough.Cancel();
     }
 
     /// <summary>The best wiring where a search in one problem proves it so; else null.</summary>
@@ -227,13 +273,17 @@ internal sealed class PlanSearch
 
     private Candidate? Settle(PlanProblem problem, WiringModel model, LevelSolver solver)
     {
-        solver.Raise(_floors.Levels);
-        var answer = solver.Solve(HintOf(problem, model), _annealing.Best.Levels, TimeFor(problem));
-        _floors.Raise(answer.Floors());
-        if (_floors.AreMetBy(_annealing.Best.Levels))
-            return BestSoFar();
+        ModelAnswer? answer = null;
+        var met = Beside((begun, enough) =>
+        {
+            solver.Raise(_floors.Levels);
+            answer = solver.Solve(HintOf(problem, model, begun), begun.Levels, TimeFor(problem), enough);
+            return answer.Floors();
+        });
+        if (met is not null || answer is null)
+            return met;
 
-        // What the search has found may be the wiring itself: it is looked at before anything else is tried.
+        // What the search has found may be the wiring itself.
         var candidate = CanBeDecoded(problem) && answer.Values is { } values ? Candidate.Of(_rig, new FeedDecoder(problem, model).Decode(values), answer.Gaps) : null;
         if (problem == _problem && candidate is not null && answer.IsProven)
             return candidate;
@@ -246,9 +296,6 @@ internal sealed class PlanSearch
                 _best = candidate;
         }
 
-        Anneal();
-        if (_floors.AreMetBy(_annealing.Best.Levels))
-            return BestSoFar();
         return problem == _problem && candidate is not null && candidate.IsBetterThan(BestSoFar()) ? candidate : null;
     }
 
@@ -281,7 +328,7 @@ internal sealed class PlanSearch
         bool Attempt(int effort)
         {
             Report();
-            return _annealing.Run(_floors.Ideal, effort * _annealing.Loads) || begin - Left > begin * ShareOfAnnealing;
+            return _annealing.Run(_floors.Ideal, effort * _annealing.Loads) || _enough.IsCancellationRequested || begin - Left > begin * ShareOfAnnealing;
         }
     }
 
@@ -301,8 +348,8 @@ internal sealed class PlanSearch
     private bool CanBeDecoded(PlanProblem problem) => problem == _problem || (!problem.IsPooled && _problem.Pinned.Feeds.Count == 0);
 
     /// <summary>The best wiring as a solution of a model; null where the model does not tell outlets apart.</summary>
-    private long[]? HintOf(PlanProblem problem, WiringModel model) =>
-        problem.IsPooled ? null : new HintWriter(problem, model, _space, _annealing.Best).Write();
+    private long[]? HintOf(PlanProblem problem, WiringModel model, FoundWiring wiring) =>
+        problem.IsPooled ? null : new HintWriter(problem, model, _space, wiring).Write();
 
     private Candidate BestSoFar()
     {
