@@ -14,7 +14,10 @@ namespace Loadmark.Planning.Model;
 internal sealed class ReturnModel
 {
     private readonly WiringModel _wiring;
+    private readonly PlanProblem _problem;
+    private readonly List<OutletGroup> _outlets;
     private readonly List<LoadCount> _on;
+    private readonly List<Volts> _volts;
     private readonly List<LoadRating> _pinned;
     private readonly PinnedCompany _company;
     private readonly int _places;
@@ -24,19 +27,25 @@ internal sealed class ReturnModel
     private ReturnModel(PlanProblem problem, WiringModel wiring, string shared)
     {
         _wiring = wiring;
-        _on = [.. wiring.Singles.Where(single => single.Source.Group.SharedReturn == shared)
-            .Select(static single => new LoadCount(single.Load, single.Count, single.Most))
-            .Concat(wiring.Slots.Where(slot => slot.Class.SharedReturn == shared).SelectMany(static slot => slot.Loads))];
+        _problem = problem;
+        _outlets = [.. problem.Outlets.Where(group => group.SharedReturn == shared)];
+        var singles = wiring.Singles.FindAll(single => single.Source.Group.SharedReturn == shared);
+        var slots = wiring.Slots.FindAll(slot => slot.Class.SharedReturn == shared);
+        _on = [.. singles.Select(static single => new LoadCount(single.Load, single.Count, single.Most)).Concat(slots.SelectMany(static slot => slot.Loads))];
+        _volts = [.. singles.Select(static single => single.Source.Point.Volts).Concat(slots.SelectMany(static slot => slot.Loads.Select(_ => slot.Class.Point.Volts)))];
         _pinned = problem.PinnedOnReturn.TryGetValue(shared, out var pinned) ? [.. pinned.Select(static load => load.Rating)] : [];
         _company = new PinnedCompany(
             _pinned.Count,
             _pinned.Count(load => problem.Pinned.Rig.Signal.Contains(load.Id)),
             _pinned.Exists(static load => load.IsDigital == true),
             _pinned.Exists(static load => load.Load.Isolate));
-        var plugs = wiring.Slots.Where(slot => slot.Class.SharedReturn == shared).GroupBy(static slot => slot.Slot)
-            .Sum(static slot => slot.Key.Count * (slot.Max(static choice => choice.Crews.Max(static crew => crew.Plugs)) - 1));
         _count = problem.ReturnCounts.GetValueOrDefault(shared, 1);
-        _places = (problem.Outlets.Where(group => group.SharedReturn == shared).Sum(static group => group.Count) / _count) + plugs;
+
+        // Each lead takes an outlet, so there are no more of them on a return than outlets.
+        var outlets = _outlets.Sum(static group => group.Count) / _count;
+        _places = outlets + slots.GroupBy(static slot => slot.Slot)
+            .SelectMany(static slot => Enumerable.Repeat(slot.Max(static choice => choice.Crews.Max(static crew => crew.Plugs)) - 1, slot.Key.Count))
+            .OrderDescending().Take(outlets).Sum();
     }
 
     /// <summary>Adds every shared return.</summary>
@@ -101,7 +110,34 @@ internal sealed class ReturnModel
 
         var places = Tally.Of(_noisy);
         model.Add(places.Expression() <= Math.Min(places.Most, _places) * noisy);
+        LimitDraws(noisy);
         Meeting.CountFindings(_wiring, noisy, _count, _noisy, _places, _company);
+    }
+
+    /// <summary>
+    /// What one return's outlets, and the totals they all count against, can give is all that can be on it: a fraction of a noisy return
+    /// feeds no more than that fraction of it.
+    /// </summary>
+    private void LimitDraws(IntVar noisy)
+    {
+        foreach (var total in _problem.Totals.Where(total => _outlets.TrueForAll(total.Covers)))
+        {
+            Limit(volts => total.FactorAt(volts), static draw => draw.Run, total.Run / _count);
+            Limit(volts => total.FactorAt(volts), static draw => draw.Start, total.Start / _count);
+        }
+
+        // What is rounded may come to a millionth more for each load and each outlet.
+        if (_outlets.TrueForAll(static group => group.Capacity > 0))
+            Limit(static _ => 1, static draw => draw.Run, (_outlets.Sum(static group => group.Capacity * group.Count) / _count) + (2 * _places));
+
+        void Limit(Func<Volts, decimal> factorAt, Func<LoadDraw, decimal> which, long most)
+        {
+            var sum = new Tally();
+            foreach (var (load, volts) in _noisy.Zip(_volts))
+                sum.Add(load.Count, MicroUnits.Draw(which(load.Load.DrawAt(volts)) * factorAt(volts)), load.Most);
+            if (sum.Most > most)
+                _wiring.Model.Add(sum.Expression() <= most * noisy);
+        }
     }
 
     private bool IsNoisy(long[] values)

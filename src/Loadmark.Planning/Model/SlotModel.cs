@@ -181,16 +181,26 @@ internal sealed class SlotModel(PlanProblem problem, WiringModel wiring, LeadSlo
         else
             wiring.Model.Add(run.Expression() <= most);
 
+        // Said for each company too: then a fraction of a lead gives no more than that fraction of what an outlet can.
+        if (choice.Crews.Count > 1)
+        {
+            var largest = leg.Leg.Limits.Max(static limit => limit!.Most);
+            foreach (var crew in choice.Crews)
+                wiring.Model.Add(DrawsOf(crew.Loads, scale.RunOf).Expression() <= largest * crew.IsOn);
+        }
+
         // Where no load takes more to start, the running sum says it all.
         if (choice.Loads.Any(load => scale.StartOf(load.Load, fed) != scale.RunOf(load.Load, fed)))
             wiring.Model.Add(Draws(scale.StartOf).Expression() <= LinearExpr.WeightedSum(leg.Uses, leg.Leg.Limits.Select(static limit => limit!.Peak)));
         if (choice.Loads.Any(load => scale.AfterSurgeOf(load.Load, fed) != scale.RunOf(load.Load, fed)))
             wiring.Model.Add(Draws(scale.AfterSurgeOf).Expression() <= most);
 
-        Tally Draws(Func<LoadGroup, Volts, long> draw)
+        Tally Draws(Func<LoadGroup, Volts, long> draw) => DrawsOf(choice.Loads, draw);
+
+        Tally DrawsOf(IEnumerable<LoadCount> loads, Func<LoadGroup, Volts, long> draw)
         {
             var sum = new Tally();
-            foreach (var load in choice.Loads)
+            foreach (var load in loads)
                 sum.Add(load.Count, draw(load.Load, fed), load.Most);
             return sum;
         }
