@@ -42,6 +42,13 @@ internal static class ApiEndpoints
         {
             routes.MapPost($"/api/{question.Operation.Name}", Task<IResult> (HttpContext context, QuestionEndpoint endpoint) => endpoint.AnswerAsync(context, question))
                 .WithMetadata(question.Operation);
+
+            // The page's own answer to whatever it does not know would be that there is no such address.
+            routes.MapGet($"/api/{question.Operation.Name}", static IResult (HttpContext context) =>
+            {
+                context.Response.Headers.Allow = HttpMethods.Post;
+                return new ProblemResult(new Problem(ProblemKind.MethodNotAllowed, "A question is asked with POST."));
+            });
         }
 
         routes.MapGet("/api/rigs", static Task<IResult> (HttpContext context, RigsEndpoint rigs) => rigs.ListAsync(context)).WithMetadata(RigsOperations.List);

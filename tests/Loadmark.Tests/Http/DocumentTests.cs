@@ -27,7 +27,7 @@ public sealed partial class DocumentTests(SharedHost shared) : IClassFixture<Sha
         var names = Document["components"]!["schemas"]!.AsObject().Select(static schema => schema.Key).ToHashSet(StringComparer.Ordinal);
         var referred = References().Matches(Document.ToJsonString()).Select(static match => match.Groups["name"].Value).ToHashSet(StringComparer.Ordinal);
         Assert.Empty(referred.Except(names));
-        Assert.Equal(["Progress", "Reading"], names.Except(referred).Append("Reading").Order(StringComparer.Ordinal)); // progress is within events, which no schema describes
+        Assert.Equal(["Progress"], names.Except(referred)); // it is within events, which no schema describes
     }
 
     [Fact]

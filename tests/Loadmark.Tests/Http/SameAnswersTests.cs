@@ -44,7 +44,10 @@ public sealed class SameAnswersTests(SharedHost shared) : IClassFixture<SharedHo
         var path = Path.Combine(Directory.CreateTempSubdirectory("loadmark-json-").FullName, "board.rig.json");
         await File.WriteAllTextAsync(path, text, RunningHost.Stop);
         using var answer = await Host.PostAsync("/api/settle", text, "application/json; charset=\"UTF-8\"");
-        Assert.Equal(ProgramRun.WithFiles("settle", path, "--json").Output, await answer.Content.ReadAsStringAsync(RunningHost.Stop));
+        var expected = ProgramRun.WithFiles("settle", path, "--json").Output;
+        Assert.Equal(expected, await answer.Content.ReadAsStringAsync(RunningHost.Stop));
+        using var quoted = await Host.PostAsync("/api/settle", " \r\n" + JsonSerializer.Serialize(text), "application/json");
+        Assert.Equal(expected, await quoted.Content.ReadAsStringAsync(RunningHost.Stop));
         Directory.Delete(Path.GetDirectoryName(path)!, recursive: true);
     }
 

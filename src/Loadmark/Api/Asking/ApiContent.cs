@@ -21,6 +21,6 @@ internal sealed record ApiContent(string MediaType, string Shape, string? Exampl
     /// <summary>Server-sent events.</summary>
     public const string Events = "text/event-stream";
 
-    /// <summary>What a rig may come as.</summary>
-    public static IReadOnlyList<ApiContent> Rig { get; } = [new(Yaml, "RigText", "board.rig.yaml"), new(Json, "RigObject", "board.rig.json")];
+    /// <summary>What a rig may come as. Generated clients take the first, and know how to write it.</summary>
+    public static IReadOnlyList<ApiContent> Rig { get; } = [new(Json, "Rig", "board.rig.json"), new(Yaml, "RigText", "board.rig.yaml")];
 }

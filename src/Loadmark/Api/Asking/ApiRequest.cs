@@ -28,14 +28,27 @@ internal sealed record ApiRequest(OptionValues Options, string? MediaType, ReadO
     /// <returns>The rig; null where it cannot be read.</returns>
     public Rig? ReadRig(out string text, out Problem? refusal)
     {
+        text = "";
+        if (MediaType == ApiContent.Json && BodyObject.IsText(Body.Span))
+        {
+            if (BodyObject.ReadText(Body, out refusal) is not { } quoted)
+                return null;
+            text = quoted;
+            return Of(RigFileReader.Read(text, File), out refusal);
+        }
+
         text = RigFile.Decode(Body.Span, File, out var errors) ?? "";
-        var reading = errors.IsEmpty ? RigFileReader.Read(text, File) : new RigReading(null, errors);
-        refusal = reading.Rig is null ? Unreadable.Of(reading.Errors, []) : null;
-        return reading.Rig;
+        return Of(errors.IsEmpty ? RigFileReader.Read(text, File) : new RigReading(null, errors), out refusal);
     }
 
     /// <summary>Reads the body as a rig.</summary>
     /// <param name="refusal">What keeps it from being read; null where nothing does.</param>
     /// <returns>The rig; null where it cannot be read.</returns>
     public Rig? ReadRig(out Problem? refusal) => ReadRig(out _, out refusal);
+
+    private static Rig? Of(RigReading reading, out Problem? refusal)
+    {
+        refusal = reading.Rig is null ? Unreadable.Of(reading.Errors, []) : null;
+        return reading.Rig;
+    }
 }

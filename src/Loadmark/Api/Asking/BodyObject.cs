@@ -29,7 +29,7 @@ internal sealed class BodyObject
         }
         catch (JsonException fault)
         {
-            refusal = Wrong(fault.LineNumber is { } line ? $"The body is not JSON that can be used, at line {line + 1}, byte {(fault.BytePositionInLine ?? 0) + 1}." : "The body is not JSON that can be used.");
+            refusal = Malformed(fault);
             return null;
         }
         catch (InvalidOperationException)
@@ -41,6 +41,28 @@ internal sealed class BodyObject
         var fits = found._values.Count == keys.Count && keys.All(found._values.ContainsKey);
         refusal = fits ? null : Wrong($"The body has to be an object with {string.Join(" and ", keys)}, and nothing else.");
         return fits ? found : null;
+    }
+
+    /// <summary>Whether a body is a text of JSON, in quotes.</summary>
+    public static bool IsText(ReadOnlySpan<byte> body) => body.TrimStart(" \t\r\n"u8) is [(byte)'"', ..];
+
+    /// <summary>Reads a body that is a text of JSON.</summary>
+    /// <param name="body">The body.</param>
+    /// <param name="refusal">What is wrong with it; null where nothing is.</param>
+    public static string? ReadText(ReadOnlyMemory<byte> body, out Problem? refusal)
+    {
+        try
+        {
+            using var document = JsonDocument.Parse(body, Strict);
+            var text = TextOf(document.RootElement);
+            refusal = text is null ? Wrong("The text in quotes is not Unicode text.") : null;
+            return text;
+        }
+        catch (JsonException fault)
+        {
+            refusal = Malformed(fault);
+            return null;
+        }
     }
 
     /// <summary>A text.</summary>
@@ -79,6 +101,9 @@ internal sealed class BodyObject
             return null;
         }
     }
+
+    private static Problem Malformed(JsonException fault) =>
+        Wrong(fault.LineNumber is { } line ? $"The body is not JSON that can be used, at line {line + 1}, byte {(fault.BytePositionInLine ?? 0) + 1}." : "The body is not JSON that can be used.");
 
     private static Problem Wrong(string detail) => new(ProblemKind.BadRequest, detail);
 }

@@ -9,9 +9,6 @@ internal static class KeptShapes
     /// <summary>Adds them.</summary>
     public static void AddTo(ShapeBook book)
     {
-        book.Add("RigText", Text("A rig file (docs/rig-file.md)."));
-        book.Add("RigObject", new OpenApiSchema { Type = JsonSchemaType.Object, Description = "A rig file as JSON of the same shape; schema/rig.schema.json describes it in full.", AdditionalPropertiesAllowed = true });
-        book.Add("Deck", Text("A SPICE deck."));
         book.Add("RigList", Object("The rigs that are kept.", ("rigs", List("The last changed first.", book.Of("RigSummary")))));
         book.Add("RigSummary", Object("A kept rig, without its text.", Head()));
         book.Add("KeptRig", Object(

@@ -3,7 +3,6 @@ using System.Text.Json.Nodes;
 using Loadmark.Api.Asking;
 using Loadmark.Web.Problems;
 using Microsoft.OpenApi;
-using static Loadmark.Api.Description.Shape;
 
 namespace Loadmark.Api.Description;
 
@@ -66,7 +65,7 @@ internal sealed class OperationDescription(OpenApiDocument document, ApiOperatio
         var responses = new OpenApiResponses();
         var good = new OpenApiResponse { Description = operation.Answers.Count == 0 ? "Done." : "The answer.", Content = operation.Answers.ToDictionary(static answer => answer.MediaType, Media) };
         if (operation.Streams)
-            good.Content[ApiContent.Events] = new OpenApiMediaType { Schema = Text("Server-sent events.") };
+            good.Content[ApiContent.Events] = new OpenApiMediaType { Schema = PlainShapes.Of("Events") };
         if (operation.TellsRevision)
             good.Headers = new Dictionary<string, IOpenApiHeader>(StringComparer.Ordinal) { ["ETag"] = Header("The rig's revision, in quotes.") };
         responses[operation.Status.ToString(CultureInfo.InvariantCulture)] = good;
@@ -101,7 +100,11 @@ internal sealed class OperationDescription(OpenApiDocument document, ApiOperatio
         }
     }
 
-    private OpenApiMediaType Media(ApiContent content) => new() { Schema = Reference(content.Shape), Example = BuiltInExample.Of(content) };
+    private OpenApiMediaType Media(ApiContent content) => new()
+    {
+        Schema = content.MediaType == ApiContent.Json && content.Shape != "Rig" ? Reference(content.Shape) : PlainShapes.Of(content.Shape),
+        Example = BuiltInExample.Of(content),
+    };
 
     private OpenApiSchemaReference Reference(string shape) => new(shape, document);
 

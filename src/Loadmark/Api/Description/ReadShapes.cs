@@ -9,9 +9,7 @@ internal static class ReadShapes
     public static void AddTo(ShapeBook book)
     {
         book.Add("TextsToRead", Object("Labels to read.", ("texts", Texts("What is printed, as it stands; one label each."))));
-        book.Add("LinesToRead", Text("Labels to read, one a line."));
         book.Add("Readings", List("One reading for each text, in the order given.", book.Of("Reading")));
-        book.Add("ReadingLines", Text("One reading a line, each an object as Reading."));
         book.Add("Reading", Object(
             "What a nameplate says.",
             ("supply", Word("Direct or alternating; null where it is not said.", "dc", "ac").OrNullWord()),

@@ -10,7 +10,6 @@ internal static class RigsOperations
 
     private static readonly ApiOption What = new("what", OptionKind.Text, "What the edit does, for the page's undo button.", "changing the delay's label");
     private static readonly IReadOnlyList<ApiContent> Rig = [new(ApiContent.Json, "KeptRig", "rig.json")];
-    private static readonly IReadOnlyList<ApiContent> Text = [ApiContent.Rig[0], ApiContent.Rig[1]];
 
     /// <summary>The list.</summary>
     public static ApiOperation List { get; } = new()
@@ -30,14 +29,14 @@ internal static class RigsOperations
     public static ApiOperation Add { get; } = new()
     {
         Name = "addRig", Group = Group, Summary = "Keeps a new rig.", Status = StatusCodes.Status201Created,
-        Bodies = Text, Answers = Rig, TellsRevision = true, Refusals = [ProblemKind.Unreadable, ProblemKind.Store],
+        Bodies = ApiContent.Rig, Answers = Rig, TellsRevision = true, Refusals = [ProblemKind.Unreadable, ProblemKind.Store],
     };
 
     /// <summary>Keeps an edit.</summary>
     public static ApiOperation Save { get; } = new()
     {
         Name = "saveRig", Group = Group, Summary = "Keeps an edit of a rig: its file's new text.", NamesRig = true, NeedsRevision = true, Options = [What],
-        Bodies = Text, Answers = Rig, TellsRevision = true,
+        Bodies = ApiContent.Rig, Answers = Rig, TellsRevision = true,
         Refusals = [ProblemKind.Unreadable, ProblemKind.Conflict, ProblemKind.RevisionMissing, ProblemKind.Store],
     };
 
