@@ -10,4 +10,7 @@ internal static partial class RequestLog
 
     [LoggerMessage(EventId = 2, Level = LogLevel.Error, Message = "{Method} {Route} stopped at a fault in the program")]
     public static partial void Stopped(ILogger log, string method, string route, Exception fault);
+
+    [LoggerMessage(EventId = 3, Level = LogLevel.Information, Message = "{Method} {Route} was left by who asked after {Milliseconds} ms")]
+    public static partial void Left(ILogger log, string method, string route, long milliseconds);
 }

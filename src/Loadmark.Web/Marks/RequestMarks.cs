@@ -32,6 +32,9 @@ public sealed class RequestMarks(RequestDelegate next, MarkSource marks, TimePro
         {
             // Whoever asked has gone, or sent half of what was announced: nobody is there to be answered.
             context.Abort();
+            var (asked, at, passed) = (MethodOf(context), RouteOf(context), (long)clock.GetElapsedTime(begin).TotalMilliseconds);
+            RequestLog.Left(log, asked, at, passed);
+            return;
         }
         catch (BadHttpRequestException fault) when (!context.Response.HasStarted)
         {

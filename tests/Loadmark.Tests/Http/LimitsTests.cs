@@ -1,5 +1,4 @@
 using System.Text;
-using System.Text.Json;
 using Loadmark.Api;
 using Loadmark.Api.Answering;
 using Loadmark.Web.Bench;

@@ -79,7 +79,7 @@ public sealed class LogTests
         Assert.Equal(problem.GetProperty("id").GetString(), faults[0].GetProperty("id").GetString());
         Assert.Contains($"<strong>{faults[1].GetProperty("id").GetString()}</strong>", html, StringComparison.Ordinal);
         Assert.Contains("System.InvalidOperationException", faults[0].GetProperty("fault").GetString(), StringComparison.Ordinal);
-        Assert.Contains("System.ArgumentException", faults[0].GetProperty("fault").GetString(), StringComparison.Ordinal);
+        Assert.Contains("System.FormatException", faults[0].GetProperty("fault").GetString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -107,7 +107,7 @@ public sealed class LogTests
         });
     }
 
-    private static IResult Fail() => throw new InvalidOperationException($"There is no {Secret}", new ArgumentException(Secret));
+    private static IResult Fail() => throw new InvalidOperationException($"There is no {Secret}", new FormatException(Secret));
 
     /// <summary>Does all that can be done with a rig, and a few things that cannot.</summary>
     private static async Task<List<string>> DriveAsync(RunningHost host)
