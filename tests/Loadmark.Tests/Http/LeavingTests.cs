@@ -7,6 +7,11 @@ namespace Loadmark.Tests.Http;
 /// <summary>When the caller leaves, the program stops computing: seen from outside, by the processor time of a process of its own.</summary>
 public sealed partial class LeavingTests : IAsyncLifetime
 {
+    /// <summary>What computing uses of a second at the least, on a machine that others use too; when it waits it uses a tenth of that.</summary>
+    private static readonly TimeSpan Busy = TimeSpan.FromMilliseconds(60);
+
+    private static readonly TimeSpan Idle = TimeSpan.FromMilliseconds(30);
+
     private readonly string _folder = Directory.CreateTempSubdirectory("loadmark-leave-").FullName;
     private Process _process = null!;
     private Uri _address = null!;
@@ -49,7 +54,7 @@ public sealed partial class LeavingTests : IAsyncLifetime
 
         await Task.Delay(2000, Stop); // past what starting costs
         var worked = await WorkInAsync(TimeSpan.FromSeconds(1));
-        Assert.True(worked >= TimeSpan.FromMilliseconds(200), $"It should be computing, and used {worked} of a second.");
+        Assert.True(worked >= Busy, $"It should be computing, and used {worked} of a second.");
         Assert.True(!answer.IsCompleted || accept.Length > 0, "It should still be computing.");
 
         await leaving.CancelAsync();
@@ -59,9 +64,9 @@ public sealed partial class LeavingTests : IAsyncLifetime
             await Assert.ThrowsAnyAsync<OperationCanceledException>(() => answer);
         // Within six seconds, when a plan would go on for seven and more; the runtime tidies up a little before it is quiet.
         var after = TimeSpan.MaxValue;
-        for (var tries = 0; tries < 6 && after >= TimeSpan.FromMilliseconds(100); tries++)
+        for (var tries = 0; tries < 6 && after > Idle; tries++)
             after = await WorkInAsync(TimeSpan.FromSeconds(1));
-        Assert.True(after < TimeSpan.FromMilliseconds(100), $"It used {after} in a second long after the caller had left.");
+        Assert.True(after <= Idle, $"It used {after} in a second long after the caller had left.");
 
         using var alive = await client.GetAsync("/healthz", Stop);
         Assert.True(alive.IsSuccessStatusCode);
