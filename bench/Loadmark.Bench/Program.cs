@@ -1,11 +1,12 @@
 using Loadmark.Bench;
 
-// dotnet run -c Release --project bench/Loadmark.Bench -- [startup|speed|drawing|storage|buying|circuits|simulation|fuzz [COUNT]|planning [SEEDS] [--sizes 6,12] [--alone]]
+// dotnet run -c Release --project bench/Loadmark.Bench -- [startup|speed|api|drawing|storage|buying|circuits|simulation|fuzz [COUNT]|planning [SEEDS] [--sizes 6,12] [--alone]]
 // Writes its tables to bench/results; run from the project's root.
 return args switch
 {
     ["startup"] => StartupBench.Run(),
     ["speed"] => SpeedBench.Run(),
+    ["api"] => ApiBench.Run(),
     ["drawing"] => DrawingBench.Run(),
     ["circuits"] => CircuitsBench.Run(),
     ["simulation"] => SimulationBench.Run(),
@@ -19,6 +20,6 @@ return args switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: startup | speed | drawing | storage | buying | circuits | simulation | fuzz [COUNT] | planning [SEEDS] [--sizes 6,12,20] [--alone]");
+    Console.Error.WriteLine("usage: startup | speed | api | drawing | storage | buying | circuits | simulation | fuzz [COUNT] | planning [SEEDS] [--sizes 6,12,20] [--alone]");
     return 2;
 }

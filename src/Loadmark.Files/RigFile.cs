@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Security;
 using System.Text;
 using Loadmark.Files.Texts;
@@ -44,6 +45,22 @@ public static class RigFile
             File.Delete(temporary);
             throw;
         }
+    }
+
+    /// <summary>Decodes the bytes of a rig file: UTF-8, with or without a byte order mark.</summary>
+    /// <param name="bytes">The bytes, as they came over a network or from elsewhere.</param>
+    /// <param name="fileName">The name that errors carry.</param>
+    /// <param name="errors">What keeps them from being a text; empty when they are one.</param>
+    /// <returns>The text without its byte order mark; null when the bytes are none.</returns>
+    public static string? Decode(ReadOnlySpan<byte> bytes, string fileName, out ImmutableArray<FileError> errors)
+    {
+        ArgumentNullException.ThrowIfNull(fileName);
+        var found = new ErrorList(fileName);
+        var text = bytes.Length > RigFileReader.MostBytes ? null : RigBytes.Decode(bytes, found);
+        if (text is null && !found.Any)
+            found.Add(Spot.Start, TooLarge());
+        errors = found.ToArray();
+        return text;
     }
 
     /// <summary>What is wrong with a file that is too large.</summary>

@@ -22,7 +22,7 @@ public sealed class LayeringTests
         ["Loadmark.Storage"] = (["Loadmark.Core"], ["Microsoft.EntityFrameworkCore.Sqlite", "Microsoft.EntityFrameworkCore.Design"]),
         ["Loadmark.Drawing"] = (["Loadmark.Core"], []),
         ["Loadmark.Web"] = (["Loadmark.Core", "Loadmark.Drawing", "Loadmark.Files", "Loadmark.Planning", "Loadmark.Simulation", "Loadmark.Storage"], ["MudBlazor"]),
-        ["Loadmark"] = (["Loadmark.Core", "Loadmark.Files", "Loadmark.Planning", "Loadmark.Simulation", "Loadmark.Storage", "Loadmark.Web"], ["Spectre.Console", "System.CommandLine"]),
+        ["Loadmark"] = (["Loadmark.Core", "Loadmark.Files", "Loadmark.Planning", "Loadmark.Simulation", "Loadmark.Storage", "Loadmark.Web"], ["Microsoft.AspNetCore.OpenApi", "Spectre.Console", "System.CommandLine"]),
     };
 
     [Fact]
@@ -41,6 +41,7 @@ public sealed class LayeringTests
     [Theory]
     [InlineData("Spectre.Console", "Loadmark.Sheets")]
     [InlineData("System.CommandLine", "Loadmark.Commands")]
+    [InlineData("Microsoft.OpenApi", "Loadmark.Api.Description")]
     public void A_package_of_the_program_is_used_in_one_folder_only(string package, string folder)
     {
         var users = Code.Types.Where(type => Layer(type) == "Loadmark" && type.Dependencies.Any(dependency => IsWithin(dependency.Target, package))).ToList();

@@ -1,4 +1,5 @@
 using System.Net;
+using Loadmark.Web.Problems;
 using Microsoft.AspNetCore.Http;
 
 namespace Loadmark.Web.Guarding;
@@ -43,6 +44,8 @@ public sealed class OwnAddressGuard(RequestDelegate next)
 
     private static Task Refuse(HttpContext context, int status, string because)
     {
+        if (ProblemAnswer.IsFor(context.Request))
+            return ProblemAnswer.WriteAsync(context, new Problem(ProblemKind.Of(status), because));
         context.Response.StatusCode = status;
         context.Response.ContentType = "text/plain; charset=utf-8";
         return context.Response.WriteAsync(because, context.RequestAborted);

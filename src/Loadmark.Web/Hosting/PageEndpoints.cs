@@ -4,6 +4,7 @@ using Loadmark.Files;
 using Loadmark.Files.Entry;
 using Loadmark.Storage;
 using Loadmark.Web.Guarding;
+using Loadmark.Web.Marks;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Components.Server;
 using Microsoft.AspNetCore.Http;
@@ -17,10 +18,10 @@ public static class PageEndpoints
 {
     private const int LongestFileName = 60;
 
-    /// <summary>Lets in only what the page's own address asks for, and sends every answer with what a browser may do with it.</summary>
+    /// <summary>Gives each request its id, lets in only what the page's own address asks for, and sends every answer with what a browser may do with it.</summary>
     /// <param name="app">The application; to be called before anything else handles requests.</param>
     public static IApplicationBuilder UsePageGuards(this IApplicationBuilder app) =>
-        app.UseMiddleware<AnswerHeaders>().UseMiddleware<OwnAddressGuard>().UseRequestLocalization(options =>
+        app.UseMiddleware<RequestMarks>().UseMiddleware<AnswerHeaders>().UseMiddleware<OwnAddressGuard>().UseRequestLocalization(options =>
         {
             // The browser's language where there is a file of texts for it. Numbers and units stay as the trade writes them.
             options.SetDefaultCulture(PageLanguages.Own).AddSupportedUICultures([.. PageLanguages.In(AppContext.BaseDirectory)]);

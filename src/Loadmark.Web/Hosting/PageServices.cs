@@ -1,6 +1,8 @@
 using Loadmark.Storage;
 using Loadmark.Web.Bench;
+using Loadmark.Web.Marks;
 using Microsoft.AspNetCore.Components.Server;
+using Microsoft.AspNetCore.Components.Server.Circuits;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.DependencyInjection.Extensions;
@@ -34,6 +36,9 @@ public static class PageServices
         // What is protected lives as long as the process: nothing of it need be written anywhere.
         services.AddDataProtection().UseEphemeralDataProtectionProvider();
         services.TryAddSingleton(TimeProvider.System);
+        services.AddSingleton<MarkSource>();
+        services.AddScoped<PageMark>();
+        services.AddScoped<CircuitHandler, CircuitMarks>();
         services.AddSingleton(store);
         services.AddSingleton(opening);
         services.AddSingleton(limits);

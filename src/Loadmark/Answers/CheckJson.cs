@@ -106,7 +106,8 @@ internal static class CheckJson
         json.WriteEndObject();
     }
 
-    private static void Write(Utf8JsonWriter json, FileError fault)
+    /// <summary>Writes what keeps a file from being read as an object.</summary>
+    internal static void Write(Utf8JsonWriter json, FileError fault)
     {
         json.WriteStartObject();
         json.WriteNumber("line", fault.Line);

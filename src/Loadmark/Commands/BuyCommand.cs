@@ -25,17 +25,11 @@ internal sealed class BuyCommand(Surroundings around, IRigSource source)
         if (Complaints.AboutOnly(request.Only, rig, request.Rig) is { } complaint)
             return complaints.Unusable(complaint);
 
-        var room = new List<Nameplate>();
-        foreach (var text in request.Room)
-        {
-            var plate = NameplateReader.Read(text);
-            if (!plate.Modes.Any(static mode => mode is { Volts: not null, Amps: not null }))
-                return complaints.Unusable($"--room: '{text}' does not tell a voltage and a current, such as \"9 V 300 mA\".");
-            room.Add(plate);
-        }
+        if (RoomLabels.Read(request.Room, out var vague) is not { } room)
+            return complaints.Unusable($"--room: {vague}");
 
         var interruption = around.Interruption();
-        var result = Buy(rig, offers, [.. room], request.Only, interruption);
+        var result = Buy(rig, offers, room, request.Only, interruption);
         if (request.Json)
             BuyJson.Write(around.Output, result);
         else

@@ -2,6 +2,7 @@ using System.CommandLine.Parsing;
 using System.Globalization;
 using System.CommandLine;
 using Loadmark.Core.Texts;
+using Loadmark.Serving.Logs;
 
 namespace Loadmark.Commands;
 
@@ -37,6 +38,8 @@ internal sealed class CommandLine
     private readonly Option<string> _data = new("--data");
     private readonly Option<string> _port = new("--port");
     private readonly Option<bool> _noBrowser = new("--no-browser");
+    private readonly Option<string> _log = new("--log");
+    private readonly Option<bool> _logContent = new("--log-content");
     private readonly Option<bool> _json = new("--json") { Recursive = true };
     private readonly Option<bool> _help = new("--help", "-h") { Recursive = true };
     private readonly Option<bool> _version = new("--version");
@@ -77,6 +80,8 @@ internal sealed class CommandLine
         _root.Add(_data);
         _root.Add(_port);
         _root.Add(_noBrowser);
+        _root.Add(_log);
+        _root.Add(_logContent);
         _root.Add(_json);
         _root.Add(_help);
         _root.Add(_version);
@@ -85,7 +90,7 @@ internal sealed class CommandLine
     /// <summary>The names of the commands.</summary>
     public static IReadOnlyList<string> CommandNames { get; } = ["check", "plan", "buy", "settle", "startup", "netlist", "read", "help"];
 
-    private static IReadOnlyList<string> OptionNames { get; } = ["--json", "--only", "--write", "--prices", "--room", "--all", "--startup", "--csv", "--spread", "--seed", "--out", "--steady", "--data", "--port", "--no-browser", "--help", "--version"];
+    private static IReadOnlyList<string> OptionNames { get; } = ["--json", "--only", "--write", "--prices", "--room", "--all", "--startup", "--csv", "--spread", "--seed", "--out", "--steady", "--data", "--port", "--no-browser", "--log", "--log-content", "--help", "--version"];
 
     /// <summary>Reads what was typed after the program's name.</summary>
     public Request Parse(IReadOnlyList<string> typed)
@@ -139,7 +144,9 @@ internal sealed class CommandLine
         var typed = parsed.GetValue(_port);
         if (typed is not null && (!int.TryParse(typed, NumberStyles.None, CultureInfo.InvariantCulture, out var port) || port > ushort.MaxValue))
             return new Request.Wrong(Topic.Program, $"--port: expected a number from 0 (any that is free) to {ushort.MaxValue}, found '{typed}'.");
-        return new Request.Page(parsed.GetValue(_data), typed is null ? null : int.Parse(typed, CultureInfo.InvariantCulture), parsed.GetResult(_noBrowser) is not { Implicit: false });
+        if (LogOptions.Read(parsed.GetValue(_log), parsed.GetResult(_logContent) is { Implicit: false }) is not { } log)
+            return new Request.Wrong(Topic.Program, $"--log: expected text or json, found '{parsed.GetValue(_log)}'.");
+        return new Request.Page(parsed.GetValue(_data), typed is null ? null : int.Parse(typed, CultureInfo.InvariantCulture), parsed.GetResult(_noBrowser) is not { Implicit: false }, log);
     }
 
     /// <summary>Names parted by commas, in one option or several.</summary>

@@ -18,6 +18,7 @@ internal sealed class PageCommand(Surroundings around)
                     Folder = PageOptions.FolderFrom(request.Data, around.Environment),
                     Port = request.Port ?? PageOptions.CommonPort,
                     OpensBrowser = request.OpensBrowser,
+                    Log = request.Log,
                 },
                 around,
                 stop).GetAwaiter().GetResult();

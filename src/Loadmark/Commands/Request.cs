@@ -1,3 +1,5 @@
+using Loadmark.Serving.Logs;
+
 namespace Loadmark.Commands;
 
 /// <summary>What the user asked for on the command line.</summary>
@@ -7,7 +9,8 @@ internal abstract record Request
     /// <param name="Data">The folder to keep rigs in, as typed; null where none was.</param>
     /// <param name="Port">The port to try first; null where none was typed.</param>
     /// <param name="OpensBrowser">Whether to open it in a browser.</param>
-    internal sealed record Page(string? Data, int? Port, bool OpensBrowser) : Request;
+    /// <param name="Log">How its log is written.</param>
+    internal sealed record Page(string? Data, int? Port, bool OpensBrowser, LogOptions Log) : Request;
 
     /// <summary>Check rigs as wired.</summary>
     /// <param name="Rigs">The paths as typed, at least one.</param>

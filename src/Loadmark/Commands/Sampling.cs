@@ -15,20 +15,21 @@ internal sealed record Sampling(int Samples, ulong Seed)
     /// <param name="spread">What follows <c>--spread</c>; null where it was not typed.</param>
     /// <param name="seed">What follows <c>--seed</c>; null where it was not typed.</param>
     /// <param name="complaint">What is wrong with it, as a sentence; null where nothing is.</param>
-    public static Sampling? Read(string? spread, string? seed, out string? complaint)
+    /// <param name="mark">What stands before an option's name where it was typed.</param>
+    public static Sampling? Read(string? spread, string? seed, out string? complaint, string mark = "--")
     {
         complaint = null;
         var number = CommonSeed;
         if (spread is null)
         {
-            complaint = seed is null ? null : "--seed needs --spread N: it is the seed of its samples.";
+            complaint = seed is null ? null : $"{mark}seed needs {mark}spread N: it is the seed of its samples.";
             return null;
         }
 
         if (!int.TryParse(spread, NumberStyles.None, CultureInfo.InvariantCulture, out var samples) || samples is < 1 or > SpreadOptions.MostSamples)
-            complaint = $"--spread takes the number of samples, 1 to {SpreadOptions.MostSamples}, not {spread}.";
+            complaint = $"{mark}spread takes the number of samples, 1 to {SpreadOptions.MostSamples}, not {spread}.";
         else if (seed is not null && !ulong.TryParse(seed, NumberStyles.None, CultureInfo.InvariantCulture, out number))
-            complaint = $"--seed takes a whole number, 0 to {ulong.MaxValue}, not {seed}.";
+            complaint = $"{mark}seed takes a whole number, 0 to {ulong.MaxValue}, not {seed}.";
         return complaint is null ? new Sampling(samples, number) : null;
     }
 

@@ -1,10 +1,6 @@
 using Loadmark.Answers;
-using Loadmark.Core.Checks;
-using Loadmark.Core.Ratings;
 using Loadmark.Hosting;
 using Loadmark.Sheets;
-using Loadmark.Simulation;
-using Loadmark.Simulation.Checks;
 using Loadmark.Simulation.Spreading;
 using Loadmark.Sources;
 
@@ -24,10 +20,7 @@ internal sealed class SettleCommand(Surroundings around, IRigSource source)
         try
         {
             using var talk = new PatienceTalk(around, "computing what each load gets");
-            var wired = WiredRig.Of(rig);
-            var circuit = RigCircuit.Of(wired);
-            var settled = RigSimulator.Settle(circuit, cancellation: interruption);
-            var check = RigExamination.Judge(circuit, settled, null, RigChecker.Check(wired), interruption);
+            var (circuit, settled, check) = SettledRig.Of(rig, interruption);
             talk.Dispose();
             var spread = request.Spread?.Run(around, options => RigSpread.Settle(circuit, options, interruption));
             if (request.Json)

@@ -1,11 +1,7 @@
 using Loadmark.Answers;
-using Loadmark.Core.Checks;
-using Loadmark.Core.Ratings;
 using Loadmark.Files.Tables;
 using Loadmark.Hosting;
 using Loadmark.Sheets;
-using Loadmark.Simulation;
-using Loadmark.Simulation.Checks;
 using Loadmark.Simulation.Spreading;
 using Loadmark.Simulation.Starting;
 using Loadmark.Sources;
@@ -26,11 +22,7 @@ internal sealed class StartUpCommand(Surroundings around, IRigSource source)
         try
         {
             using var talk = new PatienceTalk(around, "computing the first seconds after switch-on");
-            var wired = WiredRig.Of(rig);
-            var circuit = RigCircuit.Of(wired);
-            var settled = RigSimulator.Settle(circuit, cancellation: interruption);
-            var started = RigSimulator.StartUp(circuit, cancellation: interruption);
-            var check = RigExamination.Judge(circuit, settled, started, RigChecker.Check(wired), interruption);
+            var (circuit, started, check) = StartedRig.Of(rig, interruption);
             talk.Dispose();
             var spread = request.Spread?.Run(around, options => RigSpread.StartUp(circuit, options, cancellation: interruption));
             if (request.Csv is { } file && !TryWrite(file, started.Waveforms))

@@ -1,3 +1,5 @@
+using Loadmark.Serving.Logs;
+
 namespace Loadmark.Serving;
 
 /// <summary>How the page is served.</summary>
@@ -14,6 +16,9 @@ internal sealed record PageOptions
 
     /// <summary>Whether to open the page in the user's browser.</summary>
     public bool OpensBrowser { get; init; } = true;
+
+    /// <summary>How the log is written.</summary>
+    public LogOptions Log { get; init; } = new();
 
     /// <summary>The folder where rigs are kept: as asked, else as the environment says, else in the user's own data.</summary>
     /// <param name="asked">What was asked for on the command line; null for nothing.</param>

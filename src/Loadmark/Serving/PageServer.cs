@@ -1,24 +1,14 @@
 using System.Diagnostics;
-using System.Net;
 using System.Net.Sockets;
 using Loadmark.Hosting;
 using Loadmark.Storage;
-using Loadmark.Web.Bench;
-using Loadmark.Web.Guarding;
-using Loadmark.Web.Hosting;
 using Microsoft.AspNetCore.Connections;
-using Microsoft.AspNetCore.Server.Kestrel.Core;
 
 namespace Loadmark.Serving;
 
 /// <summary>Serves the page to this machine's own browser.</summary>
 internal static class PageServer
 {
-    private const int MostConnections = 200;
-
-    /// <summary>How long an open page may keep the program from ending; every edit is kept by then.</summary>
-    private static readonly TimeSpan Farewell = TimeSpan.FromSeconds(2);
-
     /// <summary>How many ports are tried, beginning with the one that was asked for.</summary>
     private const int PortsTried = 20;
 
@@ -35,7 +25,8 @@ internal static class PageServer
         else if (opening.WasCreated)
             await DemoRigs.AddAsync(store, stop);
 
-        await using var app = await StartAsync(options, store, opening, stop);
+        var settings = new HostSettings { Error = around.Error, Clock = around.Time, Log = options.Log };
+        await using var app = await StartAsync(options, settings, store, opening, stop);
         var address = app.Urls.First();
         await using (var output = new StreamWriter(around.Output, around.OutputEncoding, leaveOpen: true))
             await output.WriteLineAsync($"Loadmark is at {address}  (Ctrl-C ends it; rigs are kept in {options.Folder})");
@@ -45,11 +36,11 @@ internal static class PageServer
     }
 
     /// <summary>Starts on the first port that is free.</summary>
-    private static async Task<WebApplication> StartAsync(PageOptions options, RigStore store, StoreOpening opening, CancellationToken stop)
+    private static async Task<WebApplication> StartAsync(PageOptions options, HostSettings settings, RigStore store, StoreOpening opening, CancellationToken stop)
     {
         for (var tried = 0; ; tried++)
         {
-            var app = Build(options.Port == 0 ? 0 : options.Port + tried, store, opening);
+            var app = ProgramHost.Build(options.Port == 0 ? 0 : options.Port + tried, store, opening, settings);
             try
             {
                 await app.StartAsync(stop);
@@ -64,44 +55,6 @@ internal static class PageServer
                 await app.DisposeAsync();
             }
         }
-    }
-
-    private static WebApplication Build(int port, RigStore store, StoreOpening opening)
-    {
-        var builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions
-        {
-            ApplicationName = typeof(PageServer).Assembly.GetName().Name,
-            ContentRootPath = AppContext.BaseDirectory,
-            EnvironmentName = Environments.Production,
-        });
-
-        // Neither a file beside the program nor the environment decides where this listens: loopback, and nothing else.
-        builder.Configuration.Sources.Clear();
-        builder.WebHost.UseStaticWebAssets();
-        builder.WebHost.ConfigureKestrel(kestrel =>
-        {
-            kestrel.AddServerHeader = false;
-            kestrel.Limits.MaxRequestBodySize = OwnAddressGuard.LargestBody;
-            kestrel.Limits.MaxConcurrentConnections = MostConnections;
-            kestrel.Limits.MaxConcurrentUpgradedConnections = MostConnections;
-            kestrel.Listen(IPAddress.Loopback, port, static listen => listen.Protocols = HttpProtocols.Http1);
-        });
-        builder.Logging.ClearProviders();
-        builder.Logging.AddSimpleConsole(static console => console.SingleLine = true);
-
-        // Results are on standard output, talk is not.
-        builder.Services.Configure<Microsoft.Extensions.Logging.Console.ConsoleLoggerOptions>(static console => console.LogToStandardErrorThreshold = LogLevel.Trace);
-        builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.None);
-        builder.Logging.SetMinimumLevel(LogLevel.Warning);
-        builder.Services.Configure<HostOptions>(static host => host.ShutdownTimeout = Farewell);
-        builder.Services.AddPage(store, opening, new PageLimits());
-
-        var app = builder.Build();
-        app.UsePageGuards();
-        app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
-        app.UseAntiforgery();
-        app.MapPage();
-        return app;
     }
 
     /// <summary>Opens the address in the user's browser, where there is one; it is printed in any case.</summary>

@@ -58,6 +58,8 @@ internal static class HelpPage
         Entry(sheet, "--data FOLDER", "The page keeps rigs here; else in LOADMARK_DATA, else in your own data folder.");
         Entry(sheet, "--port N", "The page's port; one that is taken moves on to the next. 0 takes any that is free.");
         Entry(sheet, "--no-browser", "Print the page's address and do not open it.");
+        Entry(sheet, "--log text|json", "How the page's log is written, on standard error: for people (default), or an object a line with each request.");
+        Entry(sheet, "--log-content", "Let messages that may quote a rig into the log; else it holds none of your texts.");
         Entry(sheet, "--json", "Answer in JSON, in SI units.");
         Entry(sheet, "--help, -h", "This page, or a command's: loadmark check --help.");
         Entry(sheet, "--version", "The program's version.");

@@ -2,6 +2,7 @@ using Bunit;
 using Loadmark.Web.Parts;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Rendering;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace Loadmark.Web.Tests.Parts;
 
@@ -17,6 +18,7 @@ public sealed class PartGuardTests : PageTest
         var alert = page.Find("[role=alert]");
         Assert.Contains("This part of the page stopped: diagram", alert.TextContent, StringComparison.Ordinal);
         Assert.Contains("the <b>scale</b> is gone", alert.TextContent, StringComparison.Ordinal);
+        Assert.Contains($"by this id: {Services.GetRequiredService<Loadmark.Web.Marks.PageMark>().Id}", alert.TextContent, StringComparison.Ordinal);
         Assert.Equal("still here", page.Find("#other").TextContent);
 
         _isBroken = false;

@@ -1,0 +1,38 @@
+using System.Collections;
+
+namespace Loadmark.Web.Marks;
+
+/// <summary>
+/// The id of a page that is open, which the log's lines of it carry and an error on it shows: that of the request that the page was opened
+/// with. As a scope of the log it tells the id that is known when a line is written.
+/// </summary>
+/// <param name="marks">Gives an id of its own to what no page was opened for.</param>
+public sealed class PageMark(MarkSource marks) : IReadOnlyList<KeyValuePair<string, object?>>
+{
+    private string? _id;
+
+    /// <summary>The id.</summary>
+    public string Id
+    {
+        get => _id ??= marks.Next();
+        set => _id = value;
+    }
+
+    /// <inheritdoc/>
+    public int Count => 1;
+
+    /// <inheritdoc/>
+    public KeyValuePair<string, object?> this[int index] =>
+        index == 0 ? new KeyValuePair<string, object?>("id", Id) : throw new ArgumentOutOfRangeException(nameof(index), index, "There is one entry.");
+
+    /// <inheritdoc/>
+    public IEnumerator<KeyValuePair<string, object?>> GetEnumerator()
+    {
+        yield return this[0];
+    }
+
+    /// <inheritdoc/>
+    public override string ToString() => $"id:{Id}";
+
+    IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
+}

@@ -1,0 +1,27 @@
+using Loadmark.Core.Checks;
+using Loadmark.Core.Ratings;
+using Loadmark.Core.Rigs;
+using Loadmark.Simulation;
+using Loadmark.Simulation.Checks;
+using Loadmark.Simulation.Settling;
+
+namespace Loadmark.Answers;
+
+/// <summary>What is computed for the question what each load really gets.</summary>
+/// <param name="Circuit">The rig's circuit.</param>
+/// <param name="Settled">Its steady state.</param>
+/// <param name="Check">What the rules say, the circuit's among them.</param>
+internal sealed record SettledRig(RigCircuit Circuit, SettleResult Settled, CheckResult Check)
+{
+    /// <summary>Computes it.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="cancellation">Gives up.</param>
+    /// <exception cref="OperationCanceledException">It gave up.</exception>
+    public static SettledRig Of(Rig rig, CancellationToken cancellation)
+    {
+        var wired = WiredRig.Of(rig);
+        var circuit = RigCircuit.Of(wired);
+        var settled = RigSimulator.Settle(circuit, cancellation: cancellation);
+        return new SettledRig(circuit, settled, RigExamination.Judge(circuit, settled, null, RigChecker.Check(wired), cancellation));
+    }
+}

@@ -1,0 +1,60 @@
+using System.Buffers;
+using System.Text;
+using System.Text.Json;
+using Loadmark.Answers;
+using Loadmark.Planning;
+using Loadmark.Planning.Buying;
+using Loadmark.Simulation.Spreading;
+
+namespace Loadmark.Api.Answering;
+
+/// <summary>How far a computation has come: the last that it told.</summary>
+internal sealed class SolveProgress : IProgress<PlanProgress>, IProgress<BuyProgress>, IProgress<SpreadProgress>
+{
+    private volatile object? _last;
+
+    /// <summary>The last that was told; null before anything was. Another object each time.</summary>
+    public object? Last => _last;
+
+    /// <inheritdoc/>
+    public void Report(PlanProgress value) => _last = value;
+
+    /// <inheritdoc/>
+    public void Report(BuyProgress value) => _last = value;
+
+    /// <inheritdoc/>
+    public void Report(SpreadProgress value) => _last = value;
+
+    /// <summary>It as an object of JSON.</summary>
+    /// <param name="elapsed">The time since it was asked for.</param>
+    public string Write(TimeSpan elapsed)
+    {
+        var output = new ArrayBufferWriter<byte>();
+        using (var json = new Utf8JsonWriter(output, JsonFigures.Options))
+        {
+            json.WriteStartObject();
+            json.WriteFigure("seconds", Math.Round((decimal)elapsed.TotalSeconds, 3));
+            switch (_last)
+            {
+                case PlanProgress plan:
+                    json.WriteString("level", plan.Level);
+                    json.WriteFigure("value", plan.Value);
+                    json.WriteFigure("bound", plan.Bound);
+                    break;
+                case BuyProgress buy:
+                    json.WriteFigure("leastPrice", buy.LeastPrice);
+                    json.WriteNumber("found", buy.Found);
+                    json.WriteFigure("planned", buy.Planned);
+                    break;
+                case SpreadProgress spread:
+                    json.WriteNumber("done", spread.Done);
+                    json.WriteNumber("samples", spread.Samples);
+                    break;
+            }
+
+            json.WriteEndObject();
+        }
+
+        return Encoding.UTF8.GetString(output.WrittenSpan);
+    }
+}

@@ -1,0 +1,67 @@
+using System.Text;
+using Loadmark.Api.Answering;
+using Loadmark.Api.Asking;
+using Loadmark.Api.Description;
+using Loadmark.Api.Keeping;
+using Loadmark.Api.Questions;
+using Loadmark.Web.Problems;
+using Microsoft.AspNetCore.Routing.Constraints;
+
+namespace Loadmark.Api;
+
+/// <summary>The addresses at which other programs get the answers that the commands give.</summary>
+internal static class ApiEndpoints
+{
+    /// <summary>Adds what the addresses need. The page's services have to be there.</summary>
+    /// <param name="services">Where to.</param>
+    /// <param name="limits">How much may be asked.</param>
+    public static IServiceCollection AddApi(this IServiceCollection services, ApiLimits limits)
+    {
+        services.AddSingleton(limits);
+
+        // The slim builder leaves it out; the documents' names are told apart by it.
+        services.Configure<RouteOptions>(static options => options.SetParameterPolicy<RegexInlineRouteConstraint>("regex"));
+        services.AddSingleton<RequestReader>();
+        services.AddSingleton<ApiGate>();
+        services.AddSingleton<QuestionEndpoint>();
+        services.AddSingleton<RigsEndpoint>();
+        services.AddSingleton<Health>();
+        foreach (var name in ApiDocument.Names)
+            services.AddOpenApi(name, options => ApiDocument.Describe(options, name, limits));
+        return services;
+    }
+
+    /// <summary>Maps the addresses.</summary>
+    /// <param name="routes">Where to.</param>
+    /// <param name="limits">How much may be asked.</param>
+    public static IEndpointRouteBuilder MapApi(this IEndpointRouteBuilder routes, ApiLimits limits)
+    {
+        IQuestion[] questions =
+            [new ReadQuestion(limits), new CheckQuestion(), new PlanQuestion(), new BuyQuestion(), new SettleQuestion(), new StartUpQuestion(), new NetlistQuestion()];
+        foreach (var question in questions)
+        {
+            routes.MapPost($"/api/{question.Operation.Name}", Task<IResult> (HttpContext context, QuestionEndpoint endpoint) => endpoint.AnswerAsync(context, question))
+                .WithMetadata(question.Operation);
+
+            // The page's own answer to whatever it does not know would be that there is no such address.
+            routes.MapGet($"/api/{question.Operation.Name}", static IResult (HttpContext context) =>
+            {
+                context.Response.Headers.Allow = HttpMethods.Post;
+                return new ProblemResult(new Problem(ProblemKind.MethodNotAllowed, "A question is asked with POST."));
+            });
+        }
+
+        routes.MapGet("/api/rigs", static Task<IResult> (HttpContext context, RigsEndpoint rigs) => rigs.ListAsync(context)).WithMetadata(RigsOperations.List);
+        routes.MapPost("/api/rigs", static Task<IResult> (HttpContext context, RigsEndpoint rigs) => rigs.AddAsync(context)).WithMetadata(RigsOperations.Add);
+        routes.MapGet("/api/rigs/{id:guid}", static Task<IResult> (HttpContext context, RigsEndpoint rigs, Guid id) => rigs.GetAsync(context, id)).WithMetadata(RigsOperations.Get);
+        routes.MapPut("/api/rigs/{id:guid}", static Task<IResult> (HttpContext context, RigsEndpoint rigs, Guid id) => rigs.SaveAsync(context, id)).WithMetadata(RigsOperations.Save);
+        routes.MapDelete("/api/rigs/{id:guid}", static Task<IResult> (HttpContext context, RigsEndpoint rigs, Guid id) => rigs.RemoveAsync(context, id))
+            .WithMetadata(RigsOperations.Remove);
+        routes.MapGet("/healthz", static Task<IResult> (HttpContext context, Health health) => health.AnswerAsync(context)).WithMetadata(Health.Operation);
+        routes.MapGet(ProblemKind.Folder + "{name}", static IResult (string name) => ProblemKind.All.FirstOrDefault(kind => kind.Name == name) is { } kind
+            ? Results.Text($"{kind.Title} ({kind.Status})\n{kind.Meaning}\n", "text/plain", Encoding.UTF8)
+            : new ProblemResult(new Problem(ProblemKind.NotFound, "There is no such kind of problem.")));
+        routes.MapOpenApi("/api/{documentName:regex(^(openapi|openapi-3\\.0)$)}.json");
+        return routes;
+    }
+}

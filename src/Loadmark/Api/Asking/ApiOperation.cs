@@ -1,0 +1,46 @@
+using Loadmark.Web.Problems;
+
+namespace Loadmark.Api.Asking;
+
+/// <summary>What one address takes and answers. The document is made of it, and requests are held to it.</summary>
+internal sealed record ApiOperation
+{
+    /// <summary>Its name, which a generated client calls it by.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>The group that it belongs to.</summary>
+    public required string Group { get; init; }
+
+    /// <summary>The question that it answers, in a sentence.</summary>
+    public required string Summary { get; init; }
+
+    /// <summary>What else there is to know.</summary>
+    public string About { get; init; } = "";
+
+    /// <summary>The options that it takes in the address.</summary>
+    public IReadOnlyList<ApiOption> Options { get; init; } = [];
+
+    /// <summary>The bodies that it takes; empty for none.</summary>
+    public IReadOnlyList<ApiContent> Bodies { get; init; } = [];
+
+    /// <summary>The status of a good answer.</summary>
+    public int Status { get; init; } = StatusCodes.Status200OK;
+
+    /// <summary>The contents that a good answer may have; empty for none.</summary>
+    public required IReadOnlyList<ApiContent> Answers { get; init; }
+
+    /// <summary>Whether the answer comes as events with progress where the caller asks for those.</summary>
+    public bool Streams { get; init; }
+
+    /// <summary>Whether the address names a rig.</summary>
+    public bool NamesRig { get; init; }
+
+    /// <summary>Whether the request has to say which revision it starts from.</summary>
+    public bool NeedsRevision { get; init; }
+
+    /// <summary>Whether a good answer tells the rig's revision in <c>ETag</c>.</summary>
+    public bool TellsRevision { get; init; }
+
+    /// <summary>What may be refused, beyond what anything may be.</summary>
+    public IReadOnlyList<ProblemKind> Refusals { get; init; } = [];
+}

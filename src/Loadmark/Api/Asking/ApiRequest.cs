@@ -1,0 +1,54 @@
+using System.Collections.Immutable;
+using Loadmark.Core.Rigs;
+using Loadmark.Files;
+using Loadmark.Web.Problems;
+
+namespace Loadmark.Api.Asking;
+
+/// <summary>A request, taken whole and held to what its address takes.</summary>
+/// <param name="Options">Its options.</param>
+/// <param name="MediaType">Which of the media types that are taken its body has; null where it has none.</param>
+/// <param name="Body">Its body.</param>
+/// <param name="Accepted">The media types that it asks to be answered in; empty for any.</param>
+internal sealed record ApiRequest(OptionValues Options, string? MediaType, ReadOnlyMemory<byte> Body, IReadOnlyList<string> Accepted)
+{
+    /// <summary>The name that the answer carries for the rig's file.</summary>
+    public string File => Options.Text(ApiOption.File.Name) ?? "";
+
+    /// <summary>Whether it asks to be answered in a media type by its name.</summary>
+    public bool Accepts(string mediaType) => Accepted.Contains(mediaType, StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>The media type that a good answer has: the first that is asked for by name, else the common one.</summary>
+    public string AnswerTypeOf(ApiOperation operation) =>
+        operation.Answers.Select(static answer => answer.MediaType).FirstOrDefault(Accepts) ?? operation.Answers[0].MediaType;
+
+    /// <summary>Reads the body as a rig.</summary>
+    /// <param name="text">Its text.</param>
+    /// <param name="refusal">What keeps it from being read; null where nothing does.</param>
+    /// <returns>The rig; null where it cannot be read.</returns>
+    public Rig? ReadRig(out string text, out Problem? refusal)
+    {
+        text = "";
+        if (MediaType == ApiContent.Json && BodyObject.IsText(Body.Span))
+        {
+            if (BodyObject.ReadText(Body, out refusal) is not { } quoted)
+                return null;
+            text = quoted;
+            return Of(RigFileReader.Read(text, File), out refusal);
+        }
+
+        text = RigFile.Decode(Body.Span, File, out var errors) ?? "";
+        return Of(errors.IsEmpty ? RigFileReader.Read(text, File) : new RigReading(null, errors), out refusal);
+    }
+
+    /// <summary>Reads the body as a rig.</summary>
+    /// <param name="refusal">What keeps it from being read; null where nothing does.</param>
+    /// <returns>The rig; null where it cannot be read.</returns>
+    public Rig? ReadRig(out Problem? refusal) => ReadRig(out _, out refusal);
+
+    private static Rig? Of(RigReading reading, out Problem? refusal)
+    {
+        refusal = reading.Rig is null ? Unreadable.Of(reading.Errors, []) : null;
+        return reading.Rig;
+    }
+}

@@ -1,0 +1,109 @@
+using System.Text.Json;
+using Loadmark.Web.Problems;
+
+namespace Loadmark.Api.Asking;
+
+/// <summary>A body that is an object of JSON with texts in it.</summary>
+internal sealed class BodyObject
+{
+    private static readonly JsonDocumentOptions Strict = new() { AllowDuplicateProperties = false, MaxDepth = 8 };
+
+    private readonly Dictionary<string, JsonElement> _values = new(StringComparer.Ordinal);
+
+    /// <summary>Reads it.</summary>
+    /// <param name="body">The body.</param>
+    /// <param name="keys">The keys that it has, each of them and no other.</param>
+    /// <param name="refusal">What is wrong with it; null where nothing is.</param>
+    /// <returns>The object; null where something is wrong.</returns>
+    public static BodyObject? Read(ReadOnlyMemory<byte> body, IReadOnlyList<string> keys, out Problem? refusal)
+    {
+        var found = new BodyObject();
+        try
+        {
+            using var document = JsonDocument.Parse(body, Strict);
+            if (document.RootElement.ValueKind == JsonValueKind.Object)
+            {
+                foreach (var property in document.RootElement.EnumerateObject())
+                    found._values[property.Name] = property.Value.Clone();
+            }
+        }
+        catch (JsonException fault)
+        {
+            refusal = Malformed(fault);
+            return null;
+        }
+        catch (InvalidOperationException)
+        {
+            refusal = Wrong("The body has a key that is not Unicode text.");
+            return null;
+        }
+
+        var fits = found._values.Count == keys.Count && keys.All(found._values.ContainsKey);
+        refusal = fits ? null : Wrong($"The body has to be an object with {string.Join(" and ", keys)}, and nothing else.");
+        return fits ? found : null;
+    }
+
+    /// <summary>Whether a body is a text of JSON, in quotes.</summary>
+    public static bool IsText(ReadOnlySpan<byte> body) => body.TrimStart(" \t\r\n"u8) is [(byte)'"', ..];
+
+    /// <summary>Reads a body that is a text of JSON.</summary>
+    /// <param name="body">The body.</param>
+    /// <param name="refusal">What is wrong with it; null where nothing is.</param>
+    public static string? ReadText(ReadOnlyMemory<byte> body, out Problem? refusal)
+    {
+        try
+        {
+            using var document = JsonDocument.Parse(body, Strict);
+            var text = TextOf(document.RootElement);
+            refusal = text is null ? Wrong("The text in quotes is not Unicode text.") : null;
+            return text;
+        }
+        catch (JsonException fault)
+        {
+            refusal = Malformed(fault);
+            return null;
+        }
+    }
+
+    /// <summary>A text.</summary>
+    /// <param name="key">Its key.</param>
+    /// <param name="refusal">What is wrong with it; null where nothing is.</param>
+    public string? Text(string key, out Problem? refusal)
+    {
+        var text = TextOf(_values[key]);
+        refusal = text is null ? Wrong($"{key} has to be a text.") : null;
+        return text;
+    }
+
+    /// <summary>Texts.</summary>
+    /// <param name="key">Their key.</param>
+    /// <param name="refusal">What is wrong with them; null where nothing is.</param>
+    public IReadOnlyList<string>? Texts(string key, out Problem? refusal)
+    {
+        var list = _values[key];
+        var texts = list.ValueKind == JsonValueKind.Array ? list.EnumerateArray().Select(TextOf).ToList() : null;
+        var fits = texts is not null && texts.TrueForAll(static text => text is not null);
+        refusal = fits ? null : Wrong($"{key} has to be a list of texts.");
+        return fits ? texts!.ConvertAll(static text => text!) : null;
+    }
+
+    /// <summary>The text of an element; null where it is none, or half of a pair that is one character stands alone in it.</summary>
+    private static string? TextOf(JsonElement element)
+    {
+        if (element.ValueKind != JsonValueKind.String)
+            return null;
+        try
+        {
+            return element.GetString();
+        }
+        catch (InvalidOperationException)
+        {
+            return null;
+        }
+    }
+
+    private static Problem Malformed(JsonException fault) =>
+        Wrong(fault.LineNumber is { } line ? $"The body is not JSON that can be used, at line {line + 1}, byte {(fault.BytePositionInLine ?? 0) + 1}." : "The body is not JSON that can be used.");
+
+    private static Problem Wrong(string detail) => new(ProblemKind.BadRequest, detail);
+}

@@ -1,0 +1,75 @@
+using Loadmark.Core.Texts;
+using Loadmark.Web.Problems;
+using Microsoft.Extensions.Primitives;
+
+namespace Loadmark.Api.Asking;
+
+/// <summary>The options that a request's address carries.</summary>
+internal sealed class OptionValues
+{
+    private const int LongestText = 1000;
+
+    private readonly Dictionary<string, StringValues> _values = new(StringComparer.Ordinal);
+
+    /// <summary>Reads them.</summary>
+    /// <param name="query">The query of the address.</param>
+    /// <param name="known">The options that it takes.</param>
+    /// <param name="refusal">What is wrong with one; null where nothing is.</param>
+    /// <returns>The options; null where something is wrong.</returns>
+    public static OptionValues? Read(IQueryCollection query, IReadOnlyList<ApiOption> known, out Problem? refusal)
+    {
+        var values = new OptionValues();
+        foreach (var (name, given) in query)
+        {
+            var option = known.FirstOrDefault(option => option.Name == name);
+            var complaint = option is null ? Unknown(name, known) : Complaint(option, given);
+            if (complaint is not null)
+            {
+                refusal = new Problem(ProblemKind.BadRequest, complaint);
+                return null;
+            }
+
+            values._values[name] = given;
+        }
+
+        refusal = null;
+        return values;
+    }
+
+    /// <summary>Whether a flag is set.</summary>
+    public bool Has(string name) => _values.TryGetValue(name, out var given) && given.ToString() != "false";
+
+    /// <summary>A text; null where it was not given.</summary>
+    public string? Text(string name) => _values.TryGetValue(name, out var given) ? given.ToString() : null;
+
+    /// <summary>Texts, in the order given.</summary>
+    public IReadOnlyList<string> Texts(string name) => _values.TryGetValue(name, out var given) ? [.. given.Select(static text => text ?? "")] : [];
+
+    /// <summary>Names parted by commas, in one option or several.</summary>
+    public IReadOnlyList<string> Names(string name) =>
+        [.. Texts(name).SelectMany(static names => names.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))];
+
+    private static string Unknown(string name, IReadOnlyList<ApiOption> known)
+    {
+        var names = known.Select(static option => option.Name).ToList();
+        var hint = NearestWord.Find(name, names) is { } nearest ? $" Did you mean {nearest}?" : names.Count == 0 ? " There is none here." : $" There are: {string.Join(", ", names)}.";
+        return $"There is no option '{Shortened(name)}' here.{hint}";
+    }
+
+    private static string? Complaint(ApiOption option, StringValues given)
+    {
+        if (given.Any(static text => text is { Length: > LongestText }))
+            return $"{option.Name}: more than {LongestText} characters.";
+        if (option.Kind != OptionKind.Texts && given.Count > 1)
+            return $"{option.Name}: given {given.Count} times, and once is enough.";
+        return option.Kind switch
+        {
+            OptionKind.Flag when given.ToString() is not ("" or "true" or "false") => $"{option.Name}: expected true or false, found '{Shortened(given.ToString())}'.",
+            OptionKind.Number when !ulong.TryParse(given.ToString(), System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out _) =>
+                $"{option.Name}: expected a whole number from 0, found '{Shortened(given.ToString())}'.",
+            _ => null,
+        };
+    }
+
+    private static string Shortened(string text) => text.Length <= 40 ? text : $"{text.AsSpan(0, 40)}…";
+}

@@ -1,0 +1,26 @@
+using Loadmark.Answers;
+using Loadmark.Files;
+using Loadmark.Web.Problems;
+
+namespace Loadmark.Api.Asking;
+
+/// <summary>The refusal of a text that cannot be read, with every fault as the commands tell it.</summary>
+internal static class Unreadable
+{
+    /// <summary>Makes it.</summary>
+    /// <param name="rig">What is wrong with the rig; empty where nothing is.</param>
+    /// <param name="prices">What is wrong with the price list; empty where nothing is, or there is none.</param>
+    public static Problem Of(IReadOnlyList<FileError> rig, IReadOnlyList<FileError> prices)
+    {
+        var first = rig.Concat(prices).First();
+        return new Problem(ProblemKind.Unreadable, $"Line {first.Line}, column {first.Column}: {first.Message}")
+        {
+            More = json =>
+            {
+                json.WriteList("errors", rig, CheckJson.Write);
+                if (prices.Count > 0)
+                    json.WriteList("priceErrors", prices, CheckJson.Write);
+            },
+        };
+    }
+}

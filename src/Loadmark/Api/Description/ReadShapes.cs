@@ -1,0 +1,58 @@
+using static Loadmark.Api.Description.Shape;
+
+namespace Loadmark.Api.Description;
+
+/// <summary>The shapes of nameplates that are read.</summary>
+internal static class ReadShapes
+{
+    /// <summary>Adds them.</summary>
+    public static void AddTo(ShapeBook book)
+    {
+        book.Add("TextsToRead", Object("Labels to read.", ("texts", Texts("What is printed, as it stands; one label each."))));
+        book.Add("Readings", List("One reading for each text, in the order given.", book.Of("Reading")));
+        book.Add("Reading", Object(
+            "What a nameplate says.",
+            ("supply", Word("Direct or alternating; null where it is not said.", "dc", "ac").OrNullWord()),
+            ("modes", List("Settings: one where the label tells one.", book.Of("Mode"))),
+            ("polarity", Word("The polarity of the plug; null where it is not said.", "centre-negative", "centre-positive").OrNullWord()),
+            ("plug", Text("The plug, outer by inner diameter in mm, such as 5.5x2.1; null where it is not said.").OrNull()),
+            ("mains", book.OfOrNull("MainsInput")),
+            ("derived", Texts("Which figures are computed from others, not printed.")),
+            ("conflicts", Texts("Where the label contradicts itself.")),
+            ("unread", Texts("What was not understood.")),
+            ("fields", Object(
+                "How the reading of each field went.",
+                ("supply", book.Of("WordField")), ("volts", book.Of("FigureField")), ("amps", book.Of("FigureField")), ("watts", book.Of("FigureField")),
+                ("polarity", book.Of("WordField")), ("plug", book.Of("WordField")), ("mains", book.Of("WordField")))),
+            ("unreadAt", List("Where what was not understood stands.", Place(orNull: false)))));
+        book.Add("Mode", Object(
+            "One setting: a voltage with the current there.",
+            ("volts", Range("The voltage from and to, V; null where it is not known.")),
+            ("amps", Number("The current, A; null where it is not known.").OrNull()),
+            ("watts", Number("The power, W; null where it is not known.").OrNull()),
+            ("ampsFrom?", Number("The lower end where a range of currents is printed, A.")),
+            ("hertz?", Range("The frequency from and to, Hz, where it is alternating."))));
+        book.Add("MainsInput", Object(
+            "The mains side.",
+            ("volts", Range("The voltage from and to, V.")),
+            ("hertz", Range("The frequency from and to, Hz; null where it is not said.")),
+            ("amps", Number("The current, A; null where it is not said.").OrNull()),
+            ("watts?", Number("The power, W, where it is printed."))));
+        book.Add("WordField", Field(Text("A word that it may be.")));
+        book.Add("FigureField", Field(Number("A figure that it may be, in V, A or W.")));
+    }
+
+    private static Microsoft.OpenApi.OpenApiSchema Field(Microsoft.OpenApi.OpenApiSchema candidate) => Object(
+        "How the reading of a field went.",
+        ("state", Word("How it went.", "absent", "read", "ambiguous", "unreadable")),
+        ("at", Place(orNull: true)),
+        ("candidates", List("What it may be where that is not clear.", candidate)));
+
+    private static Microsoft.OpenApi.OpenApiSchema Place(bool orNull)
+    {
+        var place = Tuple("Where it stands in the text: the first character from 0, and how many, in UTF-16 code units" + (orNull ? "; null where nothing does." : "."), 2, Count("Characters."));
+        return orNull ? place.OrNull() : place;
+    }
+
+    private static Microsoft.OpenApi.OpenApiSchema Range(string about) => Tuple(about, 2, Number("An end of the range.")).OrNull();
+}

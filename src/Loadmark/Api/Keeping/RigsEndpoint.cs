@@ -1,0 +1,97 @@
+using System.Globalization;
+using Loadmark.Api.Answering;
+using Loadmark.Api.Asking;
+using Loadmark.Api.Questions;
+using Loadmark.Storage;
+using Loadmark.Web.Problems;
+using Microsoft.AspNetCore.Http.HttpResults;
+
+namespace Loadmark.Api.Keeping;
+
+/// <summary>Lists, tells, adds, saves and removes kept rigs.</summary>
+/// <param name="store">The rigs.</param>
+/// <param name="reader">Takes requests.</param>
+internal sealed class RigsEndpoint(RigStore store, RequestReader reader)
+{
+    private const string CommonWords = "changing the file from another program";
+
+    /// <summary>Tells the list.</summary>
+    public Task<IResult> ListAsync(HttpContext context) => KeepAsync(context, RigsOperations.List, async _ =>
+    {
+        var rigs = await store.ListAsync(context.RequestAborted);
+        return TypedResults.Bytes(AnswerBytes.Of(output => KeptRigJson.Write(output, rigs)), ApiContent.Json);
+    });
+
+    /// <summary>Tells one.</summary>
+    public Task<IResult> GetAsync(HttpContext context, Guid id) => KeepAsync(context, RigsOperations.Get, async _ =>
+        await store.FindAsync(id, context.RequestAborted) is { } rig ? (IResult)Show(context, rig) : Missing());
+
+    /// <summary>Keeps a new one.</summary>
+    public Task<IResult> AddAsync(HttpContext context) => KeepAsync(context, RigsOperations.Add, async request =>
+    {
+        if (request.ReadRig(out var text, out var refusal) is not { } rig)
+            return new ProblemResult(refusal!);
+        var kept = await store.AddAsync(rig.Name, text, context.RequestAborted);
+        context.Response.Headers.Location = $"/api/rigs/{kept.Id}";
+        return Show(context, kept, StatusCodes.Status201Created);
+    });
+
+    /// <summary>Keeps an edit.</summary>
+    public Task<IResult> SaveAsync(HttpContext context, Guid id) => KeepAsync(context, RigsOperations.Save, async request =>
+    {
+        if (Revision.In(context.Request, out var refusal) is not { } revision)
+            return new ProblemResult(refusal!);
+        if (request.ReadRig(out var text, out refusal) is not { } rig)
+            return new ProblemResult(refusal!);
+        var outcome = await store.SaveAsync(id, revision, rig.Name, text, WordsIn(request), context.RequestAborted);
+        return outcome.State == SaveState.Saved ? Show(context, outcome.Rig!) : Refuse(outcome);
+    });
+
+    /// <summary>Removes one.</summary>
+    public Task<IResult> RemoveAsync(HttpContext context, Guid id) => KeepAsync(context, RigsOperations.Remove, async _ =>
+    {
+        if (Revision.In(context.Request, out var refusal) is not { } revision)
+            return new ProblemResult(refusal!);
+        var outcome = await store.RemoveAsync(id, revision, context.RequestAborted);
+        return outcome.State == SaveState.Saved ? TypedResults.NoContent() : Refuse(outcome);
+    });
+
+    private static string WordsIn(ApiRequest request) =>
+        request.Options.Text("what")?.Replace('\0', ' ').Trim() is { Length: > 0 } words ? words : CommonWords;
+
+    private static FileContentHttpResult Show(HttpContext context, StoredRig rig, int status = StatusCodes.Status200OK)
+    {
+        context.Response.Headers.ETag = string.Create(CultureInfo.InvariantCulture, $"\"{rig.Revision}\"");
+        context.Response.StatusCode = status;
+        return TypedResults.Bytes(AnswerBytes.Of(output => KeptRigJson.Write(output, rig)), ApiContent.Json);
+    }
+
+    private static ProblemResult Missing() => new(new Problem(ProblemKind.NotFound, "There is no such rig, or it was removed."));
+
+    private static ProblemResult Refuse(SaveOutcome outcome) => outcome is { State: SaveState.Conflict, Rig: { } present }
+        ? new ProblemResult(new Problem(ProblemKind.Conflict, $"The rig is at revision {present.Revision} by now.")
+        {
+            More = json =>
+            {
+                json.WritePropertyName("present");
+                KeptRigJson.Write(json, present);
+            },
+        })
+        : Missing();
+
+    private async Task<IResult> KeepAsync(HttpContext context, ApiOperation operation, Func<ApiRequest, Task<IResult>> keep)
+    {
+        var (request, refusal) = await reader.ReadAsync(context, operation);
+        if (request is null)
+            return new ProblemResult(refusal!);
+        context.Response.Headers.CacheControl = "no-store";
+        try
+        {
+            return await keep(request);
+        }
+        catch (StorageException fault)
+        {
+            return new ProblemResult(new Problem(ProblemKind.Store, fault.Message));
+        }
+    }
+}

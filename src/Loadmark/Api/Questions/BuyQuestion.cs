@@ -1,0 +1,56 @@
+using Loadmark.Answers;
+using Loadmark.Api.Answering;
+using Loadmark.Api.Asking;
+using Loadmark.Commands;
+using Loadmark.Files;
+using Loadmark.Files.PriceLists;
+using Loadmark.Planning.Buying;
+using Loadmark.Web.Problems;
+
+namespace Loadmark.Api.Questions;
+
+/// <summary>Which supplies should I buy?</summary>
+internal sealed class BuyQuestion : IQuestion
+{
+    /// <inheritdoc/>
+    public ApiOperation Operation { get; } = new()
+    {
+        Name = "buy",
+        Group = "Questions",
+        Summary = "Which supplies should I buy, from this price list?",
+        About = "The body holds two texts: the rig's file and the price list (CSV). Prices are in the money of the list.",
+        Options =
+        [
+            new("room", OptionKind.Texts, "Keep room for a load to come, told by its label; may be given several times.", "9 V 300 mA"),
+            ApiOption.Only,
+            new("all", OptionKind.Flag, "Taken as the command takes it, and changes nothing: JSON has every option with its plan in any case.", "true"),
+            ApiOption.File,
+        ],
+        Bodies = [new(ApiContent.Json, "RigAndPrices", "buy.request.json")],
+        Answers = [new(ApiContent.Json, "Purchases", "buy.json")],
+        Streams = true,
+        Refusals = [ProblemKind.Unreadable],
+    };
+
+    /// <inheritdoc/>
+    public Preparation Prepare(ApiRequest request)
+    {
+        if (BodyObject.Read(request.Body, ["rig", "prices"], out var refusal) is not { } body)
+            return refusal;
+        if (body.Text("rig", out refusal) is not { } rigText || body.Text("prices", out refusal) is not { } prices)
+            return refusal;
+        var reading = RigFileReader.Read(rigText, request.File);
+        var list = PriceListReader.Read(prices, "");
+        if (reading.Rig is not { } rig || list.Offers is not { } offers)
+            return Unreadable.Of(reading.Errors, list.Errors);
+        if (OnlySupplies.Of(request, rig, out refusal) is var only && refusal is not null)
+            return refusal;
+        if (RoomLabels.Read(request.Options.Texts("room"), out var vague) is not { } room)
+            return new Problem(ProblemKind.BadRequest, $"room: {vague}");
+        return new Solve((progress, cancellation) =>
+        {
+            var result = SupplyBuyer.Buy(rig, offers, new BuyOptions { Room = room, Only = only, Progress = progress }, cancellation);
+            return AnswerBytes.Of(output => BuyJson.Write(output, result));
+        });
+    }
+}

@@ -1,0 +1,37 @@
+using Loadmark.Answers;
+using Loadmark.Api.Answering;
+using Loadmark.Api.Asking;
+using Loadmark.Simulation.Checks;
+using Loadmark.Web.Problems;
+
+namespace Loadmark.Api.Questions;
+
+/// <summary>As wired: is it safe, does it run, what is left?</summary>
+internal sealed class CheckQuestion : IQuestion
+{
+    /// <inheritdoc/>
+    public ApiOperation Operation { get; } = new()
+    {
+        Name = "check",
+        Group = "Questions",
+        Summary = "As wired: is it safe, does it run, what is left?",
+        Options = [new("startup", OptionKind.Flag, "Compute the first seconds in any case, not only where a figure calls for it.", "true"), ApiOption.File],
+        Bodies = ApiContent.Rig,
+        Answers = [new(ApiContent.Json, "Check", "check.json")],
+        Streams = true,
+        Refusals = [ProblemKind.Unreadable],
+    };
+
+    /// <inheritdoc/>
+    public Preparation Prepare(ApiRequest request)
+    {
+        if (request.ReadRig(out var refusal) is not { } rig)
+            return refusal;
+        var options = new ExaminationOptions { StartUp = request.Options.Has("startup") };
+        return new Solve((_, cancellation) =>
+        {
+            var check = RigExamination.Check(rig, options, cancellation);
+            return AnswerBytes.Of(output => CheckJson.Write(output, [new CheckAnswer(request.File, check, [])]));
+        });
+    }
+}

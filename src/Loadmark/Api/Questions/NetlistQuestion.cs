@@ -1,0 +1,36 @@
+using System.Text;
+using Loadmark.Api.Answering;
+using Loadmark.Api.Asking;
+using Loadmark.Core.Ratings;
+using Loadmark.Simulation;
+using Loadmark.Web.Problems;
+
+namespace Loadmark.Api.Questions;
+
+/// <summary>The same circuit for any SPICE program.</summary>
+internal sealed class NetlistQuestion : IQuestion
+{
+    /// <inheritdoc/>
+    public ApiOperation Operation { get; } = new()
+    {
+        Name = "netlist",
+        Group = "Questions",
+        Summary = "The same circuit for any SPICE program.",
+        Options = [new("steady", OptionKind.Flag, "For the steady state; else for the first seconds.", "true"), ApiOption.File],
+        Bodies = ApiContent.Rig,
+        Answers = [new(ApiContent.Plain, "Deck", "netlist.txt")],
+        Refusals = [ProblemKind.Unreadable, ProblemKind.NoWiring],
+    };
+
+    /// <inheritdoc/>
+    public Preparation Prepare(ApiRequest request)
+    {
+        if (request.ReadRig(out var refusal) is not { } rig)
+            return refusal;
+        var circuit = RigCircuit.Of(WiredRig.Of(rig));
+        if (circuit.Parts.IsEmpty)
+            return new Problem(ProblemKind.NoWiring, "The rig has no wiring that can be computed. Have it planned.");
+        var steady = request.Options.Has("steady");
+        return new Solve((_, _) => Encoding.UTF8.GetBytes(RigDeck.Write(circuit, steady)));
+    }
+}

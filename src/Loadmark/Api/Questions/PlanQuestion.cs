@@ -1,0 +1,42 @@
+using Loadmark.Answers;
+using Loadmark.Api.Answering;
+using Loadmark.Api.Asking;
+using Loadmark.Planning;
+using Loadmark.Planning.Explaining;
+using Loadmark.Web.Problems;
+
+namespace Loadmark.Api.Questions;
+
+/// <summary>What should feed what?</summary>
+internal sealed class PlanQuestion : IQuestion
+{
+    /// <inheritdoc/>
+    public ApiOperation Operation { get; } = new()
+    {
+        Name = "plan",
+        Group = "Questions",
+        Summary = "What should feed what, and why not where it cannot be?",
+        About = "The rig's own wiring does not bind, except feeds with 'pinned: true'.",
+        Options = [ApiOption.Only, ApiOption.File],
+        Bodies = ApiContent.Rig,
+        Answers = [new(ApiContent.Json, "Plan", "plan.json")],
+        Streams = true,
+        Refusals = [ProblemKind.Unreadable],
+    };
+
+    /// <inheritdoc/>
+    public Preparation Prepare(ApiRequest request)
+    {
+        if (request.ReadRig(out var refusal) is not { } rig)
+            return refusal;
+        if (OnlySupplies.Of(request, rig, out refusal) is var only && refusal is not null)
+            return refusal;
+        return new Solve((progress, cancellation) =>
+        {
+            var options = new PlanOptions { Only = only, Progress = progress };
+            var plan = RigPlanner.Plan(rig, options, cancellation);
+            var explanation = PlanExplainer.Explain(plan, options, cancellation);
+            return AnswerBytes.Of(output => PlanJson.Write(output, plan, explanation));
+        });
+    }
+}

@@ -1,0 +1,64 @@
+using Loadmark.Answers;
+using Loadmark.Api.Answering;
+using Loadmark.Api.Asking;
+using Loadmark.Core.Nameplates;
+using Loadmark.Files;
+using Loadmark.Web.Problems;
+
+namespace Loadmark.Api.Questions;
+
+/// <summary>What do these nameplates say?</summary>
+/// <param name="limits">How many are taken at once.</param>
+internal sealed class ReadQuestion(ApiLimits limits) : IQuestion
+{
+    /// <inheritdoc/>
+    public ApiOperation Operation { get; } = new()
+    {
+        Name = "read",
+        Group = "Questions",
+        Summary = "What do these nameplates say?",
+        About = $"One reading for each text, in the order given; at most {limits.MostTexts}. In a body of plain text each line is a label, and empty lines count for nothing. Asked for application/x-ndjson, each reading is a line, as the command writes it.",
+        Bodies = [new(ApiContent.Json, "TextsToRead", "texts.json"), new(ApiContent.Plain, "LinesToRead", "texts.txt")],
+        Answers = [new(ApiContent.Json, "Readings", "read.json"), new(ApiContent.JsonLines, "ReadingLines")],
+        Refusals = [ProblemKind.Unreadable],
+    };
+
+    /// <inheritdoc/>
+    public Preparation Prepare(ApiRequest request)
+    {
+        var texts = request.MediaType == ApiContent.Json ? TextsIn(request, out var refusal) : LinesIn(request, out refusal);
+        if (texts is null)
+            return refusal;
+        if (texts.Count > limits.MostTexts)
+            return new Problem(ProblemKind.BadRequest, $"{texts.Count} texts; at most {limits.MostTexts} are read at once.");
+        if (request.AnswerTypeOf(Operation) == ApiContent.JsonLines)
+            return new Solve((_, _) => AnswerBytes.Of(output => NameplateJson.Write(output, texts)));
+        return new Solve((_, _) => AnswerBytes.Of(output => JsonFigures.WriteLine(output, json =>
+        {
+            json.WriteStartArray();
+            foreach (var text in texts)
+                NameplateJson.Write(json, NameplateReader.Read(text));
+            json.WriteEndArray();
+        })));
+    }
+
+    private static IReadOnlyList<string>? TextsIn(ApiRequest request, out Problem? refusal) =>
+        BodyObject.Read(request.Body, ["texts"], out refusal) is { } body ? body.Texts("texts", out refusal) : null;
+
+    private static List<string>? LinesIn(ApiRequest request, out Problem? refusal)
+    {
+        var text = RigFile.Decode(request.Body.Span, "", out var errors);
+        refusal = text is null ? Unreadable.Of(errors, []) : null;
+        if (text is null)
+            return null;
+        var lines = new List<string>();
+        using var reader = new StringReader(text);
+        while (reader.ReadLine() is { } line)
+        {
+            if (!string.IsNullOrWhiteSpace(line))
+                lines.Add(line);
+        }
+
+        return lines;
+    }
+}

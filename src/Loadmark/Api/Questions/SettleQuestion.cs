@@ -1,0 +1,39 @@
+using Loadmark.Answers;
+using Loadmark.Api.Answering;
+using Loadmark.Api.Asking;
+using Loadmark.Simulation.Spreading;
+using Loadmark.Web.Problems;
+
+namespace Loadmark.Api.Questions;
+
+/// <summary>What voltage does each load really get?</summary>
+internal sealed class SettleQuestion : IQuestion
+{
+    /// <inheritdoc/>
+    public ApiOperation Operation { get; } = new()
+    {
+        Name = "settle",
+        Group = "Questions",
+        Summary = "What voltage does each load really get, through its lead?",
+        Options = [ApiOption.Spread, ApiOption.Seed, ApiOption.File],
+        Bodies = ApiContent.Rig,
+        Answers = [new(ApiContent.Json, "SteadyState", "settle.json")],
+        Streams = true,
+        Refusals = [ProblemKind.Unreadable],
+    };
+
+    /// <inheritdoc/>
+    public Preparation Prepare(ApiRequest request)
+    {
+        if (request.ReadRig(out var refusal) is not { } rig)
+            return refusal;
+        if (SpreadAsked.In(request, out refusal) is var sampling && refusal is not null)
+            return refusal;
+        return new Solve((progress, cancellation) =>
+        {
+            var (circuit, settled, check) = SettledRig.Of(rig, cancellation);
+            var spread = sampling is null ? null : RigSpread.Settle(circuit, SpreadAsked.Options(sampling, progress), cancellation);
+            return AnswerBytes.Of(output => SimulationJson.Write(output, settled, check, spread));
+        });
+    }
+}

@@ -1,0 +1,26 @@
+using Loadmark.Api.Answering;
+using Loadmark.Api.Asking;
+using Loadmark.Commands;
+using Loadmark.Simulation.Spreading;
+using Loadmark.Web.Problems;
+
+namespace Loadmark.Api.Questions;
+
+/// <summary>The wish for samples, read as the commands read it.</summary>
+internal static class SpreadAsked
+{
+    /// <summary>Reads it.</summary>
+    /// <param name="request">The request.</param>
+    /// <param name="refusal">What is wrong with it; null where nothing is.</param>
+    /// <returns>The wish; null where no samples are asked for.</returns>
+    public static Sampling? In(ApiRequest request, out Problem? refusal)
+    {
+        var sampling = Sampling.Read(request.Options.Text(ApiOption.Spread.Name), request.Options.Text(ApiOption.Seed.Name), out var complaint, mark: "");
+        refusal = complaint is null ? null : new Problem(ProblemKind.BadRequest, complaint);
+        return sampling;
+    }
+
+    /// <summary>How to sample: on one core, so that the page keeps the other.</summary>
+    public static SpreadOptions Options(Sampling sampling, SolveProgress progress) =>
+        new() { Samples = sampling.Samples, Seed = sampling.Seed, Threads = 1, Progress = progress };
+}

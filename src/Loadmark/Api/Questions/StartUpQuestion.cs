@@ -1,0 +1,39 @@
+using Loadmark.Answers;
+using Loadmark.Api.Answering;
+using Loadmark.Api.Asking;
+using Loadmark.Simulation.Spreading;
+using Loadmark.Web.Problems;
+
+namespace Loadmark.Api.Questions;
+
+/// <summary>Does it all come up, and stay up?</summary>
+internal sealed class StartUpQuestion : IQuestion
+{
+    /// <inheritdoc/>
+    public ApiOperation Operation { get; } = new()
+    {
+        Name = "startup",
+        Group = "Questions",
+        Summary = "Does it all come up after switch-on, and stay up; if not, who trips what?",
+        Options = [ApiOption.Spread, ApiOption.Seed, ApiOption.File],
+        Bodies = ApiContent.Rig,
+        Answers = [new(ApiContent.Json, "FirstSeconds", "startup.json")],
+        Streams = true,
+        Refusals = [ProblemKind.Unreadable],
+    };
+
+    /// <inheritdoc/>
+    public Preparation Prepare(ApiRequest request)
+    {
+        if (request.ReadRig(out var refusal) is not { } rig)
+            return refusal;
+        if (SpreadAsked.In(request, out refusal) is var sampling && refusal is not null)
+            return refusal;
+        return new Solve((progress, cancellation) =>
+        {
+            var (circuit, started, check) = StartedRig.Of(rig, cancellation);
+            var spread = sampling is null ? null : RigSpread.StartUp(circuit, SpreadAsked.Options(sampling, progress), cancellation: cancellation);
+            return AnswerBytes.Of(output => SimulationJson.Write(output, started, check, spread));
+        });
+    }
+}

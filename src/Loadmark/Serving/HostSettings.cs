@@ -1,0 +1,24 @@
+using Loadmark.Api;
+using Loadmark.Serving.Logs;
+using Loadmark.Web.Bench;
+
+namespace Loadmark.Serving;
+
+/// <summary>How page and API are served.</summary>
+internal sealed record HostSettings
+{
+    /// <summary>Where the log is written.</summary>
+    public required TextWriter Error { get; init; }
+
+    /// <summary>The clock.</summary>
+    public required TimeProvider Clock { get; init; }
+
+    /// <summary>How the log is written.</summary>
+    public LogOptions Log { get; init; } = new();
+
+    /// <summary>How much the page may ask of the machine.</summary>
+    public PageLimits Page { get; init; } = new();
+
+    /// <summary>How much other programs may ask of it.</summary>
+    public ApiLimits Api { get; init; } = new();
+}

@@ -1,0 +1,106 @@
+using System.Diagnostics;
+using System.Text;
+using System.Text.RegularExpressions;
+
+namespace Loadmark.Tests.Http;
+
+/// <summary>When the caller leaves, the program stops computing: seen from outside, by the processor time of a process of its own.</summary>
+public sealed partial class LeavingTests : IAsyncLifetime
+{
+    /// <summary>What computing uses of a second at the least, on a machine that others use too; when it waits it uses a tenth of that.</summary>
+    private static readonly TimeSpan Busy = TimeSpan.FromMilliseconds(60);
+
+    private static readonly TimeSpan Idle = TimeSpan.FromMilliseconds(30);
+
+    private readonly string _folder = Directory.CreateTempSubdirectory("loadmark-leave-").FullName;
+    private Process _process = null!;
+    private Uri _address = null!;
+
+    private static CancellationToken Stop => TestContext.Current.CancellationToken;
+
+    public async ValueTask InitializeAsync()
+    {
+        var start = new ProcessStartInfo(
+            Environment.ProcessPath is { } own && Path.GetFileNameWithoutExtension(own) == "dotnet" ? own : "dotnet",
+            [Path.Combine(AppContext.BaseDirectory, "loadmark.dll"), "--data", _folder, "--port", "0", "--no-browser", "--log", "json"])
+        {
+            UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true,
+        };
+        _process = Process.Start(start)!;
+        var line = await _process.StandardOutput.ReadLineAsync(Stop).AsTask().WaitAsync(TimeSpan.FromMinutes(1), Stop);
+        _address = new Uri(Printed().Match(line ?? "").Groups["address"].Value);
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        _process.Kill(entireProcessTree: true);
+        await _process.WaitForExitAsync(CancellationToken.None);
+        _process.Dispose();
+        Directory.Delete(_folder, recursive: true);
+    }
+
+    [Theory]
+    [InlineData("/api/plan", "")]
+    [InlineData("/api/plan", "text/event-stream")]
+    [InlineData("/api/startup?spread=100000", "")]
+    public async Task Processor_time_ends_with_the_connection(string address, string accept)
+    {
+        using var client = new HttpClient { BaseAddress = _address };
+        using var leaving = new CancellationTokenSource();
+        using var request = new HttpRequestMessage(HttpMethod.Post, address) { Content = new StringContent(Hard(), Encoding.UTF8, "application/yaml") };
+        if (accept.Length > 0)
+            request.Headers.Accept.ParseAdd(accept);
+        var answer = client.SendAsync(request, HttpCompletionOption.ResponseHeadersRead, leaving.Token);
+
+        await Task.Delay(2000, Stop); // past what starting costs
+        var worked = await WorkInAsync(TimeSpan.FromSeconds(1));
+        Assert.True(worked >= Busy, $"It should be computing, and used {worked} of a second.");
+        Assert.True(!answer.IsCompleted || accept.Length > 0, "It should still be computing.");
+
+        await leaving.CancelAsync();
+        if (accept.Length > 0)
+            (await answer).Dispose();
+        else
+            await Assert.ThrowsAnyAsync<OperationCanceledException>(() => answer);
+        // Within six seconds, when a plan would go on for seven and more; the runtime tidies up a little before it is quiet.
+        var after = TimeSpan.MaxValue;
+        for (var tries = 0; tries < 6 && after > Idle; tries++)
+            after = await WorkInAsync(TimeSpan.FromSeconds(1));
+        Assert.True(after <= Idle, $"It used {after} in a second long after the caller had left.");
+
+        using var alive = await client.GetAsync("/healthz", Stop);
+        Assert.True(alive.IsSuccessStatusCode);
+    }
+
+    /// <summary>A rig that is planned for longer than this test takes: many like loads, chains and shared returns.</summary>
+    private static string Hard()
+    {
+        var text = new StringBuilder("rig: hard\nloads:\n");
+        for (var load = 0; load < 90; load++)
+            text.Append($"  L{load}: {{ kind: {(load % 3 == 0 ? "digital" : "analog drive")}, label: \"{(load % 7 == 0 ? "12V" : "9V")} DC {(load * 37 % 170) + 8}mA\", isolate: {(load % 11 == 0 ? "true" : "false")} }}\n");
+        text.Append("supplies:\n");
+        for (var supply = 0; supply < 8; supply++)
+            text.Append($"  s{supply}: {{ isolated: {(supply % 2 == 0 ? "true" : "false")}, total: {14 + supply} W, outlets: {{ 1-4: 9 V {150 + (40 * supply)} mA; 12 V 120 mA, 5: 9 V 600 mA; 12 V 450 mA; 18 V 250 mA }} }}\n");
+        text.Append("leads:\n  long: { type: daisy chain, plugs: 5, tail: 1.2 m, pitch: 0.25 m, wire: 0.22 mm², count: 9 }\n  short: { type: daisy chain, plugs: 3, tail: 0.6 m, pitch: 0.2 m, wire: 0.22 mm², count: 9 }\n  joint: { type: parallel, length: 0.4 m, count: 6 }\n  pair: { type: series, length: 0.4 m, count: 6 }\n");
+        text.Append("wired:\n");
+        for (var supply = 0; supply < 8; supply++)
+        {
+            for (var outlet = 1; outlet <= 4; outlet++)
+                text.Append($"  - {{ from: s{supply}/{outlet}, to: L{(supply * 4) + outlet - 1} }}\n");
+        }
+
+        return text.ToString();
+    }
+
+    private async Task<TimeSpan> WorkInAsync(TimeSpan time)
+    {
+        _process.Refresh();
+        var before = _process.TotalProcessorTime;
+        await Task.Delay(time, Stop);
+        _process.Refresh();
+        return _process.TotalProcessorTime - before;
+    }
+
+    [GeneratedRegex(@"^Loadmark is at (?<address>http://127\.0\.0\.1:\d+) ", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex Printed();
+}
