@@ -7,10 +7,10 @@ using Microsoft.EntityFrameworkCore;
 namespace Loadmark.Storage;
 
 /// <summary>
-/// The rigs that are kept, each with the edits that led to it, in the file <c>loadmark.db</c> of one folder. Safe to call from many
-/// threads at once, and several programs may use one folder at the same time. A change that has returned is on the disk.
+/// The rigs that are kept, each with the edits that led to it. Safe to call from many threads at once. A change that has returned is on
+/// the disk.
 /// </summary>
-public sealed class RigStore : IDisposable
+public sealed class RigStore
 {
     /// <summary>How many edits of a rig can be undone; when there are more, the oldest are forgotten.</summary>
     public const int EditsKept = 1000;
@@ -22,24 +22,8 @@ public sealed class RigStore : IDisposable
     private readonly TimeProvider _clock;
     private readonly int _editsKept;
 
-    /// <summary>A store that is not open yet. Nothing is read or made before <see cref="OpenAsync"/>.</summary>
-    /// <param name="folder">The folder; made when it is not there.</param>
-    /// <param name="clock">Tells when a change was made.</param>
-    public RigStore(string folder, TimeProvider clock)
-        : this(new DatabaseFile(folder), clock, EditsKept)
-    {
-    }
-
-    internal RigStore(DatabaseFile file, TimeProvider clock, int editsKept) =>
-        (_access, _clock, _editsKept) = (new Access(file, clock), clock, editsKept);
-
-    /// <summary>
-    /// Opens the store: makes folder and database when they are not there, for the user's eyes only; checks that the database is whole;
-    /// brings an older one forward, after making a copy of it. To be called before anything else, and again after a fault is mended.
-    /// </summary>
-    /// <param name="cancellationToken">Gives up waiting.</param>
-    /// <returns>What was found. A fault of the medium is told here, never thrown.</returns>
-    public Task<StoreOpening> OpenAsync(CancellationToken cancellationToken = default) => _access.OpenAsync(cancellationToken);
+    internal RigStore(Access access, TimeProvider clock, int editsKept) =>
+        (_access, _clock, _editsKept) = (access, clock, editsKept);
 
     /// <summary>The rigs that are not removed, the last changed first.</summary>
     /// <param name="cancellationToken">Gives up.</param>
@@ -152,9 +136,6 @@ public sealed class RigStore : IDisposable
     /// <exception cref="StorageException">The medium failed; nothing is changed.</exception>
     public Task<SaveOutcome> RestoreAsync(Guid id, CancellationToken cancellationToken = default) =>
         ChangeAsync(id, revision: null, static (rig, token) => rig.RestoreAsync(token), cancellationToken);
-
-    /// <summary>Lets go of the file. What was saved is on the disk before.</summary>
-    public void Dispose() => _access.Dispose();
 
     private Task<SaveOutcome> ChangeAsync(Guid id, long? revision, Func<KeptRig, CancellationToken, Task> change, CancellationToken cancellationToken) =>
         _access.WriteAsync(

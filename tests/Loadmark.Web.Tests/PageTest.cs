@@ -10,17 +10,19 @@ namespace Loadmark.Web.Tests;
 /// <summary>A page's components over rigs that are really kept, in a folder of the test's own.</summary>
 public abstract class PageTest : BunitContext
 {
+    private readonly Store _store;
     private readonly string _folder = Directory.CreateTempSubdirectory("loadmark-web-").FullName;
 
     protected PageTest()
     {
         DefaultWaitTimeout = TimeSpan.FromSeconds(30); // the machine may be busy
-        Store = new RigStore(Path.Combine(_folder, "kept"), TimeProvider.System);
-        Opening = Store.OpenAsync(Stop).GetAwaiter().GetResult();
+        _store = new Store(Path.Combine(_folder, "kept"), TimeProvider.System);
+        Opening = _store.OpenAsync(Stop).GetAwaiter().GetResult();
         Assert.Null(Opening.Trouble);
         Services.AddLocalization();
         Services.AddMudBlazorSnackbar();
         Services.AddMudBlazorDialog();
+        Services.AddSingleton(_store);
         Services.AddSingleton(Store);
         Services.AddSingleton(Opening);
         Services.AddSingleton(TimeProvider.System);
@@ -35,7 +37,7 @@ public abstract class PageTest : BunitContext
 
     protected static CancellationToken Stop => Xunit.TestContext.Current.CancellationToken;
 
-    private protected RigStore Store { get; }
+    private protected RigStore Store => _store.Rigs;
 
     private protected StoreOpening Opening { get; }
 
@@ -72,7 +74,7 @@ public abstract class PageTest : BunitContext
     protected override void Dispose(bool disposing)
     {
         base.Dispose(disposing);
-        Store.Dispose();
+        _store.Dispose();
         if (Directory.Exists(_folder))
             Directory.Delete(_folder, recursive: true);
     }

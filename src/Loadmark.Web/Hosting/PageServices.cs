@@ -16,10 +16,10 @@ public static class PageServices
 
     /// <summary>Adds the page.</summary>
     /// <param name="services">Where to.</param>
-    /// <param name="store">The rigs, opened.</param>
+    /// <param name="store">What is kept, opened.</param>
     /// <param name="opening">What opening them found.</param>
     /// <param name="limits">How much the page may ask of the machine.</param>
-    public static IServiceCollection AddPage(this IServiceCollection services, RigStore store, StoreOpening opening, PageLimits limits)
+    public static IServiceCollection AddPage(this IServiceCollection services, Store store, StoreOpening opening, PageLimits limits)
     {
         ArgumentNullException.ThrowIfNull(limits);
         services.AddLocalization();
@@ -35,6 +35,7 @@ public static class PageServices
         services.AddDataProtection().UseEphemeralDataProtectionProvider();
         services.TryAddSingleton(TimeProvider.System);
         services.AddSingleton(store);
+        services.AddSingleton(store.Rigs);
         services.AddSingleton(opening);
         services.AddSingleton(limits);
         services.AddSingleton(new SolveGate(limits.SolvesAtOnce));

@@ -28,12 +28,12 @@ internal static class PageServer
     /// <param name="stop">The wish to come to an end.</param>
     public static async Task RunAsync(PageOptions options, Surroundings around, CancellationToken stop)
     {
-        using var store = new RigStore(options.Folder, around.Time);
+        using var store = new Store(options.Folder, around.Time);
         var opening = await store.OpenAsync(stop);
         if (opening.Trouble is { } trouble)
             await around.Error.WriteLineAsync($"loadmark: {trouble}");
         else if (opening.WasCreated)
-            await DemoRigs.AddAsync(store, stop);
+            await DemoRigs.AddAsync(store.Rigs, stop);
 
         await using var app = await StartAsync(options, store, opening, stop);
         var address = app.Urls.First();
@@ -45,7 +45,7 @@ internal static class PageServer
     }
 
     /// <summary>Starts on the first port that is free.</summary>
-    private static async Task<WebApplication> StartAsync(PageOptions options, RigStore store, StoreOpening opening, CancellationToken stop)
+    private static async Task<WebApplication> StartAsync(PageOptions options, Store store, StoreOpening opening, CancellationToken stop)
     {
         for (var tried = 0; ; tried++)
         {
@@ -66,7 +66,7 @@ internal static class PageServer
         }
     }
 
-    private static WebApplication Build(int port, RigStore store, StoreOpening opening)
+    private static WebApplication Build(int port, Store store, StoreOpening opening)
     {
         var builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions
         {
