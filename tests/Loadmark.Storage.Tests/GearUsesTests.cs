@@ -60,18 +60,18 @@ public sealed class GearUsesTests : IDisposable
     }
 
     [Fact]
-    public async Task A_decision_to_keep_the_old_figures_lasts_until_the_gear_changes_again()
+    public async Task A_decision_lasts_until_the_gear_changes_again()
     {
         using var store = await OpenAsync();
         var rig = await store.Rigs.AddAsync("rig", "DL-02", _token);
         var gear = (await store.Gear.AddAsync(new GearContent { Kind = GearKind.Load, Tag = "DL-02", Text = "" }, "typed in", _token)).Gear!;
-        Assert.Empty(await store.Gear.Uses.KeptOldAsync(gear.Id, 1, _token));
-        Assert.True(await store.Gear.Uses.KeepOldAsync(rig.Id, gear.Id, 1, _token));
-        Assert.Equal([rig.Id], await store.Gear.Uses.KeptOldAsync(gear.Id, 1, _token));
-        Assert.Empty(await store.Gear.Uses.KeptOldAsync(gear.Id, 2, _token));
-        Assert.True(await store.Gear.Uses.KeepOldAsync(rig.Id, gear.Id, 2, _token));
-        Assert.Equal([rig.Id], await store.Gear.Uses.KeptOldAsync(gear.Id, 2, _token));
-        Assert.False(await store.Gear.Uses.KeepOldAsync(Guid.Empty, gear.Id, 2, _token));
+        Assert.Empty(await store.Gear.Uses.DecisionsAsync(gear.Id, 1, _token));
+        Assert.True(await store.Gear.Uses.DecideAsync(rig.Id, gear.Id, 1, takesNew: false, _token));
+        Assert.Equal([new(rig.Id, false)], await store.Gear.Uses.DecisionsAsync(gear.Id, 1, _token));
+        Assert.Empty(await store.Gear.Uses.DecisionsAsync(gear.Id, 2, _token));
+        Assert.True(await store.Gear.Uses.DecideAsync(rig.Id, gear.Id, 2, takesNew: true, _token));
+        Assert.Equal([new(rig.Id, true)], await store.Gear.Uses.DecisionsAsync(gear.Id, 2, _token));
+        Assert.False(await store.Gear.Uses.DecideAsync(Guid.Empty, gear.Id, 2, takesNew: true, _token));
     }
 
     private async Task<Store> OpenAsync()

@@ -17,7 +17,7 @@ internal sealed class StorageContext(DbContextOptions<StorageContext> options) :
 
     public DbSet<GearUseRow> GearUses => Set<GearUseRow>();
 
-    public DbSet<GearKeptRow> GearKept => Set<GearKeptRow>();
+    public DbSet<GearDecisionRow> GearDecisions => Set<GearDecisionRow>();
 
     public DbSet<CountRow> Counts => Set<CountRow>();
 
@@ -86,12 +86,12 @@ internal sealed class StorageContext(DbContextOptions<StorageContext> options) :
             use.HasOne<RigRow>().WithMany().HasForeignKey(row => row.RigId).OnDelete(DeleteBehavior.Cascade);
         });
 
-        modelBuilder.Entity<GearKeptRow>(kept =>
+        modelBuilder.Entity<GearDecisionRow>(decision =>
         {
-            kept.ToTable("GearKept");
-            kept.HasKey(row => new { row.GearId, row.RigId });
-            kept.HasOne<RigRow>().WithMany().HasForeignKey(row => row.RigId).OnDelete(DeleteBehavior.Cascade);
-            kept.HasOne<GearRow>().WithMany().HasForeignKey(row => row.GearId).OnDelete(DeleteBehavior.Cascade);
+            decision.ToTable("GearDecisions");
+            decision.HasKey(row => new { row.GearId, row.RigId });
+            decision.HasOne<RigRow>().WithMany().HasForeignKey(row => row.RigId).OnDelete(DeleteBehavior.Cascade);
+            decision.HasOne<GearRow>().WithMany().HasForeignKey(row => row.GearId).OnDelete(DeleteBehavior.Cascade);
         });
 
         modelBuilder.Entity<CountRow>(count =>

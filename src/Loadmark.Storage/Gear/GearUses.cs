@@ -62,32 +62,34 @@ public sealed class GearUses
             cancellationToken);
     }
 
-    /// <summary>The rigs that keep their own figures though a piece of gear has changed, as somebody decided of this revision of it.</summary>
+    /// <summary>The rigs for which somebody has decided already what a piece's change means for them.</summary>
     /// <param name="gear">Which piece.</param>
     /// <param name="revision">Its revision.</param>
     /// <param name="cancellationToken">Gives up.</param>
+    /// <returns>The rigs, and whether each takes what is new; else it keeps what it had.</returns>
     /// <exception cref="StorageException">The medium failed.</exception>
-    public Task<IReadOnlySet<Guid>> KeptOldAsync(Guid gear, long revision, CancellationToken cancellationToken = default) =>
-        _access.ReadAsync<IReadOnlySet<Guid>>(
-            async context => (await context.GearKept.Where(kept => kept.GearId == gear && kept.Revision == revision).Select(kept => kept.RigId).ToListAsync(cancellationToken)).ToHashSet(),
+    public Task<IReadOnlyDictionary<Guid, bool>> DecisionsAsync(Guid gear, long revision, CancellationToken cancellationToken = default) =>
+        _access.ReadAsync<IReadOnlyDictionary<Guid, bool>>(
+            async context => await context.GearDecisions.Where(decision => decision.GearId == gear && decision.Revision == revision).ToDictionaryAsync(decision => decision.RigId, decision => decision.TakesNew, cancellationToken),
             cancellationToken);
 
-    /// <summary>Remembers that a rig keeps its own figures though a piece of gear has changed. A later change of the piece asks again.</summary>
+    /// <summary>Remembers what somebody decided for a rig when a piece was changed. A later change of the piece asks again.</summary>
     /// <param name="rig">Which rig.</param>
     /// <param name="gear">Which piece.</param>
-    /// <param name="revision">The revision of the piece that is turned down.</param>
+    /// <param name="revision">The revision of the piece that it is about.</param>
+    /// <param name="takesNew">Whether the rig takes what is new; else it keeps what it had.</param>
     /// <param name="cancellationToken">Gives up, with nothing changed.</param>
     /// <returns>Whether there are such a rig and such a piece.</returns>
     /// <exception cref="StorageException">The medium failed; nothing is changed.</exception>
-    public Task<bool> KeepOldAsync(Guid rig, Guid gear, long revision, CancellationToken cancellationToken = default) =>
+    public Task<bool> DecideAsync(Guid rig, Guid gear, long revision, bool takesNew, CancellationToken cancellationToken = default) =>
         _access.WriteAsync(
             async context =>
             {
                 if (await context.Rigs.FindAsync([rig], cancellationToken) is null || await context.Gear.FindAsync([gear], cancellationToken) is null)
                     return false;
-                if (await context.GearKept.FindAsync([gear, rig], cancellationToken) is not { } kept)
-                    context.GearKept.Add(kept = new GearKeptRow { GearId = gear, RigId = rig });
-                (kept.Revision, kept.Made) = (revision, _clock.GetUtcNow().UtcTicks);
+                if (await context.GearDecisions.FindAsync([gear, rig], cancellationToken) is not { } decision)
+                    context.GearDecisions.Add(decision = new GearDecisionRow { GearId = gear, RigId = rig });
+                (decision.Revision, decision.TakesNew, decision.Made) = (revision, takesNew, _clock.GetUtcNow().UtcTicks);
                 await context.SaveChangesAsync(cancellationToken);
                 return true;
             },

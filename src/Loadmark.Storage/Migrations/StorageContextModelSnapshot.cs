@@ -112,7 +112,7 @@ namespace Loadmark.Storage.Migrations
                     b.ToTable("GearChanges", (string)null);
                 });
 
-            modelBuilder.Entity("Loadmark.Storage.Entities.GearKeptRow", b =>
+            modelBuilder.Entity("Loadmark.Storage.Entities.GearDecisionRow", b =>
                 {
                     b.Property<Guid>("GearId")
                         .HasColumnType("TEXT");
@@ -126,11 +126,14 @@ namespace Loadmark.Storage.Migrations
                     b.Property<long>("Revision")
                         .HasColumnType("INTEGER");
 
+                    b.Property<bool>("TakesNew")
+                        .HasColumnType("INTEGER");
+
                     b.HasKey("GearId", "RigId");
 
                     b.HasIndex("RigId");
 
-                    b.ToTable("GearKept", (string)null);
+                    b.ToTable("GearDecisions", (string)null);
                 });
 
             modelBuilder.Entity("Loadmark.Storage.Entities.GearReadingRow", b =>
@@ -312,7 +315,7 @@ namespace Loadmark.Storage.Migrations
                         .IsRequired();
                 });
 
-            modelBuilder.Entity("Loadmark.Storage.Entities.GearKeptRow", b =>
+            modelBuilder.Entity("Loadmark.Storage.Entities.GearDecisionRow", b =>
                 {
                     b.HasOne("Loadmark.Storage.Entities.GearRow", null)
                         .WithMany()

@@ -12,6 +12,6 @@ internal static class AsReleased
     internal sealed class Rigs : Storage.Migrations.Rigs;
 
     [DbContext(typeof(StorageContext))]
-    [Migration("20261125225054_Gear")]
+    [Migration("20261125230125_Gear")]
     internal sealed class Gear : Storage.Migrations.Gear;
 }

@@ -11,7 +11,7 @@ using Microsoft.EntityFrameworkCore.Storage.ValueConversion;
 namespace Loadmark.Storage.Migrations
 {
     [DbContext(typeof(StorageContext))]
-    [Migration("20261125225054_Gear")]
+    [Migration("20261125230125_Gear")]
     partial class Gear
     {
         /// <inheritdoc />
@@ -115,7 +115,7 @@ namespace Loadmark.Storage.Migrations
                     b.ToTable("GearChanges", (string)null);
                 });
 
-            modelBuilder.Entity("Loadmark.Storage.Entities.GearKeptRow", b =>
+            modelBuilder.Entity("Loadmark.Storage.Entities.GearDecisionRow", b =>
                 {
                     b.Property<Guid>("GearId")
                         .HasColumnType("TEXT");
@@ -129,11 +129,14 @@ namespace Loadmark.Storage.Migrations
                     b.Property<long>("Revision")
                         .HasColumnType("INTEGER");
 
+                    b.Property<bool>("TakesNew")
+                        .HasColumnType("INTEGER");
+
                     b.HasKey("GearId", "RigId");
 
                     b.HasIndex("RigId");
 
-                    b.ToTable("GearKept", (string)null);
+                    b.ToTable("GearDecisions", (string)null);
                 });
 
             modelBuilder.Entity("Loadmark.Storage.Entities.GearReadingRow", b =>
@@ -315,7 +318,7 @@ namespace Loadmark.Storage.Migrations
                         .IsRequired();
                 });
 
-            modelBuilder.Entity("Loadmark.Storage.Entities.GearKeptRow", b =>
+            modelBuilder.Entity("Loadmark.Storage.Entities.GearDecisionRow", b =>
                 {
                     b.HasOne("Loadmark.Storage.Entities.GearRow", null)
                         .WithMany()

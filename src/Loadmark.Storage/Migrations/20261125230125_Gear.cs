@@ -99,25 +99,26 @@ namespace Loadmark.Storage.Migrations
                 });
 
             migrationBuilder.CreateTable(
-                name: "GearKept",
+                name: "GearDecisions",
                 columns: table => new
                 {
                     RigId = table.Column<Guid>(type: "TEXT", nullable: false),
                     GearId = table.Column<Guid>(type: "TEXT", nullable: false),
                     Revision = table.Column<long>(type: "INTEGER", nullable: false),
+                    TakesNew = table.Column<bool>(type: "INTEGER", nullable: false),
                     Made = table.Column<long>(type: "INTEGER", nullable: false)
                 },
                 constraints: table =>
                 {
-                    table.PrimaryKey("PK_GearKept", x => new { x.GearId, x.RigId });
+                    table.PrimaryKey("PK_GearDecisions", x => new { x.GearId, x.RigId });
                     table.ForeignKey(
-                        name: "FK_GearKept_Gear_GearId",
+                        name: "FK_GearDecisions_Gear_GearId",
                         column: x => x.GearId,
                         principalTable: "Gear",
                         principalColumn: "Id",
                         onDelete: ReferentialAction.Cascade);
                     table.ForeignKey(
-                        name: "FK_GearKept_Rigs_RigId",
+                        name: "FK_GearDecisions_Rigs_RigId",
                         column: x => x.RigId,
                         principalTable: "Rigs",
                         principalColumn: "Id",
@@ -167,8 +168,8 @@ namespace Loadmark.Storage.Migrations
                 column: "Stamp");
 
             migrationBuilder.CreateIndex(
-                name: "IX_GearKept_RigId",
-                table: "GearKept",
+                name: "IX_GearDecisions_RigId",
+                table: "GearDecisions",
                 column: "RigId");
 
             migrationBuilder.CreateIndex(
@@ -192,7 +193,7 @@ namespace Loadmark.Storage.Migrations
                 name: "GearChanges");
 
             migrationBuilder.DropTable(
-                name: "GearKept");
+                name: "GearDecisions");
 
             migrationBuilder.DropTable(
                 name: "GearReadings");
