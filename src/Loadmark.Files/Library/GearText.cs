@@ -73,6 +73,33 @@ public static class GearText
         ];
     }
 
+    /// <summary>
+    /// One piece with what another says of it instead: what the other says nothing of stays. Outlets are taken together, and so are banks.
+    /// </summary>
+    /// <param name="under">The piece.</param>
+    /// <param name="over">The other, of the same kind.</param>
+    /// <returns>The piece with its own tag; or what does not go together.</returns>
+    public static GearPieceReading Merge(GearPiece under, GearPiece over)
+    {
+        ArgumentNullException.ThrowIfNull(under);
+        ArgumentNullException.ThrowIfNull(over);
+        if (under.Kind != over.Kind)
+            throw new ArgumentException("The pieces are of different kinds.", nameof(over));
+        var (keys, said) = (TreeOf(under), TreeOf(over));
+        foreach (var (key, value) in said.Entries)
+        {
+            var at = keys.Entries.FindIndex(entry => entry.Key.Value == key.Value);
+            if (at < 0)
+                keys.Entries.Add((key, value));
+            else
+                keys.Entries[at] = (key, value);
+        }
+
+        var errors = new ErrorList(under.Tag);
+        var piece = ReadNode(under.Kind, new ScalarNode(Spot.Start, under.Tag, isPlain: false), keys, errors);
+        return errors.Any ? new GearPieceReading(null, errors.ToArray()) : new GearPieceReading(piece, []);
+    }
+
     /// <summary>Reads a piece from a tree; null, with an error, when it is no group of keys.</summary>
     internal static GearPiece? ReadNode(GearKind kind, ScalarNode id, Node node, ErrorList errors)
     {
