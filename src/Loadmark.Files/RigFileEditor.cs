@@ -15,15 +15,15 @@ public static class RigFileEditor
     /// </summary>
     /// <param name="text">The text of a rig file that can be read.</param>
     /// <param name="wired">The new wiring, of outlets, leads and loads that the rig has.</param>
+    /// <param name="library">The gear that the file may take <c>from: library</c>; null where there is no library, and then such a file is refused.</param>
     /// <returns>The new text. It reads as the same rig with the new wiring.</returns>
     /// <exception cref="ArgumentException">The text is not a readable rig file.</exception>
     /// <exception cref="InvalidOperationException">
     /// The wiring does not fit the rig, or the text is written in a way that cannot be edited safely.
     /// </exception>
-    public static string ReplaceWiring(string text, ValueList<Feed> wired)
+    public static string ReplaceWiring(string text, ValueList<Feed> wired, IGearLookup? library = null)
     {
         ArgumentNullException.ThrowIfNull(text);
-        var library = new RigGear(new Rig { Name = "" });
         var before = RigFileReader.Read(text, "rig", library);
         if (before.Rig is null)
             throw new ArgumentException($"The text is not a readable rig file. {before.Errors[0]}", nameof(text));

@@ -40,13 +40,12 @@ public static class GearFileReader
 
     private static GearFileReading Read(string text, string fileName, ErrorList errors)
     {
-        var control = ControlCharacters.FirstIn(text);
         if (text.Length > MostBytes)
             errors.Add(Spot.Start, RigFile.TooLarge("file of gear", MostBytes));
-        else if (control >= 0)
-            errors.Add(Spot.At(text, control), $"the character U+{(int)text[control]:X4} has no place in a text file");
         else if (IsTable(text, fileName))
             return Checked(GearTables.Read(text, errors));
+        else if (ControlCharacters.FirstIn(text) is >= 0 and var control)
+            errors.Add(Spot.At(text, control), $"the character U+{(int)text[control]:X4} has no place in a text file");
         else if (TreeReader.Read(text, errors) is { } root)
             return Checked(GearTrees.Read(root, errors));
         return new GearFileReading([], errors.ToArray(), []);

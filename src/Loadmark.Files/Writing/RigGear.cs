@@ -4,8 +4,8 @@ using Loadmark.Core.Rigs;
 namespace Loadmark.Files.Writing;
 
 /// <summary>
-/// Stands in for the gear library where a text is compared with a rig: what the rig has from there, and of anything else a thing of which
-/// nothing is said. So a text can be edited wherever it is.
+/// Stands in for the gear library where a text is compared with a rig: what the rig has from there, else what it has itself, and of anything
+/// else a thing of which nothing is said. So a text can be edited wherever it is.
 /// </summary>
 internal sealed class RigGear : IGearLookup
 {
@@ -17,14 +17,14 @@ internal sealed class RigGear : IGearLookup
     {
         foreach (var load in rig.Loads)
         {
-            if (load.FromLibrary is { } given)
-                _loads.TryAdd(GearTag.KeyOf(given.Id), given);
+            var given = load.FromLibrary ?? load;
+            _loads.TryAdd(GearTag.KeyOf(given.Id), given);
         }
 
         foreach (var supply in rig.Supplies)
         {
-            if (supply.FromLibrary is { } given)
-                _supplies.TryAdd(GearTag.KeyOf(given.Id), given);
+            var given = supply.FromLibrary ?? supply;
+            _supplies.TryAdd(GearTag.KeyOf(given.Id), given);
         }
     }
 
