@@ -11,18 +11,17 @@ namespace Loadmark.Bench;
 /// <summary>Times a library of 20,000 pieces of gear and 5,000 rigs: searching, and finding the rigs that a change means something to.</summary>
 internal static class LibraryBench
 {
-    private const int Pieces = 20_000;
-    private const int Rigs = 5_000;
     private const int Searches = 100;
 
     private static readonly string[] Queries = ["PD-00731", "pd 731", "pd-0", "reverb", "long reverb", "rev", "revreb", "lnog revreb", "chorsu amebr", "pd-o0731", "9v 100ma", "nothinglikeit"];
 
-    public static int Run()
+    /// <summary>Measures a library of so many loads, and so many rigs.</summary>
+    public static int Run(int pieces, int rigs)
     {
         var folder = Directory.CreateTempSubdirectory("loadmark-bench-").FullName;
         try
         {
-            RunAsync(folder).GetAwaiter().GetResult();
+            RunAsync(folder, pieces, rigs).GetAwaiter().GetResult();
             return 0;
         }
         finally
@@ -31,21 +30,21 @@ internal static class LibraryBench
         }
     }
 
-    private static async Task RunAsync(string folder)
+    private static async Task RunAsync(string folder, int pieces, int rigs)
     {
         var table = new ResultTable(
             "The gear library",
-            $"Release, seed 1: {Pieces} loads and {Rigs} rigs of eight loads each, on the disk of the temporary folder. \"Scan\" compares the query's words with every word of every piece by the same edit "
+            $"Release, seed 1: {pieces} loads and {rigs} rigs of eight loads each, on the disk of the temporary folder. \"Scan\" compares the query's words with every word of every piece by the same edit "
             + $"distance, in the same run; the last column is how many pieces each of the two finds (searching gives at most 50). {ResultTable.Machine}",
             "what", "times", "median", "95th percentile", "longest", "compared");
         using var store = new Store(folder, TimeProvider.System, RigMentions.Of);
         await store.OpenAsync();
         using var shelf = new GearShelf(store);
         var random = new Random(1);
-        var gear = SeededGear.Table(random, Pieces);
+        var gear = SeededGear.Table(random, pieces);
 
         var preview = ImportPreview.Of(await shelf.NowAsync(), GearFileReader.Read(gear, "gear.csv"));
-        Add(table, $"import {Pieces} new pieces, one transaction", [await TimeAsync(() => new GearKeeper(store).TakeAsync(preview, static _ => true, "bench"))]);
+        Add(table, $"import {pieces} new pieces, one transaction", [await TimeAsync(() => new GearKeeper(store).TakeAsync(preview, static _ => true, "bench"))]);
         GearSnapshot now = null!;
         Add(table, "read the library for the first time", [await TimeAsync(async () => now = await shelf.NowAsync())]);
         Add(table, "first search, which makes the index", [Time(() => now.Search("reverb", 50))]);
@@ -61,15 +60,18 @@ internal static class LibraryBench
         await new GearKeeper(store).ChangeAsync(changed.Stored, changed.Piece!, ["changed"], "bench");
         Add(table, "read the library after one change", [await TimeAsync(async () => now = await shelf.NowAsync())]);
 
-        var texts = SeededGear.Rigs(random, now, Rigs);
+        var texts = SeededGear.Rigs(random, now, rigs);
         Add(table, "keep a rig, its uses of gear with it", await KeepAllAsync(store, texts));
-        foreach (var (tag, rigs) in SeededGear.Shared)
-            await AffectedAsync(table, store, shelf, tag, rigs);
+        foreach (var (tag, users) in SeededGear.Shared)
+            await AffectedAsync(table, store, shelf, tag, users);
 
+        List<Core.Rigs.Rig> some = [.. texts.Take(200).Select(text => RigFileReader.Read(text, "", now).Rig!)];
+        Add(table, "judge one rig by its nameplates", [.. some.Select(rig => Time(() => Core.Checks.RigChecker.Check(rig)))]);
+        Add(table, "judge one rig by its nameplates and its circuit", [.. some.Select(rig => Time(() => Web.Bench.RigBench.Judge(rig)))]);
         var whole = Stopwatch.StartNew();
         foreach (var text in texts)
             RigFileReader.Read(text, "", now);
-        table.Add($"reference: read all {Rigs} rigs, as without the list of who has what", "1", Milliseconds(whole.Elapsed.TotalMilliseconds), "", "", "one core");
+        table.Add($"reference: read all {rigs} rigs, as without the list of who has what", "1", Milliseconds(whole.Elapsed.TotalMilliseconds), "", "", "one core");
         table.Write("library.md");
     }
 
@@ -84,13 +86,13 @@ internal static class LibraryBench
     private static async Task AffectedAsync(ResultTable table, Store store, GearShelf shelf, string tag, int rigs)
     {
         var keeper = new GearKeeper(store);
-        var (first, all, found) = (new List<double>(), new List<double>(), 0);
+        var (first, all, found, processor) = (new List<double>(), new List<double>(), 0, new List<double>());
         for (var run = 0; run < 5; run++)
         {
             var gear = (await shelf.NowAsync()).Find(GearKind.Load, tag)!;
             await keeper.ChangeAsync(gear.Stored, GearPiece.Of(gear.Piece!.Load! with { Run = new Amps(0.2m + (0.01m * run)) }), gear.Stored.Content.Words, "bench");
             gear = (await shelf.NowAsync()).Find(GearKind.Load, tag)!;
-            var clock = Stopwatch.StartNew();
+            var (clock, spent) = (Stopwatch.StartNew(), Process.GetCurrentProcess().TotalProcessorTime);
             found = 0;
             await foreach (var _ in new AffectedRigs(store, shelf).FindAsync(gear))
             {
@@ -99,10 +101,11 @@ internal static class LibraryBench
             }
 
             all.Add(clock.Elapsed.TotalMilliseconds);
+            processor.Add((Process.GetCurrentProcess().TotalProcessorTime - spent).TotalMilliseconds);
         }
 
         Add(table, $"affected rigs of a piece in {rigs}, with both verdicts: the first", first);
-        Add(table, $"the same: all {found}", all, $"{found} found of {rigs} that have it");
+        Add(table, $"the same: all {found}", all, $"{found} found of {rigs} that have it; processor time {processor.Order().ElementAt(2):0} ms over all cores");
     }
 
     private static void Add(ResultTable table, string what, IReadOnlyCollection<double> times, string compared = "")

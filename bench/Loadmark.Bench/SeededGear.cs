@@ -49,7 +49,8 @@ internal static class SeededGear
             var text = new StringBuilder($"rig: Board {number}\nmains: 230 V 50 Hz\nloads:\n");
             foreach (var one in gear)
                 text.Append(number % 2 == 0 ? $"  {one.Tag}: {{ from: library }}\n" : $"  {one.Tag}: {{ kind: digital, label: \"{one.Stored.Content.Label}\", run: {one.Piece!.Load!.Run} }}\n");
-            text.Append("supplies:\n  one: { label: \"INPUT 100-240V~ 50/60Hz\", isolated: true, outlets: { 1-4: 9 V DC 500 mA centre negative } }\n  two: { label: \"INPUT 100-240V~ 50/60Hz\", isolated: true, outlets: { 1-4: 9 V DC 250 mA centre negative } }\nwired:\n");
+            text.Append("supplies:\n  one: { label: \"INPUT 100-240V~ 50/60Hz\", isolated: true, outlets: { 1-4: 9 V DC 600 mA centre negative } }\n");
+            text.Append($"  two: {{ label: \"INPUT 100-240V~ 50/60Hz\", isolated: true, outlets: {{ 1-4: 9 V DC {(number % 10 == 9 ? 250 : 600)} mA centre negative }} }}\nwired:\n");
             for (var load = 0; load < gear.Count; load++)
                 text.Append($"  - {{ from: {(load < 4 ? "one" : "two")}/{(load % 4) + 1}, to: {gear[load].Tag} }}\n");
             texts.Add(text.ToString());
