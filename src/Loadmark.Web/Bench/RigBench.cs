@@ -60,6 +60,9 @@ public sealed class RigBench(RigStore store, GearShelf? shelf = null) : IDisposa
     /// <summary>One change is kept at a time: a page may send the next edit while the last is on its way to the disk.</summary>
     private readonly SemaphoreSlim _turn = new(1);
 
+    /// <summary>The gear library as it was when the rig was read last; null before that.</summary>
+    private GearSnapshot? _library;
+
     /// <summary>What the edit that is not kept did.</summary>
     private string _pending = "";
 
@@ -77,13 +80,7 @@ public sealed class RigBench(RigStore store, GearShelf? shelf = null) : IDisposa
 
     /// <summary>Judges a rig by every rule, as the bench does.</summary>
     /// <param name="rig">The rig.</param>
-    public static CheckResult Judge(Rig rig) => Judge(rig, CancellationToken.None);
-
-    /// <summary>Judges a rig by every rule, as the bench does.</summary>
-    /// <param name="rig">The rig.</param>
-    /// <param name="cancellation">Stops it.</param>
-    /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public static CheckResult Judge(Rig rig, CancellationToken cancellation) => RigExamination.Check(rig, null, cancellation);
+    public static CheckResult Judge(Rig rig) => RigExamination.Check(rig);
 
     /// <summary>Changes the rig.</summary>
     /// <param name="what">What the edit does, for the undo button.</param>
@@ -232,7 +229,20 @@ public sealed class RigBench(RigStore store, GearShelf? shelf = null) : IDisposa
         Changed?.Invoke(this, EventArgs.Empty);
     }
 
-    private async Task<RigReading> ReadAsync(string text) => RigFileReader.Read(text, "", shelf is null ? null : await shelf.NowAsync());
+    private async Task<RigReading> ReadAsync(string text)
+    {
+        try
+        {
+            if (shelf is not null)
+                _library = await shelf.NowAsync();
+        }
+        catch (StorageException)
+        {
+            // Saving the rig will tell; what was known of the library is used until then.
+        }
+
+        return RigFileReader.Read(text, "", _library);
+    }
 
     /// <summary>
     /// Shows a rig. What the nameplates say is there at once; the circuit is solved aside, and where that takes longer than an edit

@@ -6,9 +6,9 @@ using Loadmark.Core.Gear;
 using Loadmark.Core.Rigs;
 using Loadmark.Files;
 using Loadmark.Files.Library;
+using Loadmark.Simulation.Checks;
 using Loadmark.Storage;
 using Loadmark.Storage.Gear;
-using Loadmark.Web.Bench;
 
 namespace Loadmark.Web.Library;
 
@@ -145,7 +145,7 @@ public sealed class AffectedRigs(Store store, GearShelf shelf)
 
     /// <summary>The circuit has nothing worse to say than that a rig fails: where the nameplates say so, it is not asked.</summary>
     private static CheckResult Verdict(Rig rig, CancellationToken cancellationToken) =>
-        RigChecker.Check(rig) is { IsRefused: true } said ? said : RigBench.Judge(rig, cancellationToken);
+        RigChecker.Check(rig) is { IsRefused: true } said ? said : RigExamination.Check(rig, null, cancellationToken);
 
     private static bool TakesFromLibrary(Rig rig, GearPiece piece) => piece.Kind switch
     {

@@ -56,7 +56,7 @@ internal static class GearJson
     /// <summary>Writes what a piece is, into an object already begun.</summary>
     public static void WriteGear(Utf8JsonWriter json, ShelfGear gear)
     {
-        json.WriteString("kind", Of(gear.Kind));
+        json.WriteString("kind", JsonWords.Of(gear.Kind));
         json.WriteString("tag", gear.Tag);
         json.WriteString("name", gear.Name.Length == 0 ? null : gear.Name);
         json.WriteString("label", gear.Stored.Content.Label.Length == 0 ? null : gear.Stored.Content.Label);
@@ -82,14 +82,6 @@ internal static class GearJson
         writer.WriteString("after", difference.After);
         writer.WriteEndObject();
     });
-
-    /// <summary>The word for a kind of gear.</summary>
-    public static string Of(GearKind kind) => kind switch
-    {
-        GearKind.Load => "load",
-        GearKind.Supply => "supply",
-        _ => "lead",
-    };
 
     /// <summary>A moment as every program reads it (ISO 8601, UTC).</summary>
     public static string Moment(DateTimeOffset moment) => moment.UtcDateTime.ToString("yyyy-MM-dd'T'HH:mm:ss'Z'", CultureInfo.InvariantCulture);

@@ -36,7 +36,7 @@ internal static class ImportJson
             json.WriteNumber("line", row.Line);
         else
             json.WriteNull("line");
-        json.WriteString("kind", row.Kind is { } kind ? GearJson.Of(kind) : null);
+        json.WriteString("kind", row.Kind is { } kind ? JsonWords.Of(kind) : null);
         json.WriteString("tag", row.Tag);
         json.WriteString("state", row.State switch
         {

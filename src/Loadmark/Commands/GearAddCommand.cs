@@ -30,7 +30,7 @@ internal sealed class GearAddCommand(Surroundings around, IRigSource source)
             ValueList<string> words = [.. request.Words.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Distinct(StringComparer.OrdinalIgnoreCase)];
             var outcome = await library.Keeper.AddAsync(piece, words, "typed in", stop);
             if (outcome.State == GearState.TagTaken)
-                return _complaints.Unusable($"the library has a {LibraryRoom.WordOf(piece.Kind)} with the tag {outcome.Gear!.Content.Tag} already. Nothing was changed. See: loadmark gear show {outcome.Gear.Content.Tag}");
+                return _complaints.Unusable($"the library has a {JsonWords.Of(piece.Kind)} with the tag {outcome.Gear!.Content.Tag} already. Nothing was changed. See: loadmark gear show {outcome.Gear.Content.Tag}");
             return await new GearReadCommand(around).ShowAsync(library, new ShelfGear(outcome.Gear!), request.Json, stop);
         });
     }

@@ -1,3 +1,4 @@
+using Loadmark.Answers;
 using Loadmark.Core.Gear;
 using Loadmark.Hosting;
 using Loadmark.Serving;
@@ -43,23 +44,15 @@ internal sealed class LibraryRoom(Surroundings around)
             return found[0];
         if (found.Count > 1)
         {
-            _complaints.Unusable($"there are several of that tag: {string.Join(", ", found.Select(static gear => $"a {WordOf(gear.Kind)}"))}. Say which with --kind.");
+            _complaints.Unusable($"there are several of that tag: {string.Join(", ", found.Select(static gear => $"a {JsonWords.Of(gear.Kind)}"))}. Say which with --kind.");
             return null;
         }
 
         var near = library.Search(tag, 3, kind);
         var hint = near.Length == 0 ? "" : $" Did you mean {string.Join(" or ", near.Select(static gear => gear.Tag))}?";
-        _complaints.Unusable($"the library has no {(kind is { } one ? WordOf(one) : "gear")} with the tag '{tag}'.{hint}");
+        _complaints.Unusable($"the library has no {(kind is { } one ? JsonWords.Of(one) : "gear")} with the tag '{tag}'.{hint}");
         return null;
     }
-
-    /// <summary>The word for a kind of gear.</summary>
-    public static string WordOf(GearKind kind) => kind switch
-    {
-        GearKind.Load => "load",
-        GearKind.Supply => "supply",
-        _ => "lead",
-    };
 
     private async Task<int> UseAsync(string folder, bool makes, Func<OpenLibrary, CancellationToken, Task<int>> run, CancellationToken stop)
     {

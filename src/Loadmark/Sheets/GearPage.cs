@@ -1,6 +1,5 @@
 using System.Globalization;
 using Loadmark.Answers;
-using Loadmark.Commands;
 using Loadmark.Files.Library;
 using Loadmark.Web.Library;
 
@@ -18,7 +17,7 @@ internal static class GearPage
     public static void Write(Sheet sheet, ShownGear shown)
     {
         var gear = shown.Gear;
-        sheet.Put($"{LibraryRoom.WordOf(gear.Kind).ToUpperInvariant()}  ", Ink.Strong).Wrap(gear.Name.Length == 0 ? gear.Tag : $"{gear.Tag}, {gear.Name}", sheet.Column, Ink.Strong).EndLine();
+        sheet.Put($"{JsonWords.Of(gear.Kind).ToUpperInvariant()}  ", Ink.Strong).Wrap(gear.Name.Length == 0 ? gear.Tag : $"{gear.Tag}, {gear.Name}", sheet.Column, Ink.Strong).EndLine();
         if (gear.Piece is { } piece)
         {
             foreach (var field in GearText.FieldsOf(piece).Where(static field => field.Key != "name"))

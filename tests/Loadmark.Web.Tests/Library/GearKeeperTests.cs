@@ -56,7 +56,7 @@ public sealed class GearKeeperTests : GearTest
         var (figures, outcome) = await Keeper.MeasureAsync(gear.Id, new DrawReading { Kind = DrawKind.Starting, Current = new Amps(0.52m), Duration = new Seconds(1.5m), Taken = Noon }, Stop);
         var load = new ShelfGear(outcome.Gear!).Piece!.Load!;
         Assert.Equal(("210 mA", "520 mA for 1.5 s", "Delay"), ($"{load.Run}", $"{load.Start}", load.Name));
-        Assert.Equal(1, figures.Running!.LeftOut.Count);
+        Assert.Equal([4], figures.Running!.LeftOut);
 
         // Struck out, the outlier no longer counts, and is kept.
         var wrong = figures.Readings.Single(one => one.Reading.Current.Value == 2.1m);
