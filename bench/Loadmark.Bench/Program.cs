@@ -1,6 +1,6 @@
 using Loadmark.Bench;
 
-// dotnet run -c Release --project bench/Loadmark.Bench -- [startup|speed|api|drawing|storage|buying|circuits|simulation|fuzz [COUNT]|planning [SEEDS] [--sizes 6,12] [--alone]]
+// dotnet run -c Release --project bench/Loadmark.Bench -- [startup|speed|api|drawing|storage|library [PIECES RIGS]|buying|circuits|simulation|fuzz [COUNT]|planning [SEEDS] [--sizes 6,12] [--alone]]
 // Writes its tables to bench/results; run from the project's root.
 return args switch
 {
@@ -11,6 +11,8 @@ return args switch
     ["circuits"] => CircuitsBench.Run(),
     ["simulation"] => SimulationBench.Run(),
     ["storage"] => StorageBench.Run(),
+    ["library"] => LibraryBench.Run(20_000, 5_000),
+    ["library", var pieces, var rigs] when int.TryParse(pieces, out var manyPieces) && int.TryParse(rigs, out var manyRigs) => LibraryBench.Run(manyPieces, manyRigs),
     ["buying"] => BuyingBench.Run(),
     ["fuzz"] => Fuzz.Run(1_000_000),
     ["fuzz", var count] when int.TryParse(count, out var inputs) && inputs > 0 => Fuzz.Run(inputs),
@@ -20,6 +22,6 @@ return args switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: startup | speed | api | drawing | storage | buying | circuits | simulation | fuzz [COUNT] | planning [SEEDS] [--sizes 6,12,20] [--alone]");
+    Console.Error.WriteLine("usage: startup | speed | api | drawing | storage | library [PIECES RIGS] | buying | circuits | simulation | fuzz [COUNT] | planning [SEEDS] [--sizes 6,12,20] [--alone]");
     return 2;
 }

@@ -33,28 +33,28 @@ internal static class StorageBench
             "what", "times", "median", "95th percentile", "longest");
         var text = RigOf(4096);
 
-        using (var store = new RigStore(Path.Combine(folder, "one"), TimeProvider.System))
+        using (var store = new Store(Path.Combine(folder, "one"), TimeProvider.System))
         {
             Add(table, "make a new database, first use of the library in the process", [await TimeAsync(() => store.OpenAsync())]);
-            var rig = await store.AddAsync("rig", text);
+            var rig = await store.Rigs.AddAsync("rig", text);
             Add(table, "save an edit of one line in a rig of 4 kB", await RepeatAsync(Saves, async number =>
-                rig = (await store.SaveAsync(rig.Id, rig.Revision, "rig", Edited(text, number), "edit")).Rig!));
+                rig = (await store.Rigs.SaveAsync(rig.Id, rig.Revision, "rig", Edited(text, number), "edit")).Rig!));
             Add(table, "the same, with 1,000 edits kept", await RepeatAsync(Saves, async number =>
-                rig = (await store.SaveAsync(rig.Id, rig.Revision, "rig", Edited(text, number + Saves), "edit")).Rig!));
-            Add(table, "undo", await RepeatAsync(500, async _ => rig = (await store.UndoAsync(rig.Id, rig.Revision)).Rig!));
-            Add(table, "find", await RepeatAsync(Saves, async _ => await store.FindAsync(rig.Id)));
+                rig = (await store.Rigs.SaveAsync(rig.Id, rig.Revision, "rig", Edited(text, number + Saves), "edit")).Rig!));
+            Add(table, "undo", await RepeatAsync(500, async _ => rig = (await store.Rigs.UndoAsync(rig.Id, rig.Revision)).Rig!));
+            Add(table, "find", await RepeatAsync(Saves, async _ => await store.Rigs.FindAsync(rig.Id)));
         }
 
         Add(table, "reference: SQLite alone writes 4 kB in one statement", await PlainAsync(Path.Combine(folder, "plain.db"), text));
         var perEdit = new FileInfo(Path.Combine(folder, "one", "loadmark.db")).Length / RigStore.EditsKept;
 
-        using (var store = new RigStore(Path.Combine(folder, "one-big"), TimeProvider.System))
+        using (var store = new Store(Path.Combine(folder, "one-big"), TimeProvider.System))
         {
             await store.OpenAsync();
             var big = RigOf(RigStore.LongestText - 100);
-            var rig = await store.AddAsync("rig", big);
+            var rig = await store.Rigs.AddAsync("rig", big);
             Add(table, "save an edit of one line in a rig of 1 MiB", await RepeatAsync(100, async number =>
-                rig = (await store.SaveAsync(rig.Id, rig.Revision, "rig", Edited(big, number), "edit")).Rig!));
+                rig = (await store.Rigs.SaveAsync(rig.Id, rig.Revision, "rig", Edited(big, number), "edit")).Rig!));
         }
 
         await ManyAsync(table, Path.Combine(folder, "many"), text);
@@ -64,26 +64,26 @@ internal static class StorageBench
 
     private static async Task ManyAsync(ResultTable table, string folder, string text)
     {
-        using (var store = new RigStore(folder, TimeProvider.System))
+        using (var store = new Store(folder, TimeProvider.System))
         {
             await store.OpenAsync();
             for (var number = 0; number < Rigs; number++)
             {
-                var rig = await store.AddAsync($"rig {number}", Edited(text, number));
+                var rig = await store.Rigs.AddAsync($"rig {number}", Edited(text, number));
                 for (var edit = 0; edit < 10; edit++)
-                    rig = (await store.SaveAsync(rig.Id, rig.Revision, rig.Name, Edited(text, number + edit + 1), "edit")).Rig!;
+                    rig = (await store.Rigs.SaveAsync(rig.Id, rig.Revision, rig.Name, Edited(text, number + edit + 1), "edit")).Rig!;
             }
         }
 
         Add(table, $"open a store of {Rigs} rigs of 4 kB with 10 edits each", await RepeatAsync(20, async _ =>
         {
-            using var store = new RigStore(folder, TimeProvider.System);
+            using var store = new Store(folder, TimeProvider.System);
             await store.OpenAsync();
         }));
-        using (var store = new RigStore(folder, TimeProvider.System))
+        using (var store = new Store(folder, TimeProvider.System))
         {
             await store.OpenAsync();
-            Add(table, $"list {Rigs} rigs", await RepeatAsync(100, async _ => await store.ListAsync()));
+            Add(table, $"list {Rigs} rigs", await RepeatAsync(100, async _ => await store.Rigs.ListAsync()));
         }
     }
 

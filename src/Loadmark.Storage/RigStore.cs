@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Loadmark.Storage.Entities;
+using Loadmark.Storage.Gear;
 using Loadmark.Storage.History;
 using Loadmark.Storage.Sqlite;
 using Microsoft.EntityFrameworkCore;
@@ -7,10 +8,10 @@ using Microsoft.EntityFrameworkCore;
 namespace Loadmark.Storage;
 
 /// <summary>
-/// The rigs that are kept, each with the edits that led to it, in the file <c>loadmark.db</c> of one folder. Safe to call from many
-/// threads at once, and several programs may use one folder at the same time. A change that has returned is on the disk.
+/// The rigs that are kept, each with the edits that led to it. Safe to call from many threads at once. A change that has returned is on
+/// the disk.
 /// </summary>
-public sealed class RigStore : IDisposable
+public sealed class RigStore
 {
     /// <summary>How many edits of a rig can be undone; when there are more, the oldest are forgotten.</summary>
     public const int EditsKept = 1000;
@@ -21,25 +22,10 @@ public sealed class RigStore : IDisposable
     private readonly Access _access;
     private readonly TimeProvider _clock;
     private readonly int _editsKept;
+    private readonly RigUses _uses;
 
-    /// <summary>A store that is not open yet. Nothing is read or made before <see cref="OpenAsync"/>.</summary>
-    /// <param name="folder">The folder; made when it is not there.</param>
-    /// <param name="clock">Tells when a change was made.</param>
-    public RigStore(string folder, TimeProvider clock)
-        : this(new DatabaseFile(folder), clock, EditsKept)
-    {
-    }
-
-    internal RigStore(DatabaseFile file, TimeProvider clock, int editsKept) =>
-        (_access, _clock, _editsKept) = (new Access(file, clock), clock, editsKept);
-
-    /// <summary>
-    /// Opens the store: makes folder and database when they are not there, for the user's eyes only; checks that the database is whole;
-    /// brings an older one forward, after making a copy of it. To be called before anything else, and again after a fault is mended.
-    /// </summary>
-    /// <param name="cancellationToken">Gives up waiting.</param>
-    /// <returns>What was found. A fault of the medium is told here, never thrown.</returns>
-    public Task<StoreOpening> OpenAsync(CancellationToken cancellationToken = default) => _access.OpenAsync(cancellationToken);
+    internal RigStore(Access access, TimeProvider clock, int editsKept, RigUses uses) =>
+        (_access, _clock, _editsKept, _uses) = (access, clock, editsKept, uses);
 
     /// <summary>The rigs that are not removed, the last changed first.</summary>
     /// <param name="cancellationToken">Gives up.</param>
@@ -96,6 +82,7 @@ public sealed class RigStore : IDisposable
                 var now = _clock.GetUtcNow();
                 var row = new RigRow { Id = Guid.CreateVersion7(now), Name = name, Text = TextPacking.Pack(text), Revision = 1, Changed = now.UtcTicks };
                 context.Rigs.Add(row);
+                await _uses.FindAgainAsync(context, row, text, cancellationToken);
                 await context.SaveChangesAsync(cancellationToken);
                 return KeptRig.Show(row, undo: null, redo: null);
             },
@@ -153,9 +140,6 @@ public sealed class RigStore : IDisposable
     public Task<SaveOutcome> RestoreAsync(Guid id, CancellationToken cancellationToken = default) =>
         ChangeAsync(id, revision: null, static (rig, token) => rig.RestoreAsync(token), cancellationToken);
 
-    /// <summary>Lets go of the file. What was saved is on the disk before.</summary>
-    public void Dispose() => _access.Dispose();
-
     private Task<SaveOutcome> ChangeAsync(Guid id, long? revision, Func<KeptRig, CancellationToken, Task> change, CancellationToken cancellationToken) =>
         _access.WriteAsync(
             async context =>
@@ -170,7 +154,12 @@ public sealed class RigStore : IDisposable
                 if (revision is not null && row.Revision != revision)
                     return new SaveOutcome(SaveState.Conflict, await rig.ShowAsync(cancellationToken));
 
+                var (text, isInStep) = (row.Text, row.UsesRevision == row.Revision);
                 await change(rig, cancellationToken);
+                if (text != row.Text)
+                    await _uses.FindAgainAsync(context, row, rig.Text, cancellationToken);
+                else if (isInStep)
+                    row.UsesRevision = row.Revision;
                 await context.SaveChangesAsync(cancellationToken);
                 return new SaveOutcome(SaveState.Saved, await rig.ShowAsync(cancellationToken));
             },

@@ -41,7 +41,7 @@ public sealed class DamageTests : IDisposable
     {
         Directory.CreateDirectory(_folder.Path);
         await File.WriteAllBytesAsync(_folder.Database, [], _token);
-        using var store = new RigStore(_folder.Path, TimeProvider.System);
+        using var store = new Store(_folder.Path, TimeProvider.System);
         Assert.Equal(new StoreOpening { WasCreated = true }, await store.OpenAsync(_token));
     }
 
@@ -76,11 +76,11 @@ public sealed class DamageTests : IDisposable
     public async Task A_text_that_was_overwritten_is_told_when_it_is_read()
     {
         using var store = await _folder.OpenAsync();
-        var rig = await store.AddAsync("rig", Child.TextAfter(1), _token);
+        var rig = await store.Rigs.AddAsync("rig", Child.TextAfter(1), _token);
         Outside.Ask(_folder.Database, "UPDATE Rigs SET Text = x'017777'");
-        var fault = await Assert.ThrowsAsync<StorageException>(() => store.FindAsync(rig.Id, _token));
+        var fault = await Assert.ThrowsAsync<StorageException>(() => store.Rigs.FindAsync(rig.Id, _token));
         Assert.Equal(StoreFault.Damaged, fault.Fault);
-        Assert.Single(await store.ListAsync(_token));
+        Assert.Single(await store.Rigs.ListAsync(_token));
     }
 
     private async Task<byte[]> SampleAsync()
@@ -89,9 +89,9 @@ public sealed class DamageTests : IDisposable
         {
             for (var number = 0; number < 20; number++)
             {
-                var rig = await store.AddAsync($"rig {number}", Child.TextAfter(number), _token);
+                var rig = await store.Rigs.AddAsync($"rig {number}", Child.TextAfter(number), _token);
                 for (var edit = 0; edit < 5; edit++)
-                    rig = (await store.SaveAsync(rig.Id, rig.Revision, $"rig {edit}", $"{edit}\n{Child.TextAfter(number)}", "edit", _token)).Rig!;
+                    rig = (await store.Rigs.SaveAsync(rig.Id, rig.Revision, $"rig {edit}", $"{edit}\n{Child.TextAfter(number)}", "edit", _token)).Rig!;
             }
         }
 
@@ -100,12 +100,12 @@ public sealed class DamageTests : IDisposable
 
     private async Task AssertFaultAsync(StoreFault fault, byte[] content)
     {
-        using (var store = new RigStore(_folder.Path, TimeProvider.System))
+        using (var store = new Store(_folder.Path, TimeProvider.System))
         {
             var opening = await store.OpenAsync(_token);
             Assert.Equal(fault, opening.Fault);
             Assert.StartsWith($"{_folder.Database} is ", opening.Trouble, StringComparison.Ordinal);
-            var later = await Assert.ThrowsAsync<StorageException>(() => store.AddAsync("rig", "", _token));
+            var later = await Assert.ThrowsAsync<StorageException>(() => store.Rigs.AddAsync("rig", "", _token));
             Assert.Equal(fault, later.Fault);
         }
 

@@ -41,7 +41,7 @@ public sealed class MediumTests : IDisposable
         await File.WriteAllTextAsync(_folder.Path, "not a folder", _token);
         foreach (var path in new[] { _folder.Path, Path.Combine(_folder.Path, "deeper") })
         {
-            using var store = new RigStore(path, TimeProvider.System);
+            using var store = new Store(path, TimeProvider.System);
             Assert.Equal(StoreFault.NotWritable, (await store.OpenAsync(_token)).Fault);
         }
 
@@ -52,26 +52,26 @@ public sealed class MediumTests : IDisposable
     public async Task A_database_that_is_taken_away_is_said_and_when_it_is_back_it_goes_on()
     {
         using var store = await _folder.OpenAsync();
-        var rig = await store.AddAsync("rig", "rig: rig\n", _token);
+        var rig = await store.Rigs.AddAsync("rig", "rig: rig\n", _token);
         Directory.Move(_folder.Path, _folder.Path + "-away");
 
-        var fault = await Assert.ThrowsAsync<StorageException>(() => store.SaveAsync(rig.Id, rig.Revision, "rig", "rig: mine\n", "mine", _token));
+        var fault = await Assert.ThrowsAsync<StorageException>(() => store.Rigs.SaveAsync(rig.Id, rig.Revision, "rig", "rig: mine\n", "mine", _token));
         Assert.Equal(StoreFault.NotWritable, fault.Fault);
         Assert.Equal("The database of the kept rigs cannot be found or written. The edit is not saved; what was saved before is still there. Check the folder's rights and that its disk is there and not read-only, then try again.", fault.Message);
         Assert.NotNull(fault.InnerException);
         Assert.False(Directory.Exists(_folder.Path));
 
         Directory.Move(_folder.Path + "-away", _folder.Path);
-        Assert.Equal(rig, await store.FindAsync(rig.Id, _token));
-        Assert.Equal(SaveState.Saved, (await store.SaveAsync(rig.Id, rig.Revision, "rig", "rig: mine\n", "mine", _token)).State);
+        Assert.Equal(rig, await store.Rigs.FindAsync(rig.Id, _token));
+        Assert.Equal(SaveState.Saved, (await store.Rigs.SaveAsync(rig.Id, rig.Revision, "rig", "rig: mine\n", "mine", _token)).State);
     }
 
     [Fact]
     public async Task A_store_is_opened_first()
     {
-        using var store = new RigStore(_folder.Path, TimeProvider.System);
-        await Assert.ThrowsAsync<InvalidOperationException>(() => store.ListAsync(_token));
-        await Assert.ThrowsAsync<InvalidOperationException>(() => store.AddAsync("rig", "", _token));
+        using var store = new Store(_folder.Path, TimeProvider.System);
+        await Assert.ThrowsAsync<InvalidOperationException>(() => store.Rigs.ListAsync(_token));
+        await Assert.ThrowsAsync<InvalidOperationException>(() => store.Rigs.AddAsync("rig", "", _token));
         Assert.False(Directory.Exists(_folder.Path));
     }
 
@@ -80,7 +80,7 @@ public sealed class MediumTests : IDisposable
     public async Task Folder_and_files_are_for_the_user_alone()
     {
         using var store = await _folder.OpenAsync();
-        await store.AddAsync("rig", "rig: rig\n", _token);
+        await store.Rigs.AddAsync("rig", "rig: rig\n", _token);
         Assert.Equal(UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute, File.GetUnixFileMode(_folder.Path));
         var files = Directory.GetFiles(_folder.Path);
         Assert.Equal(["loadmark.db", "loadmark.db-shm", "loadmark.db-wal"], files.Select(Path.GetFileName).Order(StringComparer.Ordinal));

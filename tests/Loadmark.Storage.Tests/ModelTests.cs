@@ -26,16 +26,16 @@ public sealed class ModelTests
         var token = TestContext.Current.CancellationToken;
         using var folder = new TemporaryFolder();
         using var store = await folder.OpenAsync();
-        var rig = await store.AddAsync("0", "rig: 0\n", token);
+        var rig = await store.Rigs.AddAsync("0", "rig: 0\n", token);
         for (var edit = 1; edit <= RigStore.EditsKept + 3; edit++)
-            rig = (await store.SaveAsync(rig.Id, rig.Revision, $"{edit}", $"rig: {edit}\n", $"edit {edit}", token)).Rig!;
+            rig = (await store.Rigs.SaveAsync(rig.Id, rig.Revision, $"{edit}", $"rig: {edit}\n", $"edit {edit}", token)).Rig!;
 
         Assert.True(RigStore.EditsKept >= 1000);
         Assert.Equal($"{RigStore.EditsKept}", Outside.Ask(folder.Database, "SELECT COUNT(*) FROM Edits"));
         for (var edit = RigStore.EditsKept + 3; edit > 3; edit--)
         {
             Assert.Equal(($"rig: {edit}\n", $"edit {edit}"), (rig.Text, rig.UndoWhat));
-            rig = (await store.UndoAsync(rig.Id, rig.Revision, token)).Rig!;
+            rig = (await store.Rigs.UndoAsync(rig.Id, rig.Revision, token)).Rig!;
         }
 
         Assert.Equal(("rig: 3\n", null, "edit 4"), (rig.Text, rig.UndoWhat, rig.RedoWhat));
@@ -49,7 +49,7 @@ public sealed class ModelTests
         try
         {
             Assert.True((await store.OpenAsync(token)).WasCreated);
-            var id = (await store.AddAsync(name, text, token)).Id;
+            var id = (await store.Rigs.AddAsync(name, text, token)).Id;
             var model = new RigModel(name, text, EditsKept);
             await CompareAsync(store, id, model);
             foreach (var step in steps)
@@ -74,9 +74,9 @@ public sealed class ModelTests
         }
     }
 
-    private static RigStore NewStore(TemporaryFolder folder) => new(new DatabaseFile(folder.Path), TimeProvider.System, EditsKept);
+    private static Store NewStore(TemporaryFolder folder) => new(new DatabaseFile(folder.Path), TimeProvider.System, EditsKept);
 
-    private static async Task TakeAsync(RigStore store, Guid id, RigModel model, Step step)
+    private static async Task TakeAsync(Store store, Guid id, RigModel model, Step step)
     {
         var (expected, was) = (model.IsRemoved && step.Kind != StepKind.Restore ? SaveState.Gone : SaveState.Saved, model.Revision);
         if (expected == SaveState.Saved)
@@ -94,21 +94,21 @@ public sealed class ModelTests
 
         var outcome = await (step.Kind switch
         {
-            StepKind.Save => store.SaveAsync(id, was, step.Name, step.Text, step.What),
-            StepKind.SaveTheSame => store.SaveAsync(id, was, model.Name, model.Text, step.What),
-            StepKind.Undo => store.UndoAsync(id, was),
-            StepKind.Redo => store.RedoAsync(id, was),
-            StepKind.Remove => store.RemoveAsync(id, was),
-            StepKind.Restore => store.RestoreAsync(id),
-            _ => store.SaveAsync(id, was - 1, step.Name, step.Text, step.What),
+            StepKind.Save => store.Rigs.SaveAsync(id, was, step.Name, step.Text, step.What),
+            StepKind.SaveTheSame => store.Rigs.SaveAsync(id, was, model.Name, model.Text, step.What),
+            StepKind.Undo => store.Rigs.UndoAsync(id, was),
+            StepKind.Redo => store.Rigs.RedoAsync(id, was),
+            StepKind.Remove => store.Rigs.RemoveAsync(id, was),
+            StepKind.Restore => store.Rigs.RestoreAsync(id),
+            _ => store.Rigs.SaveAsync(id, was - 1, step.Name, step.Text, step.What),
         });
         Assert.Equal(expected, outcome.State);
         Compare(outcome.Rig, model);
     }
 
-    private static async Task CompareAsync(RigStore store, Guid id, RigModel model)
+    private static async Task CompareAsync(Store store, Guid id, RigModel model)
     {
-        var (found, list) = (await store.FindAsync(id), await store.ListAsync());
+        var (found, list) = (await store.Rigs.FindAsync(id), await store.Rigs.ListAsync());
         if (model.IsRemoved)
         {
             Assert.Null(found);

@@ -19,7 +19,7 @@ public sealed class PowerLossTests : IDisposable
         var chance = new Random(20261125);
         Guid id;
         using (var store = await _folder.OpenAsync())
-            id = (await store.AddAsync("0", Child.TextAfter(0), _token)).Id;
+            id = (await store.Rigs.AddAsync("0", Child.TextAfter(0), _token)).Id;
 
         var atWork = 0;
         for (var time = 0; time < Times; time++)
@@ -29,7 +29,7 @@ public sealed class PowerLossTests : IDisposable
 
             Assert.Equal("ok", Outside.Ask(_folder.Database, "PRAGMA integrity_check"));
             using var store = await _folder.OpenAsync();
-            var rig = (await store.FindAsync(id, _token))!;
+            var rig = (await store.Rigs.FindAsync(id, _token))!;
             var edits = int.Parse(rig.Name);
 
             // What it said is saved, and at most the one that it was about to say.
@@ -60,11 +60,11 @@ public sealed class PowerLossTests : IDisposable
                 await child.WaitForExitAsync(_token);
             }
 
-            using var store = new RigStore(folder.Path, TimeProvider.System);
+            using var store = new Store(folder.Path, TimeProvider.System);
             var opening = await store.OpenAsync(_token);
             Assert.Null(opening.Trouble);
             made += opening.WasCreated ? 0 : 1;
-            await store.AddAsync("rig", "rig: rig\n", _token);
+            await store.Rigs.AddAsync("rig", "rig: rig\n", _token);
         }
 
         Assert.InRange(made, 1, Times - 1);
@@ -98,11 +98,11 @@ public sealed class PowerLossTests : IDisposable
     private async Task UndoAllAsync(Guid id)
     {
         using var store = await _folder.OpenAsync();
-        var rig = (await store.FindAsync(id, _token))!;
+        var rig = (await store.Rigs.FindAsync(id, _token))!;
         while (rig.UndoWhat is not null)
         {
             var edits = int.Parse(rig.Name);
-            rig = (await store.UndoAsync(id, rig.Revision, _token)).Rig!;
+            rig = (await store.Rigs.UndoAsync(id, rig.Revision, _token)).Rig!;
             Assert.Equal(($"{edits - 1}", Child.TextAfter(edits - 1)), (rig.Name, rig.Text));
         }
     }

@@ -11,9 +11,9 @@ internal sealed class TemporaryFolder : IDisposable
     public string Database => System.IO.Path.Combine(Path, "loadmark.db");
 
     /// <summary>A store on the folder that is open and holds nothing wrong.</summary>
-    public async Task<RigStore> OpenAsync(TimeProvider? clock = null)
+    public async Task<Store> OpenAsync(TimeProvider? clock = null)
     {
-        var store = new RigStore(Path, clock ?? TimeProvider.System);
+        var store = new Store(Path, clock ?? TimeProvider.System);
         var opening = await store.OpenAsync(TestContext.Current.CancellationToken);
         Assert.Null(opening.Trouble);
         Assert.Null(opening.Fault);

@@ -50,16 +50,16 @@ public sealed class TextTests : IDisposable
         using var store = await _folder.OpenAsync();
         var longest = string.Concat(Enumerable.Range(0, RigStore.LongestText / 8).Select(number => $"{unchecked((uint)(number * 2654435761)):X8}"));
         Assert.Equal(RigStore.LongestText, Encoding.UTF8.GetByteCount(longest));
-        var rig = await store.AddAsync("long", longest, _token);
-        rig = (await store.SaveAsync(rig.Id, rig.Revision, "short", "", "cut", _token)).Rig!;
-        rig = (await store.UndoAsync(rig.Id, rig.Revision, _token)).Rig!;
+        var rig = await store.Rigs.AddAsync("long", longest, _token);
+        rig = (await store.Rigs.SaveAsync(rig.Id, rig.Revision, "short", "", "cut", _token)).Rig!;
+        rig = (await store.Rigs.UndoAsync(rig.Id, rig.Revision, _token)).Rig!;
         Assert.Equal(longest, rig.Text);
 
-        await Assert.ThrowsAsync<ArgumentException>(() => store.SaveAsync(rig.Id, rig.Revision, "longer", longest + "a", "grow", _token));
-        await Assert.ThrowsAsync<ArgumentException>(() => store.SaveAsync(rig.Id, rig.Revision, "zero\0", longest, "name", _token));
-        await Assert.ThrowsAsync<ArgumentException>(() => store.SaveAsync(rig.Id, rig.Revision, "half \uD83C", longest, "name", _token));
-        await Assert.ThrowsAsync<ArgumentException>(() => store.AddAsync("longer", longest + "é", _token));
-        Assert.Equal(rig, Assert.Single([await store.FindAsync(rig.Id, _token)]));
-        Assert.Single(await store.ListAsync(_token));
+        await Assert.ThrowsAsync<ArgumentException>(() => store.Rigs.SaveAsync(rig.Id, rig.Revision, "longer", longest + "a", "grow", _token));
+        await Assert.ThrowsAsync<ArgumentException>(() => store.Rigs.SaveAsync(rig.Id, rig.Revision, "zero\0", longest, "name", _token));
+        await Assert.ThrowsAsync<ArgumentException>(() => store.Rigs.SaveAsync(rig.Id, rig.Revision, "half \uD83C", longest, "name", _token));
+        await Assert.ThrowsAsync<ArgumentException>(() => store.Rigs.AddAsync("longer", longest + "é", _token));
+        Assert.Equal(rig, Assert.Single([await store.Rigs.FindAsync(rig.Id, _token)]));
+        Assert.Single(await store.Rigs.ListAsync(_token));
     }
 }

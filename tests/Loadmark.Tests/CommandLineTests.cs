@@ -78,10 +78,10 @@ public sealed class CommandLineTests
     [Fact]
     public void The_program_alone_opens_the_page()
     {
-        Assert.Equal(new Request.Page(null, null, OpensBrowser: true, new LogOptions()), new CommandLine().Parse([]));
-        Assert.Equal(new Request.Page("bench", 8080, OpensBrowser: false, new LogOptions()), new CommandLine().Parse(["--data", "bench", "--port", "8080", "--no-browser"]));
+        Assert.Equal(new Request.Page(null, OpensBrowser: true, new LogOptions()), new CommandLine().Parse([]));
+        Assert.Equal(new Request.Page(8080, OpensBrowser: false, new LogOptions()) { Data = "bench" }, new CommandLine().Parse(["--data", "bench", "--port", "8080", "--no-browser"]));
         Assert.Equal(
-            new Request.Page(null, null, OpensBrowser: true, new LogOptions { Form = LogForm.Json, WithContent = true }),
+            new Request.Page(null, OpensBrowser: true, new LogOptions { Form = LogForm.Json, WithContent = true }),
             new CommandLine().Parse(["--log", "json", "--log-content"]));
         Assert.Equal("--log: expected text or json, found 'xml'.", Assert.IsType<Request.Wrong>(new CommandLine().Parse(["--log", "xml"])).Complaint);
     }

@@ -1,6 +1,7 @@
 using Bunit;
 using Loadmark.Storage;
 using Loadmark.Web.Bench;
+using Loadmark.Web.Library;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.DependencyInjection;
 using MudBlazor.Services;
@@ -10,18 +11,21 @@ namespace Loadmark.Web.Tests;
 /// <summary>A page's components over rigs that are really kept, in a folder of the test's own.</summary>
 public abstract class PageTest : BunitContext
 {
+    private readonly Store _store;
     private readonly string _folder = Directory.CreateTempSubdirectory("loadmark-web-").FullName;
 
     protected PageTest()
     {
         DefaultWaitTimeout = TimeSpan.FromSeconds(30); // the machine may be busy
-        Store = new RigStore(Path.Combine(_folder, "kept"), TimeProvider.System);
-        Opening = Store.OpenAsync(Stop).GetAwaiter().GetResult();
+        _store = new Store(Path.Combine(_folder, "kept"), TimeProvider.System, Files.Library.RigMentions.Of);
+        Opening = _store.OpenAsync(Stop).GetAwaiter().GetResult();
         Assert.Null(Opening.Trouble);
         Services.AddLocalization();
         Services.AddMudBlazorSnackbar();
         Services.AddMudBlazorDialog();
+        Services.AddSingleton(_store);
         Services.AddSingleton(Store);
+        Services.AddSingleton(new GearShelf(_store));
         Services.AddSingleton(Opening);
         Services.AddSingleton(TimeProvider.System);
         Services.AddSingleton(new PageLimits());
@@ -36,7 +40,7 @@ public abstract class PageTest : BunitContext
 
     protected static CancellationToken Stop => Xunit.TestContext.Current.CancellationToken;
 
-    private protected RigStore Store { get; }
+    private protected RigStore Store => _store.Rigs;
 
     private protected StoreOpening Opening { get; }
 
@@ -54,7 +58,7 @@ public abstract class PageTest : BunitContext
     /// <summary>Another window on a rig that is kept.</summary>
     private protected async Task<RigView> ReopenAsync(Guid id)
     {
-        var bench = new RigBench(Store);
+        var bench = new RigBench(Store, new GearShelf(_store));
         Assert.True(await bench.OpenAsync(id));
         return new RigView(bench);
     }
@@ -73,7 +77,7 @@ public abstract class PageTest : BunitContext
     protected override void Dispose(bool disposing)
     {
         base.Dispose(disposing);
-        Store.Dispose();
+        _store.Dispose();
         if (Directory.Exists(_folder))
             Directory.Delete(_folder, recursive: true);
     }

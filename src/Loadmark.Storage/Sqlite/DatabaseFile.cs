@@ -21,7 +21,7 @@ internal sealed class DatabaseFile
     public DatabaseFile(string folder, Assembly? migrations = null)
     {
         Folder = System.IO.Path.GetFullPath(folder);
-        Path = System.IO.Path.Combine(Folder, "loadmark.db");
+        Path = System.IO.Path.Combine(Folder, Store.FileName);
         _connection = new SqliteConnectionStringBuilder
         {
             DataSource = Path,

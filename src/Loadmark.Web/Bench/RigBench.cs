@@ -4,6 +4,7 @@ using Loadmark.Core.Rigs;
 using Loadmark.Files;
 using Loadmark.Simulation.Checks;
 using Loadmark.Storage;
+using Loadmark.Web.Library;
 
 namespace Loadmark.Web.Bench;
 
@@ -12,7 +13,8 @@ namespace Loadmark.Web.Bench;
 /// kept before the next one. One page has one bench, and its calls come one at a time.
 /// </summary>
 /// <param name="store">Where rigs are kept.</param>
-public sealed class RigBench(RigStore store) : IDisposable
+/// <param name="shelf">The gear library; null where there is none, and then a rig that takes gear from it cannot be read.</param>
+public sealed class RigBench(RigStore store, GearShelf? shelf = null) : IDisposable
 {
     /// <summary>How long an edit waits for the circuit to be solved before it shows without.</summary>
     private static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(40);
@@ -57,6 +59,9 @@ public sealed class RigBench(RigStore store) : IDisposable
 
     /// <summary>One change is kept at a time: a page may send the next edit while the last is on its way to the disk.</summary>
     private readonly SemaphoreSlim _turn = new(1);
+
+    /// <summary>The gear library as it was when the rig was read last; null before that.</summary>
+    private GearSnapshot? _library;
 
     /// <summary>What the edit that is not kept did.</summary>
     private string _pending = "";
@@ -108,7 +113,7 @@ public sealed class RigBench(RigStore store) : IDisposable
     /// <returns>What keeps the text from being read; when there is anything, nothing is changed.</returns>
     public async Task<ImmutableArray<FileError>> EditTextAsync(string what, string text)
     {
-        var reading = RigFileReader.Read(text, "");
+        var reading = await ReadAsync(text);
         if (reading.Rig is not { } rig)
             return reading.Errors;
         LostComments = false;
@@ -212,7 +217,7 @@ public sealed class RigBench(RigStore store) : IDisposable
     private async Task TakeAsync(StoredRig kept)
     {
         (Kept, Text, Trouble, Theirs, LostComments, Refusal) = (kept, kept.Text, null, null, false, null);
-        var reading = RigFileReader.Read(kept.Text, "");
+        var reading = await ReadAsync(kept.Text);
         Errors = reading.Errors;
         if (reading.Rig is { } rig)
         {
@@ -222,6 +227,21 @@ public sealed class RigBench(RigStore store) : IDisposable
 
         (Rig, Check) = (null, null);
         Changed?.Invoke(this, EventArgs.Empty);
+    }
+
+    private async Task<RigReading> ReadAsync(string text)
+    {
+        try
+        {
+            if (shelf is not null)
+                _library = await shelf.NowAsync();
+        }
+        catch (StorageException)
+        {
+            // Saving the rig will tell; what was known of the library is used until then.
+        }
+
+        return RigFileReader.Read(text, "", _library);
     }
 
     /// <summary>

@@ -1,5 +1,6 @@
 using Loadmark.Storage;
 using Loadmark.Web.Bench;
+using Loadmark.Web.Library;
 using Loadmark.Web.Marks;
 using Microsoft.AspNetCore.Components.Server;
 using Microsoft.AspNetCore.Components.Server.Circuits;
@@ -18,10 +19,10 @@ public static class PageServices
 
     /// <summary>Adds the page.</summary>
     /// <param name="services">Where to.</param>
-    /// <param name="store">The rigs, opened.</param>
+    /// <param name="store">What is kept, opened.</param>
     /// <param name="opening">What opening them found.</param>
     /// <param name="limits">How much the page may ask of the machine.</param>
-    public static IServiceCollection AddPage(this IServiceCollection services, RigStore store, StoreOpening opening, PageLimits limits)
+    public static IServiceCollection AddPage(this IServiceCollection services, Store store, StoreOpening opening, PageLimits limits)
     {
         ArgumentNullException.ThrowIfNull(limits);
         services.AddLocalization();
@@ -40,6 +41,10 @@ public static class PageServices
         services.AddScoped<PageMark>();
         services.AddScoped<CircuitHandler, CircuitMarks>();
         services.AddSingleton(store);
+        services.AddSingleton(store.Rigs);
+        services.AddSingleton<GearShelf>();
+        services.AddSingleton<GearKeeper>();
+        services.AddSingleton<AffectedRigs>();
         services.AddSingleton(opening);
         services.AddSingleton(limits);
         services.AddSingleton(new SolveGate(limits.SolvesAtOnce));

@@ -35,7 +35,8 @@ internal sealed class CommandLine
     private readonly Option<bool> _steady = new("--steady");
     private readonly Option<string> _spread = new("--spread");
     private readonly Option<string> _seed = new("--seed");
-    private readonly Option<string> _data = new("--data");
+    private readonly Option<string> _data = new("--data") { Recursive = true };
+    private readonly LibraryLine _library = new();
     private readonly Option<string> _port = new("--port");
     private readonly Option<bool> _noBrowser = new("--no-browser");
     private readonly Option<string> _log = new("--log");
@@ -73,6 +74,7 @@ internal sealed class CommandLine
         _buy.Add(_room);
         _buy.Add(_only);
         _buy.Add(_all);
+        _library.AddTo(_root);
         _root.Add(_plan);
         _root.Add(_buy);
         _root.Add(_check);
@@ -88,9 +90,9 @@ internal sealed class CommandLine
     }
 
     /// <summary>The names of the commands.</summary>
-    public static IReadOnlyList<string> CommandNames { get; } = ["check", "plan", "buy", "settle", "startup", "netlist", "read", "help"];
+    public static IReadOnlyList<string> CommandNames { get; } = ["check", "plan", "buy", "settle", "startup", "netlist", "read", "gear", "rigs", "help"];
 
-    private static IReadOnlyList<string> OptionNames { get; } = ["--json", "--only", "--write", "--prices", "--room", "--all", "--startup", "--csv", "--spread", "--seed", "--out", "--steady", "--data", "--port", "--no-browser", "--log", "--log-content", "--help", "--version"];
+    private static IReadOnlyList<string> OptionNames { get; } = ["--json", "--only", "--write", "--prices", "--room", "--all", "--startup", "--csv", "--spread", "--seed", "--out", "--steady", "--data", "--port", "--no-browser", "--log", "--log-content", .. LibraryLine.OptionNames, "--help", "--version"];
 
     /// <summary>Reads what was typed after the program's name.</summary>
     public Request Parse(IReadOnlyList<string> typed)
@@ -98,7 +100,7 @@ internal sealed class CommandLine
         // A label or a file name may begin with @; it never names a file of further arguments.
         var parsed = _root.Parse(typed, new ParserConfiguration { ResponseFileTokenReplacer = null, EnablePosixBundling = false });
         var command = parsed.CommandResult.Command;
-        var topic = TopicOf(command.Name);
+        var topic = LibraryLine.TopicOf(parsed.CommandResult) ?? TopicOf(command.Name);
 
         if (parsed.GetResult(_help) is { Implicit: false } || (typed.Count > 0 && typed[0] == "help"))
             return new Request.Help(TopicOfHelp(typed, topic));
@@ -111,6 +113,11 @@ internal sealed class CommandLine
         var sampling = Sampling.Read(parsed.GetValue(_spread), parsed.GetValue(_seed), out var unusable);
         if (unusable is not null)
             return new Request.Wrong(topic, unusable);
+        return Answer(parsed, topic, json, sampling) with { Data = parsed.GetValue(_data) };
+    }
+
+    private Request Answer(ParseResult parsed, Topic topic, bool json, Sampling? sampling)
+    {
         return topic switch
         {
             Topic.Check when parsed.GetValue(_rigs) is { Length: > 0 } rigs => new Request.Check(rigs, parsed.GetResult(_alsoStartUp) is { Implicit: false }, json),
@@ -134,6 +141,7 @@ internal sealed class CommandLine
             Topic.Netlist when parsed.GetValue(_netlisted) is [var rig] =>
                 new Request.Netlist(rig, parsed.GetValue(_out), parsed.GetResult(_steady) is { Implicit: false }),
             Topic.Netlist => new Request.Wrong(topic, "netlist needs the path of one rig file."),
+            Topic.Gear or Topic.Rigs => _library.Read(parsed, topic, json),
             _ when json => new Request.Wrong(topic, "the page answers in a browser, not in JSON."),
             _ => Page(parsed),
         };
@@ -146,7 +154,7 @@ internal sealed class CommandLine
             return new Request.Wrong(Topic.Program, $"--port: expected a number from 0 (any that is free) to {ushort.MaxValue}, found '{typed}'.");
         if (LogOptions.Read(parsed.GetValue(_log), parsed.GetResult(_logContent) is { Implicit: false }) is not { } log)
             return new Request.Wrong(Topic.Program, $"--log: expected text or json, found '{parsed.GetValue(_log)}'.");
-        return new Request.Page(parsed.GetValue(_data), typed is null ? null : int.Parse(typed, CultureInfo.InvariantCulture), parsed.GetResult(_noBrowser) is not { Implicit: false }, log);
+        return new Request.Page(typed is null ? null : int.Parse(typed, CultureInfo.InvariantCulture), parsed.GetResult(_noBrowser) is not { Implicit: false }, log);
     }
 
     /// <summary>Names parted by commas, in one option or several.</summary>
@@ -164,6 +172,8 @@ internal sealed class CommandLine
         "settle" => Topic.Settle,
         "startup" => Topic.StartUp,
         "netlist" => Topic.Netlist,
+        "gear" => Topic.Gear,
+        "rigs" => Topic.Rigs,
         _ => Topic.Program,
     };
 
@@ -182,11 +192,11 @@ internal sealed class CommandLine
             var stray = parsed.UnmatchedTokens[0];
             return LooksLikeOption(stray)
                 ? $"There is no option {stray}.{Hint(stray, OptionNames)}"
-                : $"There is no command {stray}.{Hint(stray, CommandNames)}";
+                : $"There is no command {stray}.{(topic is Topic.Gear or Topic.Rigs ? LibraryLine.Hint(stray) : Hint(stray, CommandNames))}";
         }
 
         // The program alone is no mistake, though the library sees a command missing: it shows the help.
-        return topic != Topic.Program && parsed.Errors.Count > 0 ? parsed.Errors[0].Message : null;
+        return topic != Topic.Program && parsed.Errors.Count > 0 && !parsed.CommandResult.Command.Subcommands.Any() ? parsed.Errors[0].Message : null;
     }
 
     /// <summary>Whether it is typed like an option (<c>--json</c>), not like a figure with a minus sign (<c>-9V</c>).</summary>

@@ -26,4 +26,10 @@ internal enum Topic
 
     /// <summary>The netlist command.</summary>
     Netlist,
+
+    /// <summary>The commands about the gear library.</summary>
+    Gear,
+
+    /// <summary>The commands about the rigs that are kept.</summary>
+    Rigs,
 }

@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Net.Sockets;
+using Loadmark.Files.Library;
 using Loadmark.Hosting;
 using Loadmark.Storage;
 using Microsoft.AspNetCore.Connections;
@@ -18,12 +19,12 @@ internal static class PageServer
     /// <param name="stop">The wish to come to an end.</param>
     public static async Task RunAsync(PageOptions options, Surroundings around, CancellationToken stop)
     {
-        using var store = new RigStore(options.Folder, around.Time);
+        using var store = new Store(options.Folder, around.Time, RigMentions.Of);
         var opening = await store.OpenAsync(stop);
         if (opening.Trouble is { } trouble)
             await around.Error.WriteLineAsync($"loadmark: {trouble}");
         else if (opening.WasCreated)
-            await DemoRigs.AddAsync(store, stop);
+            await DemoRigs.AddAsync(store.Rigs, stop);
 
         var settings = new HostSettings { Error = around.Error, Clock = around.Time, Log = options.Log };
         await using var app = await StartAsync(options, settings, store, opening, stop);
@@ -36,7 +37,7 @@ internal static class PageServer
     }
 
     /// <summary>Starts on the first port that is free.</summary>
-    private static async Task<WebApplication> StartAsync(PageOptions options, HostSettings settings, RigStore store, StoreOpening opening, CancellationToken stop)
+    private static async Task<WebApplication> StartAsync(PageOptions options, HostSettings settings, Store store, StoreOpening opening, CancellationToken stop)
     {
         for (var tried = 0; ; tried++)
         {

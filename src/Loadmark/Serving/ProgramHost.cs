@@ -22,7 +22,7 @@ internal static class ProgramHost
     /// <param name="store">The rigs.</param>
     /// <param name="opening">What opening them found.</param>
     /// <param name="settings">How it serves.</param>
-    public static WebApplication Build(int port, RigStore store, StoreOpening opening, HostSettings settings)
+    public static WebApplication Build(int port, Store store, StoreOpening opening, HostSettings settings)
     {
         var builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions
         {

@@ -31,6 +31,12 @@ internal static class HelpPage
             case Topic.Netlist:
                 SimulationHelp.WriteNetlist(sheet);
                 break;
+            case Topic.Gear:
+                LibraryHelp.WriteGear(sheet);
+                break;
+            case Topic.Rigs:
+                LibraryHelp.WriteRigs(sheet);
+                break;
             case Topic.Read:
                 WriteRead(sheet);
                 break;
@@ -54,8 +60,10 @@ internal static class HelpPage
         Entry(sheet, "loadmark startup RIG", "Does it all come up, and stay up?");
         Entry(sheet, "loadmark netlist RIG", "The same circuit for any SPICE program.");
         Entry(sheet, "loadmark read TEXT", "What does this nameplate say?");
+        Entry(sheet, "loadmark gear COMMAND", "The gear library: list, show, add, measure, import, export.");
+        Entry(sheet, "loadmark rigs COMMAND", "The rigs that are kept: list, import, export, affected.");
         sheet.BlankLine();
-        Entry(sheet, "--data FOLDER", "The page keeps rigs here; else in LOADMARK_DATA, else in your own data folder.");
+        Entry(sheet, "--data FOLDER", "Rigs and gear are kept here; else in LOADMARK_DATA, else in your own data folder.");
         Entry(sheet, "--port N", "The page's port; one that is taken moves on to the next. 0 takes any that is free.");
         Entry(sheet, "--no-browser", "Print the page's address and do not open it.");
         Entry(sheet, "--log text|json", "How the page's log is written, on standard error: for people (default), or an object a line with each request.");

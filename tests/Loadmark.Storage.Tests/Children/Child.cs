@@ -31,7 +31,7 @@ internal static class Child
 
     private static async Task<int> OpenAsync(string folder)
     {
-        using var store = new RigStore(folder, TimeProvider.System);
+        using var store = new Store(folder, TimeProvider.System);
         Say("starting");
         var opening = await store.OpenAsync();
         Say(opening.Fault is { } fault ? $"{fault}: {opening.Trouble}" : $"created {opening.WasCreated}");
@@ -41,13 +41,13 @@ internal static class Child
     /// <summary>Says each edit's number once it is saved, and never ends.</summary>
     private static async Task SaveForeverAsync(string folder, Guid id)
     {
-        using var store = new RigStore(folder, TimeProvider.System);
+        using var store = new Store(folder, TimeProvider.System);
         await store.OpenAsync();
-        var rig = (await store.FindAsync(id))!;
+        var rig = (await store.Rigs.FindAsync(id))!;
         for (var edit = int.Parse(rig.Name); ; edit++)
         {
             Say($"{edit}");
-            rig = (await store.SaveAsync(id, rig.Revision, $"{edit + 1}", TextAfter(edit + 1), $"edit {edit + 1}")).Rig!;
+            rig = (await store.Rigs.SaveAsync(id, rig.Revision, $"{edit + 1}", TextAfter(edit + 1), $"edit {edit + 1}")).Rig!;
         }
     }
 
@@ -55,18 +55,18 @@ internal static class Child
     private static async Task FillAsync(string folder)
     {
         var ballast = Path.Combine(folder, "ballast");
-        using var store = new RigStore(Path.Combine(folder, "kept"), TimeProvider.System);
+        using var store = new Store(Path.Combine(folder, "kept"), TimeProvider.System);
         Say($"opened {(await store.OpenAsync()).Trouble}");
-        var rig = await store.AddAsync("0", TextAfter(0));
+        var rig = await store.Rigs.AddAsync("0", TextAfter(0));
         await File.WriteAllBytesAsync(ballast, new byte[2_000_000]);
         var edit = 0;
         while (await SavedAsync(edit + 1))
             edit++;
 
-        Say($"same {(await store.FindAsync(rig.Id))! == rig}");
-        using (var second = new RigStore(Path.Combine(folder, "kept"), TimeProvider.System))
+        Say($"same {(await store.Rigs.FindAsync(rig.Id))! == rig}");
+        using (var second = new Store(Path.Combine(folder, "kept"), TimeProvider.System))
             Say($"second {(await second.OpenAsync()).Fault}");
-        using (var other = new RigStore(Path.Combine(folder, "another"), TimeProvider.System))
+        using (var other = new Store(Path.Combine(folder, "another"), TimeProvider.System))
         {
             var opening = await other.OpenAsync();
             Say($"new {opening.Fault}: {opening.Trouble}");
@@ -74,13 +74,13 @@ internal static class Child
 
         File.Delete(ballast);
         Say($"again {await SavedAsync(edit + 1)}");
-        Say($"name {(await store.FindAsync(rig.Id))!.Name} after {edit}");
+        Say($"name {(await store.Rigs.FindAsync(rig.Id))!.Name} after {edit}");
 
         async Task<bool> SavedAsync(int number)
         {
             try
             {
-                rig = (await store.SaveAsync(rig.Id, rig.Revision, $"{number}", TextAfter(number), $"edit {number}")).Rig!;
+                rig = (await store.Rigs.SaveAsync(rig.Id, rig.Revision, $"{number}", TextAfter(number), $"edit {number}")).Rig!;
                 return true;
             }
             catch (StorageException fault)
@@ -94,10 +94,10 @@ internal static class Child
     /// <summary>On a disk that is made read-only after a rig was kept there.</summary>
     private static async Task ReadOnlyAsync(string folder)
     {
-        using (var store = new RigStore(folder, TimeProvider.System))
+        using (var store = new Store(folder, TimeProvider.System))
         {
             await store.OpenAsync();
-            await store.AddAsync("kept", "rig: kept\n");
+            await store.Rigs.AddAsync("kept", "rig: kept\n");
         }
 
         using (var mount = Process.Start("mount", ["-o", "remount,ro", folder]))

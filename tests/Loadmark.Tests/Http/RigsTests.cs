@@ -27,7 +27,7 @@ public sealed class RigsTests(SharedHost shared) : IClassFixture<SharedHost>
         var list = await Host.Client.GetStringAsync("/api/rigs", RunningHost.Stop);
         shared.Shapes.AssertFits("RigList", list);
         Assert.Contains(id, list, StringComparison.Ordinal);
-        Assert.Equal(Text, (await Host.Store.FindAsync(Guid.Parse(id), RunningHost.Stop))?.Text);
+        Assert.Equal(Text, (await Host.Store.Rigs.FindAsync(Guid.Parse(id), RunningHost.Stop))?.Text);
     }
 
     [Fact]
@@ -49,7 +49,7 @@ public sealed class RigsTests(SharedHost shared) : IClassFixture<SharedHost>
 
         using var after = await SaveAsync(second, id, $"\"{problem.GetProperty("present").GetProperty("revision").GetInt64()}\"", theirs);
         Assert.Equal(HttpStatusCode.OK, after.StatusCode);
-        Assert.Equal(theirs, (await Host.Store.FindAsync(Guid.Parse(id), RunningHost.Stop))?.Text);
+        Assert.Equal(theirs, (await Host.Store.Rigs.FindAsync(Guid.Parse(id), RunningHost.Stop))?.Text);
     }
 
     [Fact]
@@ -83,7 +83,7 @@ public sealed class RigsTests(SharedHost shared) : IClassFixture<SharedHost>
         if (revision is not null)
             remove.Headers.TryAddWithoutValidation("If-Match", revision);
         await RunningHost.ProblemOfAsync(await Host.Client.SendAsync(remove, RunningHost.Stop), status, kind);
-        Assert.Equal(Text, (await Host.Store.FindAsync(Guid.Parse(id), RunningHost.Stop))?.Text);
+        Assert.Equal(Text, (await Host.Store.Rigs.FindAsync(Guid.Parse(id), RunningHost.Stop))?.Text);
     }
 
     [Fact]
@@ -92,7 +92,7 @@ public sealed class RigsTests(SharedHost shared) : IClassFixture<SharedHost>
         var (id, revision) = await AddAsync(Text);
         await RunningHost.ProblemOfAsync(await SaveAsync(Host.Client, id, revision, "rig: ["), 422, "unreadable");
         await RunningHost.ProblemOfAsync(await Host.PostAsync("/api/rigs", "loads: 3"), 422, "unreadable");
-        Assert.Equal(Text, (await Host.Store.FindAsync(Guid.Parse(id), RunningHost.Stop))?.Text);
+        Assert.Equal(Text, (await Host.Store.Rigs.FindAsync(Guid.Parse(id), RunningHost.Stop))?.Text);
     }
 
     [Fact]
@@ -104,7 +104,7 @@ public sealed class RigsTests(SharedHost shared) : IClassFixture<SharedHost>
         Assert.Equal(HttpStatusCode.NoContent, (await Host.Client.SendAsync(remove, RunningHost.Stop)).StatusCode);
         await RunningHost.ProblemOfAsync(await Host.Client.GetAsync($"/api/rigs/{id}", RunningHost.Stop), 404, "not-found");
         await RunningHost.ProblemOfAsync(await SaveAsync(Host.Client, id, revision, Text), 404, "not-found");
-        Assert.NotNull((await Host.Store.RestoreAsync(Guid.Parse(id), RunningHost.Stop)).Rig);
+        Assert.NotNull((await Host.Store.Rigs.RestoreAsync(Guid.Parse(id), RunningHost.Stop)).Rig);
     }
 
     [Theory]

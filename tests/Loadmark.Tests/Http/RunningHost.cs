@@ -2,6 +2,7 @@ using System.Net.Http.Headers;
 using System.Text;
 using System.Text.Json;
 using Loadmark.Api;
+using Loadmark.Files.Library;
 using Loadmark.Serving;
 using Loadmark.Serving.Logs;
 using Loadmark.Storage;
@@ -16,7 +17,7 @@ public sealed class RunningHost : IAsyncDisposable
     private readonly StringWriter _log;
     private readonly string _folder;
 
-    private RunningHost(WebApplication app, StringWriter log, string folder, RigStore store)
+    private RunningHost(WebApplication app, StringWriter log, string folder, Store store)
     {
         (_app, _log, _folder, Store) = (app, log, folder, store);
         Address = new Uri(app.Urls.First());
@@ -31,7 +32,7 @@ public sealed class RunningHost : IAsyncDisposable
 
     public IServiceProvider Services => _app.Services;
 
-    internal RigStore Store { get; }
+    internal Store Store { get; }
 
     /// <summary>What is in the log so far.</summary>
     public string Log
@@ -46,7 +47,7 @@ public sealed class RunningHost : IAsyncDisposable
     internal static async Task<RunningHost> StartAsync(ApiLimits? limits = null, LogOptions? log = null, Action<WebApplication>? more = null, bool opens = true)
     {
         var folder = Directory.CreateTempSubdirectory("loadmark-http-").FullName;
-        var store = new RigStore(Path.Combine(folder, "kept"), TimeProvider.System);
+        var store = new Store(Path.Combine(folder, "kept"), TimeProvider.System, RigMentions.Of);
         if (!opens)
             await File.WriteAllTextAsync(Path.Combine(folder, "kept"), "a file where the folder should be", Stop);
         var opening = await store.OpenAsync(Stop);
