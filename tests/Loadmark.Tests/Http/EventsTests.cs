@@ -36,7 +36,8 @@ public sealed class EventsTests
         Assert.Contains(samples, static told => told.EventType == "progress" && told.Data.Contains("\"done\":", StringComparison.Ordinal));
         var body = JsonSerializer.Serialize(new
         {
-            rig = File.ReadAllText(Repository.PathOf("examples", "to-buy.rig.yaml")), prices = File.ReadAllText(Repository.PathOf("examples", "harbour-row.prices.csv")),
+            rig = File.ReadAllText(Repository.PathOf("examples", "to-buy.rig.yaml")),
+            prices = File.ReadAllText(Repository.PathOf("examples", "harbour-row.prices.csv")),
         });
         var purchase = await EventsAsync(host, "/api/buy", body, "application/json");
         Assert.Contains(purchase, static told => told.EventType == "progress" && told.Data.Contains("\"leastPrice\":", StringComparison.Ordinal));

@@ -24,7 +24,9 @@ public sealed partial class LeavingTests : IAsyncLifetime
             Environment.ProcessPath is { } own && Path.GetFileNameWithoutExtension(own) == "dotnet" ? own : "dotnet",
             [Path.Combine(AppContext.BaseDirectory, "loadmark.dll"), "--data", _folder, "--port", "0", "--no-browser", "--log", "json"])
         {
-            UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true,
+            UseShellExecute = false,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
         };
         _process = Process.Start(start)!;
         var line = await _process.StandardOutput.ReadLineAsync(Stop).AsTask().WaitAsync(TimeSpan.FromMinutes(1), Stop);
@@ -45,7 +47,6 @@ public sealed partial class LeavingTests : IAsyncLifetime
     [InlineData("/api/startup?spread=100000", "")]
     public async Task Processor_time_ends_with_the_connection(string address, string accept)
     {
-        
         // What leaves half of an answer unread closes the connection at once, as a program that ends does.
         using var client = new HttpClient(new SocketsHttpHandler { ResponseDrainTimeout = TimeSpan.Zero, MaxResponseDrainSize = 0 }) { BaseAddress = _address };
         using var leaving = new CancellationTokenSource();

@@ -52,11 +52,11 @@ public sealed class SameAnswersTests(SharedHost shared) : IClassFixture<SharedHo
     }
 
     [Theory]
-    [InlineData("", "")]
-    [InlineData("?room=9%20V%20300%20mA&all", "9 V 300 mA")]
-    public async Task A_purchase(string query, string room)
+    [InlineData("to-buy", "", "")]
+    [InlineData("clean", "?room=9%20V%20300%20mA&all", "9 V 300 mA")] // small: what ends at a time limit may end elsewhere the next time
+    public async Task A_purchase(string name, string query, string room)
     {
-        var (rig, prices) = (Repository.PathOf("examples", "to-buy.rig.yaml"), Repository.PathOf("examples", "harbour-row.prices.csv"));
+        var (rig, prices) = (Repository.PathOf("examples", $"{name}.rig.yaml"), Repository.PathOf("examples", "harbour-row.prices.csv"));
         var body = JsonSerializer.Serialize(new { rig = await File.ReadAllTextAsync(rig, RunningHost.Stop), prices = await File.ReadAllTextAsync(prices, RunningHost.Stop) });
         using var answer = await Host.PostAsync("/api/buy" + query, body, "application/json");
         var json = await answer.Content.ReadAsStringAsync(RunningHost.Stop);
