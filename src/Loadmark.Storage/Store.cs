@@ -22,10 +22,14 @@ public sealed class Store : IDisposable
     {
         _access = new Access(file, clock);
         Rigs = new RigStore(_access, clock, editsKept);
+        Copies = new StoreCopies(file, clock);
     }
 
     /// <summary>The rigs, each with the edits that led to it.</summary>
     public RigStore Rigs { get; }
+
+    /// <summary>Backups of everything, and restoring from one.</summary>
+    public StoreCopies Copies { get; }
 
     /// <summary>
     /// Opens the store: makes folder and database when they are not there, for the user's eyes only; checks that the database is whole;

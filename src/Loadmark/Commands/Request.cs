@@ -55,6 +55,19 @@ internal abstract record Request
     /// <param name="Steady">Whether for the steady state; else for the first seconds.</param>
     internal sealed record Netlist(string Rig, string? Out, bool Steady) : Request;
 
+    /// <summary>Copy all that is kept to a file.</summary>
+    /// <param name="File">The file as typed.</param>
+    /// <param name="Force">Whether a file of that name is replaced.</param>
+    /// <param name="Data">The folder that rigs are kept in, as typed; null where none was.</param>
+    /// <param name="Json">Whether to answer in JSON.</param>
+    internal sealed record Backup(string File, bool Force, string? Data, bool Json) : Request;
+
+    /// <summary>Put a backup in the place of all that is kept.</summary>
+    /// <param name="File">The backup as typed.</param>
+    /// <param name="Data">The folder that rigs are kept in, as typed; null where none was.</param>
+    /// <param name="Json">Whether to answer in JSON.</param>
+    internal sealed record Restore(string File, string? Data, bool Json) : Request;
+
     /// <summary>Explain how the program is used.</summary>
     internal sealed record Help(Topic Topic) : Request;
 

@@ -26,4 +26,10 @@ internal enum Topic
 
     /// <summary>The netlist command.</summary>
     Netlist,
+
+    /// <summary>The backup command.</summary>
+    Backup,
+
+    /// <summary>The restore command.</summary>
+    Restore,
 }

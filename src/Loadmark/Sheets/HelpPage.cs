@@ -31,6 +31,12 @@ internal static class HelpPage
             case Topic.Netlist:
                 SimulationHelp.WriteNetlist(sheet);
                 break;
+            case Topic.Backup:
+                CopyHelp.WriteBackup(sheet);
+                break;
+            case Topic.Restore:
+                CopyHelp.WriteRestore(sheet);
+                break;
             case Topic.Read:
                 WriteRead(sheet);
                 break;
@@ -54,6 +60,8 @@ internal static class HelpPage
         Entry(sheet, "loadmark startup RIG", "Does it all come up, and stay up?");
         Entry(sheet, "loadmark netlist RIG", "The same circuit for any SPICE program.");
         Entry(sheet, "loadmark read TEXT", "What does this nameplate say?");
+        Entry(sheet, "loadmark backup FILE", "All that is kept, in one file.");
+        Entry(sheet, "loadmark restore FILE", "A backup in the place of all that is kept.");
         sheet.BlankLine();
         Entry(sheet, "--data FOLDER", "The page keeps rigs here; else in LOADMARK_DATA, else in your own data folder.");
         Entry(sheet, "--port N", "The page's port; one that is taken moves on to the next. 0 takes any that is free.");
