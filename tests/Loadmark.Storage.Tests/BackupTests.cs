@@ -126,7 +126,7 @@ public sealed class BackupTests : IDisposable
         var said = await ChildProcess.RunOnSmallDiskAsync(_folder.Path, "4m", "copies-full", _folder.Path);
         Assert.StartsWith($"DiskFull: The disk of {_folder.Path}/second.db is full. No backup was written.", said[0], StringComparison.Ordinal);
         Assert.StartsWith($"DiskFull: The disk of {_folder.Path}/backup.db is full. No backup was written.", said[1], StringComparison.Ordinal);
-        Assert.StartsWith($"DiskFull: Nothing was restored. The disk of {_folder.Database} is full.", said[2], StringComparison.Ordinal);
+        Assert.StartsWith($"DiskFull: The disk of {_folder.Path}/kept/loadmark.db is full. Nothing was restored; what was kept before is there still.", said[2], StringComparison.Ordinal);
         Assert.Equal(["rigs 21", "files backup.db ballast loadmark.db loadmark.db-shm loadmark.db-wal", "restored 20, before True, now 20"], said[3..]);
     }
 

@@ -3,7 +3,6 @@ using Loadmark.Hosting;
 using Loadmark.Serving;
 using Loadmark.Sheets;
 using Loadmark.Storage;
-using Loadmark.Storage.Copies;
 
 namespace Loadmark.Commands;
 
