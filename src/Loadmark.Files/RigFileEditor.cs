@@ -71,4 +71,23 @@ public static class RigFileEditor
         var anew = RigFileWriter.Write(rig);
         return new RigTextUpdate(mark + anew, CommentList.HoldsAll(anew, plain));
     }
+
+    /// <summary>
+    /// The text of a rig that two edits of one text were brought together in: written over one of the two, so that comments and order of it
+    /// stay, and over the one that loses no comment where there is such a one.
+    /// </summary>
+    /// <param name="before">The text that both began from.</param>
+    /// <param name="ours">The one text.</param>
+    /// <param name="theirs">The other; it is preferred.</param>
+    /// <param name="merged">What the text is to say.</param>
+    /// <returns>The text, and whether every comment is there that either side kept or added.</returns>
+    /// <exception cref="ArgumentException">The rig is one that no rig file holds (see <see cref="RigFileWriter.Write"/>).</exception>
+    public static RigTextUpdate Merge(string before, string ours, string theirs, Rig merged)
+    {
+        var overTheirs = Update(theirs, merged);
+        if (overTheirs.CommentsKept && CommentList.HoldsNew(overTheirs.Text, ours, before))
+            return overTheirs;
+        var overOurs = Update(ours, merged);
+        return overOurs.CommentsKept && CommentList.HoldsNew(overOurs.Text, theirs, before) ? overOurs : overTheirs with { CommentsKept = false };
+    }
 }

@@ -37,6 +37,8 @@ public abstract class PageTest : BunitContext
 
     protected static CancellationToken Stop => Xunit.TestContext.Current.CancellationToken;
 
+    private protected Store Whole => _store;
+
     private protected RigStore Store => _store.Rigs;
 
     private protected StoreOpening Opening { get; }
