@@ -38,6 +38,9 @@ internal sealed class HeadlessRenderer(IServiceProvider services, ILoggerFactory
         Dispatcher.InvokeAsync(() => DispatchEventAsync(
             Handler(_root, label) ?? throw new InvalidOperationException($"There is no field {label}."), null, new ChangeEventArgs { Value = value }));
 
+    /// <summary>Closes the page.</summary>
+    public Task CloseAsync() => Dispatcher.InvokeAsync(Dispose);
+
     protected override void HandleException(Exception exception) => Faults.Add(exception);
 
     protected override Task UpdateDisplayAsync(in RenderBatch renderBatch)

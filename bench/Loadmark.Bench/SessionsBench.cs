@@ -99,7 +99,7 @@ internal static class SessionsBench
         table.Add("sessions that were told of trouble or a fault", $"{told + faults.Count}", "", "", "", "", "", "");
         foreach (var page in pages)
         {
-            await page.Renderer.Dispatcher.InvokeAsync(page.Renderer.Dispose);
+            await page.Renderer.CloseAsync();
             await page.Scope.DisposeAsync();
         }
 

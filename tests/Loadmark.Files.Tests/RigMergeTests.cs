@@ -39,7 +39,7 @@ public sealed class RigMergeTests
         Assert.Equal(before == after, ours.Ours.Count == 0);
         var both = RigMerge.Merge(before, after, after);
         Assert.Equal(after, both.Rig);
-        Assert.Equal(0, both.Conflicts.Count);
+        Assert.Empty(both.Conflicts);
     });
 
     [Fact]
@@ -91,7 +91,7 @@ public sealed class RigMergeTests
         };
 
         var merged = RigMerge.Merge(before, after, Theirs(before));
-        Assert.Equal(0, merged.Conflicts.Count);
+        Assert.Empty(merged.Conflicts);
         var expected = Theirs(after);
         Assert.Equal(expected with { Loads = [] }, merged.Rig with { Loads = [] });
         Assert.Equal(expected.Loads.Items.OrderBy(static load => load.Id, StringComparer.Ordinal), merged.Rig.Loads.Items.OrderBy(static load => load.Id, StringComparer.Ordinal));
@@ -101,7 +101,7 @@ public sealed class RigMergeTests
     public void Two_fields_of_one_load_are_both_kept()
     {
         var merged = RigMerge.Merge(Base, Put(Base, "OD-03", load => load with { Run = new Amps(0.009m) }), Put(Base, "OD-03", load => load with { Name = "Left of the pair" }));
-        Assert.Equal(0, merged.Conflicts.Count);
+        Assert.Empty(merged.Conflicts);
         Assert.Equal((new Amps(0.009m), "Left of the pair"), (merged.Rig.Loads[0].Run, merged.Rig.Loads[0].Name));
         Assert.Equal(new MergeChange(new MergePlace(MergePart.Load, "OD-03", "name"), null, "Left of the pair"), Assert.Single(merged.Theirs.Items));
     }
