@@ -48,13 +48,15 @@ public static class RigFile
 
     /// <summary>What is wrong with a file that is too large.</summary>
     /// <param name="what">What it should be: "rig file".</param>
-    internal static string TooLarge(string what = Itself) => $"the file is over 1 MiB; a {what} is never that large";
+    /// <param name="most">The most bytes it may have.</param>
+    internal static string TooLarge(string what = Itself, int most = RigFileReader.MostBytes) => $"the file is over {most / (1024 * 1024)} MiB; a {what} is never that large";
 
     /// <summary>The text of a file; null, with an error, when it cannot be read.</summary>
     /// <param name="path">Its path.</param>
     /// <param name="errors">Where faults go.</param>
     /// <param name="what">What it should be: "rig file".</param>
-    internal static string? LoadText(string path, ErrorList errors, string what = Itself)
+    /// <param name="most">The most bytes it may have.</param>
+    internal static string? LoadText(string path, ErrorList errors, string what = Itself, int most = RigFileReader.MostBytes)
     {
         if (path.Length == 0)
         {
@@ -71,9 +73,9 @@ public static class RigFile
             }
 
             using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete, bufferSize: 0);
-            if (ReadAll(stream) is { } bytes)
+            if (ReadAll(stream, most) is { } bytes)
                 return RigBytes.Decode(bytes.Span, errors);
-            errors.Add(Spot.Start, TooLarge(what));
+            errors.Add(Spot.Start, TooLarge(what, most));
         }
         catch (Exception fault) when (fault is FileNotFoundException or DirectoryNotFoundException)
         {
@@ -92,13 +94,13 @@ public static class RigFile
     }
 
     /// <summary>All bytes; null when there are too many, without having read more than one too many.</summary>
-    private static ReadOnlyMemory<byte>? ReadAll(FileStream stream)
+    private static ReadOnlyMemory<byte>? ReadAll(FileStream stream, int most)
     {
         // The length of what is not a plain file, such as a pipe, is not known beforehand.
         var known = stream.CanSeek ? stream.Length : 0;
-        if (known > RigFileReader.MostBytes)
+        if (known > most)
             return null;
-        var bytes = new byte[known > 0 ? (int)known + 1 : RigFileReader.MostBytes + 1];
+        var bytes = new byte[known > 0 ? (int)known + 1 : most + 1];
         var count = 0;
         while (true)
         {
@@ -106,10 +108,10 @@ public static class RigFile
             if (read == 0)
                 return bytes.AsMemory(0, count);
             count += read;
-            if (count > RigFileReader.MostBytes)
+            if (count > most)
                 return null;
             if (count == bytes.Length)
-                Array.Resize(ref bytes, Math.Min(bytes.Length * 2, RigFileReader.MostBytes + 1));
+                Array.Resize(ref bytes, Math.Min(bytes.Length * 2, most + 1));
         }
     }
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Loadmark.Core.Rigs;
 using Loadmark.Files.Editing;
 using Loadmark.Files.Trees;
@@ -14,21 +15,22 @@ public static class RigFileEditor
     /// </summary>
     /// <param name="text">The text of a rig file that can be read.</param>
     /// <param name="wired">The new wiring, of outlets, leads and loads that the rig has.</param>
+    /// <param name="library">The gear that the file may take <c>from: library</c>; null where there is no library, and then such a file is refused.</param>
     /// <returns>The new text. It reads as the same rig with the new wiring.</returns>
     /// <exception cref="ArgumentException">The text is not a readable rig file.</exception>
     /// <exception cref="InvalidOperationException">
     /// The wiring does not fit the rig, or the text is written in a way that cannot be edited safely.
     /// </exception>
-    public static string ReplaceWiring(string text, ValueList<Feed> wired)
+    public static string ReplaceWiring(string text, ValueList<Feed> wired, IGearLookup? library = null)
     {
         ArgumentNullException.ThrowIfNull(text);
-        var before = RigFileReader.Read(text, "rig");
+        var before = RigFileReader.Read(text, "rig", library);
         if (before.Rig is null)
             throw new ArgumentException($"The text is not a readable rig file. {before.Errors[0]}", nameof(text));
 
         var mark = text.StartsWith('\uFEFF') ? "\uFEFF" : "";
         var edited = mark + WiringEdit.Apply(text[mark.Length..], wired);
-        var after = RigFileReader.Read(edited, "rig");
+        var after = RigFileReader.Read(edited, "rig", library);
         if (after.Rig is null)
             throw new InvalidOperationException($"The new wiring does not fit this rig. {after.Errors[0].Message}");
         if (after.Rig != before.Rig with { Wired = wired })
@@ -52,7 +54,9 @@ public static class RigFileEditor
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(rig);
-        var before = RigFileReader.Read(text, "rig").Rig;
+        rig = RigGear.Settle(rig);
+        var library = new RigGear(rig);
+        var before = RigFileReader.Read(text, "rig", library).Rig;
         if (before == rig)
             return new RigTextUpdate(text, CommentsKept: true);
         if (before is null)
@@ -64,7 +68,7 @@ public static class RigFileEditor
         var (old, wanted) = (TreeBuilder.TreeOf(before), TreeBuilder.TreeOf(rig));
         foreach (var scope in (ReadOnlySpan<EditScope>)[EditScope.Keys, EditScope.Entries, EditScope.Sections])
         {
-            if (TreeEdit.Apply(plain, root, old, wanted, scope) is { } edited && RigFileReader.Read(edited, "rig").Rig == rig)
+            if (TreeEdit.Apply(plain, root, old, wanted, scope) is { } edited && RigFileReader.Read(edited, "rig", library).Rig == rig)
                 return new RigTextUpdate(mark + edited, scope == EditScope.Keys || CommentList.HoldsAll(edited, plain));
         }
 
@@ -89,5 +93,20 @@ public static class RigFileEditor
             return overTheirs;
         var overOurs = Update(ours, merged);
         return overOurs.CommentsKept && CommentList.HoldsNew(overOurs.Text, theirs, before) ? overOurs : overTheirs with { CommentsKept = false };
+    }
+
+    /// <summary>
+    /// Writes into a text what it takes from the gear library, so that it says all of it by itself, such as for mailing. Comments, order
+    /// and spacing of all else stay. A text that takes nothing from there comes back as it is.
+    /// </summary>
+    /// <param name="text">The text of a rig file.</param>
+    /// <param name="library">The library.</param>
+    /// <returns>The new text; or null and what keeps the text from being read.</returns>
+    public static (RigTextUpdate? Update, ImmutableArray<FileError> Errors) WriteOut(string text, IGearLookup library)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        ArgumentNullException.ThrowIfNull(library);
+        var reading = RigFileReader.Read(text, "rig", library);
+        return reading.Rig is { } rig ? (Update(text, rig.WithoutLibrary()), []) : (null, reading.Errors);
     }
 }

@@ -16,25 +16,27 @@ public static class RigFileReader
     /// <summary>Reads the text of a rig file.</summary>
     /// <param name="text">The text; a byte order mark at its start is passed over.</param>
     /// <param name="fileName">The name that errors carry.</param>
+    /// <param name="library">The gear that the file may take <c>from: library</c>; null where there is no library, and then such a file is refused.</param>
     /// <returns>The rig, or every error in the text.</returns>
-    public static RigReading Read(string text, string fileName)
+    public static RigReading Read(string text, string fileName, IGearLookup? library = null)
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(fileName);
-        return Read(text, new ErrorList(fileName));
+        return Read(text, new ErrorList(fileName), library);
     }
 
     /// <summary>Reads a rig file.</summary>
     /// <param name="path">Its path. One that cannot be read comes back as an error.</param>
+    /// <param name="library">The gear that the file may take <c>from: library</c>; null where there is no library, and then such a file is refused.</param>
     /// <returns>The rig, or every error in the file.</returns>
-    public static RigReading ReadFile(string path)
+    public static RigReading ReadFile(string path, IGearLookup? library = null)
     {
         ArgumentNullException.ThrowIfNull(path);
         var errors = new ErrorList(path);
-        return RigFile.LoadText(path, errors) is { } text ? Read(text, errors) : new RigReading(null, errors.ToArray());
+        return RigFile.LoadText(path, errors) is { } text ? Read(text, errors, library) : new RigReading(null, errors.ToArray());
     }
 
-    private static RigReading Read(string text, ErrorList errors)
+    private static RigReading Read(string text, ErrorList errors, IGearLookup? library)
     {
         if (text.StartsWith('\uFEFF'))
             text = text[1..];
@@ -45,7 +47,7 @@ public static class RigFileReader
             errors.Add(Spot.At(text, control), "this is not a text file: it holds a zero character here", null, "a text in UTF-8");
         else if (control >= 0)
             errors.Add(Spot.At(text, control), $"the character U+{(int)text[control]:X4} has no place in a text file", $"U+{(int)text[control]:X4}");
-        else if (TreeReader.Read(text, errors) is { } root && RigTreeReader.Read(root, errors) is { } rig && !errors.Any)
+        else if (TreeReader.Read(text, errors) is { } root && RigTreeReader.Read(root, errors, library) is { } rig && !errors.Any)
             return new RigReading(rig, []);
 
         return new RigReading(null, errors.ToArray());

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Loadmark.Storage.Entities;
+using Loadmark.Storage.Gear;
 using Loadmark.Storage.History;
 using Loadmark.Storage.Sqlite;
 using Microsoft.EntityFrameworkCore;
@@ -21,9 +22,10 @@ public sealed class RigStore
     private readonly Access _access;
     private readonly TimeProvider _clock;
     private readonly int _editsKept;
+    private readonly RigUses _uses;
 
-    internal RigStore(Access access, TimeProvider clock, int editsKept) =>
-        (_access, _clock, _editsKept) = (access, clock, editsKept);
+    internal RigStore(Access access, TimeProvider clock, int editsKept, RigUses uses) =>
+        (_access, _clock, _editsKept, _uses) = (access, clock, editsKept, uses);
 
     /// <summary>The rigs that are not removed, the last changed first.</summary>
     /// <param name="cancellationToken">Gives up.</param>
@@ -80,6 +82,7 @@ public sealed class RigStore
                 var now = _clock.GetUtcNow();
                 var row = new RigRow { Id = Guid.CreateVersion7(now), Name = name, Text = TextPacking.Pack(text), Revision = 1, Changed = now.UtcTicks };
                 context.Rigs.Add(row);
+                await _uses.FindAgainAsync(context, row, text, cancellationToken);
                 await context.SaveChangesAsync(cancellationToken);
                 return KeptRig.Show(row, undo: null, redo: null);
             },
@@ -151,7 +154,12 @@ public sealed class RigStore
                 if (revision is not null && row.Revision != revision)
                     return new SaveOutcome(SaveState.Conflict, await rig.ShowAsync(cancellationToken));
 
+                var (text, isInStep) = (row.Text, row.UsesRevision == row.Revision);
                 await change(rig, cancellationToken);
+                if (text != row.Text)
+                    await _uses.FindAgainAsync(context, row, rig.Text, cancellationToken);
+                else if (isInStep)
+                    row.UsesRevision = row.Revision;
                 await context.SaveChangesAsync(cancellationToken);
                 return new SaveOutcome(SaveState.Saved, await rig.ShowAsync(cancellationToken));
             },

@@ -1,3 +1,4 @@
+using Loadmark.Storage.Gear;
 using Loadmark.Storage.Sqlite;
 
 namespace Loadmark.Storage;
@@ -13,20 +14,26 @@ public sealed class Store : IDisposable
     /// <summary>A store that is not open yet. Nothing is read or made before <see cref="OpenAsync"/>.</summary>
     /// <param name="folder">The folder; made when it is not there.</param>
     /// <param name="clock">Tells when a change was made.</param>
-    public Store(string folder, TimeProvider clock)
-        : this(new DatabaseFile(folder), clock, RigStore.EditsKept)
+    /// <param name="mentions">Names the gear that a rig's text has; null where nobody asks which rig has which gear.</param>
+    public Store(string folder, TimeProvider clock, GearMentions? mentions = null)
+        : this(new DatabaseFile(folder), clock, RigStore.EditsKept, mentions)
     {
     }
 
-    internal Store(DatabaseFile file, TimeProvider clock, int editsKept)
+    internal Store(DatabaseFile file, TimeProvider clock, int editsKept, GearMentions? mentions = null)
     {
         _access = new Access(file, clock);
-        Rigs = new RigStore(_access, clock, editsKept);
+        var uses = new RigUses(mentions);
+        Rigs = new RigStore(_access, clock, editsKept, uses);
+        Gear = new GearLibrary(_access, clock, uses);
         Copies = new StoreCopies(file, clock);
     }
 
     /// <summary>The rigs, each with the edits that led to it.</summary>
     public RigStore Rigs { get; }
+
+    /// <summary>The gear that the workshop knows.</summary>
+    public GearLibrary Gear { get; }
 
     /// <summary>Backups of everything, and restoring from one.</summary>
     public StoreCopies Copies { get; }

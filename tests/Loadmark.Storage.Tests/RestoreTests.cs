@@ -1,4 +1,6 @@
+using Loadmark.Core.Gear;
 using Loadmark.Storage.Copies;
+using Loadmark.Storage.Gear;
 using Loadmark.Storage.Sqlite;
 using Loadmark.Storage.Tests.Children;
 using Loadmark.Storage.Tests.Schemas;
@@ -266,6 +268,34 @@ public sealed class RestoreTests : IDisposable
         Assert.Equal(StoreFault.NotADatabase, fault.Fault);
         Assert.Contains("Move it away", fault.Message, StringComparison.Ordinal);
         Assert.Equal(new string('x', 9000), await File.ReadAllTextAsync(_folder.Database, _token));
+    }
+
+    [Fact]
+    public async Task Gear_comes_back_too_and_who_has_the_library_at_hand_reads_it_anew()
+    {
+        using var store = await _folder.OpenAsync();
+        var rig = await store.Rigs.AddAsync("rig", "rig: rig\n", _token);
+        var kept = (await store.Gear.AddAsync(Content("OD-03", "kept"), "typed", _token)).Gear!;
+        await store.Gear.Uses.DecideAsync(rig.Id, kept.Id, kept.Revision, takesNew: false, _token);
+        await store.Copies.BackUpAsync(Backup, cancellationToken: _token);
+        var changed = (await store.Gear.SaveAsync(kept.Id, kept.Revision, Content("OD-03", "changed"), "typed", _token)).Gear!;
+        await store.Gear.AddAsync(Content("OD-04", "later"), "typed", _token);
+        var seen = await store.Gear.NewsAsync(0, _token);
+        Assert.Equal((2, false), (seen.Gear.Length, seen.IsAll));
+
+        await store.Copies.RestoreAsync(Backup, _token);
+        var news = await store.Gear.NewsAsync(seen.Stamp, _token);
+        Assert.True(news.IsAll);
+        Assert.True(news.Stamp > seen.Stamp);
+        Assert.Equal(kept.Content, Assert.Single(news.Gear).Content);
+        Assert.False((await store.Gear.NewsAsync(news.Stamp, _token)).IsAll);
+        Assert.Equal(GearState.Conflict, (await store.Gear.SaveAsync(kept.Id, changed.Revision, Content("OD-03", "over"), "typed", _token)).State);
+        var now = news.Gear[0];
+        Assert.Single(await store.Gear.Uses.DecisionsAsync(kept.Id, now.Revision, _token));
+        Assert.Equal(GearState.Saved, (await store.Gear.SaveAsync(kept.Id, now.Revision, Content("OD-03", "next"), "typed", _token)).State);
+        Assert.Equal(["kept", "next"], (await store.Gear.HistoryAsync(kept.Id, _token)).Select(static change => change.After!.Name));
+
+        static GearContent Content(string tag, string name) => new() { Kind = GearKind.Load, Tag = tag, Name = name, Text = "" };
     }
 
     private static byte[] Spoilt(byte[] whole)

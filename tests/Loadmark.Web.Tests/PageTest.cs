@@ -1,6 +1,7 @@
 using Bunit;
 using Loadmark.Storage;
 using Loadmark.Web.Bench;
+using Loadmark.Web.Library;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.DependencyInjection;
 using MudBlazor.Services;
@@ -16,7 +17,7 @@ public abstract class PageTest : BunitContext
     protected PageTest()
     {
         DefaultWaitTimeout = TimeSpan.FromSeconds(30); // the machine may be busy
-        _store = new Store(Path.Combine(_folder, "kept"), TimeProvider.System);
+        _store = new Store(Path.Combine(_folder, "kept"), TimeProvider.System, Files.Library.RigMentions.Of);
         Opening = _store.OpenAsync(Stop).GetAwaiter().GetResult();
         Assert.Null(Opening.Trouble);
         Services.AddLocalization();
@@ -24,6 +25,7 @@ public abstract class PageTest : BunitContext
         Services.AddMudBlazorDialog();
         Services.AddSingleton(_store);
         Services.AddSingleton(Store);
+        Services.AddSingleton(new GearShelf(_store));
         Services.AddSingleton(Opening);
         Services.AddSingleton(TimeProvider.System);
         Services.AddSingleton(new PageLimits());
@@ -57,7 +59,7 @@ public abstract class PageTest : BunitContext
     /// <summary>Another window on a rig that is kept.</summary>
     private protected async Task<RigView> ReopenAsync(Guid id)
     {
-        var bench = new RigBench(Store);
+        var bench = new RigBench(Store, new GearShelf(_store));
         Assert.True(await bench.OpenAsync(id));
         return new RigView(bench);
     }

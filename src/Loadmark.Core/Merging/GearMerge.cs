@@ -9,6 +9,7 @@ internal sealed class GearMerge(FieldMerge fields)
     {
         return ours with
         {
+            FromLibrary = Pick("from", static load => load.FromLibrary),
             Name = Pick("name", static load => load.Name),
             Kind = Pick("kind", static load => load.Kind),
             Label = Pick("label", static load => load.Label),
@@ -42,6 +43,7 @@ internal sealed class GearMerge(FieldMerge fields)
             (b, o, t) => o with { Total = fields.Pick(new MergePlace(MergePart.Bank, $"{ours.Id}, {o.Name}", "total"), b.Total, o.Total, t.Total) });
         return ours with
         {
+            FromLibrary = Pick("from", static supply => supply.FromLibrary),
             Name = Pick("name", static supply => supply.Name),
             Label = Pick("label", static supply => supply.Label),
             Isolated = Pick("isolated", static supply => supply.Isolated),

@@ -12,6 +12,13 @@ public sealed record Load
     /// <summary>The tag the rig knows it by, such as <c>DL-02</c>; unique among the rig's loads.</summary>
     public required string Id { get; init; }
 
+    /// <summary>
+    /// What the gear library says of it, where the rig file takes it from there; null when the rig file says all of it. The figures here
+    /// are the ones in force: the library's, or what the rig file says instead. A rig file goes on taking it from there as long as
+    /// both have the same tag, capitals aside.
+    /// </summary>
+    public Load? FromLibrary { get; init; }
+
     /// <summary>A name for people; null when it has none besides its tag.</summary>
     public string? Name { get; init; }
 

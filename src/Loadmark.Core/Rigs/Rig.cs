@@ -36,6 +36,13 @@ public sealed record Rig
     /// </summary>
     public ValueList<string> Signal { get; init; }
 
+    /// <summary>The same rig with all of its figures its own: nothing of it is taken from the gear library any more.</summary>
+    public Rig WithoutLibrary() => this with
+    {
+        Loads = [.. Loads.Items.Select(static load => load with { FromLibrary = null })],
+        Supplies = [.. Supplies.Items.Select(static supply => supply with { FromLibrary = null })],
+    };
+
     /// <summary>The headroom in force.</summary>
     public decimal HeadroomInForce => Headroom ?? CommonHeadroom;
 }

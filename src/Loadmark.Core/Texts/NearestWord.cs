@@ -40,7 +40,10 @@ public static class NearestWord
     }
 
     /// <summary>The number of edits between two words of at most 64 letters.</summary>
-    internal static int Distance(ReadOnlySpan<char> left, ReadOnlySpan<char> right)
+    internal static int Distance(ReadOnlySpan<char> left, ReadOnlySpan<char> right) => Distances(left, right).Whole;
+
+    /// <summary>The number of edits from one word to another of at most 64 letters, and to the nearest of the other's beginnings.</summary>
+    internal static (int Whole, int Beginning) Distances(ReadOnlySpan<char> left, ReadOnlySpan<char> right)
     {
         Span<int> beforeLast = stackalloc int[right.Length + 1];
         Span<int> last = stackalloc int[right.Length + 1];
@@ -63,6 +66,9 @@ public static class NearestWord
             row.CopyTo(last);
         }
 
-        return last[right.Length];
+        var beginning = last[0];
+        foreach (var distance in last)
+            beginning = Math.Min(beginning, distance);
+        return (last[right.Length], beginning);
     }
 }

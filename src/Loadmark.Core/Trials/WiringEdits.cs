@@ -122,7 +122,7 @@ public static class WiringEdits
         string New(string id) => id == from ? to : id;
         return rig with
         {
-            Loads = [.. rig.Loads.Items.Select(load => load with { Id = New(load.Id) })],
+            Loads = [.. rig.Loads.Items.Select(load => load.Id == from ? load with { Id = to, FromLibrary = null } : load)],
             Signal = [.. rig.Signal.Items.Select(New)],
             Wired = rig.Wired is { } wired ? [.. wired.Items.Select(feed => feed with { To = [.. feed.To.Items.Select(New)] })] : null,
         };
@@ -137,7 +137,7 @@ public static class WiringEdits
         ArgumentNullException.ThrowIfNull(rig);
         return rig with
         {
-            Supplies = [.. rig.Supplies.Items.Select(supply => supply.Id == from ? supply with { Id = to } : supply)],
+            Supplies = [.. rig.Supplies.Items.Select(supply => supply.Id == from ? supply with { Id = to, FromLibrary = null } : supply)],
             Wired = rig.Wired is { } wired
                 ? [.. wired.Items.Select(feed => feed with { From = [.. feed.From.Items.Select(outlet => outlet.Supply == from ? outlet with { Supply = to } : outlet)] })]
                 : null,

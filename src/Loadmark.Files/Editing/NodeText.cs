@@ -84,7 +84,7 @@ internal sealed class NodeText(bool isJson, bool isSpaced, string newLine)
 
     private string Scalar(ScalarNode scalar)
     {
-        var isBare = scalar.IsPlain && (!isJson || scalar.Value is "true" or "false" || IsJsonNumber(scalar.Value));
+        var isBare = scalar.IsPlain && (!isJson || scalar.Value is "true" or "false" or "null" || IsJsonNumber(scalar.Value));
         return isBare ? scalar.Value : Quoted(scalar.Value);
     }
 

@@ -23,6 +23,9 @@ internal sealed class ColumnNames(params (string Key, string[] Names)[] words)
         ["watts"] = "W",
     };
 
+    /// <summary>The column of the words that a piece of gear is filed under, which only a library has.</summary>
+    public const string Words = "words";
+
     private readonly Dictionary<string, string> _keys =
         words.SelectMany(word => word.Names.Append(word.Key.Replace('_', ' ')), (word, name) => (name, word.Key)).ToDictionary(pair => pair.name, pair => pair.Key, StringComparer.Ordinal);
 
@@ -45,7 +48,8 @@ internal sealed class ColumnNames(params (string Key, string[] Names)[] words)
         ("starts_below", []),
         ("stops_below", []),
         ("input_capacitance", []),
-        ("priority", []));
+        ("priority", []),
+        (Words, ["keywords", "filed under"]));
 
     /// <summary>The names of supplies' columns: those of the supply, its outlets and its banks.</summary>
     public static ColumnNames OfSupplies { get; } = new(
@@ -69,7 +73,23 @@ internal sealed class ColumnNames(params (string Key, string[] Names)[] words)
         ("source_ohms", []),
         ("surge", []),
         ("no_load", []),
-        ("bank_total", []));
+        ("bank_total", []),
+        (Words, ["keywords", "filed under"]));
+
+    /// <summary>The names of leads' columns.</summary>
+    public static ColumnNames OfLeads { get; } = new(
+        ("lead", ["id", "tag", "name"]),
+        ("type", ["kind", "sort"]),
+        ("length", []),
+        ("tail", []),
+        ("pitch", []),
+        ("plugs", []),
+        ("wire", ["conductor", "gauge"]),
+        ("ohms", []),
+        ("contact_ohms", []),
+        ("plug", ["connector", "plug size"]),
+        ("count", ["number", "quantity"]),
+        (Words, ["keywords", "filed under"]));
 
     /// <summary>All keys.</summary>
     public IEnumerable<string> Keys => words.Select(word => word.Key);
@@ -77,7 +97,7 @@ internal sealed class ColumnNames(params (string Key, string[] Names)[] words)
     /// <summary>What a name in the first row says; null when it is none of these.</summary>
     public (string Key, string? Unit)? Find(string name)
     {
-        var parts = Words(name);
+        var parts = WordsOf(name);
         if (_keys.TryGetValue(string.Join(' ', parts), out var key))
             return (key, key == "watts" ? "W" : null);
         var unit = parts.Select(part => Units.GetValueOrDefault(part)).FirstOrDefault(found => found is not null);
@@ -90,6 +110,6 @@ internal sealed class ColumnNames(params (string Key, string[] Names)[] words)
     }
 
     /// <summary>The words of a name: its runs of letters.</summary>
-    private static List<string> Words(string name) =>
+    private static List<string> WordsOf(string name) =>
         [.. string.Concat(name.ToLowerInvariant().Select(character => char.IsLetter(character) ? character : ' ')).Split(' ', StringSplitOptions.RemoveEmptyEntries)];
 }

@@ -21,6 +21,9 @@ public sealed record EntryRow
     /// <summary>The outlets, several of a range; empty when it is none.</summary>
     public ValueList<Outlet> Outlets { get; init; }
 
+    /// <summary>The words that a library files it under, as typed; null when there are none. A rig has no place for them.</summary>
+    public string? Words { get; init; }
+
     /// <summary>Whether the id is the program's proposal, since none was typed.</summary>
     public bool IsIdProposed { get; init; }
 

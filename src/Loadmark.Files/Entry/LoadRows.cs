@@ -35,7 +35,7 @@ internal sealed class LoadRows(List<EntryColumn> columns, char separator, IReadO
         var group = new MappingNode(row.Cells[0].Start, isFlow: true);
         foreach (var column in columns)
         {
-            if (column.Becomes is null or "tag" || row.Text(column.Index) is not { } text)
+            if (column.Becomes is null or "tag" or ColumnNames.Words || row.Text(column.Index) is not { } text)
                 continue;
             text = column.Becomes == "polarity" ? Polarity(text) : TableColumns.WithUnit(text, column);
             group.Entries.Add((row.Node(column.Index, column.Becomes), row.Node(column.Index, text)));
@@ -58,6 +58,7 @@ internal sealed class LoadRows(List<EntryColumn> columns, char separator, IReadO
             Line = row.Source.Number,
             Text = row.Source.Text,
             Load = load! with { Id = id },
+            Words = row.Text(columns.FindIndex(static column => column.Becomes == ColumnNames.Words)),
             IsIdProposed = tag is null,
             Replaces = _existing.Contains(id) ? [id] : [],
         };

@@ -17,7 +17,10 @@ public static class LoadTable
     /// <param name="text">The text; a byte order mark at its start is passed over.</param>
     /// <param name="existing">The tags that the rig has already.</param>
     /// <returns>What each column became and a row for each load.</returns>
-    public static EntryReading Read(string text, IReadOnlyCollection<string> existing)
+    public static EntryReading Read(string text, IReadOnlyCollection<string> existing) => Read(text, existing, TableLimits.OfEntry);
+
+    /// <summary>As above, with other limits.</summary>
+    internal static EntryReading Read(string text, IReadOnlyCollection<string> existing, TableLimits limits)
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(existing);
@@ -26,7 +29,7 @@ public static class LoadTable
             var named = TableColumns.ByName(rows[0], ColumnNames.OfLoads);
             var columns = named ?? ColumnContent.Recognise(rows);
             return new EntryReading([.. new LoadRows(columns, separator, existing).Read(named is null ? rows : rows[1..])], [.. columns], null);
-        });
+        }, limits);
     }
 
     /// <summary>
@@ -40,10 +43,19 @@ public static class LoadTable
     public static string Write(IEnumerable<Load> loads, char separator = ',')
     {
         ArgumentNullException.ThrowIfNull(loads);
-        var groups = loads.Select(load => (load.Id, Keys: GroupOf(load))).ToList();
+        return Write(loads, separator, static _ => "");
+    }
+
+    /// <summary>As above, with the words that each load is filed under, if there are any.</summary>
+    internal static string Write(IEnumerable<Load> loads, char separator, Func<Load, string> wordsOf)
+    {
+        var groups = loads.Select(load => (load.Id, Keys: GroupOf(load), Words: wordsOf(load))).ToList();
         var used = RigKeys.Load.Keys.Select(key => key.Name).Where(key => key == "label" || groups.Exists(group => group.Keys.Find(key) is not null)).ToList();
-        var rows = groups.Select(group => used.Select(key => (group.Keys.Find(key) as ScalarNode)?.Value).Prepend(group.Id));
-        return CellText.Write(rows.Prepend(used.Prepend(Tag)), separator);
+        var hasWords = groups.Exists(static group => group.Words.Length > 0);
+        var rows = groups.Select(group => With(used.Select(key => (group.Keys.Find(key) as ScalarNode)?.Value).Prepend(group.Id), group.Words.Length == 0 ? null : group.Words));
+        return CellText.Write(rows.Prepend(With(used.Prepend(Tag), ColumnNames.Words)), separator);
+
+        IEnumerable<string?> With(IEnumerable<string?> cells, string? words) => hasWords ? cells.Append(words) : cells;
     }
 
     private static MappingNode GroupOf(Load load)
@@ -51,7 +63,7 @@ public static class LoadTable
         var group = TreeBuilder.TreeOf(yaml =>
         {
             yaml.BeginGroup();
-            LoadWriter.Write(yaml, load);
+            LoadWriter.Write(yaml, load with { FromLibrary = null });
             yaml.EndGroup();
         });
         return (MappingNode)group.Entries[0].Value;

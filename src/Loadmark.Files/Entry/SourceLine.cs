@@ -28,13 +28,16 @@ internal sealed record SourceLine(int Number, string Text)
         [.. text.Split(["\r\n", "\n", "\r"], StringSplitOptions.None).Select((line, index) => new SourceLine(index + 1, line)).Where(line => !string.IsNullOrWhiteSpace(line.Text))];
 
     /// <summary>Why no text of this size or with these characters is read; null when it is.</summary>
-    public static string? ProblemOf(string text)
+    /// <param name="text">The text.</param>
+    /// <param name="mostLines">The most lines with text that are read.</param>
+    /// <param name="mostCharacters">The most characters that are read.</param>
+    public static string? ProblemOf(string text, int mostLines = EntryReading.MostLines, int mostCharacters = RigFileReader.MostBytes)
     {
-        if (text.Length > RigFileReader.MostBytes)
-            return "this is over 1 million characters; enter less at once";
+        if (text.Length > mostCharacters)
+            return $"this is over {mostCharacters / 1_000_000} million characters; enter less at once";
         var lines = 1 + text.AsSpan().Count('\n') + text.AsSpan().Count('\r');
-        return lines > EntryReading.MostLines + 1 && Split(text).Count is > EntryReading.MostLines and var count
-            ? $"these are {count} lines; at most {EntryReading.MostLines} are read at once"
+        return lines > mostLines + 1 && Split(text).Count is var count && count > mostLines
+            ? $"these are {count} lines; at most {mostLines} are read at once"
             : null;
     }
 

@@ -76,7 +76,7 @@ internal sealed class SupplyRows(List<EntryColumn> columns, char separator, IRea
         if (!errors.Any && good.Count > 0)
         {
             var text = string.Join('\n', good.Select(row => row.Source.Text));
-            var taken = new EntryRow { Line = good[0].Source.Number, Text = text, Supply = supply, Replaces = _existing.Contains(id) ? [id] : [] };
+            var taken = new EntryRow { Line = good[0].Source.Number, Text = text, Supply = supply, Words = good.Select(row => Text(row, ColumnNames.Words)).FirstOrDefault(static words => words is not null), Replaces = _existing.Contains(id) ? [id] : [] };
             return refused.Append(taken);
         }
 

@@ -23,14 +23,17 @@ public static class SupplyTable
     /// <param name="text">The text; a byte order mark at its start is passed over.</param>
     /// <param name="existing">The ids of the supplies that the rig has already.</param>
     /// <returns>What each column became, a row for each supply and one for each line that is refused.</returns>
-    public static EntryReading Read(string text, IReadOnlyCollection<string> existing)
+    public static EntryReading Read(string text, IReadOnlyCollection<string> existing) => Read(text, existing, TableLimits.OfEntry);
+
+    /// <summary>As above, with other limits.</summary>
+    internal static EntryReading Read(string text, IReadOnlyCollection<string> existing, TableLimits limits)
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(existing);
         return TableRow.ReadAll(text, (rows, separator) =>
             TableColumns.ByName(rows[0], ColumnNames.OfSupplies) is { } columns && columns.Exists(column => column.Becomes == "supply")
                 ? new EntryReading([.. new SupplyRows(columns, separator, existing).Read(rows[1..])], [.. columns], null)
-                : EntryReading.Failed($"the first row must name the columns, 'supply' among them; the names are {string.Join(", ", ColumnNames.OfSupplies.Keys)}"));
+                : EntryReading.Failed($"the first row must name the columns, 'supply' among them; the names are {string.Join(", ", ColumnNames.OfSupplies.Keys)}"), limits);
     }
 
     /// <summary>
@@ -43,10 +46,22 @@ public static class SupplyTable
     public static string Write(IEnumerable<Supply> supplies, char separator = ',')
     {
         ArgumentNullException.ThrowIfNull(supplies);
+        return Write(supplies, separator, static _ => "");
+    }
+
+    /// <summary>As above, with the words that each supply is filed under, if there are any.</summary>
+    internal static string Write(IEnumerable<Supply> supplies, char separator, Func<Supply, string> wordsOf)
+    {
         var rows = new List<Dictionary<string, string?>>();
         foreach (var supply in supplies)
+        {
+            var first = rows.Count;
             AddRows(rows, supply);
-        var used = SupplyKeys.Concat(OutletKeys).Where(key => rows.Exists(row => row.ContainsKey(key))).Prepend("supply").ToList();
+            if (wordsOf(supply) is { Length: > 0 } words)
+                rows[first][ColumnNames.Words] = words;
+        }
+
+        var used = SupplyKeys.Concat(OutletKeys).Append(ColumnNames.Words).Where(key => rows.Exists(row => row.ContainsKey(key))).Prepend("supply").ToList();
         return CellText.Write(rows.Select(row => used.Select(row.GetValueOrDefault)).Prepend(used), separator);
     }
 
@@ -55,7 +70,7 @@ public static class SupplyTable
         var group = TreeBuilder.TreeOf(yaml =>
         {
             yaml.BeginGroup();
-            SupplyWriter.Write(yaml, supply);
+            SupplyWriter.Write(yaml, supply with { FromLibrary = null });
             yaml.EndGroup();
         });
         var keys = (MappingNode)group.Entries[0].Value;

@@ -22,10 +22,11 @@ internal sealed record TableRow(SourceLine Source, ScalarNode[] Cells, string? P
     /// <summary>Takes a text apart and reads its rows, unless it is too large or has none.</summary>
     /// <param name="text">The text; a byte order mark at its start is passed over.</param>
     /// <param name="read">Reads the rows, of which there is one at least; it is told what parts the cells.</param>
-    public static EntryReading ReadAll(string text, Func<List<TableRow>, char, EntryReading> read)
+    /// <param name="limits">How much is read.</param>
+    public static EntryReading ReadAll(string text, Func<List<TableRow>, char, EntryReading> read, TableLimits limits)
     {
         text = text.TrimStart('\uFEFF');
-        if (SourceLine.ProblemOf(text) is { } problem)
+        if (SourceLine.ProblemOf(text, limits.Lines, limits.Characters) is { } problem)
             return EntryReading.Failed(problem);
         var table = CsvTable.Read(text, new ErrorList(""), isExact: true);
         if (table.Rows.Exists(row => row.Length > MostCells))

@@ -10,10 +10,10 @@ namespace Loadmark.Files.Forms;
 public static class GearForm
 {
     /// <summary>The fields of a load.</summary>
-    public static IReadOnlyList<FormField> LoadFields { get; } = FieldValues.Fields(RigKeys.Load);
+    public static IReadOnlyList<FormField> LoadFields { get; } = FieldValues.Fields(RigKeys.Load, "from");
 
     /// <summary>The fields of a supply, without its outlets and banks.</summary>
-    public static IReadOnlyList<FormField> SupplyFields { get; } = FieldValues.Fields(RigKeys.Supply, "outlets", "banks");
+    public static IReadOnlyList<FormField> SupplyFields { get; } = FieldValues.Fields(RigKeys.Supply, "from", "outlets", "banks");
 
     /// <summary>The fields of an outlet.</summary>
     public static IReadOnlyList<FormField> OutletFields { get; } = FieldValues.Fields(RigKeys.Outlet);
@@ -28,14 +28,14 @@ public static class GearForm
     public static IReadOnlyDictionary<string, string> ValuesOf(Load load)
     {
         ArgumentNullException.ThrowIfNull(load);
-        return FieldValues.Of(yaml => LoadWriter.Write(yaml, load), load.Id);
+        return FieldValues.Of(yaml => LoadWriter.Write(yaml, load with { FromLibrary = null }), load.Id);
     }
 
     /// <summary>What is typed about a supply, by key; its outlets and banks are not among it.</summary>
     public static IReadOnlyDictionary<string, string> ValuesOf(Supply supply)
     {
         ArgumentNullException.ThrowIfNull(supply);
-        return FieldValues.Of(yaml => SupplyWriter.Write(yaml, supply), supply.Id);
+        return FieldValues.Of(yaml => SupplyWriter.Write(yaml, supply with { FromLibrary = null }), supply.Id);
     }
 
     /// <summary>What is typed about an outlet, by key.</summary>

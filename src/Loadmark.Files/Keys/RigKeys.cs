@@ -4,6 +4,7 @@ namespace Loadmark.Files.Keys;
 internal static class RigKeys
 {
     public static KeyTable Load { get; } = new("load", "a load",
+        new Key("from", ValueForm.Word, "Where the rest is said: 'library' takes everything else from the gear library, by the tag. What stands beside it wins; an empty value says that there is none.") { Words = [.. RigWords.GearSource.All] },
         new Key("name", ValueForm.Text, "A name for people. Without it, the tag stands alone."),
         new Key("kind", ValueForm.Text, "What sort of load it is, in your words, such as 'analog drive' or 'digital'. It decides what draw is assumed when none is known.") { Examples = [.. Core.Gear.LoadKind.Known] },
         new Key("label", ValueForm.Text, "What is printed on it, typed as it stands.") { Examples = ["9V DC 12mA centre negative"] },
@@ -36,11 +37,12 @@ internal static class RigKeys
         Figure("total", "What the outlets of this bank can give together.", "500 mA", "4 W") with { IsRequired = true });
 
     public static KeyTable Supply { get; } = new("supply", "a supply",
+        new Key("from", ValueForm.Word, "Where the rest is said: 'library' takes everything else from the gear library, by the id. What stands beside it wins; an empty value says that there is none.") { Words = [.. RigWords.GearSource.All] },
         new Key("name", ValueForm.Text, "A name for people. Without it, the id stands alone."),
         new Key("label", ValueForm.Text, "What is printed on it, typed as it stands.") { Examples = ["INPUT 100-240V~ 50/60Hz 0.6A"] },
         new Key("isolated", ValueForm.YesNo, "Whether each outlet has a return of its own. Not stated, no is assumed, the safe side."),
         Figure("total", "What it can give over all outlets, in amps, watts or both.", "18 W", "2 A", "2 A 18 W"),
-        new Key("outlets", ValueForm.NamedTextsOrGroups, "Its outlets: an id, or a range of ids such as 1-4, with what is printed there. An empty text means: as the supply's label says.") { Group = Outlet, Least = 1, MayBeEmpty = true, IsRequired = true },
+        new Key("outlets", ValueForm.NamedTextsOrGroups, "Its outlets: an id, or a range of ids such as 1-4, with what is printed there. An empty text means: as the supply's label says.") { Group = Outlet, Least = 1, MayBeEmpty = true, IsRequired = true, Instead = "from" },
         new Key("banks", ValueForm.NamedTextsOrGroups, "Groups of outlets with a limit of their own, by the name that outlets give as 'bank'.") { Group = Bank },
         Word("overload", "What its outlets do when asked for more than their limit. Default: current limit.", RigWords.Overload.All),
         new Key("regulated", ValueForm.YesNo, "Whether it holds its voltage whatever is drawn. Without it, not known."),

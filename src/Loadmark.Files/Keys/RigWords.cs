@@ -6,6 +6,8 @@ namespace Loadmark.Files.Keys;
 /// <summary>The fixed words of the rig file.</summary>
 internal static class RigWords
 {
+    public static WordTable<GearSource> GearSource { get; } = new(["library"], [Keys.GearSource.Library]);
+
     public static WordTable<Polarity> Polarity { get; } = new(
         ["centre negative", "center negative", "centre positive", "center positive"],
         [Core.Gear.Polarity.CentreNegative, Core.Gear.Polarity.CentreNegative, Core.Gear.Polarity.CentrePositive, Core.Gear.Polarity.CentrePositive]);

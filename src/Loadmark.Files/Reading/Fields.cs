@@ -45,7 +45,7 @@ internal sealed class Fields
 
         foreach (var key in table.Keys)
         {
-            if (key.IsRequired && mapping.Find(key.Name) is null)
+            if (key.IsRequired && mapping.Find(key.Name) is null && (key.Instead is null || mapping.Find(key.Instead) is null))
                 errors.Add(mapping.Start, $"{table.What} needs the key '{key.Name}': {LowerFirst(key.Description)}", null, $"the key '{key.Name}'");
         }
 
@@ -54,6 +54,9 @@ internal sealed class Fields
 
     /// <summary>The value of a key; null when it is not there or says nothing.</summary>
     public Node? Find(string key) => _node.Find(key);
+
+    /// <summary>Whether a key is there, though it may say nothing.</summary>
+    public bool Says(string key) => _node.Entries.Exists(entry => entry.Key.Value == key);
 
     /// <summary>A text, trimmed; null when absent, or with an error when it is empty or not a text.</summary>
     public string? Text(string key)

@@ -14,12 +14,22 @@ internal static class LoadReader
     private const string VoltageForm = "a voltage such as 7.5 V";
 
     /// <summary>The load; null, with an error, when its value is not a group of keys.</summary>
-    public static Load? Read(ScalarNode id, Node value, ErrorList errors)
+    /// <param name="id">Its tag.</param>
+    /// <param name="value">Its keys.</param>
+    /// <param name="errors">Where faults go.</param>
+    /// <param name="library">The gear library; null where there is none.</param>
+    public static Load? Read(ScalarNode id, Node value, ErrorList errors, IGearLookup? library = null)
     {
         Ids.Check(id, "a load", mayHaveSlash: true, errors);
         if (Fields.Of(value, id.Value, RigKeys.Load, errors) is not { } fields)
             return null;
 
+        var own = ReadOwn(id, fields, errors);
+        return LibraryFigures.Find(fields, id, GearKind.Load, library, static (from, tag) => from.FindLoad(tag)) is { } given ? LibraryFigures.Under(own, given, fields.Says) : own;
+    }
+
+    private static Load ReadOwn(ScalarNode id, Fields fields, ErrorList errors)
+    {
         return new Load
         {
             Id = id.Value,

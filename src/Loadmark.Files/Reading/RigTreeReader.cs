@@ -8,7 +8,10 @@ namespace Loadmark.Files.Reading;
 internal static class RigTreeReader
 {
     /// <summary>The rig; meaningless when there are errors afterwards, null when the root is no group of keys.</summary>
-    public static Rig? Read(Node root, ErrorList errors)
+    /// <param name="root">The tree.</param>
+    /// <param name="errors">Where faults go.</param>
+    /// <param name="library">The gear library; null where there is none.</param>
+    public static Rig? Read(Node root, ErrorList errors, IGearLookup? library)
     {
         if (root.IsNull)
         {
@@ -27,9 +30,9 @@ internal static class RigTreeReader
         var name = fields.Text("rig");
         var mains = Figures.Mains(fields.Scalar("mains", "a mains voltage such as 230 V 50 Hz"), errors);
         var headroom = Figures.Share(fields.Scalar("headroom", "a share such as 10 %"), errors);
-        var loads = ReadNamed(fields, "loads", "tags of loads with their keys", LoadReader.Read);
+        var loads = ReadNamed(fields, "loads", "tags of loads with their keys", (id, value, list) => LoadReader.Read(id, value, list, library));
         var allowance = new OutletAllowance();
-        var supplies = ReadNamed(fields, "supplies", "ids of supplies with their keys", (id, value, list) => SupplyReader.Read(id, value, allowance, list));
+        var supplies = ReadNamed(fields, "supplies", "ids of supplies with their keys", (id, value, list) => SupplyReader.Read(id, value, allowance, list, library));
         var leads = ReadNamed(fields, "leads", "names of leads with their keys", LeadReader.Read);
         var wired = ReadWired(fields, new RigIndex(loads, supplies, leads));
         return new Rig

@@ -1,3 +1,4 @@
+using Loadmark.Core.Gear;
 using Loadmark.Core.Nameplates;
 using Loadmark.Core.Rigs;
 using Loadmark.Core.Texts;
@@ -12,14 +13,22 @@ internal static class SupplyReader
     private const string TotalForm = "a total such as 18 W";
 
     /// <summary>The supply; null, with an error, when its value is not a group of keys.</summary>
-    public static Supply? Read(ScalarNode id, Node value, OutletAllowance allowance, ErrorList errors)
+    /// <param name="id">Its id.</param>
+    /// <param name="value">Its keys.</param>
+    /// <param name="allowance">How many outlets the file may still name.</param>
+    /// <param name="errors">Where faults go.</param>
+    /// <param name="library">The gear library; null where there is none.</param>
+    public static Supply? Read(ScalarNode id, Node value, OutletAllowance allowance, ErrorList errors, IGearLookup? library = null)
     {
         Ids.Check(id, "a supply", mayHaveSlash: false, errors);
         if (Fields.Of(value, id.Value, RigKeys.Supply, errors) is not { } fields)
             return null;
 
+        var given = LibraryFigures.Find(fields, id, GearKind.Supply, library, static (from, tag) => from.FindSupply(tag));
+        if (given is not null && !allowance.TryTake(given.Outlets.Count))
+            errors.Add(id.Start, $"with the outlets of this supply the rig has more than {OutletAllowance.Most}; no rig has that many");
         var outlets = ReadOutlets(fields, allowance);
-        return new Supply
+        var own = new Supply
         {
             Id = id.Value,
             Name = fields.Text("name"),
@@ -27,11 +36,12 @@ internal static class SupplyReader
             Isolated = fields.YesNo("isolated"),
             Total = Figures.Total(fields.Scalar("total", TotalForm), "total", errors),
             Outlets = [.. outlets],
-            Banks = [.. ReadBanks(fields, outlets)],
+            Banks = [.. ReadBanks(fields, outlets.Count == 0 && given is not null ? [.. given.Outlets] : outlets)],
             Overload = fields.Word("overload", RigWords.Overload),
             Regulated = fields.YesNo("regulated"),
             Mains = Figures.Voltage(fields.Scalar("mains", "a mains input such as 100-240 V"), "mains", errors),
         };
+        return given is null ? own : LibraryFigures.Under(own, given, fields.Says);
     }
 
     private static List<Outlet> ReadOutlets(Fields fields, OutletAllowance allowance)

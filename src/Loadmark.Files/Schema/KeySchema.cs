@@ -18,12 +18,25 @@ internal static class KeySchema
     {
         json.WriteString("type", "object");
         json.WriteBoolean("additionalProperties", false);
-        var required = table.Keys.Where(key => key.IsRequired).ToList();
+        var required = table.Keys.Where(key => key is { IsRequired: true, Instead: null }).ToList();
         if (required.Count > 0)
         {
             json.WriteStartArray("required");
             foreach (var key in required)
                 json.WriteStringValue(key.Name);
+            json.WriteEndArray();
+        }
+
+        foreach (var key in table.Keys.Where(static key => key is { IsRequired: true, Instead: not null }))
+        {
+            json.WriteStartArray("anyOf");
+            foreach (var name in (ReadOnlySpan<string>)[key.Name, key.Instead!])
+            {
+                json.WriteStartObject();
+                WriteStrings(json, "required", [name]);
+                json.WriteEndObject();
+            }
+
             json.WriteEndArray();
         }
 

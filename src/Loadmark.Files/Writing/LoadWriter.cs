@@ -14,7 +14,20 @@ internal static class LoadWriter
     public static void Write(YamlWriter yaml, Load load)
     {
         yaml.Text(load.Id);
+        if (OwnKeys.Base(load.FromLibrary, load.Id, static given => given.Id) is { } given)
+        {
+            OwnKeys.Write(yaml, keys => WriteKeys(keys, load), keys => WriteKeys(keys, given), MostOnALine);
+            return;
+        }
+
         yaml.BeginGroup(flow: CountKeys(load) <= MostOnALine);
+        WriteKeys(yaml, load);
+        yaml.EndGroup();
+    }
+
+    /// <summary>Writes all that is said of the load, wherever it comes from.</summary>
+    public static void WriteKeys(YamlWriter yaml, Load load)
+    {
         yaml.Entry("name", load.Name);
         yaml.Entry("kind", load.Kind?.Text);
         yaml.Entry("label", load.Label?.Text);
@@ -32,7 +45,6 @@ internal static class LoadWriter
         yaml.Entry("stops_below", load.StopsBelow);
         yaml.Entry("input_capacitance", load.InputCapacitance);
         yaml.Entry("priority", load.Priority is { } priority ? $"{priority}" : null, numberIsFine: true);
-        yaml.EndGroup();
     }
 
     /// <summary>A current with its duration, in full.</summary>

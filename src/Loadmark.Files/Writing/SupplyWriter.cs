@@ -6,11 +6,27 @@ namespace Loadmark.Files.Writing;
 /// <summary>Writes one supply.</summary>
 internal static class SupplyWriter
 {
+    /// <summary>Of one that is taken from the library, up to this many keys stand on one line.</summary>
+    private const int MostOnALine = 3;
+
     /// <summary>Writes the supply's id and its keys.</summary>
     public static void Write(YamlWriter yaml, Supply supply)
     {
         yaml.Text(supply.Id);
+        if (OwnKeys.Base(supply.FromLibrary, supply.Id, static given => given.Id) is { } given)
+        {
+            OwnKeys.Write(yaml, keys => WriteKeys(keys, supply), keys => WriteKeys(keys, given), MostOnALine);
+            return;
+        }
+
         yaml.BeginGroup();
+        WriteKeys(yaml, supply);
+        yaml.EndGroup();
+    }
+
+    /// <summary>Writes all that is said of the supply, wherever it comes from.</summary>
+    public static void WriteKeys(YamlWriter yaml, Supply supply)
+    {
         yaml.Entry("name", supply.Name);
         yaml.Entry("label", supply.Label?.Text);
         yaml.Entry("isolated", supply.Isolated);
@@ -20,7 +36,6 @@ internal static class SupplyWriter
         yaml.Entry("overload", supply.Overload is { } way ? RigWords.Overload.WordOf(way) : null);
         yaml.Entry("regulated", supply.Regulated);
         yaml.Entry("mains", supply.Mains?.Text);
-        yaml.EndGroup();
     }
 
     private static void WriteOutlets(YamlWriter yaml, Supply supply)

@@ -11,6 +11,13 @@ internal static class WiringWriter
     {
         yaml.Text(lead.Id);
         yaml.BeginGroup(flow: true);
+        WriteKeys(yaml, lead);
+        yaml.EndGroup();
+    }
+
+    /// <summary>Writes all that is said of the lead.</summary>
+    public static void WriteKeys(YamlWriter yaml, Lead lead)
+    {
         yaml.Entry("type", RigWords.LeadType.WordOf(lead.Type));
         yaml.Entry("length", lead.Length);
         yaml.Entry("tail", lead.Tail);
@@ -21,7 +28,6 @@ internal static class WiringWriter
         yaml.Entry("contact_ohms", lead.ContactOhms);
         yaml.Entry("plug", lead.Plug?.Name);
         yaml.Entry("count", lead.Count is { } count ? $"{count}" : null, numberIsFine: true);
-        yaml.EndGroup();
     }
 
     /// <summary>Writes the key <c>wired</c> with its feeds, one a line.</summary>

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Loadmark.Files.Trees;
 using YamlDotNet.Core;
 using YamlDotNet.Core.Events;
 
@@ -69,6 +70,39 @@ internal sealed class YamlWriter
     /// <summary>Writes a key with a quantity, unless it is null.</summary>
     public void Entry<TUnit>(string key, Quantity<TUnit>? value)
         where TUnit : struct, IUnit => Entry(key, value is { } quantity ? FigureText.Of(quantity) : null);
+
+    /// <summary>Writes a key that says: there is none.</summary>
+    public void Nothing(string key)
+    {
+        Text(key);
+        _emitter.Emit(new Scalar(AnchorName.Empty, TagName.Empty, "null", ScalarStyle.Plain, isPlainImplicit: true, isQuotedImplicit: false));
+    }
+
+    /// <summary>Writes what was kept as a tree.</summary>
+    public void Tree(Node node)
+    {
+        switch (node)
+        {
+            case ScalarNode scalar:
+                _emitter.Emit(new Scalar(AnchorName.Empty, TagName.Empty, scalar.Value, scalar.IsPlain ? ScalarStyle.Plain : ScalarStyle.DoubleQuoted, isPlainImplicit: scalar.IsPlain, isQuotedImplicit: true));
+                break;
+            case SequenceNode sequence:
+                BeginList(sequence.IsFlow);
+                sequence.Items.ForEach(Tree);
+                EndList();
+                break;
+            case MappingNode mapping:
+                BeginGroup(mapping.IsFlow);
+                foreach (var (key, value) in mapping.Entries)
+                {
+                    Tree(key);
+                    Tree(value);
+                }
+
+                EndGroup();
+                break;
+        }
+    }
 
     /// <summary>Writes a key with one text, or a list of them in brackets when there are more.</summary>
     public void OneOrList(string key, IReadOnlyList<string> texts)

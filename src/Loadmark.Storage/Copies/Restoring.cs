@@ -1,4 +1,5 @@
 using System.Globalization;
+using Loadmark.Storage.Entities;
 using Loadmark.Storage.Sqlite;
 using Microsoft.Data.Sqlite;
 using SQLitePCL;
@@ -11,6 +12,18 @@ internal sealed class Restoring(DatabaseFile file, TimeProvider clock)
     /// <summary>What stands beside the rows: what the program knows its schema by stays, and SQLite keeps its own.</summary>
     private const string TablesOfRows = """
         SELECT name FROM main.sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite\_%' ESCAPE '\' AND name NOT LIKE '\_\_EF%' ESCAPE '\' ORDER BY name
+        """;
+
+    /// <summary>
+    /// What refers to a revision that is in force goes along with it. Whoever has the library at hand is told by its count that all of it is
+    /// to be read anew.
+    /// </summary>
+    private const string Counted = $"""
+        UPDATE main.GearDecisions SET Revision = $next WHERE Revision = (SELECT Revision FROM main.Gear WHERE Gear.Id = GearDecisions.GearId);
+        UPDATE main.Gear SET Revision = $next, Stamp = $next;
+        UPDATE main.Rigs SET UsesRevision = CASE WHEN UsesRevision = Revision THEN $next ELSE 0 END, Revision = $next;
+        INSERT OR REPLACE INTO main.Counts (Name, Value) VALUES ('{CountRow.Gear}', $next), ('{CountRow.Restored}', $next);
+        PRAGMA main.user_version = $next;
         """;
 
     /// <summary>Restores.</summary>
@@ -69,35 +82,33 @@ internal sealed class Restoring(DatabaseFile file, TimeProvider clock)
     /// <summary>Rows alone come over, into our own tables: whatever else a file may hold, such as triggers, stays out.</summary>
     private static void ReplaceRows(SqliteConnection connection, string path)
     {
-        var revision = NextRevision(connection, path, out var counted);
-        foreach (var table in connection.Column(TablesOfRows))
+        var tables = connection.Column(TablesOfRows).Select(table => (Name: Quoted(table), Columns: Columns(connection, "main", table), Staged: Columns(connection, "staged", table))).ToList();
+        if (tables.Any(static table => !table.Columns.ToHashSet(StringComparer.Ordinal).SetEquals(table.Staged)))
+            throw CopyFaults.OfBackup(StoreFault.NotADatabase, path, cause: null);
+        var revision = NextRevision(connection, path);
+        foreach (var (name, columns, _) in tables)
         {
-            var columns = Columns(connection, "main", table);
-            if (!columns.ToHashSet(StringComparer.Ordinal).SetEquals(Columns(connection, "staged", table)))
-                throw CopyFaults.OfBackup(StoreFault.NotADatabase, path, cause: null);
             var list = string.Join(", ", columns.Select(Quoted));
-            connection.Run($"DELETE FROM main.{Quoted(table)}");
-            connection.Run($"INSERT INTO main.{Quoted(table)} ({list}) SELECT {list} FROM staged.{Quoted(table)}");
+            connection.Run($"DELETE FROM main.{name}");
+            connection.Run($"INSERT INTO main.{name} ({list}) SELECT {list} FROM staged.{name}");
         }
 
-        foreach (var table in counted)
-            connection.Run($"UPDATE main.{Quoted(table)} SET Revision = {revision.ToString(CultureInfo.InvariantCulture)}");
-        connection.Run($"PRAGMA main.user_version = {revision.ToString(CultureInfo.InvariantCulture)}");
+        connection.Run(Counted.Replace("$next", revision.ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal));
     }
 
     /// <summary>
-    /// A revision that no rig had before, here or in the backup. An open page knows its rig by id and revision: were a restored one to have
-    /// a revision that the page has seen with another text, the page's next edit would go over it unseen. The number is kept in the
-    /// database's header too, because a restored state may hold no rigs.
+    /// A revision that nothing had before, here or in the backup. An open page knows its rig by id and revision: were a restored one to have
+    /// a revision that the page has seen with another text, the page's next edit would go over it unseen. So with gear, and with the
+    /// library's count of changes. The number is kept in the database's header too, because a restored state may hold nothing.
     /// </summary>
-    private static long NextRevision(SqliteConnection connection, string path, out List<string> counted)
+    private static long NextRevision(SqliteConnection connection, string path)
     {
-        counted = [.. connection.Column(TablesOfRows).Where(table => Columns(connection, "main", table) is { } columns && columns.Contains("Id") && columns.Contains("Revision"))];
-        var greatest = counted
-            .SelectMany(table => (string[])[$"SELECT MAX(Revision) FROM main.{Quoted(table)}", $"SELECT MAX(Revision) FROM staged.{Quoted(table)}"])
-            .Select(sql => connection.Column($"SELECT COALESCE(({sql}), 0)").Single())
-            .Append(connection.Column("PRAGMA main.user_version").Single())
-            .Append(connection.Column("PRAGMA staged.user_version").Single());
+        var greatest = ((string[])["main", "staged"]).SelectMany(schema => (string[])
+        [
+            .. ((string[])["Rigs.Revision", "Gear.Revision", "Gear.Stamp", "Counts.Value"]).Select(static count => count.Split('.'))
+                .Select(count => connection.Column($"SELECT COALESCE(MAX({count[1]}), 0) FROM {schema}.{count[0]}").Single()),
+            connection.Column($"PRAGMA {schema}.user_version").Single(),
+        ]);
         return 1 + greatest.Max(number => long.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out var revision) && revision < int.MaxValue
             ? revision
             : throw CopyFaults.OfBackup(StoreFault.NotADatabase, path, cause: null)); // two thousand million changes of one rig: nobody's

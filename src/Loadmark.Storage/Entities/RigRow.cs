@@ -20,4 +20,7 @@ internal sealed class RigRow
 
     /// <summary>The text as it is now, packed. The last column, so that listing rigs reads none of it.</summary>
     public byte[] Text { get; set; } = [];
+
+    /// <summary>The revision whose text its rows among the uses of gear were found from; 0 when they never were.</summary>
+    public long UsesRevision { get; set; }
 }

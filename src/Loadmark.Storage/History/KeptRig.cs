@@ -9,7 +9,7 @@ internal sealed class KeptRig(StorageContext context, RigRow row, TimeProvider c
     private string? _text;
 
     /// <summary>The text as it is now, unpacked once.</summary>
-    private string Text => _text ??= TextPacking.Unpack(row.Text);
+    public string Text => _text ??= TextPacking.Unpack(row.Text);
 
     public static DateTimeOffset Moment(long ticks) => new(ticks, TimeSpan.Zero);
 

@@ -17,6 +17,19 @@ namespace Loadmark.Storage.Migrations
 #pragma warning disable 612, 618
             modelBuilder.HasAnnotation("ProductVersion", "10.0.15");
 
+            modelBuilder.Entity("Loadmark.Storage.Entities.CountRow", b =>
+                {
+                    b.Property<string>("Name")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Value")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Name");
+
+                    b.ToTable("Counts", (string)null);
+                });
+
             modelBuilder.Entity("Loadmark.Storage.Entities.EditRow", b =>
                 {
                     b.Property<Guid>("RigId")
@@ -56,6 +69,187 @@ namespace Loadmark.Storage.Migrations
                     b.ToTable("Edits", (string)null);
                 });
 
+            modelBuilder.Entity("Loadmark.Storage.Entities.GearChangeRow", b =>
+                {
+                    b.Property<Guid>("GearId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Number")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("IsRemoved")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Label")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Made")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Tag")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<byte[]>("Text")
+                        .IsRequired()
+                        .HasColumnType("BLOB");
+
+                    b.Property<string>("What")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Words")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("GearId", "Number");
+
+                    b.ToTable("GearChanges", (string)null);
+                });
+
+            modelBuilder.Entity("Loadmark.Storage.Entities.GearDecisionRow", b =>
+                {
+                    b.Property<Guid>("GearId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("RigId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Made")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Revision")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("TakesNew")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("GearId", "RigId");
+
+                    b.HasIndex("RigId");
+
+                    b.ToTable("GearDecisions", (string)null);
+                });
+
+            modelBuilder.Entity("Loadmark.Storage.Entities.GearReadingRow", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<decimal>("Current")
+                        .HasPrecision(28, 12)
+                        .HasColumnType("TEXT");
+
+                    b.Property<decimal?>("Duration")
+                        .HasPrecision(28, 12)
+                        .HasColumnType("TEXT");
+
+                    b.Property<Guid>("GearId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Kind")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<decimal?>("MeterPlus")
+                        .HasPrecision(28, 12)
+                        .HasColumnType("TEXT");
+
+                    b.Property<decimal?>("MeterShare")
+                        .HasPrecision(28, 12)
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Note")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long?>("Removed")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Taken")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("GearId");
+
+                    b.ToTable("GearReadings", (string)null);
+                });
+
+            modelBuilder.Entity("Loadmark.Storage.Entities.GearRow", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Changed")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<bool>("IsRemoved")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Kind")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Label")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Revision")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Stamp")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Tag")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("TagKey")
+                        .HasColumnType("TEXT");
+
+                    b.Property<byte[]>("Text")
+                        .IsRequired()
+                        .HasColumnType("BLOB");
+
+                    b.Property<string>("Words")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Stamp");
+
+                    b.HasIndex("Kind", "TagKey")
+                        .IsUnique();
+
+                    b.ToTable("Gear", (string)null);
+                });
+
+            modelBuilder.Entity("Loadmark.Storage.Entities.GearUseRow", b =>
+                {
+                    b.Property<Guid>("RigId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Kind")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("TagKey")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("RigId", "Kind", "TagKey");
+
+                    b.HasIndex("Kind", "TagKey");
+
+                    b.ToTable("GearUses", (string)null);
+                });
+
             modelBuilder.Entity("Loadmark.Storage.Entities.RigRow", b =>
                 {
                     b.Property<Guid>("Id")
@@ -88,14 +282,64 @@ namespace Loadmark.Storage.Migrations
                         .HasColumnType("BLOB")
                         .HasColumnOrder(6);
 
+                    b.Property<long>("UsesRevision")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER")
+                        .HasDefaultValue(0L)
+                        .HasColumnOrder(7);
+
                     b.HasKey("Id");
 
                     b.HasIndex("Changed");
+
+                    b.HasIndex("Removed", "UsesRevision", "Revision");
 
                     b.ToTable("Rigs", (string)null);
                 });
 
             modelBuilder.Entity("Loadmark.Storage.Entities.EditRow", b =>
+                {
+                    b.HasOne("Loadmark.Storage.Entities.RigRow", null)
+                        .WithMany()
+                        .HasForeignKey("RigId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Loadmark.Storage.Entities.GearChangeRow", b =>
+                {
+                    b.HasOne("Loadmark.Storage.Entities.GearRow", null)
+                        .WithMany()
+                        .HasForeignKey("GearId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Loadmark.Storage.Entities.GearDecisionRow", b =>
+                {
+                    b.HasOne("Loadmark.Storage.Entities.GearRow", null)
+                        .WithMany()
+                        .HasForeignKey("GearId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+
+                    b.HasOne("Loadmark.Storage.Entities.RigRow", null)
+                        .WithMany()
+                        .HasForeignKey("RigId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Loadmark.Storage.Entities.GearReadingRow", b =>
+                {
+                    b.HasOne("Loadmark.Storage.Entities.GearRow", null)
+                        .WithMany()
+                        .HasForeignKey("GearId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("Loadmark.Storage.Entities.GearUseRow", b =>
                 {
                     b.HasOne("Loadmark.Storage.Entities.RigRow", null)
                         .WithMany()

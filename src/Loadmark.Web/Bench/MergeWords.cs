@@ -49,6 +49,7 @@ internal static class MergeWords
         var key = place.Field;
         return (place.Part, key) switch
         {
+            (MergePart.Load or MergePart.Supply, "from") => T["taken from the library"],
             (MergePart.Load, "wired") => T["fed from"],
             (MergePart.Load, "order") => T["order of the loads"],
             (MergePart.Supply, "order") when place.Subject.Length > 0 => T["order of its outlets"],

@@ -4,6 +4,7 @@ using Loadmark.Core.Rigs;
 using Loadmark.Files;
 using Loadmark.Simulation.Checks;
 using Loadmark.Storage;
+using Loadmark.Web.Library;
 
 namespace Loadmark.Web.Bench;
 
@@ -12,7 +13,8 @@ namespace Loadmark.Web.Bench;
 /// kept before the next one. One page has one bench, and its calls come one at a time.
 /// </summary>
 /// <param name="store">Where rigs are kept.</param>
-public sealed class RigBench(RigStore store) : IDisposable
+/// <param name="shelf">The gear library; null where there is none, and then a rig that takes gear from it cannot be read.</param>
+public sealed class RigBench(RigStore store, GearShelf? shelf = null) : IDisposable
 {
     private const string Removed = "This rig was removed in another window. Export it if you want to keep it.";
 
@@ -80,7 +82,13 @@ public sealed class RigBench(RigStore store) : IDisposable
 
     /// <summary>Judges a rig by every rule, as the bench does.</summary>
     /// <param name="rig">The rig.</param>
-    public static CheckResult Judge(Rig rig) => RigExamination.Check(rig);
+    public static CheckResult Judge(Rig rig) => Judge(rig, CancellationToken.None);
+
+    /// <summary>Judges a rig by every rule, as the bench does.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="cancellation">Stops it.</param>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static CheckResult Judge(Rig rig, CancellationToken cancellation) => RigExamination.Check(rig, null, cancellation);
 
     /// <summary>Changes the rig.</summary>
     /// <param name="what">What the edit does, for the undo button.</param>
@@ -113,7 +121,7 @@ public sealed class RigBench(RigStore store) : IDisposable
     /// <returns>What keeps the text from being read; when there is anything, nothing is changed.</returns>
     public async Task<ImmutableArray<FileError>> EditTextAsync(string what, string text)
     {
-        var reading = RigFileReader.Read(text, "");
+        var reading = await ReadAsync(text);
         if (reading.Rig is not { } rig)
             return reading.Errors;
         LostComments = false;
@@ -248,13 +256,14 @@ public sealed class RigBench(RigStore store) : IDisposable
         try
         {
             var outcome = await store.SaveAsync(Kept!.Id, over ?? Kept.Revision, name, text, what);
+            var library = outcome.State == SaveState.Conflict ? await LibraryAsync() : null;
             switch (outcome)
             {
                 case { State: SaveState.Saved, Rig: { } now }:
                     (Kept, Trouble, Meeting) = (now, null, null);
                     break;
                 case { State: SaveState.Conflict, Rig: { } now }:
-                    Meeting = Meeting?.With(text, now) ?? new RigMeeting(Kept.Text, text, now);
+                    Meeting = Meeting?.With(text, now) ?? new RigMeeting(Kept.Text, text, now, library);
                     break;
                 default:
                     Complain(Removed);
@@ -283,7 +292,7 @@ public sealed class RigBench(RigStore store) : IDisposable
     private async Task TakeAsync(StoredRig kept)
     {
         (Kept, Text, Trouble, Meeting, LostComments, Refusal) = (kept, kept.Text, null, null, false, null);
-        var reading = RigFileReader.Read(kept.Text, "");
+        var reading = await ReadAsync(kept.Text);
         Errors = reading.Errors;
         if (reading.Rig is { } rig)
         {
@@ -294,6 +303,10 @@ public sealed class RigBench(RigStore store) : IDisposable
         (Rig, Check) = (null, null);
         Changed?.Invoke(this, EventArgs.Empty);
     }
+
+    private async Task<RigReading> ReadAsync(string text) => RigFileReader.Read(text, "", await LibraryAsync());
+
+    private async Task<IGearLookup?> LibraryAsync() => shelf is null ? null : await shelf.NowAsync();
 
     /// <summary>
     /// Shows a rig. What the nameplates say is there at once; the circuit is solved aside, and where that takes longer than an edit

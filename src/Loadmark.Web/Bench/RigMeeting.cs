@@ -9,12 +9,13 @@ namespace Loadmark.Web.Bench;
 /// <param name="Before">The text that both began from.</param>
 /// <param name="Ours">The text on this page.</param>
 /// <param name="Theirs">The rig as the other window kept it.</param>
-public sealed record RigMeeting(string Before, string Ours, StoredRig Theirs)
+/// <param name="Library">The gear that they may take from the library; null where there is none.</param>
+public sealed record RigMeeting(string Before, string Ours, StoredRig Theirs, IGearLookup? Library = null)
 {
     private readonly Dictionary<MergePlace, MergeSide> _choices = [];
-    private readonly Rig? _before = RigFileReader.Read(Before, "").Rig;
-    private readonly Rig? _ours = RigFileReader.Read(Ours, "").Rig;
-    private readonly Rig? _theirs = RigFileReader.Read(Theirs.Text, "").Rig;
+    private readonly Rig? _before = RigFileReader.Read(Before, "", Library).Rig;
+    private readonly Rig? _ours = RigFileReader.Read(Ours, "", Library).Rig;
+    private readonly Rig? _theirs = RigFileReader.Read(Theirs.Text, "", Library).Rig;
 
     /// <summary>Both edits together, with what was chosen; null where one of the texts cannot be read as a rig.</summary>
     public MergeResult? Merged => _before is null || _ours is null || _theirs is null ? null : RigMerge.Merge(_before, _ours, _theirs, _choices);
@@ -31,7 +32,7 @@ public sealed record RigMeeting(string Before, string Ours, StoredRig Theirs)
     /// <summary>The same choices after one of the two was edited again.</summary>
     public RigMeeting With(string ours, StoredRig theirs)
     {
-        var next = new RigMeeting(Before, ours, theirs);
+        var next = new RigMeeting(Before, ours, theirs, Library);
         foreach (var (place, side) in _choices)
             next.Choose(place, side);
         return next;

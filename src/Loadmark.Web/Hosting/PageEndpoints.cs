@@ -5,6 +5,7 @@ using Loadmark.Files;
 using Loadmark.Files.Entry;
 using Loadmark.Storage;
 using Loadmark.Web.Guarding;
+using Loadmark.Web.Library;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Components.Server;
 using Microsoft.AspNetCore.Http;
@@ -50,9 +51,9 @@ public static class PageEndpoints
         return Download(context, rig.Text, "application/yaml", FileNameOf(rig.Name) + ".rig.yaml");
     }
 
-    private static async Task<IResult> ExportLoadsAsync(Guid id, RigStore store, HttpContext context)
+    private static async Task<IResult> ExportLoadsAsync(Guid id, RigStore store, GearShelf shelf, HttpContext context)
     {
-        if (await store.FindAsync(id, context.RequestAborted) is not { } kept || RigFileReader.Read(kept.Text, "").Rig is not { } rig)
+        if (await store.FindAsync(id, context.RequestAborted) is not { } kept || RigFileReader.Read(kept.Text, "", await shelf.NowAsync(context.RequestAborted)).Rig is not { } rig)
             return Results.NotFound();
 
         // The mark at the start tells spreadsheets that it is UTF-8.

@@ -1,5 +1,6 @@
 using Loadmark.Storage;
 using Loadmark.Web.Bench;
+using Loadmark.Web.Library;
 using Microsoft.AspNetCore.Components.Server;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.Extensions.DependencyInjection;
@@ -36,6 +37,9 @@ public static class PageServices
         services.TryAddSingleton(TimeProvider.System);
         services.AddSingleton(store);
         services.AddSingleton(store.Rigs);
+        services.AddSingleton<GearShelf>();
+        services.AddSingleton<GearKeeper>();
+        services.AddSingleton<AffectedRigs>();
         services.AddSingleton(opening);
         services.AddSingleton(limits);
         services.AddSingleton(new SolveGate(limits.SolvesAtOnce));

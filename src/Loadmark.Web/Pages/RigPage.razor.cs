@@ -2,6 +2,7 @@ using Loadmark.Core.Rigs;
 using Loadmark.Drawing.Scenes;
 using Loadmark.Storage;
 using Loadmark.Web.Bench;
+using Loadmark.Web.Library;
 using Loadmark.Web.Parts;
 using Loadmark.Web.Texts;
 using Microsoft.AspNetCore.Components;
@@ -30,6 +31,7 @@ public sealed partial class RigPage : ComponentBase
     [Parameter] public string? Part { get; set; }
 
     [Inject] private RigStore Store { get; set; } = null!;
+    [Inject] private GearShelf Shelf { get; set; } = null!;
     [Inject] private NavigationManager Address { get; set; } = null!;
     [Inject] private IJSRuntime Browser { get; set; } = null!;
     [Inject] private IStringLocalizer<PageText> T { get; set; } = null!;
@@ -65,7 +67,7 @@ public sealed partial class RigPage : ComponentBase
             return;
         _opened = Id;
         _bench?.Dispose();
-        var bench = new RigBench(Store);
+        var bench = new RigBench(Store, Shelf);
         _isMissing = !await bench.OpenAsync(Id);
         var view = new RigView(bench);
         bench.Changed += (_, _) => _ = InvokeAsync(() =>

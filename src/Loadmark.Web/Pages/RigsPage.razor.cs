@@ -5,6 +5,7 @@ using Loadmark.Core.Rigs;
 using Loadmark.Files;
 using Loadmark.Storage;
 using Loadmark.Web.Bench;
+using Loadmark.Web.Library;
 using Loadmark.Web.Texts;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Forms;
@@ -27,6 +28,7 @@ public sealed partial class RigsPage : ComponentBase
     private RigSummary? _removed;
 
     [Inject] private RigStore Store { get; set; } = null!;
+    [Inject] private GearShelf Shelf { get; set; } = null!;
     [Inject] private StoreOpening Opening { get; set; } = null!;
     [Inject] private NavigationManager Address { get; set; } = null!;
     [Inject] private IStringLocalizer<PageText> T { get; set; } = null!;
@@ -45,11 +47,12 @@ public sealed partial class RigsPage : ComponentBase
     private async Task LoadAsync()
     {
         _rigs = await Store.ListAsync();
+        var library = await Shelf.NowAsync();
         StateHasChanged();
         foreach (var rig in _rigs.Value.Take(MostJudged))
         {
             var text = (await Store.FindAsync(rig.Id))?.Text;
-            _verdicts[rig.Id] = text is not null && RigFileReader.Read(text, "").Rig is { } read ? RigBench.Judge(read).Verdict : null;
+            _verdicts[rig.Id] = text is not null && RigFileReader.Read(text, "", library).Rig is { } read ? RigBench.Judge(read).Verdict : null;
             StateHasChanged();
         }
     }
@@ -70,7 +73,7 @@ public sealed partial class RigsPage : ComponentBase
             return;
         }
 
-        var reading = RigFileReader.Read(text, chosen.File.Name);
+        var reading = RigFileReader.Read(text, chosen.File.Name, await Shelf.NowAsync());
         if (reading.Rig is not { } rig)
         {
             _faults = reading.Errors;
@@ -86,7 +89,7 @@ public sealed partial class RigsPage : ComponentBase
         if (await Store.FindAsync(rig.Id) is not { } kept)
             return;
         var name = T["{0}, copy", kept.Name].Value;
-        var text = RigFileReader.Read(kept.Text, "").Rig is { } read ? RigFileEditor.Update(kept.Text, read with { Name = name }).Text : kept.Text;
+        var text = RigFileReader.Read(kept.Text, "", await Shelf.NowAsync()).Rig is { } read ? RigFileEditor.Update(kept.Text, read with { Name = name }).Text : kept.Text;
         await Store.AddAsync(name, text);
         await LoadAsync();
     }

@@ -87,7 +87,7 @@ public sealed partial class LoadRow : ComponentBase
     {
         var reading = GearForm.ReadLoad(Load.Id, values);
         if (reading.Value is { } load)
-            await PutAsync(T["editing {0}", Load.Id], load);
+            await PutAsync(T["editing {0}", Load.Id], load with { FromLibrary = Load.FromLibrary });
         return reading.Faults;
     }
 
@@ -97,7 +97,7 @@ public sealed partial class LoadRow : ComponentBase
     private Task DuplicateAsync()
     {
         var id = FreeIds.Like(Load.Id, View.Rig.Loads.Items.Select(static load => load.Id));
-        return View.Bench.EditAsync(T["duplicating {0}", Load.Id], View.Rig with { Loads = new ValueList<Load>(View.Rig.Loads.Items.Insert(Index + 1, Load with { Id = id })) });
+        return View.Bench.EditAsync(T["duplicating {0}", Load.Id], View.Rig with { Loads = new ValueList<Load>(View.Rig.Loads.Items.Insert(Index + 1, Load with { Id = id, FromLibrary = null })) });
     }
 
     private Task MoveAsync(int by)

@@ -65,7 +65,7 @@ public sealed partial class SupplyCard : ComponentBase
     {
         var reading = GearForm.ReadSupply(Supply.Id, values, Supply.Outlets, Supply.Banks);
         if (reading.Value is { } supply)
-            await PutAsync(T["editing {0}", Supply.Id], supply);
+            await PutAsync(T["editing {0}", Supply.Id], supply with { FromLibrary = Supply.FromLibrary });
         return reading.Faults;
     }
 
@@ -88,7 +88,7 @@ public sealed partial class SupplyCard : ComponentBase
     private Task DuplicateAsync()
     {
         var id = FreeIds.Like(Supply.Id, View.Rig.Supplies.Items.Select(static supply => supply.Id));
-        return View.Bench.EditAsync(T["duplicating {0}", Supply.Id], View.Rig with { Supplies = new ValueList<Supply>(View.Rig.Supplies.Items.Insert(Index + 1, Supply with { Id = id })) });
+        return View.Bench.EditAsync(T["duplicating {0}", Supply.Id], View.Rig with { Supplies = new ValueList<Supply>(View.Rig.Supplies.Items.Insert(Index + 1, Supply with { Id = id, FromLibrary = null })) });
     }
 
     private Task MoveAsync(int by) =>

@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Net;
 using System.Net.Sockets;
+using Loadmark.Files.Library;
 using Loadmark.Hosting;
 using Loadmark.Storage;
 using Loadmark.Web.Bench;
@@ -28,7 +29,7 @@ internal static class PageServer
     /// <param name="stop">The wish to come to an end.</param>
     public static async Task RunAsync(PageOptions options, Surroundings around, CancellationToken stop)
     {
-        using var store = new Store(options.Folder, around.Time);
+        using var store = new Store(options.Folder, around.Time, RigMentions.Of);
         var opening = await store.OpenAsync(stop);
         if (opening.Trouble is { } trouble)
             await around.Error.WriteLineAsync($"loadmark: {trouble}");

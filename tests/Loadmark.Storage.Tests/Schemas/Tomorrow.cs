@@ -5,15 +5,10 @@ using Microsoft.EntityFrameworkCore.Migrations;
 
 namespace Loadmark.Storage.Tests.Schemas;
 
-/// <summary>The first released migration, as a later program has it among its own.</summary>
-[DbContext(typeof(StorageContext))]
-[Migration("20261125190152_Rigs")]
-internal sealed class AsReleased : Storage.Migrations.Rigs;
-
 /// <summary>A later one that makes a table anew, which SQLite does by dropping the old; rows that refer to it are to stay.</summary>
 [DbContext(typeof(StorageContext))]
 [Migration("29990101000000_Tomorrow")]
-internal sealed class Tomorrow : Storage.Migrations.Rigs
+internal sealed class Tomorrow : Storage.Migrations.Gear
 {
     protected override void Up(MigrationBuilder migrationBuilder)
     {

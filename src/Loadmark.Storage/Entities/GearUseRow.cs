@@ -1,0 +1,13 @@
+using Loadmark.Core.Gear;
+
+namespace Loadmark.Storage.Entities;
+
+/// <summary>That a rig has a piece of gear. Found again from the rig's text at each save.</summary>
+internal sealed class GearUseRow
+{
+    public Guid RigId { get; set; }
+
+    public GearKind Kind { get; set; }
+
+    public string TagKey { get; set; } = "";
+}

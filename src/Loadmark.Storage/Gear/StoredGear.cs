@@ -1,0 +1,20 @@
+namespace Loadmark.Storage.Gear;
+
+/// <summary>A piece of gear as it is kept.</summary>
+public sealed record StoredGear
+{
+    /// <summary>What the store knows it by; stays the same through every change.</summary>
+    public required Guid Id { get; init; }
+
+    /// <summary>What is said of it.</summary>
+    public required GearContent Content { get; init; }
+
+    /// <summary>1 when it is added; up by one with every change, which has the same number. To be handed back with the next change.</summary>
+    public required long Revision { get; init; }
+
+    /// <summary>When the last change was made (UTC).</summary>
+    public required DateTimeOffset Changed { get; init; }
+
+    /// <summary>Whether it is removed: kept with its changes, and in no list.</summary>
+    public bool IsRemoved { get; init; }
+}

@@ -1,0 +1,28 @@
+using System.Collections.Immutable;
+using Loadmark.Core.Checks;
+using Loadmark.Files.Library;
+using Loadmark.Storage;
+
+namespace Loadmark.Web.Library;
+
+/// <summary>A rig that has other figures than the library now has of a piece of gear.</summary>
+public sealed record AffectedRig
+{
+    /// <summary>The rig.</summary>
+    public required RigSummary Rig { get; init; }
+
+    /// <summary>Whether the rig takes the piece from the library, and so has the new figures already; else they are copied into it.</summary>
+    public required bool TakesFromLibrary { get; init; }
+
+    /// <summary>What is said otherwise of the piece: before is what the rig has, or had, and after what the library has now.</summary>
+    public required ImmutableArray<GearDifference> Differences { get; init; }
+
+    /// <summary>What the rules and the circuit say of the rig with the figures that it has, or had; null when they cannot be asked.</summary>
+    public CheckResult? Before { get; init; }
+
+    /// <summary>What they say of the rig with the library's figures; null when they cannot be asked.</summary>
+    public CheckResult? After { get; init; }
+
+    /// <summary>Why they cannot be asked: what keeps the rig from being read; null when nothing does.</summary>
+    public string? Problem { get; init; }
+}

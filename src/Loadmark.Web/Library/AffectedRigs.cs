@@ -1,0 +1,183 @@
+using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
+using System.Threading.Channels;
+using Loadmark.Core.Gear;
+using Loadmark.Core.Rigs;
+using Loadmark.Files;
+using Loadmark.Files.Library;
+using Loadmark.Storage;
+using Loadmark.Storage.Gear;
+using Loadmark.Web.Bench;
+
+namespace Loadmark.Web.Library;
+
+/// <summary>Finds the rigs that a change of the library's gear means something to, and does for each what somebody decides.</summary>
+/// <param name="store">What is kept, opened.</param>
+/// <param name="shelf">The library.</param>
+public sealed class AffectedRigs(Store store, GearShelf shelf)
+{
+    /// <summary>What a rig says for itself, whatever the library says: it is neither a figure of the gear nor told by it.</summary>
+    private static readonly string[] OfTheRig = ["name", "priority"];
+
+    /// <summary>
+    /// The rigs in which the library's figures of a piece differ from what they have, or, where they take it from the library, had before
+    /// its last change; each with the verdict before and after. Rigs for which somebody has decided of this revision are left out.
+    /// </summary>
+    /// <param name="gear">The piece.</param>
+    /// <param name="cancellationToken">Gives up.</param>
+    /// <returns>The rigs as they are done, in no particular order.</returns>
+    /// <exception cref="StorageException">The medium failed.</exception>
+    public async IAsyncEnumerable<AffectedRig> FindAsync(ShelfGear gear, [EnumeratorCancellation] CancellationToken cancellationToken = default)
+    {
+        ArgumentNullException.ThrowIfNull(gear);
+        if (gear.Piece is not { } now)
+            yield break;
+        var library = await shelf.NowAsync(cancellationToken);
+        var decided = await store.Gear.Uses.DecisionsAsync(gear.Id, gear.Stored.Revision, cancellationToken);
+        var before = await BeforeAsync(gear, cancellationToken);
+        var rigs = await store.Gear.Uses.RigsWithAsync(gear.Kind, gear.Tag, cancellationToken);
+
+        var found = Channel.CreateUnbounded<AffectedRig>();
+        using var stop = CancellationTokenSource.CreateLinkedTokenSource(cancellationToken);
+        var work = Task.Run(
+            async () =>
+            {
+                Exception? fault = null;
+                try
+                {
+                    await Parallel.ForEachAsync(rigs.Where(rig => !decided.ContainsKey(rig.Rig.Id)), new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount, CancellationToken = stop.Token }, (rig, token) =>
+                    {
+                        if (Compare(rig, now, before, library, token) is { } affected)
+                            found.Writer.TryWrite(affected);
+                        return ValueTask.CompletedTask;
+                    });
+                }
+                catch (Exception caught) // handed to whoever reads the channel
+                {
+                    fault = caught;
+                }
+
+                found.Writer.Complete(fault);
+            },
+            CancellationToken.None);
+        try
+        {
+            await foreach (var affected in found.Reader.ReadAllAsync(cancellationToken))
+                yield return affected;
+        }
+        finally
+        {
+            await stop.CancelAsync();
+            await work;
+        }
+    }
+
+    /// <summary>Gives a rig the library's figures. One that takes the piece from there has them; that this is right is then remembered.</summary>
+    /// <param name="rig">The rig as it was shown.</param>
+    /// <param name="gear">The piece as it was shown.</param>
+    /// <param name="cancellationToken">Gives up.</param>
+    /// <exception cref="StorageException">The medium failed.</exception>
+    public Task<SaveState> TakeNewAsync(AffectedRig rig, ShelfGear gear, CancellationToken cancellationToken = default) =>
+        DecideAsync(rig, gear, takesNew: true, (read, _) => rig.TakesFromLibrary ? read : Renewed(read, gear.Piece!), $"taking the library's figures of {gear.Tag}", cancellationToken);
+
+    /// <summary>Leaves a rig the figures that it has. Into one that takes the piece from the library, those of before are written, and win there.</summary>
+    /// <param name="rig">The rig as it was shown.</param>
+    /// <param name="gear">The piece as it was shown.</param>
+    /// <param name="cancellationToken">Gives up.</param>
+    /// <exception cref="StorageException">The medium failed.</exception>
+    public Task<SaveState> KeepOldAsync(AffectedRig rig, ShelfGear gear, CancellationToken cancellationToken = default) =>
+        DecideAsync(rig, gear, takesNew: false, (read, before) => rig.TakesFromLibrary && before is not null ? WithFiguresOf(read, before) : read, $"keeping the figures of {gear.Tag} as they were", cancellationToken);
+
+    private static Rig Renewed(Rig rig, GearPiece now) =>
+        GearUse.Find(rig, now.Kind, now.Tag) is { } own && GearText.Merge(own, Figures(now, own)).Piece is { } merged ? GearUse.Put(rig, merged, fromLibrary: false) : rig;
+
+    /// <summary>The library's piece without what a rig says for itself.</summary>
+    private static GearPiece Figures(GearPiece now, GearPiece own) => now switch
+    {
+        { Load: { } load } => GearPiece.Of(load with { Name = own.Load?.Name, Priority = own.Load?.Priority }),
+        { Supply: { } supply } => GearPiece.Of(supply with { Name = own.Supply?.Name }),
+        _ => now,
+    };
+
+    /// <summary>A rig that takes a piece from the library, with the figures of another reading of it written beside.</summary>
+    private static Rig WithFiguresOf(Rig rig, Rig before) => rig with
+    {
+        Loads = [.. rig.Loads.Items.Select(load => before.Loads.Items.FirstOrDefault(one => one.Id == load.Id) is { } old && load.FromLibrary != old.FromLibrary ? old with { FromLibrary = load.FromLibrary } : load)],
+        Supplies = [.. rig.Supplies.Items.Select(supply => before.Supplies.Items.FirstOrDefault(one => one.Id == supply.Id) is { } old && supply.FromLibrary != old.FromLibrary ? old with { FromLibrary = supply.FromLibrary } : supply)],
+    };
+
+    private static AffectedRig? Compare(RigText kept, GearPiece now, GearPiece? before, GearSnapshot library, CancellationToken cancellationToken)
+    {
+        var affected = new AffectedRig { Rig = kept.Rig, TakesFromLibrary = false, Differences = [] };
+        var reading = RigFileReader.Read(kept.Text, "", library);
+        if (reading.Rig is not { } rig)
+            return affected with { Problem = $"the rig cannot be read: line {reading.Errors[0].Line}: {reading.Errors[0].Message}" };
+        if (GearUse.Find(rig, now.Kind, now.Tag) is not { } own)
+            return null;
+        if (!TakesFromLibrary(rig, now))
+        {
+            var renewed = Renewed(rig, now);
+            var differences = Differences(own, GearUse.Find(renewed, now.Kind, now.Tag)!);
+            return differences.Length == 0 ? null : Judge(affected with { Differences = differences }, rig, renewed, cancellationToken);
+        }
+
+        if (before is null || RigFileReader.Read(kept.Text, "", new EarlierGear(library, before)).Rig is not { } earlier)
+            return null;
+        var changes = Differences(GearUse.Find(earlier, now.Kind, now.Tag)!, own);
+        return changes.Length == 0 ? null : Judge(affected with { TakesFromLibrary = true, Differences = changes }, earlier, rig, cancellationToken);
+    }
+
+    private static ImmutableArray<GearDifference> Differences(GearPiece before, GearPiece after) =>
+        [.. GearText.Differences(before, after).Where(static one => !OfTheRig.Contains(one.Key))];
+
+    private static AffectedRig Judge(AffectedRig affected, Rig before, Rig after, CancellationToken cancellationToken)
+    {
+        try
+        {
+            return affected with { Before = RigBench.Judge(before, cancellationToken), After = RigBench.Judge(after, cancellationToken) };
+        }
+        catch (Core.Ratings.InvalidRigException fault)
+        {
+            return affected with { Problem = fault.Message };
+        }
+    }
+
+    private static bool TakesFromLibrary(Rig rig, GearPiece piece) => piece.Kind switch
+    {
+        GearKind.Load => rig.Loads.Items.Any(load => load.FromLibrary is not null && GearTag.KeyOf(load.Id) == GearTag.KeyOf(piece.Tag)),
+        GearKind.Supply => rig.Supplies.Items.Any(supply => supply.FromLibrary is not null && GearTag.KeyOf(supply.Id) == GearTag.KeyOf(piece.Tag)),
+        _ => false,
+    };
+
+    /// <summary>What was said of a piece before the last change that says something else; null when it always was so.</summary>
+    private async Task<GearPiece?> BeforeAsync(ShelfGear gear, CancellationToken cancellationToken)
+    {
+        var history = await store.Gear.HistoryAsync(gear.Id, cancellationToken);
+        var old = history.Reverse().Select(static change => change.After).OfType<GearContent>().FirstOrDefault(content => content.Text != gear.Stored.Content.Text);
+        return old is null ? null : GearText.Read(gear.Kind, gear.Tag, old.Text).Piece;
+    }
+
+    private async Task<SaveState> DecideAsync(AffectedRig affected, ShelfGear gear, bool takesNew, Func<Rig, Rig?, Rig> change, string what, CancellationToken cancellationToken)
+    {
+        ArgumentNullException.ThrowIfNull(affected);
+        ArgumentNullException.ThrowIfNull(gear);
+        if (await store.Rigs.FindAsync(affected.Rig.Id, cancellationToken) is not { } kept)
+            return SaveState.Gone;
+        if (kept.Revision != affected.Rig.Revision)
+            return SaveState.Conflict;
+        var library = await shelf.NowAsync(cancellationToken);
+        if (RigFileReader.Read(kept.Text, "", library).Rig is { } rig)
+        {
+            var before = await BeforeAsync(gear, cancellationToken) is { } old ? RigFileReader.Read(kept.Text, "", new EarlierGear(library, old)).Rig : null;
+            var changed = change(rig, before);
+            if (changed != rig)
+            {
+                var outcome = await store.Rigs.SaveAsync(kept.Id, kept.Revision, kept.Name, RigFileEditor.Update(kept.Text, changed).Text, what, cancellationToken);
+                if (outcome.State != SaveState.Saved)
+                    return outcome.State;
+            }
+        }
+
+        return await store.Gear.Uses.DecideAsync(kept.Id, gear.Id, gear.Stored.Revision, takesNew, cancellationToken) ? SaveState.Saved : SaveState.Gone;
+    }
+}

@@ -1,0 +1,38 @@
+using Loadmark.Core.Gear;
+using Loadmark.Files.Library;
+using Loadmark.Storage.Gear;
+
+namespace Loadmark.Web.Library;
+
+/// <summary>A piece of gear of the library, with what its text says.</summary>
+public sealed class ShelfGear
+{
+    private readonly Lazy<GearPieceReading> _reading;
+
+    /// <summary>Takes a piece as it is kept.</summary>
+    /// <param name="stored">The piece.</param>
+    public ShelfGear(StoredGear stored)
+    {
+        ArgumentNullException.ThrowIfNull(stored);
+        Stored = stored;
+        _reading = new Lazy<GearPieceReading>(() => GearText.Read(stored.Content.Kind, stored.Content.Tag, stored.Content.Text));
+    }
+
+    /// <summary>The piece as it is kept.</summary>
+    public StoredGear Stored { get; }
+
+    /// <summary>What the store knows it by.</summary>
+    public Guid Id => Stored.Id;
+
+    /// <summary>What sort of thing it is.</summary>
+    public GearKind Kind => Stored.Content.Kind;
+
+    /// <summary>Its tag.</summary>
+    public string Tag => Stored.Content.Tag;
+
+    /// <summary>Its name; empty when it has none.</summary>
+    public string Name => Stored.Content.Name;
+
+    /// <summary>The piece as it reads; null when its text, such as that of a later program, cannot be read.</summary>
+    public GearPiece? Piece => _reading.Value.Piece;
+}
