@@ -26,6 +26,8 @@ public abstract class PageTest : BunitContext
         Services.AddSingleton(_store);
         Services.AddSingleton(Store);
         Services.AddSingleton(new GearShelf(_store));
+        Services.AddSingleton<GearKeeper>();
+        Services.AddSingleton<AffectedRigs>();
         Services.AddSingleton(Opening);
         Services.AddSingleton(TimeProvider.System);
         Services.AddSingleton(new PageLimits());

@@ -38,6 +38,7 @@ public static class PageEndpoints
         routes.MapGet("/rig/{id:guid}/file", ExportAsync);
         routes.MapGet("/rig/{id:guid}/loads.csv", ExportLoadsAsync);
         routes.MapGet("/backup", BackUpAsync);
+        routes.MapGearExports();
         routes.MapRazorComponents<App>().AddInteractiveServerRenderMode(static (ServerComponentsEndpointOptions options) =>
             options.ContentSecurityFrameAncestorsPolicy = null); // said by AnswerHeaders, for every answer
         return routes;
