@@ -74,7 +74,11 @@ internal static class RigPages
         var take = page.GetByRole(AriaRole.Button, new() { NameRegex = new System.Text.RegularExpressions.Regex("^Take [0-9]+ into the library$", System.Text.RegularExpressions.RegexOptions.None, TimeSpan.FromSeconds(1)) });
         await Expect(take).ToBeVisibleAsync();
         if (await take.IsEnabledAsync())
+        {
             await take.ClickAsync();
+            await Expect(page.Locator(".import")).ToContainTextAsync(" added");
+        }
+
         await page.Locator(".import").GetByRole(AriaRole.Button).Last.ClickAsync();
         await Expect(page.Locator(".gearrows li")).Not.ToHaveCountAsync(0);
         return "/" + (await page.GetByRole(AriaRole.Link, new() { Name = "OD-03", Exact = true }).GetAttributeAsync("href"))!.TrimStart('/');
