@@ -1,6 +1,6 @@
 using Loadmark.Bench;
 
-// dotnet run -c Release --project bench/Loadmark.Bench -- [startup|speed|drawing|storage|kills [COUNT]|sessions [SECONDS]|buying|circuits|simulation|fuzz [COUNT]|planning [SEEDS] [--sizes 6,12]]
+// dotnet run -c Release --project bench/Loadmark.Bench -- [startup|speed|drawing|storage|kills [COUNT]|sessions [SECONDS]|library [PIECES RIGS]|buying|circuits|simulation|fuzz [COUNT]|planning [SEEDS] [--sizes 6,12]]
 // Writes its tables to bench/results; run from the project's root.
 return args switch
 {
@@ -15,6 +15,8 @@ return args switch
     ["kills-child", var folder, var id] => await KillsBench.SaveForeverAsync(folder, Guid.Parse(id)),
     ["sessions"] => SessionsBench.Run(60),
     ["sessions", var length] when int.TryParse(length, out var seconds) && seconds > 0 => SessionsBench.Run(seconds),
+    ["library"] => LibraryBench.Run(20_000, 5_000),
+    ["library", var pieces, var rigs] when int.TryParse(pieces, out var manyPieces) && int.TryParse(rigs, out var manyRigs) => LibraryBench.Run(manyPieces, manyRigs),
     ["buying"] => BuyingBench.Run(),
     ["fuzz"] => Fuzz.Run(1_000_000),
     ["fuzz", var count] when int.TryParse(count, out var inputs) && inputs > 0 => Fuzz.Run(inputs),
@@ -24,6 +26,6 @@ return args switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: startup | speed | drawing | storage | kills [COUNT] | sessions [SECONDS] | buying | circuits | simulation | fuzz [COUNT] | planning [SEEDS] [--sizes 6,12,20]");
+    Console.Error.WriteLine("usage: startup | speed | drawing | storage | kills [COUNT] | sessions [SECONDS] | library [PIECES RIGS] | buying | circuits | simulation | fuzz [COUNT] | planning [SEEDS] [--sizes 6,12,20]");
     return 2;
 }

@@ -36,6 +36,18 @@ public static class RigFileReader
         return RigFile.LoadText(path, errors) is { } text ? Read(text, errors, library) : new RigReading(null, errors.ToArray());
     }
 
+    /// <summary>Reads a rig file and gives its text too, to the letter.</summary>
+    /// <param name="path">Its path. One that cannot be read comes back as an error.</param>
+    /// <param name="library">The gear that the file may take <c>from: library</c>; null where there is no library, and then such a file is refused.</param>
+    /// <returns>The rig, or every error in the file; and its text, null when there is none.</returns>
+    public static (RigReading Reading, string? Text) ReadFileWithText(string path, IGearLookup? library = null)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        var errors = new ErrorList(path);
+        var text = RigFile.LoadText(path, errors);
+        return (text is null ? new RigReading(null, errors.ToArray()) : Read(text, errors, library), text);
+    }
+
     private static RigReading Read(string text, ErrorList errors, IGearLookup? library)
     {
         if (text.StartsWith('\uFEFF'))

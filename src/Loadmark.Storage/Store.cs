@@ -9,6 +9,9 @@ namespace Loadmark.Storage;
 /// </summary>
 public sealed class Store : IDisposable
 {
+    /// <summary>The name of the file.</summary>
+    public const string FileName = "loadmark.db";
+
     private readonly Access _access;
 
     /// <summary>A store that is not open yet. Nothing is read or made before <see cref="OpenAsync"/>.</summary>

@@ -5,8 +5,9 @@ using Loadmark.Sources;
 
 // The YAML library asks for compiled regular expressions; compiling one costs a command more than all its use there. The page's
 // libraries need code made while it runs, and stay long enough for it to pay.
-if (args is [not ['-', ..], ..])
+// So does the database: for gear and rigs that are kept, and for rig files that take gear from the library.
+if (args is [not ['-', ..] and not ("gear" or "rigs"), ..] && !LibraryMention.IsIn(args))
     AppContext.SetSwitch("System.Runtime.CompilerServices.RuntimeFeature.IsDynamicCodeSupported", false);
 
 using var interrupts = new Interrupts();
-return LoadmarkCommand.Run(args, Surroundings.OfProcess(interrupts), new RigFileSource(), static (rig, startUp) => RigExamination.Check(rig, new ExaminationOptions { StartUp = startUp }));
+return LoadmarkCommand.Run(args, Surroundings.OfProcess(interrupts), new RigFileSource(Environment.GetEnvironmentVariable, null), static (rig, startUp) => RigExamination.Check(rig, new ExaminationOptions { StartUp = startUp }));

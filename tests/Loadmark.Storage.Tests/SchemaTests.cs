@@ -1,3 +1,4 @@
+using Loadmark.Core.Gear;
 using Loadmark.Storage.Entities;
 using Loadmark.Storage.Sqlite;
 using Loadmark.Storage.Tests.Schemas;
@@ -6,12 +7,9 @@ using Microsoft.EntityFrameworkCore;
 
 namespace Loadmark.Storage.Tests;
 
-/// <summary>From every released schema forward, never back, and never half.</summary>
+/// <summary>From every released schema forward, never back, and never half. Each has a dump in Data/, with rows as the program of that day wrote them.</summary>
 public sealed class SchemaTests : IDisposable
 {
-    /// <summary>The oldest released schema, with rows as the program of that day wrote them.</summary>
-    private static readonly string First = Path.Combine(AppContext.BaseDirectory, "Data", "20261125190152_Rigs.sql");
-
     private readonly TemporaryFolder _folder = new();
     private readonly CancellationToken _token = TestContext.Current.CancellationToken;
 
@@ -30,6 +28,22 @@ public sealed class SchemaTests : IDisposable
         MakeFirst();
         using var store = await _folder.OpenAsync();
         await CheckRowsOfFirstAsync(store);
+    }
+
+    [Fact]
+    public async Task A_database_of_the_second_release_opens_with_all_that_was_in_it()
+    {
+        Make("20261125230125_Gear.sql");
+        using var store = await _folder.OpenAsync();
+        var gear = (await store.Gear.FindAsync(GearKind.Load, "dl-02", _token))!;
+        Assert.Equal(("DL-02", "Delay ⎓", "9V⎓ 300mA", 3L), (gear.Content.Tag, gear.Content.Name, gear.Content.Label, gear.Revision));
+        Assert.Equal("name: Delay ⎓\nlabel: 9V⎓ 300mA\nrun: 212 mA\nstart: 520 mA for 1.5 s\n", gear.Content.Text);
+        Assert.Equal(["pit", "spare"], gear.Content.Words);
+        Assert.Equal(["imported from g.yaml", "run 212 mA", "run 212 mA"], (await store.Gear.HistoryAsync(gear.Id, _token)).Select(change => change.What.Split(':')[0]));
+        Assert.Equal([0.212m, 0.52m], (await store.Gear.Readings.ListAsync(gear.Id, _token)).Select(one => one.Reading.Current.Value));
+        var rig = Assert.Single(await store.Gear.Uses.RigsWithAsync(GearKind.Load, "DL-02", _token));
+        Assert.Equal([new(rig.Rig.Id, true)], await store.Gear.Uses.DecisionsAsync(gear.Id, 3, _token));
+        Assert.NotNull(await store.Gear.FindAsync(GearKind.Lead, "chain", _token));
     }
 
     [Fact]
@@ -100,11 +114,13 @@ public sealed class SchemaTests : IDisposable
         long Ask(string setting) => long.Parse(((SqliteConnection)context.Database.GetDbConnection()).Column($"PRAGMA {setting}").Single());
     }
 
-    private void MakeFirst()
+    private void MakeFirst() => Make("20261125190152_Rigs.sql");
+
+    private void Make(string dump)
     {
         Directory.CreateDirectory(_folder.Path);
         using var connection = Outside.Open(_folder.Database);
-        connection.Run(File.ReadAllText(First));
+        connection.Run(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Data", dump)));
     }
 
     private async Task CheckRowsOfFirstAsync(Store store)

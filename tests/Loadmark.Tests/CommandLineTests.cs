@@ -77,8 +77,8 @@ public sealed class CommandLineTests
     [Fact]
     public void The_program_alone_opens_the_page()
     {
-        Assert.Equal(new Request.Page(null, null, OpensBrowser: true), new CommandLine().Parse([]));
-        Assert.Equal(new Request.Page("bench", 8080, OpensBrowser: false), new CommandLine().Parse(["--data", "bench", "--port", "8080", "--no-browser"]));
+        Assert.Equal(new Request.Page(null, OpensBrowser: true), new CommandLine().Parse([]));
+        Assert.Equal(new Request.Page(8080, OpensBrowser: false) { Data = "bench" }, new CommandLine().Parse(["--data", "bench", "--port", "8080", "--no-browser"]));
     }
 
     [Theory]

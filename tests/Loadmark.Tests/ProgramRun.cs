@@ -76,7 +76,7 @@ internal sealed class ProgramRun : IRigSource
             Colour = false,
             Debug = false,
         };
-        var code = LoadmarkCommand.Run(args, around, new RigFileSource(), static (rig, startUp) => RigExamination.Check(rig, new ExaminationOptions { StartUp = startUp }));
+        var code = LoadmarkCommand.Run(args, around, new RigFileSource(static _ => null, null), static (rig, startUp) => RigExamination.Check(rig, new ExaminationOptions { StartUp = startUp }));
         return (code, Encoding.UTF8.GetString(output.ToArray()));
     }
 

@@ -25,7 +25,8 @@ public abstract class PageTest : BunitContext
         Services.AddMudBlazorDialog();
         Services.AddSingleton(_store);
         Services.AddSingleton(Store);
-        Services.AddSingleton(new GearShelf(_store));
+        Shelf = new GearShelf(_store);
+        Services.AddSingleton(Shelf);
         Services.AddSingleton<GearKeeper>();
         Services.AddSingleton<AffectedRigs>();
         Services.AddSingleton(Opening);
@@ -45,6 +46,8 @@ public abstract class PageTest : BunitContext
 
     private protected RigStore Store => _store.Rigs;
 
+    private protected GearShelf Shelf { get; }
+
     private protected StoreOpening Opening { get; }
 
     /// <summary>Where the rigs are kept.</summary>
@@ -61,7 +64,7 @@ public abstract class PageTest : BunitContext
     /// <summary>Another window on a rig that is kept.</summary>
     private protected async Task<RigView> ReopenAsync(Guid id)
     {
-        var bench = new RigBench(Store, new GearShelf(_store));
+        var bench = new RigBench(Store, Shelf);
         Assert.True(await bench.OpenAsync(id));
         return new RigView(bench);
     }

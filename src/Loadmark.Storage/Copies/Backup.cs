@@ -59,7 +59,7 @@ internal sealed class Backup(DatabaseFile file)
         {
             connection?.Dispose();
             aside = Directory.CreateTempSubdirectory("loadmark-backup-").FullName;
-            DatabaseFiles.Copy(file.Path, Path.Combine(aside, DatabaseFile.Name));
+            DatabaseFiles.Copy(file.Path, Path.Combine(aside, Store.FileName));
             return file.In(aside).NewPlainConnection();
         }
     }
@@ -83,7 +83,7 @@ internal sealed class Backup(DatabaseFile file)
     private void CheckPlace(string target, string part)
     {
         var isSameFolder = File.Exists(Path.Combine(file.Folder, Path.GetFileName(part)));
-        if (isSameFolder && Path.GetFileName(target).StartsWith(DatabaseFile.Name, StringComparison.OrdinalIgnoreCase))
+        if (isSameFolder && Path.GetFileName(target).StartsWith(Store.FileName, StringComparison.OrdinalIgnoreCase))
             throw CopyFaults.TargetIsDatabase(target);
     }
 }

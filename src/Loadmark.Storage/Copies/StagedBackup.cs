@@ -18,7 +18,7 @@ internal sealed class StagedBackup : IDisposable
     }
 
     /// <summary>The copy's path.</summary>
-    public string Path => System.IO.Path.Combine(_folder, DatabaseFile.Name);
+    public string Path => System.IO.Path.Combine(_folder, Store.FileName);
 
     /// <summary>Whether it had to be brought forward.</summary>
     public bool WasOlder { get; private set; }

@@ -12,9 +12,6 @@ internal sealed class DatabaseFile
     /// <summary>How long a change waits for another program's, in milliseconds. SQLite itself waits, in steps of a few milliseconds.</summary>
     public const int PatienceMilliseconds = 5000;
 
-    /// <summary>The file's name in its folder. SQLite's own files beside it begin the same.</summary>
-    public const string Name = "loadmark.db";
-
     private readonly Assembly? _migrations;
     private readonly PooledDbContextFactory<StorageContext> _contexts;
     private readonly string _connection;
@@ -25,7 +22,7 @@ internal sealed class DatabaseFile
     public DatabaseFile(string folder, Assembly? migrations = null)
     {
         Folder = System.IO.Path.GetFullPath(folder);
-        Path = System.IO.Path.Combine(Folder, Name);
+        Path = System.IO.Path.Combine(Folder, Store.FileName);
         _migrations = migrations;
         _connection = new SqliteConnectionStringBuilder
         {

@@ -65,6 +65,9 @@ public sealed class RigBench(RigStore store, GearShelf? shelf = null) : IDisposa
     /// <summary>One change is kept at a time: a page may send the next edit while the last is on its way to the disk.</summary>
     private readonly SemaphoreSlim _turn = new(1);
 
+    /// <summary>The gear library as it was when the rig was read last; null before that.</summary>
+    private GearSnapshot? _library;
+
     /// <summary>What the edit that is not kept did.</summary>
     private string _pending = "";
 
@@ -82,13 +85,7 @@ public sealed class RigBench(RigStore store, GearShelf? shelf = null) : IDisposa
 
     /// <summary>Judges a rig by every rule, as the bench does.</summary>
     /// <param name="rig">The rig.</param>
-    public static CheckResult Judge(Rig rig) => Judge(rig, CancellationToken.None);
-
-    /// <summary>Judges a rig by every rule, as the bench does.</summary>
-    /// <param name="rig">The rig.</param>
-    /// <param name="cancellation">Stops it.</param>
-    /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public static CheckResult Judge(Rig rig, CancellationToken cancellation) => RigExamination.Check(rig, null, cancellation);
+    public static CheckResult Judge(Rig rig) => RigExamination.Check(rig);
 
     /// <summary>Changes the rig.</summary>
     /// <param name="what">What the edit does, for the undo button.</param>
@@ -256,14 +253,13 @@ public sealed class RigBench(RigStore store, GearShelf? shelf = null) : IDisposa
         try
         {
             var outcome = await store.SaveAsync(Kept!.Id, over ?? Kept.Revision, name, text, what);
-            var library = outcome.State == SaveState.Conflict ? await LibraryAsync() : null;
             switch (outcome)
             {
                 case { State: SaveState.Saved, Rig: { } now }:
                     (Kept, Trouble, Meeting) = (now, null, null);
                     break;
                 case { State: SaveState.Conflict, Rig: { } now }:
-                    Meeting = Meeting?.With(text, now) ?? new RigMeeting(Kept.Text, text, now, library);
+                    Meeting = Meeting?.With(text, now) ?? new RigMeeting(Kept.Text, text, now, _library);
                     break;
                 default:
                     Complain(Removed);
@@ -304,9 +300,20 @@ public sealed class RigBench(RigStore store, GearShelf? shelf = null) : IDisposa
         Changed?.Invoke(this, EventArgs.Empty);
     }
 
-    private async Task<RigReading> ReadAsync(string text) => RigFileReader.Read(text, "", await LibraryAsync());
+    private async Task<RigReading> ReadAsync(string text)
+    {
+        try
+        {
+            if (shelf is not null)
+                _library = await shelf.NowAsync();
+        }
+        catch (StorageException)
+        {
+            // Saving the rig will tell; what was known of the library is used until then.
+        }
 
-    private async Task<IGearLookup?> LibraryAsync() => shelf is null ? null : await shelf.NowAsync();
+        return RigFileReader.Read(text, "", _library);
+    }
 
     /// <summary>
     /// Shows a rig. What the nameplates say is there at once; the circuit is solved aside, and where that takes longer than an edit

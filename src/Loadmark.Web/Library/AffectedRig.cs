@@ -17,10 +17,13 @@ public sealed record AffectedRig
     /// <summary>What is said otherwise of the piece: before is what the rig has, or had, and after what the library has now.</summary>
     public required ImmutableArray<GearDifference> Differences { get; init; }
 
-    /// <summary>What the rules and the circuit say of the rig with the figures that it has, or had; null when they cannot be asked.</summary>
+    /// <summary>
+    /// What is said of the rig with the figures that it has, or had: by the rules, and by the circuit unless they have it fail already.
+    /// Null when they cannot be asked.
+    /// </summary>
     public CheckResult? Before { get; init; }
 
-    /// <summary>What they say of the rig with the library's figures; null when they cannot be asked.</summary>
+    /// <summary>The same with the library's figures.</summary>
     public CheckResult? After { get; init; }
 
     /// <summary>Why they cannot be asked: what keeps the rig from being read; null when nothing does.</summary>

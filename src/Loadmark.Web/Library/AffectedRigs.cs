@@ -1,13 +1,14 @@
 using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
 using System.Threading.Channels;
+using Loadmark.Core.Checks;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Rigs;
 using Loadmark.Files;
 using Loadmark.Files.Library;
+using Loadmark.Simulation.Checks;
 using Loadmark.Storage;
 using Loadmark.Storage.Gear;
-using Loadmark.Web.Bench;
 
 namespace Loadmark.Web.Library;
 
@@ -134,13 +135,17 @@ public sealed class AffectedRigs(Store store, GearShelf shelf)
     {
         try
         {
-            return affected with { Before = RigBench.Judge(before, cancellationToken), After = RigBench.Judge(after, cancellationToken) };
+            return affected with { Before = Verdict(before, cancellationToken), After = Verdict(after, cancellationToken) };
         }
         catch (Core.Ratings.InvalidRigException fault)
         {
             return affected with { Problem = fault.Message };
         }
     }
+
+    /// <summary>The circuit has nothing worse to say than that a rig fails: where the nameplates say so, it is not asked.</summary>
+    private static CheckResult Verdict(Rig rig, CancellationToken cancellationToken) =>
+        RigChecker.Check(rig) is { IsRefused: true } said ? said : RigExamination.Check(rig, null, cancellationToken);
 
     private static bool TakesFromLibrary(Rig rig, GearPiece piece) => piece.Kind switch
     {

@@ -11,6 +11,9 @@ namespace Loadmark.Web.Library;
 /// <param name="store">What is kept, opened.</param>
 public sealed class GearKeeper(Store store)
 {
+    /// <summary>How many pieces are taken in one go, so that nobody waits long for their turn to save.</summary>
+    private const int AtATime = 1000;
+
     /// <summary>How often a change that comes out of readings alone is made again when somebody else has changed the piece in between.</summary>
     private const int Attempts = 5;
 
@@ -18,14 +21,16 @@ public sealed class GearKeeper(Store store)
     /// <param name="preview">What was compared.</param>
     /// <param name="takes">Whether a row that differs is to be taken.</param>
     /// <param name="what">Where the gear comes from, for the list of changes: "imported from pedals.csv".</param>
-    /// <param name="cancellationToken">Gives up, with nothing taken.</param>
-    /// <exception cref="StorageException">The medium failed; nothing is taken.</exception>
+    /// <param name="cancellationToken">Gives up. What was taken by then stays taken, and is the same already the next time.</param>
+    /// <exception cref="StorageException">The medium failed. What was taken by then stays taken.</exception>
     public async Task<ImportResult> TakeAsync(ImportPreview preview, Func<ImportRow, bool> takes, string what, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(preview);
         ArgumentNullException.ThrowIfNull(takes);
         List<ImportRow> rows = [.. preview.Rows.Where(row => row.State == ImportState.New || (row.State == ImportState.Differs && takes(row)))];
-        var outcomes = await store.Gear.ApplyAsync([.. rows.Select(row => new GearStep(row.Present?.Id, row.Present?.Stored.Revision ?? 0, GearContents.Of(row.Piece!, row.Words), what))], cancellationToken);
+        var outcomes = new List<GearOutcome>(rows.Count);
+        foreach (var some in rows.Chunk(AtATime))
+            outcomes.AddRange(await store.Gear.ApplyAsync([.. some.Select(row => new GearStep(row.Present?.Id, row.Present?.Stored.Revision ?? 0, GearContents.Of(row.Piece!, row.Words), what))], cancellationToken));
         var saved = rows.Zip(outcomes).ToLookup(static pair => pair.Second.State == GearState.Saved, static pair => pair.First);
         return new ImportResult(
             [.. saved[true].Where(static row => row.State == ImportState.New)],

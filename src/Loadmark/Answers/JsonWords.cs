@@ -21,6 +21,15 @@ internal static class JsonWords
         _ => throw new ArgumentOutOfRangeException(nameof(severity), severity, "There is no word for it."),
     };
 
+    /// <summary>The word for a kind of gear.</summary>
+    public static string Of(GearKind kind) => kind switch
+    {
+        GearKind.Load => "load",
+        GearKind.Supply => "supply",
+        GearKind.Lead => "lead",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "There is no word for it."),
+    };
+
     /// <summary>The word for direct or alternating.</summary>
     public static string Of(SupplyForm form) => form switch
     {

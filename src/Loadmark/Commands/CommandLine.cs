@@ -34,7 +34,8 @@ internal sealed class CommandLine
     private readonly Option<bool> _steady = new("--steady");
     private readonly Option<string> _spread = new("--spread");
     private readonly Option<string> _seed = new("--seed");
-    private readonly Option<string> _data = new("--data");
+    private readonly Option<string> _data = new("--data") { Recursive = true };
+    private readonly LibraryLine _library = new();
     private readonly Option<string> _port = new("--port");
     private readonly Option<bool> _noBrowser = new("--no-browser");
     private readonly Command _backup = new("backup");
@@ -75,15 +76,14 @@ internal sealed class CommandLine
         _buy.Add(_room);
         _buy.Add(_only);
         _buy.Add(_all);
+        _library.AddTo(_root);
         _root.Add(_plan);
         _root.Add(_buy);
         _root.Add(_check);
         _root.Add(_read);
         _backup.Add(_backedUp);
         _backup.Add(_force);
-        _backup.Add(_data);
         _restore.Add(_restored);
-        _restore.Add(_data);
         _root.Add(_backup);
         _root.Add(_restore);
         _root.Add(_data);
@@ -95,9 +95,9 @@ internal sealed class CommandLine
     }
 
     /// <summary>The names of the commands.</summary>
-    public static IReadOnlyList<string> CommandNames { get; } = ["check", "plan", "buy", "settle", "startup", "netlist", "read", "backup", "restore", "help"];
+    public static IReadOnlyList<string> CommandNames { get; } = ["check", "plan", "buy", "settle", "startup", "netlist", "read", "backup", "restore", "gear", "rigs", "help"];
 
-    private static IReadOnlyList<string> OptionNames { get; } = ["--json", "--only", "--write", "--prices", "--room", "--all", "--startup", "--csv", "--spread", "--seed", "--out", "--steady", "--force", "--data", "--port", "--no-browser", "--help", "--version"];
+    private static IReadOnlyList<string> OptionNames { get; } = ["--json", "--only", "--write", "--prices", "--room", "--all", "--startup", "--csv", "--spread", "--seed", "--out", "--steady", "--force", "--data", "--port", "--no-browser", .. LibraryLine.OptionNames, "--help", "--version"];
 
     /// <summary>Reads what was typed after the program's name.</summary>
     public Request Parse(IReadOnlyList<string> typed)
@@ -105,7 +105,7 @@ internal sealed class CommandLine
         // A label or a file name may begin with @; it never names a file of further arguments.
         var parsed = _root.Parse(typed, new ParserConfiguration { ResponseFileTokenReplacer = null, EnablePosixBundling = false });
         var command = parsed.CommandResult.Command;
-        var topic = TopicOf(command.Name);
+        var topic = LibraryLine.TopicOf(parsed.CommandResult) ?? TopicOf(command.Name);
 
         if (parsed.GetResult(_help) is { Implicit: false } || (typed.Count > 0 && typed[0] == "help"))
             return new Request.Help(TopicOfHelp(typed, topic));
@@ -118,6 +118,11 @@ internal sealed class CommandLine
         var sampling = Sampling.Read(parsed.GetValue(_spread), parsed.GetValue(_seed), out var unusable);
         if (unusable is not null)
             return new Request.Wrong(topic, unusable);
+        return Answer(parsed, topic, json, sampling) with { Data = parsed.GetValue(_data) };
+    }
+
+    private Request Answer(ParseResult parsed, Topic topic, bool json, Sampling? sampling)
+    {
         return topic switch
         {
             Topic.Check when parsed.GetValue(_rigs) is { Length: > 0 } rigs => new Request.Check(rigs, parsed.GetResult(_alsoStartUp) is { Implicit: false }, json),
@@ -142,10 +147,11 @@ internal sealed class CommandLine
                 new Request.Netlist(rig, parsed.GetValue(_out), parsed.GetResult(_steady) is { Implicit: false }),
             Topic.Netlist => new Request.Wrong(topic, "netlist needs the path of one rig file."),
             Topic.Backup when parsed.GetValue(_backedUp) is [{ Length: > 0 } file] =>
-                new Request.Backup(file, parsed.GetResult(_force) is { Implicit: false }, parsed.GetValue(_data), json),
+                new Request.Backup(file, parsed.GetResult(_force) is { Implicit: false }, json),
             Topic.Backup => new Request.Wrong(topic, "backup needs the name of one file to write to."),
-            Topic.Restore when parsed.GetValue(_restored) is [{ Length: > 0 } file] => new Request.Restore(file, parsed.GetValue(_data), json),
+            Topic.Restore when parsed.GetValue(_restored) is [{ Length: > 0 } file] => new Request.Restore(file, json),
             Topic.Restore => new Request.Wrong(topic, "restore needs the name of one backup."),
+            Topic.Gear or Topic.Rigs => _library.Read(parsed, topic, json),
             _ when json => new Request.Wrong(topic, "the page answers in a browser, not in JSON."),
             _ => Page(parsed),
         };
@@ -156,7 +162,7 @@ internal sealed class CommandLine
         var typed = parsed.GetValue(_port);
         if (typed is not null && (!int.TryParse(typed, NumberStyles.None, CultureInfo.InvariantCulture, out var port) || port > ushort.MaxValue))
             return new Request.Wrong(Topic.Program, $"--port: expected a number from 0 (any that is free) to {ushort.MaxValue}, found '{typed}'.");
-        return new Request.Page(parsed.GetValue(_data), typed is null ? null : int.Parse(typed, CultureInfo.InvariantCulture), parsed.GetResult(_noBrowser) is not { Implicit: false });
+        return new Request.Page(typed is null ? null : int.Parse(typed, CultureInfo.InvariantCulture), parsed.GetResult(_noBrowser) is not { Implicit: false });
     }
 
     /// <summary>Names parted by commas, in one option or several.</summary>
@@ -176,6 +182,8 @@ internal sealed class CommandLine
         "netlist" => Topic.Netlist,
         "backup" => Topic.Backup,
         "restore" => Topic.Restore,
+        "gear" => Topic.Gear,
+        "rigs" => Topic.Rigs,
         _ => Topic.Program,
     };
 
@@ -194,11 +202,11 @@ internal sealed class CommandLine
             var stray = parsed.UnmatchedTokens[0];
             return LooksLikeOption(stray)
                 ? $"There is no option {stray}.{Hint(stray, OptionNames)}"
-                : $"There is no command {stray}.{Hint(stray, CommandNames)}";
+                : $"There is no command {stray}.{(topic is Topic.Gear or Topic.Rigs ? LibraryLine.Hint(stray) : Hint(stray, CommandNames))}";
         }
 
         // The program alone is no mistake, though the library sees a command missing: it shows the help.
-        return topic != Topic.Program && parsed.Errors.Count > 0 ? parsed.Errors[0].Message : null;
+        return topic != Topic.Program && parsed.Errors.Count > 0 && !parsed.CommandResult.Command.Subcommands.Any() ? parsed.Errors[0].Message : null;
     }
 
     /// <summary>Whether it is typed like an option (<c>--json</c>), not like a figure with a minus sign (<c>-9V</c>).</summary>

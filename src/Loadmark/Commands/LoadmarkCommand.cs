@@ -34,8 +34,9 @@ internal static class LoadmarkCommand
         }
     }
 
-    private static int Answer(Request request, Surroundings around, IRigSource rigs, Func<Rig, bool, CheckResult> check)
+    private static int Answer(Request request, Surroundings around, IRigSource source, Func<Rig, bool, CheckResult> check)
     {
+        var rigs = source.KeptIn(request.Data);
         switch (request)
         {
             case Request.Page asked:
@@ -52,6 +53,26 @@ internal static class LoadmarkCommand
                 return new StartUpCommand(around, rigs).Run(asked);
             case Request.Netlist asked:
                 return new NetlistCommand(around, rigs).Run(asked);
+            case Request.GearList asked:
+                return new GearReadCommand(around).Run(asked);
+            case Request.GearShow asked:
+                return new GearReadCommand(around).Run(asked);
+            case Request.GearAdd asked:
+                return new GearAddCommand(around, rigs).Run(asked);
+            case Request.GearMeasure asked:
+                return new GearMeasureCommand(around).Run(asked);
+            case Request.GearImport asked:
+                return new GearFileCommand(around).Run(asked);
+            case Request.GearExport asked:
+                return new GearFileCommand(around).Run(asked);
+            case Request.RigsList asked:
+                return new RigsCommand(around).Run(asked);
+            case Request.RigsImport asked:
+                return new RigsCommand(around).Run(asked);
+            case Request.RigsExport asked:
+                return new RigsCommand(around).Run(asked);
+            case Request.RigsAffected asked:
+                return new AffectedCommand(around).Run(asked);
             case Request.Read asked:
                 return new ReadCommand(around).Run(asked);
             case Request.Backup asked:

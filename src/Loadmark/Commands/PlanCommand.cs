@@ -47,7 +47,7 @@ internal sealed class PlanCommand(Surroundings around, IRigSource source)
     {
         try
         {
-            RigFile.Save(to, RigFileEditor.ReplaceWiring(File.ReadAllText(from), wired));
+            RigFile.Save(to, RigFileEditor.ReplaceWiring(File.ReadAllText(from), wired, source.Library));
             return true;
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or InvalidOperationException)

@@ -32,4 +32,10 @@ internal enum Topic
 
     /// <summary>The restore command.</summary>
     Restore,
+
+    /// <summary>The commands about the gear library.</summary>
+    Gear,
+
+    /// <summary>The commands about the rigs that are kept.</summary>
+    Rigs,
 }

@@ -37,6 +37,12 @@ internal static class HelpPage
             case Topic.Restore:
                 CopyHelp.WriteRestore(sheet);
                 break;
+            case Topic.Gear:
+                LibraryHelp.WriteGear(sheet);
+                break;
+            case Topic.Rigs:
+                LibraryHelp.WriteRigs(sheet);
+                break;
             case Topic.Read:
                 WriteRead(sheet);
                 break;
@@ -62,8 +68,10 @@ internal static class HelpPage
         Entry(sheet, "loadmark read TEXT", "What does this nameplate say?");
         Entry(sheet, "loadmark backup FILE", "All that is kept, in one file.");
         Entry(sheet, "loadmark restore FILE", "A backup in the place of all that is kept.");
+        Entry(sheet, "loadmark gear COMMAND", "The gear library: list, show, add, measure, import, export.");
+        Entry(sheet, "loadmark rigs COMMAND", "The rigs that are kept: list, import, export, affected.");
         sheet.BlankLine();
-        Entry(sheet, "--data FOLDER", "The page keeps rigs here; else in LOADMARK_DATA, else in your own data folder.");
+        Entry(sheet, "--data FOLDER", "Rigs and gear are kept here; else in LOADMARK_DATA, else in your own data folder.");
         Entry(sheet, "--port N", "The page's port; one that is taken moves on to the next. 0 takes any that is free.");
         Entry(sheet, "--no-browser", "Print the page's address and do not open it.");
         Entry(sheet, "--json", "Answer in JSON, in SI units.");

@@ -2,7 +2,6 @@ using Loadmark.Core.Checks;
 using Loadmark.Files;
 using Loadmark.Files.Library;
 using Loadmark.Storage;
-using Loadmark.Web.Library;
 
 namespace Loadmark.Web.Tests.Library;
 

@@ -25,8 +25,6 @@ public sealed class GearPagesTests : PageTest
 
     private GearKeeper Keeper => Services.GetRequiredService<GearKeeper>();
 
-    private GearShelf Shelf => Services.GetRequiredService<GearShelf>();
-
     [Fact]
     public async Task The_list_is_searched_with_typos_and_filtered_by_kind_and_word()
     {

@@ -1,0 +1,21 @@
+using System.Collections.Immutable;
+using Loadmark.Storage;
+using Loadmark.Storage.Gear;
+using Loadmark.Web.Library;
+
+namespace Loadmark.Answers;
+
+/// <summary>All that there is to say of one piece of gear.</summary>
+/// <param name="Gear">The piece.</param>
+/// <param name="Measured">Its readings, and what they come to.</param>
+/// <param name="Changes">Every change, the oldest first.</param>
+/// <param name="Rigs">The rigs that have it, the last changed first.</param>
+internal sealed record ShownGear(ShelfGear Gear, MeasuredFigures Measured, ImmutableArray<GearChange> Changes, ImmutableArray<RigSummary> Rigs)
+{
+    /// <summary>Gathers it.</summary>
+    public static async Task<ShownGear> OfAsync(Store store, GearKeeper keeper, ShelfGear gear, CancellationToken stop) => new(
+        gear,
+        await keeper.MeasuredAsync(gear.Id, stop),
+        await store.Gear.HistoryAsync(gear.Id, stop),
+        [.. (await store.Gear.Uses.RigsWithAsync(gear.Kind, gear.Tag, stop)).Select(static rig => rig.Rig)]);
+}

@@ -1,0 +1,29 @@
+using Loadmark.Answers;
+using Loadmark.Core.Checks;
+using Loadmark.Hosting;
+using Loadmark.Sheets;
+using Loadmark.Web.Library;
+
+namespace Loadmark.Commands;
+
+/// <summary><c>loadmark rigs affected</c>: a figure of a piece of gear changed; what does that mean to the rigs that have it?</summary>
+internal sealed class AffectedCommand(Surroundings around)
+{
+    private readonly LibraryRoom _room = new(around);
+
+    /// <summary>Finds the rigs and answers; 1 where one of them fails or does harm with the library's figures.</summary>
+    public int Run(Request.RigsAffected request) => _room.Use(request, makes: false, async (library, stop) =>
+    {
+        if (_room.Find(await library.Shelf.NowAsync(stop), request.Tag, request.Kind) is not { } gear)
+            return ExitCode.Unreadable;
+        var found = new List<AffectedRig>();
+        await foreach (var rig in new AffectedRigs(library.Store, library.Shelf).FindAsync(gear, stop))
+            found.Add(rig);
+        List<AffectedRig> ordered = [.. found.OrderByDescending(static rig => rig.After?.Verdict ?? Severity.Harm).ThenBy(static rig => rig.Rig.Name, StringComparer.OrdinalIgnoreCase).ThenBy(static rig => rig.Rig.Id)];
+        if (request.Json)
+            RigsJson.Write(around.Output, gear, ordered);
+        else
+            SheetPrinter.Print(around, sheet => AffectedPage.Write(sheet, gear, ordered));
+        return ordered.Exists(static rig => rig.After?.IsRefused == true) ? ExitCode.Refused : ExitCode.Fine;
+    });
+}

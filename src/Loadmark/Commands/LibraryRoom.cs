@@ -1,0 +1,67 @@
+using Loadmark.Answers;
+using Loadmark.Core.Gear;
+using Loadmark.Hosting;
+using Loadmark.Serving;
+using Loadmark.Sheets;
+using Loadmark.Sources;
+using Loadmark.Storage;
+using Loadmark.Web.Library;
+
+namespace Loadmark.Commands;
+
+/// <summary>Opens what is kept for a command, and says what stands in its way.</summary>
+internal sealed class LibraryRoom(Surroundings around)
+{
+    private readonly Complaints _complaints = new(around);
+
+    /// <summary>Runs a command on what is kept.</summary>
+    /// <param name="request">What was asked; it tells the folder.</param>
+    /// <param name="makes">Whether the command makes a folder and a database where there are none. One that only looks would else hide that it is the wrong folder.</param>
+    /// <param name="run">The command.</param>
+    /// <returns>The exit code.</returns>
+    public int Use(Request request, bool makes, Func<OpenLibrary, CancellationToken, Task<int>> run)
+    {
+        var stop = around.Interruption();
+        try
+        {
+            return UseAsync(PageOptions.FolderFrom(request.Data, around.Environment), makes, run, stop).GetAwaiter().GetResult();
+        }
+        catch (OperationCanceledException) when (stop.IsCancellationRequested)
+        {
+            return ExitCode.Interrupted;
+        }
+        catch (StorageException fault)
+        {
+            return _complaints.Unusable(fault.Message);
+        }
+    }
+
+    /// <summary>The piece of gear that was meant; null when there is none, or there are several, which has been said then.</summary>
+    public ShelfGear? Find(GearSnapshot library, string tag, GearKind? kind)
+    {
+        List<ShelfGear> found = [.. Enum.GetValues<GearKind>().Where(one => kind is null || one == kind).Select(one => library.Find(one, tag)).OfType<ShelfGear>()];
+        if (found.Count == 1)
+            return found[0];
+        if (found.Count > 1)
+        {
+            _complaints.Unusable($"there are several of that tag: {string.Join(", ", found.Select(static gear => $"a {JsonWords.Of(gear.Kind)}"))}. Say which with --kind.");
+            return null;
+        }
+
+        var near = library.Search(tag, 3, kind);
+        var hint = near.Length == 0 ? "" : $" Did you mean {string.Join(" or ", near.Select(static gear => gear.Tag))}?";
+        _complaints.Unusable($"the library has no {(kind is { } one ? JsonWords.Of(one) : "gear")} with the tag '{tag}'.{hint}");
+        return null;
+    }
+
+    private async Task<int> UseAsync(string folder, bool makes, Func<OpenLibrary, CancellationToken, Task<int>> run, CancellationToken stop)
+    {
+        if (!makes && !File.Exists(Path.Combine(folder, Store.FileName)))
+            return _complaints.Unusable($"nothing is kept in {SafeText.Neutral(folder)} yet. Name another folder with --data, or begin with 'loadmark gear add' or 'loadmark rigs import'.");
+        var (library, trouble) = await OpenLibrary.OpenAsync(folder, around.Time, stop);
+        if (library is null)
+            return _complaints.Unusable(trouble!);
+        using (library)
+            return await run(library, stop);
+    }
+}

@@ -1,0 +1,47 @@
+using Loadmark.Files.Library;
+using Loadmark.Storage;
+using Loadmark.Web.Library;
+
+namespace Loadmark.Sources;
+
+/// <summary>The rigs and the gear that are kept in a folder, opened for one command. The page may have the same folder open.</summary>
+internal sealed class OpenLibrary : IDisposable
+{
+    private OpenLibrary(Store store)
+    {
+        Store = store;
+        Shelf = new GearShelf(store);
+        Keeper = new GearKeeper(store);
+    }
+
+    /// <summary>What is kept.</summary>
+    public Store Store { get; }
+
+    /// <summary>The gear.</summary>
+    public GearShelf Shelf { get; }
+
+    /// <summary>Changes the gear.</summary>
+    public GearKeeper Keeper { get; }
+
+    /// <summary>Opens what is kept in a folder; makes it where there is nothing.</summary>
+    /// <param name="folder">The folder.</param>
+    /// <param name="clock">The clock.</param>
+    /// <param name="cancellation">Gives up.</param>
+    /// <returns>What is kept; or why it cannot be used.</returns>
+    public static async Task<(OpenLibrary? Library, string? Trouble)> OpenAsync(string folder, TimeProvider clock, CancellationToken cancellation)
+    {
+        var store = new Store(folder, clock, RigMentions.Of);
+        var opening = await store.OpenAsync(cancellation);
+        if (opening.Trouble is null)
+            return (new OpenLibrary(store), null);
+        store.Dispose();
+        return (null, opening.Trouble);
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        Shelf.Dispose();
+        Store.Dispose();
+    }
+}
