@@ -31,7 +31,7 @@ internal static class ApiBench
 
     private static async Task RunAsync(string folder)
     {
-        using var store = new RigStore(folder, TimeProvider.System);
+        using var store = new Store(folder, TimeProvider.System);
         var opening = await store.OpenAsync();
         await using var app = ProgramHost.Build(0, store, opening, new HostSettings { Error = TextWriter.Null, Clock = TimeProvider.System });
         await app.StartAsync();

@@ -1,6 +1,6 @@
 using Loadmark.Bench;
 
-// dotnet run -c Release --project bench/Loadmark.Bench -- [startup|speed|api|drawing|storage|library [PIECES RIGS]|buying|circuits|simulation|fuzz [COUNT]|planning [SEEDS] [--sizes 6,12] [--alone]]
+// dotnet run -c Release --project bench/Loadmark.Bench -- [startup|speed|api|drawing|storage|kills [COUNT]|sessions [SECONDS]|library [PIECES RIGS]|buying|circuits|simulation|fuzz [COUNT]|planning [SEEDS] [--sizes 6,12] [--alone]]
 // Writes its tables to bench/results; run from the project's root.
 return args switch
 {
@@ -11,6 +11,11 @@ return args switch
     ["circuits"] => CircuitsBench.Run(),
     ["simulation"] => SimulationBench.Run(),
     ["storage"] => StorageBench.Run(),
+    ["kills"] => KillsBench.Run(1000),
+    ["kills", var count] when int.TryParse(count, out var kills) && kills > 0 => KillsBench.Run(kills),
+    ["kills-child", var folder, var id] => await KillsBench.SaveForeverAsync(folder, Guid.Parse(id)),
+    ["sessions"] => SessionsBench.Run(60),
+    ["sessions", var length] when int.TryParse(length, out var seconds) && seconds > 0 => SessionsBench.Run(seconds),
     ["library"] => LibraryBench.Run(20_000, 5_000),
     ["library", var pieces, var rigs] when int.TryParse(pieces, out var manyPieces) && int.TryParse(rigs, out var manyRigs) => LibraryBench.Run(manyPieces, manyRigs),
     ["buying"] => BuyingBench.Run(),
@@ -22,6 +27,6 @@ return args switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: startup | speed | api | drawing | storage | library [PIECES RIGS] | buying | circuits | simulation | fuzz [COUNT] | planning [SEEDS] [--sizes 6,12,20] [--alone]");
+    Console.Error.WriteLine("usage: startup | speed | api | drawing | storage | kills [COUNT] | sessions [SECONDS] | library [PIECES RIGS] | buying | circuits | simulation | fuzz [COUNT] | planning [SEEDS] [--sizes 6,12,20] [--alone]");
     return 2;
 }

@@ -77,6 +77,25 @@ public static class RigFileEditor
     }
 
     /// <summary>
+    /// The text of a rig that two edits of one text were brought together in: written over one of the two, so that comments and order of it
+    /// stay, and over the one that loses no comment where there is such a one.
+    /// </summary>
+    /// <param name="before">The text that both began from.</param>
+    /// <param name="ours">The one text.</param>
+    /// <param name="theirs">The other; it is preferred.</param>
+    /// <param name="merged">What the text is to say.</param>
+    /// <returns>The text, and whether every comment is there that either side kept or added.</returns>
+    /// <exception cref="ArgumentException">The rig is one that no rig file holds (see <see cref="RigFileWriter.Write"/>).</exception>
+    public static RigTextUpdate Merge(string before, string ours, string theirs, Rig merged)
+    {
+        var overTheirs = Update(theirs, merged);
+        if (overTheirs.CommentsKept && CommentList.HoldsNew(overTheirs.Text, ours, before))
+            return overTheirs;
+        var overOurs = Update(ours, merged);
+        return overOurs.CommentsKept && CommentList.HoldsNew(overOurs.Text, theirs, before) ? overOurs : overTheirs with { CommentsKept = false };
+    }
+
+    /// <summary>
     /// Writes into a text what it takes from the gear library, so that it says all of it by itself, such as for mailing. Comments, order
     /// and spacing of all else stay. A text that takes nothing from there comes back as it is.
     /// </summary>

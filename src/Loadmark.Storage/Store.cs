@@ -29,6 +29,7 @@ public sealed class Store : IDisposable
         var uses = new RigUses(mentions);
         Rigs = new RigStore(_access, clock, editsKept, uses);
         Gear = new GearLibrary(_access, clock, uses);
+        Copies = new StoreCopies(file, clock);
     }
 
     /// <summary>The rigs, each with the edits that led to it.</summary>
@@ -36,6 +37,9 @@ public sealed class Store : IDisposable
 
     /// <summary>The gear that the workshop knows.</summary>
     public GearLibrary Gear { get; }
+
+    /// <summary>Backups of everything, and restoring from one.</summary>
+    public StoreCopies Copies { get; }
 
     /// <summary>
     /// Opens the store: makes folder and database when they are not there, for the user's eyes only; checks that the database is whole;

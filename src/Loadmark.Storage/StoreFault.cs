@@ -23,4 +23,10 @@ public enum StoreFault
 
     /// <summary>The disk failed in some other way.</summary>
     Disk,
+
+    /// <summary>A file that was to be written is there already, and is not to be replaced.</summary>
+    AlreadyThere,
+
+    /// <summary>A file that was to be read is not there.</summary>
+    NotThere,
 }

@@ -42,6 +42,20 @@ public sealed class AccessibilityTests(SharedBrowser browser, ServedPage served)
         AssertNone(await InBothAsync(page));
     }
 
+    [Fact]
+    public async Task Axe_finds_nothing_on_the_gear_library()
+    {
+        var page = (await VisitAsync(new() { ColorScheme = ColorScheme.Light })).Page;
+        var gear = await page.FillLibraryAsync();
+        await page.GetByLabel("What is printed on the gear").FillAsync("CH-01: 9V DC 45mA\nOD-03: 9V DC 12mA");
+        await page.GetByLabel("Choose a file").SetInputFilesAsync(new FilePayload { Name = "more.yaml", MimeType = "application/yaml", Buffer = "loads:\n  OD-03: { label: 9V DC 20mA }\n  NEW-1: { label: 9V DC 5mA }\n  BAD: { colour: red }\n"u8.ToArray() });
+        await Expect(page.GetByText("1 that differ")).ToBeVisibleAsync();
+        var list = await InBothAsync(page);
+        await page.EmulateMediaAsync(new() { ColorScheme = ColorScheme.Light });
+        await page.OpenGearAsync(gear);
+        AssertNone([.. list, .. await InBothAsync(page)]);
+    }
+
     [Theory]
     [InlineData("/not-found", "There is no such page")]
     [InlineData("/rig/00000000-0000-0000-0000-000000000001", "This rig is not here")]

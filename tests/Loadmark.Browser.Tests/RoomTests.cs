@@ -33,6 +33,16 @@ public sealed class RoomTests(SharedBrowser browser, ServedPage served) : PageTe
         AssertNone([.. await Layout.WideAsync(page), .. await Layout.SmallAsync(page), .. await Layout.LostAsync(page)]);
     }
 
+    [Fact]
+    public async Task A_phone_has_room_for_the_gear_library()
+    {
+        var page = (await VisitAsync(new() { ViewportSize = Phone, HasTouch = true, IsMobile = true, DeviceScaleFactor = 3 })).Page;
+        var gear = await page.FillLibraryAsync();
+        List<string> faults = [.. await Layout.WideAsync(page), .. await Layout.SmallAsync(page), .. await Layout.LostAsync(page)];
+        await page.OpenGearAsync(gear);
+        AssertNone([.. faults, .. await Layout.WideAsync(page), .. await Layout.SmallAsync(page), .. await Layout.LostAsync(page)]);
+    }
+
     [Theory]
     [MemberData(nameof(Parts))]
     public async Task Text_of_twice_the_size_loses_nothing(string part)

@@ -30,6 +30,10 @@ public sealed class ScreenshotTests(SharedBrowser browser, ServedPage served) : 
 
         await page.OpenPartAsync(await page.AddressOfAsync(RigPages.Festival), "");
         await ShootAsync(page, "festival-findings", width, wide);
+        var gear = await page.FillLibraryAsync();
+        await ShootAsync(page, "gear-library", width, wide);
+        await page.OpenGearAsync(gear);
+        await ShootAsync(page, "gear-item", width, wide);
         Assert.True(wide.Count == 0, string.Join(Environment.NewLine, wide));
     }
 

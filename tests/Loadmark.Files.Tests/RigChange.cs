@@ -9,12 +9,23 @@ internal static class RigChange
     /// <summary>A rig, and the same after some changes.</summary>
     public static Gen<(Rig Before, Rig After)> Pairs { get; } =
         from before in RigGen.Rigs
+        from after in After(before)
+        select (before, after);
+
+    /// <summary>A rig, and the same after changes of two people who know nothing of each other.</summary>
+    public static Gen<(Rig Before, Rig Ours, Rig Theirs)> Triples { get; } =
+        from before in RigGen.Rigs
+        from ours in After(before)
+        from theirs in After(before)
+        select (before, ours, theirs);
+
+    private static Gen<Rig> After(Rig before) =>
         from donor in RigGen.Rigs
         from steps in Gen.Select(Gen.Int[0, 13], Gen.Int[0, 1000], Gen.Int[0, 1000]).Array[1, 4]
         let changed = steps.Aggregate(before, (rig, step) => Step(rig, donor, step.Item1, step.Item2, step.Item3))
         from feeds in RigGen.Feeds([.. changed.Loads], [.. changed.Supplies], [.. changed.Leads])
         from more in Gen.Int[0, 3]
-        select (before, more == 0 ? changed with { Wired = [.. changed.Wired ?? [], .. feeds ?? []] } : changed);
+        select more == 0 ? changed with { Wired = [.. changed.Wired ?? [], .. feeds ?? []] } : changed;
 
     private static Rig Step(Rig rig, Rig donor, int what, int at, int to) => Mend(what switch
     {

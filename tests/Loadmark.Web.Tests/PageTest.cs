@@ -25,7 +25,10 @@ public abstract class PageTest : BunitContext
         Services.AddMudBlazorDialog();
         Services.AddSingleton(_store);
         Services.AddSingleton(Store);
-        Services.AddSingleton(new GearShelf(_store));
+        Shelf = new GearShelf(_store);
+        Services.AddSingleton(Shelf);
+        Services.AddSingleton<GearKeeper>();
+        Services.AddSingleton<AffectedRigs>();
         Services.AddSingleton(Opening);
         Services.AddSingleton(TimeProvider.System);
         Services.AddSingleton(new PageLimits());
@@ -40,7 +43,11 @@ public abstract class PageTest : BunitContext
 
     protected static CancellationToken Stop => Xunit.TestContext.Current.CancellationToken;
 
+    private protected Store Whole => _store;
+
     private protected RigStore Store => _store.Rigs;
+
+    private protected GearShelf Shelf { get; }
 
     private protected StoreOpening Opening { get; }
 
@@ -58,7 +65,7 @@ public abstract class PageTest : BunitContext
     /// <summary>Another window on a rig that is kept.</summary>
     private protected async Task<RigView> ReopenAsync(Guid id)
     {
-        var bench = new RigBench(Store, new GearShelf(_store));
+        var bench = new RigBench(Store, Shelf);
         Assert.True(await bench.OpenAsync(id));
         return new RigView(bench);
     }

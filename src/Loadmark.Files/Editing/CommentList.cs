@@ -13,6 +13,13 @@ internal static class CommentList
         return Of(other).All(comments.Remove);
     }
 
+    /// <summary>Whether a text has every comment that another has and a third, which that came from, has not.</summary>
+    public static bool HoldsNew(string text, string other, string before)
+    {
+        var (comments, known) = (Of(text), Of(before));
+        return Of(other).Where(comment => !known.Remove(comment)).All(comments.Remove);
+    }
+
     private static List<string> Of(string text)
     {
         var comments = new List<string>();

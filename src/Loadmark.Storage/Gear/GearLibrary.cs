@@ -44,8 +44,9 @@ public sealed class GearLibrary
             {
                 // The count first: what comes in between is then told once more the next time, and never missed.
                 var now = await ReadStampAsync(context, cancellationToken);
-                var rows = await context.Gear.AsNoTracking().Where(gear => gear.Stamp > stamp).ToListAsync(cancellationToken);
-                return new GearNews(now, [.. rows.Select(KeptGear.Show)]);
+                var isAll = stamp < await ReadAsync(context, CountRow.Restored, cancellationToken);
+                var rows = await context.Gear.AsNoTracking().Where(gear => isAll || gear.Stamp > stamp).ToListAsync(cancellationToken);
+                return new GearNews(now, [.. rows.Select(KeptGear.Show)], isAll);
             },
             cancellationToken);
 
@@ -164,8 +165,10 @@ public sealed class GearLibrary
     internal static Task<GearRow?> FindRowAsync(StorageContext context, GearKind kind, string key, CancellationToken cancellationToken) =>
         context.Gear.FirstOrDefaultAsync(gear => gear.Kind == kind && gear.TagKey == key, cancellationToken);
 
-    private static async Task<long> ReadStampAsync(StorageContext context, CancellationToken cancellationToken) =>
-        await context.Counts.Where(count => count.Name == CountRow.Gear).Select(count => count.Value).FirstOrDefaultAsync(cancellationToken);
+    private static Task<long> ReadStampAsync(StorageContext context, CancellationToken cancellationToken) => ReadAsync(context, CountRow.Gear, cancellationToken);
+
+    private static async Task<long> ReadAsync(StorageContext context, string name, CancellationToken cancellationToken) =>
+        await context.Counts.Where(count => count.Name == name).Select(count => count.Value).FirstOrDefaultAsync(cancellationToken);
 
     private Task<GearOutcome> ChangeAsync(Guid id, long? revision, Func<KeptGear, StorageContext, CancellationToken, Task> change, CancellationToken cancellationToken, bool whileRemoved = false) =>
         _access.WriteAsync(

@@ -12,6 +12,7 @@ internal sealed class DatabaseFile
     /// <summary>How long a change waits for another program's, in milliseconds. SQLite itself waits, in steps of a few milliseconds.</summary>
     public const int PatienceMilliseconds = 5000;
 
+    private readonly Assembly? _migrations;
     private readonly PooledDbContextFactory<StorageContext> _contexts;
     private readonly string _connection;
 
@@ -22,6 +23,7 @@ internal sealed class DatabaseFile
     {
         Folder = System.IO.Path.GetFullPath(folder);
         Path = System.IO.Path.Combine(Folder, Store.FileName);
+        _migrations = migrations;
         _connection = new SqliteConnectionStringBuilder
         {
             DataSource = Path,
@@ -43,6 +45,9 @@ internal sealed class DatabaseFile
             .UseSqlite(connection, sqlite => sqlite.MigrationsAssembly(migrations ?? typeof(StorageContext).Assembly))
             .AddInterceptors(new ConnectionSettings())
             .Options;
+
+    /// <summary>A file of the same schema in another folder.</summary>
+    public DatabaseFile In(string folder) => new(folder, _migrations);
 
     public StorageContext NewContext() => _contexts.CreateDbContext();
 

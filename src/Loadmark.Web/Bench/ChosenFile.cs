@@ -9,14 +9,15 @@ public static class ChosenFile
 {
     /// <summary>The text of a file.</summary>
     /// <param name="file">The file. Its name is never used as a path.</param>
+    /// <param name="mostBytes">The largest file that is taken.</param>
     /// <param name="cancellation">Gives up.</param>
     /// <returns>The text; null where it is too large or not UTF-8.</returns>
-    public static async Task<string?> ReadTextAsync(IBrowserFile file, CancellationToken cancellation = default)
+    public static async Task<string?> ReadTextAsync(IBrowserFile file, int mostBytes = RigFileReader.MostBytes, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(file);
-        if (file.Size > RigFileReader.MostBytes)
+        if (file.Size > mostBytes)
             return null;
-        await using var stream = file.OpenReadStream(RigFileReader.MostBytes, cancellation);
+        await using var stream = file.OpenReadStream(mostBytes, cancellation);
         using var bytes = new MemoryStream();
         await stream.CopyToAsync(bytes, cancellation);
         try

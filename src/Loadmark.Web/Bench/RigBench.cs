@@ -16,6 +16,8 @@ namespace Loadmark.Web.Bench;
 /// <param name="shelf">The gear library; null where there is none, and then a rig that takes gear from it cannot be read.</param>
 public sealed class RigBench(RigStore store, GearShelf? shelf = null) : IDisposable
 {
+    private const string Removed = "This rig was removed in another window. Export it if you want to keep it.";
+
     /// <summary>How long an edit waits for the circuit to be solved before it shows without.</summary>
     private static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(40);
 
@@ -49,7 +51,10 @@ public sealed class RigBench(RigStore store, GearShelf? shelf = null) : IDisposa
     public string? Trouble { get; private set; }
 
     /// <summary>The rig as another window has kept it meanwhile; null unless both have edited it.</summary>
-    public StoredRig? Theirs { get; private set; }
+    public StoredRig? Theirs => Meeting?.Theirs;
+
+    /// <summary>What both have edited, and how it is to be settled; null unless both have.</summary>
+    public RigMeeting? Meeting { get; private set; }
 
     /// <summary>Whether the last edit had to write the file anew, so that comments in it are gone. Undo brings them back.</summary>
     public bool LostComments { get; private set; }
@@ -130,24 +135,55 @@ public sealed class RigBench(RigStore store, GearShelf? shelf = null) : IDisposa
     /// <summary>Tries again to keep what could not be kept.</summary>
     public Task RetryAsync() => Kept is null ? Task.CompletedTask : SaveAsync(_pending, null);
 
-    /// <summary>Settles that two windows have edited the rig: theirs counts.</summary>
-    public Task TakeTheirsAsync() => Theirs is { } theirs ? TakeAsync(theirs) : Task.CompletedTask;
+    /// <summary>Settles that two windows have edited the rig: theirs counts, and ours is one step back.</summary>
+    public Task TakeTheirsAsync() =>
+        Meeting is { Theirs: var theirs } ? SettleAsync("taking the other window's edit", theirs.Name, theirs.Text) : Task.CompletedTask;
 
     /// <summary>Settles that two windows have edited the rig: ours counts, and theirs is one step back.</summary>
     public Task KeepOursAsync() => Theirs is { } theirs ? SaveAsync(_pending, theirs.Revision) : Task.CompletedTask;
 
-    private async Task MoveAsync(Func<Guid, long, CancellationToken, Task<SaveOutcome>> move)
+    /// <summary>Settles that two windows have edited the rig: both count, as chosen; ours is one step back and theirs two.</summary>
+    /// <returns>Why they do not fit together, and nothing is changed; null when it is done.</returns>
+    public async Task<string?> MergeAsync()
     {
-        StoredRig? now = null;
+        if (Meeting is not { Merged: { } merged } meeting)
+            return null;
+        RigTextUpdate update;
+        try
+        {
+            update = meeting.Text();
+        }
+        catch (ArgumentException fault)
+        {
+            return fault.Message;
+        }
+
+        await SettleAsync("merging two windows' edits", merged.Rig.Name, update.Text);
+        LostComments = Meeting is null && !update.CommentsKept;
+        return null;
+    }
+
+    /// <summary>Keeps ours after theirs, so that it can be undone to, and then what was settled.</summary>
+    private async Task SettleAsync(string what, string name, string text)
+    {
+        var meeting = Meeting!;
+        StoredRig? settled = null;
         await _turn.WaitAsync();
         try
         {
-            if (Kept is not { } kept || Trouble is not null || Theirs is not null)
-                return;
-            var outcome = await move(kept.Id, kept.Revision, CancellationToken.None);
-            now = outcome.Rig;
-            if (now is null)
-                Complain("This rig was removed in another window. Export it if you want to keep it.");
+            var outcome = await store.SaveAsync(meeting.Theirs.Id, meeting.Theirs.Revision, Rig?.Name ?? Kept!.Name, meeting.Ours, _pending);
+            if (outcome is { State: SaveState.Saved, Rig: { } ours })
+            {
+                Kept = ours;
+                outcome = await store.SaveAsync(ours.Id, ours.Revision, name, text, what);
+            }
+
+            if (outcome is { State: SaveState.Saved })
+                settled = outcome.Rig;
+            else if (outcome is { State: SaveState.Conflict, Rig: { } third })
+                Meeting = meeting.With(meeting.Ours, third);
+            else
+                Complain(Removed);
         }
         catch (StorageException fault)
         {
@@ -158,8 +194,43 @@ public sealed class RigBench(RigStore store, GearShelf? shelf = null) : IDisposa
             _turn.Release();
         }
 
-        if (now is not null)
-            await TakeAsync(now);
+        if (settled is not null)
+            await TakeAsync(settled);
+        else
+            Changed?.Invoke(this, EventArgs.Empty);
+    }
+
+    private async Task MoveAsync(Func<Guid, long, CancellationToken, Task<SaveOutcome>> move)
+    {
+        StoredRig? now = null;
+        var wasElsewhere = false;
+        await _turn.WaitAsync();
+        try
+        {
+            if (Kept is not { } kept || Trouble is not null || Theirs is not null)
+                return;
+            var outcome = await move(kept.Id, kept.Revision, CancellationToken.None);
+            now = outcome.Rig;
+            wasElsewhere = outcome.State == SaveState.Conflict;
+            if (now is null)
+                Complain(Removed);
+        }
+        catch (StorageException fault)
+        {
+            Complain(fault.Message);
+        }
+        finally
+        {
+            _turn.Release();
+        }
+
+        if (now is null)
+            return;
+        await TakeAsync(now);
+        if (!wasElsewhere)
+            return;
+        Refusal = "This rig was changed elsewhere meanwhile. It is shown as it is kept now, and nothing was undone or redone.";
+        Changed?.Invoke(this, EventArgs.Empty);
     }
 
     private async Task KeepAsync(string what, string text, Rig rig)
@@ -185,13 +256,13 @@ public sealed class RigBench(RigStore store, GearShelf? shelf = null) : IDisposa
             switch (outcome)
             {
                 case { State: SaveState.Saved, Rig: { } now }:
-                    (Kept, Trouble, Theirs) = (now, null, null);
+                    (Kept, Trouble, Meeting) = (now, null, null);
                     break;
                 case { State: SaveState.Conflict, Rig: { } now }:
-                    Theirs = now;
+                    Meeting = Meeting?.With(text, now) ?? new RigMeeting(Kept.Text, text, now, _library);
                     break;
                 default:
-                    Complain("This rig was removed in another window. Export it if you want to keep it.");
+                    Complain(Removed);
                     return;
             }
         }
@@ -216,7 +287,7 @@ public sealed class RigBench(RigStore store, GearShelf? shelf = null) : IDisposa
 
     private async Task TakeAsync(StoredRig kept)
     {
-        (Kept, Text, Trouble, Theirs, LostComments, Refusal) = (kept, kept.Text, null, null, false, null);
+        (Kept, Text, Trouble, Meeting, LostComments, Refusal) = (kept, kept.Text, null, null, false, null);
         var reading = await ReadAsync(kept.Text);
         Errors = reading.Errors;
         if (reading.Rig is { } rig)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using Loadmark.Drawing.Svg;
 using Loadmark.Files;
@@ -37,6 +38,8 @@ public static class PageEndpoints
         routes.MapGet("/scene.css", static () => Results.Text(SvgStyle.PageCss("html.dark"), "text/css", Encoding.UTF8));
         routes.MapGet("/rig/{id:guid}/file", ExportAsync);
         routes.MapGet("/rig/{id:guid}/loads.csv", ExportLoadsAsync);
+        routes.MapGet("/backup", BackUpAsync);
+        routes.MapGearExports();
         routes.MapRazorComponents<App>().AddInteractiveServerRenderMode(static (ServerComponentsEndpointOptions options) =>
             options.ContentSecurityFrameAncestorsPolicy = null); // said by AnswerHeaders, for every answer
         return routes;
@@ -57,6 +60,24 @@ public static class PageEndpoints
 
         // The mark at the start tells spreadsheets that it is UTF-8.
         return Download(context, "\uFEFF" + LoadTable.Write(rig.Loads), "text/csv", FileNameOf(rig.Name) + ".loads.csv");
+    }
+
+    /// <summary>All that is kept, in one file. Restoring is by command only: it takes the place of everything, in every window.</summary>
+    private static async Task<IResult> BackUpAsync(Store store, TimeProvider clock, HttpContext context)
+    {
+        context.Response.Headers[HeaderNames.CacheControl] = "no-store";
+        var folder = new TemporaryFolder();
+        context.Response.RegisterForDispose(folder);
+        try
+        {
+            var backup = await store.Copies.BackUpAsync(Path.Combine(folder.Path, "backup.db"), cancellationToken: context.RequestAborted);
+            var name = string.Create(CultureInfo.InvariantCulture, $"loadmark-{clock.GetLocalNow():yyyyMMdd-HHmm}.db");
+            return Results.File(backup.File, "application/vnd.sqlite3", name);
+        }
+        catch (StorageException fault)
+        {
+            return Results.Text(fault.Message, "text/plain", Encoding.UTF8, StatusCodes.Status503ServiceUnavailable);
+        }
     }
 
     private static IResult Download(HttpContext context, string text, string type, string name)

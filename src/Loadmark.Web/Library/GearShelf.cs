@@ -25,7 +25,7 @@ public sealed class GearShelf(Store store) : IDisposable
                 return _now;
             var isOther = stamp < _now.Stamp;
             var news = await store.Gear.NewsAsync(isOther ? 0 : _now.Stamp, cancellationToken);
-            if (isOther)
+            if (isOther || news.IsAll)
                 _gear.Clear();
             foreach (var gear in news.Gear)
                 Put(gear);

@@ -22,6 +22,9 @@ public sealed class GearSnapshot : IGearLookup
         _index = new Lazy<TextIndex>(() => new TextIndex([.. Gear.Select(static one => new IndexedText(one.Tag, [one.Name, string.Join(' ', one.Stored.Content.Words.Items), one.Stored.Content.Label]))]));
     }
 
+    /// <summary>A library with nothing in it.</summary>
+    public static GearSnapshot Empty { get; } = new(0, []);
+
     /// <summary>The library's count of changes at that moment.</summary>
     public long Stamp { get; }
 

@@ -41,6 +41,11 @@ internal sealed class CommandLine
     private readonly Option<bool> _noBrowser = new("--no-browser");
     private readonly Option<string> _log = new("--log");
     private readonly Option<bool> _logContent = new("--log-content");
+    private readonly Command _backup = new("backup");
+    private readonly Command _restore = new("restore");
+    private readonly Argument<string[]> _backedUp = new("FILE") { Arity = ArgumentArity.ZeroOrMore };
+    private readonly Argument<string[]> _restored = new("FILE") { Arity = ArgumentArity.ZeroOrMore };
+    private readonly Option<bool> _force = new("--force");
     private readonly Option<bool> _json = new("--json") { Recursive = true };
     private readonly Option<bool> _help = new("--help", "-h") { Recursive = true };
     private readonly Option<bool> _version = new("--version");
@@ -79,6 +84,11 @@ internal sealed class CommandLine
         _root.Add(_buy);
         _root.Add(_check);
         _root.Add(_read);
+        _backup.Add(_backedUp);
+        _backup.Add(_force);
+        _restore.Add(_restored);
+        _root.Add(_backup);
+        _root.Add(_restore);
         _root.Add(_data);
         _root.Add(_port);
         _root.Add(_noBrowser);
@@ -90,9 +100,9 @@ internal sealed class CommandLine
     }
 
     /// <summary>The names of the commands.</summary>
-    public static IReadOnlyList<string> CommandNames { get; } = ["check", "plan", "buy", "settle", "startup", "netlist", "read", "gear", "rigs", "help"];
+    public static IReadOnlyList<string> CommandNames { get; } = ["check", "plan", "buy", "settle", "startup", "netlist", "read", "backup", "restore", "gear", "rigs", "help"];
 
-    private static IReadOnlyList<string> OptionNames { get; } = ["--json", "--only", "--write", "--prices", "--room", "--all", "--startup", "--csv", "--spread", "--seed", "--out", "--steady", "--data", "--port", "--no-browser", "--log", "--log-content", .. LibraryLine.OptionNames, "--help", "--version"];
+    private static IReadOnlyList<string> OptionNames { get; } = ["--json", "--only", "--write", "--prices", "--room", "--all", "--startup", "--csv", "--spread", "--seed", "--out", "--steady", "--force", "--data", "--port", "--no-browser", "--log", "--log-content", .. LibraryLine.OptionNames, "--help", "--version"];
 
     /// <summary>Reads what was typed after the program's name.</summary>
     public Request Parse(IReadOnlyList<string> typed)
@@ -141,6 +151,11 @@ internal sealed class CommandLine
             Topic.Netlist when parsed.GetValue(_netlisted) is [var rig] =>
                 new Request.Netlist(rig, parsed.GetValue(_out), parsed.GetResult(_steady) is { Implicit: false }),
             Topic.Netlist => new Request.Wrong(topic, "netlist needs the path of one rig file."),
+            Topic.Backup when parsed.GetValue(_backedUp) is [{ Length: > 0 } file] =>
+                new Request.Backup(file, parsed.GetResult(_force) is { Implicit: false }, json),
+            Topic.Backup => new Request.Wrong(topic, "backup needs the name of one file to write to."),
+            Topic.Restore when parsed.GetValue(_restored) is [{ Length: > 0 } file] => new Request.Restore(file, json),
+            Topic.Restore => new Request.Wrong(topic, "restore needs the name of one backup."),
             Topic.Gear or Topic.Rigs => _library.Read(parsed, topic, json),
             _ when json => new Request.Wrong(topic, "the page answers in a browser, not in JSON."),
             _ => Page(parsed),
@@ -172,6 +187,8 @@ internal sealed class CommandLine
         "settle" => Topic.Settle,
         "startup" => Topic.StartUp,
         "netlist" => Topic.Netlist,
+        "backup" => Topic.Backup,
+        "restore" => Topic.Restore,
         "gear" => Topic.Gear,
         "rigs" => Topic.Rigs,
         _ => Topic.Program,

@@ -75,6 +75,10 @@ internal static class LoadmarkCommand
                 return new AffectedCommand(around).Run(asked);
             case Request.Read asked:
                 return new ReadCommand(around).Run(asked);
+            case Request.Backup asked:
+                return new BackupCommand(around).Run(asked);
+            case Request.Restore asked:
+                return new BackupCommand(around).Run(asked);
             case Request.Wrong wrong:
                 around.Error.WriteLine($"loadmark: {SafeText.Neutral(wrong.Complaint)}");
                 around.Error.WriteLine(wrong.Topic == Topic.Program ? "See loadmark --help." : $"See loadmark {Name(wrong.Topic)} --help.");

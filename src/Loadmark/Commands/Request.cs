@@ -61,6 +61,17 @@ internal abstract record Request
     /// <param name="Steady">Whether for the steady state; else for the first seconds.</param>
     internal sealed record Netlist(string Rig, string? Out, bool Steady) : Request;
 
+    /// <summary>Copy all that is kept to a file.</summary>
+    /// <param name="File">The file as typed.</param>
+    /// <param name="Force">Whether a file of that name is replaced.</param>
+    /// <param name="Json">Whether to answer in JSON.</param>
+    internal sealed record Backup(string File, bool Force, bool Json) : Request;
+
+    /// <summary>Put a backup in the place of all that is kept.</summary>
+    /// <param name="File">The backup as typed.</param>
+    /// <param name="Json">Whether to answer in JSON.</param>
+    internal sealed record Restore(string File, bool Json) : Request;
+
     /// <summary>List gear of the library.</summary>
     /// <param name="Words">What to look for; empty for all.</param>
     /// <param name="Kind">Only gear of this kind; null for all.</param>

@@ -27,6 +27,12 @@ internal enum Topic
     /// <summary>The netlist command.</summary>
     Netlist,
 
+    /// <summary>The backup command.</summary>
+    Backup,
+
+    /// <summary>The restore command.</summary>
+    Restore,
+
     /// <summary>The commands about the gear library.</summary>
     Gear,
 

@@ -31,6 +31,12 @@ internal static class HelpPage
             case Topic.Netlist:
                 SimulationHelp.WriteNetlist(sheet);
                 break;
+            case Topic.Backup:
+                CopyHelp.WriteBackup(sheet);
+                break;
+            case Topic.Restore:
+                CopyHelp.WriteRestore(sheet);
+                break;
             case Topic.Gear:
                 LibraryHelp.WriteGear(sheet);
                 break;
@@ -60,6 +66,8 @@ internal static class HelpPage
         Entry(sheet, "loadmark startup RIG", "Does it all come up, and stay up?");
         Entry(sheet, "loadmark netlist RIG", "The same circuit for any SPICE program.");
         Entry(sheet, "loadmark read TEXT", "What does this nameplate say?");
+        Entry(sheet, "loadmark backup FILE", "All that is kept, in one file.");
+        Entry(sheet, "loadmark restore FILE", "A backup in the place of all that is kept.");
         Entry(sheet, "loadmark gear COMMAND", "The gear library: list, show, add, measure, import, export.");
         Entry(sheet, "loadmark rigs COMMAND", "The rigs that are kept: list, import, export, affected.");
         sheet.BlankLine();

@@ -62,6 +62,39 @@ internal static class RigPages
         return string.Join('/', new Uri(page.Url).AbsolutePath.Split('/').Take(3));
     }
 
+    /// <summary>Fills the gear library from a file, and opens one piece with a reading, a change and a rig that it means something to.</summary>
+    /// <returns>The address of the piece.</returns>
+    public static async Task<string> FillLibraryAsync(this IPage page)
+    {
+        await page.GotoAsync("/gear");
+        await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Gear library" })).ToBeVisibleAsync();
+        await page.WaitForFilesAsync();
+        var file = "loads:\n  OD-03: { name: Left of the pair, label: \"9V DC 12mA centre negative\", words: [drives] }\n  DL-02: { name: Delay with the long tail, label: 9V DC 300mA }\n  BAD-1: { colour: red }\nsupplies:\n  brick: { outlets: { 1: 9 V 150 mA, 2: 9 V 500 mA } }\nleads:\n  long chain: { type: daisy chain, plugs: 5 }\n"u8.ToArray();
+        await page.GetByLabel("Choose a file").SetInputFilesAsync(new FilePayload { Name = "library.yaml", MimeType = "application/yaml", Buffer = file });
+        var take = page.GetByRole(AriaRole.Button, new() { NameRegex = new System.Text.RegularExpressions.Regex("^Take [0-9]+ into the library$", System.Text.RegularExpressions.RegexOptions.None, TimeSpan.FromSeconds(1)) });
+        await Expect(take).ToBeVisibleAsync();
+        if (await take.IsEnabledAsync())
+        {
+            await take.ClickAsync();
+            await Expect(page.Locator(".import")).ToContainTextAsync(" added");
+        }
+
+        await page.Locator(".import").GetByRole(AriaRole.Button).Last.ClickAsync();
+        await Expect(page.Locator(".gearrows li")).Not.ToHaveCountAsync(0);
+        return "/" + (await page.GetByRole(AriaRole.Link, new() { Name = "OD-03", Exact = true }).GetAttributeAsync("href"))!.TrimStart('/');
+    }
+
+    /// <summary>Opens a piece of the library and does to it what can be done.</summary>
+    public static async Task OpenGearAsync(this IPage page, string address)
+    {
+        await page.GotoAsync(address);
+        await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Measured draws" })).ToBeVisibleAsync();
+        await page.GetByLabel("Reading", new() { Exact = true }).FillAsync("11.5 mA");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Add the reading" }).ClickAsync();
+        await Expect(page.Locator("tbody tr")).Not.ToHaveCountAsync(0);
+        await Expect(page.GetByText("one reading").Or(page.GetByText("mean of")).First).ToBeVisibleAsync();
+    }
+
     /// <summary>The verdict in the bar, once it is there.</summary>
     public static ILocator Verdict(this IPage page) => page.Locator(".bar .verdict .sev");
 

@@ -20,6 +20,15 @@ internal static class Child
             case ["read-only", var folder]:
                 await ReadOnlyAsync(folder);
                 return 0;
+            case ["restore", var folder, var backup]:
+                await RestoreAsync(folder, backup);
+                return 0;
+            case ["copies-full", var folder]:
+                await ChildCopies.FullAsync(folder);
+                return 0;
+            case ["copies-read-only", var folder]:
+                await ChildCopies.ReadOnlyAsync(folder);
+                return 0;
             default:
                 return 2;
         }
@@ -107,7 +116,15 @@ internal static class Child
         await OpenAsync(Path.Combine(folder, "deeper"));
     }
 
-    private static void Say(string line)
+    private static async Task RestoreAsync(string folder, string backup)
+    {
+        var copies = new StoreCopies(folder, TimeProvider.System);
+        Say("starting");
+        await copies.RestoreAsync(backup);
+        Say("restored");
+    }
+
+    internal static void Say(string line)
     {
         Console.WriteLine(line);
         Console.Out.Flush();

@@ -36,7 +36,82 @@ public sealed class BenchNoticesTests : PageTest
         part.WaitForAssertion(() => Assert.Contains("another window", part.Find("[role=alert]").TextContent, StringComparison.Ordinal));
         await part.FindAll("button").First(button => button.TextContent == "Take the other window's").ClickAsync(new());
         Assert.Equal("Theirs", view.Rig.Name);
+        await view.Bench.UndoAsync();
+        Assert.Equal("Ours", view.Rig.Name);
         part.WaitForAssertion(() => Assert.Empty(part.FindAll(".notice")));
+    }
+
+    [Fact]
+    public async Task Two_edits_are_told_side_by_side_and_merged_as_chosen()
+    {
+        var view = await OpenAsync(Rigs.Small);
+        var part = Show<BenchNotices>(view);
+        var other = (await ReopenAsync(view.Bench.Kept!.Id)).Bench;
+        await other.EditTextAsync("theirs", other.Text.Replace("9V DC 12mA", "9V DC 20mA", StringComparison.Ordinal).Replace("Pier Theatre", "Pier", StringComparison.Ordinal));
+        await view.Bench.EditTextAsync("ours", view.Bench.Text.Replace("9V DC 12mA", "9V DC 15mA", StringComparison.Ordinal).Replace("# the loads", "# the loads, counted", StringComparison.Ordinal));
+        part.WaitForAssertion(() => Assert.Equal(2, part.FindAll(".told").Count));
+        Assert.Contains("OD-03, Label, as printed: 9V DC 12mA centre negative 5.5x2.1 became 9V DC 15mA", part.FindAll(".told")[0].TextContent, StringComparison.Ordinal);
+        Assert.Contains("Name of the rig: Pier Theatre became Pier", part.FindAll(".told")[1].TextContent, StringComparison.Ordinal);
+
+        AngleSharp.Dom.IElement Merge() => part.FindAll("button").First(static button => button.TextContent == "Keep both edits");
+        Assert.True(Merge().HasAttribute("disabled"));
+        await part.FindAll("fieldset input")[1].ChangeAsync(new() { Value = "on" });
+        Assert.False(Merge().HasAttribute("disabled"));
+        await Merge().ClickAsync(new());
+        part.WaitForAssertion(() => Assert.Empty(part.FindAll(".merge")));
+        Assert.Equal("Pier", view.Rig.Name);
+        Assert.Contains("9V DC 20mA", view.Bench.Text, StringComparison.Ordinal);
+        Assert.Contains("# the loads, counted", view.Bench.Text, StringComparison.Ordinal);
+        Assert.False(view.Bench.LostComments);
+        await view.Bench.UndoAsync();
+        Assert.Equal(("Pier Theatre", "9V DC 15mA centre negative 5.5x2.1"), (view.Rig.Name, view.Rig.Loads[0].Label!.Text));
+        await view.Bench.UndoAsync();
+        Assert.Equal(("Pier", "9V DC 20mA centre negative 5.5x2.1"), (view.Rig.Name, view.Rig.Loads[0].Label!.Text));
+    }
+
+    [Fact]
+    public async Task Two_edits_that_do_not_fit_say_so_and_change_nothing()
+    {
+        var view = await OpenAsync(Rigs.Small);
+        var part = Show<BenchNotices>(view);
+        var other = (await ReopenAsync(view.Bench.Kept!.Id)).Bench;
+        await other.EditTextAsync("theirs", other.Text.Replace("9 V DC 500 mA; 18 V DC 250 mA", "9 V DC 500 mA", StringComparison.Ordinal));
+        await view.Bench.EditTextAsync("ours", view.Bench.Text.Replace("at: 9 V, to: DL-02", "at: 18 V, to: PR-02", StringComparison.Ordinal));
+        part.WaitForAssertion(() => Assert.Single(part.FindAll(".merge")));
+        await part.FindAll("button").First(static button => button.TextContent == "Keep both edits").ClickAsync(new());
+        part.WaitForAssertion(() => Assert.Contains("do not fit together", part.Find(".merge .wrong").TextContent, StringComparison.Ordinal));
+        Assert.Contains("at: 18 V, to: PR-02", view.Bench.Text, StringComparison.Ordinal);
+        Assert.NotNull(view.Bench.Meeting);
+    }
+
+    [Fact]
+    public async Task A_rig_that_was_restored_from_a_backup_is_told_at_the_next_edit()
+    {
+        var view = await OpenAsync(Rigs.Small);
+        var part = Show<BenchNotices>(view);
+        var backup = Path.Combine(Path.GetDirectoryName(Kept)!, "backup.db");
+        await Whole.Copies.BackUpAsync(backup, cancellationToken: Stop);
+        await view.Bench.EditAsync("later", view.Rig with { Name = "Later" });
+        await Whole.Copies.RestoreAsync(backup, Stop);
+        await view.Bench.EditAsync("headroom", view.Rig with { Headroom = 0.3m });
+        part.WaitForAssertion(() => Assert.Single(part.FindAll(".merge")));
+        Assert.Equal(("Later", "Pier Theatre"), (view.Rig.Name, view.Bench.Theirs!.Name));
+        await view.Bench.KeepOursAsync();
+        Assert.Null(view.Bench.Meeting);
+        await view.Bench.UndoAsync();
+        Assert.Equal(("Pier Theatre", null), (view.Rig.Name, view.Rig.Headroom));
+    }
+
+    [Fact]
+    public async Task Undo_after_another_window_s_edit_says_that_nothing_was_undone()
+    {
+        var view = await OpenAsync(Rigs.Small);
+        await view.Bench.EditAsync("ours", view.Rig with { Name = "Ours" });
+        var other = (await ReopenAsync(view.Bench.Kept!.Id)).Bench;
+        await other.EditAsync("theirs", other.Rig! with { Headroom = 0.2m });
+        await view.Bench.UndoAsync();
+        Assert.Equal(("Ours", 0.2m), (view.Rig.Name, view.Rig.Headroom));
+        Assert.Contains("nothing was undone", view.Bench.Refusal, StringComparison.Ordinal);
     }
 
     [Fact]

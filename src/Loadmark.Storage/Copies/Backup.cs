@@ -1,0 +1,89 @@
+using Loadmark.Storage.Sqlite;
+using Microsoft.Data.Sqlite;
+
+namespace Loadmark.Storage.Copies;
+
+/// <summary>Copies the database to a file that the user names, while others may be using it.</summary>
+internal sealed class Backup(DatabaseFile file)
+{
+    /// <summary>Writes it.</summary>
+    /// <param name="target">The file's full path.</param>
+    /// <param name="overwrite">Whether one of that name is replaced.</param>
+    /// <exception cref="StorageException">No backup was written; a file of that name is as it was.</exception>
+    public BackupReport Write(string target, bool overwrite)
+    {
+        if (Directory.Exists(target))
+            throw CopyFaults.TargetIsFolder(target);
+        if (!File.Exists(file.Path))
+            throw CopyFaults.NothingKept(file.Path);
+        if (File.Exists(target) && !overwrite)
+            throw CopyFaults.TargetExists(target);
+
+        string? aside = null;
+        try
+        {
+            using var source = Open(ref aside);
+            CheckOurs(source);
+            var (rigs, unreadable) = CopyWriter.Write(source, target, overwrite, part => CheckPlace(target, part));
+            return new BackupReport(target, rigs, unreadable, new FileInfo(target).Length);
+        }
+        catch (IOException) when (!overwrite && File.Exists(target))
+        {
+            throw CopyFaults.TargetExists(target);
+        }
+        catch (Exception fault) when (MediumFaults.KindOf(fault) is { } kind)
+        {
+            throw CopyFaults.WhileBackingUp(kind, file.Path, target, fault);
+        }
+        finally
+        {
+            if (aside is not null)
+                Directory.Delete(aside, recursive: true);
+        }
+    }
+
+    /// <summary>
+    /// Over a connection like any other. Where the disk has become read-only SQLite cannot open the database, as it needs to put files
+    /// beside it: nobody can be writing then, and bytes that are copied are what was kept.
+    /// </summary>
+    private SqliteConnection Open(ref string? aside)
+    {
+        SqliteConnection? connection = null;
+        try
+        {
+            connection = file.NewPlainConnection();
+            connection.Column("SELECT name FROM sqlite_master LIMIT 1");
+            return connection;
+        }
+        catch (SqliteException fault) when (MediumFaults.KindOf(fault) == StoreFault.NotWritable)
+        {
+            connection?.Dispose();
+            aside = Directory.CreateTempSubdirectory("loadmark-backup-").FullName;
+            DatabaseFiles.Copy(file.Path, Path.Combine(aside, Store.FileName));
+            return file.In(aside).NewPlainConnection();
+        }
+    }
+
+    private void CheckOurs(SqliteConnection source)
+    {
+        using var context = file.NewContext();
+        var fault = Schema.AppliedTo(source) switch
+        {
+            null or [] => StoreFault.NotADatabase,
+            { } applied when new Schema(context).IsNewerThanProgram(applied) => StoreFault.NewerSchema,
+            _ => (StoreFault?)null,
+        };
+        if (fault is { } kind)
+            throw MediumFaults.WhileOpening(kind, file.Path, cause: null);
+    }
+
+    /// <summary>
+    /// Never over the database itself, whatever links lead there: the unfinished file shows whether its folder is the database's.
+    /// </summary>
+    private void CheckPlace(string target, string part)
+    {
+        var isSameFolder = File.Exists(Path.Combine(file.Folder, Path.GetFileName(part)));
+        if (isSameFolder && Path.GetFileName(target).StartsWith(Store.FileName, StringComparison.OrdinalIgnoreCase))
+            throw CopyFaults.TargetIsDatabase(target);
+    }
+}

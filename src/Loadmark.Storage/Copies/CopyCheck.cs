@@ -1,0 +1,53 @@
+using System.Globalization;
+using Loadmark.Storage.History;
+using Loadmark.Storage.Sqlite;
+using Microsoft.Data.Sqlite;
+
+namespace Loadmark.Storage.Copies;
+
+/// <summary>Whether a database is ours and whole.</summary>
+internal static class CopyCheck
+{
+    /// <summary>Checks that SQLite finds no fault.</summary>
+    /// <exception cref="InvalidDataException">It is damaged.</exception>
+    public static void CheckPages(SqliteConnection connection)
+    {
+        var said = connection.Column("PRAGMA integrity_check(10)");
+        if (said is not ["ok"])
+            throw new InvalidDataException(string.Join('\n', said));
+    }
+
+    /// <summary>
+    /// How many rigs have a text that does not unpack. SQLite keeps no checksums, so its own check does not see such damage; it is no reason
+    /// to leave all others without a backup.
+    /// </summary>
+    public static int CountUnreadable(SqliteConnection connection)
+    {
+        var count = 0;
+        using var command = connection.CreateCommand();
+        command.CommandText = "SELECT Text FROM Rigs";
+        using var reader = command.ExecuteReader();
+        while (reader.Read())
+            count += Unpacks(reader.GetValue(0)) ? 0 : 1;
+        return count;
+    }
+
+    /// <summary>How many rigs there are, removed ones not counted.</summary>
+    public static int CountRigs(SqliteConnection connection) =>
+        int.Parse(connection.Column("SELECT CAST(COUNT(*) AS TEXT) FROM Rigs WHERE Removed IS NULL").Single(), CultureInfo.InvariantCulture);
+
+    private static bool Unpacks(object packed)
+    {
+        try
+        {
+            if (packed is not byte[] bytes)
+                return false;
+            TextPacking.Unpack(bytes);
+            return true;
+        }
+        catch (InvalidDataException)
+        {
+            return false;
+        }
+    }
+}

@@ -1,0 +1,53 @@
+namespace Loadmark.Storage.Copies;
+
+/// <summary>Why a backup was not written or not restored, in words for the user: what is wrong and what to do.</summary>
+internal static class CopyFaults
+{
+    public static StorageException TargetExists(string target) =>
+        new(StoreFault.AlreadyThere, $"There is a file {target} already. No backup was written. Choose another name, or ask for it to be replaced.");
+
+    public static StorageException TargetIsFolder(string target) =>
+        new(StoreFault.AlreadyThere, $"{target} is a folder. No backup was written. Name a file in it.");
+
+    public static StorageException TargetIsDatabase(string target) =>
+        new(StoreFault.AlreadyThere, $"{target} is a file of the database itself. No backup was written. Choose another name or folder.");
+
+    public static StorageException NothingKept(string database) =>
+        new(StoreFault.NotThere, $"There are no kept rigs in {database}. No backup was written. Name the folder that they are in.");
+
+    public static StorageException NoSuchBackup(string path) =>
+        new(StoreFault.NotThere, $"There is no file {path}. Nothing was restored.");
+
+    public static StorageException WhileBackingUp(StoreFault fault, string database, string target, Exception cause) =>
+        cause as StorageException ?? new StorageException(fault, fault switch
+        {
+            StoreFault.NotWritable => $"{target} cannot be written. No backup was written. Check that its folder is there, its rights, and that its disk is not read-only.",
+            StoreFault.DiskFull => $"The disk of {target} is full. No backup was written. Free some space there or choose another disk.",
+            StoreFault.Damaged or StoreFault.NotADatabase => $"{database} is damaged. No backup was written. Put an earlier backup in its place.",
+            StoreFault.Busy => $"Another program is keeping {database} to itself. No backup was written. Try again; if it stays so, close that program.",
+            _ => $"The disk of {target} failed. No backup was written. Check that disk, and choose another meanwhile.",
+        }, cause);
+
+    /// <summary>Faults of the file that is to be restored.</summary>
+    public static StorageException OfBackup(StoreFault fault, string path, Exception? cause) =>
+        new(fault, fault switch
+        {
+            StoreFault.NotADatabase => $"{path} is not a backup of Loadmark. Nothing was restored.",
+            StoreFault.Damaged => $"{path} is damaged. Nothing was restored. Take an earlier backup.",
+            StoreFault.NewerSchema => $"{path} was written by a newer version of Loadmark. Nothing was restored. Use that version.",
+            StoreFault.NotWritable => $"{path} cannot be read. Nothing was restored. Check its rights.",
+            StoreFault.DiskFull => $"The disk for temporary files is full, and {path} is checked there first. Nothing was restored. Free some space.",
+            _ => $"The disk of {path} failed. Nothing was restored. Check that disk.",
+        }, cause);
+
+    /// <summary>Faults of the database that is to be replaced.</summary>
+    public static StorageException WhileRestoring(StoreFault fault, string database, Exception cause) =>
+        cause as StorageException ?? new StorageException(fault, fault switch
+        {
+            StoreFault.DiskFull => $"The disk of {database} is full. Nothing was restored; what was kept before is there still. Free some space, then try again.",
+            StoreFault.NotWritable => $"{database} cannot be written. Nothing was restored. Check the folder's rights and that its disk is not read-only.",
+            StoreFault.Busy => $"Another program is keeping {database} to itself. Nothing was restored. Try again; if it stays so, close that program.",
+            StoreFault.Damaged or StoreFault.NotADatabase => $"{database} is damaged. Nothing was restored. Close Loadmark, move the file away together with those whose names begin the same, then restore again.",
+            _ => $"The disk of {database} failed. Nothing was restored. Check the disk.",
+        }, cause);
+}

@@ -1,0 +1,68 @@
+using System.Globalization;
+using Loadmark.Storage.Sqlite;
+using Microsoft.Data.Sqlite;
+
+namespace Loadmark.Storage.Copies;
+
+/// <summary>Writes a copy of a database to a file of its own: whole and checked, or not at all.</summary>
+internal static class CopyWriter
+{
+    /// <summary>What the name of a copy ends with until it is whole.</summary>
+    public const string Unfinished = ".part";
+
+    /// <summary>Copies over a connection, as the database is at one moment; who writes meanwhile does not wait.</summary>
+    /// <param name="source">The database.</param>
+    /// <param name="target">The file; its folder is there.</param>
+    /// <param name="overwrite">Whether one of that name is replaced.</param>
+    /// <param name="allowed">Looks at the unfinished file's path, before anything is written to it, and throws where it must not be there.</param>
+    /// <returns>How many rigs are in it, and how many of those cannot be read.</returns>
+    public static (int Rigs, int Unreadable) Write(SqliteConnection source, string target, bool overwrite, Action<string>? allowed = null)
+    {
+        var part = PrivateFile.MakeNew(target, Unfinished);
+        try
+        {
+            allowed?.Invoke(part);
+            (int Rigs, int Unreadable) counts;
+            using (var copy = Open(part))
+            {
+                source.BackupDatabase(copy);
+
+                // One file, with nothing beside it that would have to be carried along.
+                copy.Run("PRAGMA journal_mode = DELETE");
+                CopyCheck.CheckPages(copy);
+                counts = (CopyCheck.CountRigs(copy), CopyCheck.CountUnreadable(copy));
+            }
+
+            File.Move(part, target, overwrite);
+            return counts;
+        }
+        finally
+        {
+            DatabaseFiles.Delete(part);
+        }
+    }
+
+    /// <summary>Copies a database that is about to be changed to a file beside it, whose name says when and before what.</summary>
+    /// <param name="file">The database.</param>
+    /// <param name="before">What it is about to go through: "upgrade".</param>
+    /// <param name="now">When.</param>
+    /// <returns>The copy's path.</returns>
+    public static string WriteBeside(DatabaseFile file, string before, DateTimeOffset now)
+    {
+        var stem = Path.Combine(file.Folder, string.Create(CultureInfo.InvariantCulture, $"loadmark-before-{before}-{now:yyyyMMdd'T'HHmmss}"));
+        var path = $"{stem}.db";
+        for (var more = 2; File.Exists(path); more++)
+            path = $"{stem}-{more}.db";
+        using var source = file.NewPlainConnection();
+        Write(source, path, overwrite: false);
+        return path;
+    }
+
+    private static SqliteConnection Open(string path)
+    {
+        var connection = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = path, Pooling = false }.ToString());
+        connection.Open();
+        connection.Run(ConnectionSettings.Text);
+        return connection;
+    }
+}

@@ -1,0 +1,30 @@
+namespace Loadmark.Storage.Copies;
+
+/// <summary>A database's file with those that SQLite puts beside it while it is in use.</summary>
+internal static class DatabaseFiles
+{
+    private const string WriteAhead = "-wal";
+    private const string Shared = "-shm";
+    private const string Rollback = "-journal";
+
+    /// <summary>Whether some program may have the database open.</summary>
+    public static bool MayBeInUse(string path) => File.Exists(path + Shared);
+
+    /// <summary>Copies the file, with what of it is still in the files beside it, byte by byte. For databases that nobody has open.</summary>
+    public static void Copy(string from, string to)
+    {
+        File.Copy(from, to);
+        foreach (var beside in (ReadOnlySpan<string>)[WriteAhead, Rollback])
+        {
+            if (File.Exists(from + beside))
+                File.Copy(from + beside, to + beside);
+        }
+    }
+
+    /// <summary>Deletes all of them.</summary>
+    public static void Delete(string path)
+    {
+        foreach (var beside in (ReadOnlySpan<string>)["", WriteAhead, Shared, Rollback])
+            File.Delete(path + beside);
+    }
+}

@@ -1,0 +1,38 @@
+using System.Globalization;
+using Loadmark.Storage.Copies;
+
+namespace Loadmark.Sheets;
+
+/// <summary>What became of a backup.</summary>
+internal static class CopyPage
+{
+    /// <summary>Writes a backup's report.</summary>
+    public static void Write(Sheet sheet, BackupReport report)
+    {
+        sheet.Put("Backed up ", Ink.Strong).Wrap($"{Rigs(report.Rigs)} to {report.File} ({Size(report.Bytes)}). The copy was checked and is whole.", 0).EndLine();
+        WriteUnreadable(sheet, report.Unreadable);
+    }
+
+    /// <summary>Writes the report of restoring.</summary>
+    public static void Write(Sheet sheet, RestoreReport report)
+    {
+        var older = report.WasOlder ? " An older version of Loadmark wrote it; it was brought forward." : "";
+        sheet.Put("Restored ", Ink.Strong).Wrap($"{Rigs(report.Rigs)} from {report.File}.{older}", 0).EndLine();
+        if (report.Previous is { } previous)
+            sheet.Wrap($"What was kept before is in {previous}.", 0).EndLine();
+        sheet.Wrap("A page that is open on a rig is told at its next edit.", 0).EndLine();
+        WriteUnreadable(sheet, report.Unreadable);
+    }
+
+    private static void WriteUnreadable(Sheet sheet, int count)
+    {
+        if (count > 0)
+            sheet.Wrap($"{Rigs(count)} in it cannot be read: the database was damaged before. An earlier backup may have them whole.", 0).EndLine();
+    }
+
+    private static string Rigs(int count) => count == 1 ? "1 rig" : $"{count.ToString(CultureInfo.InvariantCulture)} rigs";
+
+    private static string Size(long bytes) => bytes < 1_000_000
+        ? string.Create(CultureInfo.InvariantCulture, $"{bytes / 1e3:0} kB")
+        : string.Create(CultureInfo.InvariantCulture, $"{bytes / 1e6:0.0} MB");
+}

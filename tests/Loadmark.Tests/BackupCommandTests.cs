@@ -1,0 +1,92 @@
+using System.Text;
+using System.Text.Json;
+using Loadmark.Commands;
+using Loadmark.Hosting;
+using Loadmark.Storage;
+
+namespace Loadmark.Tests;
+
+/// <summary>Backups and restoring from the command line, over a folder that a page is using.</summary>
+public sealed class BackupCommandTests : IDisposable
+{
+    private readonly string _root = Directory.CreateTempSubdirectory("loadmark-commands-").FullName;
+    private readonly CancellationToken _token = TestContext.Current.CancellationToken;
+
+    private string Data => Path.Combine(_root, "kept");
+
+    private string File => Path.Combine(_root, "monday.db");
+
+    public void Dispose() => Directory.Delete(_root, recursive: true);
+
+    [Fact]
+    public async Task What_is_kept_goes_to_a_file_and_comes_back_while_the_page_runs()
+    {
+        using var store = new Store(Data, TimeProvider.System);
+        await store.OpenAsync(_token);
+        var rig = await store.Rigs.AddAsync("rig", "rig: rig\n", _token);
+
+        var backed = Run("backup", File, "--data", Data);
+        Assert.Equal((ExitCode.Fine, ""), (backed.Code, backed.Error));
+        Assert.StartsWith("Backed up 1 rig to", backed.Output, StringComparison.Ordinal);
+        await store.Rigs.SaveAsync(rig.Id, rig.Revision, "rig", "rig: later\n", "edit", _token);
+
+        var restored = Run("restore", File, "--data", Data, "--json");
+        Assert.Equal((ExitCode.Fine, ""), (restored.Code, restored.Error));
+        using var answer = JsonDocument.Parse(restored.Output);
+        Assert.Equal(["file", "rigs", "unreadableRigs", "previous", "wasOlder"], answer.RootElement.EnumerateObject().Select(static key => key.Name));
+        Assert.True(System.IO.File.Exists(answer.RootElement.GetProperty("previous").GetString()));
+        Assert.Equal("rig: rig\n", (await store.Rigs.FindAsync(rig.Id, _token))!.Text);
+    }
+
+    [Fact]
+    public async Task A_file_that_is_there_is_replaced_with_force_only()
+    {
+        using var store = new Store(Data, TimeProvider.System);
+        await store.OpenAsync(_token);
+        await System.IO.File.WriteAllTextAsync(File, "a letter", _token);
+        var refused = Run("backup", File, "--data", Data, "--json");
+        Assert.Equal(ExitCode.Unreadable, refused.Code);
+        Assert.Contains("There is a file", refused.Error, StringComparison.Ordinal);
+        using (var answer = JsonDocument.Parse(refused.Output))
+            Assert.Equal("already-there", answer.RootElement.GetProperty("fault").GetString());
+
+        var forced = Run("backup", File, "--data", Data, "--json", "--force");
+        Assert.Equal(ExitCode.Fine, forced.Code);
+        using (var answer = JsonDocument.Parse(forced.Output))
+            Assert.Equal(["file", "rigs", "unreadableRigs", "bytes"], answer.RootElement.EnumerateObject().Select(static key => key.Name));
+    }
+
+    [Fact]
+    public void What_is_no_backup_is_refused()
+    {
+        var answer = Run("restore", File, "--data", Data);
+        Assert.Equal((ExitCode.Unreadable, $"loadmark: There is no file {File}. Nothing was restored.\n", ""), (answer.Code, answer.Error, answer.Output));
+        Assert.False(Directory.Exists(Data));
+    }
+
+    [Theory]
+    [InlineData("backup needs the name of one file to write to.", "backup")]
+    [InlineData("backup needs the name of one file to write to.", "backup", "")]
+    [InlineData("restore needs the name of one backup.", "restore", "a", "b")]
+    [InlineData("There is no option --froce. Did you mean --force?", "backup", "a", "--froce")]
+    public void A_command_line_that_cannot_be_read_says_why(string complaint, params string[] args)
+    {
+        var answer = Run(args);
+        Assert.Equal(ExitCode.Unreadable, answer.Code);
+        Assert.Equal($"loadmark: {complaint}\nSee loadmark {args[0]} --help.\n", answer.Error);
+    }
+
+    [Theory]
+    [InlineData("help-backup.txt", "backup")]
+    [InlineData("help-restore.txt", "restore")]
+    public void Help_pages(string expected, string command) => Expected.Matches(expected, Run("help", command).Output);
+
+    private static ProgramRun.Answer Run(params string[] args)
+    {
+        using var output = new MemoryStream();
+        using var error = new StringWriter { NewLine = "\n" };
+        var around = new Surroundings { Output = output, Error = error, Input = static () => TextReader.Null };
+        var code = LoadmarkCommand.Run(args, around, new Sources.RigFileSource(static _ => null, null), static (_, _) => throw new InvalidOperationException("No rig is checked here."));
+        return new ProgramRun.Answer(code, Encoding.UTF8.GetString(output.ToArray()), error.ToString());
+    }
+}
