@@ -12,6 +12,8 @@ public sealed partial class LeavingTests : IAsyncLifetime
 
     private static readonly TimeSpan Idle = TimeSpan.FromMilliseconds(30);
 
+    private static readonly TimeSpan MostAfter = TimeSpan.FromSeconds(3);
+
     private readonly string _folder = Directory.CreateTempSubdirectory("loadmark-leave-").FullName;
     private Process _process = null!;
     private Uri _address = null!;
@@ -56,7 +58,9 @@ public sealed partial class LeavingTests : IAsyncLifetime
         var answer = client.SendAsync(request, HttpCompletionOption.ResponseHeadersRead, leaving.Token);
 
         await Task.Delay(2000, Stop); // past what starting costs
-        var worked = await WorkInAsync(TimeSpan.FromSeconds(1));
+        var worked = TimeSpan.Zero;
+        for (var tries = 0; tries < 4 && worked < Busy; tries++)
+            worked = await WorkInAsync(TimeSpan.FromSeconds(1));
         Assert.True(worked >= Busy, $"It should be computing, and used {worked} of a second.");
         Assert.True(!answer.IsCompleted || accept.Length > 0, "It should still be computing.");
 
@@ -65,11 +69,15 @@ public sealed partial class LeavingTests : IAsyncLifetime
             (await answer).Dispose();
         else
             await Assert.ThrowsAnyAsync<OperationCanceledException>(() => answer);
-        // Within six seconds, when a plan would go on for seven and more; the runtime tidies up a little before it is quiet.
-        var after = TimeSpan.MaxValue;
-        for (var tries = 0; tries < 6 && after > Idle; tries++)
+        // Counted in processor time, since others use the machine too: a plan would use five seconds more, samples until their limit of 60 s.
+        var (after, used) = (TimeSpan.MaxValue, TimeSpan.Zero);
+        for (var tries = 0; tries < 40 && after > Idle; tries++)
+        {
             after = await WorkInAsync(TimeSpan.FromSeconds(1));
-        Assert.True(after <= Idle, $"It used {after} in a second long after the caller had left.");
+            used += after;
+        }
+
+        Assert.True(after <= Idle && used < MostAfter, $"It used {used} after the caller had left, and {after} in the last second.");
 
         using var alive = await client.GetAsync("/healthz", Stop);
         Assert.True(alive.IsSuccessStatusCode);

@@ -52,17 +52,27 @@ public sealed class SameAnswersTests(SharedHost shared) : IClassFixture<SharedHo
     }
 
     [Theory]
-    [InlineData("to-buy", "", "")]
-    [InlineData("clean", "?room=9%20V%20300%20mA&all", "9 V 300 mA")] // small: what ends at a time limit may end elsewhere the next time
-    public async Task A_purchase(string name, string query, string room)
+    [InlineData("", "")]
+    [InlineData("?room=9%20V%20300%20mA&all", "9 V 300 mA")]
+    public async Task A_purchase(string query, string room)
     {
-        var (rig, prices) = (Repository.PathOf("examples", $"{name}.rig.yaml"), Repository.PathOf("examples", "harbour-row.prices.csv"));
-        var body = JsonSerializer.Serialize(new { rig = await File.ReadAllTextAsync(rig, RunningHost.Stop), prices = await File.ReadAllTextAsync(prices, RunningHost.Stop) });
-        using var answer = await Host.PostAsync("/api/buy" + query, body, "application/json");
+        var rig = Repository.PathOf("examples", "clean.rig.yaml");
+        using var answer = await Host.PostAsync("/api/buy" + query, await PurchaseOfAsync(rig), "application/json");
         var json = await answer.Content.ReadAsStringAsync(RunningHost.Stop);
         string[] more = room.Length == 0 ? [] : ["--room", room, "--all"];
-        Assert.Equal(ProgramRun.WithFiles(["buy", rig, "--prices", prices, "--json", .. more]).Output, json);
+        Assert.Equal(ProgramRun.WithFiles(["buy", rig, "--prices", Prices, "--json", .. more]).Output, json);
         shared.Shapes.AssertFits("Purchases", json);
+    }
+
+    /// <summary>What ends at a time limit may be proven one time and not the next, so only its shape is looked at.</summary>
+    [Fact]
+    public async Task A_purchase_for_many_loads()
+    {
+        using var answer = await Host.PostAsync("/api/buy", await PurchaseOfAsync(Repository.PathOf("examples", "to-buy.rig.yaml")), "application/json");
+        var json = await answer.Content.ReadAsStringAsync(RunningHost.Stop);
+        shared.Shapes.AssertFits("Purchases", json);
+        using var purchases = JsonDocument.Parse(json);
+        Assert.NotEqual(0, purchases.RootElement.GetProperty("options").GetArrayLength());
     }
 
     [Fact]
@@ -107,6 +117,14 @@ public sealed class SameAnswersTests(SharedHost shared) : IClassFixture<SharedHo
         Assert.Equal(2, both.GetProperty("errors").GetArrayLength());
         File.Delete(path);
     }
+
+    private static string Prices => Repository.PathOf("examples", "harbour-row.prices.csv");
+
+    private static async Task<string> PurchaseOfAsync(string rig) => JsonSerializer.Serialize(new
+    {
+        rig = await File.ReadAllTextAsync(rig, RunningHost.Stop),
+        prices = await File.ReadAllTextAsync(Prices, RunningHost.Stop),
+    });
 
     private async Task AssertSameAsync(string address, string body, params string[] command)
     {
