@@ -75,7 +75,7 @@ internal static class LibraryBench
         table.Write("library.md");
     }
 
-    private static async Task<List<double>> KeepAllAsync(Store store, IReadOnlyList<string> texts)
+    private static async Task<List<double>> KeepAllAsync(Store store, List<string> texts)
     {
         var times = new List<double>(texts.Count);
         for (var number = 0; number < texts.Count; number++)
