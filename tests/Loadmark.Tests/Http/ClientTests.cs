@@ -88,6 +88,8 @@ public sealed class ClientTests(SharedHost shared) : IClassFixture<SharedHost>
                 using (var file = await client.ExportGearAsync(null, "csv"))
                 using (var reader = new System.IO.StreamReader(file.Stream))
                     said.Add((await reader.ReadLineAsync()).Split(',')[0]);
+                await client.RemoveGearAsync("load", "DL-02", $"\"{measured.Revision}\"");
+                await client.RemoveGearAsync("load", "OD-03", "\"1\"");
 
                 var health = await client.HealthAsync();
                 said.Add($"{(await client.ListRigsAsync()).Rigs.Count} {health.Status} {health.Store.IsOpen}");

@@ -32,7 +32,7 @@ internal sealed class SpoiledRequests(DocumentShapes shapes, string kept, Random
         var (path, method, operation) = Pick(_operations);
         var address = path.Replace("{id}", OneIn(8) ? Pick<string>([Guid.Empty.ToString(), "none", "%252e", "1"]) : kept, StringComparison.Ordinal)
             .Replace("{kind}", OneIn(10) ? Pick<string>(["supply", "lead", "Load", "x"]) : "load", StringComparison.Ordinal)
-            .Replace("{tag}", OneIn(8) ? Pick<string>(["dl-02", "DL%2F02", "%00", "OD-03", "%E2%8E%93", "a%20b", new string('t', 2000)]) : "DL-02", StringComparison.Ordinal) + Query(operation);
+            .Replace("{tag}", OneIn(8) ? Pick<string>(["dl-02", "DL%2F02", "%01", "OD-03", "%E2%8E%93", "a%20b", new string('t', 2000)]) : "DL-02", StringComparison.Ordinal) + Query(operation);
         var verb = OneIn(15) ? Pick(Methods) : method.ToUpperInvariant();
         var request = new HttpRequestMessage(new HttpMethod(verb), address);
         var told = $"{verb} {address}";

@@ -2,7 +2,6 @@ using Loadmark.Answers;
 using Loadmark.Api.Answering;
 using Loadmark.Api.Asking;
 using Loadmark.Commands;
-using Loadmark.Files;
 using Loadmark.Files.PriceLists;
 using Loadmark.Planning.Buying;
 using Loadmark.Web.Problems;
