@@ -37,7 +37,11 @@ internal sealed class OperationDescription(OpenApiDocument document, ApiOperatio
         {
             yield return new OpenApiParameter
             {
-                Name = "id", In = ParameterLocation.Path, Required = true, Description = "The rig.", Schema = new OpenApiSchema { Type = JsonSchemaType.String, Format = "uuid" },
+                Name = "id",
+                In = ParameterLocation.Path,
+                Required = true,
+                Description = "The rig.",
+                Schema = new OpenApiSchema { Type = JsonSchemaType.String, Format = "uuid" },
             };
         }
 
@@ -51,8 +55,13 @@ internal sealed class OperationDescription(OpenApiDocument document, ApiOperatio
         {
             yield return new OpenApiParameter
             {
-                Name = option.Name, In = ParameterLocation.Query, Description = option.About, Schema = SchemaOf(option), Example = ExampleOf(option),
-                Style = ParameterStyle.Form, Explode = true,
+                Name = option.Name,
+                In = ParameterLocation.Query,
+                Description = option.About,
+                Schema = SchemaOf(option),
+                Example = ExampleOf(option),
+                Style = ParameterStyle.Form,
+                Explode = true,
             };
         }
 
@@ -61,7 +70,10 @@ internal sealed class OperationDescription(OpenApiDocument document, ApiOperatio
             // Not required of a generated client's caller by the compiler: without it the answer is 428.
             yield return new OpenApiParameter
             {
-                Name = "If-Match", In = ParameterLocation.Header, Description = "The revision that the change starts from, in quotes.", Schema = new OpenApiSchema { Type = JsonSchemaType.String },
+                Name = "If-Match",
+                In = ParameterLocation.Header,
+                Description = "The revision that the change starts from, in quotes.",
+                Schema = new OpenApiSchema { Type = JsonSchemaType.String },
                 Example = JsonValue.Create("\"3\""),
             };
         }
@@ -130,7 +142,11 @@ internal sealed class OperationDescription(OpenApiDocument document, ApiOperatio
 
     private static OpenApiParameter InPath(string name, string about, string? pattern, string example) => new()
     {
-        Name = name, In = ParameterLocation.Path, Required = true, Description = about, Example = JsonValue.Create(example),
+        Name = name,
+        In = ParameterLocation.Path,
+        Required = true,
+        Description = about,
+        Example = JsonValue.Create(example),
         Schema = new OpenApiSchema { Type = JsonSchemaType.String, Pattern = pattern },
     };
 

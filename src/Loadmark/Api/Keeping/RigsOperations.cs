@@ -14,37 +14,63 @@ internal static class RigsOperations
     /// <summary>The list.</summary>
     public static ApiOperation List { get; } = new()
     {
-        Name = "listRigs", Group = Group, Summary = "The rigs that are kept, the last changed first.",
-        Answers = [new(ApiContent.Json, "RigList", "rigs.json")], Refusals = [ProblemKind.Store],
+        Name = "listRigs",
+        Group = Group,
+        Summary = "The rigs that are kept, the last changed first.",
+        Answers = [new(ApiContent.Json, "RigList", "rigs.json")],
+        Refusals = [ProblemKind.Store],
     };
 
     /// <summary>One.</summary>
     public static ApiOperation Get { get; } = new()
     {
-        Name = "getRig", Group = Group, Summary = "One rig, with its file's text and its revision.", NamesRig = true,
-        Answers = Rig, TellsRevision = true, Refusals = [ProblemKind.Store],
+        Name = "getRig",
+        Group = Group,
+        Summary = "One rig, with its file's text and its revision.",
+        NamesRig = true,
+        Answers = Rig,
+        TellsRevision = true,
+        Refusals = [ProblemKind.Store],
     };
 
     /// <summary>Keeps a new one.</summary>
     public static ApiOperation Add { get; } = new()
     {
-        Name = "addRig", Group = Group, Summary = "Keeps a new rig.", Status = StatusCodes.Status201Created,
-        Bodies = ApiContent.Rig, Answers = Rig, TellsRevision = true, Refusals = [ProblemKind.Unreadable, ProblemKind.Store],
+        Name = "addRig",
+        Group = Group,
+        Summary = "Keeps a new rig.",
+        Status = StatusCodes.Status201Created,
+        Bodies = ApiContent.Rig,
+        Answers = Rig,
+        TellsRevision = true,
+        Refusals = [ProblemKind.Unreadable, ProblemKind.Store],
     };
 
     /// <summary>Keeps an edit.</summary>
     public static ApiOperation Save { get; } = new()
     {
-        Name = "saveRig", Group = Group, Summary = "Keeps an edit of a rig: its file's new text.", NamesRig = true, NeedsRevision = true, Options = [What],
-        Bodies = ApiContent.Rig, Answers = Rig, TellsRevision = true,
+        Name = "saveRig",
+        Group = Group,
+        Summary = "Keeps an edit of a rig: its file's new text.",
+        NamesRig = true,
+        NeedsRevision = true,
+        Options = [What],
+        Bodies = ApiContent.Rig,
+        Answers = Rig,
+        TellsRevision = true,
         Refusals = [ProblemKind.Unreadable, ProblemKind.Conflict, ProblemKind.RevisionMissing, ProblemKind.Store],
     };
 
     /// <summary>Removes one.</summary>
     public static ApiOperation Remove { get; } = new()
     {
-        Name = "removeRig", Group = Group, Summary = "Removes a rig from the list. It can be brought back on the page.", NamesRig = true, NeedsRevision = true,
-        Status = StatusCodes.Status204NoContent, Answers = [],
+        Name = "removeRig",
+        Group = Group,
+        Summary = "Removes a rig from the list. It can be brought back on the page.",
+        NamesRig = true,
+        NeedsRevision = true,
+        Status = StatusCodes.Status204NoContent,
+        Answers = [],
         Refusals = [ProblemKind.Conflict, ProblemKind.RevisionMissing, ProblemKind.Store],
     };
 }
