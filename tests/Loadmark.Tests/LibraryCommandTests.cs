@@ -1,9 +1,4 @@
-using System.Text;
 using System.Text.Json;
-using Loadmark.Commands;
-using Loadmark.Hosting;
-using Loadmark.Simulation.Checks;
-using Loadmark.Sources;
 
 namespace Loadmark.Tests;
 
@@ -206,27 +201,6 @@ public sealed class LibraryCommandTests : IDisposable
         return output;
     }
 
-    private (int Code, string Output, string Error) RunIn(string data, params string[] args)
-    {
-        using var output = new MemoryStream();
-        using var error = new StringWriter { NewLine = "\n" };
-        data = data == _folder ? Path.Combine(_folder, "kept") : data;
-        var around = new Surroundings
-        {
-            Output = output,
-            OutputEncoding = new UTF8Encoding(false),
-            Error = error,
-            Input = static () => TextReader.Null,
-            Environment = name => name == "LOADMARK_DATA" ? data : null,
-            Time = new Noon(_runs++),
-            Debug = true,
-        };
-        var code = LoadmarkCommand.Run(args, around, new RigFileSource(around.Environment, null), static (rig, startUp) => RigExamination.Check(rig, new ExaminationOptions { StartUp = startUp }));
-        return (code, Encoding.UTF8.GetString(output.ToArray()), error.ToString());
-    }
-
-    private sealed class Noon(int minutes) : TimeProvider
-    {
-        public override DateTimeOffset GetUtcNow() => new DateTimeOffset(2026, 11, 26, 12, 0, 0, TimeSpan.Zero).AddMinutes(minutes);
-    }
+    private (int Code, string Output, string Error) RunIn(string data, params string[] args) =>
+        LibraryRun.In(data == _folder ? Path.Combine(_folder, "kept") : data, new FixedClock(_runs++), args);
 }

@@ -29,6 +29,16 @@ public static class GearFileReader
         return Read(text.TrimStart('\uFEFF'), fileName, new ErrorList(fileName));
     }
 
+    /// <summary>Reads the bytes of a file: UTF-8, with or without a byte order mark.</summary>
+    /// <param name="bytes">The bytes, as they came over a network or from elsewhere.</param>
+    /// <param name="fileName">The name that errors carry; its end tells a table from other files, and where it does not the text does.</param>
+    public static GearFileReading Read(ReadOnlySpan<byte> bytes, string fileName)
+    {
+        ArgumentNullException.ThrowIfNull(fileName);
+        var errors = new ErrorList(fileName);
+        return RigBytes.Decode(bytes, errors) is { } text ? Read(text, fileName, errors) : new GearFileReading([], errors.ToArray(), []);
+    }
+
     /// <summary>Reads a file.</summary>
     /// <param name="path">Its path. One that cannot be read comes back as an error.</param>
     public static GearFileReading ReadFile(string path)
@@ -63,7 +73,7 @@ public static class GearFileReader
         return first.Length > 0 && first[0] is not ('#' or '{' or '-') && !first.Contains(':') && first.ContainsAny(',', ';', '\t');
     }
 
-    /// <summary>Refuses a tag that stands twice, capitals aside.</summary>
+    /// <summary>Refuses a tag that stands twice, capitals aside, and what cannot stand in a list.</summary>
     private static GearFileReading Checked(GearFileReading reading)
     {
         var lines = new Dictionary<(GearKind?, string), int>();
@@ -71,10 +81,15 @@ public static class GearFileReader
         {
             Rows =
             [
-                .. reading.Rows.Select(row => row.Piece is null || lines.TryAdd((row.Kind, GearTag.KeyOf(row.Tag)), row.Line)
-                    ? row
+                .. reading.Rows.Select(row => row.Piece is null ? row
+                    : HoldsControl(row) ? row with { Piece = null, Refusal = new EntryRefusal("its name or one of its words holds a control character", "letters, digits and signs") }
+                    : lines.TryAdd((row.Kind, GearTag.KeyOf(row.Tag)), row.Line) ? row
                     : row with { Piece = null, Refusal = new EntryRefusal($"'{ErrorList.Quote(row.Tag)}' stands here a second time; the first is on line {lines[(row.Kind, GearTag.KeyOf(row.Tag))]}", "each tag once") }),
             ],
         };
     }
+
+    /// <summary>Quotes in YAML may spell characters that the text itself does not have.</summary>
+    private static bool HoldsControl(GearFileRow row) =>
+        ControlCharacters.FirstIn(row.Piece!.Name) >= 0 || (row.Words?.Items.Any(static word => ControlCharacters.FirstIn(word) >= 0) ?? false);
 }

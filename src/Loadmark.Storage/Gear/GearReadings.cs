@@ -23,7 +23,7 @@ public sealed class GearReadings
         _access.ReadAsync(
             async context =>
             {
-                var rows = await context.GearReadings.AsNoTracking().Where(reading => reading.GearId == gear).OrderBy(reading => reading.Taken).ThenBy(reading => reading.Id).ToListAsync(cancellationToken);
+                var rows = await context.GearReadings.AsNoTracking().Where(reading => reading.GearId == gear).OrderBy(reading => reading.Taken).ThenBy(reading => reading.Kind).ThenBy(reading => reading.Id).ToListAsync(cancellationToken);
                 return rows.Select(Show).ToImmutableArray();
             },
             cancellationToken);

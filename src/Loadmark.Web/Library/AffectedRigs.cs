@@ -28,16 +28,26 @@ public sealed class AffectedRigs(Store store, GearShelf shelf)
     /// <param name="cancellationToken">Gives up.</param>
     /// <returns>The rigs as they are done, in no particular order.</returns>
     /// <exception cref="StorageException">The medium failed.</exception>
-    public async IAsyncEnumerable<AffectedRig> FindAsync(ShelfGear gear, [EnumeratorCancellation] CancellationToken cancellationToken = default)
+    public IAsyncEnumerable<AffectedRig> FindAsync(ShelfGear gear, CancellationToken cancellationToken = default) => FindAsync(gear, new AffectedOptions(), cancellationToken);
+
+    /// <summary>The same, on fewer threads or with somebody who is told how far it has come.</summary>
+    /// <param name="gear">The piece.</param>
+    /// <param name="options">How they are looked for.</param>
+    /// <param name="cancellationToken">Gives up.</param>
+    /// <returns>The rigs as they are done, in no particular order.</returns>
+    /// <exception cref="StorageException">The medium failed.</exception>
+    public async IAsyncEnumerable<AffectedRig> FindAsync(ShelfGear gear, AffectedOptions options, [EnumeratorCancellation] CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(gear);
+        ArgumentNullException.ThrowIfNull(options);
         if (gear.Piece is not { } now)
             yield break;
         var library = await shelf.NowAsync(cancellationToken);
         var decided = await store.Gear.Uses.DecisionsAsync(gear.Id, gear.Stored.Revision, cancellationToken);
         var before = await BeforeAsync(gear, cancellationToken);
-        var rigs = await store.Gear.Uses.RigsWithAsync(gear.Kind, gear.Tag, cancellationToken);
+        List<RigText> rigs = [.. (await store.Gear.Uses.RigsWithAsync(gear.Kind, gear.Tag, cancellationToken)).Where(rig => !decided.ContainsKey(rig.Rig.Id))];
 
+        var done = 0;
         var found = Channel.CreateUnbounded<AffectedRig>();
         using var stop = CancellationTokenSource.CreateLinkedTokenSource(cancellationToken);
         var work = Task.Run(
@@ -46,10 +56,11 @@ public sealed class AffectedRigs(Store store, GearShelf shelf)
                 Exception? fault = null;
                 try
                 {
-                    await Parallel.ForEachAsync(rigs.Where(rig => !decided.ContainsKey(rig.Rig.Id)), new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount, CancellationToken = stop.Token }, (rig, token) =>
+                    await Parallel.ForEachAsync(rigs, new ParallelOptions { MaxDegreeOfParallelism = options.Threads ?? Environment.ProcessorCount, CancellationToken = stop.Token }, (rig, token) =>
                     {
                         if (Compare(rig, now, before, library, token) is { } affected)
                             found.Writer.TryWrite(affected);
+                        options.Progress?.Report(new AffectedProgress(Interlocked.Increment(ref done), rigs.Count));
                         return ValueTask.CompletedTask;
                     });
                 }

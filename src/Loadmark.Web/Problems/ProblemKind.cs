@@ -22,15 +22,19 @@ public sealed record ProblemKind(string Name, int Status, string Title, string M
 
     /// <summary>There is no such thing.</summary>
     public static ProblemKind NotFound { get; } = new("not-found", StatusCodes.Status404NotFound, "There is no such thing",
-        "Nothing is at this address, or the rig was removed.");
+        "Nothing is at this address, or it was removed.");
 
     /// <summary>The address takes other methods.</summary>
     public static ProblemKind MethodNotAllowed { get; } = new("method-not-allowed", StatusCodes.Status405MethodNotAllowed, "The address does not take that method",
         "The header Allow says which methods it takes.");
 
-    /// <summary>Somebody else changed the rig.</summary>
-    public static ProblemKind Conflict { get; } = new("conflict", StatusCodes.Status412PreconditionFailed, "Somebody else changed the rig meanwhile",
-        "Nothing was done. The rig as it is kept now is in 'present': look at both, and ask again with its revision.");
+    /// <summary>Somebody else changed what is kept.</summary>
+    public static ProblemKind Conflict { get; } = new("conflict", StatusCodes.Status412PreconditionFailed, "Somebody else changed it meanwhile",
+        "Nothing was done. The rig as it is kept now is in 'present', a piece of gear in 'presentGear': look at both, and ask again with its revision.");
+
+    /// <summary>Another piece of gear has the tag.</summary>
+    public static ProblemKind TagTaken { get; } = new("tag-taken", StatusCodes.Status409Conflict, "Another piece of gear has the tag",
+        "Nothing was done. Each load, supply and lead of the library has a tag of its own; the piece that has it is in 'presentGear'.");
 
     /// <summary>Too much was sent.</summary>
     public static ProblemKind TooLarge { get; } = new("too-large", StatusCodes.Status413PayloadTooLarge, "That is more than a rig ever is",
@@ -42,7 +46,7 @@ public sealed record ProblemKind(string Name, int Status, string Title, string M
 
     /// <summary>A rig or a price list cannot be read.</summary>
     public static ProblemKind Unreadable { get; } = new("unreadable", StatusCodes.Status422UnprocessableEntity, "The text cannot be read",
-        "Each fault is in 'errors' (of the rig) or 'priceErrors' (of the price list), with its place and what was expected there, as the commands tell it.");
+        "Each fault is in 'errors' (of the rig, or of the gear) or 'priceErrors' (of the price list), with its place and what was expected there, as the commands tell it.");
 
     /// <summary>A rig without wiring has no circuit.</summary>
     public static ProblemKind NoWiring { get; } = new("no-wiring", StatusCodes.Status422UnprocessableEntity, "The rig has no wiring that can be computed",
@@ -60,8 +64,8 @@ public sealed record ProblemKind(string Name, int Status, string Title, string M
     public static ProblemKind Busy { get; } = new("busy", StatusCodes.Status503ServiceUnavailable, "Too much is asked for at once",
         "Ask again after the seconds in the header Retry-After.");
 
-    /// <summary>Rigs cannot be kept at the moment.</summary>
-    public static ProblemKind Store { get; } = new("store", StatusCodes.Status503ServiceUnavailable, "The rigs cannot be read or kept",
+    /// <summary>Nothing can be kept at the moment.</summary>
+    public static ProblemKind Store { get; } = new("store", StatusCodes.Status503ServiceUnavailable, "What is kept cannot be read or changed",
         "The disk or the database is in the way; 'detail' says how, and what to do. What was kept before is kept still.");
 
     /// <summary>An answer took too long.</summary>
@@ -71,7 +75,7 @@ public sealed record ProblemKind(string Name, int Status, string Title, string M
     /// <summary>All kinds.</summary>
     public static IReadOnlyList<ProblemKind> All { get; } =
     [
-        BadRequest, Refused, NotFound, MethodNotAllowed, Conflict, TooLarge, UnsupportedMediaType, Unreadable, NoWiring, RevisionMissing, Fault, Busy, Store,
+        BadRequest, Refused, NotFound, MethodNotAllowed, TagTaken, Conflict, TooLarge, UnsupportedMediaType, Unreadable, NoWiring, RevisionMissing, Fault, Busy, Store,
         OutOfTime,
     ];
 

@@ -27,7 +27,10 @@ internal static class GearJson
     });
 
     /// <summary>Writes one piece and a line end.</summary>
-    public static void Write(Stream output, ShownGear shown) => JsonFigures.WriteLine(output, json =>
+    public static void Write(Stream output, ShownGear shown) => JsonFigures.WriteLine(output, json => Write(json, shown));
+
+    /// <summary>Writes one piece as an object.</summary>
+    public static void Write(Utf8JsonWriter json, ShownGear shown)
     {
         json.WriteStartObject();
         WriteGear(json, shown.Gear);
@@ -42,7 +45,7 @@ internal static class GearJson
         json.WriteTexts("rigs", [.. shown.Rigs.Select(static rig => rig.Name)]);
         json.WriteList("changes", shown.Changes, (writer, change) => Write(writer, change, shown.Gear.Tag));
         json.WriteEndObject();
-    });
+    }
 
     /// <summary>Writes what readings come to, with the piece, and a line end.</summary>
     public static void Write(Stream output, StoredGear gear, MeasuredFigures measured) => JsonFigures.WriteLine(output, json =>

@@ -7,7 +7,11 @@ namespace Loadmark.Answers;
 internal static class ImportJson
 {
     /// <summary>Writes the rows and a line end.</summary>
-    public static void Write(Stream output, ImportPreview preview, ImportResult result) => JsonFigures.WriteLine(output, json =>
+    /// <param name="output">Where to.</param>
+    /// <param name="preview">The rows.</param>
+    /// <param name="result">What was done with them.</param>
+    /// <param name="leftOut">The columns that were not taken, each with why.</param>
+    public static void Write(Stream output, ImportPreview preview, ImportResult result, IReadOnlyList<string> leftOut) => JsonFigures.WriteLine(output, json =>
     {
         json.WriteStartObject();
         json.WriteNumber("added", result.Added.Length);
@@ -17,6 +21,7 @@ internal static class ImportJson
         json.WriteNumber("refused", preview.Rows.Count(static row => row.State == ImportState.Refused));
         json.WriteNumber("overtaken", result.Overtaken.Length);
         json.WriteList("rows", preview.Rows, (writer, row) => Write(writer, row, result));
+        json.WriteTexts("leftOut", leftOut);
         json.WriteEndObject();
     });
 

@@ -1,4 +1,5 @@
 using Loadmark.Core.Gear;
+using Loadmark.Storage;
 using Loadmark.Web.Library;
 
 namespace Loadmark.Answers;
@@ -8,6 +9,23 @@ namespace Loadmark.Answers;
 /// <param name="Rigs">How many rigs have it.</param>
 internal sealed record ListedGear(ShelfGear Gear, int Rigs)
 {
+    /// <summary>How many of what is looked for are shown where nobody says: the best.</summary>
+    private const int MostFound = 50;
+
+    /// <summary>Looks for gear.</summary>
+    /// <param name="store">What is kept.</param>
+    /// <param name="shelf">The gear of it.</param>
+    /// <param name="words">What is looked for; empty for all there is.</param>
+    /// <param name="kind">Only gear of this kind; null for all.</param>
+    /// <param name="most">At most so many; null for the best of what is looked for, or all there is.</param>
+    /// <param name="stop">Gives up.</param>
+    public static async Task<List<ListedGear>> FindAsync(Store store, GearShelf shelf, string words, GearKind? kind, int? most, CancellationToken stop)
+    {
+        var now = await shelf.NowAsync(stop);
+        var uses = await store.Gear.Uses.CountAsync(stop);
+        return [.. now.Search(words, most ?? (words.Length == 0 ? int.MaxValue : MostFound), kind).Select(gear => new ListedGear(gear, RigsOf(gear, uses)))];
+    }
+
     /// <summary>How many rigs have a piece.</summary>
     public static int RigsOf(ShelfGear gear, IReadOnlyDictionary<(GearKind Kind, string TagKey), int> uses) =>
         uses.TryGetValue((gear.Kind, GearTag.KeyOf(gear.Tag)), out var count) ? count : 0;

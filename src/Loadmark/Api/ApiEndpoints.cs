@@ -3,6 +3,7 @@ using Loadmark.Api.Answering;
 using Loadmark.Api.Asking;
 using Loadmark.Api.Description;
 using Loadmark.Api.Keeping;
+using Loadmark.Api.Library;
 using Loadmark.Api.Questions;
 using Loadmark.Web.Problems;
 using Microsoft.AspNetCore.Routing.Constraints;
@@ -24,7 +25,11 @@ internal static class ApiEndpoints
         services.AddSingleton<RequestReader>();
         services.AddSingleton<ApiGate>();
         services.AddSingleton<QuestionEndpoint>();
+        services.AddSingleton<KeptRequests>();
         services.AddSingleton<RigsEndpoint>();
+        services.AddSingleton<GearEndpoint>();
+        services.AddSingleton<GearFileEndpoint>();
+        services.AddSingleton<AffectedEndpoint>();
         services.AddSingleton<Health>();
         foreach (var name in ApiDocument.Names)
             services.AddOpenApi(name, options => ApiDocument.Describe(options, name, limits));
@@ -57,11 +62,30 @@ internal static class ApiEndpoints
         routes.MapPut("/api/rigs/{id:guid}", static Task<IResult> (HttpContext context, RigsEndpoint rigs, Guid id) => rigs.SaveAsync(context, id)).WithMetadata(RigsOperations.Save);
         routes.MapDelete("/api/rigs/{id:guid}", static Task<IResult> (HttpContext context, RigsEndpoint rigs, Guid id) => rigs.RemoveAsync(context, id))
             .WithMetadata(RigsOperations.Remove);
+        MapGear(routes);
         routes.MapGet("/healthz", static Task<IResult> (HttpContext context, Health health) => health.AnswerAsync(context)).WithMetadata(Health.Operation);
         routes.MapGet(ProblemKind.Folder + "{name}", static IResult (string name) => ProblemKind.All.FirstOrDefault(kind => kind.Name == name) is { } kind
             ? Results.Text($"{kind.Title} ({kind.Status})\n{kind.Meaning}\n", "text/plain", Encoding.UTF8)
             : new ProblemResult(new Problem(ProblemKind.NotFound, "There is no such kind of problem.")));
         routes.MapOpenApi("/api/{documentName:regex(^(openapi|openapi-3\\.0)$)}.json");
         return routes;
+    }
+
+    private static void MapGear(IEndpointRouteBuilder routes)
+    {
+        const string One = "/api/gear/{kind}/{tag}";
+        routes.MapGet("/api/gear", static Task<IResult> (HttpContext context, GearEndpoint gear) => gear.ListAsync(context)).WithMetadata(GearOperations.List);
+        routes.MapPost("/api/gear", static Task<IResult> (HttpContext context, GearEndpoint gear) => gear.AddAsync(context)).WithMetadata(GearOperations.Add);
+        routes.MapGet(One, static Task<IResult> (HttpContext context, GearEndpoint gear, string kind, string tag) => gear.GetAsync(context, kind, tag)).WithMetadata(GearOperations.Get);
+        routes.MapPut(One, static Task<IResult> (HttpContext context, GearEndpoint gear, string kind, string tag) => gear.ChangeAsync(context, kind, tag))
+            .WithMetadata(GearOperations.Change);
+        routes.MapDelete(One, static Task<IResult> (HttpContext context, GearEndpoint gear, string kind, string tag) => gear.RemoveAsync(context, kind, tag))
+            .WithMetadata(GearOperations.Remove);
+        routes.MapPost($"{One}/readings", static Task<IResult> (HttpContext context, GearEndpoint gear, string kind, string tag) => gear.MeasureAsync(context, kind, tag))
+            .WithMetadata(GearOperations.Measure);
+        routes.MapGet($"{One}/affected", static Task<IResult> (HttpContext context, AffectedEndpoint affected, string kind, string tag) => affected.AnswerAsync(context, kind, tag))
+            .WithMetadata(GearOperations.Affected);
+        routes.MapPost("/api/gear/import", static Task<IResult> (HttpContext context, GearFileEndpoint files) => files.ImportAsync(context)).WithMetadata(GearOperations.Import);
+        routes.MapGet("/api/gear/export", static Task<IResult> (HttpContext context, GearFileEndpoint files) => files.ExportAsync(context)).WithMetadata(GearOperations.Export);
     }
 }

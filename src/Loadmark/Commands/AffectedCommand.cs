@@ -1,5 +1,4 @@
 using Loadmark.Answers;
-using Loadmark.Core.Checks;
 using Loadmark.Hosting;
 using Loadmark.Sheets;
 using Loadmark.Web.Library;
@@ -16,10 +15,7 @@ internal sealed class AffectedCommand(Surroundings around)
     {
         if (_room.Find(await library.Shelf.NowAsync(stop), request.Tag, request.Kind) is not { } gear)
             return ExitCode.Unreadable;
-        var found = new List<AffectedRig>();
-        await foreach (var rig in new AffectedRigs(library.Store, library.Shelf).FindAsync(gear, stop))
-            found.Add(rig);
-        List<AffectedRig> ordered = [.. found.OrderByDescending(static rig => rig.After?.Verdict ?? Severity.Harm).ThenBy(static rig => rig.Rig.Name, StringComparer.OrdinalIgnoreCase).ThenBy(static rig => rig.Rig.Id)];
+        var ordered = await AffectedInOrder.FindAsync(new AffectedRigs(library.Store, library.Shelf), gear, new AffectedOptions(), stop);
         if (request.Json)
             RigsJson.Write(around.Output, gear, ordered);
         else

@@ -1,6 +1,5 @@
 using Loadmark.Answers;
 using Loadmark.Core.Gear;
-using Loadmark.Core.Rigs;
 using Loadmark.Files.Library;
 using Loadmark.Hosting;
 using Loadmark.Sheets;
@@ -33,13 +32,9 @@ internal sealed class GearFileCommand(Surroundings around)
     {
         var now = await library.Shelf.NowAsync(stop);
         var isTable = Path.GetExtension(request.File).ToLowerInvariant() is ".csv" or ".tsv" or ".txt";
-        var kind = request.Kind ?? (isTable ? GearKind.Load : null);
-        List<(GearPiece, ValueList<string>)> gear = [.. now.Gear.Where(one => one.Piece is not null && (kind is null || one.Kind == kind)).Select(static one => (one.Piece!, one.Stored.Content.Words))];
         var separator = Path.GetExtension(request.File).Equals(".tsv", StringComparison.OrdinalIgnoreCase) ? '\t' : ',';
-
-        // The mark at the start tells spreadsheets that it is UTF-8.
-        var text = isTable ? "\uFEFF" + GearFileWriter.WriteTable(kind!.Value, gear, separator) : GearFileWriter.WriteYaml(gear);
-        if (!new TextSaver(around).TrySave(request.File, text))
+        var gear = isTable ? ExportedGear.AsTable(now, request.Kind, separator) : ExportedGear.AsYaml(now, request.Kind);
+        if (!new TextSaver(around).TrySave(request.File, gear.Text))
             return ExitCode.Unreadable;
         var unread = now.Gear.Count(one => one.Piece is null);
         if (unread > 0)
@@ -62,7 +57,7 @@ internal sealed class GearFileCommand(Surroundings around)
         foreach (var column in leftOut)
             around.Error.WriteLine($"loadmark: {SafeText.Neutral($"column {column}")}");
         if (json)
-            ImportJson.Write(around.Output, preview, result);
+            ImportJson.Write(around.Output, preview, result, leftOut);
         else
             SheetPrinter.Print(around, sheet => ImportPage.Write(sheet, preview, result));
         return preview.Rows.Any(static row => row.State == ImportState.Refused) || result.Overtaken.Length > 0 ? ExitCode.Unreadable : ExitCode.Fine;

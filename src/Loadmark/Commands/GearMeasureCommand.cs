@@ -1,7 +1,5 @@
 using Loadmark.Answers;
 using Loadmark.Core.Gear;
-using Loadmark.Core.Readings;
-using Loadmark.Files.Forms;
 using Loadmark.Hosting;
 using Loadmark.Sheets;
 using Loadmark.Storage.Gear;
@@ -18,25 +16,8 @@ internal sealed class GearMeasureCommand(Surroundings around)
     /// <summary>Adds the readings, and makes what all of them come to the library's figure.</summary>
     public int Run(Request.GearMeasure request)
     {
-        var values = new Dictionary<string, string>(StringComparer.Ordinal) { ["run"] = request.Run ?? "", ["start"] = request.Start ?? "" };
-        var typed = GearForm.ReadLoad("typed", values);
-        if (typed.Value is not { } load)
-            return _complaints.Unusable($"--{typed.Faults.First().Value}");
-        MeterAccuracy? meter = null;
-        if (request.Meter is { } accuracy)
-        {
-            if (!MeterAccuracyReader.TryRead(accuracy, out var read, out var problem))
-                return _complaints.Unusable($"--meter: expected the meter's accuracy, such as \"1 % + 2 mA\", found \"{accuracy}\"; {problem}");
-            meter = read;
-        }
-
-        var now = around.Time.GetUtcNow();
-        var readings = new List<DrawReading>();
-        if (load.Run is { } run)
-            readings.Add(new DrawReading { Kind = DrawKind.Running, Current = run, Meter = meter, Taken = now, Note = request.Note });
-        if (load.Start is { } start)
-            readings.Add(new DrawReading { Kind = DrawKind.Starting, Current = start.Current, Duration = start.Duration, Meter = meter, Taken = now, Note = request.Note });
-
+        if (TypedReadings.Read(request.Run, request.Start, request.Meter, request.Note, around.Time.GetUtcNow(), out var complaint) is not { } readings)
+            return _complaints.Unusable(complaint!);
         return _room.Use(request, makes: false, async (library, stop) =>
         {
             if (_room.Find(await library.Shelf.NowAsync(stop), request.Tag, GearKind.Load) is not { } gear)

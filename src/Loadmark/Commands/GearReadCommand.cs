@@ -9,18 +9,12 @@ namespace Loadmark.Commands;
 /// <summary><c>loadmark gear list</c> and <c>gear show</c>: what does the library know?</summary>
 internal sealed class GearReadCommand(Surroundings around)
 {
-    /// <summary>How many of what is looked for are shown: the best.</summary>
-    private const int MostFound = 50;
-
     private readonly LibraryRoom _room = new(around);
 
     /// <summary>Lists gear.</summary>
     public int Run(Request.GearList request) => _room.Use(request, makes: false, async (library, stop) =>
     {
-        var now = await library.Shelf.NowAsync(stop);
-        var uses = await library.Store.Gear.Uses.CountAsync(stop);
-        var most = request.Words.Length == 0 ? int.MaxValue : MostFound;
-        List<ListedGear> found = [.. now.Search(request.Words, most, request.Kind).Select(gear => new ListedGear(gear, ListedGear.RigsOf(gear, uses)))];
+        var found = await ListedGear.FindAsync(library.Store, library.Shelf, request.Words, request.Kind, null, stop);
         if (request.Json)
             GearJson.WriteList(around.Output, found);
         else

@@ -20,11 +20,15 @@ public sealed class RunningHost : IAsyncDisposable
     private RunningHost(WebApplication app, StringWriter log, string folder, Store store)
     {
         (_app, _log, _folder, Store) = (app, log, folder, store);
+        Folder = Path.Combine(folder, "kept");
         Address = new Uri(app.Urls.First());
         Client = new HttpClient { BaseAddress = Address, Timeout = TimeSpan.FromMinutes(2) };
     }
 
     public static CancellationToken Stop => TestContext.Current.CancellationToken;
+
+    /// <summary>Where the store is.</summary>
+    public string Folder { get; }
 
     public Uri Address { get; }
 
@@ -44,10 +48,10 @@ public sealed class RunningHost : IAsyncDisposable
         }
     }
 
-    internal static async Task<RunningHost> StartAsync(ApiLimits? limits = null, LogOptions? log = null, Action<WebApplication>? more = null, bool opens = true)
+    internal static async Task<RunningHost> StartAsync(ApiLimits? limits = null, LogOptions? log = null, Action<WebApplication>? more = null, bool opens = true, TimeProvider? clock = null)
     {
         var folder = Directory.CreateTempSubdirectory("loadmark-http-").FullName;
-        var store = new Store(Path.Combine(folder, "kept"), TimeProvider.System, RigMentions.Of);
+        var store = new Store(Path.Combine(folder, "kept"), clock ?? TimeProvider.System, RigMentions.Of);
         if (!opens)
             await File.WriteAllTextAsync(Path.Combine(folder, "kept"), "a file where the folder should be", Stop);
         var opening = await store.OpenAsync(Stop);
@@ -55,7 +59,7 @@ public sealed class RunningHost : IAsyncDisposable
         var app = ProgramHost.Build(0, store, opening, new HostSettings
         {
             Error = new LockedWriter(writer),
-            Clock = TimeProvider.System,
+            Clock = clock ?? TimeProvider.System,
             Log = log ?? new LogOptions { Form = LogForm.Json },
             Api = limits ?? new ApiLimits(),
         });
@@ -65,9 +69,17 @@ public sealed class RunningHost : IAsyncDisposable
     }
 
     /// <summary>Sends a body to an address.</summary>
-    public async Task<HttpResponseMessage> PostAsync(string address, string body, string mediaType = "application/yaml", string? accept = null)
+    public Task<HttpResponseMessage> PostAsync(string address, string body, string mediaType = "application/yaml", string? accept = null) =>
+        SendAsync(HttpMethod.Post, address, body, mediaType, accept);
+
+    /// <summary>Asks an address; with a body and the revision that a change starts from, where there are any.</summary>
+    public async Task<HttpResponseMessage> SendAsync(HttpMethod method, string address, string? body = null, string mediaType = "application/yaml", string? accept = null, string? revision = null)
     {
-        using var request = new HttpRequestMessage(HttpMethod.Post, address) { Content = new StringContent(body, Encoding.UTF8, MediaTypeHeaderValue.Parse(mediaType)) };
+        using var request = new HttpRequestMessage(method, address);
+        if (body is not null)
+            request.Content = new StringContent(body, Encoding.UTF8, MediaTypeHeaderValue.Parse(mediaType));
+        if (revision is not null)
+            request.Headers.TryAddWithoutValidation("If-Match", revision);
         if (accept is not null)
             request.Headers.Accept.ParseAdd(accept);
         return await Client.SendAsync(request, Stop);

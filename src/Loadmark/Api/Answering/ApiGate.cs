@@ -1,3 +1,4 @@
+using Loadmark.Storage;
 using Loadmark.Web.Bench;
 using Loadmark.Web.Problems;
 
@@ -79,6 +80,10 @@ internal sealed class ApiGate(SolveGate gate, ApiLimits limits, TimeProvider clo
             left.ThrowIfCancellationRequested();
             if (!time.IsCancellationRequested)
                 return (body, null);
+        }
+        catch (StorageException fault)
+        {
+            return (default, new Problem(ProblemKind.Store, fault.Message));
         }
         catch (OperationCanceledException) when (!left.IsCancellationRequested)
         {

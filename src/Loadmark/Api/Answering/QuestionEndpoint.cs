@@ -3,6 +3,7 @@ using System.Runtime.CompilerServices;
 using System.Text;
 using Loadmark.Api.Asking;
 using Loadmark.Api.Questions;
+using Loadmark.Storage;
 using Loadmark.Web.Problems;
 
 namespace Loadmark.Api.Answering;
@@ -20,20 +21,27 @@ internal sealed class QuestionEndpoint(RequestReader reader, ApiGate gate, ApiLi
     /// <summary>Answers.</summary>
     /// <param name="context">The request.</param>
     /// <param name="question">The question that it asks.</param>
-    public async Task<IResult> AnswerAsync(HttpContext context, IQuestion question)
+    public Task<IResult> AnswerAsync(HttpContext context, IQuestion question) =>
+        AnswerAsync(context, question.Operation, request => Task.FromResult(question.Prepare(request)));
+
+    /// <summary>Answers.</summary>
+    /// <param name="context">The request.</param>
+    /// <param name="operation">What its address takes and answers.</param>
+    /// <param name="prepare">Understands it.</param>
+    public async Task<IResult> AnswerAsync(HttpContext context, ApiOperation operation, Func<ApiRequest, Task<Preparation>> prepare)
     {
-        var (request, refusal) = await reader.ReadAsync(context, question.Operation);
+        var (request, refusal) = await reader.ReadAsync(context, operation);
         if (request is null)
             return new ProblemResult(refusal!);
         context.Response.Headers.CacheControl = "no-store";
-        var (solve, unfit) = question.Prepare(request);
+        var (solve, unfit) = await PrepareAsync(request, prepare);
         if (solve is null)
             return new ProblemResult(unfit!);
         if (!gate.TryEnter())
             return new ProblemResult(gate.Busy);
 
         var progress = new SolveProgress();
-        if (question.Operation.Streams && request.Accepts(ApiContent.Events))
+        if (operation.Streams && request.Accepts(ApiContent.Events))
         {
             // Begun here: what is never enumerated would never give its place back.
             var run = RunAsync(context.TraceIdentifier, solve, progress, context.RequestAborted);
@@ -41,7 +49,19 @@ internal sealed class QuestionEndpoint(RequestReader reader, ApiGate gate, ApiLi
         }
 
         var (body, problem) = await gate.RunAsync(solve, progress, context.RequestAborted);
-        return problem is null ? TypedResults.Bytes(body, request.AnswerTypeOf(question.Operation)) : new ProblemResult(problem);
+        return problem is null ? TypedResults.Bytes(body, request.AnswerTypeOf(operation)) : new ProblemResult(problem);
+    }
+
+    private static async Task<Preparation> PrepareAsync(ApiRequest request, Func<ApiRequest, Task<Preparation>> prepare)
+    {
+        try
+        {
+            return await prepare(request);
+        }
+        catch (StorageException fault)
+        {
+            return new Problem(ProblemKind.Store, fault.Message);
+        }
     }
 
     /// <summary>Tells progress from time to time, then the answer, or the problem that keeps from it.</summary>

@@ -5,11 +5,12 @@ using Loadmark.Answers;
 using Loadmark.Planning;
 using Loadmark.Planning.Buying;
 using Loadmark.Simulation.Spreading;
+using Loadmark.Web.Library;
 
 namespace Loadmark.Api.Answering;
 
 /// <summary>How far a computation has come: the last that it told.</summary>
-internal sealed class SolveProgress : IProgress<PlanProgress>, IProgress<BuyProgress>, IProgress<SpreadProgress>
+internal sealed class SolveProgress : IProgress<PlanProgress>, IProgress<BuyProgress>, IProgress<SpreadProgress>, IProgress<AffectedProgress>
 {
     private volatile object? _last;
 
@@ -24,6 +25,9 @@ internal sealed class SolveProgress : IProgress<PlanProgress>, IProgress<BuyProg
 
     /// <inheritdoc/>
     public void Report(SpreadProgress value) => _last = value;
+
+    /// <inheritdoc/>
+    public void Report(AffectedProgress value) => _last = value;
 
     /// <summary>It as an object of JSON.</summary>
     /// <param name="elapsed">The time since it was asked for.</param>
@@ -49,6 +53,10 @@ internal sealed class SolveProgress : IProgress<PlanProgress>, IProgress<BuyProg
                 case SpreadProgress spread:
                     json.WriteNumber("done", spread.Done);
                     json.WriteNumber("samples", spread.Samples);
+                    break;
+                case AffectedProgress affected:
+                    json.WriteNumber("done", affected.Done);
+                    json.WriteNumber("rigs", affected.Rigs);
                     break;
             }
 

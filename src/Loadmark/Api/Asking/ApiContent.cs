@@ -12,6 +12,9 @@ internal sealed record ApiContent(string MediaType, string Shape, string? Exampl
     /// <summary>YAML (RFC 9512).</summary>
     public const string Yaml = "application/yaml";
 
+    /// <summary>A table (RFC 4180).</summary>
+    public const string Csv = "text/csv";
+
     /// <summary>Plain text.</summary>
     public const string Plain = "text/plain";
 
@@ -23,4 +26,7 @@ internal sealed record ApiContent(string MediaType, string Shape, string? Exampl
 
     /// <summary>What a rig may come as. Generated clients take the first, and know how to write it.</summary>
     public static IReadOnlyList<ApiContent> Rig { get; } = [new(Json, "Rig", "board.rig.json"), new(Yaml, "RigText", "board.rig.yaml")];
+
+    /// <summary>What one piece of gear may come as.</summary>
+    public static IReadOnlyList<ApiContent> Gear { get; } = [new(Json, "Gear", "gear.json"), new(Yaml, "GearText", "gear.yaml")];
 }

@@ -35,10 +35,13 @@ internal sealed record ApiOperation
     /// <summary>Whether the address names a rig.</summary>
     public bool NamesRig { get; init; }
 
+    /// <summary>Whether the address names a piece of gear.</summary>
+    public bool NamesGear { get; init; }
+
     /// <summary>Whether the request has to say which revision it starts from.</summary>
     public bool NeedsRevision { get; init; }
 
-    /// <summary>Whether a good answer tells the rig's revision in <c>ETag</c>.</summary>
+    /// <summary>Whether a good answer tells the revision in <c>ETag</c>.</summary>
     public bool TellsRevision { get; init; }
 
     /// <summary>What may be refused, beyond what anything may be.</summary>

@@ -7,6 +7,9 @@ namespace Loadmark.Api.Asking;
 /// <param name="Example">A value of it.</param>
 internal sealed record ApiOption(string Name, OptionKind Kind, string About, string Example)
 {
+    /// <summary>The words that a text may be; empty where it may be any.</summary>
+    public IReadOnlyList<string> Words { get; init; } = [];
+
     /// <summary>The name that the answer carries for the rig's file.</summary>
     public static ApiOption File { get; } = new("file", OptionKind.Text, "The name of the rig's file, for the answer to carry. Nothing is opened. Left out, it is empty.", "pit.rig.yaml");
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Loadmark.Core.Rigs;
 using Loadmark.Files;
+using Loadmark.Storage;
 using Loadmark.Web.Problems;
 
 namespace Loadmark.Api.Asking;
@@ -10,7 +11,8 @@ namespace Loadmark.Api.Asking;
 /// <param name="MediaType">Which of the media types that are taken its body has; null where it has none.</param>
 /// <param name="Body">Its body.</param>
 /// <param name="Accepted">The media types that it asks to be answered in; empty for any.</param>
-internal sealed record ApiRequest(OptionValues Options, string? MediaType, ReadOnlyMemory<byte> Body, IReadOnlyList<string> Accepted)
+/// <param name="Library">The gear that a rig in its body may take <c>from: library</c>; null where it has no body.</param>
+internal sealed record ApiRequest(OptionValues Options, string? MediaType, ReadOnlyMemory<byte> Body, IReadOnlyList<string> Accepted, IGearLookup? Library)
 {
     /// <summary>The name that the answer carries for the rig's file.</summary>
     public string File => Options.Text(ApiOption.File.Name) ?? "";
@@ -34,11 +36,30 @@ internal sealed record ApiRequest(OptionValues Options, string? MediaType, ReadO
             if (BodyObject.ReadText(Body, out refusal) is not { } quoted)
                 return null;
             text = quoted;
-            return Of(RigFileReader.Read(text, File), out refusal);
+            return Of(ReadRig(text, out refusal), ref refusal);
         }
 
         text = RigFile.Decode(Body.Span, File, out var errors) ?? "";
-        return Of(errors.IsEmpty ? RigFileReader.Read(text, File) : new RigReading(null, errors), out refusal);
+        refusal = null;
+        return Of(errors.IsEmpty ? ReadRig(text, out refusal) : new RigReading(null, errors), ref refusal);
+    }
+
+    /// <summary>Reads a text of the body as a rig.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="refusal">What keeps the library from being read where the rig takes gear from it; else null.</param>
+    /// <returns>The rig, or its errors; null where the library cannot be read.</returns>
+    public RigReading? ReadRig(string text, out Problem? refusal)
+    {
+        refusal = null;
+        try
+        {
+            return RigFileReader.Read(text, File, Library);
+        }
+        catch (StorageException fault)
+        {
+            refusal = new Problem(ProblemKind.Store, $"The rig takes gear from the library, which cannot be read. {fault.Message}");
+            return null;
+        }
     }
 
     /// <summary>Reads the body as a rig.</summary>
@@ -46,9 +67,10 @@ internal sealed record ApiRequest(OptionValues Options, string? MediaType, ReadO
     /// <returns>The rig; null where it cannot be read.</returns>
     public Rig? ReadRig(out Problem? refusal) => ReadRig(out _, out refusal);
 
-    private static Rig? Of(RigReading reading, out Problem? refusal)
+    private static Rig? Of(RigReading? reading, ref Problem? refusal)
     {
-        refusal = reading.Rig is null ? Unreadable.Of(reading.Errors, []) : null;
-        return reading.Rig;
+        if (reading is { Rig: null })
+            refusal = Unreadable.Of(reading.Errors, []);
+        return reading?.Rig;
     }
 }

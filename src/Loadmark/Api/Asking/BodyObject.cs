@@ -14,14 +14,17 @@ internal sealed class BodyObject
     /// <param name="body">The body.</param>
     /// <param name="keys">The keys that it has, each of them and no other.</param>
     /// <param name="refusal">What is wrong with it; null where nothing is.</param>
+    /// <param name="more">Keys that it may have besides; null in one of them is as if it were not there.</param>
     /// <returns>The object; null where something is wrong.</returns>
-    public static BodyObject? Read(ReadOnlyMemory<byte> body, IReadOnlyList<string> keys, out Problem? refusal)
+    public static BodyObject? Read(ReadOnlyMemory<byte> body, IReadOnlyList<string> keys, out Problem? refusal, params IReadOnlyList<string> more)
     {
         var found = new BodyObject();
+        bool isObject;
         try
         {
             using var document = JsonDocument.Parse(body, Strict);
-            if (document.RootElement.ValueKind == JsonValueKind.Object)
+            isObject = document.RootElement.ValueKind == JsonValueKind.Object;
+            if (isObject)
             {
                 foreach (var property in document.RootElement.EnumerateObject())
                     found._values[property.Name] = property.Value.Clone();
@@ -38,8 +41,8 @@ internal sealed class BodyObject
             return null;
         }
 
-        var fits = found._values.Count == keys.Count && keys.All(found._values.ContainsKey);
-        refusal = fits ? null : Wrong($"The body has to be an object with {string.Join(" and ", keys)}, and nothing else.");
+        var fits = isObject && keys.All(found._values.ContainsKey) && found._values.Keys.All(key => keys.Contains(key) || more.Contains(key));
+        refusal = fits ? null : Wrong($"The body has to be an object with {string.Join(" and ", keys.Concat(more))}, and nothing else.");
         return fits ? found : null;
     }
 
@@ -73,6 +76,19 @@ internal sealed class BodyObject
         var text = TextOf(_values[key]);
         refusal = text is null ? Wrong($"{key} has to be a text.") : null;
         return text;
+    }
+
+    /// <summary>A text that need not be there.</summary>
+    /// <param name="key">Its key.</param>
+    /// <param name="refusal">What is wrong with it; stays as it is where nothing is.</param>
+    public string? TextIfAny(string key, ref Problem? refusal)
+    {
+        if (!_values.TryGetValue(key, out var value) || value.ValueKind == JsonValueKind.Null)
+            return null;
+        if (TextOf(value) is { } text && !text.Contains('\0', StringComparison.Ordinal))
+            return text;
+        refusal ??= Wrong($"{key} has to be a text.");
+        return null;
     }
 
     /// <summary>Texts.</summary>

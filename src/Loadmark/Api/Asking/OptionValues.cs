@@ -1,3 +1,4 @@
+using System.Globalization;
 using Loadmark.Core.Texts;
 using Loadmark.Web.Problems;
 using Microsoft.Extensions.Primitives;
@@ -42,6 +43,9 @@ internal sealed class OptionValues
     /// <summary>A text; null where it was not given.</summary>
     public string? Text(string name) => _values.TryGetValue(name, out var given) ? given.ToString() : null;
 
+    /// <summary>A whole number; null where it was not given. One that is too large is the largest there is.</summary>
+    public int? Number(string name) => Text(name) is { } given ? (int)Math.Min(ulong.Parse(given, CultureInfo.InvariantCulture), int.MaxValue) : null;
+
     /// <summary>Texts, in the order given.</summary>
     public IReadOnlyList<string> Texts(string name) => _values.TryGetValue(name, out var given) ? [.. given.Select(static text => text ?? "")] : [];
 
@@ -65,8 +69,10 @@ internal sealed class OptionValues
         return option.Kind switch
         {
             OptionKind.Flag when given.ToString() is not ("" or "true" or "false") => $"{option.Name}: expected true or false, found '{Shortened(given.ToString())}'.",
-            OptionKind.Number when !ulong.TryParse(given.ToString(), System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out _) =>
+            OptionKind.Number when !ulong.TryParse(given.ToString(), NumberStyles.None, CultureInfo.InvariantCulture, out _) =>
                 $"{option.Name}: expected a whole number from 0, found '{Shortened(given.ToString())}'.",
+            OptionKind.Text when option.Words.Count > 0 && !option.Words.Contains(given.ToString(), StringComparer.Ordinal) =>
+                $"{option.Name}: expected {string.Join(" or ", option.Words)}, found '{Shortened(given.ToString())}'.",
             _ => null,
         };
     }

@@ -1,4 +1,7 @@
 using System.Buffers;
+using Loadmark.Files;
+using Loadmark.Storage;
+using Loadmark.Web.Library;
 using Loadmark.Web.Problems;
 using Microsoft.Net.Http.Headers;
 
@@ -6,7 +9,8 @@ namespace Loadmark.Api.Asking;
 
 /// <summary>Takes a request whole, within the limits.</summary>
 /// <param name="limits">The limits.</param>
-internal sealed class RequestReader(ApiLimits limits)
+/// <param name="shelf">The gear that rigs may take from the library.</param>
+internal sealed class RequestReader(ApiLimits limits, GearShelf shelf)
 {
     private const int Piece = 16 * 1024;
 
@@ -20,7 +24,7 @@ internal sealed class RequestReader(ApiLimits limits)
         if (OptionValues.Read(request.Query, operation.Options, out var refusal) is not { } options)
             return (null, refusal);
         if (operation.Bodies.Count == 0)
-            return (new ApiRequest(options, null, ReadOnlyMemory<byte>.Empty, AcceptedBy(request)), null);
+            return (new ApiRequest(options, null, ReadOnlyMemory<byte>.Empty, AcceptedBy(request), null), null);
         if (MediaTypeOf(request, operation) is not { } mediaType)
         {
             var taken = string.Join(" or ", operation.Bodies.Select(static body => body.MediaType));
@@ -28,8 +32,21 @@ internal sealed class RequestReader(ApiLimits limits)
         }
 
         return await ReadAsync(request.Body, context.RequestAborted) is { } body
-            ? (new ApiRequest(options, mediaType, body, AcceptedBy(request)), null)
+            ? (new ApiRequest(options, mediaType, body, AcceptedBy(request), await LibraryAsync(context.RequestAborted)), null)
             : (null, new Problem(ProblemKind.TooLarge, $"The body is over {limits.LargestBody} bytes."));
+    }
+
+    /// <summary>The library as it is now. A rig that takes nothing from it is read though it cannot be.</summary>
+    private async Task<IGearLookup> LibraryAsync(CancellationToken left)
+    {
+        try
+        {
+            return await shelf.NowAsync(left);
+        }
+        catch (StorageException fault)
+        {
+            return new ClosedLibrary(fault);
+        }
     }
 
     private static List<string> AcceptedBy(HttpRequest request) => MediaTypeHeaderValue.TryParseList(request.Headers.Accept, out var accepted)

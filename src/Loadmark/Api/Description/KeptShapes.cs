@@ -20,7 +20,7 @@ internal static class KeptShapes
                 ("redo", Text("What redoing would bring back; null where there is nothing.").OrNull()),
             ]));
         book.Add("Progress", Object(
-            "How far a computation has come. Beside the seconds: of a plan level, value and bound; of a purchase leastPrice, found and planned; of samples done and samples.",
+            "How far a computation has come. Beside the seconds: of a plan level, value and bound; of a purchase leastPrice, found and planned; of samples done and samples; of rigs that a change of gear means something to done and rigs.",
             ("seconds", Number("Time since it was asked for, s.")),
             ("level?", Text("What is being made least.")),
             ("value?", Number("What the best so far has.")),
@@ -28,8 +28,9 @@ internal static class KeptShapes
             ("leastPrice?", Number("What nothing that feeds all costs less than.")),
             ("found?", Count("Options found.")),
             ("planned?", Count("Options wired; null while they are looked for.").OrNull()),
-            ("done?", Count("Samples computed.")),
-            ("samples?", Count("Samples asked for."))));
+            ("done?", Count("Samples computed, or rigs looked at.")),
+            ("samples?", Count("Samples asked for.")),
+            ("rigs?", Count("Rigs to look at."))));
         book.Add("Health", Object(
             "Whether the program and the store of rigs are well.",
             ("status", Word("All is well, or something is not.", "well", "ill")),
@@ -51,9 +52,10 @@ internal static class KeptShapes
             ("status", Count("The HTTP status.")),
             ("detail", Text("What is wrong this time.")),
             ("id", Text("The request's id: whoever looks into it finds the request in the log by it.")),
-            ("errors?", List("What keeps the rig from being read.", book.Of("FileError"))),
+            ("errors?", List("What keeps the rig, or the gear, from being read.", book.Of("FileError"))),
             ("priceErrors?", List("What keeps the price list from being read.", book.Of("FileError"))),
-            ("present?", book.Of("KeptRig"))));
+            ("present?", book.Of("KeptRig")),
+            ("presentGear?", book.Of("GearShown"))));
     }
 
     private static (string, IOpenApiSchema)[] Head() =>

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
 using Loadmark.Api.Asking;
+using Loadmark.Api.Library;
 using Loadmark.Web.Problems;
 using Microsoft.OpenApi;
 
@@ -44,6 +45,12 @@ internal sealed class OperationDescription(OpenApiDocument document, ApiOperatio
             };
         }
 
+        if (operation.NamesGear)
+        {
+            yield return InPath("kind", "What sort of thing it is: load, supply or lead.", PatternOf(GearAddress.Kinds), "load");
+            yield return InPath("tag", "Its tag, capitals aside.", null, "DL-02");
+        }
+
         foreach (var option in operation.Options)
         {
             yield return new OpenApiParameter
@@ -79,7 +86,7 @@ internal sealed class OperationDescription(OpenApiDocument document, ApiOperatio
         if (operation.Streams)
             good.Content[ApiContent.Events] = new OpenApiMediaType { Schema = PlainShapes.Of("Events") };
         if (operation.TellsRevision)
-            good.Headers = new Dictionary<string, IOpenApiHeader>(StringComparer.Ordinal) { ["ETag"] = Header("The rig's revision, in quotes.") };
+            good.Headers = new Dictionary<string, IOpenApiHeader>(StringComparer.Ordinal) { ["ETag"] = Header("The revision, in quotes.") };
         responses[operation.Status.ToString(CultureInfo.InvariantCulture)] = good;
 
         if (operation.Name == Health.Operation.Name)
@@ -91,8 +98,8 @@ internal sealed class OperationDescription(OpenApiDocument document, ApiOperatio
 
         IEnumerable<ProblemKind> always = [ProblemKind.BadRequest, ProblemKind.Refused, ProblemKind.Fault];
         IEnumerable<ProblemKind> ofBodies = operation.Bodies.Count == 0 ? [] : [ProblemKind.TooLarge, ProblemKind.UnsupportedMediaType];
-        IEnumerable<ProblemKind> ofSolves = operation.Group == "Questions" ? [ProblemKind.Busy, ProblemKind.OutOfTime] : [];
-        IEnumerable<ProblemKind> ofRigs = operation.NamesRig ? [ProblemKind.NotFound] : [];
+        IEnumerable<ProblemKind> ofSolves = operation.Group == "Questions" || operation.Streams ? [ProblemKind.Busy, ProblemKind.OutOfTime] : [];
+        IEnumerable<ProblemKind> ofRigs = operation.NamesRig || operation.NamesGear ? [ProblemKind.NotFound] : [];
         Add(responses, [.. always, .. ofBodies, .. ofSolves, .. ofRigs, .. operation.Refusals]);
         return responses;
     }
@@ -114,7 +121,7 @@ internal sealed class OperationDescription(OpenApiDocument document, ApiOperatio
 
     private OpenApiMediaType Media(ApiContent content) => new()
     {
-        Schema = content.MediaType == ApiContent.Json && content.Shape != "Rig" ? Reference(content.Shape) : PlainShapes.Of(content.Shape),
+        Schema = content.MediaType == ApiContent.Json && content.Shape is not ("Rig" or "Gear") ? Reference(content.Shape) : PlainShapes.Of(content.Shape),
         Example = BuiltInExample.Of(content),
     };
 
@@ -127,7 +134,20 @@ internal sealed class OperationDescription(OpenApiDocument document, ApiOperatio
         OptionKind.Flag => new OpenApiSchema { Type = JsonSchemaType.Boolean },
         OptionKind.Number => new OpenApiSchema { Type = JsonSchemaType.Integer, Format = "int64", Minimum = "0" },
         OptionKind.Texts => new OpenApiSchema { Type = JsonSchemaType.Array, Items = new OpenApiSchema { Type = JsonSchemaType.String } },
-        _ => new OpenApiSchema { Type = JsonSchemaType.String },
+        _ => new OpenApiSchema { Type = JsonSchemaType.String, Pattern = option.Words.Count > 0 ? PatternOf(option.Words) : null },
+    };
+
+    /// <summary>Words as a pattern: generators make a type of its own of each list of words, under a name that says nothing.</summary>
+    private static string PatternOf(IReadOnlyList<string> words) => $"^({string.Join('|', words)})$";
+
+    private static OpenApiParameter InPath(string name, string about, string? pattern, string example) => new()
+    {
+        Name = name,
+        In = ParameterLocation.Path,
+        Required = true,
+        Description = about,
+        Example = JsonValue.Create(example),
+        Schema = new OpenApiSchema { Type = JsonSchemaType.String, Pattern = pattern },
     };
 
     private static JsonNode? ExampleOf(ApiOption option) => option.Kind switch

@@ -15,6 +15,7 @@ internal sealed class ShapeBook(OpenApiDocument document)
         PlanShapes.AddTo(book);
         CircuitShapes.AddTo(book);
         KeptShapes.AddTo(book);
+        GearShapes.AddTo(book);
     }
 
     /// <summary>Adds a shape.</summary>

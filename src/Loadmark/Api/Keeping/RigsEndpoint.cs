@@ -10,24 +10,24 @@ namespace Loadmark.Api.Keeping;
 
 /// <summary>Lists, tells, adds, saves and removes kept rigs.</summary>
 /// <param name="store">The rigs.</param>
-/// <param name="reader">Takes requests.</param>
-internal sealed class RigsEndpoint(RigStore store, RequestReader reader)
+/// <param name="requests">Takes requests.</param>
+internal sealed class RigsEndpoint(RigStore store, KeptRequests requests)
 {
     private const string CommonWords = "changing the file from another program";
 
     /// <summary>Tells the list.</summary>
-    public Task<IResult> ListAsync(HttpContext context) => KeepAsync(context, RigsOperations.List, async _ =>
+    public Task<IResult> ListAsync(HttpContext context) => requests.AnswerAsync(context, RigsOperations.List, async _ =>
     {
         var rigs = await store.ListAsync(context.RequestAborted);
         return TypedResults.Bytes(AnswerBytes.Of(output => KeptRigJson.Write(output, rigs)), ApiContent.Json);
     });
 
     /// <summary>Tells one.</summary>
-    public Task<IResult> GetAsync(HttpContext context, Guid id) => KeepAsync(context, RigsOperations.Get, async _ =>
+    public Task<IResult> GetAsync(HttpContext context, Guid id) => requests.AnswerAsync(context, RigsOperations.Get, async _ =>
         await store.FindAsync(id, context.RequestAborted) is { } rig ? (IResult)Show(context, rig) : Missing());
 
     /// <summary>Keeps a new one.</summary>
-    public Task<IResult> AddAsync(HttpContext context) => KeepAsync(context, RigsOperations.Add, async request =>
+    public Task<IResult> AddAsync(HttpContext context) => requests.AnswerAsync(context, RigsOperations.Add, async request =>
     {
         if (request.ReadRig(out var text, out var refusal) is not { } rig)
             return new ProblemResult(refusal!);
@@ -37,27 +37,24 @@ internal sealed class RigsEndpoint(RigStore store, RequestReader reader)
     });
 
     /// <summary>Keeps an edit.</summary>
-    public Task<IResult> SaveAsync(HttpContext context, Guid id) => KeepAsync(context, RigsOperations.Save, async request =>
+    public Task<IResult> SaveAsync(HttpContext context, Guid id) => requests.AnswerAsync(context, RigsOperations.Save, async request =>
     {
         if (Revision.In(context.Request, out var refusal) is not { } revision)
             return new ProblemResult(refusal!);
         if (request.ReadRig(out var text, out refusal) is not { } rig)
             return new ProblemResult(refusal!);
-        var outcome = await store.SaveAsync(id, revision, rig.Name, text, WordsIn(request), context.RequestAborted);
+        var outcome = await store.SaveAsync(id, revision, rig.Name, text, KeptRequests.WhatOf(request, CommonWords), context.RequestAborted);
         return outcome.State == SaveState.Saved ? Show(context, outcome.Rig!) : Refuse(outcome);
     });
 
     /// <summary>Removes one.</summary>
-    public Task<IResult> RemoveAsync(HttpContext context, Guid id) => KeepAsync(context, RigsOperations.Remove, async _ =>
+    public Task<IResult> RemoveAsync(HttpContext context, Guid id) => requests.AnswerAsync(context, RigsOperations.Remove, async _ =>
     {
         if (Revision.In(context.Request, out var refusal) is not { } revision)
             return new ProblemResult(refusal!);
         var outcome = await store.RemoveAsync(id, revision, context.RequestAborted);
         return outcome.State == SaveState.Saved ? TypedResults.NoContent() : Refuse(outcome);
     });
-
-    private static string WordsIn(ApiRequest request) =>
-        request.Options.Text("what")?.Replace('\0', ' ').Trim() is { Length: > 0 } words ? words : CommonWords;
 
     private static FileContentHttpResult Show(HttpContext context, StoredRig rig, int status = StatusCodes.Status200OK)
     {
@@ -78,20 +75,4 @@ internal sealed class RigsEndpoint(RigStore store, RequestReader reader)
             },
         })
         : Missing();
-
-    private async Task<IResult> KeepAsync(HttpContext context, ApiOperation operation, Func<ApiRequest, Task<IResult>> keep)
-    {
-        var (request, refusal) = await reader.ReadAsync(context, operation);
-        if (request is null)
-            return new ProblemResult(refusal!);
-        context.Response.Headers.CacheControl = "no-store";
-        try
-        {
-            return await keep(request);
-        }
-        catch (StorageException fault)
-        {
-            return new ProblemResult(new Problem(ProblemKind.Store, fault.Message));
-        }
-    }
 }

@@ -2,7 +2,6 @@ using Loadmark.Answers;
 using Loadmark.Api.Answering;
 using Loadmark.Api.Asking;
 using Loadmark.Commands;
-using Loadmark.Files;
 using Loadmark.Files.PriceLists;
 using Loadmark.Planning.Buying;
 using Loadmark.Web.Problems;
@@ -29,7 +28,7 @@ internal sealed class BuyQuestion : IQuestion
         Bodies = [new(ApiContent.Json, "RigAndPrices", "buy.request.json")],
         Answers = [new(ApiContent.Json, "Purchases", "buy.json")],
         Streams = true,
-        Refusals = [ProblemKind.Unreadable],
+        Refusals = [ProblemKind.Unreadable, ProblemKind.Store],
     };
 
     /// <inheritdoc/>
@@ -39,7 +38,8 @@ internal sealed class BuyQuestion : IQuestion
             return refusal;
         if (body.Text("rig", out refusal) is not { } rigText || body.Text("prices", out refusal) is not { } prices)
             return refusal;
-        var reading = RigFileReader.Read(rigText, request.File);
+        if (request.ReadRig(rigText, out refusal) is not { } reading)
+            return refusal;
         var list = PriceListReader.Read(prices, "");
         if (reading.Rig is not { } rig || list.Offers is not { } offers)
             return Unreadable.Of(reading.Errors, list.Errors);

@@ -19,7 +19,7 @@ internal sealed class CheckQuestion : IQuestion
         Bodies = ApiContent.Rig,
         Answers = [new(ApiContent.Json, "Check", "check.json")],
         Streams = true,
-        Refusals = [ProblemKind.Unreadable],
+        Refusals = [ProblemKind.Unreadable, ProblemKind.Store],
     };
 
     /// <inheritdoc/>

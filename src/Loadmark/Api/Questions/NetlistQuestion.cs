@@ -19,7 +19,7 @@ internal sealed class NetlistQuestion : IQuestion
         Options = [new("steady", OptionKind.Flag, "For the steady state; else for the first seconds.", "true"), ApiOption.File],
         Bodies = ApiContent.Rig,
         Answers = [new(ApiContent.Plain, "Deck", "netlist.txt")],
-        Refusals = [ProblemKind.Unreadable, ProblemKind.NoWiring],
+        Refusals = [ProblemKind.Unreadable, ProblemKind.Store, ProblemKind.NoWiring],
     };
 
     /// <inheritdoc/>

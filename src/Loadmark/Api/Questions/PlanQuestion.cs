@@ -21,7 +21,7 @@ internal sealed class PlanQuestion : IQuestion
         Bodies = ApiContent.Rig,
         Answers = [new(ApiContent.Json, "Plan", "plan.json")],
         Streams = true,
-        Refusals = [ProblemKind.Unreadable],
+        Refusals = [ProblemKind.Unreadable, ProblemKind.Store],
     };
 
     /// <inheritdoc/>

@@ -19,7 +19,7 @@ internal sealed class SettleQuestion : IQuestion
         Bodies = ApiContent.Rig,
         Answers = [new(ApiContent.Json, "SteadyState", "settle.json")],
         Streams = true,
-        Refusals = [ProblemKind.Unreadable],
+        Refusals = [ProblemKind.Unreadable, ProblemKind.Store],
     };
 
     /// <inheritdoc/>

@@ -19,7 +19,7 @@ internal sealed class StartUpQuestion : IQuestion
         Bodies = ApiContent.Rig,
         Answers = [new(ApiContent.Json, "FirstSeconds", "startup.json")],
         Streams = true,
-        Refusals = [ProblemKind.Unreadable],
+        Refusals = [ProblemKind.Unreadable, ProblemKind.Store],
     };
 
     /// <inheritdoc/>

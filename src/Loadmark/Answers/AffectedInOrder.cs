@@ -1,0 +1,21 @@
+using Loadmark.Core.Checks;
+using Loadmark.Web.Library;
+
+namespace Loadmark.Answers;
+
+/// <summary>The rigs that a piece of gear means something to, in the order that people look at them.</summary>
+internal static class AffectedInOrder
+{
+    /// <summary>Finds them: the worst first, and what cannot be judged among the worst.</summary>
+    /// <param name="rigs">Finds each.</param>
+    /// <param name="gear">The piece.</param>
+    /// <param name="options">How they are looked for.</param>
+    /// <param name="stop">Gives up.</param>
+    public static async Task<List<AffectedRig>> FindAsync(AffectedRigs rigs, ShelfGear gear, AffectedOptions options, CancellationToken stop)
+    {
+        var found = new List<AffectedRig>();
+        await foreach (var rig in rigs.FindAsync(gear, options, stop))
+            found.Add(rig);
+        return [.. found.OrderByDescending(static rig => rig.After?.Verdict ?? Severity.Harm).ThenBy(static rig => rig.Rig.Name, StringComparer.OrdinalIgnoreCase).ThenBy(static rig => rig.Rig.Id)];
+    }
+}

@@ -1,0 +1,141 @@
+using Loadmark.Api.Asking;
+using Loadmark.Web.Problems;
+
+namespace Loadmark.Api.Library;
+
+/// <summary>What the addresses of the gear library take and answer.</summary>
+internal static class GearOperations
+{
+    private const string Group = "Gear library";
+
+    private static readonly ApiOption Kind = new("kind", OptionKind.Text, "Only gear of this kind: load, supply or lead.", "load") { Words = GearAddress.Kinds };
+    private static readonly ApiOption What = new("what", OptionKind.Text, "What the change does, for the list of changes.", "measured again");
+    private static readonly ApiContent Shown = new(ApiContent.Json, "GearShown", "gear.show.json");
+    private static readonly ApiContent Text = new(ApiContent.Yaml, "GearText", "gear.yaml");
+    private static readonly ApiContent Table = new(ApiContent.Csv, "GearTable", "gear.export.csv");
+
+    /// <summary>The list.</summary>
+    public static ApiOperation List { get; } = new()
+    {
+        Name = "listGear",
+        Group = Group,
+        Summary = "What does the library know? Forgives typos.",
+        Options =
+        [
+            new("words", OptionKind.Text, "Part of a tag, a name, a label, or a word that it is filed under; left out, all there is.", "dealy"),
+            Kind,
+            new("most", OptionKind.Number, "At most so many; left out, the best 50 of what is looked for, or all there is.", "10"),
+        ],
+        Answers = [new(ApiContent.Json, "GearList", "gear.list.json")],
+        Refusals = [ProblemKind.Store],
+    };
+
+    /// <summary>One.</summary>
+    public static ApiOperation Get { get; } = new()
+    {
+        Name = "getGear",
+        Group = Group,
+        Summary = "One piece, with what is said of it, what was measured, its changes, and the rigs that have it.",
+        NamesGear = true,
+        About = "Asked for application/yaml, what is said of it as a file of gear, which can be sent back as a change.",
+        Answers = [Shown, Text],
+        TellsRevision = true,
+        Refusals = [ProblemKind.Unreadable, ProblemKind.Store],
+    };
+
+    /// <summary>Adds one.</summary>
+    public static ApiOperation Add { get; } = new()
+    {
+        Name = "addGear",
+        Group = Group,
+        Summary = "Adds a piece: a file of gear with one load, supply or lead, such as its label.",
+        Status = StatusCodes.Status201Created,
+        Options = [What],
+        Bodies = ApiContent.Gear,
+        Answers = [Shown],
+        TellsRevision = true,
+        Refusals = [ProblemKind.Unreadable, ProblemKind.TagTaken, ProblemKind.Store],
+    };
+
+    /// <summary>Changes one.</summary>
+    public static ApiOperation Change { get; } = new()
+    {
+        Name = "changeGear",
+        Group = Group,
+        Summary = "Says something else of a piece: all that is to be said of it, as a file of gear.",
+        NamesGear = true,
+        NeedsRevision = true,
+        About = "What the body says nothing of is no longer said. With another tag in the body, the piece has that one from now on. Every change is kept.",
+        Options = [What],
+        Bodies = ApiContent.Gear,
+        Answers = [Shown],
+        TellsRevision = true,
+        Refusals = [ProblemKind.Unreadable, ProblemKind.TagTaken, ProblemKind.Conflict, ProblemKind.RevisionMissing, ProblemKind.Store],
+    };
+
+    /// <summary>Removes one.</summary>
+    public static ApiOperation Remove { get; } = new()
+    {
+        Name = "removeGear",
+        Group = Group,
+        Summary = "Removes a piece from the library, which keeps it with its changes.",
+        NamesGear = true,
+        NeedsRevision = true,
+        Status = StatusCodes.Status204NoContent,
+        Answers = [],
+        Refusals = [ProblemKind.Conflict, ProblemKind.RevisionMissing, ProblemKind.Store],
+    };
+
+    /// <summary>Adds what a meter showed.</summary>
+    public static ApiOperation Measure { get; } = new()
+    {
+        Name = "measureGear",
+        Group = Group,
+        Summary = "Adds what a meter showed of a load, and makes what all readings come to the library's figure.",
+        NamesGear = true,
+        Bodies = [new(ApiContent.Json, "WhatTheMeterShowed", "gear.reading.json")],
+        Answers = [new(ApiContent.Json, "GearMeasured", "gear.measured.json")],
+        Refusals = [ProblemKind.Conflict, ProblemKind.Store],
+    };
+
+    /// <summary>The rigs that a change means something to.</summary>
+    public static ApiOperation Affected { get; } = new()
+    {
+        Name = "affectedRigs",
+        Group = Group,
+        Summary = "The rigs that have other figures of a piece than the library now has, with the verdict before and after.",
+        NamesGear = true,
+        Answers = [new(ApiContent.Json, "RigsAffected", "gear.affected.json")],
+        Streams = true,
+        Refusals = [ProblemKind.Store],
+    };
+
+    /// <summary>Takes a file of gear.</summary>
+    public static ApiOperation Import { get; } = new()
+    {
+        Name = "importGear",
+        Group = Group,
+        Summary = "What would taking a file of gear do; or takes it.",
+        About = "Without 'take' nothing is changed.",
+        Options =
+        [
+            new("take", OptionKind.Texts, "What to take: 'new' for what the library has not; 'all' for what it says otherwise, too; or 'new' and, of what it says otherwise, these tags, parted by commas.", "new"),
+            new("file", OptionKind.Text, "The name of the file, for the list of changes. Nothing is opened.", "gear.yaml"),
+        ],
+        Bodies = [.. ApiContent.Gear, Table with { Example = "gear.csv" }],
+        Answers = [new(ApiContent.Json, "GearTaken", "gear.import.json")],
+        Refusals = [ProblemKind.Unreadable, ProblemKind.Store],
+    };
+
+    /// <summary>A file of what there is.</summary>
+    public static ApiOperation Export { get; } = new()
+    {
+        Name = "exportGear",
+        Group = Group,
+        Summary = "A file of what the library has.",
+        About = "A table holds gear of one kind: the loads, unless 'kind' says otherwise. Readings and earlier changes are not in it.",
+        Options = [Kind, new("form", OptionKind.Text, "yaml or csv; left out, what Accept asks for, or yaml.", "yaml") { Words = ["yaml", "csv"] }],
+        Answers = [Text, Table],
+        Refusals = [ProblemKind.Store],
+    };
+}
