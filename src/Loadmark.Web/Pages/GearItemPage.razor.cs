@@ -87,10 +87,10 @@ public sealed partial class GearItemPage : ComponentBase
         return reading.Value is { } outlet ? await KeepAsync(WithOutlets(supply, supply.Outlets.Items.SetItem(index, outlet))) : reading.Faults;
     }
 
-    private Task RemoveOutletAsync(int index)
+    private async Task RemoveOutletAsync(int index)
     {
         var supply = _gear!.Piece!.Supply!;
-        return KeepAsync(WithOutlets(supply, supply.Outlets.Items.RemoveAt(index)));
+        await KeepAsync(WithOutlets(supply, supply.Outlets.Items.RemoveAt(index)));
     }
 
     private async Task AddOutletsAsync()
@@ -126,8 +126,8 @@ public sealed partial class GearItemPage : ComponentBase
             _tagFault = reading.Errors[0].Message;
     }
 
-    private Task FileAsync(ChangeEventArgs change) =>
-        KeepAsync(_gear!.Piece!, [.. GearWords.WordsIn(change.Value as string ?? "")]);
+    private async Task FileAsync(ChangeEventArgs change) =>
+        await KeepAsync(_gear!.Piece!, [.. GearWords.WordsIn(change.Value as string ?? "")]);
 
     /// <summary>Keeps what is said of it now; another page's change in between is shown and not gone over.</summary>
     private async Task<IReadOnlyDictionary<string, string>> KeepAsync(GearPiece piece, ValueList<string>? words = null)
