@@ -44,7 +44,7 @@ internal static class LibraryBench
         var gear = SeededGear.Table(random, pieces);
 
         var preview = ImportPreview.Of(await shelf.NowAsync(), GearFileReader.Read(gear, "gear.csv"));
-        Add(table, $"import {pieces} new pieces, one transaction", [await TimeAsync(() => new GearKeeper(store).TakeAsync(preview, static _ => true, "bench"))]);
+        Add(table, $"import {pieces} new pieces", [await TimeAsync(() => new GearKeeper(store).TakeAsync(preview, static _ => true, "bench"))]);
         GearSnapshot now = null!;
         Add(table, "read the library for the first time", [await TimeAsync(async () => now = await shelf.NowAsync())]);
         Add(table, "first search, which makes the index", [Time(() => now.Search("reverb", 50))]);
@@ -75,7 +75,7 @@ internal static class LibraryBench
         table.Write("library.md");
     }
 
-    private static async Task<List<double>> KeepAllAsync(Store store, IReadOnlyList<string> texts)
+    private static async Task<List<double>> KeepAllAsync(Store store, List<string> texts)
     {
         var times = new List<double>(texts.Count);
         for (var number = 0; number < texts.Count; number++)
