@@ -2,7 +2,6 @@ using Bunit;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Readings;
 using Loadmark.Files.Library;
-using Loadmark.Storage.Gear;
 using Loadmark.Web.Library;
 using Loadmark.Web.Pages;
 using Loadmark.Web.Parts;
@@ -87,7 +86,7 @@ public sealed class GearPagesTests : PageTest
         await Button(page, "Add the reading").ClickAsync(new());
         page.WaitForAssertion(() => Assert.Contains("Type a current such as 210 mA", page.Find("#reading-fault").TextContent, StringComparison.Ordinal));
         await page.Find(".readingform input").ChangeAsync(new() { Value = "10.2 mA" });
-        await page.Find(".readingform").SubmitAsync(new());
+        await page.Find(".readingform").SubmitAsync(EventArgs.Empty);
         page.WaitForAssertion(() => Assert.Equal(6, page.FindAll("tbody tr").Count));
         Assert.Equal(new Amps(0.01004m), (await Shelf.NowAsync(Stop)).Find(gear.Id)!.Piece!.Load!.Run);
         Assert.StartsWith("10.04 mA", page.Find("dl.keys dd").TextContent, StringComparison.Ordinal);
