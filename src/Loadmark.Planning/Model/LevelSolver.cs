@@ -98,7 +98,7 @@ internal sealed class LevelSolver : IDisposable
             if (level > last || IsOver)
                 break;
             var isNothing = isKnown && known[(int)level] == _wiring[level].Constant;
-            var least = isNothing ? known[(int)level] : _linear.Of(level, Left * ShareOfTime);
+            var least = isNothing ? known[(int)level] : _linear.Of(level, Left * ShareOfTime, _cancellation);
             if (isOnFloor && (int)level < _floors.Length)
                 least = Math.Max(least, _floors[(int)level]);
             isKnown = isKnown && known[(int)level] == least;
@@ -181,7 +181,7 @@ internal sealed class LevelSolver : IDisposable
 
         if (IsOver)
             return false;
-        var least = _linear.Of(level, Left * ShareOfTime);
+        var least = _linear.Of(level, Left * ShareOfTime, _cancellation);
         if (_isOnFloor && (int)level < _floors.Length)
             least = Math.Max(least, _floors[(int)level]);
         if (_linear.Whole is { } whole && _wiring[level].ValueIn(whole) < ValueOf(level))

@@ -61,8 +61,11 @@ internal sealed class LinearBound : IDisposable
     /// <summary>A bound on a level from below, rounded up to what the level can be.</summary>
     /// <param name="level">The level.</param>
     /// <param name="limit">How long to try; after it the bound is a poor one.</param>
-    public long Of(Level level, TimeSpan limit)
+    /// <param name="cancellation">Stops trying.</param>
+    public long Of(Level level, TimeSpan limit, CancellationToken cancellation = default)
     {
+        // A request that comes before the solving has begun is lost; whoever asks for several bounds looks in between.
+        using var registration = cancellation.Register(() => _solver.InterruptSolve());
         Whole = null;
         var sum = _wiring[level];
         _solver.SetTimeLimit(Math.Max(1, (long)limit.TotalMilliseconds));
