@@ -11,6 +11,9 @@ internal static class KillsBench
     /// <summary>A save takes a few milliseconds; the moment of the kill lies anywhere in some tens of them.</summary>
     private const int LatestMilliseconds = 60;
 
+    /// <summary>The table is written after so many, so that a run that is ended early says what it saw.</summary>
+    private const int Written = 25;
+
     public static int Run(int kills)
     {
         var folder = Directory.CreateTempSubdirectory("loadmark-kills-").FullName;
@@ -67,22 +70,29 @@ internal static class KillsBench
             lost += edits < last ? 1 : 0;
             half += rig.Text != TextAfter(edits) || rig.Revision != edits + 1 || edits > last + 1 ? 1 : 0;
             unsaid += edits == last + 1 ? 1 : 0;
+            if ((kill + 1) % Written == 0)
+                Write(kill + 1);
         }
 
-        var table = new ResultTable(
-            "Killed while saving",
-            $"A program that saves edit after edit of a rig of about 10 kB is ended by SIGKILL at a random moment ({LatestMilliseconds} ms), again and again on one database. {ResultTable.Machine}",
-            "what", "times");
-        table.Add("killed", $"{kills}");
-        table.Add("of these while it was saving, two edits or more after it had begun", $"{atWork}");
-        table.Add("edits kept in all", $"{edits}");
-        table.Add("the database did not open afterwards", $"{unopened}");
-        table.Add("SQLite's own integrity_check found a fault", $"{damaged}");
-        table.Add("an edit that was confirmed was not there", $"{lost}");
-        table.Add("an edit was half there, or text and history did not agree", $"{half}");
-        table.Add("an edit was there whole that had not been confirmed yet", $"{unsaid}");
-        table.Write("kills.md");
+        Write(kills);
         return unopened + damaged + lost + half == 0 ? 0 : 1;
+
+        void Write(int done)
+        {
+            var table = new ResultTable(
+                "Killed while saving",
+                $"A program that saves edit after edit of a rig of about 10 kB is ended by SIGKILL at a random moment ({LatestMilliseconds} ms), again and again on one database. {ResultTable.Machine}",
+                "what", "times");
+            table.Add("killed", $"{done}");
+            table.Add("of these while it was saving, two edits or more after it had begun", $"{atWork}");
+            table.Add("edits kept in all", $"{edits}");
+            table.Add("the database did not open afterwards", $"{unopened}");
+            table.Add("SQLite's own integrity_check found a fault", $"{damaged}");
+            table.Add("an edit that was confirmed was not there", $"{lost}");
+            table.Add("an edit was half there, or text and history did not agree", $"{half}");
+            table.Add("an edit was there whole that had not been confirmed yet", $"{unsaid}");
+            table.Write("kills.md");
+        }
     }
 
     private static async Task<(int First, int Last)> KillAsync(string folder, Guid id, int afterMilliseconds)
