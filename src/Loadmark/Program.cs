@@ -3,10 +3,10 @@ using Loadmark.Hosting;
 using Loadmark.Simulation.Checks;
 using Loadmark.Sources;
 
-// The YAML library asks for compiled regular expressions; compiling one costs a command more than all its use there. The page's
-// libraries need code made while it runs, and stay long enough for it to pay.
-// So does the database: for gear and rigs that are kept, and for rig files that take gear from the library.
-if (args is [not ['-', ..] and not ("gear" or "rigs"), ..] && !LibraryMention.IsIn(args))
+// The YAML library asks for compiled regular expressions; compiling one costs a command that answers at once more than all its use
+// there. All else needs code made while it runs: the page's libraries, and the database of what is kept, also for a rig file that takes
+// gear from the library.
+if (args is ["check" or "read" or "plan" or "buy" or "settle" or "startup" or "netlist", ..] && !LibraryMention.IsIn(args))
     AppContext.SetSwitch("System.Runtime.CompilerServices.RuntimeFeature.IsDynamicCodeSupported", false);
 
 using var interrupts = new Interrupts();

@@ -48,6 +48,35 @@ public sealed class ProcessTests
         Assert.Equal("", await process.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken));
     }
 
+    /// <summary>A setting of the process decides whether the database can be used at all.</summary>
+    [Fact]
+    public void What_is_kept_can_be_listed_backed_up_and_restored()
+    {
+        var folder = Directory.CreateTempSubdirectory("loadmark-process-").FullName;
+        try
+        {
+            var (data, copy, rig) = (Path.Combine(folder, "data"), Path.Combine(folder, "copy.db"), Path.Combine(folder, "board.rig.yaml"));
+            File.WriteAllText(rig, "rig: Board\nloads:\n  DL-02: { from: library }\nsupplies:\n  brick: { isolated: true, outlets: { 1: 9 V 500 mA } }\nwired:\n  - { from: brick/1, to: DL-02 }\n");
+            Fine("gear", "add", "DL-02", "9V DC 300mA", "--data", data);
+            Fine("rigs", "import", rig, "--data", data);
+            Fine("backup", copy, "--data", data);
+            Fine("restore", copy, "--data", data);
+            Assert.Contains("Board", Fine("rigs", "list", "--data", data), StringComparison.Ordinal);
+            Assert.Contains("300 mA", Fine("check", rig, "--data", data), StringComparison.Ordinal);
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+
+        static string Fine(params string[] args)
+        {
+            var (code, output, error) = Run("C.UTF-8", "", args);
+            Assert.True(code == ExitCode.Fine, $"{string.Join(' ', args)}: {code} {error}");
+            return output;
+        }
+    }
+
     /// <summary>Sends the interrupt once the process has had time to start, and waits for its end.</summary>
     private static async Task<bool> InterruptWhenReady(Process process)
     {
