@@ -2,6 +2,7 @@ using CsCheck;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Rigs;
 using Loadmark.Files.Library;
+using Loadmark.Files.Texts;
 
 namespace Loadmark.Files.Tests;
 
@@ -19,7 +20,13 @@ public sealed class GearFileTests
         {
             foreach (var (piece, _) in gear)
                 Assert.Equal(piece, GearText.Read(piece.Kind, piece.Tag, GearText.Write(piece)).Piece);
-            AssertRows(gear.OrderBy(one => one.Piece.Kind), GearFileReader.Read(GearFileWriter.WriteYaml(gear), "gear.yaml"));
+
+            // A list of gear has no place for a name with a control character, which quotes in a rig's own file can spell.
+            var listed = gear.Where(one => ControlCharacters.FirstIn(one.Piece.Name) < 0).ToArray();
+            AssertRows(listed.OrderBy(one => one.Piece.Kind), GearFileReader.Read(GearFileWriter.WriteYaml(listed), "gear.yaml"));
+            var all = GearFileReader.Read(GearFileWriter.WriteYaml(gear), "gear.yaml");
+            Assert.Equal(gear.Length - listed.Length, all.Rows.Count(row => row.Refusal is { Because: "its name or one of its words holds a control character" }));
+            Assert.Equal(listed.Length, all.Rows.Count(row => row.Piece is not null));
         },
         iter: 300);
 
