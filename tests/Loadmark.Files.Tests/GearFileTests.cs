@@ -28,7 +28,7 @@ public sealed class GearFileTests
             Assert.Equal(gear.Length - listed.Length, all.Rows.Count(row => row.Refusal is { Because: "its name or one of its words holds a control character" }));
             Assert.Equal(listed.Length, all.Rows.Count(row => row.Piece is not null));
         },
-        iter: 300);
+        iter: 150);
 
     [Fact]
     public void Any_table_of_gear_reads_back_as_itself() => Gear.Sample(
@@ -46,7 +46,7 @@ public sealed class GearFileTests
                 Assert.DoesNotContain(text.Split('\n'), line => line.StartsWith('=') || line.Contains(",=", StringComparison.Ordinal));
             }
         },
-        iter: 300);
+        iter: 150);
 
     [Fact]
     public void A_table_of_loads_with_its_words()
