@@ -28,7 +28,8 @@ public sealed class FindingsPanelTests : PageTest
         var view = await OpenAsync(PageExamples.Read("left-at-18"));
         var part = Show<FindingsPanel>(view);
         Assert.Empty(part.FindAll(".opened"));
-        part.Find("button.finding").Click();
+        await part.Find("button.finding").ClickAsync(new());
+        part.WaitForElement(".opened");
 
         var finding = view.Check.Findings[0];
         Assert.Equal("over-voltage", finding.Rule);
@@ -39,8 +40,9 @@ public sealed class FindingsPanelTests : PageTest
         Assert.Contains(finding.Remedy, opened.TextContent, StringComparison.Ordinal);
         Assert.Equal("true", part.Find("button.finding").GetAttribute("aria-expanded"));
 
-        part.Find("button.finding").Click();
-        Assert.Empty(part.FindAll(".opened"));
+        // The circuit may have been solved in between, and the part drawn anew under the first click.
+        await part.Find("button.finding").ClickAsync(new());
+        part.WaitForAssertion(() => Assert.Empty(part.FindAll(".opened")));
     }
 
     [Fact]
