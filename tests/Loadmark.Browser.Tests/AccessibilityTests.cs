@@ -13,6 +13,16 @@ public sealed class AccessibilityTests(SharedBrowser browser, ServedPage served)
     private static readonly AxeRunOptions Options = new()
     {
         RunOnly = new RunOnlyOptions { Type = "tag", Values = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"] },
+
+        // Of what passes, one element a rule is told and not each: making the address of every element takes longer than the rules do.
+        ResultTypes = [ResultType.Violations],
+    };
+
+    /// <summary>What the dark could break that the light has not: the same elements, in other colours.</summary>
+    private static readonly AxeRunOptions Colours = new()
+    {
+        RunOnly = new RunOnlyOptions { Type = "rule", Values = ["color-contrast", "link-in-text-block"] },
+        ResultTypes = [ResultType.Violations],
     };
 
     public static TheoryData<string, string> Parts =>
@@ -24,7 +34,9 @@ public sealed class AccessibilityTests(SharedBrowser browser, ServedPage served)
     {
         var page = (await VisitAsync(new() { ColorScheme = ColorScheme.Light })).Page;
         await page.OpenPartAsync(await page.AddressOfAsync(rig), part);
-        var closed = await ViolationsAsync(page);
+
+        // Closed, the long rig has nothing that the short one has not.
+        List<string> closed = rig == RigPages.Pit ? await ViolationsAsync(page) : [];
         await PartOpener.OpenAsync(page, part);
         AssertNone(closed.Concat(await InBothAsync(page)));
     }
@@ -90,13 +102,13 @@ public sealed class AccessibilityTests(SharedBrowser browser, ServedPage served)
 
         // Colours that are still changing are nobody's.
         await page.EvaluateAsync("() => Promise.allSettled(document.getAnimations().map(animation => animation.finished))");
-        return [.. light, .. (await ViolationsAsync(page)).Select(static violation => $"in the dark: {violation}")];
+        return [.. light, .. (await ViolationsAsync(page, Colours)).Select(static violation => $"in the dark: {violation}")];
     }
 
-    private static async Task<List<string>> ViolationsAsync(IPage page)
+    private static async Task<List<string>> ViolationsAsync(IPage page, AxeRunOptions? options = null)
     {
         await page.EvaluateAsync("() => scrollTo(0, 0)"); // what the bar covers while scrolling is not too small for that
-        var result = await page.RunAxe(Options);
+        var result = await page.RunAxe(options ?? Options);
         Assert.NotEmpty(result.Passes);
         return [.. from violation in result.Violations from node in violation.Nodes select $"{violation.Id}: {violation.Help}; {node.Html}; {string.Join(" / ", node.Any.Concat(node.All).Concat(node.None).Select(static check => check.Message))}"];
     }

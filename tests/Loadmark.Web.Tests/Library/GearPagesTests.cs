@@ -30,13 +30,13 @@ public sealed class GearPagesTests : PageTest
         await KeepAsync(Gear);
         var page = Render<GearPage>();
         page.WaitForAssertion(() => Assert.Equal(["DL-02", "OD-03", "brick"], Tags(page)));
-        await page.Find("input[type=search]").InputAsync("dealy long");
+        await page.InvokeAsync(() => page.Find("input[type=search]").InputAsync("dealy long"));
         Assert.Equal(["DL-02"], Tags(page));
-        await page.Find("input[type=search]").InputAsync("");
-        await page.FindAll("select").First(static select => select.TextContent.Contains("supplies only", StringComparison.Ordinal)).ChangeAsync("Supply");
+        await page.InvokeAsync(() => page.Find("input[type=search]").InputAsync(""));
+        await page.InvokeAsync(() => page.FindAll("select").First(static select => select.TextContent.Contains("supplies only", StringComparison.Ordinal)).ChangeAsync("Supply"));
         Assert.Equal(["brick"], Tags(page));
-        await page.FindAll("select").First(static select => select.TextContent.Contains("supplies only", StringComparison.Ordinal)).ChangeAsync("");
-        await page.FindAll("select").First(static select => select.TextContent.Contains("any word", StringComparison.Ordinal)).ChangeAsync("drives");
+        await page.InvokeAsync(() => page.FindAll("select").First(static select => select.TextContent.Contains("supplies only", StringComparison.Ordinal)).ChangeAsync(""));
+        await page.InvokeAsync(() => page.FindAll("select").First(static select => select.TextContent.Contains("any word", StringComparison.Ordinal)).ChangeAsync("drives"));
         Assert.Equal(["OD-03"], Tags(page));
     }
 
@@ -45,9 +45,9 @@ public sealed class GearPagesTests : PageTest
     {
         await KeepAsync(Gear);
         var page = Render<GearPage>();
-        await page.Find("#gear-entry").InputAsync("CH-01: 9V DC 45mA\nOD-03: 9V DC 99mA");
+        await page.InvokeAsync(() => page.Find("#gear-entry").InputAsync("CH-01: 9V DC 45mA\nOD-03: 9V DC 99mA"));
         page.WaitForAssertion(() => Assert.Contains("is in the library already", page.Find("#gear-entry-preview").TextContent, StringComparison.Ordinal));
-        await Button(page, "Add to the library").ClickAsync(new());
+        await page.InvokeAsync(() => Button(page, "Add to the library").ClickAsync(new()));
         page.WaitForAssertion(() => Assert.Contains("CH-01", Tags(page)));
         var library = await Shelf.NowAsync(Stop);
         Assert.Equal("9V DC 45mA", library.Find(GearKind.Load, "CH-01")!.Piece!.Load!.Label!.Text);
@@ -63,8 +63,8 @@ public sealed class GearPagesTests : PageTest
         page.FindComponents<InputFile>()[0].UploadFiles(InputFileContent.CreateFromText(File, "more.yaml"));
         page.WaitForAssertion(() => Assert.Contains("1 new, 0 the same, 2 that differ, 1 refused.", page.Find(".import").TextContent, StringComparison.Ordinal));
         Assert.Contains("9V DC 20mA, was 9V DC 12mA", page.Find(".import").TextContent, StringComparison.Ordinal);
-        await page.FindAll(".import li").First(static row => row.TextContent.Contains("OD-03", StringComparison.Ordinal)).QuerySelector("input")!.ChangeAsync(new() { Value = true });
-        await Button(page, "Take 2 into the library").ClickAsync(new());
+        await page.InvokeAsync(() => page.FindAll(".import li").First(static row => row.TextContent.Contains("OD-03", StringComparison.Ordinal)).QuerySelector("input")!.ChangeAsync(new() { Value = true }));
+        await page.InvokeAsync(() => Button(page, "Take 2 into the library").ClickAsync(new()));
         page.WaitForAssertion(() => Assert.Contains("1 added, 1 changed, 1 left as they are", page.Find(".import").TextContent, StringComparison.Ordinal));
         var library = await Shelf.NowAsync(Stop);
         Assert.Equal(
@@ -83,10 +83,10 @@ public sealed class GearPagesTests : PageTest
         Assert.Contains("outlier", page.FindAll("tbody tr")[4].TextContent, StringComparison.Ordinal);
         Assert.Contains("mean of 4 readings; 1 left out", page.Find("dl.keys").TextContent, StringComparison.Ordinal);
 
-        await Button(page, "Add the reading").ClickAsync(new());
+        await page.InvokeAsync(() => Button(page, "Add the reading").ClickAsync(new()));
         page.WaitForAssertion(() => Assert.Contains("Type a current such as 210 mA", page.Find("#reading-fault").TextContent, StringComparison.Ordinal));
-        await page.Find(".readingform input").ChangeAsync(new() { Value = "10.2 mA" });
-        await page.Find(".readingform").SubmitAsync(EventArgs.Empty);
+        await page.InvokeAsync(() => page.Find(".readingform input").ChangeAsync(new() { Value = "10.2 mA" }));
+        await page.InvokeAsync(() => page.Find(".readingform").SubmitAsync(EventArgs.Empty));
         page.WaitForAssertion(() => Assert.Equal(6, page.FindAll("tbody tr").Count));
         Assert.Equal(new Amps(0.01004m), (await Shelf.NowAsync(Stop)).Find(gear.Id)!.Piece!.Load!.Run);
         Assert.StartsWith("10.04 mA", page.Find("dl.keys dd").TextContent, StringComparison.Ordinal);
@@ -98,20 +98,20 @@ public sealed class GearPagesTests : PageTest
         var gear = await KeepAsync(Gear);
         var page = Render<GearItemPage>(parameters => parameters.Add(one => one.Id, gear.Id));
         page.WaitForAssertion(() => Assert.NotNull(page.Find("#gear-label")));
-        await page.Find("#gear-label").ChangeAsync(new() { Value = "9V DC 20mA" });
+        await page.InvokeAsync(() => page.Find("#gear-label").ChangeAsync(new() { Value = "9V DC 20mA" }));
         page.WaitForAssertion(() => Assert.Contains("Label, as printed: 9V DC 20mA, was 9V DC 12mA", page.Find(".history").TextContent, StringComparison.Ordinal));
-        await page.Find("#gear-words").ChangeAsync(new() { Value = "drives, loud" });
+        await page.InvokeAsync(() => page.Find("#gear-words").ChangeAsync(new() { Value = "drives, loud" }));
         page.WaitForAssertion(() => Assert.Contains("Filed under: drives, loud, was drives, seaside", page.Find(".history").TextContent, StringComparison.Ordinal));
-        await Button(page, "Take this change back").ClickAsync(new());
+        await page.InvokeAsync(() => Button(page, "Take this change back").ClickAsync(new()));
         page.WaitForAssertion(() => Assert.Equal(4, page.FindAll(".history > li").Count));
         Assert.Equal("drives, seaside", page.Find("#gear-words").GetAttribute("value"));
         Assert.Equal("9V DC 20mA", page.Find("#gear-label").GetAttribute("value"));
 
-        await page.Find("#gear-tag").ChangeAsync(new() { Value = "dl-02" });
+        await page.InvokeAsync(() => page.Find("#gear-tag").ChangeAsync(new() { Value = "dl-02" }));
         page.WaitForAssertion(() => Assert.Contains("Another piece of gear is called dl-02.", page.Find("#gear-tag-about").TextContent, StringComparison.Ordinal));
-        await Button(page, "Remove OD-03 from the library").ClickAsync(new());
+        await page.InvokeAsync(() => Button(page, "Remove OD-03 from the library").ClickAsync(new()));
         page.WaitForAssertion(() => Assert.Null(page.FindAll("#gear-label").SingleOrDefault()));
-        await Button(page, "Put it back").ClickAsync(new());
+        await page.InvokeAsync(() => Button(page, "Put it back").ClickAsync(new()));
         page.WaitForAssertion(() => Assert.NotNull(page.Find("#gear-label")));
     }
 
@@ -126,9 +126,9 @@ public sealed class GearPagesTests : PageTest
         var page = Render<GearItemPage>(parameters => parameters.Add(one => one.Id, gear.Id));
         page.WaitForAssertion(() => Assert.Equal(2, page.FindAll(".affectedrows .beforeafter").Count));
         Assert.Matches("Margin.*Fails", page.Find(".affectedrows .beforeafter").TextContent);
-        await page.FindAll("button").First(static button => button.GetAttribute("aria-label") == "Take the new figure in Harbour").ClickAsync(new());
+        await page.InvokeAsync(() => page.FindAll("button").First(static button => button.GetAttribute("aria-label") == "Take the new figure in Harbour").ClickAsync(new()));
         page.WaitForAssertion(() => Assert.Single(page.FindAll(".affectedrows li")));
-        await page.FindAll("button").First(static button => button.GetAttribute("aria-label") == "Keep the old in Pier").ClickAsync(new());
+        await page.InvokeAsync(() => page.FindAll("button").First(static button => button.GetAttribute("aria-label") == "Keep the old in Pier").ClickAsync(new()));
         page.WaitForAssertion(() => Assert.Empty(page.FindAll(".affectedrows li")));
         var texts = new Dictionary<string, string>();
         foreach (var rig in await Store.ListAsync(Stop))
@@ -144,20 +144,20 @@ public sealed class GearPagesTests : PageTest
         await KeepAsync(Gear);
         var view = await OpenAsync("rig: r\n");
         var part = Show<LibraryPicker>(view);
-        await part.Find("input[role=combobox]").InputAsync("d");
+        await part.InvokeAsync(() => part.Find("input[role=combobox]").InputAsync("d"));
         part.WaitForAssertion(() => Assert.NotEmpty(part.FindAll("[role=option]")));
-        await part.Find("input[role=combobox]").InputAsync("delay");
+        await part.InvokeAsync(() => part.Find("input[role=combobox]").InputAsync("delay"));
         part.WaitForAssertion(() => Assert.Contains("DL-02", part.Find("[role=option]").TextContent, StringComparison.Ordinal));
-        await part.Find("input[role=combobox]").KeyDownAsync("ArrowDown");
-        await part.Find("input[role=combobox]").KeyDownAsync("Enter");
+        await part.InvokeAsync(() => part.Find("input[role=combobox]").KeyDownAsync("ArrowDown"));
+        await part.InvokeAsync(() => part.Find("input[role=combobox]").KeyDownAsync("Enter"));
         part.WaitForAssertion(() => Assert.Contains("DL-02 is added.", part.Markup, StringComparison.Ordinal));
         Assert.NotNull(Assert.Single(view.Rig.Loads).FromLibrary);
         Assert.Contains("from: library", view.Bench.Text, StringComparison.Ordinal);
 
-        await part.Find("input[type=checkbox]").ChangeAsync(new() { Value = false });
-        await part.Find("input[role=combobox]").InputAsync("brick");
+        await part.InvokeAsync(() => part.Find("input[type=checkbox]").ChangeAsync(new() { Value = false }));
+        await part.InvokeAsync(() => part.Find("input[role=combobox]").InputAsync("brick"));
         part.WaitForAssertion(() => Assert.NotEmpty(part.FindAll("[role=option]")));
-        await part.Find("input[role=combobox]").KeyDownAsync("Enter");
+        await part.InvokeAsync(() => part.Find("input[role=combobox]").KeyDownAsync("Enter"));
         part.WaitForAssertion(() => Assert.Single(view.Rig.Supplies));
         Assert.Null(view.Rig.Supplies[0].FromLibrary);
     }
@@ -167,15 +167,15 @@ public sealed class GearPagesTests : PageTest
     {
         var view = await OpenAsync(Rigs.Small);
         var part = Show<GearPanel>(view);
-        await part.FindAll("button").First(static button => button.GetAttribute("aria-label") == "More about DL-02").ClickAsync(new());
+        await part.InvokeAsync(() => part.FindAll("button").First(static button => button.GetAttribute("aria-label") == "More about DL-02").ClickAsync(new()));
         part.WaitForAssertion(() => Assert.NotNull(Button(part, "Keep in the library")));
-        await Button(part, "Keep in the library").ClickAsync(new());
+        await part.InvokeAsync(() => Button(part, "Keep in the library").ClickAsync(new()));
         part.WaitForAssertion(() => Assert.Contains("says the same there", part.Find(".librarykeep").TextContent, StringComparison.Ordinal));
         Assert.Equal(view.Rig.Loads[1], (await Shelf.NowAsync(Stop)).Find(GearKind.Load, "DL-02")!.Piece!.Load);
 
-        await part.Find("[data-gear='DL-02'] .platelabel").ChangeAsync(new() { Value = "9V DC 250mA" });
+        await part.InvokeAsync(() => part.Find("[data-gear='DL-02'] .platelabel").ChangeAsync(new() { Value = "9V DC 250mA" }));
         part.WaitForAssertion(() => Assert.Contains("It says otherwise there", part.Find(".librarykeep").TextContent, StringComparison.Ordinal));
-        await Button(part, "Keep these figures there").ClickAsync(new());
+        await part.InvokeAsync(() => Button(part, "Keep these figures there").ClickAsync(new()));
         part.WaitForAssertion(() => Assert.Contains("says the same there", part.Find(".librarykeep").TextContent, StringComparison.Ordinal));
         Assert.Equal(2, (await Whole.Gear.HistoryAsync((await Shelf.NowAsync(Stop)).Find(GearKind.Load, "DL-02")!.Id, Stop)).Length);
     }

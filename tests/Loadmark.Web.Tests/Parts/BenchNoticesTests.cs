@@ -20,7 +20,7 @@ public sealed class BenchNoticesTests : PageTest
 
         File.Delete(Kept);
         Directory.Move(Kept + ".aside", Kept);
-        await part.FindAll("button").First(button => button.TextContent == "Try again").ClickAsync(new());
+        await part.InvokeAsync(() => part.FindAll("button").First(button => button.TextContent == "Try again").ClickAsync(new()));
         part.WaitForAssertion(() => Assert.Empty(part.FindAll(".notice")));
         Assert.Equal("Later", (await ReopenAsync(view.Bench.Kept!.Id)).Rig.Name);
     }
@@ -34,7 +34,7 @@ public sealed class BenchNoticesTests : PageTest
         await other.EditAsync("theirs", other.Rig! with { Name = "Theirs" });
         await view.Bench.EditAsync("ours", view.Rig with { Name = "Ours" });
         part.WaitForAssertion(() => Assert.Contains("another window", part.Find("[role=alert]").TextContent, StringComparison.Ordinal));
-        await part.FindAll("button").First(button => button.TextContent == "Take the other window's").ClickAsync(new());
+        await part.InvokeAsync(() => part.FindAll("button").First(button => button.TextContent == "Take the other window's").ClickAsync(new()));
         Assert.Equal("Theirs", view.Rig.Name);
         await view.Bench.UndoAsync();
         Assert.Equal("Ours", view.Rig.Name);
@@ -55,7 +55,7 @@ public sealed class BenchNoticesTests : PageTest
 
         AngleSharp.Dom.IElement Merge() => part.FindAll("button").First(static button => button.TextContent == "Keep both edits");
         Assert.True(Merge().HasAttribute("disabled"));
-        await part.FindAll("fieldset input")[1].ChangeAsync(new() { Value = "on" });
+        await part.InvokeAsync(() => part.FindAll("fieldset input")[1].ChangeAsync(new() { Value = "on" }));
         Assert.False(Merge().HasAttribute("disabled"));
         await Merge().ClickAsync(new());
         part.WaitForAssertion(() => Assert.Empty(part.FindAll(".merge")));
@@ -78,7 +78,7 @@ public sealed class BenchNoticesTests : PageTest
         await other.EditTextAsync("theirs", other.Text.Replace("9 V DC 500 mA; 18 V DC 250 mA", "9 V DC 500 mA", StringComparison.Ordinal));
         await view.Bench.EditTextAsync("ours", view.Bench.Text.Replace("at: 9 V, to: DL-02", "at: 18 V, to: PR-02", StringComparison.Ordinal));
         part.WaitForAssertion(() => Assert.Single(part.FindAll(".merge")));
-        await part.FindAll("button").First(static button => button.TextContent == "Keep both edits").ClickAsync(new());
+        await part.InvokeAsync(() => part.FindAll("button").First(static button => button.TextContent == "Keep both edits").ClickAsync(new()));
         part.WaitForAssertion(() => Assert.Contains("do not fit together", part.Find(".merge .wrong").TextContent, StringComparison.Ordinal));
         Assert.Contains("at: 18 V, to: PR-02", view.Bench.Text, StringComparison.Ordinal);
         Assert.NotNull(view.Bench.Meeting);
@@ -122,7 +122,7 @@ public sealed class BenchNoticesTests : PageTest
         var other = view.Rig with { Headroom = 0.5m };
         view.Show(new RigPreview("try it", other, RigBench.Judge(other)));
         part.WaitForAssertion(() => Assert.Equal(2, part.FindAll(".trial button").Count));
-        await part.FindAll(".trial button")[1].ClickAsync(new());
+        await part.InvokeAsync(() => part.FindAll(".trial button")[1].ClickAsync(new()));
         Assert.Null(view.Preview);
         Assert.Null(view.Rig.Headroom);
         view.Show(new RigPreview("try it", other, RigBench.Judge(other)));

@@ -28,7 +28,7 @@ public sealed class FindingsPanelTests : PageTest
         var view = await OpenAsync(PageExamples.Read("left-at-18"));
         var part = Show<FindingsPanel>(view);
         Assert.Empty(part.FindAll(".opened"));
-        await part.Find("button.finding").ClickAsync(new());
+        await part.InvokeAsync(() => part.Find("button.finding").ClickAsync(new()));
         part.WaitForElement(".opened");
 
         var finding = view.Check.Findings[0];
@@ -41,7 +41,7 @@ public sealed class FindingsPanelTests : PageTest
         Assert.Equal("true", part.Find("button.finding").GetAttribute("aria-expanded"));
 
         // The circuit may have been solved in between, and the part drawn anew under the first click.
-        await part.Find("button.finding").ClickAsync(new());
+        await part.InvokeAsync(() => part.Find("button.finding").ClickAsync(new()));
         part.WaitForAssertion(() => Assert.Empty(part.FindAll(".opened")));
     }
 

@@ -36,7 +36,7 @@ public sealed class GearPanelTests : PageTest
     {
         var view = await OpenAsync(Rigs.Small);
         var part = Show<GearPanel>(view);
-        await part.Find("[data-gear='OD-03'] .platelabel").ChangeAsync(new() { Value = "9V DC 25mA" });
+        await part.InvokeAsync(() => part.Find("[data-gear='OD-03'] .platelabel").ChangeAsync(new() { Value = "9V DC 25mA" }));
         Assert.Equal("9V DC 25mA", view.Rig.Loads[0].Label!.Text);
         Assert.Equal("editing the label of OD-03", view.Bench.Kept!.UndoWhat);
         Assert.Contains("# loud", view.Bench.Text, StringComparison.Ordinal);
@@ -48,14 +48,14 @@ public sealed class GearPanelTests : PageTest
     {
         var view = await OpenAsync(Rigs.Small);
         var part = Show<GearPanel>(view);
-        await part.Find("[data-gear='OD-03'] input.tag").ChangeAsync(new() { Value = "DL-02" });
+        await part.InvokeAsync(() => part.Find("[data-gear='OD-03'] input.tag").ChangeAsync(new() { Value = "DL-02" }));
         part.WaitForAssertion(() => Assert.Contains("DL-02", part.Find("[data-gear='OD-03'] [role=alert]").TextContent, StringComparison.Ordinal));
         Assert.Null(view.Bench.Kept!.UndoWhat);
 
-        await part.Find("[data-gear='OD-03'] input.tag").ChangeAsync(new() { Value = "" });
+        await part.InvokeAsync(() => part.Find("[data-gear='OD-03'] input.tag").ChangeAsync(new() { Value = "" }));
         part.WaitForAssertion(() => Assert.Contains("it is empty", part.Find("[data-gear='OD-03'] [role=alert]").TextContent, StringComparison.Ordinal));
 
-        await part.Find("[data-gear='OD-03'] input.tag").ChangeAsync(new() { Value = "OD-30" });
+        await part.InvokeAsync(() => part.Find("[data-gear='OD-03'] input.tag").ChangeAsync(new() { Value = "OD-30" }));
         Assert.Equal("OD-30", view.Rig.Wired!.Value[0].To[0]);
         Assert.Equal(view.Rig, RigFileReader.Read(view.Bench.Text, "").Rig);
         part.WaitForAssertion(() => Assert.Empty(part.FindAll("[data-gear='OD-30'] [role=alert]")));
@@ -66,15 +66,15 @@ public sealed class GearPanelTests : PageTest
     {
         var view = await OpenAsync(Rigs.Small);
         var part = Show<GearPanel>(view);
-        await part.Find("[data-gear='OD-03'] .more").ClickAsync(new());
-        await part.Find("#load-0-run").ChangeAsync(new() { Value = "210" });
+        await part.InvokeAsync(() => part.Find("[data-gear='OD-03'] .more").ClickAsync(new()));
+        await part.InvokeAsync(() => part.Find("#load-0-run").ChangeAsync(new() { Value = "210" }));
 
         Assert.Null(view.Rig.Loads[0].Run);
         Assert.Equal("210", part.Find("#load-0-run").GetAttribute("value"));
         Assert.Equal("true", part.Find("#load-0-run").GetAttribute("aria-invalid"));
         Assert.Contains("the unit is missing", part.Find("#load-0-run-about").TextContent, StringComparison.Ordinal);
 
-        await part.Find("#load-0-run").ChangeAsync(new() { Value = "210mA" });
+        await part.InvokeAsync(() => part.Find("#load-0-run").ChangeAsync(new() { Value = "210mA" }));
         Assert.Equal(new Amps(0.21m), view.Rig.Loads[0].Run);
         part.WaitForAssertion(() => Assert.Equal("210 mA", part.Find("#load-0-run").GetAttribute("value")));
         Assert.Null(part.Find("#load-0-run").GetAttribute("aria-invalid"));
@@ -86,12 +86,12 @@ public sealed class GearPanelTests : PageTest
     {
         var view = await OpenAsync(Rigs.Small);
         var part = Show<GearPanel>(view);
-        await part.Find("[data-gear='OD-03'] .more").ClickAsync(new());
-        await part.Find("#load-0-kind").ChangeAsync(new() { Value = "" });
+        await part.InvokeAsync(() => part.Find("[data-gear='OD-03'] .more").ClickAsync(new()));
+        await part.InvokeAsync(() => part.Find("#load-0-kind").ChangeAsync(new() { Value = "" }));
         Assert.Null(view.Rig.Loads[0].Kind);
-        await part.Find("#load-0-ground").ChangeAsync(new() { Value = "positive" });
+        await part.InvokeAsync(() => part.Find("#load-0-ground").ChangeAsync(new() { Value = "positive" }));
         Assert.Equal(GroundSide.Positive, view.Rig.Loads[0].Ground);
-        await part.Find("#load-0-isolate").ChangeAsync(new() { Value = "yes" });
+        await part.InvokeAsync(() => part.Find("#load-0-isolate").ChangeAsync(new() { Value = "yes" }));
         Assert.True(view.Rig.Loads[0].Isolate);
         part.WaitForAssertion(() => Assert.Equal("yes", part.Find("#load-0-isolate").GetAttribute("value")));
     }
@@ -101,8 +101,8 @@ public sealed class GearPanelTests : PageTest
     {
         var view = await OpenAsync(Rigs.Small);
         var part = Show<GearPanel>(view);
-        await part.Find("[data-gear='OD-03'] .more").ClickAsync(new());
-        await Button(part, "Duplicate").ClickAsync(new());
+        await part.InvokeAsync(() => part.Find("[data-gear='OD-03'] .more").ClickAsync(new()));
+        await part.InvokeAsync(() => Button(part, "Duplicate").ClickAsync(new()));
         Assert.Equal(["OD-03", "OD-04", "DL-02", "PR-02"], view.Rig.Loads.Select(load => load.Id));
         await part.InvokeAsync(() => Button(part, "Move down").ClickAsync(new()));
         Assert.Equal(["OD-04", "OD-03", "DL-02", "PR-02"], view.Rig.Loads.Select(load => load.Id));
@@ -130,12 +130,12 @@ public sealed class GearPanelTests : PageTest
     {
         var view = await OpenAsync(Rigs.Small);
         var part = Show<GearPanel>(view);
-        await part.Find("#rig-headroom").ChangeAsync(new() { Value = "120 %" });
+        await part.InvokeAsync(() => part.Find("#rig-headroom").ChangeAsync(new() { Value = "120 %" }));
         Assert.Contains("below 100 %", part.Find("#rig-headroom-about").TextContent, StringComparison.Ordinal);
         Assert.Null(view.Rig.Headroom);
-        await part.Find("#rig-headroom").ChangeAsync(new() { Value = "20 %" });
+        await part.InvokeAsync(() => part.Find("#rig-headroom").ChangeAsync(new() { Value = "20 %" }));
         Assert.Equal(0.2m, view.Rig.Headroom);
-        await part.Find("#rig-name").ChangeAsync(new() { Value = " " });
+        await part.InvokeAsync(() => part.Find("#rig-name").ChangeAsync(new() { Value = " " }));
         Assert.Equal("Pier Theatre", view.Rig.Name);
         Assert.Contains("needs a name", part.Find("#rig-name-about").TextContent, StringComparison.Ordinal);
     }
@@ -145,12 +145,12 @@ public sealed class GearPanelTests : PageTest
     {
         var view = await OpenAsync(Rigs.Small);
         var part = Show<GearPanel>(view);
-        await Button(part, "Add a lead").ClickAsync(new());
+        await part.InvokeAsync(() => Button(part, "Add a lead").ClickAsync(new()));
         await part.InvokeAsync(() => Button(part, "Add a lead").ClickAsync(new()));
         Assert.Equal(["daisy chain", "daisy chain 2"], view.Rig.Leads.Select(lead => lead.Id));
         Assert.All(view.Rig.Leads, lead => Assert.Equal((LeadType.DaisyChain, 5), (lead.Type, lead.Plugs)));
-        await part.Find("[data-gear='daisy chain'] .more").ClickAsync(new());
-        await part.Find("#lead-0-tail").ChangeAsync(new() { Value = "1.2 m" });
+        await part.InvokeAsync(() => part.Find("[data-gear='daisy chain'] .more").ClickAsync(new()));
+        await part.InvokeAsync(() => part.Find("#lead-0-tail").ChangeAsync(new() { Value = "1.2 m" }));
         Assert.Equal(new Metres(1.2m), view.Rig.Leads[0].Tail);
         await part.InvokeAsync(() => Button(part, "Remove daisy chain").ClickAsync(new()));
         Assert.Equal("daisy chain 2", Assert.Single(view.Rig.Leads).Id);

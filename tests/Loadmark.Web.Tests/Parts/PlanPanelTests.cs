@@ -21,7 +21,7 @@ public sealed class PlanPanelTests : PageTest
         Assert.Contains("DL-02: from brick/2 at 18 V to brick/2 at 9 V", part.Find(".moves").TextContent, StringComparison.Ordinal);
         Assert.Contains("over-voltage", view.Check.Findings.Select(finding => finding.Rule));
 
-        await Button(part, "Take this wiring").ClickAsync(new());
+        await part.InvokeAsync(() => Button(part, "Take this wiring").ClickAsync(new()));
         Assert.Null(view.Preview);
         Assert.Equal("planning the wiring", view.Bench.Kept!.UndoWhat);
         Assert.DoesNotContain("over-voltage", view.Check.Findings.Select(finding => finding.Rule));
@@ -35,7 +35,7 @@ public sealed class PlanPanelTests : PageTest
         var before = view.Rig;
         var part = Show<PlanPanel>(view);
         await PlanAsync(part);
-        await Button(part, "Leave it").ClickAsync(new());
+        await part.InvokeAsync(() => Button(part, "Leave it").ClickAsync(new()));
         Assert.Null(view.Preview);
         Assert.Equal(before, view.Rig);
         Assert.Empty(part.FindAll(".answer"));
@@ -89,7 +89,7 @@ public sealed class PlanPanelTests : PageTest
 
     private static async Task PlanAsync(IRenderedComponent<PartHost> part)
     {
-        await Button(part, "Plan").ClickAsync(new());
+        await part.InvokeAsync(() => Button(part, "Plan").ClickAsync(new()));
         part.WaitForAssertion(() => Assert.NotEmpty(part.FindAll(".answer")), Patience);
     }
 

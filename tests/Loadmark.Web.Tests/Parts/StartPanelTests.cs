@@ -20,7 +20,7 @@ public sealed class StartPanelTests : PageTest
         Assert.StartsWith("off", rows[2][3], StringComparison.Ordinal);
 
         Assert.Null(view.Readings);
-        await Button(part, "Show it in the diagram").ClickAsync(new());
+        await part.InvokeAsync(() => Button(part, "Show it in the diagram").ClickAsync(new()));
         Assert.Equal(rows[0][1], view.Readings!.Loads["OD-03"].Volts.ToString());
         Assert.Contains("brick/1", view.Readings.Outlets.Keys);
     }
@@ -35,7 +35,7 @@ public sealed class StartPanelTests : PageTest
         part.Find("#trial-wire").Change("0.08 mm²");
         Assert.True(Volts(part, 1) < before - 0.1m, $"{Volts(part, 1)} {before}");
         Assert.Empty(view.Rig.Leads);
-        await Button(part, "Back to the rig's own").ClickAsync(new());
+        await part.InvokeAsync(() => Button(part, "Back to the rig's own").ClickAsync(new()));
         Assert.Equal(before, Volts(part, 1));
 
         part.Find("#trial-length").Input("3");
@@ -50,7 +50,7 @@ public sealed class StartPanelTests : PageTest
     {
         var view = await OpenAsync(PageExamples.Read("chain-start"));
         var part = Show<StartPanel>(view);
-        await Button(part, "Switch on").ClickAsync(new());
+        await part.InvokeAsync(() => Button(part, "Switch on").ClickAsync(new()));
         part.WaitForAssertion(() => Assert.NotEmpty(part.FindAll("#start-time")), Patience);
         Assert.Contains("Not everything comes up", part.Find(".answer strong").TextContent, StringComparison.Ordinal);
 
@@ -85,7 +85,7 @@ public sealed class StartPanelTests : PageTest
         var view = await OpenAsync(Rigs.Small);
         var part = Show<StartPanel>(view);
         part.Find("#spread-samples").Change("200");
-        await Button(part, "Sample").ClickAsync(new());
+        await part.InvokeAsync(() => Button(part, "Sample").ClickAsync(new()));
         part.WaitForAssertion(() => Assert.Contains("of 200 samples", part.Find(".answer strong").TextContent, StringComparison.Ordinal), Patience);
     }
 

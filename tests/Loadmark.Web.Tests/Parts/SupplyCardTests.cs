@@ -13,14 +13,14 @@ public sealed class SupplyCardTests : PageTest
     {
         var view = await OpenAsync(Rigs.Small);
         var part = Show<GearPanel>(view);
-        await part.Find("#more-0").ChangeAsync(new() { Value = "3-4: 9 V 1 A" });
-        await part.Find("form.addoutlet").SubmitAsync();
+        await part.InvokeAsync(() => part.Find("#more-0").ChangeAsync(new() { Value = "3-4: 9 V 1 A" }));
+        await part.InvokeAsync(() => part.Find("form.addoutlet").SubmitAsync());
         Assert.Equal("There is an outlet 3 already.", part.Find("form.addoutlet [role=alert]").TextContent);
         Assert.Equal("3-4: 9 V 1 A", part.Find("#more-0").GetAttribute("value"));
         Assert.Equal(3, view.Rig.Supplies[0].Outlets.Count);
 
-        await part.Find("#more-0").ChangeAsync(new() { Value = "4-6: 9 V 1 A" });
-        await part.Find("form.addoutlet").SubmitAsync();
+        await part.InvokeAsync(() => part.Find("#more-0").ChangeAsync(new() { Value = "4-6: 9 V 1 A" }));
+        await part.InvokeAsync(() => part.Find("form.addoutlet").SubmitAsync());
         Assert.Equal(["1", "2", "3", "4", "5", "6"], view.Rig.Supplies[0].Outlets.Select(outlet => outlet.Id));
         AssertReads(view);
     }
@@ -30,9 +30,9 @@ public sealed class SupplyCardTests : PageTest
     {
         var view = await OpenAsync(Rigs.Small);
         var part = Show<GearPanel>(view);
-        await part.Find("[data-gear=brick] input.tag").ChangeAsync(new() { Value = "a/b" });
+        await part.InvokeAsync(() => part.Find("[data-gear=brick] input.tag").ChangeAsync(new() { Value = "a/b" }));
         part.WaitForAssertion(() => Assert.Contains("'/'", part.Find("[data-gear=brick] [role=alert]").TextContent, StringComparison.Ordinal));
-        await part.Find("[data-gear=brick] input.tag").ChangeAsync(new() { Value = "block" });
+        await part.InvokeAsync(() => part.Find("[data-gear=brick] input.tag").ChangeAsync(new() { Value = "block" }));
         Assert.All(view.Rig.Wired!.Value, feed => Assert.Equal("block", feed.From[0].Supply));
         AssertReads(view);
     }
@@ -42,8 +42,8 @@ public sealed class SupplyCardTests : PageTest
     {
         var view = await OpenAsync(Rigs.Small);
         var part = Show<GearPanel>(view);
-        await part.Find("[aria-label='More about outlet brick/2']").ClickAsync(new());
-        await part.FindAll("button").First(button => button.TextContent.Trim() == "Remove outlet brick/2").ClickAsync(new());
+        await part.InvokeAsync(() => part.Find("[aria-label='More about outlet brick/2']").ClickAsync(new()));
+        await part.InvokeAsync(() => part.FindAll("button").First(button => button.TextContent.Trim() == "Remove outlet brick/2").ClickAsync(new()));
         Assert.Equal(["1", "3"], view.Rig.Supplies[0].Outlets.Select(outlet => outlet.Id));
         Assert.Single(view.Rig.Wired!.Value);
         AssertReads(view);
@@ -54,10 +54,10 @@ public sealed class SupplyCardTests : PageTest
     {
         var view = await OpenAsync(Rigs.Small);
         var part = Show<GearPanel>(view);
-        await part.Find("[aria-label='Label of outlet brick/1']").ChangeAsync(new() { Value = "9 V DC 200 mA" });
+        await part.InvokeAsync(() => part.Find("[aria-label='Label of outlet brick/1']").ChangeAsync(new() { Value = "9 V DC 200 mA" }));
         Assert.Equal("9 V DC 200 mA", view.Rig.Supplies[0].Outlets[0].Label.Text);
-        await part.Find("[aria-label='More about outlet brick/1']").ClickAsync(new());
-        await part.Find("#outlet-0-0-source_ohms").ChangeAsync(new() { Value = "0.1 Ω" });
+        await part.InvokeAsync(() => part.Find("[aria-label='More about outlet brick/1']").ClickAsync(new()));
+        await part.InvokeAsync(() => part.Find("#outlet-0-0-source_ohms").ChangeAsync(new() { Value = "0.1 Ω" }));
         Assert.Equal(new Ohms(0.1m), view.Rig.Supplies[0].Outlets[0].SourceOhms);
         AssertReads(view);
     }
@@ -67,7 +67,7 @@ public sealed class SupplyCardTests : PageTest
     {
         var view = await OpenAsync(Rigs.Small);
         var part = Show<GearPanel>(view);
-        await part.Find("[aria-label='Label of outlet brick/2']").ChangeAsync(new() { Value = "12 V DC 500 mA" });
+        await part.InvokeAsync(() => part.Find("[aria-label='Label of outlet brick/2']").ChangeAsync(new() { Value = "12 V DC 500 mA" }));
         Assert.Equal("12 V DC 500 mA", view.Rig.Supplies[0].Outlets[1].Label.Text);
         AssertReads(view);
     }
@@ -77,8 +77,8 @@ public sealed class SupplyCardTests : PageTest
     {
         var view = await OpenAsync("rig: r\nsupplies:\n  twin:\n    outlets:\n      1: { label: 9 V 1 A, bank: left }\n      2: { label: 9 V 1 A }\n    banks: { left: 500 mA }\n");
         var part = Show<GearPanel>(view);
-        await part.Find("[aria-label='More about outlet twin/1']").ClickAsync(new());
-        await part.Find("#outlet-0-0-bank").ChangeAsync(new() { Value = "" });
+        await part.InvokeAsync(() => part.Find("[aria-label='More about outlet twin/1']").ClickAsync(new()));
+        await part.InvokeAsync(() => part.Find("#outlet-0-0-bank").ChangeAsync(new() { Value = "" }));
         Assert.Null(view.Rig.Supplies[0].Outlets[0].Bank);
         AssertReads(view);
     }
@@ -88,7 +88,7 @@ public sealed class SupplyCardTests : PageTest
     {
         var view = await OpenAsync("rig: r\nloads: { OD-03: { label: 9V 12mA } }\nsupplies:\n  wall: { label: OUTPUT 9V 1A, outlets: { 1: '' } }\nwired:\n  - { from: wall/1, at: 9 V, to: OD-03 }\n");
         var part = Show<GearPanel>(view);
-        await part.Find("[aria-label='Label of wall']").ChangeAsync(new() { Value = "OUTPUT 12V 1A" });
+        await part.InvokeAsync(() => part.Find("[aria-label='Label of wall']").ChangeAsync(new() { Value = "OUTPUT 12V 1A" }));
         Assert.Equal("OUTPUT 12V 1A", view.Rig.Supplies[0].Label!.Text);
         AssertReads(view);
     }
@@ -98,8 +98,8 @@ public sealed class SupplyCardTests : PageTest
     {
         var view = await OpenAsync(Rigs.Small);
         var part = Show<GearPanel>(view);
-        await part.Find("[data-gear=brick] .more").ClickAsync(new());
-        await part.FindAll("button").First(button => button.TextContent.Trim() == "Remove brick").ClickAsync(new());
+        await part.InvokeAsync(() => part.Find("[data-gear=brick] .more").ClickAsync(new()));
+        await part.InvokeAsync(() => part.FindAll("button").First(button => button.TextContent.Trim() == "Remove brick").ClickAsync(new()));
         Assert.Empty(view.Rig.Supplies);
         Assert.Equal(3, view.Rig.Loads.Count);
         AssertReads(view);

@@ -48,7 +48,7 @@ public sealed class WirePanelTests : PageTest
     {
         var view = await OpenAsync(Rigs.Small.Replace("wired:", "leads: { flip: { type: reversing } }\nwired:", StringComparison.Ordinal));
         var part = Show<WirePanel>(view);
-        await part.FindAll(".feed")[1].QuerySelectorAll("select")[0].ChangeAsync(new() { Value = "18 V" });
+        await part.InvokeAsync(() => part.FindAll(".feed")[1].QuerySelectorAll("select")[0].ChangeAsync(new() { Value = "18 V" }));
         Assert.Equal([new Volts(18)], view.Rig.Wired!.Value[1].At);
         await part.InvokeAsync(() => part.FindAll(".feed")[0].QuerySelector("select")!.ChangeAsync(new() { Value = "flip" }));
         Assert.Equal("flip", view.Rig.Wired!.Value[0].Lead);
@@ -88,10 +88,10 @@ public sealed class WirePanelTests : PageTest
     {
         await part.InvokeAsync(async () =>
         {
-            await part.FindAll(".joinform select")[0].ChangeAsync(new() { Value = first });
-            await part.FindAll(".joinform select")[1].ChangeAsync(new() { Value = second });
-            await part.FindAll(".joinform select")[3].ChangeAsync(new() { Value = load });
-            await part.Find(".joinform button").ClickAsync(new());
+            await part.InvokeAsync(() => part.FindAll(".joinform select")[0].ChangeAsync(new() { Value = first }));
+            await part.InvokeAsync(() => part.FindAll(".joinform select")[1].ChangeAsync(new() { Value = second }));
+            await part.InvokeAsync(() => part.FindAll(".joinform select")[3].ChangeAsync(new() { Value = load }));
+            await part.InvokeAsync(() => part.Find(".joinform button").ClickAsync(new()));
         });
     }
 

@@ -46,8 +46,8 @@ public sealed partial class LanguageTests : PageTest
         Assert.NotNull(part.Find("[aria-label='⟦Tag of OD-03⟧']"));
         part.Find("#enter-loads").Input("A-1: 9V 12mA\nA-2: 9V 12mA");
         Assert.Equal("⟦Add 2 loads⟧", part.FindAll(".entry .row > button")[0].TextContent);
-        await part.Find("[data-gear='OD-03'] .more").ClickAsync(new());
-        await part.FindAll("button").First(button => button.TextContent == "⟦Duplicate⟧").ClickAsync(new());
+        await part.InvokeAsync(() => part.Find("[data-gear='OD-03'] .more").ClickAsync(new()));
+        await part.InvokeAsync(() => part.FindAll("button").First(button => button.TextContent == "⟦Duplicate⟧").ClickAsync(new()));
         Assert.Contains("OD-03", view.Bench.Kept!.UndoWhat, StringComparison.Ordinal);
     }
 
