@@ -20,7 +20,7 @@ public sealed class BackupTests : IDisposable
         rig = (await store.Rigs.SaveAsync(rig.Id, rig.Revision, "rig", Child.TextAfter(2), "edit", _token)).Rig!;
 
         var report = await store.Copies.BackUpAsync(Target, cancellationToken: _token);
-        Assert.Equal((Target, 1, 0, new FileInfo(Target).Length), (report.File, report.Rigs, report.Unreadable, report.Bytes));
+        Assert.Equal((Target, 1, 0, new FileInfo(Target).Length), (report.File, report.Contents.Rigs, report.Contents.Unreadable, report.Bytes));
         Assert.Equal("ok", Outside.Ask(Target, "PRAGMA integrity_check"));
         Assert.Equal("delete", Outside.Ask(Target, "PRAGMA journal_mode"));
         Assert.Equal([Target], Directory.GetFiles(Path.GetDirectoryName(Target)!));
@@ -115,8 +115,8 @@ public sealed class BackupTests : IDisposable
         var bad = await store.Rigs.AddAsync("bad", Child.TextAfter(2), _token);
         Outside.Ask(_folder.Database, "UPDATE Rigs SET Text = x'017777' WHERE Name = 'bad'");
         var report = await store.Copies.BackUpAsync(Target, cancellationToken: _token);
-        Assert.Equal((2, 1), (report.Rigs, report.Unreadable));
-        Assert.Equal(1, (await store.Copies.RestoreAsync(Target, _token)).Unreadable);
+        Assert.Equal((2, 1), (report.Contents.Rigs, report.Contents.Unreadable));
+        Assert.Equal(1, (await store.Copies.RestoreAsync(Target, _token)).Contents.Unreadable);
         Assert.Equal(StoreFault.Damaged, (await Assert.ThrowsAsync<StorageException>(() => store.Rigs.FindAsync(bad.Id, _token))).Fault);
     }
 

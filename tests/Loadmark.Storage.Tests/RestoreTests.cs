@@ -35,7 +35,7 @@ public sealed class RestoreTests : IDisposable
 
         var report = await store.Copies.RestoreAsync(Backup, _token);
         var previous = Path.Combine(_folder.Path, "loadmark-before-restore-20270102T030405.db");
-        Assert.Equal(new RestoreReport(Backup, 1, 0, previous, WasOlder: false), report);
+        Assert.Equal(new RestoreReport(Backup, new CopyContents(Rigs: 1, Gear: 0, Unreadable: 0), previous, WasOlder: false), report);
 
         // The store that was open all along sees it, and a second one too.
         var now = (await store.Rigs.FindAsync(rig.Id, _token))!;
@@ -277,20 +277,22 @@ public sealed class RestoreTests : IDisposable
         var rig = await store.Rigs.AddAsync("rig", "rig: rig\n", _token);
         var kept = (await store.Gear.AddAsync(Content("OD-03", "kept"), "typed", _token)).Gear!;
         await store.Gear.Uses.DecideAsync(rig.Id, kept.Id, kept.Revision, takesNew: false, _token);
-        await store.Copies.BackUpAsync(Backup, cancellationToken: _token);
+        var away = (await store.Gear.AddAsync(Content("OD-05", "away"), "typed", _token)).Gear!;
+        await store.Gear.RemoveAsync(away.Id, away.Revision, _token);
+        Assert.Equal(new CopyContents(Rigs: 1, Gear: 1, Unreadable: 0), (await store.Copies.BackUpAsync(Backup, cancellationToken: _token)).Contents);
         var changed = (await store.Gear.SaveAsync(kept.Id, kept.Revision, Content("OD-03", "changed"), "typed", _token)).Gear!;
         await store.Gear.AddAsync(Content("OD-04", "later"), "typed", _token);
         var seen = await store.Gear.NewsAsync(0, _token);
-        Assert.Equal((2, false), (seen.Gear.Length, seen.IsAll));
+        Assert.Equal((3, false), (seen.Gear.Length, seen.IsAll));
 
-        await store.Copies.RestoreAsync(Backup, _token);
+        Assert.Equal(new CopyContents(Rigs: 1, Gear: 1, Unreadable: 0), (await store.Copies.RestoreAsync(Backup, _token)).Contents);
         var news = await store.Gear.NewsAsync(seen.Stamp, _token);
         Assert.True(news.IsAll);
         Assert.True(news.Stamp > seen.Stamp);
-        Assert.Equal(kept.Content, Assert.Single(news.Gear).Content);
+        Assert.Equal(kept.Content, Assert.Single(news.Gear, static gear => !gear.IsRemoved).Content);
         Assert.False((await store.Gear.NewsAsync(news.Stamp, _token)).IsAll);
         Assert.Equal(GearState.Conflict, (await store.Gear.SaveAsync(kept.Id, changed.Revision, Content("OD-03", "over"), "typed", _token)).State);
-        var now = news.Gear[0];
+        var now = news.Gear.Single(gear => gear.Id == kept.Id);
         Assert.Single(await store.Gear.Uses.DecisionsAsync(kept.Id, now.Revision, _token));
         Assert.Equal(GearState.Saved, (await store.Gear.SaveAsync(kept.Id, now.Revision, Content("OD-03", "next"), "typed", _token)).State);
         Assert.Equal(["kept", "next"], (await store.Gear.HistoryAsync(kept.Id, _token)).Select(static change => change.After!.Name));

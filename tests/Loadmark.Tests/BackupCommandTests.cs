@@ -33,7 +33,7 @@ public sealed class BackupCommandTests : IDisposable
         var restored = Run("restore", File, "--data", Data, "--json");
         Assert.Equal((ExitCode.Fine, ""), (restored.Code, restored.Error));
         using var answer = JsonDocument.Parse(restored.Output);
-        Assert.Equal(["file", "rigs", "unreadableRigs", "previous", "wasOlder"], answer.RootElement.EnumerateObject().Select(static key => key.Name));
+        Assert.Equal(["file", "rigs", "gear", "unreadableRigs", "previous", "wasOlder"], answer.RootElement.EnumerateObject().Select(static key => key.Name));
         Assert.True(System.IO.File.Exists(answer.RootElement.GetProperty("previous").GetString()));
         Assert.Equal("rig: rig\n", (await store.Rigs.FindAsync(rig.Id, _token))!.Text);
     }
@@ -53,7 +53,7 @@ public sealed class BackupCommandTests : IDisposable
         var forced = Run("backup", File, "--data", Data, "--json", "--force");
         Assert.Equal(ExitCode.Fine, forced.Code);
         using (var answer = JsonDocument.Parse(forced.Output))
-            Assert.Equal(["file", "rigs", "unreadableRigs", "bytes"], answer.RootElement.EnumerateObject().Select(static key => key.Name));
+            Assert.Equal(["file", "rigs", "gear", "unreadableRigs", "bytes"], answer.RootElement.EnumerateObject().Select(static key => key.Name));
     }
 
     [Fact]

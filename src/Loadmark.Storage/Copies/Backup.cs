@@ -24,8 +24,8 @@ internal sealed class Backup(DatabaseFile file)
         {
             using var source = Open(ref aside);
             CheckOurs(source);
-            var (rigs, unreadable) = CopyWriter.Write(source, target, overwrite, part => CheckPlace(target, part));
-            return new BackupReport(target, rigs, unreadable, new FileInfo(target).Length);
+            var contents = CopyWriter.Write(source, target, overwrite, part => CheckPlace(target, part));
+            return new BackupReport(target, contents, new FileInfo(target).Length);
         }
         catch (IOException) when (!overwrite && File.Exists(target))
         {

@@ -17,11 +17,17 @@ internal static class CopyCheck
             throw new InvalidDataException(string.Join('\n', said));
     }
 
+    /// <summary>Counts what is in it. A database of before there was a library has no gear.</summary>
+    public static CopyContents Count(SqliteConnection connection) => new(
+        CountWhere(connection, "Rigs", "Removed IS NULL"),
+        connection.Column("SELECT name FROM sqlite_master WHERE type = 'table' AND name = 'Gear'").Count == 0 ? 0 : CountWhere(connection, "Gear", "IsRemoved = 0"),
+        CountUnreadable(connection));
+
     /// <summary>
     /// How many rigs have a text that does not unpack. SQLite keeps no checksums, so its own check does not see such damage; it is no reason
     /// to leave all others without a backup.
     /// </summary>
-    public static int CountUnreadable(SqliteConnection connection)
+    private static int CountUnreadable(SqliteConnection connection)
     {
         var count = 0;
         using var command = connection.CreateCommand();
@@ -32,9 +38,8 @@ internal static class CopyCheck
         return count;
     }
 
-    /// <summary>How many rigs there are, removed ones not counted.</summary>
-    public static int CountRigs(SqliteConnection connection) =>
-        int.Parse(connection.Column("SELECT CAST(COUNT(*) AS TEXT) FROM Rigs WHERE Removed IS NULL").Single(), CultureInfo.InvariantCulture);
+    private static int CountWhere(SqliteConnection connection, string table, string kept) =>
+        int.Parse(connection.Column($"SELECT CAST(COUNT(*) AS TEXT) FROM {table} WHERE {kept}").Single(), CultureInfo.InvariantCulture);
 
     private static bool Unpacks(object packed)
     {

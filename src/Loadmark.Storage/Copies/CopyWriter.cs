@@ -15,14 +15,14 @@ internal static class CopyWriter
     /// <param name="target">The file; its folder is there.</param>
     /// <param name="overwrite">Whether one of that name is replaced.</param>
     /// <param name="allowed">Looks at the unfinished file's path, before anything is written to it, and throws where it must not be there.</param>
-    /// <returns>How many rigs are in it, and how many of those cannot be read.</returns>
-    public static (int Rigs, int Unreadable) Write(SqliteConnection source, string target, bool overwrite, Action<string>? allowed = null)
+    /// <returns>What is in it.</returns>
+    public static CopyContents Write(SqliteConnection source, string target, bool overwrite, Action<string>? allowed = null)
     {
         var part = PrivateFile.MakeNew(target, Unfinished);
         try
         {
             allowed?.Invoke(part);
-            (int Rigs, int Unreadable) counts;
+            CopyContents contents;
             using (var copy = Open(part))
             {
                 source.BackupDatabase(copy);
@@ -30,11 +30,11 @@ internal static class CopyWriter
                 // One file, with nothing beside it that would have to be carried along.
                 copy.Run("PRAGMA journal_mode = DELETE");
                 CopyCheck.CheckPages(copy);
-                counts = (CopyCheck.CountRigs(copy), CopyCheck.CountUnreadable(copy));
+                contents = CopyCheck.Count(copy);
             }
 
             File.Move(part, target, overwrite);
-            return counts;
+            return contents;
         }
         finally
         {

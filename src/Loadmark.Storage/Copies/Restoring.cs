@@ -44,7 +44,7 @@ internal sealed class Restoring(DatabaseFile file, TimeProvider clock)
             ReplaceRows(connection, path);
             if (connection.Column("SELECT 'stray' FROM pragma_foreign_key_check").Count > 0)
                 throw CopyFaults.OfBackup(StoreFault.Damaged, path, cause: null);
-            var report = new RestoreReport(path, CopyCheck.CountRigs(connection), CopyCheck.CountUnreadable(connection), previous, staged.WasOlder);
+            var report = new RestoreReport(path, CopyCheck.Count(connection), previous, staged.WasOlder);
             transaction.Commit();
             return report;
         }

@@ -12,8 +12,9 @@ internal static class CopyJson
     {
         json.WriteStartObject();
         json.WriteString("file", report.File);
-        json.WriteNumber("rigs", report.Rigs);
-        json.WriteNumber("unreadableRigs", report.Unreadable);
+        json.WriteNumber("rigs", report.Contents.Rigs);
+        json.WriteNumber("gear", report.Contents.Gear);
+        json.WriteNumber("unreadableRigs", report.Contents.Unreadable);
         json.WriteNumber("bytes", report.Bytes);
         json.WriteEndObject();
     });
@@ -23,8 +24,9 @@ internal static class CopyJson
     {
         json.WriteStartObject();
         json.WriteString("file", report.File);
-        json.WriteNumber("rigs", report.Rigs);
-        json.WriteNumber("unreadableRigs", report.Unreadable);
+        json.WriteNumber("rigs", report.Contents.Rigs);
+        json.WriteNumber("gear", report.Contents.Gear);
+        json.WriteNumber("unreadableRigs", report.Contents.Unreadable);
         json.WriteString("previous", report.Previous);
         json.WriteBoolean("wasOlder", report.WasOlder);
         json.WriteEndObject();

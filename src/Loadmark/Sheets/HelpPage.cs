@@ -153,6 +153,10 @@ internal static class HelpPage
     internal static void Entry(Sheet sheet, string name, string text) =>
         sheet.PadTo(Indent).Put(name, Ink.Strong).PadTo(TextColumn).Wrap(text, TextColumn).EndLine();
 
+    /// <summary>Writes which folder a command on what is kept works in.</summary>
+    internal static void DataEntry(Sheet sheet) => Entry(
+        sheet, "--data FOLDER", "Where rigs and gear are kept; else in LOADMARK_DATA, else in your own data folder. The page may be open on it.");
+
     private static void WriteCodes(Sheet sheet)
     {
         sheet.Line("Exit codes:");

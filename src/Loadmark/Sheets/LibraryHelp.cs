@@ -3,8 +3,6 @@ namespace Loadmark.Sheets;
 /// <summary>How the commands about the gear library and the rigs that are kept are used.</summary>
 internal static class LibraryHelp
 {
-    private const string Data = "Where rigs and gear are kept; else in LOADMARK_DATA, else in your own data folder. The page may be open on it.";
-
     /// <summary>Writes the page on gear.</summary>
     public static void WriteGear(Sheet sheet)
     {
@@ -20,7 +18,7 @@ internal static class LibraryHelp
         HelpPage.Entry(sheet, "--kind KIND", "load, supply or lead.");
         HelpPage.Entry(sheet, "--take TAG", "With import and add --from: take this piece though the library says otherwise; several are parted by commas.");
         HelpPage.Entry(sheet, "--take-all", "Take every piece though the library says otherwise.");
-        HelpPage.Entry(sheet, "--data FOLDER", Data);
+        HelpPage.DataEntry(sheet);
         HelpPage.Entry(sheet, "--json", "One object.");
         HelpPage.WriteCodesAndExample(sheet, "loadmark gear add DL-02 \"9V DC 300mA\" --name \"Delay with the long tail\"");
     }
@@ -34,7 +32,7 @@ internal static class LibraryHelp
         HelpPage.Entry(sheet, "export RIG FILE", "Write a rig, by its name or id, to a file that stands alone: what it takes from the gear library is written into it. With --linked it goes on taking it.");
         HelpPage.Entry(sheet, "affected TAG", "The rigs that have other figures of a piece of gear than the library now has, each with its verdict before and after. --kind where several have the tag.");
         sheet.BlankLine();
-        HelpPage.Entry(sheet, "--data FOLDER", Data);
+        HelpPage.DataEntry(sheet);
         HelpPage.Entry(sheet, "--json", "One object.");
         HelpPage.WriteCodesAndExample(sheet, "loadmark rigs affected DL-02");
     }

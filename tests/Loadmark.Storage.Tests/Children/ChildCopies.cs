@@ -25,7 +25,7 @@ internal static class ChildCopies
 
         File.Delete(ballast);
         var report = await store.Copies.RestoreAsync(backup);
-        Child.Say($"restored {report.Rigs}, before {report.Previous is not null}, now {(await store.Rigs.ListAsync()).Length}");
+        Child.Say($"restored {report.Contents.Rigs}, before {report.Previous is not null}, now {(await store.Rigs.ListAsync()).Length}");
     }
 
     /// <summary>A disk that becomes read-only: what is kept can be backed up to another, and nothing can be restored.</summary>
@@ -44,13 +44,13 @@ internal static class ChildCopies
             using (var mount = Process.Start("mount", ["-o", "remount,ro", folder]))
                 await mount.WaitForExitAsync();
             var copies = new StoreCopies(folder, TimeProvider.System);
-            Child.Say($"backed up {(await copies.BackUpAsync(backup)).Rigs}");
+            Child.Say($"backed up {(await copies.BackUpAsync(backup)).Contents.Rigs}");
             await TryAsync(() => copies.BackUpAsync(Path.Combine(folder, "backup.db")));
             await TryAsync(() => copies.RestoreAsync(backup));
 
             using var other = new Store(Path.Combine(elsewhere, "other"), TimeProvider.System);
             await other.OpenAsync();
-            Child.Say($"restored {(await other.Copies.RestoreAsync(backup)).Rigs}");
+            Child.Say($"restored {(await other.Copies.RestoreAsync(backup)).Contents.Rigs}");
             Child.Say($"same {(await other.Rigs.FindAsync((await other.Rigs.ListAsync())[0].Id))!.Text == Child.TextAfter(1)}");
         }
         finally
