@@ -71,7 +71,7 @@ internal static class PlanningBench
     private static void WarmUp()
     {
         // Code that runs often is compiled a second time, and better, only after it has run for a while.
-        for (var seed = 1; seed <= 30; seed++)
+        for (var seed = 1; seed <= 120; seed++)
             RigPlanner.Plan(RigFileReader.Read(new FleetRig(100 + seed, 20, isShort: seed % 2 == 0).ToString(), "fleet").Rig!, new PlanOptions { TimeLimit = TimeSpan.FromSeconds(2) });
     }
 

@@ -35,10 +35,16 @@ public sealed class SupplyPoolerTests(ITestOutputHelper output)
             var levels = Candidate.Of(rig, best.BestRig!.Wired!.Value, []).Units();
             var ideal = solver.Ideal([]);
             Assert.True(ideal.AsSpan().SequenceCompareTo(levels) <= 0, $"seed {seed}: {string.Join(' ', ideal)} is above {string.Join(' ', levels)}");
-            var answer = solver.Solve(null, levels, TimeSpan.FromMinutes(1), CancellationToken.None);
+            var answer = solver.Solve(null, levels, TimeSpan.FromMinutes(1), (_, rest) => AssertNotAbove(rest, seed), CancellationToken.None);
             Assert.True(answer.Levels.AsSpan().SequenceCompareTo(levels) <= 0);
             Assert.True(answer.IsProven);
             pooled++;
+
+            bool AssertNotAbove(long[] bound, int of)
+            {
+                Assert.True(bound.AsSpan().SequenceCompareTo(levels) <= 0, $"seed {of}: {string.Join(' ', bound)} is above {string.Join(' ', levels)}");
+                return false;
+            }
             met += answer.Levels.SequenceEqual(levels) ? 1 : 0;
         }
 

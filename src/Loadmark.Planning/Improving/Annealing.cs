@@ -52,26 +52,33 @@ internal sealed class Annealing
     public long Dark => _lately.Levels[(int)Level.Unfed];
 
     /// <summary>Begins anew, with other changes than before; the best wiring is kept.</summary>
-    public void Restart()
+    public void Restart() => BeginFrom(FirstWiring.Of(_space));
+
+    /// <summary>Goes on from a wiring that was found otherwise, if it is better than the best.</summary>
+    /// <returns>Whether it is.</returns>
+    public bool Take(FoundWiring found)
     {
-        _wiring = FirstWiring.Of(_space);
-        _move = new Move(_wiring);
-        _lately = FoundWiring.Of(_wiring);
+        if (found.Levels.AsSpan().SequenceCompareTo(Best.Levels) >= 0)
+            return false;
+        Best = found;
+        BeginFrom(found.Live(_space));
+        return true;
     }
 
     /// <summary>Improves until nothing can be better, or for so many changes.</summary>
     /// <param name="ideal">A vector of levels that none is better than.</param>
     /// <param name="changes">How many changes to try.</param>
     /// <param name="last">The last level that counts; those after it need not be reached.</param>
+    /// <param name="warmth">How warm to begin, in the costs of <see cref="Weights"/>; null for as warm as the first level that is not reached needs.</param>
     /// <returns>Whether the vector is reached.</returns>
-    public bool Run(ReadOnlySpan<long> ideal, int changes, Level last = Level.Capacity)
+    public bool Run(ReadOnlySpan<long> ideal, int changes, Level last = Level.Capacity, double? warmth = null)
     {
         ideal = ideal[..((int)last + 1)];
         if (Reaches(ideal))
             return true;
 
-        var isCrowding = last == Level.Unfed;
-        var heat = isCrowding ? 0.25 * _weights[last] : Hottest(ideal);
+        var isCrowding = last == Level.Unfed && warmth is null;
+        var heat = isCrowding ? 0.25 * _weights[last] : warmth ?? Hottest(ideal);
         var coldest = isCrowding ? 0.005 * _weights[last] : Coldest;
         var cooling = Math.Pow(coldest / heat, 1.0 / changes);
         _cost = CostNow();
@@ -107,6 +114,13 @@ internal sealed class Annealing
         return false;
 
         double CostNow() => isCrowding ? _weights.CrowdingCostOf(_wiring) : _weights.CostOf(_wiring);
+    }
+
+    private void BeginFrom(LiveWiring wiring)
+    {
+        _wiring = wiring;
+        _move = new Move(_wiring);
+        _lately = FoundWiring.Of(_wiring);
     }
 
     private bool Reaches(ReadOnlySpan<long> ideal) => _lately.Levels.AsSpan(0, ideal.Length).SequenceCompareTo(ideal) <= 0;

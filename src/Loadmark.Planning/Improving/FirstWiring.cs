@@ -9,11 +9,17 @@ internal static class FirstWiring
     public static LiveWiring Of(WiringSpace space)
     {
         var wiring = new LiveWiring(space);
+        FeedDark(space, wiring);
+        return wiring;
+    }
+
+    /// <summary>Feeds the loads that are dark, as far as they can be.</summary>
+    public static void FeedDark(WiringSpace space, LiveWiring wiring)
+    {
         var weights = new Weights(wiring.Count);
-        foreach (var load in Enumerable.Range(0, wiring.Count).OrderBy(load => space.Berths[wiring.GroupOf(load).Index].Length == 0)
+        foreach (var load in Enumerable.Range(0, wiring.Count).Where(load => wiring.FeedOf(load) is null).OrderBy(load => space.Berths[wiring.GroupOf(load).Index].Length == 0)
             .ThenByDescending(load => wiring.GroupOf(load).Rating.Running?.Value.Value ?? 0).ThenBy(load => wiring.GroupOf(load).Priority))
             Feed(space, wiring, weights, load);
-        return wiring;
     }
 
     private static void Feed(WiringSpace space, LiveWiring wiring, Weights weights, int load)

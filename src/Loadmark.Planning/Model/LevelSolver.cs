@@ -23,6 +23,15 @@ internal sealed class LevelSolver : IDisposable
     private const string Strategy =
         "linearization_level:2 search_branching:LP_SEARCH max_presolve_iterations:1 cp_model_probing_level:0 symmetry_level:0 cut_level:0";
 
+    /// <summary>
+    /// For the few that do not end so: well prepared, with cuts, and led by what the branches before have shown. It takes longer at most, and
+    /// far less time where the other does not come to an end.
+    /// </summary>
+    private const string SecondStrategy = "linearization_level:2 search_branching:PSEUDO_COST_SEARCH exploit_best_solution:true";
+
+    /// <summary>After so many dead ends the second strategy takes over.</summary>
+    private const int Patience = 300;
+
     /// <summary>Models of so many variables are searched sooner than prepared.</summary>
     private const int Small = 300;
 
@@ -120,18 +129,49 @@ internal sealed class LevelSolver : IDisposable
     /// <param name="start">A solution to begin with; null where only its levels are known.</param>
     /// <param name="levels">Its levels.</param>
     /// <param name="limit">How long to look at the most, from now on.</param>
+    /// <param name="follow">
+    /// Given a solution whose first levels are proven, and a vector of levels that no solution's is before in order: whether a wiring like
+    /// it has just these levels. Then nothing is left to search for.
+    /// </param>
     /// <param name="cancellation">Stops the search.</param>
-    public ModelAnswer Solve(long[]? start, ReadOnlySpan<long> levels, TimeSpan limit, CancellationToken cancellation)
+    public ModelAnswer Solve(long[]? start, ReadOnlySpan<long> levels, TimeSpan limit, Func<long[], long[], bool> follow, CancellationToken cancellation)
     {
         _cancellation = cancellation;
         Begin(start, levels, limit);
         foreach (var related in Together)
         {
             for (var from = 0; from < related.Length;)
-                from += ProveFirst(related[from]) ? 1 : Search(related[from..]);
+            {
+                if (ProveFirst(related[from]))
+                {
+                    from++;
+                    continue;
+                }
+
+                from += Search(related[from..]);
+                var done = (int)related[from - 1] + 1;
+                if (done < _levels.Length && _isProven && _values is { } values && RelaxRest(done) is { } rest && follow(values, rest))
+                    return new ModelAnswer(null, rest, [.. rest.Select(static _ => (long?)0)]);
+            }
         }
 
         return new ModelAnswer(_values, _levels, _gaps);
+    }
+
+    /// <summary>The levels that are proven, and after them each as the relaxation has it while those before it are no worse than that.</summary>
+    /// <param name="done">How many are proven.</param>
+    private long[]? RelaxRest(int done)
+    {
+        var levels = _levels[..done].ToList();
+        for (var level = done; level < _levels.Length && !IsOver; level++)
+        {
+            levels.Add(_linear.Of((Level)level, Left * ShareOfTime, _cancellation));
+            _linear.Hold((Level)level, long.MinValue, levels[^1]);
+        }
+
+        for (var level = done; level < _levels.Length; level++)
+            _linear.Hold((Level)level, long.MinValue, long.MaxValue);
+        return levels.Count == _levels.Length ? [.. levels] : null;
     }
 
     /// <summary>Whether no load need stay dark; null when the time did not suffice to tell.</summary>
@@ -174,6 +214,13 @@ internal sealed class LevelSolver : IDisposable
     {
         // Nothing is below zero.
         if (ValueOf(level) == _wiring[level].Constant)
+        {
+            Hold(level, 0);
+            return true;
+        }
+
+        // Nor is anything below what an easier problem has proven.
+        if (_isOnFloor && (int)level < _floors.Length && _floors[(int)level] >= ValueOf(level))
         {
             Hold(level, 0);
             return true;
@@ -270,6 +317,19 @@ internal sealed class LevelSolver : IDisposable
         if (IsOver)
             return CpSolverStatus.Unknown;
 
+        // What the first has found the second begins with.
+        var preparation = _variables.Length > Small ? "true" : "false";
+        var first = Run($"{Strategy} cp_model_presolve:{preparation} max_number_of_conflicts:{Patience}", out bound, out var conflicts);
+        if (first == CpSolverStatus.Optimal || conflicts < Patience || IsOver)
+            return first;
+        var second = Run(SecondStrategy, out var other, out _);
+        bound = Math.Max(bound, other);
+        return second == CpSolverStatus.Unknown ? first : second;
+    }
+
+    private CpSolverStatus Run(string strategy, out long bound, out long conflicts)
+    {
+        bound = 0;
         _wiring.Model.ClearHints();
         if (_values is not null)
         {
@@ -278,13 +338,13 @@ internal sealed class LevelSolver : IDisposable
         }
 
         using var solver = new CpSolver();
-        solver.StringParameters = FormattableString.Invariant(
-            $"num_workers:1 random_seed:1 max_time_in_seconds:{Left.TotalSeconds * ShareOfTime:0.######} {Strategy} cp_model_presolve:{(_variables.Length > Small ? "true" : "false")}");
+        solver.StringParameters = FormattableString.Invariant($"num_workers:1 random_seed:1 max_time_in_seconds:{Left.TotalSeconds * ShareOfTime:0.######} {strategy}");
 
         // Asked again and again, because a request that comes before the search has begun is lost.
         using var asking = new Timer(_ => solver.StopSearch(), null, Timeout.Infinite, Timeout.Infinite);
         using var registration = _cancellation.Register(() => asking.Change(0, 20));
         var status = solver.Solve(_wiring.Model);
+        conflicts = solver.NumConflicts();
         if (status is CpSolverStatus.Optimal or CpSolverStatus.Feasible)
         {
             Take([.. _variables.Select(variable => solver.Value(variable))]);

@@ -13,17 +13,11 @@ namespace Loadmark.Planning.Searching;
 /// </summary>
 internal sealed class PlanSearch
 {
-    /// <summary>How far apart merged draws may be, from coarse to fine.</summary>
-    private static readonly decimal[] Ratios = [1_000_000m, 1.5m, 1.1m, 1];
-
     /// <summary>The share of the time left that an easier problem may take.</summary>
     private const double ShareOfTime = 0.4;
 
     /// <summary>The share of the time left that goes into improving the wiring at one time.</summary>
     private const double ShareOfAnnealing = 0.2;
-
-    /// <summary>Merging is worth it only where it leaves less than this share of the groups.</summary>
-    private const double WorthMerging = 0.85;
 
     /// <summary>So many loads make a model that tells alike supplies apart too large to be of use.</summary>
     private const int Large = 80;
@@ -35,13 +29,19 @@ internal sealed class PlanSearch
     private const int ShortEffort = 400;
 
     /// <summary>Changes for each load in all attempts together, the first time; then twice as many each time.</summary>
-    private const int LeastEffort = 1_600;
+    private const int LeastEffort = 400;
 
     /// <summary>Changes for each load in all attempts together.</summary>
     private const int MostEffort = 12_800;
 
-    /// <summary>Changes for each load of a large rig in one attempt.</summary>
+    /// <summary>Changes for each load of a large rig in one attempt, at the most.</summary>
     private const int LargeEffort = 6_400;
+
+    /// <summary>How many times a large rig is improved on, each time for longer, before what is proven since is looked at.</summary>
+    private const int LargeAttempts = 2;
+
+    /// <summary>How warm a large wiring is improved on that was made of a sketch: so that it stays much like it.</summary>
+    private const double Lukewarm = 3;
 
     private readonly Rig _rig;
     private readonly PlanProblem _problem;
@@ -52,11 +52,10 @@ internal sealed class PlanSearch
     private readonly Floors _floors = new();
     private readonly WiringSpace _space;
     private readonly Annealing _annealing;
-    private readonly bool _isPooled;
-    private readonly Dictionary<LoadGrain, PlanProblem> _merged = [];
-    private readonly Dictionary<PlanProblem, PlanProblem> _pooled = new(ReferenceEqualityComparer.Instance);
+    private readonly Grains _grains;
     private int _effort;
-    private LoadMerger? _merger;
+    private double? _warmth;
+    private bool _isRelaxed;
     private Candidate? _best;
     private CancellationToken _enough;
 
@@ -74,13 +73,16 @@ internal sealed class PlanSearch
         _time = time;
         _cancellation = cancellation;
         _begin = time.GetTimestamp();
-        _isPooled = problem.AlikeSupplies.Length > 0 || problem.SlotLeads.Any(static leads => leads.Length > 1);
+        _grains = new Grains(problem);
         _space = new WiringSpace(problem);
         _annealing = new Annealing(_space, FirstWiring.Of(_space), 1, () => IsOver || _enough.IsCancellationRequested);
         _effort = IsLarge ? ShortEffort : LeastEffort;
     }
 
+
     private TimeSpan Left => _options.TimeLimit - _time.GetElapsedTime(_begin);
+
+    private bool IsAnyDark => _annealing.Best.Levels[0] > 0;
 
     private bool IsLarge => _annealing.Loads > Large;
 
@@ -90,14 +92,19 @@ internal sealed class PlanSearch
     public Candidate Best()
     {
         _annealing.Run(_floors.Ideal, FirstEffort * _annealing.Loads);
-        var coarsest = Coarsest();
+        var coarsest = _grains.Coarsest(IsAnyDark);
         var model = new WiringModel(coarsest);
         using var solver = Solver(coarsest, model);
-        if ((Relax(solver) ?? RelaxFinest(coarsest)) is { } met)
+        if (Relax(solver) is { } met)
             return met;
 
-        foreach (var problem in Grains())
+        var isFirst = true;
+        foreach (var problem in GrainsInTime())
         {
+            // Of a large rig a search in the coarsest problem takes far less time than the relaxation of the finest.
+            if (!isFirst && RelaxFinest(coarsest) is { } bounded)
+                return bounded;
+            isFirst = false;
             if ((problem == coarsest ? Settle(problem, model, solver) : Settle(problem)) is { } found)
                 return found;
         }
@@ -110,14 +117,14 @@ internal sealed class PlanSearch
     public bool? FeedsAll()
     {
         FeedAll(400);
-        if (_annealing.Best.Levels[0] == 0)
+        if (!IsAnyDark)
             return true;
-        if (LeavesDark(Finest()))
+        if (LeavesDark(_grains.Finest))
             return false;
         FeedAll(6_400);
-        foreach (var problem in Grains())
+        foreach (var problem in GrainsInTime())
         {
-            if (_annealing.Best.Levels[0] == 0)
+            if (!IsAnyDark)
                 return true;
             var model = new WiringModel(problem);
             using var solver = Solver(problem, model);
@@ -125,14 +132,18 @@ internal sealed class PlanSearch
                 continue;
             if (!feeds || problem == _problem)
                 return feeds;
-            if (CanBeDecoded(problem) && solver.Values is { } values && Candidate.Of(_rig, new FeedDecoder(problem, model).Decode(values), []) is { IsSafe: true, Unfed: 0 })
+            if (solver.Values is not { } values)
+                continue;
+            if (CanBeDecoded(problem) && Candidate.Of(_rig, new FeedDecoder(problem, model).Decode(values), []) is { IsSafe: true, Unfed: 0 })
+                return true;
+            if (new SketchFollower(_space, () => IsOver).Follow(problem, model, values, _floors.Ideal, Level.Unfed))
                 return true;
         }
 
         // What a model cannot say may still be found.
-        for (var effort = 12_800; _annealing.Best.Levels[0] > 0 && !IsOver; effort *= 2)
+        for (var effort = 12_800; IsAnyDark && !IsOver; effort *= 2)
             FeedAll(effort);
-        return _annealing.Best.Levels[0] == 0 ? true : null;
+        return IsAnyDark ? null : true;
     }
 
     /// <summary>Whether a problem's relaxation alone says that something stays dark.</summary>
@@ -145,54 +156,8 @@ internal sealed class PlanSearch
     /// <summary>Looks for a wiring that feeds all that is not proven to stay dark: whether something does decides what must be told apart.</summary>
     private void FeedAll(int effort) => _annealing.Run(_floors.Ideal, effort * _annealing.Loads, Level.Unfed);
 
-    /// <summary>
-    /// The problem with loads merged and all that is alike pooled, then with loads told apart more and more, and at last as it
-    /// is. Of a large one only what is pooled is small enough to say anything in time.
-    /// </summary>
-    private IEnumerable<PlanProblem> Grains()
-    {
-        foreach (var ratio in Ratios)
-        {
-            if (IsOver)
-                yield break;
-
-            var merged = ratio == 1 ? _problem : Merge(ratio);
-            if (ratio != 1 && !IsWorthMerging(merged))
-                continue;
-            if (_isPooled && (IsLarge || ratio == Ratios[0]))
-                yield return Pool(merged);
-            if (!_isPooled || !IsLarge)
-                yield return merged;
-        }
-    }
-
-    private bool IsWorthMerging(PlanProblem merged) => merged.Loads.Length <= WorthMerging * _problem.Loads.Length;
-
-    /// <summary>The problem with loads merged; priorities matter only where something stays dark.</summary>
-    private PlanProblem Merge(decimal ratio)
-    {
-        var grain = new LoadGrain(ratio, _annealing.Best.Levels[0] > 0);
-        if (!_merged.TryGetValue(grain, out var merged))
-            _merged.Add(grain, merged = (_merger ??= new LoadMerger(_problem)).Merge(grain));
-        return merged;
-    }
-
-    private PlanProblem Pool(PlanProblem problem)
-    {
-        if (!_pooled.TryGetValue(problem, out var pooled))
-            _pooled.Add(problem, pooled = SupplyPooler.Pool(problem));
-        return pooled;
-    }
-
-    /// <summary>The problem that is the quickest to ask.</summary>
-    private PlanProblem Coarsest()
-    {
-        var merged = Merge(Ratios[0]);
-        return _isPooled ? Pool(merged) : IsWorthMerging(merged) ? merged : _problem;
-    }
-
-    /// <summary>Every draw told apart, and only what is alike pooled: the most that a relaxation can say.</summary>
-    private PlanProblem Finest() => _isPooled ? Pool(_problem) : _problem;
+    /// <summary>The problem from coarse to fine, as long as there is time; priorities matter only where something stays dark.</summary>
+    private IEnumerable<PlanProblem> GrainsInTime() => _grains.FromCoarseToFine(IsLarge, () => IsAnyDark).TakeWhile(_ => !IsOver);
 
     /// <summary>
     /// The best wiring where the relaxation with every draw told apart proves it so; else null. Of a rig that is not large a search
@@ -200,10 +165,11 @@ internal sealed class PlanSearch
     /// </summary>
     private Candidate? RelaxFinest(PlanProblem coarsest)
     {
-        if (!IsLarge || IsOver || coarsest.Loads.Length == _problem.Loads.Length)
+        if (!IsLarge || IsOver || _isRelaxed || coarsest.Loads.Length == _problem.Loads.Length)
             return null;
-        var finest = Finest();
-        return Beside((begun, _) =>
+        _isRelaxed = true;
+        var finest = _grains.Finest;
+        return Beside((begun, _, _) =>
         {
             using var solver = Solver(finest, new WiringModel(finest));
             return solver.Ideal(begun.Levels);
@@ -214,8 +180,8 @@ internal sealed class PlanSearch
     private Candidate? Relax(LevelSolver solver)
     {
         _floors.Raise(solver.Ideal(_annealing.Best.Levels));
-        if (_annealing.Best.Levels[0] > _floors.Ideal[0])
-            FeedAll(ShortEffort);
+        for (var effort = ShortEffort; effort <= 2 * ShortEffort && _annealing.Best.Levels[0] > _floors.Ideal[0]; effort *= 2)
+            FeedAll(effort);
         _annealing.Run(_floors.Ideal, FirstEffort * _annealing.Loads);
         return _floors.AreMetBy(_annealing.Best.Levels) ? BestSoFar() : null;
     }
@@ -225,17 +191,18 @@ internal sealed class PlanSearch
     /// at what the other does before it is done, and each stops the other only where that can change nothing: so the same rig gives
     /// the same plan, whichever is the quicker.
     /// </summary>
-    /// <param name="prove">Given the wiring at the beginning, and when to stop, gives levels that no wiring's are before in order.</param>
-    private Candidate? Beside(Func<FoundWiring, CancellationToken, long[]> prove)
+    /// <param name="prove">Given the wiring at the beginning, who follows sketches, and when to stop, gives levels that no wiring's are before in order.</param>
+    private Candidate? Beside(Func<FoundWiring, SketchFollower, CancellationToken, long[]> prove)
     {
         var begun = _annealing.Best;
         using var enough = CancellationTokenSource.CreateLinkedTokenSource(_cancellation);
         var improving = Task.Run(() => Improve(enough), CancellationToken.None);
+        var sketches = new SketchFollower(_space, () => IsOver || enough.IsCancellationRequested);
         var floors = new Floors();
         try
         {
             floors.Raise(_floors.Levels);
-            var proven = prove(begun, enough.Token);
+            var proven = prove(begun, sketches, enough.Token);
             if (!enough.IsCancellationRequested)
                 floors.Raise(proven);
         }
@@ -250,7 +217,12 @@ internal sealed class PlanSearch
             enough.Cancel();
         improving.GetAwaiter().GetResult();
         if (!_floors.AreMetBy(_annealing.Best.Levels))
+        {
             _floors.Raise(floors.Levels);
+            if (sketches.Best is { } sketched && _annealing.Take(sketched))
+                _warmth = Lukewarm;
+        }
+
         return _floors.AreMetBy(_annealing.Best.Levels) ? BestSoFar() : null;
     }
 
@@ -274,15 +246,17 @@ internal sealed class PlanSearch
     private Candidate? Settle(PlanProblem problem, WiringModel model, LevelSolver solver)
     {
         ModelAnswer? answer = null;
-        var met = Beside((begun, enough) =>
+        var met = Beside((begun, sketches, enough) =>
         {
             solver.Raise(_floors.Levels);
-            answer = solver.Solve(HintOf(problem, model, begun), begun.Levels, TimeFor(problem), enough);
+            answer = solver.Solve(
+                HintOf(problem, model, begun), begun.Levels, TimeFor(problem), (values, ideal) => sketches.Follow(problem, model, values, ideal), enough);
+            if (answer.Values is { } values)
+                sketches.Follow(problem, model, values, answer.Levels);
             return answer.Floors();
         });
         if (met is not null || answer is null)
             return met;
-
         // What the search has found may be the wiring itself.
         var candidate = CanBeDecoded(problem) && answer.Values is { } values ? Candidate.Of(_rig, new FeedDecoder(problem, model).Decode(values), answer.Gaps) : null;
         if (problem == _problem && candidate is not null && answer.IsProven)
@@ -308,9 +282,8 @@ internal sealed class PlanSearch
         var begin = Left;
         if (IsLarge)
         {
-            while (_effort <= LargeEffort && !Attempt(_effort))
-                _effort *= 2;
-            _effort = Math.Min(_effort, LargeEffort / 4);
+            for (var attempt = 0; attempt < LargeAttempts && !Attempt(_effort, _warmth); attempt++)
+                _effort = Math.Min(2 * _effort, LargeEffort);
             return;
         }
 
@@ -325,10 +298,10 @@ internal sealed class PlanSearch
 
         _effort = Math.Min(2 * _effort, MostEffort);
 
-        bool Attempt(int effort)
+        bool Attempt(int effort, double? warmth = null)
         {
             Report();
-            return _annealing.Run(_floors.Ideal, effort * _annealing.Loads) || _enough.IsCancellationRequested || begin - Left > begin * ShareOfAnnealing;
+            return _annealing.Run(_floors.Ideal, effort * _annealing.Loads, warmth: warmth) || _enough.IsCancellationRequested || begin - Left > begin * ShareOfAnnealing;
         }
     }
 
