@@ -129,5 +129,10 @@ internal sealed class SketchReader
             _outlets[stand.Legs[leg].Part.Group] == sketch.Parts[part].Group && stand.Legs[leg].Part.Setting.Volts == sketch.Parts[part].Setting.Volts;
     }
 
+    /// <summary>A feed of the solution.</summary>
+    /// <param name="Joined">How its outlets are joined.</param>
+    /// <param name="Parts">Its outlets, one for each leg; each of a group that several may be pooled in.</param>
+    /// <param name="Ends">What its lead does.</param>
+    /// <param name="Loads">Its loads, each as the group it is of.</param>
     private sealed record Sketch(Joint Joined, List<SourcePart> Parts, LeadEnds Ends, List<LoadGroup> Loads);
 }
