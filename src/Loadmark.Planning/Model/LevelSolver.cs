@@ -14,26 +14,7 @@ internal sealed class LevelSolver : IDisposable
     private const long MostWeighted = 1L << 50;
 
     /// <summary>The share of the time left that one search may take, so that some is left for the levels after it.</summary>
-    private const double ShareOfTime = 0.5;
-
-    /// <summary>
-    /// The relaxation of these models is tight, so it leads the search; and the models are small and solved often, so little
-    /// time goes into preparing them, and none into cuts.
-    /// </summary>
-    private const string Strategy =
-        "linearization_level:2 search_branching:LP_SEARCH max_presolve_iterations:1 cp_model_probing_level:0 symmetry_level:0 cut_level:0";
-
-    /// <summary>
-    /// For the few that do not end so: well prepared, with cuts, and led by what the branches before have shown. It takes longer at most, and
-    /// far less time where the other does not come to an end.
-    /// </summary>
-    private const string SecondStrategy = "linearization_level:2 search_branching:PSEUDO_COST_SEARCH exploit_best_solution:true";
-
-    /// <summary>After so many dead ends the second strategy takes over.</summary>
-    private const int Patience = 300;
-
-    /// <summary>Models of so many variables are searched sooner than prepared.</summary>
-    private const int Small = 300;
+    internal const double ShareOfTime = 0.5;
 
     /// <summary>Levels that have to do with one another; all in one sum would slow the search down with its large weights.</summary>
     private static readonly Level[][] Together =
@@ -46,7 +27,7 @@ internal sealed class LevelSolver : IDisposable
 
     private readonly WiringModel _wiring;
     private readonly LinearBound _linear;
-    private readonly IntVar[] _variables;
+    private readonly WholeSearch _search;
     private TimeSpan _limit;
     private readonly TimeProvider _time;
     private readonly IProgress<PlanProgress>? _progress;
@@ -54,7 +35,6 @@ internal sealed class LevelSolver : IDisposable
     private long _begin;
     private readonly long?[] _gaps = new long?[Enum.GetValues<Level>().Length];
     private long[] _floors;
-    private long[]? _values;
     private long[] _levels = [];
     private bool _isProven = true;
     private bool _isOnFloor = true;
@@ -71,7 +51,7 @@ internal sealed class LevelSolver : IDisposable
     {
         _wiring = wiring;
         _linear = new LinearBound(wiring);
-        _variables = [.. wiring.Variables.All];
+        _search = new WholeSearch(wiring);
         _floors = floors;
         _limit = limit;
         _time = time;
@@ -81,7 +61,7 @@ internal sealed class LevelSolver : IDisposable
     }
 
     /// <summary>The best solution so far; null where only its levels are known.</summary>
-    public long[]? Values => _values;
+    public long[]? Values => _search.Values;
 
     private bool IsOver => Left <= TimeSpan.Zero || _cancellation.IsCancellationRequested;
 
@@ -150,12 +130,12 @@ internal sealed class LevelSolver : IDisposable
 
                 from += Search(related[from..]);
                 var done = (int)related[from - 1] + 1;
-                if (done < _levels.Length && _isProven && _values is { } values && RelaxRest(done) is { } rest && follow(values, rest))
+                if (done < _levels.Length && _isProven && Values is { } values && RelaxRest(done) is { } rest && follow(values, rest))
                     return new ModelAnswer(null, rest, [.. rest.Select(static _ => (long?)0)]);
             }
         }
 
-        return new ModelAnswer(_values, _levels, _gaps);
+        return new ModelAnswer(Values, _levels, _gaps);
     }
 
     /// <summary>The levels that are proven, and after them each as the relaxation has it while those before it are no worse than that.</summary>
@@ -193,15 +173,15 @@ internal sealed class LevelSolver : IDisposable
     {
         _limit = limit;
         _begin = _time.GetTimestamp();
-        _values = start;
+        _search.Values = start;
         _levels = start is null ? levels.ToArray() : LevelsOf(start);
         if (_levels.AsSpan().SequenceCompareTo(levels) > 0)
-            (_values, _levels) = (null, levels.ToArray());
+            (_search.Values, _levels) = (null, levels.ToArray());
     }
 
     private void Take(long[] values)
     {
-        _values = values;
+        _search.Values = values;
         _levels = LevelsOf(values);
     }
 
@@ -256,10 +236,12 @@ internal sealed class LevelSolver : IDisposable
         for (var place = 0; place < count; place++)
             sum.Add(_wiring[levels[place]], weights[place]);
         _wiring.Model.Minimize(sum.Expression());
-        var status = Run(out var bound);
+        var status = _search.Run(() => Left, _cancellation);
+        if (status is CpSolverStatus.Optimal or CpSolverStatus.Feasible)
+            _levels = LevelsOf(Values!);
 
         // The bound's digits in the mixed base of the weights: each holds as long as all before it are reached.
-        var rest = bound;
+        var rest = _search.Bound;
         for (var place = 0; place < count; place++)
         {
             var value = ValueOf(levels[place]);
@@ -309,48 +291,5 @@ internal sealed class LevelSolver : IDisposable
     {
         if (_isProven && gap is { } known)
             _gaps[(int)level] = Math.Max(0, Math.Min(known, _gaps[(int)level] ?? long.MaxValue));
-    }
-
-    private CpSolverStatus Run(out long bound)
-    {
-        bound = 0;
-        if (IsOver)
-            return CpSolverStatus.Unknown;
-
-        // What the first has found the second begins with.
-        var preparation = _variables.Length > Small ? "true" : "false";
-        var first = Run($"{Strategy} cp_model_presolve:{preparation} max_number_of_conflicts:{Patience}", out bound, out var conflicts);
-        if (first == CpSolverStatus.Optimal || conflicts < Patience || IsOver)
-            return first;
-        var second = Run(SecondStrategy, out var other, out _);
-        bound = Math.Max(bound, other);
-        return second == CpSolverStatus.Unknown ? first : second;
-    }
-
-    private CpSolverStatus Run(string strategy, out long bound, out long conflicts)
-    {
-        bound = 0;
-        _wiring.Model.ClearHints();
-        if (_values is not null)
-        {
-            foreach (var variable in _variables)
-                _wiring.Model.AddHint(variable, _values[variable.Index]);
-        }
-
-        using var solver = new CpSolver();
-        solver.StringParameters = FormattableString.Invariant($"num_workers:1 random_seed:1 max_time_in_seconds:{Left.TotalSeconds * ShareOfTime:0.######} {strategy}");
-
-        // Asked again and again, because a request that comes before the search has begun is lost.
-        using var asking = new Timer(_ => solver.StopSearch(), null, Timeout.Infinite, Timeout.Infinite);
-        using var registration = _cancellation.Register(() => asking.Change(0, 20));
-        var status = solver.Solve(_wiring.Model);
-        conflicts = solver.NumConflicts();
-        if (status is CpSolverStatus.Optimal or CpSolverStatus.Feasible)
-        {
-            Take([.. _variables.Select(variable => solver.Value(variable))]);
-            bound = (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6);
-        }
-
-        return status;
     }
 }

@@ -16,33 +16,6 @@ internal sealed class PlanSearch
     /// <summary>The share of the time left that an easier problem may take.</summary>
     private const double ShareOfTime = 0.4;
 
-    /// <summary>The share of the time left that goes into improving the wiring at one time.</summary>
-    private const double ShareOfAnnealing = 0.2;
-
-    /// <summary>So many loads make a model that tells alike supplies apart too large to be of use.</summary>
-    private const int Large = 80;
-
-    /// <summary>Changes for each load before anything is known.</summary>
-    private const int FirstEffort = 100;
-
-    /// <summary>Changes for each load in the first of several attempts.</summary>
-    private const int ShortEffort = 400;
-
-    /// <summary>Changes for each load in all attempts together, the first time; then twice as many each time.</summary>
-    private const int LeastEffort = 400;
-
-    /// <summary>Changes for each load in all attempts together.</summary>
-    private const int MostEffort = 12_800;
-
-    /// <summary>Changes for each load of a large rig in one attempt, at the most.</summary>
-    private const int LargeEffort = 6_400;
-
-    /// <summary>How many times a large rig is improved on, each time for longer, before what is proven since is looked at.</summary>
-    private const int LargeAttempts = 2;
-
-    /// <summary>How warm a large wiring is improved on that was made of a sketch: so that it stays much like it.</summary>
-    private const double Lukewarm = 3;
-
     private readonly Rig _rig;
     private readonly PlanProblem _problem;
     private readonly PlanOptions _options;
@@ -51,13 +24,10 @@ internal sealed class PlanSearch
     private readonly long _begin;
     private readonly Floors _floors = new();
     private readonly WiringSpace _space;
-    private readonly Annealing _annealing;
+    private readonly Improver _improver;
     private readonly Grains _grains;
-    private int _effort;
-    private double? _warmth;
     private bool _isRelaxed;
     private Candidate? _best;
-    private CancellationToken _enough;
 
     /// <summary>Prepares.</summary>
     /// <param name="rig">The rig.</param>
@@ -75,24 +45,18 @@ internal sealed class PlanSearch
         _begin = time.GetTimestamp();
         _grains = new Grains(problem);
         _space = new WiringSpace(problem);
-        _annealing = new Annealing(_space, FirstWiring.Of(_space), 1, () => IsOver || _enough.IsCancellationRequested);
-        _effort = IsLarge ? ShortEffort : LeastEffort;
+        _improver = new Improver(_space, _floors, () => Left, () => IsOver, Report);
     }
 
-
     private TimeSpan Left => _options.TimeLimit - _time.GetElapsedTime(_begin);
-
-    private bool IsAnyDark => _annealing.Best.Levels[0] > 0;
-
-    private bool IsLarge => _annealing.Loads > Large;
 
     private bool IsOver => Left <= TimeSpan.Zero || _cancellation.IsCancellationRequested;
 
     /// <summary>Finds the best wiring, or the best that the time allows.</summary>
     public Candidate Best()
     {
-        _annealing.Run(_floors.Ideal, FirstEffort * _annealing.Loads);
-        var coarsest = _grains.Coarsest(IsAnyDark);
+        _improver.Begin();
+        var coarsest = _grains.Coarsest(_improver.IsAnyDark);
         var model = new WiringModel(coarsest);
         using var solver = Solver(coarsest, model);
         if (Relax(solver) is { } met)
@@ -109,26 +73,26 @@ internal sealed class PlanSearch
                 return found;
         }
 
-        Anneal();
+        _improver.Improve(CancellationToken.None);
         return BestSoFar();
     }
 
     /// <summary>Whether every load can be fed; null when the time did not suffice to tell.</summary>
     public bool? FeedsAll()
     {
-        FeedAll(400);
-        if (!IsAnyDark)
+        _improver.FeedAll(400);
+        if (!_improver.IsAnyDark)
             return true;
         if (LeavesDark(_grains.Finest))
             return false;
-        FeedAll(6_400);
+        _improver.FeedAll(6_400);
         foreach (var problem in GrainsInTime())
         {
-            if (!IsAnyDark)
+            if (!_improver.IsAnyDark)
                 return true;
             var model = new WiringModel(problem);
             using var solver = Solver(problem, model);
-            if (solver.FeedsAll(HintOf(problem, model, _annealing.Best), _annealing.Best.Levels, TimeFor(problem)) is not { } feeds)
+            if (solver.FeedsAll(HintOf(problem, model, _improver.Best), _improver.Best.Levels, TimeFor(problem)) is not { } feeds)
                 continue;
             if (!feeds || problem == _problem)
                 return feeds;
@@ -141,9 +105,9 @@ internal sealed class PlanSearch
         }
 
         // What a model cannot say may still be found.
-        for (var effort = 12_800; IsAnyDark && !IsOver; effort *= 2)
-            FeedAll(effort);
-        return IsAnyDark ? null : true;
+        for (var effort = 12_800; _improver.IsAnyDark && !IsOver; effort *= 2)
+            _improver.FeedAll(effort);
+        return _improver.IsAnyDark ? null : true;
     }
 
     /// <summary>Whether a problem's relaxation alone says that something stays dark.</summary>
@@ -153,11 +117,8 @@ internal sealed class PlanSearch
         return solver.Ideal([], Level.Unfed) is [> 0, ..];
     }
 
-    /// <summary>Looks for a wiring that feeds all that is not proven to stay dark: whether something does decides what must be told apart.</summary>
-    private void FeedAll(int effort) => _annealing.Run(_floors.Ideal, effort * _annealing.Loads, Level.Unfed);
-
     /// <summary>The problem from coarse to fine, as long as there is time; priorities matter only where something stays dark.</summary>
-    private IEnumerable<PlanProblem> GrainsInTime() => _grains.FromCoarseToFine(IsLarge, () => IsAnyDark).TakeWhile(_ => !IsOver);
+    private IEnumerable<PlanProblem> GrainsInTime() => _grains.FromCoarseToFine(_improver.IsLarge, () => _improver.IsAnyDark).TakeWhile(_ => !IsOver);
 
     /// <summary>
     /// The best wiring where the relaxation with every draw told apart proves it so; else null. Of a rig that is not large a search
@@ -165,7 +126,7 @@ internal sealed class PlanSearch
     /// </summary>
     private Candidate? RelaxFinest(PlanProblem coarsest)
     {
-        if (!IsLarge || IsOver || _isRelaxed || coarsest.Loads.Length == _problem.Loads.Length)
+        if (!_improver.IsLarge || IsOver || _isRelaxed || coarsest.Loads.Length == _problem.Loads.Length)
             return null;
         _isRelaxed = true;
         var finest = _grains.Finest;
@@ -179,11 +140,9 @@ internal sealed class PlanSearch
     /// <summary>The best wiring where a problem's relaxation alone proves it so; else null.</summary>
     private Candidate? Relax(LevelSolver solver)
     {
-        _floors.Raise(solver.Ideal(_annealing.Best.Levels));
-        for (var effort = ShortEffort; effort <= 2 * ShortEffort && _annealing.Best.Levels[0] > _floors.Ideal[0]; effort *= 2)
-            FeedAll(effort);
-        _annealing.Run(_floors.Ideal, FirstEffort * _annealing.Loads);
-        return _floors.AreMetBy(_annealing.Best.Levels) ? BestSoFar() : null;
+        _floors.Raise(solver.Ideal(_improver.Best.Levels));
+        _improver.Approach();
+        return _improver.IsDone ? BestSoFar() : null;
     }
 
     /// <summary>
@@ -194,7 +153,7 @@ internal sealed class PlanSearch
     /// <param name="prove">Given the wiring at the beginning, who follows sketches, and when to stop, gives levels that no wiring's are before in order.</param>
     private Candidate? Beside(Func<FoundWiring, SketchFollower, CancellationToken, long[]> prove)
     {
-        var begun = _annealing.Best;
+        var begun = _improver.Best;
         using var enough = CancellationTokenSource.CreateLinkedTokenSource(_cancellation);
         var improving = Task.Run(() => Improve(enough), CancellationToken.None);
         var sketches = new SketchFollower(_space, () => IsOver || enough.IsCancellationRequested);
@@ -216,22 +175,21 @@ internal sealed class PlanSearch
         if (floors.AreMetBy(begun.Levels))
             enough.Cancel();
         improving.GetAwaiter().GetResult();
-        if (!_floors.AreMetBy(_annealing.Best.Levels))
+        if (!_improver.IsDone)
         {
             _floors.Raise(floors.Levels);
-            if (sketches.Best is { } sketched && _annealing.Take(sketched))
-                _warmth = Lukewarm;
+            if (sketches.Best is { } sketched)
+                _improver.Take(sketched);
         }
 
-        return _floors.AreMetBy(_annealing.Best.Levels) ? BestSoFar() : null;
+        return _improver.IsDone ? BestSoFar() : null;
     }
 
     /// <summary>Improves the wiring towards what is proven, and ends the search beside it where that is reached.</summary>
     private void Improve(CancellationTokenSource enough)
     {
-        _enough = enough.Token;
-        Anneal();
-        if (_floors.AreMetBy(_annealing.Best.Levels))
+        _improver.Improve(enough.Token);
+        if (_improver.IsDone)
             enough.Cancel();
     }
 
@@ -257,6 +215,7 @@ internal sealed class PlanSearch
         });
         if (met is not null || answer is null)
             return met;
+
         // What the search has found may be the wiring itself.
         var candidate = CanBeDecoded(problem) && answer.Values is { } values ? Candidate.Of(_rig, new FeedDecoder(problem, model).Decode(values), answer.Gaps) : null;
         if (problem == _problem && candidate is not null && answer.IsProven)
@@ -273,42 +232,10 @@ internal sealed class PlanSearch
         return problem == _problem && candidate is not null && candidate.IsBetterThan(BestSoFar()) ? candidate : null;
     }
 
-    /// <summary>
-    /// Improves the wiring towards what is proven, each time for longer. A large one goes on from where it is; of others many
-    /// short attempts from the beginning find more than a long one.
-    /// </summary>
-    private void Anneal()
-    {
-        var begin = Left;
-        if (IsLarge)
-        {
-            for (var attempt = 0; attempt < LargeAttempts && !Attempt(_effort, _warmth); attempt++)
-                _effort = Math.Min(2 * _effort, LargeEffort);
-            return;
-        }
-
-        var effort = ShortEffort;
-        for (var spent = 0; spent < _effort && !Attempt(effort); effort = effort * 4 / 3)
-        {
-            spent += effort;
-            _annealing.Restart();
-            if (_annealing.Dark > _floors.Ideal[0])
-                FeedAll(FirstEffort);
-        }
-
-        _effort = Math.Min(2 * _effort, MostEffort);
-
-        bool Attempt(int effort, double? warmth = null)
-        {
-            Report();
-            return _annealing.Run(_floors.Ideal, effort * _annealing.Loads, warmth: warmth) || _enough.IsCancellationRequested || begin - Left > begin * ShareOfAnnealing;
-        }
-    }
-
     /// <summary>Tells which level is the first that is not proven yet.</summary>
     private void Report()
     {
-        var (levels, ideal) = (_annealing.Best.Levels, _floors.Ideal);
+        var (levels, ideal) = (_improver.Best.Levels, _floors.Ideal);
         var open = levels.AsSpan().CommonPrefixLength(ideal);
         if (open < levels.Length)
             _options.Progress?.Report(new PlanProgress(LevelMeter.NameOf((Level)open), LevelMeter.Scaled((Level)open, levels[open]), LevelMeter.Scaled((Level)open, ideal[open])));
@@ -326,7 +253,7 @@ internal sealed class PlanSearch
 
     private Candidate BestSoFar()
     {
-        var found = _annealing.Best;
+        var found = _improver.Best;
         var candidate = Candidate.Of(_rig, ShapeDecoder.Decode(_space, found), _floors.GapsOf(found.Levels));
         return _best is { } best && best.IsBetterThan(candidate) ? best with { Gaps = _floors.GapsOf(best.Units()) } : candidate;
     }
