@@ -33,7 +33,7 @@ internal sealed class LevelSolver : IDisposable
     private readonly IProgress<PlanProgress>? _progress;
     private CancellationToken _cancellation;
     private long _begin;
-    private readonly long?[] _gaps = new long?[Enum.GetValues<Level>().Length];
+    private readonly long?[] _bounds = new long?[Enum.GetValues<Level>().Length];
     private long[] _floors;
     private long[] _levels = [];
     private bool _isProven = true;
@@ -135,7 +135,7 @@ internal sealed class LevelSolver : IDisposable
             }
         }
 
-        return new ModelAnswer(Values, _levels, _gaps);
+        return new ModelAnswer(Values, _levels, [.. _bounds.Zip(_levels, static (bound, value) => bound is { } least ? Math.Max(0, value - least) : (long?)null)]);
     }
 
     /// <summary>The levels that are proven, and after them each as the relaxation has it while those before it are no worse than that.</summary>
@@ -165,7 +165,7 @@ internal sealed class LevelSolver : IDisposable
             Search([Level.Unfed]);
         if (ValueOf(Level.Unfed) == 0)
             return true;
-        return _gaps[(int)Level.Unfed] is { } gap && gap < ValueOf(Level.Unfed) ? false : null;
+        return _bounds[(int)Level.Unfed] > 0 ? false : null;
     }
 
     /// <summary>A solution of a model whose loads are merged may be better than the wiring it was made of, never worse.</summary>
@@ -195,14 +195,14 @@ internal sealed class LevelSolver : IDisposable
         // Nothing is below zero.
         if (ValueOf(level) == _wiring[level].Constant)
         {
-            Hold(level, 0);
+            Hold(level, ValueOf(level));
             return true;
         }
 
         // Nor is anything below what an easier problem has proven.
         if (_isOnFloor && (int)level < _floors.Length && _floors[(int)level] >= ValueOf(level))
         {
-            Hold(level, 0);
+            Hold(level, ValueOf(level));
             return true;
         }
 
@@ -215,7 +215,7 @@ internal sealed class LevelSolver : IDisposable
             Take(whole);
         if (least >= ValueOf(level))
         {
-            Hold(level, 0);
+            Hold(level, ValueOf(level));
             return true;
         }
 
@@ -223,7 +223,7 @@ internal sealed class LevelSolver : IDisposable
         _linear.Hold(level, least, long.MaxValue);
         if (least > _wiring[level].Constant)
             _wiring.Model.Add(_wiring[level].Expression() >= least);
-        Note(level, ValueOf(level) - least);
+        Note(level, least);
         return false;
     }
 
@@ -236,20 +236,25 @@ internal sealed class LevelSolver : IDisposable
         for (var place = 0; place < count; place++)
             sum.Add(_wiring[levels[place]], weights[place]);
         _wiring.Model.Minimize(sum.Expression());
+        var (values, known) = (Values, _levels);
         var status = _search.Run(() => Left, _cancellation);
         if (status is CpSolverStatus.Optimal or CpSolverStatus.Feasible)
+        {
+            // A search that the time has ended may have met worse ones only.
             _levels = LevelsOf(Values!);
+            if (_levels.AsSpan().SequenceCompareTo(known) > 0)
+                (_search.Values, _levels) = (values, known);
+        }
 
         // The bound's digits in the mixed base of the weights: each holds as long as all before it are reached.
         var rest = _search.Bound;
         for (var place = 0; place < count; place++)
         {
-            var value = ValueOf(levels[place]);
             var least = place == count - 1 ? rest : Math.DivRem(rest, weights[place], out rest);
             if (status is CpSolverStatus.Optimal)
-                Hold(levels[place], 0);
+                Hold(levels[place], ValueOf(levels[place]));
             else if (status is CpSolverStatus.Feasible)
-                Hold(levels[place], value - Math.Max(0, least));
+                Hold(levels[place], Math.Min(least, ValueOf(levels[place])));
             else
                 Hold(levels[place], null);
         }
@@ -276,20 +281,23 @@ internal sealed class LevelSolver : IDisposable
     }
 
     /// <summary>Demands for all that follows that a level does not get worse.</summary>
-    private void Hold(Level level, long? gap)
+    /// <param name="level">The level.</param>
+    /// <param name="bound">What it is not below; null where nothing is proven.</param>
+    private void Hold(Level level, long? bound)
     {
-        Note(level, gap);
-        _isProven &= gap == 0;
+        if (bound is { } least)
+            Note(level, least);
+        _isProven = _isProven && _bounds[(int)level] >= ValueOf(level);
         _isOnFloor &= (int)level < _floors.Length && ValueOf(level) == _floors[(int)level];
         _linear.Hold(level, long.MinValue, ValueOf(level));
         if (!_wiring[level].IsEmpty)
             _wiring.Model.Add(_wiring[level].Expression() <= ValueOf(level));
     }
 
-    /// <summary>A gap counts only while all levels before are proven; of two the smaller holds.</summary>
-    private void Note(Level level, long? gap)
+    /// <summary>A bound counts only while all levels before are proven; of two the greater holds.</summary>
+    private void Note(Level level, long bound)
     {
-        if (_isProven && gap is { } known)
-            _gaps[(int)level] = Math.Max(0, Math.Min(known, _gaps[(int)level] ?? long.MaxValue));
+        if (_isProven)
+            _bounds[(int)level] = Math.Max(bound, _bounds[(int)level] ?? bound);
     }
 }
