@@ -34,7 +34,8 @@ internal sealed partial class RunningProgram : IAsyncDisposable
     /// <param name="port">The port it is asked for; 0 for any.</param>
     public static async Task<RunningProgram> StartAsync(string folder, int port = 0)
     {
-        var start = new ProcessStartInfo("dotnet", [Repository.Program, "--data", folder, "--port", port.ToString(), "--no-browser"])
+        // What a shell runs in the background is deaf to SIGINT, and so would be all that it starts.
+        var start = new ProcessStartInfo("env", ["--default-signal=INT", "dotnet", Repository.Program, "--data", folder, "--port", port.ToString(), "--no-browser"])
         {
             RedirectStandardOutput = true,
             RedirectStandardError = true,
