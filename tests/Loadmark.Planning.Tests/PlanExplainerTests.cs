@@ -70,6 +70,20 @@ public sealed class PlanExplainerTests
     }
 
     [Fact]
+    public void A_supply_for_other_mains_is_named_as_such()
+    {
+        var rig = Rigs.Read("""
+            rig: Abroad
+            mains: 230 V 50 Hz
+            loads:
+              MX-01: { label: 9V AC 900mA }
+            supplies:
+              lump: { label: "INPUT: 120V~ 60Hz", outlets: { 1: 9 V AC 1 A } }
+            """);
+        Assert.Equal("MX-01 could be fed, but what would feed it is not for the mains here (lump/1).", Assert.Single(Explain(rig).Reasons).Because);
+    }
+
+    [Fact]
     public void Starts_that_do_not_fit_are_named_as_such()
     {
         var rig = Rig(["9V DC 200mA", "9V DC 200mA"], ["9V DC 50mA", "9V DC 50mA"]);

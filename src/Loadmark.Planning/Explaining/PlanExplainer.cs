@@ -83,17 +83,20 @@ public sealed class PlanExplainer
     {
         var suitable = core.Loads.Items.SelectMany(load => Suitability.OutletsFor(_rig, load, _options.Only)).Distinct().ToList();
         var names = string.Join(", ", core.Loads.Items.Select(static load => load.Id));
+        var isOne = core.Loads.Count == 1;
+        if (_rig.Mains is not null && Holds(core with { Mains = null }))
+            return $"{names} could {(isOne ? "" : "all ")}be fed, but what would feed {(isOne ? "it" : "them")} is not for the mains here ({string.Join(", ", suitable)}).";
         if (suitable.Count < core.Loads.Count)
             return $"{names} need {core.Loads.Count} outlets or a chain; {(suitable.Count == 1 ? "one outlet suits" : $"{suitable.Count} outlets suit")} any of them ({string.Join(", ", suitable)}).";
 
-        var together = $"{names} cannot {(core.Loads.Count == 2 ? "both" : "all")} be fed at once:";
+        var together = isOne ? $"{names} cannot be fed:" : $"{names} cannot {(core.Loads.Count == 2 ? "both" : "all")} be fed at once:";
         if (Holds(core with { Loads = [.. core.Loads.Items.Select(static load => load with { Ground = null })] }))
             return $"{together} a load with positive ground must share no return with one whose ground is negative, and too few outlets have returns of their own.";
         if (Holds(core with { Loads = [.. core.Loads.Items.Select(static load => load with { Start = null })] }))
-            return $"{together} they would run together, but not start together.";
+            return $"{together} {(isOne ? "it would run, but not start" : "they would run together, but not start together")}.";
         if (Holds(core with { Supplies = [.. core.Supplies.Items.Select(static supply => supply with { Total = Plenty, Banks = [.. supply.Banks.Items.Select(static bank => bank with { Total = Plenty })] })] }))
             return $"{together} the outlets would do, but what the supplies can give in all does not.";
-        return $"{together} together they are more than the outlets, the leads on hand or the supplies' totals allow.";
+        return $"{together} {(isOne ? "it asks for" : "together they are")} more than the outlets, the leads on hand or the supplies' totals allow.";
     }
 
     /// <summary>
