@@ -24,7 +24,7 @@ internal sealed class HintWriter
         _wiring = wiring;
         _space = space;
         _found = found;
-        _loads = problem.Loads.SelectMany(static load => load.Members.Select(member => (member, load))).ToDictionary(static pair => pair.member, static pair => pair.load);
+        _loads = problem.GroupsOfLoads();
         _outlets = problem.Outlets.ToDictionary(static group => group);
         _singles = wiring.Singles.ToLookup(static single => (single.Load, single.Source.Group));
         _values = new long[wiring.Variables.Count];

@@ -14,7 +14,7 @@ internal sealed class LevelSolver : IDisposable
     private const long MostWeighted = 1L << 50;
 
     /// <summary>The share of the time left that one search may take, so that some is left for the levels after it.</summary>
-    internal const double ShareOfTime = 0.5;
+    private const double ShareOfTime = 0.5;
 
     /// <summary>Levels that have to do with one another; all in one sum would slow the search down with its large weights.</summary>
     private static readonly Level[][] Together =
@@ -79,26 +79,19 @@ internal sealed class LevelSolver : IDisposable
     /// <returns>As many levels as the time allowed.</returns>
     public long[] Ideal(ReadOnlySpan<long> known, Level last = Level.Capacity)
     {
-        var ideal = new List<long>();
+        var values = known.ToArray();
         var isOnFloor = true;
-        var isKnown = !known.IsEmpty;
-        foreach (var level in Enum.GetValues<Level>())
+        var isKnown = values.Length > 0;
+        return [.. Relax(Level.Unfed, last, level =>
         {
-            if (level > last || IsOver)
-                break;
-            var isNothing = isKnown && known[(int)level] == _wiring[level].Constant;
-            var least = isNothing ? known[(int)level] : _linear.Of(level, Left * ShareOfTime, _cancellation);
+            var isNothing = isKnown && values[(int)level] == _wiring[level].Constant;
+            var least = isNothing ? values[(int)level] : _linear.Of(level, Left * ShareOfTime, _cancellation);
             if (isOnFloor && (int)level < _floors.Length)
                 least = Math.Max(least, _floors[(int)level]);
-            isKnown = isKnown && known[(int)level] == least;
+            isKnown = isKnown && values[(int)level] == least;
             isOnFloor &= (int)level < _floors.Length && least == _floors[(int)level];
-            ideal.Add(least);
-            _linear.Hold(level, long.MinValue, least);
-        }
-
-        foreach (var level in Enum.GetValues<Level>())
-            _linear.Hold(level, long.MinValue, long.MaxValue);
-        return [.. ideal];
+            return least;
+        })];
     }
 
     /// <summary>Takes into account what is proven since.</summary>
@@ -142,16 +135,24 @@ internal sealed class LevelSolver : IDisposable
     /// <param name="done">How many are proven.</param>
     private long[]? RelaxRest(int done)
     {
-        var levels = _levels[..done].ToList();
-        for (var level = done; level < _levels.Length && !IsOver; level++)
+        long[] levels = [.. _levels[..done], .. Relax((Level)done, Level.Capacity, level => _linear.Of(level, Left * ShareOfTime, _cancellation))];
+        return levels.Length == _levels.Length ? levels : null;
+    }
+
+    /// <summary>Bounds levels one after the other, each while those before it are no worse than their bounds; afterwards none of them is held.</summary>
+    /// <returns>As many as the time allowed.</returns>
+    private List<long> Relax(Level first, Level last, Func<Level, long> leastOf)
+    {
+        var least = new List<long>();
+        for (var level = first; level <= last && !IsOver; level++)
         {
-            levels.Add(_linear.Of((Level)level, Left * ShareOfTime, _cancellation));
-            _linear.Hold((Level)level, long.MinValue, levels[^1]);
+            least.Add(leastOf(level));
+            _linear.Hold(level, long.MinValue, least[^1]);
         }
 
-        for (var level = done; level < _levels.Length; level++)
-            _linear.Hold((Level)level, long.MinValue, long.MaxValue);
-        return levels.Count == _levels.Length ? [.. levels] : null;
+        for (var level = first; level <= last; level++)
+            _linear.Hold(level, long.MinValue, long.MaxValue);
+        return least;
     }
 
     /// <summary>Whether no load need stay dark; null when the time did not suffice to tell.</summary>
@@ -237,7 +238,7 @@ internal sealed class LevelSolver : IDisposable
             sum.Add(_wiring[levels[place]], weights[place]);
         _wiring.Model.Minimize(sum.Expression());
         var (values, known) = (Values, _levels);
-        var status = _search.Run(() => Left, _cancellation);
+        var status = _search.Run(() => Left * ShareOfTime, _cancellation);
         if (status is CpSolverStatus.Optimal or CpSolverStatus.Feasible)
         {
             // A search that the time has ended may have met worse ones only.

@@ -28,7 +28,7 @@ internal sealed class SketchReader
         _space = space;
         _live = new LiveWiring(space);
         _weights = new Weights(_live.Count);
-        var groups = problem.Loads.SelectMany(static load => load.Members.Select(member => (member, load))).ToDictionary(static pair => pair.member, static pair => pair.load);
+        var groups = problem.GroupsOfLoads();
         _left = Enumerable.Range(0, _live.Count).GroupBy(load => groups[_live.GroupOf(load).Members[0]]).ToDictionary(
             static group => group.Key,
             group => new LinkedList<int>(group.OrderBy(load => _live.GroupOf(load).Rating.Running?.Value.Value ?? 0).ThenBy(static load => load)));

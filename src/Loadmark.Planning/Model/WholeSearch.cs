@@ -34,7 +34,7 @@ internal sealed class WholeSearch(WiringModel wiring)
     public long Bound { get; private set; }
 
     /// <summary>Searches, from the best solution so far if there is one.</summary>
-    /// <param name="left">How much time is left; asked before each of two searches, which then takes a share of it.</param>
+    /// <param name="left">How much time it may take; asked before each of two searches.</param>
     /// <param name="cancellation">Stops it.</param>
     public CpSolverStatus Run(Func<TimeSpan> left, CancellationToken cancellation)
     {
@@ -62,7 +62,7 @@ internal sealed class WholeSearch(WiringModel wiring)
         }
 
         using var solver = new CpSolver();
-        solver.StringParameters = FormattableString.Invariant($"num_workers:1 random_seed:1 max_time_in_seconds:{left.TotalSeconds * LevelSolver.ShareOfTime:0.######} {strategy}");
+        solver.StringParameters = FormattableString.Invariant($"num_workers:1 random_seed:1 max_time_in_seconds:{left.TotalSeconds:0.######} {strategy}");
 
         // Asked again and again, because a request that comes before the search has begun is lost.
         using var asking = new Timer(_ => solver.StopSearch(), null, Timeout.Infinite, Timeout.Infinite);

@@ -39,6 +39,10 @@ internal sealed record PlanProblem
     /// <summary>Limits of supplies and banks.</summary>
     public required ImmutableArray<TotalLimit> Totals { get; init; }
 
+    /// <summary>For each load that is in a group, by its place in the rig, that group.</summary>
+    public Dictionary<int, LoadGroup> GroupsOfLoads() =>
+        Loads.SelectMany(static group => group.Members.Select(member => (member, group))).ToDictionary(static pair => pair.member, static pair => pair.group);
+
     /// <summary>For each shared return the loads that pinned feeds put on it.</summary>
     public required ImmutableDictionary<string, ImmutableArray<WiredLoad>> PinnedOnReturn { get; init; }
 }
