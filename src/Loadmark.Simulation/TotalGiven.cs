@@ -1,4 +1,4 @@
-using Loadmark.Core.Rigs;
+using Loadmark.Core.Gear;
 
 namespace Loadmark.Simulation;
 

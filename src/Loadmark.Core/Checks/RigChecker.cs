@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Loadmark.Core.Gear;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 

@@ -4,7 +4,7 @@ namespace Loadmark.Core.Nameplates;
 
 /// <summary>One field of a nameplate: what it says, or that it does not say, and where.</summary>
 /// <typeparam name="T">The type of the field's value.</typeparam>
-public readonly struct Field<T>
+public readonly struct Field<T> : IEquatable<Field<T>>
     where T : struct
 {
     private readonly ImmutableArray<T> _candidates;
@@ -34,6 +34,12 @@ public readonly struct Field<T>
 
     private T ValueOrDefault { get; }
 
+    /// <summary>Whether both say the same, at the same place.</summary>
+    public static bool operator ==(Field<T> left, Field<T> right) => left.Equals(right);
+
+    /// <summary>Whether they differ.</summary>
+    public static bool operator !=(Field<T> left, Field<T> right) => !left.Equals(right);
+
     /// <summary>A field that was read.</summary>
     public static Field<T> Read(T value, Place place) => new(FieldState.Read, value, default, place);
 
@@ -42,4 +48,15 @@ public readonly struct Field<T>
 
     /// <summary>A field that is spoken of but makes no sense.</summary>
     public static Field<T> Unreadable(Place place) => new(FieldState.Unreadable, default, default, place);
+
+    /// <summary>Whether both say the same, at the same place.</summary>
+    public bool Equals(Field<T> other) =>
+        State == other.State && Place == other.Place && EqualityComparer<T>.Default.Equals(ValueOrDefault, other.ValueOrDefault)
+        && Candidates.AsSpan().SequenceEqual(other.Candidates.AsSpan());
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => obj is Field<T> other && Equals(other);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(State, ValueOrDefault, Place, Candidates.Length);
 }

@@ -13,8 +13,20 @@ public sealed class Nameplate(string Text) : IEquatable<Nameplate>
     /// <summary>Whether the low voltage is direct or alternating, where printed.</summary>
     public Field<SupplyForm> Form { get; init; }
 
-    /// <summary>The sets of figures, in the order printed; empty when no voltage, current or power is printed.</summary>
+    /// <summary>
+    /// The sets of figures, in the order printed; empty when no voltage, current or power is printed, and when the label tells
+    /// outlets apart: the figures are then those of <see cref="Outlets"/>.
+    /// </summary>
     public ImmutableArray<Mode> Modes { get; init; } = [];
+
+    /// <summary>The groups of outlets that the label tells apart, in the order printed; empty when it speaks of one output.</summary>
+    public ImmutableArray<PrintedOutlets> Outlets { get; init; } = [];
+
+    /// <summary>Whether the label says that its figures are for each of several outlets without saying how many there are.</summary>
+    public bool EachOutlet { get; init; }
+
+    /// <summary>What all outputs together can give; null when not printed.</summary>
+    public SupplyTotal? Total { get; init; }
 
     /// <summary>Readings of voltages that can be taken in several ways ("1,000 mV"); absent when all is clear.</summary>
     public Field<Volts> AmbiguousVolts { get; init; }
@@ -36,6 +48,20 @@ public sealed class Nameplate(string Text) : IEquatable<Nameplate>
 
     /// <summary>The mains input; null when the label prints none.</summary>
     public MainsInput? Mains { get; init; }
+
+    /// <summary>The low-voltage input of a thing that has an output as well; null when the label prints none.</summary>
+    public LowVoltageInput? Input { get; init; }
+
+    /// <summary>Which side of the supply is joined to ground, where printed.</summary>
+    public Field<GroundSide> Ground { get; init; }
+
+    /// <summary>Whether the outputs are isolated from one another (true) or share a return (false), where printed.</summary>
+    public Field<bool> Isolated { get; init; }
+
+    /// <summary>
+    /// What words or drawings on the label speak of that were not understood: no default may take the place of what they say.
+    /// </summary>
+    public LabelTopics NotUnderstood { get; init; }
 
     /// <summary>Which figures were computed from others, by key: <c>amps</c>, <c>watts</c>, <c>volts</c>.</summary>
     public ImmutableArray<string> Derived { get; init; } = [];

@@ -6,11 +6,12 @@ using Loadmark.Core.Nameplates.Reading;
 namespace Loadmark.Core.Nameplates;
 
 /// <summary>Writes a reading as label text in the program's own spelling, which reads back as the same reading.</summary>
-public static class NameplateWriter
+public static partial class NameplateWriter
 {
     /// <summary>
-    /// Writes the mains input, the modes with their form, the polarity, the plug and the regulation. What was derived is left out, because
-    /// it is derived again; what was unread, or ambiguous among figures, is left out too.
+    /// Writes the inputs, the modes with their form or the outlets with theirs, the polarity, the plug, the regulation, the ground, the
+    /// isolation, the total, and which topics were not understood. What was derived is left out, because it is derived again; what was
+    /// unread, or ambiguous among figures, is left out too.
     /// </summary>
     /// <example><c>MAINS 100-240V 50-60Hz 0.6A OUTPUT 9V DC 0.5A; 12V 0.4A, centre negative, 5.5x2.1</c>.</example>
     /// <exception cref="ArgumentNullException"><paramref name="nameplate"/> is null.</exception>
@@ -21,10 +22,22 @@ public static class NameplateWriter
         var text = new StringBuilder();
         if (nameplate.Mains is { } mains)
             AppendMains(text, mains);
-        AppendModes(text, nameplate);
+        if (nameplate.Input is { } input)
+            AppendInput(text, input);
+        if (nameplate.Outlets.IsEmpty)
+            AppendModes(text, nameplate);
+        else
+            Separate(text, " OUTPUTS: ").Append(FormWord(nameplate.Form));
         AppendPolarity(text, nameplate.Polarity);
         AppendPlug(text, nameplate.Plug);
         AppendRegulation(text, nameplate.Regulated);
+        AppendGround(text, nameplate.Ground);
+        AppendIsolation(text, nameplate.Isolated);
+        AppendNotUnderstood(text, nameplate.NotUnderstood);
+        foreach (var group in nameplate.Outlets)
+            AppendOutlets(text, group, nameplate.Derived.Contains("volts"));
+        if (nameplate.Total is { } total)
+            AppendTotal(text, total);
         return text.ToString();
     }
 
@@ -51,8 +64,12 @@ public static class NameplateWriter
             return;
         }
 
-        if (nameplate.Mains != null)
+        // What comes after an input is said to be the output's; "each" says that there are several.
+        if (nameplate.EachOutlet)
+            Separate(text, " ").Append("EACH OUTPUT ");
+        else if (text.Length > 0)
             text.Append(" OUTPUT ");
+        var told = text.Length > 0;
 
         // Volts that were derived are derived again from the watts and amps; written, they would count as printed.
         var derivedVolts = nameplate.Derived.Contains("volts");
@@ -65,7 +82,7 @@ public static class NameplateWriter
             // A figure without a voltage would join the mode before it; the word keeps them apart.
             if (i > 0)
                 text.Append("; ");
-            if (i == 0 ? nameplate.Mains == null && (loose || high) : loose)
+            if (i == 0 ? !told && (loose || high) : loose)
                 text.Append("OUTPUT ");
             AppendMode(text, mode, i == 0 ? form : "", !IsLoose(mode, derivedVolts));
         }

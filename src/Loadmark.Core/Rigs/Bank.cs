@@ -1,3 +1,5 @@
+using Loadmark.Core.Gear;
+
 namespace Loadmark.Core.Rigs;
 
 /// <summary>A named group of a supply's outlets that share a return, where the group has a limit of its own.</summary>

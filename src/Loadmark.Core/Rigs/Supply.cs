@@ -1,3 +1,4 @@
+using Loadmark.Core.Gear;
 using Loadmark.Core.Nameplates;
 
 namespace Loadmark.Core.Rigs;

@@ -1,4 +1,5 @@
 using Loadmark.Core.Checks;
+using Loadmark.Core.Gear;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 

@@ -1,3 +1,4 @@
+using Loadmark.Core.Gear;
 using Loadmark.Core.Rigs;
 using Loadmark.Files.Keys;
 

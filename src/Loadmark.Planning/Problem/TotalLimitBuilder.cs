@@ -1,5 +1,5 @@
+using Loadmark.Core.Gear;
 using Loadmark.Core.Ratings;
-using Loadmark.Core.Rigs;
 
 namespace Loadmark.Planning.Problem;
 

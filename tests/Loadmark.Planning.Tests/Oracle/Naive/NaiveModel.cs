@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using Google.OrTools.Sat;
+using Loadmark.Core.Gear;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 

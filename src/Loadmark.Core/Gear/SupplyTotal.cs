@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Rigs;
+namespace Loadmark.Core.Gear;
 
 /// <summary>What a supply or a bank can give in all, in amps or watts as it is printed; either may be null, not both.</summary>
 /// <param name="Amps">The most current over all its outlets; null when not printed.</param>
