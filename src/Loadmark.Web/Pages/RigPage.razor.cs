@@ -15,19 +15,25 @@ namespace Loadmark.Web.Pages;
 /// <summary>One rig: its diagram, and beside it what is being done with it.</summary>
 public sealed partial class RigPage : ComponentBase
 {
+    private const string Findings = "findings";
+    private const string Gear = "gear";
+
     private static readonly (string Part, string Name)[] Parts =
-        [("", "Findings"), ("gear", "Gear"), ("wire", "Wire"), ("plan", "Plan"), ("start", "Switch on"), ("buy", "Buy"), ("text", "File")];
+        [(Findings, "Findings"), (Gear, "Gear"), ("wire", "Wire"), ("plan", "Plan"), ("start", "Switch on"), ("buy", "Buy"), ("text", "File")];
 
     private RigBench? _bench;
     private RigView? _view;
     private bool _isMissing;
     private Guid _opened;
+
+    /// <summary>The part that the rig's own address shows. It stays as it was when the rig was opened: entering the first load moves nobody elsewhere.</summary>
+    private string _first = Findings;
     private PageScript<RigPage>? _script;
 
     /// <summary>The rig.</summary>
     [Parameter] public Guid Id { get; set; }
 
-    /// <summary>What is being done: empty for the findings, or one of the parts.</summary>
+    /// <summary>What is being done: one of the parts, or null for what comes first, which is the gear of a rig without loads, and else the findings.</summary>
     [Parameter] public string? Part { get; set; }
 
     [Inject] private RigStore Store { get; set; } = null!;
@@ -41,7 +47,11 @@ public sealed partial class RigPage : ComponentBase
 
     private bool IsEmpty => _bench?.Rig is { Loads.Count: 0, Supplies.Count: 0 };
 
-    private string Shown => Parts.Any(part => part.Part == Part) ? Part! : "";
+    private string Shown => Parts.Any(part => part.Part == Part) ? Part! : _first;
+
+    /// <summary>What the page is about, in a few words.</summary>
+    private string Title =>
+        _isMissing ? T["This rig is not here"] : _view is null ? T["Opening the rig"] : _view.Bench.Rig?.Name ?? _view.Bench.Kept?.Name ?? "";
 
     /// <summary>Told by the browser when a key of the whole page is pressed.</summary>
     /// <param name="key">"undo", "redo" or "keys".</param>
@@ -69,6 +79,13 @@ public sealed partial class RigPage : ComponentBase
         _bench?.Dispose();
         var bench = new RigBench(Store, Shelf);
         _isMissing = !await bench.OpenAsync(Id);
+        if (_isMissing)
+        {
+            bench.Dispose();
+            (_bench, _view) = (null, null);
+            return;
+        }
+
         var view = new RigView(bench);
         bench.Changed += (_, _) => _ = InvokeAsync(() =>
         {
@@ -76,9 +93,10 @@ public sealed partial class RigPage : ComponentBase
             StateHasChanged();
         });
         view.Changed += (_, _) => _ = InvokeAsync(StateHasChanged);
+
+        // Decided here and not by going to another address: a page that is left while it is drawn for the first time may never come to life.
+        _first = bench.Rig is { Loads.Count: 0 } ? Gear : Findings;
         (_bench, _view) = (bench, view);
-        if (!_isMissing && string.IsNullOrEmpty(Part) && bench.Rig is { Loads.Count: 0 })
-            Address.NavigateTo($"rig/{Id}/gear", replace: true);
     }
 
     /// <inheritdoc/>
@@ -89,6 +107,8 @@ public sealed partial class RigPage : ComponentBase
         _script = new PageScript<RigPage>(Browser, this);
         await _script.WatchAsync("watchKeys");
     }
+
+    private string AddressOf(string part) => part == Findings && _first == Findings ? $"rig/{Id}" : $"rig/{Id}/{part}";
 
     private Task<IDialogReference> ShowKeysAsync() => Dialogs.ShowAsync<KeysDialog>(T["Keys"]);
 
@@ -103,7 +123,7 @@ public sealed partial class RigPage : ComponentBase
             case SubjectKind.Outlet when part.Subject.Split('/', 2) is [var supply, var outlet]:
                 view.Pick(new OutletRef(supply, outlet));
                 if (Shown != "wire")
-                    Address.NavigateTo($"rig/{Id}/wire");
+                    Address.NavigateTo(AddressOf("wire"));
                 break;
             case SubjectKind.Load when view.Picked is not null && Shown == "wire":
                 if (await view.PlugAsync(part.Subject) is { } refusal)
@@ -111,8 +131,8 @@ public sealed partial class RigPage : ComponentBase
                 break;
             case SubjectKind.Load or SubjectKind.Supply or SubjectKind.Lead when part.Subject.Length > 0:
                 view.Light(part.Subject);
-                if (Shown != "gear")
-                    Address.NavigateTo($"rig/{Id}/gear");
+                if (Shown != Gear)
+                    Address.NavigateTo(AddressOf(Gear));
                 break;
         }
     }

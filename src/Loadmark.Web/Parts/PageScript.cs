@@ -4,7 +4,8 @@ namespace Loadmark.Web.Parts;
 
 /// <summary>
 /// The page's script in the browser, for one component: what it is told, and what it watches for the component until that goes. A browser
-/// that has gone is told nothing and watches nothing, and that is no fault.
+/// that has gone is told nothing and watches nothing, and that is no fault; nor is it one where the component goes while its script is still on
+/// the way.
 /// </summary>
 /// <typeparam name="T">The component; its invokable methods are told what is watched.</typeparam>
 /// <param name="browser">The browser.</param>
@@ -15,18 +16,22 @@ internal sealed class PageScript<T>(IJSRuntime browser, T component) : IAsyncDis
     private readonly DotNetObjectReference<T> _self = DotNetObjectReference.Create(component);
     private readonly List<IJSObjectReference> _watches = [];
     private IJSObjectReference? _module;
+    private bool _isGone;
 
     /// <summary>Calls a function of the script.</summary>
     /// <typeparam name="TAnswer">What it answers.</typeparam>
     /// <param name="function">Its name.</param>
     /// <param name="arguments">What it is given.</param>
-    /// <returns>Its answer; nothing where the browser has gone.</returns>
+    /// <returns>Its answer; nothing where the browser or the component has gone.</returns>
     public async Task<TAnswer?> AskAsync<TAnswer>(string function, params object?[] arguments)
     {
         try
         {
             _module ??= await browser.InvokeAsync<IJSObjectReference>("import", "./_content/Loadmark.Web/loadmark.js");
-            return await _module.InvokeAsync<TAnswer>(function, arguments);
+            if (!_isGone)
+                return await _module.InvokeAsync<TAnswer>(function, arguments);
+            await _module.DisposeAsync();
+            return default;
         }
         catch (JSDisconnectedException)
         {
@@ -45,17 +50,27 @@ internal sealed class PageScript<T>(IJSRuntime browser, T component) : IAsyncDis
     /// <param name="arguments">What it is given before the component.</param>
     public async Task WatchAsync(string function, params object?[] arguments)
     {
-        if (await AskForAsync<IJSObjectReference>(function, arguments) is { } watch)
+        if (await AskForAsync<IJSObjectReference>(function, arguments) is not { } watch)
+            return;
+        if (_isGone)
+            await StopAsync([watch]);
+        else
             _watches.Add(watch);
     }
 
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()
     {
+        _isGone = true;
         _self.Dispose();
+        await StopAsync(_watches);
+    }
+
+    private async Task StopAsync(IEnumerable<IJSObjectReference> watches)
+    {
         try
         {
-            foreach (var watch in _watches)
+            foreach (var watch in watches)
                 await watch.InvokeVoidAsync("stop");
             if (_module is not null)
                 await _module.DisposeAsync();

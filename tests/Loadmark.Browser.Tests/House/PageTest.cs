@@ -9,12 +9,17 @@ namespace Loadmark.Browser.Tests.House;
 public abstract class PageTest(SharedBrowser browser, ServedPage served) : IClassFixture<ServedPage>, IAsyncLifetime
 {
     private readonly List<Visit> _visits = [];
+    private int _known;
 
     /// <summary>The program.</summary>
     protected ServedPage Served => served;
 
     /// <inheritdoc/>
-    public ValueTask InitializeAsync() => ValueTask.CompletedTask;
+    public ValueTask InitializeAsync()
+    {
+        _known = served.Program.Errors.Count;
+        return ValueTask.CompletedTask;
+    }
 
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()
@@ -24,7 +29,7 @@ public abstract class PageTest(SharedBrowser browser, ServedPage served) : IClas
             await visit.DisposeAsync();
         foreach (var visit in _visits)
             visit.AssertQuiet();
-        served.Program.AssertWell();
+        served.Program.AssertWell(_known);
     }
 
     /// <summary>Opens a window of 1280 by 900, or as asked.</summary>

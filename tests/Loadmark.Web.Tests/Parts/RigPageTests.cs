@@ -1,4 +1,5 @@
 using Bunit;
+using Bunit.TestDoubles;
 using Loadmark.Web.Pages;
 using Loadmark.Web.Parts;
 using Microsoft.AspNetCore.Components;
@@ -46,6 +47,37 @@ public sealed class RigPageTests : PageTest
         Assert.Null((await Store.FindAsync(view.Bench.Kept.Id, Stop))!.UndoWhat);
         await page.InvokeAsync(() => page.Find("g.part-load[data-subject='OD-03']").ClickAsync(new()));
         Assert.Equal("plugging OD-03 onto brick/3", (await Store.FindAsync(view.Bench.Kept.Id, Stop))!.UndoWhat);
+    }
+
+    [Fact]
+    public async Task A_rig_without_loads_begins_with_its_gear_at_its_own_address_and_stays_there_when_the_first_comes()
+    {
+        var view = await OpenAsync("rig: Empty\n");
+        var id = view.Bench.Kept!.Id;
+        var page = Open(id, null);
+        page.WaitForAssertion(() => Assert.NotEmpty(page.FindComponents<GearPanel>()));
+        Assert.Empty(((BunitNavigationManager)Services.GetRequiredService<NavigationManager>()).History);
+        Assert.Equal("Gear", page.Find("nav.parts [aria-current=page]").TextContent.Trim());
+
+        await page.InvokeAsync(() => page.FindComponent<GearPanel>().Instance.View.Bench.EditTextAsync("adding", Rigs.Small));
+        page.WaitForAssertion(() => Assert.NotEmpty(page.FindComponents<RigDrawing>()));
+        Assert.NotEmpty(page.FindComponents<GearPanel>());
+
+        // The findings are elsewhere then, and can be gone to.
+        Assert.Equal($"rig/{id}/findings", page.Find("nav.parts a").GetAttribute("href"));
+        page.Render(parameters => parameters.Add(one => one.Id, id).Add(one => one.Part, "findings"));
+        page.WaitForAssertion(() => Assert.NotEmpty(page.FindComponents<FindingsPanel>()));
+    }
+
+    [Fact]
+    public async Task A_rig_with_loads_begins_with_its_findings_and_their_number_is_a_word_of_its_own()
+    {
+        var view = await OpenAsync(Rigs.Small);
+        var page = Open(view.Bench.Kept!.Id, null);
+        page.WaitForAssertion(() => Assert.NotEmpty(page.FindComponents<FindingsPanel>()));
+        var link = page.Find("nav.parts [aria-current=page]");
+        Assert.Equal($"rig/{view.Bench.Kept.Id}", link.GetAttribute("href"));
+        Assert.Equal(["Findings", $"{view.Check.Findings.Count}"], link.TextContent.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
     }
 
     [Fact]

@@ -1,0 +1,78 @@
+using System.Net.Http.Headers;
+using System.Text;
+using System.Text.Json;
+
+namespace Loadmark.Browser.Tests.House;
+
+/// <summary>
+/// Puts rigs and gear into a running program, and takes them out, as another program does it over HTTP: an address can then be opened that no page
+/// has led to.
+/// </summary>
+/// <param name="address">Where the program is.</param>
+/// <param name="openAsync">Opens another window, for what only the page tells.</param>
+internal sealed class KeptContent(Uri address, Func<Task<IPage>> openAsync) : IDisposable
+{
+    private readonly HttpClient _client = new() { BaseAddress = address, Timeout = Patience.Page };
+
+    /// <summary>Keeps a rig.</summary>
+    /// <param name="text">Its file.</param>
+    /// <returns>The address of its page.</returns>
+    public async Task<string> AddRigAsync(string text)
+    {
+        using var answer = await PostAsync("/api/rigs", text);
+        return "/rig/" + answer.Headers.Location!.OriginalString.Split('/')[^1];
+    }
+
+    /// <summary>Adds a load to the gear library.</summary>
+    /// <param name="tag">Its tag.</param>
+    /// <param name="label">What is printed on it.</param>
+    /// <returns>The address of its page.</returns>
+    public async Task<string> AddLoadAsync(string tag, string label)
+    {
+        (await PostAsync("/api/gear", $"loads:\n  {tag}: {{ label: \"{label}\" }}\n")).Dispose();
+        var list = await openAsync();
+        await list.GotoAsync("/gear");
+        var gear = await list.GetByRole(AriaRole.Link, new() { Name = tag, Exact = true }).GetAttributeAsync("href");
+        await list.CloseAsync();
+        return "/" + gear!.TrimStart('/');
+    }
+
+    /// <summary>Removes every rig.</summary>
+    public async Task RemoveRigsAsync()
+    {
+        foreach (var rig in (await ListAsync("/api/rigs")).GetProperty("rigs").EnumerateArray())
+            await RemoveAsync($"/api/rigs/{rig.GetProperty("id").GetString()}", rig);
+    }
+
+    /// <summary>Removes all gear from the library.</summary>
+    public async Task RemoveGearAsync()
+    {
+        foreach (var gear in (await ListAsync("/api/gear")).GetProperty("gear").EnumerateArray())
+            await RemoveAsync($"/api/gear/{gear.GetProperty("kind").GetString()}/{gear.GetProperty("tag").GetString()}", gear);
+    }
+
+    /// <inheritdoc/>
+    public void Dispose() => _client.Dispose();
+
+    private async Task<HttpResponseMessage> PostAsync(string target, string text)
+    {
+        using var content = new StringContent(text, Encoding.UTF8, "application/yaml");
+        var answer = await _client.PostAsync(new Uri(target, UriKind.Relative), content);
+        Assert.True(answer.IsSuccessStatusCode, await answer.Content.ReadAsStringAsync());
+        return answer;
+    }
+
+    private async Task<JsonElement> ListAsync(string target)
+    {
+        using var list = JsonDocument.Parse(await _client.GetStringAsync(new Uri(target, UriKind.Relative)));
+        return list.RootElement.Clone();
+    }
+
+    private async Task RemoveAsync(string target, JsonElement kept)
+    {
+        using var request = new HttpRequestMessage(HttpMethod.Delete, new Uri(target, UriKind.Relative));
+        request.Headers.IfMatch.Add(new EntityTagHeaderValue($"\"{kept.GetProperty("revision").GetInt64()}\""));
+        using var answer = await _client.SendAsync(request);
+        Assert.True(answer.IsSuccessStatusCode, $"{target} could not be removed: {(int)answer.StatusCode}");
+    }
+}
