@@ -21,7 +21,7 @@ public sealed class LayeringTests
         ["Loadmark.Planning"] = (["Loadmark.Core"], ["Google.OrTools"]),
         ["Loadmark.Storage"] = (["Loadmark.Core"], ["Microsoft.EntityFrameworkCore.Sqlite", "Microsoft.EntityFrameworkCore.Design"]),
         ["Loadmark.Drawing"] = (["Loadmark.Core"], []),
-        ["Loadmark.Web"] = (["Loadmark.Core", "Loadmark.Drawing", "Loadmark.Files", "Loadmark.Planning", "Loadmark.Simulation", "Loadmark.Storage"], ["MudBlazor"]),
+        ["Loadmark.Web"] = (["Loadmark.Core", "Loadmark.Drawing", "Loadmark.Files", "Loadmark.Planning", "Loadmark.Simulation", "Loadmark.Storage"], ["Markdig", "MudBlazor"]),
         ["Loadmark"] = (["Loadmark.Core", "Loadmark.Files", "Loadmark.Planning", "Loadmark.Simulation", "Loadmark.Storage", "Loadmark.Web"], ["Microsoft.AspNetCore.OpenApi", "Spectre.Console", "System.CommandLine"]),
     };
 

@@ -1,15 +1,24 @@
 using System.Collections.Frozen;
+using Markdig.Syntax;
+using Markdig.Syntax.Inlines;
 
 namespace Loadmark.Web.Bench;
 
-/// <summary>Why the rules are what they are, from their pages in the documentation, which are built into this library.</summary>
+/// <summary>
+/// Why the rules are what they are, from their pages in the documentation, which are built into this library. Of a page only this part is shown
+/// beside a finding: it holds for every finding of the rule, while what is true of one kind of figure is in the finding's own working.
+/// </summary>
 public static class RulePages
 {
     private const string Prefix = "rules/";
+    private const string Heading = "Why";
 
     private static readonly FrozenDictionary<string, string> Whys = Read().ToFrozenDictionary(StringComparer.Ordinal);
 
-    /// <summary>Why a rule is there, in one or more paragraphs parted by empty lines; empty where there is no page.</summary>
+    /// <summary>The rules that have a page.</summary>
+    public static IReadOnlyCollection<string> Rules => Whys.Keys;
+
+    /// <summary>Why a rule is there, as HTML; empty where there is no page.</summary>
     /// <param name="rule">The rule's name.</param>
     public static string WhyOf(string rule) => Whys.GetValueOrDefault(rule, "");
 
@@ -19,17 +28,14 @@ public static class RulePages
         foreach (var name in library.GetManifestResourceNames().Where(static name => name.StartsWith(Prefix, StringComparison.Ordinal)))
         {
             using var reader = new StreamReader(library.GetManifestResourceStream(name)!);
-            yield return new(name[Prefix.Length..^".md".Length], Section(reader.ReadToEnd(), "## Why"));
+            yield return new(name[Prefix.Length..^".md".Length], PageMarkdown.ToHtml(Section(PageMarkdown.Read(reader.ReadToEnd()))));
         }
     }
 
-    /// <summary>The text under a heading, its paragraphs each on one line.</summary>
-    private static string Section(string page, string heading)
-    {
-        var paragraphs = page.ReplaceLineEndings("\n").Split("\n\n");
-        var start = Array.FindIndex(paragraphs, paragraph => paragraph.Trim() == heading);
-        return start < 0
-            ? ""
-            : string.Join("\n\n", paragraphs[(start + 1)..].TakeWhile(static paragraph => !paragraph.StartsWith("## ", StringComparison.Ordinal)).Select(static paragraph => paragraph.Replace('\n', ' ').Trim()));
-    }
+    /// <summary>What stands under the heading, up to the next one of its rank.</summary>
+    private static IEnumerable<Block> Section(MarkdownDocument page) =>
+        page.SkipWhile(static block => !IsHeading(block, Heading)).Skip(1).TakeWhile(static block => block is not HeadingBlock { Level: <= 2 });
+
+    private static bool IsHeading(Block block, string words) =>
+        block is HeadingBlock { Level: 2, Inline: { } inline } && string.Concat(inline.OfType<LiteralInline>()) == words;
 }

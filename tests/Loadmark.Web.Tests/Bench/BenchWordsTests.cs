@@ -1,6 +1,5 @@
 using Loadmark.Core.Checks;
 using Loadmark.Files.Forms;
-using Loadmark.Simulation.Checks;
 using Loadmark.Web.Bench;
 
 namespace Loadmark.Web.Tests.Bench;
@@ -8,20 +7,6 @@ namespace Loadmark.Web.Tests.Bench;
 /// <summary>The small words of the page.</summary>
 public sealed class BenchWordsTests
 {
-    public static TheoryData<string> Rules => [.. RuleBook.Rules.Select(rule => rule.Name), .. SimulationRules.All.Select(rule => rule.Name)];
-
-    [Theory]
-    [MemberData(nameof(Rules))]
-    public void Every_rule_says_why(string rule)
-    {
-        var why = RulePages.WhyOf(rule);
-        Assert.True(why.Length > 40, $"{rule}: '{why}'");
-        Assert.DoesNotContain("## ", why, StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void A_rule_that_there_is_not_has_no_why() => Assert.Equal("", RulePages.WhyOf("no-such-rule"));
-
     [Fact]
     public void Every_field_has_a_name_of_its_own_for_people()
     {

@@ -35,7 +35,7 @@ public sealed class FindingsPanelTests : PageTest
         Assert.Equal("over-voltage", finding.Rule);
         var opened = part.Find(".opened");
         Assert.Contains(finding.Working, opened.TextContent, StringComparison.Ordinal);
-        Assert.Contains(RulePages.WhyOf("over-voltage").Split("\n\n")[0], opened.TextContent, StringComparison.Ordinal);
+        Assert.StartsWith(opened.QuerySelector("dd.prose > p")!.OuterHtml, RulePages.WhyOf("over-voltage"), StringComparison.Ordinal);
         Assert.Contains(finding.Source, opened.TextContent, StringComparison.Ordinal);
         Assert.Contains(finding.Remedy, opened.TextContent, StringComparison.Ordinal);
         Assert.Equal("true", part.Find("button.finding").GetAttribute("aria-expanded"));
