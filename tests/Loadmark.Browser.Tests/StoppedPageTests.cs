@@ -1,3 +1,5 @@
+using Deque.AxeCore.Commons;
+using Deque.AxeCore.Playwright;
 using Loadmark.Browser.Tests.House;
 
 namespace Loadmark.Browser.Tests;
@@ -10,7 +12,7 @@ public sealed class StoppedPageTests(SharedBrowser browser, ServedPage served) :
     [Fact]
     public async Task A_page_that_stops_says_so_and_is_there_again_when_it_is_loaded_again()
     {
-        await using var visit = await Visit.OpenAsync(browser.Browser, served.Address);
+        await using var visit = await Visit.OpenAsync(browser.Browser, served.Address, new() { ViewportSize = new() { Width = 390, Height = 844 } });
         var page = visit.Page;
         await page.OpenRigsAsync();
         await Expect(page.GetByText(Sentence)).ToBeHiddenAsync();
@@ -20,6 +22,9 @@ public sealed class StoppedPageTests(SharedBrowser browser, ServedPage served) :
         await page.GetByRole(AriaRole.Link, new() { Name = "Gear library" }).ClickAsync();
 
         await Expect(page.GetByRole(AriaRole.Alert).Filter(new() { HasText = Sentence })).ToBeVisibleAsync();
+        var readable = await page.RunAxe(new AxeRunOptions { RunOnly = new RunOnlyOptions { Type = "rule", Values = ["color-contrast"] } });
+        Assert.Empty(readable.Violations.SelectMany(static violation => violation.Nodes).Select(static node => node.Html));
+        Assert.True(await page.Locator("#blazor-error-ui").EvaluateAsync<bool>("notice => notice.getBoundingClientRect().right <= innerWidth"));
         Assert.Contains(served.Program.Errors, static line => line.Contains("error: Unhandled exception in circuit", StringComparison.Ordinal));
 
         await page.GetByRole(AriaRole.Link, new() { Name = "Load it again" }).ClickAsync();
