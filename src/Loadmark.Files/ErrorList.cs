@@ -12,7 +12,7 @@ internal sealed class ErrorList(string file)
 
     private readonly ImmutableArray<FileError>.Builder _errors = ImmutableArray.CreateBuilder<FileError>();
     private int _more;
-    private Spot? _firstMore;
+    private (Spot? At, bool IsThere) _firstMore;
 
     /// <summary>Whether there is any error.</summary>
     public bool Any => _errors.Count > 0;
@@ -40,16 +40,22 @@ internal sealed class ErrorList(string file)
     }
 
     /// <summary>Adds an error.</summary>
-    public void Add(Spot at, string message, string? found = null, string? expected = null, string? suggestion = null)
+    /// <param name="at">Where; null for the file as a whole.</param>
+    /// <param name="message">What is wrong.</param>
+    /// <param name="found">What stands there; null where it is not one piece of text.</param>
+    /// <param name="expected">What was expected; null for nothing particular.</param>
+    /// <param name="suggestion">The nearest right word; null for none.</param>
+    public void Add(Spot? at, string message, string? found = null, string? expected = null, string? suggestion = null)
     {
         if (IsFull)
         {
             _more++;
-            _firstMore ??= at;
+            if (!_firstMore.IsThere)
+                _firstMore = (at, true);
             return;
         }
 
-        _errors.Add(new FileError(file, at.Line, at.Column, message)
+        _errors.Add(ErrorAt(at, message) with
         {
             Found = found is null ? null : Quote(found),
             Expected = expected,
@@ -74,6 +80,8 @@ internal sealed class ErrorList(string file)
     {
         // The readers go by kinds of gear, people from top to bottom.
         ImmutableArray<FileError> errors = [.. _errors.OrderBy(error => error.Line).ThenBy(error => error.Column)];
-        return _firstMore is not { } first ? errors : errors.Add(new FileError(file, first.Line, first.Column, $"and {_more} more; mend the ones above first"));
+        return _firstMore.IsThere ? errors.Add(ErrorAt(_firstMore.At, $"and {_more} more; mend the ones above first")) : errors;
     }
+
+    private FileError ErrorAt(Spot? at, string message) => new(file, at?.Line ?? 1, at?.Column ?? 1, message) { IsOfWhole = at is null };
 }

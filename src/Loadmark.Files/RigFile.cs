@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Security;
 using System.Text;
 using Loadmark.Files.Texts;
-using Loadmark.Files.Trees;
 
 namespace Loadmark.Files;
 
@@ -12,6 +11,9 @@ public static class RigFile
     private const string Itself = "rig file";
 
     private const int MostAttempts = 100;
+
+    /// <summary>How many bytes are read at first from what does not tell its length.</summary>
+    private const int FirstRead = 64 * 1024;
 
     /// <summary>
     /// Saves a text as UTF-8, whole or not at all: it is written to a new file in the same folder, flushed to the disk,
@@ -58,7 +60,7 @@ public static class RigFile
         var found = new ErrorList(fileName);
         var text = bytes.Length > RigFileReader.MostBytes ? null : RigBytes.Decode(bytes, found);
         if (text is null && !found.Any)
-            found.Add(Spot.Start, TooLarge());
+            found.Add(null, TooLarge());
         errors = found.ToArray();
         return text;
     }
@@ -77,7 +79,7 @@ public static class RigFile
     {
         if (path.Length == 0)
         {
-            errors.Add(Spot.Start, "no file is named", "an empty name", $"the name of a {what}");
+            errors.Add(null, "no file is named", "an empty name", $"the name of a {what}");
             return null;
         }
 
@@ -85,39 +87,58 @@ public static class RigFile
         {
             if (Directory.Exists(path))
             {
-                errors.Add(Spot.Start, "this is a folder, not a file", "a folder", $"a {what}");
+                errors.Add(null, "this is a folder, not a file", "a folder", $"a {what}");
                 return null;
             }
 
             using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete, bufferSize: 0);
-            if (ReadAll(stream, most) is { } bytes)
-                return RigBytes.Decode(bytes.Span, errors);
-            errors.Add(Spot.Start, TooLarge(what, most));
+            return LoadText(stream, errors, what, most);
         }
         catch (Exception fault) when (fault is FileNotFoundException or DirectoryNotFoundException)
         {
-            errors.Add(Spot.Start, "there is no such file", null, $"a {what}");
+            errors.Add(null, "there is no such file", null, $"a {what}");
         }
         catch (Exception fault) when (fault is UnauthorizedAccessException or SecurityException)
         {
-            errors.Add(Spot.Start, "the file may not be read: permission is denied");
+            errors.Add(null, "the file may not be read: permission is denied");
         }
         catch (Exception fault) when (fault is IOException or ArgumentException or NotSupportedException)
         {
-            errors.Add(Spot.Start, $"the file cannot be read: {ErrorList.Quote(fault.Message)}");
+            errors.Add(null, $"the file cannot be read: {ErrorList.Quote(fault.Message)}");
+        }
+
+        return null;
+    }
+
+    /// <summary>The text of a stream; null, with an error, when it cannot be read. No more of it is read than it may have.</summary>
+    /// <param name="stream">The stream.</param>
+    /// <param name="errors">Where faults go.</param>
+    /// <param name="what">What it should be: "rig file".</param>
+    /// <param name="most">The most bytes it may have.</param>
+    internal static string? LoadText(Stream stream, ErrorList errors, string what = Itself, int most = RigFileReader.MostBytes)
+    {
+        try
+        {
+            if (ReadAll(stream, most) is { } bytes)
+                return RigBytes.Decode(bytes.Span, errors);
+            errors.Add(null, TooLarge(what, most));
+        }
+        catch (IOException fault)
+        {
+            errors.Add(null, $"it cannot be read: {ErrorList.Quote(fault.Message)}");
         }
 
         return null;
     }
 
     /// <summary>All bytes; null when there are too many, without having read more than one too many.</summary>
-    private static ReadOnlyMemory<byte>? ReadAll(FileStream stream, int most)
+    private static ReadOnlyMemory<byte>? ReadAll(Stream stream, int most)
     {
         // The length of what is not a plain file, such as a pipe, is not known beforehand.
         var known = stream.CanSeek ? stream.Length : 0;
         if (known > most)
             return null;
-        var bytes = new byte[known > 0 ? (int)known + 1 : most + 1];
+        var bytes = new byte[known > 0 ? (int)known + 1 : Math.Min(most + 1, FirstRead)];
         var count = 0;
         while (true)
         {

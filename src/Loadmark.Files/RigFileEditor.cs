@@ -65,10 +65,10 @@ public static class RigFileEditor
         var mark = text.StartsWith('\uFEFF') ? "\uFEFF" : "";
         var plain = text[mark.Length..];
         var root = (MappingNode)TreeReader.Read(plain, new ErrorList("rig"))!;
-        var (old, wanted) = (TreeBuilder.TreeOf(before), TreeBuilder.TreeOf(rig));
+        var (old, wanted, listed) = (TreeBuilder.TreeOf(before), TreeBuilder.TreeOf(rig), new ListedOutlets(before, rig));
         foreach (var scope in (ReadOnlySpan<EditScope>)[EditScope.Keys, EditScope.Entries, EditScope.Sections])
         {
-            if (TreeEdit.Apply(plain, root, old, wanted, scope) is { } edited && RigFileReader.Read(edited, "rig", library).Rig == rig)
+            if (TreeEdit.Apply(plain, root, old, wanted, listed, scope) is { } edited && RigFileReader.Read(edited, "rig", library).Rig == rig)
                 return new RigTextUpdate(mark + edited, scope == EditScope.Keys || CommentList.HoldsAll(edited, plain));
         }
 

@@ -48,13 +48,27 @@ public static class RigFileReader
         return (text is null ? new RigReading(null, errors.ToArray()) : Read(text, errors, library), text);
     }
 
+    /// <summary>Reads a rig from a stream to its end, such as standard input, and gives its text too, to the letter.</summary>
+    /// <param name="stream">The stream; it stays open.</param>
+    /// <param name="name">The name that errors carry.</param>
+    /// <param name="library">The gear that the text may take <c>from: library</c>; null where there is no library, and then such a text is refused.</param>
+    /// <returns>The rig, or every error in the text; and the text, null when there is none.</returns>
+    public static (RigReading Reading, string? Text) ReadWithText(Stream stream, string name, IGearLookup? library = null)
+    {
+        ArgumentNullException.ThrowIfNull(stream);
+        ArgumentNullException.ThrowIfNull(name);
+        var errors = new ErrorList(name);
+        var text = RigFile.LoadText(stream, errors);
+        return (text is null ? new RigReading(null, errors.ToArray()) : Read(text, errors, library), text);
+    }
+
     private static RigReading Read(string text, ErrorList errors, IGearLookup? library)
     {
         if (text.StartsWith('\uFEFF'))
             text = text[1..];
         var control = ControlCharacters.FirstIn(text);
         if (text.Length > MostBytes)
-            errors.Add(Spot.Start, RigFile.TooLarge());
+            errors.Add(null, RigFile.TooLarge());
         else if (control >= 0 && text[control] == '\0')
             errors.Add(Spot.At(text, control), "this is not a text file: it holds a zero character here", null, "a text in UTF-8");
         else if (control >= 0)

@@ -41,7 +41,7 @@ public static class RigFileWriter
         if (rig.Headroom is { } headroom)
             yaml.Entry("headroom", $"{(headroom * 100).ToString("0.##############", CultureInfo.InvariantCulture)} %");
         WriteNamed(yaml, "loads", rig.Loads, LoadWriter.Write);
-        WriteNamed(yaml, "supplies", rig.Supplies, SupplyWriter.Write);
+        WriteNamed(yaml, "supplies", rig.Supplies, static (supplies, supply) => SupplyWriter.Write(supplies, supply));
         WriteNamed(yaml, "leads", rig.Leads, WiringWriter.WriteLead);
         if (rig.Wired is { } wired)
             WiringWriter.WriteWired(yaml, wired);

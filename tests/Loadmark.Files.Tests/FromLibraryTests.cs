@@ -34,7 +34,7 @@ public sealed class FromLibraryTests
     [InlineData("loads: { DL-20: { from: library } }", "2:25", "the gear library has no load with the tag 'DL-20'; did you mean 'DL-02'?")]
     [InlineData("loads: { brick: { from: library } }", "2:25", "the gear library has no load with the tag 'brick'; add it there, or write its figures in this file")]
     [InlineData("supplies: { brock: { from: library } }", "2:28", "the gear library has no supply with the tag 'brock'; did you mean 'brick'?")]
-    [InlineData("supplies: { brick: { } }", "2:20", "a supply needs the key 'outlets': its outlets: an id, or a range of ids such as 1-4, with what is printed there. An empty text means: as the supply's label says")]
+    [InlineData("supplies: { brick: { } }", "2:20", "a supply needs the key 'outlets' where no 'from' or 'label' says it: its outlets: an id, or a range of ids such as 1-4, with what is printed there")]
     [InlineData("loads: { DL-02: { from: shelf } }", "2:25", "from: expected one of library, found \"shelf\"")]
     [InlineData("supplies: { brick: { from: library, banks: { right: 1 A } } }", "2:46", "no outlet of this supply names the bank 'right'; give those outlets the key 'bank'")]
     public void What_cannot_be_taken_is_told_with_its_place(string rest, string place, string message)

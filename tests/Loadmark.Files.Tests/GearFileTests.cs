@@ -73,7 +73,7 @@ public sealed class GearFileTests
     [InlineData("loads: { DL-02: { run: 1 mA }, dl-02: { run: 2 mA } }", 1, "'dl-02' stands here a second time; the first is on line 1")]
     [InlineData("loads:\n  DL-02: { run: 1 mA }\nsupplies:\n  DL-02: { outlets: { 1: 9 V 1 A } }\nleads:\n  a: {}\n  A: {}\n", 7, "'A' stands here a second time; the first is on line 6")]
     [InlineData("loads:\n  DL-02: { from: library }", 2, "it says 'from', so that its figures stand elsewhere and not here")]
-    [InlineData("loads:\n  DL-02: 300 mA", 2, "DL-02: expected the keys of a load, found a text")]
+    [InlineData("loads:\n  DL-02: [300 mA]", 2, "DL-02: expected its label, or the keys of a load, found a list")]
     [InlineData("loads:\n  DL-02: { run: 1 mA\n    , colour: red }", 3, "'colour' is not a key of a load; its keys are ")]
     [InlineData("loads:\n  DL-02: { run: 1 mA }\nload: {}", 3, "'load' is not a section of a file of gear; did you mean 'loads'?")]
     public void What_is_refused_says_why_and_where(string text, int line, string because)

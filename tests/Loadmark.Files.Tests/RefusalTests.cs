@@ -44,7 +44,7 @@ public sealed class RefusalTests
     [InlineData("rig: a\nsupplies: { b: { overload: hicup, outlets: { 1: } } }", 2, 28, "did you mean 'hiccup'?")]
     [InlineData("rig: a\nsupplies: { b: { overload: shrug, outlets: { 1: } } }", 2, 28, "one of current limit, foldback, hiccup, fuse")]
     [InlineData("rig: a\nloads: { x: { isolate: maybe } }", 2, 24, "expected yes or no, found \"maybe\"")]
-    [InlineData("rig: a\nloads: { x: 9 V }", 2, 13, "expected the keys of a load, found a text")]
+    [InlineData("rig: a\nloads: { x: [9 V] }", 2, 13, "expected its label, or the keys of a load, found a list")]
     [InlineData("rig: a\nloads: [x]", 2, 8, "found a list")]
     [InlineData("rig: a\nsignal: amp", 2, 9, "expected a list of tags")]
     [InlineData("rig: a\nsignal: [[x]]", 2, 10, "found a list")]
@@ -105,7 +105,7 @@ public sealed class RefusalTests
     [InlineData("rig: a\nsupplies: { b: { outlets: { 1-4: 9 V, 3: 9 V } } }", 2, 39, "outlet '3' stands here a second time; the first is at line 2, column 29")]
     [InlineData("rig: a\nsupplies: { b: { outlets: { 1: { bank: left } }, banks: { lft: 1 A } } }", 2, 59, "did you mean 'left'?")]
     [InlineData("rig: a\nsupplies: { b: { outlets: { 1: { bank: left } }, banks: { left: {} } } }", 2, 65, "needs the key 'total'")]
-    [InlineData("rig: a\nsupplies: { b: { outlets: { 1: [9 V] } } }", 2, 32, "expected the keys of an outlet")]
+    [InlineData("rig: a\nsupplies: { b: { outlets: { 1: [9 V] } } }", 2, 32, "expected its label, or the keys of an outlet")]
     public void Refuses_with_the_place_and_the_reason(string text, int line, int column, string part)
     {
         var reading = RigFileReader.Read(text, "pit.rig.yaml");

@@ -54,6 +54,8 @@ internal static class RigChange
             load = load with { Name = donor.Name, Start = donor.Start, Isolate = donor.Isolate };
         if ((mask & 2) != 0)
             load = load with { Label = donor.Label, Priority = donor.Priority };
+        if ((mask & 16) != 0)
+            return new Load { Id = load.Id, Label = load.Label ?? donor.Label };
         if ((mask & 4) != 0)
             load = load with { Run = donor.Run, Polarity = donor.Polarity, Kind = donor.Kind };
         return (mask & 8) == 0 ? load : load with { Current = donor.Current, Plug = donor.Plug, Draws = donor.Draws, Watts = donor.Watts };
@@ -74,6 +76,8 @@ internal static class RigChange
             supply = supply with { Outlets = Remove(supply.Outlets, mask) };
         if ((mask & 16) != 0)
             supply = supply with { Outlets = Change(Move(supply.Outlets, mask, mask / 3), mask, outlet => outlet with { Bank = null }), Total = donor.Total };
+        if ((mask & 64) != 0 && LabelledOutlets.Of(supply.Label, out _) is { } said)
+            supply = supply with { Outlets = said };
         return (mask & 32) == 0 ? supply : supply with { Mains = donor.Mains, Outlets = Change(supply.Outlets, mask, outlet => supply.Outlets.Any(one => one.Id == $"out {mask}") ? outlet : outlet with { Id = $"out {mask}" }) };
     }
 

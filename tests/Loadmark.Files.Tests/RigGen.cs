@@ -82,7 +82,22 @@ internal static class RigGen
         return Gen.OneOf(Gen.Bool.Select(_ => (ValueList<Feed>?)null), feed.Array[0, 4].Select(feeds => (ValueList<Feed>?)(ValueList<Feed>)[.. feeds]));
     }
 
-    private static Gen<Load> Load(string id) =>
+    /// <summary>What is printed on a supply that says what it gives.</summary>
+    private static readonly Gen<Nameplate> OutputLabel =
+        OneOf("9V 2A", "OUTPUT 9V ⎓ 45W", "9V 500mA; 12V 400mA, centre negative", "18V: 1A #1").Select(NameplateReader.Read);
+
+    private static Gen<Load> Load(string id) => Gen.Frequency(
+        (1, Label.Select(label => new Load { Id = id, Label = label })),
+        (3, FullLoad(id)));
+
+    private static Gen<Supply> Supply(string id) => Gen.Frequency(
+        (1, OutputLabel.Select(label => Labelled(new Supply { Id = id, Label = label }))),
+        (1, from full in FullSupply(id) from label in OutputLabel select Labelled(full with { Label = label, Banks = [] })),
+        (3, FullSupply(id)));
+
+    private static Supply Labelled(Supply supply) => supply with { Outlets = LabelledOutlets.Of(supply.Label, out _)!.Value };
+
+    private static Gen<Load> FullLoad(string id) =>
         from name in Text.Select(text => text.Trim()).Null()
         from kind in Text.Select(text => new LoadKind(text)).Null()
         from label in Label.Null()
@@ -133,7 +148,7 @@ internal static class RigGen
             NoLoad = figures.Item3,
         };
 
-    private static Gen<Supply> Supply(string id) =>
+    private static Gen<Supply> FullSupply(string id) =>
         from name in Text.Select(text => text.Trim()).Null()
         from label in Label.Null()
         from flags in Gen.Select(Gen.Bool.Nullable(), Gen.Bool.Nullable())

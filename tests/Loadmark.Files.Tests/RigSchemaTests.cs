@@ -9,10 +9,13 @@ public sealed class RigSchemaTests
     private static readonly string Root = FindRoot();
 
     [Fact]
-    public void The_schema_in_the_repository_is_the_one_the_program_writes() =>
-        Assert.True(
-            File.ReadAllText(Path.Combine(Root, "schema", "rig.schema.json")) == RigSchema.Write(),
-            "schema/rig.schema.json is out of date: write what RigSchema.Write() gives to it.");
+    public void The_schema_in_the_repository_is_the_one_the_program_writes()
+    {
+        var path = Path.Combine(Root, "schema", "rig.schema.json");
+        if (Environment.GetEnvironmentVariable("LOADMARK_UPDATE_EXPECTED") is not null)
+            File.WriteAllText(path, RigSchema.Write());
+        Assert.True(File.ReadAllText(path) == RigSchema.Write(), "schema/rig.schema.json is out of date: run this test with LOADMARK_UPDATE_EXPECTED set.");
+    }
 
     [Fact]
     public void The_reference_for_users_has_every_key()
@@ -50,6 +53,8 @@ public sealed class RigSchemaTests
     [InlineData("rig: a\nheadroom: 10")]
     [InlineData("rig: a\nheadroom: 100 %")]
     [InlineData("rig: a\nsupplies: { b: {} }")]
+    [InlineData("rig: a\nsupplies: { b: }")]
+    [InlineData("rig: a\nloads: { x: [9 V] }")]
     [InlineData("rig: a\nsupplies: { b: { outlets: {} } }")]
     [InlineData("rig: a\nsupplies: { b: { outlets: { 1: { lable: x } } } }")]
     [InlineData("rig: a\nsupplies: { b: { outlets: { 1: }, banks: { left: } } }")]
@@ -67,6 +72,7 @@ public sealed class RigSchemaTests
     [Theory]
     [InlineData("rig: a\nheadroom: 12,5 percent")]
     [InlineData("rig: a\nheadroom: 0.1")]
+    [InlineData("rig: a\nloads: { x: 9V DC 12mA, y: }\nsupplies: { b: 9V 2A, c: { label: 9V 2A, isolated: yes } }")]
     [InlineData("rig: 2026\nloads: { x: , y: { isolate: on, label: 12, input_capacitance: .5 µF } }")]
     [InlineData("rig: a\nleads: { x: { wire: AWG 24 }, y: { wire: 24 AWG, ohms: '0,02 Ω' } }")]
     [InlineData("rig: a\nsupplies: { b: { outlets: { 1-2: , 3: { bank: l } }, banks: { l: 1 A } } }\nwired: ")]

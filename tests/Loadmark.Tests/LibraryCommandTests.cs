@@ -139,7 +139,7 @@ public sealed class LibraryCommandTests : IDisposable
         using (var taken = Json(0, "gear", "add", "--from", rig, "--take-all"))
             Assert.Equal((1, 2), (taken.RootElement.GetProperty("changed").GetInt32(), taken.RootElement.GetProperty("same").GetInt32()));
         Run(0, "gear", "add", "spare", "9V 1A", "--kind", "supply");
-        Assert.Contains("outlet 1", Run(0, "gear", "show", "spare"), StringComparison.Ordinal);
+        Assert.Contains("label               9V 1A", Run(0, "gear", "show", "spare"), StringComparison.Ordinal);
     }
 
     [Theory]

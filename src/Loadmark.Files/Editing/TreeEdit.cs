@@ -12,14 +12,16 @@ internal sealed class TreeEdit
     private readonly SourceText _source;
     private readonly Splices _splices;
     private readonly NodeText _writer;
+    private readonly ListedOutlets _listed;
     private readonly EditScope _scope;
 
-    private TreeEdit(string text, MappingNode root, EditScope scope)
+    private TreeEdit(string text, MappingNode root, ListedOutlets listed, EditScope scope)
     {
         _source = new SourceText(text);
         _splices = new Splices(text);
         var isJson = root.IsFlow && root.Entries.Count > 0 && text[root.Entries[0].Key.Start.Index] == '"';
         _writer = new NodeText(isJson, text.Contains("{ ", StringComparison.Ordinal), _source.NewLine);
+        _listed = listed;
         _scope = scope;
     }
 
@@ -28,10 +30,11 @@ internal sealed class TreeEdit
     /// <param name="root">Its tree.</param>
     /// <param name="before">What it says.</param>
     /// <param name="after">What it is to say.</param>
+    /// <param name="listed">The supplies with all of their outlets.</param>
     /// <param name="scope">How large the pieces are.</param>
-    public static string? Apply(string text, MappingNode root, MappingNode before, MappingNode after, EditScope scope)
+    public static string? Apply(string text, MappingNode root, MappingNode before, MappingNode after, ListedOutlets listed, EditScope scope)
     {
-        var edit = new TreeEdit(text, root, scope);
+        var edit = new TreeEdit(text, root, listed, scope);
         return edit.EditGroup(root, before, after, RigKeys.Rig) ? edit._splices.Apply() : null;
     }
 
@@ -158,6 +161,8 @@ internal sealed class TreeEdit
             var one = wanted[index];
             if (one.Source < 0 || siblings[one.Source].Value is not MappingNode source || NodeText.Same(one.Old!, one.Value!))
                 continue;
+            if (table == RigKeys.Supply && source.Find("outlets") is not null)
+                one = WithOutlets(one, siblings[one.Source].Key!.Value);
             if (!EditGroup(source, AsGroup(one.Old!, table), AsGroup(one.Value!, table), table))
                 return false;
             wanted[index] = one with { Value = null };
@@ -166,14 +171,16 @@ internal sealed class TreeEdit
         return EditAll(parent, siblings, wanted, _ => null);
     }
 
-    /// <summary>A value as a group of keys: a text alone is that of the first key.</summary>
+    private Wanted WithOutlets(Wanted one, string id) => one with { Old = _listed.Before(id), Value = _listed.After(one.Key?.Value ?? id) };
+
+    /// <summary>A value as a group of keys: a text alone is that of the table's own key for it.</summary>
     private static MappingNode AsGroup(Node value, KeyTable table)
     {
         if (value is MappingNode group)
             return group;
         var made = new MappingNode(Spot.Start, isFlow: true);
         if (value is ScalarNode { Value.Length: > 0 })
-            made.Entries.Add((new ScalarNode(Spot.Start, table.Keys[0].Name, isPlain: true), value));
+            made.Entries.Add((new ScalarNode(Spot.Start, table.TextKey!, isPlain: true), value));
         return made;
     }
 
@@ -187,7 +194,9 @@ internal sealed class TreeEdit
         if (SourceText.IsMissing(sibling.Value))
             (start, end) = (afterKey, afterKey);
         var keyLineEnd = _source.LineEnd(afterKey);
-        var isBelow = !isFlow && sibling.Key is not null && start > keyLineEnd;
+
+        // What stands behind a text on its line stays, also where the text stands on a line below its key.
+        var isBelow = !isFlow && sibling.Key is not null && start > keyLineEnd && !(sibling.Value is ScalarNode && NodeText.IsInline(value));
         if (isFlow || NodeText.IsInline(value))
         {
             var text = _writer.Inline(value);

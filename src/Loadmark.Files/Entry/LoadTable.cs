@@ -58,14 +58,10 @@ public static class LoadTable
         IEnumerable<string?> With(IEnumerable<string?> cells, string? words) => hasWords ? cells.Append(words) : cells;
     }
 
-    private static MappingNode GroupOf(Load load)
+    private static MappingNode GroupOf(Load load) => TreeBuilder.TreeOf(yaml =>
     {
-        var group = TreeBuilder.TreeOf(yaml =>
-        {
-            yaml.BeginGroup();
-            LoadWriter.Write(yaml, load with { FromLibrary = null });
-            yaml.EndGroup();
-        });
-        return (MappingNode)group.Entries[0].Value;
-    }
+        yaml.BeginGroup();
+        LoadWriter.WriteKeys(yaml, load);
+        yaml.EndGroup();
+    });
 }

@@ -42,8 +42,13 @@ internal sealed class SupplyLines(IReadOnlyCollection<string> existing)
             return lines.Select(line => line.Refuse("this is an outlet, and no supply stands before it", Form));
         var part = LineParts.Of(head.Content);
         var outlets = new OutletLines([]).Read(lines);
-        var good = outlets.Where(row => row.Refusal is null).SelectMany(row => row.Outlets).ToList();
-        if (Refuse(head, part, good, lines.Count > 0) is { } refusal)
+        var label = part.Label.Length == 0 ? null : NameplateReader.Read(part.Label);
+        ValueList<Outlet> listed = [.. outlets.Where(row => row.Refusal is null).SelectMany(row => row.Outlets)];
+        var said = LabelledOutlets.Of(label, out var unsaid);
+        var untold = listed.Count > 0 || (lines.Count == 0 && said is not null) ? null
+            : lines.Count > 0 ? "none of its outlets can be read"
+            : $"nothing tells what it gives: no outlets stand below it, and {unsaid}";
+        if (Refuse(head, part, untold) is { } refusal)
             return [head.Refuse(refusal), .. lines.Select(line => line.Refuse($"its supply, on line {head.Number}, is refused", null))];
         var id = part.Id ?? free.Next();
         var row = new EntryRow
@@ -53,8 +58,8 @@ internal sealed class SupplyLines(IReadOnlyCollection<string> existing)
             Supply = new Supply
             {
                 Id = id,
-                Label = part.Label.Length == 0 ? null : NameplateReader.Read(part.Label),
-                Outlets = good.Count > 0 ? [.. good] : [new Outlet { Id = "1", Label = NameplateReader.Read("") }],
+                Label = label,
+                Outlets = lines.Count == 0 ? said!.Value : listed,
             },
             IsIdProposed = part.Id is null,
             Replaces = existing.Contains(id) ? [id] : [],
@@ -62,16 +67,18 @@ internal sealed class SupplyLines(IReadOnlyCollection<string> existing)
         return outlets.Where(one => one.Refusal is not null).Prepend(row);
     }
 
-    private EntryRefusal? Refuse(SourceLine head, LineParts part, List<Outlet> outlets, bool hasLines)
+    /// <summary>Why the supply cannot be taken; null when it can, and its line is noted.</summary>
+    /// <param name="head">Its line.</param>
+    /// <param name="part">What stands there.</param>
+    /// <param name="untold">Why it has no outlets; null where it has some.</param>
+    private EntryRefusal? Refuse(SourceLine head, LineParts part, string? untold)
     {
         if (SourceLine.RefuseCharacters(head.Text) is { } odd)
             return odd;
         if (part.Label.Length > NameplateReader.Longest)
             return new EntryRefusal($"it is longer than {NameplateReader.Longest} characters, which no label is", Form);
-        if (outlets.Count == 0 && hasLines)
-            return new EntryRefusal("none of its outlets can be read", Form);
-        if (outlets.Count == 0 && NameplateReader.Read(part.Label).Modes.Length == 0)
-            return new EntryRefusal("nothing tells what it gives: its label states no output, and no outlets stand below it", Form);
+        if (untold is not null)
+            return new EntryRefusal(untold, Form);
         return part.Id is null ? null : LoadLines.RefuseId(part.Id, "a supply", mayHaveSlash: false, head.Number, _places);
     }
 }

@@ -63,9 +63,8 @@ internal sealed class SupplyRows(List<EntryColumn> columns, char separator, IRea
                 refused.Add(row.Source.Refuse(problem, null));
         }
 
-        if (outlets.Entries.Count == 0 && group.Find("label") is not null && refused.Count == 0)
-            outlets.Entries.Add((rows[0].Node(0, "1"), rows[0].Node(0, "")));
-        if (outlets.Entries.Count > 0)
+        // Where none is listed the label's count; but not in place of some that are refused.
+        if (outlets.Entries.Count > 0 || refused.Count > 0)
             group.Entries.Add((rows[0].Node(0, "outlets"), outlets));
         if (banks.Entries.Count > 0)
             group.Entries.Add((rows[0].Node(0, "banks"), banks));

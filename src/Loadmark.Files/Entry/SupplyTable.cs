@@ -67,13 +67,12 @@ public static class SupplyTable
 
     private static void AddRows(List<Dictionary<string, string?>> rows, Supply supply)
     {
-        var group = TreeBuilder.TreeOf(yaml =>
+        var keys = TreeBuilder.TreeOf(yaml =>
         {
             yaml.BeginGroup();
-            SupplyWriter.Write(yaml, supply with { FromLibrary = null });
+            SupplyWriter.WriteKeys(yaml, supply);
             yaml.EndGroup();
         });
-        var keys = (MappingNode)group.Entries[0].Value;
         var first = rows.Count;
         foreach (var (id, value) in (keys.Find("outlets") as MappingNode)?.Entries ?? [])
         {

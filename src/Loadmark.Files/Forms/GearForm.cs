@@ -81,6 +81,16 @@ public static class GearForm
         return new FormReading<Supply>(reading.Rig is { } rig ? rig.Supplies[0] with { Outlets = outlets, Banks = banks } : null, faults);
     }
 
+    /// <summary>Reads a supply that has the outlets which its label says.</summary>
+    /// <param name="id">Its id.</param>
+    /// <param name="values">What was typed, by key.</param>
+    /// <returns>The supply; or what is wrong, also where its label does not tell what outlets it has.</returns>
+    public static FormReading<Supply> ReadSupply(string id, IReadOnlyDictionary<string, string> values)
+    {
+        var (reading, faults) = FieldValues.Read(values, RigKeys.Supply, ["supplies", id]);
+        return new FormReading<Supply>(reading.Rig?.Supplies[0], faults);
+    }
+
     /// <summary>Reads an outlet.</summary>
     /// <param name="id">Its id within its supply; no range.</param>
     /// <param name="values">What was typed, by key.</param>

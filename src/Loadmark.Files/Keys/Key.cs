@@ -15,8 +15,8 @@ internal sealed record Key(string Name, ValueForm Form, string Description)
     /// <summary>Whether it must be there.</summary>
     public bool IsRequired { get; init; }
 
-    /// <summary>Another key that it need not be there beside; null for none.</summary>
-    public string? Instead { get; init; }
+    /// <summary>Other keys, beside any of which it need not be there; empty for none.</summary>
+    public IReadOnlyList<string> Instead { get; init; } = [];
 
     /// <summary>The smallest number, or the fewest entries.</summary>
     public int Least { get; init; }

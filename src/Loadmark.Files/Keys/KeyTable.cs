@@ -6,6 +6,9 @@ namespace Loadmark.Files.Keys;
 /// <param name="Keys">Its keys.</param>
 internal sealed record KeyTable(string Name, string What, params Key[] Keys)
 {
+    /// <summary>The key that a text alone, in the place of the group, is the value of; null where a text alone says nothing.</summary>
+    public string? TextKey { get; init; }
+
     /// <summary>Whether it has a key of that name.</summary>
     public bool Has(string name)
     {

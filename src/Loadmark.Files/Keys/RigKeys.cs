@@ -3,11 +3,14 @@ namespace Loadmark.Files.Keys;
 /// <summary>Every key of the rig file, once: the readers refuse any other, and the schema is written from here.</summary>
 internal static class RigKeys
 {
+    /// <summary>The key of what is printed on a thing.</summary>
+    private const string Label = "label";
+
     public static KeyTable Load { get; } = new("load", "a load",
         new Key("from", ValueForm.Word, "Where the rest is said: 'library' takes everything else from the gear library, by the tag. What stands beside it wins; an empty value says that there is none.") { Words = [.. RigWords.GearSource.All] },
         new Key("name", ValueForm.Text, "A name for people. Without it, the tag stands alone."),
         new Key("kind", ValueForm.Text, "What sort of load it is, in your words, such as 'analog drive' or 'digital'. It decides what draw is assumed when none is known.") { Examples = [.. Core.Gear.LoadKind.Known] },
-        new Key("label", ValueForm.Text, "What is printed on it, typed as it stands.") { Examples = ["9V DC 12mA centre negative"] },
+        new Key(Label, ValueForm.Text, "What is printed on it, typed as it stands.") { Examples = ["9V DC 12mA centre negative"] },
         new Key("voltage", ValueForm.Text, "The voltage, or voltages, it takes. Wins over the label.") { Examples = ["9 V", "9-18 V", "9 V AC"] },
         Figure("current", "The rated current. Wins over the label.", "300 mA"),
         FigureOrNumber("watts", "The rated power. Wins over the label.", "6 W"),
@@ -21,32 +24,44 @@ internal static class RigKeys
         Figure("starts_below", "It does not start while its voltage is below this.", "7.5 V"),
         Figure("stops_below", "It stops under this voltage.", "6.5 V"),
         Figure("input_capacitance", "The capacitance across its supply input.", "100 µF"),
-        new Key("priority", ValueForm.Number, "How much the show needs it: 1 most, 3 least.") { Least = 1, Most = 3 });
+        new Key("priority", ValueForm.Number, "How much the show needs it: 1 most, 3 least.") { Least = 1, Most = 3 })
+    {
+        TextKey = Label,
+    };
 
     public static KeyTable Outlet { get; } = new("outlet", "an outlet",
-        new Key("label", ValueForm.Text, "What is printed beside it; several settings with ';' between. Left out, the supply's label counts.") { Examples = ["9 V 500 mA; 12 V 400 mA"] },
+        new Key(Label, ValueForm.Text, "What is printed beside it; several settings with ';' between. Left out, the supply's label counts.") { Examples = ["9 V 500 mA; 12 V 400 mA"] },
         new Key("isolated", ValueForm.YesNo, "Whether its return is its own. Without it, the supply's word counts."),
         new Key("bank", ValueForm.Text, "The group of outlets whose return it shares."),
         Polarity("The polarity of its plug. Wins over the label; stated nowhere, centre negative is assumed."),
         Plug("The plug it has, outer by inner diameter in mm. Stated nowhere, 5.5x2.1 is assumed."),
         FigureOrNumber("source_ohms", "The resistance behind the outlet.", "0.05 Ω"),
         Figure("surge", "What it bears for a moment beyond its limit.", "1 A for 100 ms"),
-        Figure("no_load", "The voltage with nothing connected, as measured.", "13.2 V"));
+        Figure("no_load", "The voltage with nothing connected, as measured.", "13.2 V"))
+    {
+        TextKey = Label,
+    };
 
     public static KeyTable Bank { get; } = new("bank", "a bank",
-        Figure("total", "What the outlets of this bank can give together.", "500 mA", "4 W") with { IsRequired = true });
+        Figure("total", "What the outlets of this bank can give together.", "500 mA", "4 W") with { IsRequired = true })
+    {
+        TextKey = "total",
+    };
 
     public static KeyTable Supply { get; } = new("supply", "a supply",
         new Key("from", ValueForm.Word, "Where the rest is said: 'library' takes everything else from the gear library, by the id. What stands beside it wins; an empty value says that there is none.") { Words = [.. RigWords.GearSource.All] },
         new Key("name", ValueForm.Text, "A name for people. Without it, the id stands alone."),
-        new Key("label", ValueForm.Text, "What is printed on it, typed as it stands.") { Examples = ["INPUT 100-240V~ 50/60Hz 0.6A"] },
+        new Key(Label, ValueForm.Text, "What is printed on it, typed as it stands.") { Examples = ["INPUT 100-240V~ 50/60Hz 0.6A"] },
         new Key("isolated", ValueForm.YesNo, "Whether each outlet has a return of its own. Not stated, no is assumed, the safe side."),
         Figure("total", "What it can give over all outlets, in amps, watts or both.", "18 W", "2 A", "2 A 18 W"),
-        new Key("outlets", ValueForm.NamedTextsOrGroups, "Its outlets: an id, or a range of ids such as 1-4, with what is printed there. An empty text means: as the supply's label says.") { Group = Outlet, Least = 1, MayBeEmpty = true, IsRequired = true, Instead = "from" },
+        new Key("outlets", ValueForm.NamedTextsOrGroups, "Its outlets: an id, or a range of ids such as 1-4, with what is printed there. An empty text means: as the supply's label says. Left out, they are the ones that the supply's label says.") { Group = Outlet, Least = 1, MayBeEmpty = true, IsRequired = true, Instead = ["from", Label] },
         new Key("banks", ValueForm.NamedTextsOrGroups, "Groups of outlets with a limit of their own, by the name that outlets give as 'bank'.") { Group = Bank },
         Word("overload", "What its outlets do when asked for more than their limit. Default: current limit.", RigWords.Overload.All),
         new Key("regulated", ValueForm.YesNo, "Whether it holds its voltage whatever is drawn. Without it, not known."),
-        new Key("mains", ValueForm.Text, "The mains it takes. Wins over the label.") { Examples = ["100-240 V 50/60 Hz"] });
+        new Key("mains", ValueForm.Text, "The mains it takes. Wins over the label.") { Examples = ["100-240 V 50/60 Hz"] })
+    {
+        TextKey = Label,
+    };
 
     public static KeyTable Lead { get; } = new("lead", "a lead",
         Word("type", "What sort of lead it is. Default: straight.", RigWords.LeadType.All),
@@ -72,8 +87,8 @@ internal static class RigKeys
         new Key("rig", ValueForm.Text, "The rig's name.") { IsRequired = true },
         Figure("mains", "The mains where it is played. Without it, mains inputs are not judged.", "230 V 50 Hz", "120 V"),
         new Key("headroom", ValueForm.Share, "The share of each limit that is to stay free. Default: 10 %."),
-        new Key("loads", ValueForm.NamedGroups, "Everything that draws, by its tag.") { Group = Load },
-        new Key("supplies", ValueForm.NamedGroups, "Everything that gives, by an id without '/'.") { Group = Supply },
+        new Key("loads", ValueForm.NamedTextsOrGroups, "Everything that draws, by its tag, with its keys; a text alone is its label.") { Group = Load, MayBeEmpty = true },
+        new Key("supplies", ValueForm.NamedTextsOrGroups, "Everything that gives, by an id without '/', with its keys; a text alone is its label.") { Group = Supply },
         new Key("leads", ValueForm.NamedGroups, "The leads on hand other than plain straight ones, by name.") { Group = Lead },
         new Key("wired", ValueForm.GroupList, "What feeds what. Leave it out to have it planned.") { Group = Feed },
         new Key("signal", ValueForm.List, "The order of the signal path: tags of loads, and other words, such as amp, for what is not a load."));

@@ -51,7 +51,7 @@ public static class GearFileReader
     private static GearFileReading Read(string text, string fileName, ErrorList errors)
     {
         if (text.Length > MostBytes)
-            errors.Add(Spot.Start, RigFile.TooLarge("file of gear", MostBytes));
+            errors.Add(null, RigFile.TooLarge("file of gear", MostBytes));
         else if (IsTable(text, fileName))
             return Checked(GearTables.Read(text, errors));
         else if (ControlCharacters.FirstIn(text) is >= 0 and var control)

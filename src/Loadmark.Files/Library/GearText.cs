@@ -36,7 +36,7 @@ public static class GearText
         ArgumentNullException.ThrowIfNull(text);
         var errors = new ErrorList(tag);
         if (text.Length > RigFileReader.MostBytes)
-            errors.Add(Spot.Start, RigFile.TooLarge("piece of gear"));
+            errors.Add(null, RigFile.TooLarge("piece of gear"));
         else if (ControlCharacters.FirstIn(text) is >= 0 and var control)
             errors.Add(Spot.At(text, control), $"the character U+{(int)text[control]:X4} has no place in a text");
         else if (TreeReader.Read(text, errors) is { } node && ReadNode(kind, new ScalarNode(Spot.Start, tag, isPlain: false), node, errors) is { } piece && !errors.Any)

@@ -67,12 +67,12 @@ internal sealed class OfferRows
         var isGood = CheckId(id);
         var price = ReadPrice(_header.Cell(row, PriceColumn.Price)!);
         var mass = ReadMass(Text(row, PriceColumn.Mass));
-        var label = Text(row, PriceColumn.Label);
+        var label = Text(row, PriceColumn.Label) is { } printed ? NameplateReader.Read(printed.Value) : null;
         var outlets = OutletCell.Read(Text(row, PriceColumn.Outlets), label, id, _allowance, _errors);
         var supply = new Supply
         {
             Id = id.Value,
-            Label = label is null ? null : NameplateReader.Read(label.Value),
+            Label = label,
             Isolated = ReadYesNo(Text(row, PriceColumn.Isolated)),
             Total = Figures.Total(Text(row, PriceColumn.Total), PriceColumn.Total, _errors),
             Outlets = [.. outlets],

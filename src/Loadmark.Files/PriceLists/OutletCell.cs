@@ -15,21 +15,23 @@ internal static class OutletCell
     private const char Bar = '|';
     private const string Form = "an id or a range, a colon and a label, such as 1-4: 9 V 150 mA";
 
-    /// <summary>The outlets; without a cell the one outlet that the supply's label is for.</summary>
+    /// <summary>The outlets; without a cell the ones that the supply's label says.</summary>
     /// <param name="cell">The cell; null when there is none, or nothing in it.</param>
     /// <param name="label">The supply's label; null when it has none.</param>
-    /// <param name="supply">The supply's name, for the error where neither is given.</param>
+    /// <param name="supply">The supply's name, for the error where neither tells.</param>
     /// <param name="allowance">How many outlets the file may still name.</param>
     /// <param name="errors">Where faults go.</param>
-    public static List<Outlet> Read(ScalarNode? cell, ScalarNode? label, ScalarNode supply, OutletAllowance allowance, ErrorList errors)
+    public static List<Outlet> Read(ScalarNode? cell, Nameplate? label, ScalarNode supply, OutletAllowance allowance, ErrorList errors)
     {
         var outlets = new List<Outlet>();
         if (cell is null)
         {
-            if (label is null)
-                errors.Add(supply.Start, $"nothing tells what '{ErrorList.Quote(supply.Value)}' gives: its outlets and its label are both empty", null, Form);
+            if (LabelledOutlets.Of(label, out var problem) is not { } said)
+                errors.Add(supply.Start, $"nothing tells what '{ErrorList.Quote(supply.Value)}' gives: no outlets are listed, and {problem}", null, Form);
+            else if (!allowance.TryTake(said.Count))
+                errors.Add(supply.Start, $"outlets: this list has more than {OutletAllowance.Most} outlets", supply.Value);
             else
-                outlets.Add(new Outlet { Id = "1", Label = NameplateReader.Read("") });
+                outlets.AddRange(said);
             return outlets;
         }
 

@@ -40,7 +40,7 @@ public static class PriceListReader
         var control = ControlCharacters.FirstIn(text);
         if (text.Length > RigFileReader.MostBytes || Encoding.UTF8.GetByteCount(text) > RigFileReader.MostBytes)
         {
-            errors.Add(Spot.Start, RigFile.TooLarge(What));
+            errors.Add(null, RigFile.TooLarge(What));
         }
         else if (control >= 0)
         {

@@ -31,9 +31,9 @@ internal sealed class Fields
     /// <param name="errors">Where faults go.</param>
     public static Fields? Of(Node node, string owner, KeyTable table, ErrorList errors)
     {
-        if (node is not MappingNode mapping)
+        if (AsGroup(node, table) is not { } mapping)
         {
-            errors.ExpectedForm(node, owner, $"the keys of {table.What}");
+            errors.ExpectedForm(node, owner, table.TextKey is { } text ? $"its {text}, or the keys of {table.What}" : $"the keys of {table.What}");
             return null;
         }
 
@@ -45,11 +45,21 @@ internal sealed class Fields
 
         foreach (var key in table.Keys)
         {
-            if (key.IsRequired && mapping.Find(key.Name) is null && (key.Instead is null || mapping.Find(key.Instead) is null))
-                errors.Add(mapping.Start, $"{table.What} needs the key '{key.Name}': {LowerFirst(key.Description)}", null, $"the key '{key.Name}'");
+            if (key.IsRequired && mapping.Find(key.Name) is null && !key.Instead.Any(other => mapping.Find(other) is not null))
+                errors.Add(mapping.Start, $"{table.What} needs the key '{key.Name}'{Unless(key)}: {FirstSentence(key.Description)}", null, $"the key '{key.Name}'");
         }
 
         return new Fields(mapping, table, errors);
+    }
+
+    /// <summary>A node as a group of keys: a text alone is the value of the table's own key for it; null when it is neither.</summary>
+    private static MappingNode? AsGroup(Node node, KeyTable table)
+    {
+        if (node is not ScalarNode { IsNull: false } || table.TextKey is not { } key)
+            return node as MappingNode;
+        var group = new MappingNode(node.Start, isFlow: true);
+        group.Entries.Add((new ScalarNode(node.Start, key, isPlain: true), node));
+        return group;
     }
 
     /// <summary>The value of a key; null when it is not there or says nothing.</summary>
@@ -168,5 +178,13 @@ internal sealed class Fields
         errors.Add(key.Start, $"'{ErrorList.Quote(key.Value)}' is not a key of {table.What}; {hint}", key.Value, $"a key of {table.What}", nearest);
     }
 
-    private static string LowerFirst(string sentence) => $"{char.ToLowerInvariant(sentence[0])}{sentence[1..].TrimEnd('.')}";
+    private static string Unless(Key key) => key.Instead.Count == 0 ? "" : $" where no {string.Join(" or ", key.Instead.Select(static other => $"'{other}'"))} says it";
+
+    /// <summary>The first sentence of a description as the end of another.</summary>
+    private static string FirstSentence(string text)
+    {
+        var end = text.IndexOf(". ", StringComparison.Ordinal);
+        var sentence = end < 0 ? text.TrimEnd('.') : text[..end];
+        return $"{char.ToLowerInvariant(sentence[0])}{sentence[1..]}";
+    }
 }

@@ -70,7 +70,7 @@ internal static class LibraryFigures
         Label = says("label") ? own.Label : given.Label,
         Isolated = says("isolated") ? own.Isolated : given.Isolated,
         Total = says("total") ? own.Total : given.Total,
-        Outlets = own.Outlets.Count > 0 ? own.Outlets : given.Outlets,
+        Outlets = own.Outlets,
         Banks = says("banks") ? own.Banks : given.Banks,
         Overload = says("overload") ? own.Overload : given.Overload,
         Regulated = says("regulated") ? own.Regulated : given.Regulated,

@@ -56,8 +56,6 @@ internal static class OutletReader
     {
         if (value.IsNull)
             return new Outlet { Id = id.Value, Label = NameplateReader.Read("") };
-        if (value is ScalarNode text)
-            return new Outlet { Id = id.Value, Label = NameplateReader.Read(text.Value) };
         if (Fields.Of(value, $"outlet {id.Value}", RigKeys.Outlet, errors) is not { } fields)
             return null;
 

@@ -12,7 +12,9 @@ internal static class SupplyReader
 {
     private const string TotalForm = "a total such as 18 W";
 
-    /// <summary>The supply; null, with an error, when its value is not a group of keys.</summary>
+    private static readonly string TooMany = $"with the outlets of this supply the rig has more than {OutletAllowance.Most}; no rig has that many";
+
+    /// <summary>The supply; null, with an error, when its value is neither a group of keys nor a text, which is its label.</summary>
     /// <param name="id">Its id.</param>
     /// <param name="value">Its keys.</param>
     /// <param name="allowance">How many outlets the file may still name.</param>
@@ -26,22 +28,43 @@ internal static class SupplyReader
 
         var given = LibraryFigures.Find(fields, id, GearKind.Supply, library, static (from, tag) => from.FindSupply(tag));
         if (given is not null && !allowance.TryTake(given.Outlets.Count))
-            errors.Add(id.Start, $"with the outlets of this supply the rig has more than {OutletAllowance.Most}; no rig has that many");
+            errors.Add(id.Start, TooMany);
+        var label = fields.RawText("label") is { } text ? NameplateReader.Read(text) : null;
         var outlets = ReadOutlets(fields, allowance);
+        if (outlets.Count == 0 && fields.Find("outlets") is null)
+            outlets = OutletsOfLabel(fields, label, given, allowance);
         var own = new Supply
         {
             Id = id.Value,
             Name = fields.Text("name"),
-            Label = fields.RawText("label") is { } label ? NameplateReader.Read(label) : null,
+            Label = label,
             Isolated = fields.YesNo("isolated"),
             Total = Figures.Total(fields.Scalar("total", TotalForm), "total", errors),
             Outlets = [.. outlets],
-            Banks = [.. ReadBanks(fields, outlets.Count == 0 && given is not null ? [.. given.Outlets] : outlets)],
+            Banks = [.. ReadBanks(fields, outlets)],
             Overload = fields.Word("overload", RigWords.Overload),
             Regulated = fields.YesNo("regulated"),
             Mains = Figures.Voltage(fields.Scalar("mains", "a mains input such as 100-240 V"), "mains", errors),
         };
         return given is null ? own : LibraryFigures.Under(own, given, fields.Says);
+    }
+
+    /// <summary>The outlets where none are listed: the library's, unless something else is said of them or of the label here; else the label's.</summary>
+    private static List<Outlet> OutletsOfLabel(Fields fields, Nameplate? label, Supply? given, OutletAllowance allowance)
+    {
+        if (given is not null && !fields.Says("outlets"))
+            return [.. fields.Says("label") ? LabelledOutlets.After(given, label) : given.Outlets];
+        if (LabelledOutlets.Of(fields.Says("label") ? label : given?.Label, out var problem) is not { } said)
+        {
+            // Where there is no label either, the key that is missing has been told of.
+            if (fields.Find("label") is { } node)
+                fields.Errors.Add(node.Start, $"nothing tells what outlets this supply has: {problem}; list them, such as outlets: {{ 1-4: 9 V 150 mA }}", label?.Text, "a label that says what it gives, or outlets");
+            return given is null ? [] : [.. given.Outlets];
+        }
+
+        if (!allowance.TryTake(said.Count))
+            fields.Errors.Add(fields.Start, TooMany);
+        return [.. said];
     }
 
     private static List<Outlet> ReadOutlets(Fields fields, OutletAllowance allowance)

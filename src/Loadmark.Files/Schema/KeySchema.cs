@@ -18,7 +18,7 @@ internal static class KeySchema
     {
         json.WriteString("type", "object");
         json.WriteBoolean("additionalProperties", false);
-        var required = table.Keys.Where(key => key is { IsRequired: true, Instead: null }).ToList();
+        var required = table.Keys.Where(key => key is { IsRequired: true, Instead.Count: 0 }).ToList();
         if (required.Count > 0)
         {
             json.WriteStartArray("required");
@@ -27,10 +27,10 @@ internal static class KeySchema
             json.WriteEndArray();
         }
 
-        foreach (var key in table.Keys.Where(static key => key is { IsRequired: true, Instead: not null }))
+        foreach (var key in table.Keys.Where(static key => key is { IsRequired: true, Instead.Count: > 0 }))
         {
             json.WriteStartArray("anyOf");
-            foreach (var name in (ReadOnlySpan<string>)[key.Name, key.Instead!])
+            foreach (var name in (IEnumerable<string>)[key.Name, .. key.Instead])
             {
                 json.WriteStartObject();
                 WriteStrings(json, "required", [name]);
@@ -143,7 +143,7 @@ internal static class KeySchema
     private static void WriteNamed(Utf8JsonWriter json, Key key)
     {
         var textToo = key.Form == ValueForm.NamedTextsOrGroups;
-        WriteStrings(json, "type", key.IsRequired ? ["object"] : ["object", "null"]);
+        WriteStrings(json, "type", key is { IsRequired: true, Instead.Count: 0 } ? ["object"] : ["object", "null"]);
         if (key.Least > 0)
             json.WriteNumber("minProperties", key.Least);
         json.WriteStartObject("additionalProperties");

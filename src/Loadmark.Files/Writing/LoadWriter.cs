@@ -10,13 +10,19 @@ internal static class LoadWriter
     /// <summary>Up to this many keys stand on one line.</summary>
     private const int MostOnALine = 3;
 
-    /// <summary>Writes the load's tag and its keys.</summary>
+    /// <summary>Writes the load's tag and its keys; of one that has only a label, the label alone.</summary>
     public static void Write(YamlWriter yaml, Load load)
     {
         yaml.Text(load.Id);
         if (OwnKeys.Base(load.FromLibrary, load.Id, static given => given.Id) is { } given)
         {
             OwnKeys.Write(yaml, keys => WriteKeys(keys, load), keys => WriteKeys(keys, given), MostOnALine);
+            return;
+        }
+
+        if (load.Label is { Text.Length: > 0 } label && load == new Load { Id = load.Id, Label = label })
+        {
+            yaml.Text(label.Text);
             return;
         }
 

@@ -10,29 +10,39 @@ internal static class SupplyWriter
     /// <summary>Of one that is taken from the library, up to this many keys stand on one line.</summary>
     private const int MostOnALine = 3;
 
-    /// <summary>Writes the supply's id and its keys.</summary>
-    public static void Write(YamlWriter yaml, Supply supply)
+    /// <summary>Writes the supply's id and its keys; of one that has only a label, which says its outlets, the label alone.</summary>
+    /// <param name="yaml">Where to.</param>
+    /// <param name="supply">The supply.</param>
+    /// <param name="listsOutlets">Whether its outlets are listed though its label says them.</param>
+    public static void Write(YamlWriter yaml, Supply supply, bool listsOutlets = false)
     {
         yaml.Text(supply.Id);
         if (OwnKeys.Base(supply.FromLibrary, supply.Id, static given => given.Id) is { } given)
         {
-            OwnKeys.Write(yaml, keys => WriteKeys(keys, supply), keys => WriteKeys(keys, given), MostOnALine);
+            OwnKeys.Write(yaml, keys => WriteKeys(keys, supply, listsOutlets), keys => WriteKeys(keys, given, listsOutlets), MostOnALine);
+            return;
+        }
+
+        if (!listsOutlets && supply.Label is { } label && supply == new Supply { Id = supply.Id, Label = label, Outlets = supply.Outlets } && LabelledOutlets.AreOf(supply))
+        {
+            yaml.Text(label.Text);
             return;
         }
 
         yaml.BeginGroup();
-        WriteKeys(yaml, supply);
+        WriteKeys(yaml, supply, listsOutlets);
         yaml.EndGroup();
     }
 
-    /// <summary>Writes all that is said of the supply, wherever it comes from.</summary>
-    public static void WriteKeys(YamlWriter yaml, Supply supply)
+    /// <summary>Writes all that is said of the supply, wherever it comes from. Outlets that its label says are not listed, unless that is asked for.</summary>
+    public static void WriteKeys(YamlWriter yaml, Supply supply, bool listsOutlets = false)
     {
         yaml.Entry("name", supply.Name);
         yaml.Entry("label", supply.Label?.Text);
         yaml.Entry("isolated", supply.Isolated);
         yaml.Entry("total", supply.Total is { } total ? TotalText(total) : null);
-        WriteOutlets(yaml, supply);
+        if (listsOutlets || !LabelledOutlets.AreOf(supply))
+            WriteOutlets(yaml, supply);
         WriteBanks(yaml, supply);
         yaml.Entry("overload", supply.Overload is { } way ? RigWords.Overload.WordOf(way) : null);
         yaml.Entry("regulated", supply.Regulated);
