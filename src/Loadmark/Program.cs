@@ -10,4 +10,5 @@ if (args is ["check" or "read" or "plan" or "buy" or "settle" or "startup" or "n
     AppContext.SetSwitch("System.Runtime.CompilerServices.RuntimeFeature.IsDynamicCodeSupported", false);
 
 using var interrupts = new Interrupts();
-return LoadmarkCommand.Run(args, Surroundings.OfProcess(interrupts), new RigFileSource(Environment.GetEnvironmentVariable, null), static (rig, startUp) => RigExamination.Check(rig, new ExaminationOptions { StartUp = startUp }));
+var around = Surroundings.OfProcess(interrupts);
+return LoadmarkCommand.Run(args, around, new RigFileSource(around, null), static (rig, startUp) => RigExamination.Check(rig, new ExaminationOptions { StartUp = startUp }));

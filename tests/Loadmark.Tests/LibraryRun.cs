@@ -18,12 +18,12 @@ internal static class LibraryRun
             Output = output,
             OutputEncoding = new UTF8Encoding(false),
             Error = error,
-            Input = static () => TextReader.Null,
+            Input = static () => Stream.Null,
             Environment = name => name == "LOADMARK_DATA" ? folder : null,
             Time = clock,
             Debug = true,
         };
-        var code = LoadmarkCommand.Run(args, around, new RigFileSource(around.Environment, null), static (rig, startUp) => RigExamination.Check(rig, new ExaminationOptions { StartUp = startUp }));
+        var code = LoadmarkCommand.Run(args, around, new RigFileSource(around, null), static (rig, startUp) => RigExamination.Check(rig, new ExaminationOptions { StartUp = startUp }));
         return (code, Encoding.UTF8.GetString(output.ToArray()), error.ToString());
     }
 }

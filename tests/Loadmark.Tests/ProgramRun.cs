@@ -49,7 +49,7 @@ internal sealed class ProgramRun : IRigSource
             Output = output,
             OutputEncoding = Encoding,
             Error = error,
-            Input = () => new StringReader(Input),
+            Input = () => new MemoryStream(Encoding.UTF8.GetBytes(Input)),
             Width = Width,
             Colour = Colour,
             Debug = Debug,
@@ -70,17 +70,17 @@ internal sealed class ProgramRun : IRigSource
             Output = output,
             OutputEncoding = new UTF8Encoding(false),
             Error = TextWriter.Null,
-            Input = static () => TextReader.Null,
+            Input = static () => Stream.Null,
             Interruption = () => interruption,
             Width = 80,
             Colour = false,
             Debug = false,
         };
-        var code = LoadmarkCommand.Run(args, around, new RigFileSource(static _ => null, null), static (rig, startUp) => RigExamination.Check(rig, new ExaminationOptions { StartUp = startUp }));
+        var code = LoadmarkCommand.Run(args, around, new RigFileSource(around, null), static (rig, startUp) => RigExamination.Check(rig, new ExaminationOptions { StartUp = startUp }));
         return (code, Encoding.UTF8.GetString(output.ToArray()));
     }
 
-    public RigReading Read(string path) => _inputs[path];
+    public (RigReading Reading, string? Text) ReadWithText(string path, IGearLookup? library) => (_inputs[path], null);
 
     internal sealed record Answer(int Code, string Output, string Error);
 }

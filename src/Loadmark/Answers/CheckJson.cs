@@ -110,8 +110,8 @@ internal static class CheckJson
     internal static void Write(Utf8JsonWriter json, FileError fault)
     {
         json.WriteStartObject();
-        json.WriteNumber("line", fault.Line);
-        json.WriteNumber("column", fault.Column);
+        json.WriteFigure("line", fault.IsOfWhole ? null : fault.Line);
+        json.WriteFigure("column", fault.IsOfWhole ? null : fault.Column);
         json.WriteString("found", fault.Found);
         json.WriteString("expected", fault.Expected);
         json.WriteString("suggestion", fault.Suggestion);

@@ -22,7 +22,7 @@ internal sealed class BuyCommand(Surroundings around, IRigSource source)
         var list = PriceListReader.ReadFile(request.Prices);
         if (reading.Rig is not { } rig || list.Offers is not { } offers)
             return complaints.Unreadable([new CheckAnswer(request.Rig, null, reading.Errors), new CheckAnswer(request.Prices, null, list.Errors)], request.Json);
-        if (Complaints.AboutOnly(request.Only, rig, request.Rig) is { } complaint)
+        if (Complaints.AboutOnly(request.Only, rig, StandardInput.NameOf(request.Rig)) is { } complaint)
             return complaints.Unusable(complaint);
 
         if (RoomLabels.Read(request.Room, out var vague) is not { } room)

@@ -3,6 +3,7 @@ using System.Globalization;
 using System.CommandLine;
 using Loadmark.Core.Texts;
 using Loadmark.Serving.Logs;
+using Loadmark.Sources;
 
 namespace Loadmark.Commands;
 
@@ -130,8 +131,9 @@ internal sealed class CommandLine
     {
         return topic switch
         {
+            Topic.Check when StandardInput.IsNamedTwice(parsed.GetValue(_rigs)) => new Request.Wrong(topic, StandardInput.OnceOnly),
             Topic.Check when parsed.GetValue(_rigs) is { Length: > 0 } rigs => new Request.Check(rigs, parsed.GetResult(_alsoStartUp) is { Implicit: false }, json),
-            Topic.Check => new Request.Wrong(topic, "check needs the path of a rig file."),
+            Topic.Check => new Request.Wrong(topic, "check needs the path of a rig file, or - for one on standard input."),
             Topic.Read when parsed.GetValue(_texts) is { Length: > 0 } texts => new Request.Read(texts, json),
             Topic.Read => new Request.Wrong(topic, "read needs the text of a nameplate, or - to read lines from standard input."),
             Topic.Plan when parsed.GetValue(_planned) is [var rig] => new Request.Plan(

@@ -57,7 +57,7 @@ internal sealed class GearAddCommand(Surroundings around, IRigSource source)
                 var load = GearForm.ReadLoad(tag, values);
                 return (load.Value is null ? null : GearPiece.Of(load.Value), load.Faults.Values.FirstOrDefault());
             case GearKind.Supply:
-                var supply = GearForm.ReadSupply(tag, values, [new Outlet { Id = "1", Label = Core.Nameplates.NameplateReader.Read("") }], []);
+                var supply = GearForm.ReadSupply(tag, values);
                 return (supply.Value is null ? null : GearPiece.Of(supply.Value), supply.Faults.Values.FirstOrDefault());
             default:
                 return (null, "a lead has no label; put leads into a file and use: loadmark gear import FILE");

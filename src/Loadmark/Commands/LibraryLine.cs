@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Texts;
+using Loadmark.Sources;
 
 namespace Loadmark.Commands;
 
@@ -79,6 +80,7 @@ internal sealed class LibraryLine
             (Topic.Gear, "import", [var file]) => new Request.GearImport(file, take, takesAll, json),
             (Topic.Gear, "export", [var file]) => new Request.GearExport(file, kind, json),
             (Topic.Rigs, "list", []) => new Request.RigsList(json),
+            (Topic.Rigs, "import", _) when StandardInput.IsNamedTwice(typed) => new Request.Wrong(topic, StandardInput.OnceOnly),
             (Topic.Rigs, "import", [_, ..]) => new Request.RigsImport(typed, json),
             (Topic.Rigs, "export", [var rig, var file]) => new Request.RigsExport(rig, file, parsed.GetResult(_linked) is { Implicit: false }, json),
             (Topic.Rigs, "affected", [var tag]) => new Request.RigsAffected(tag, kind, json),

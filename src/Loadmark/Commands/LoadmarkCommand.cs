@@ -66,11 +66,11 @@ internal static class LoadmarkCommand
             case Request.GearExport asked:
                 return new GearFileCommand(around).Run(asked);
             case Request.RigsList asked:
-                return new RigsCommand(around).Run(asked);
+                return new RigsCommand(around, rigs).Run(asked);
             case Request.RigsImport asked:
-                return new RigsCommand(around).Run(asked);
+                return new RigsCommand(around, rigs).Run(asked);
             case Request.RigsExport asked:
-                return new RigsCommand(around).Run(asked);
+                return new RigsCommand(around, rigs).Run(asked);
             case Request.RigsAffected asked:
                 return new AffectedCommand(around).Run(asked);
             case Request.Read asked:

@@ -20,7 +20,7 @@ internal sealed class NetlistCommand(Surroundings around, IRigSource source)
 
         var circuit = RigCircuit.Of(WiredRig.Of(rig));
         if (circuit.Parts.IsEmpty)
-            return complaints.Unusable($"{request.Rig} has no wiring that can be computed. Have it planned: loadmark plan {request.Rig} --write FILE");
+            return complaints.Unusable($"{StandardInput.NameOf(request.Rig)} has no wiring that can be computed. Have it planned: loadmark plan {request.Rig} --write FILE");
 
         var deck = RigDeck.Write(circuit, request.Steady);
         if (request.Out is { } file)

@@ -17,10 +17,10 @@ internal sealed class PlanCommand(Surroundings around, IRigSource source)
     public int Run(Request.Plan request)
     {
         var complaints = new Complaints(around);
-        var reading = source.Read(request.Rig);
+        var (reading, text) = source.ReadWithText(request.Rig, source.Library);
         if (reading.Rig is not { } rig)
             return complaints.Unreadable([new CheckAnswer(request.Rig, null, reading.Errors)], request.Json);
-        if (Complaints.AboutOnly(request.Only, rig, request.Rig) is { } complaint)
+        if (Complaints.AboutOnly(request.Only, rig, StandardInput.NameOf(request.Rig)) is { } complaint)
             return complaints.Unusable(complaint);
 
         var interruption = around.Interruption();
@@ -30,7 +30,7 @@ internal sealed class PlanCommand(Surroundings around, IRigSource source)
         var options = new PlanOptions { Only = request.Only.Count == 0 ? null : request.Only.ToHashSet(StringComparer.Ordinal), Progress = talk };
         var plan = RigPlanner.Plan(rig, options, interruption);
         var explanation = PlanExplainer.Explain(plan, options, interruption);
-        if (request.WriteTo is { } file && !TryWrite(request.Rig, file, plan.Rig.Wired ?? []))
+        if (request.WriteTo is { } file && !TryWrite(text!, file, plan.Rig.Wired ?? []))
             return ExitCode.Unreadable;
 
         if (request.Json)
@@ -42,12 +42,12 @@ internal sealed class PlanCommand(Surroundings around, IRigSource source)
         return plan.Unfed.Count == 0 ? ExitCode.Fine : ExitCode.Refused;
     }
 
-    /// <summary>Puts the wiring into the text of the rig's file, comments kept, and saves that.</summary>
-    private bool TryWrite(string from, string to, ValueList<Feed> wired)
+    /// <summary>Puts the wiring into the text of the rig, comments kept, and saves that.</summary>
+    private bool TryWrite(string text, string to, ValueList<Feed> wired)
     {
         try
         {
-            RigFile.Save(to, RigFileEditor.ReplaceWiring(File.ReadAllText(from), wired, source.Library));
+            RigFile.Save(to, RigFileEditor.ReplaceWiring(text, wired, source.Library));
             return true;
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or InvalidOperationException)

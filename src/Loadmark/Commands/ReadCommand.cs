@@ -33,7 +33,7 @@ internal sealed class ReadCommand(Surroundings around)
 
     private void AddLines(List<string> texts)
     {
-        var input = around.Input();
+        using var input = new StreamReader(around.Input(), around.InputEncoding);
         while (input.ReadLine() is { } line)
         {
             if (!string.IsNullOrWhiteSpace(line))

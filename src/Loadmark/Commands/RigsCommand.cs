@@ -8,7 +8,7 @@ using Loadmark.Storage;
 namespace Loadmark.Commands;
 
 /// <summary><c>loadmark rigs list</c>, <c>rigs import</c> and <c>rigs export</c>: the rigs that are kept, from and to files.</summary>
-internal sealed class RigsCommand(Surroundings around)
+internal sealed class RigsCommand(Surroundings around, IRigSource source)
 {
     private readonly LibraryRoom _room = new(around);
     private readonly Complaints _complaints = new(around);
@@ -32,7 +32,7 @@ internal sealed class RigsCommand(Surroundings around)
         var now = await library.Shelf.NowAsync(stop);
         foreach (var path in request.Files)
         {
-            var (reading, text) = RigFileReader.ReadFileWithText(path, now);
+            var (reading, text) = source.ReadWithText(path, now);
             if (reading.Rig is not { } rig)
             {
                 faulty.Add(new CheckAnswer(path, null, reading.Errors));

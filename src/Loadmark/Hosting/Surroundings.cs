@@ -21,7 +21,10 @@ internal sealed record Surroundings
     public required TextWriter Error { get; init; }
 
     /// <summary>Standard input, opened only when it is asked for.</summary>
-    public required Func<TextReader> Input { get; init; }
+    public required Func<Stream> Input { get; init; }
+
+    /// <summary>The encoding of what is typed line by line. A rig is UTF-8 wherever it comes from.</summary>
+    public Encoding InputEncoding { get; init; } = PlainUtf8;
 
     /// <summary>Begins to listen for a wish to come to an end; a command that asks for it answers with what it has by then.</summary>
     public Func<CancellationToken> Interruption { get; init; } = static () => CancellationToken.None;
@@ -57,7 +60,8 @@ internal sealed record Surroundings
             Output = Console.OpenStandardOutput(),
             OutputEncoding = encoding.CodePage == Utf8CodePage ? PlainUtf8 : encoding,
             Error = Console.Error,
-            Input = () => Console.In,
+            Input = Console.OpenStandardInput,
+            InputEncoding = Console.InputEncoding,
             Interruption = interrupts.Listen,
             Environment = System.Environment.GetEnvironmentVariable,
             Width = WidthFrom(System.Environment.GetEnvironmentVariable("COLUMNS"), redirected ? 0 : TerminalWidth()),

@@ -88,7 +88,7 @@ internal static class HelpPage
     private static void WriteCheck(Sheet sheet)
     {
         Title(sheet, "loadmark check RIG... [--startup] [--json]", "as wired: is it safe, does it run, what is left?");
-        Entry(sheet, "RIG", "A rig file. Several give each its verdict and a summary, worst first.");
+        Entry(sheet, "RIG", "A rig file, or - for one on standard input. Several give each its verdict and a summary, worst first.");
         Entry(sheet, "--startup", "Compute the first seconds in any case, not only where a figure calls for it.");
         Entry(sheet, "--json", "One object for one rig, an array for several, in the order given.");
         sheet.BlankLine();
@@ -105,7 +105,7 @@ internal static class HelpPage
     private static void WritePlan(Sheet sheet)
     {
         Title(sheet, "loadmark plan RIG [--only SUPPLY] [--write FILE] [--json]", "what should feed what?");
-        Entry(sheet, "RIG", "A rig file. Its own wiring does not bind, except feeds with 'pinned: true'.");
+        Entry(sheet, "RIG", "A rig file, or - for one on standard input. Its own wiring does not bind, except feeds with 'pinned: true'.");
         Entry(sheet, "--only SUPPLY", "Plan with this supply alone; several are parted by commas.");
         Entry(sheet, "--write FILE", "Write the rig with the planned wiring to this file, comments kept.");
         Entry(sheet, "--json", "One object: status, feeds, what is not fed and why, what would mend it.");
@@ -115,7 +115,7 @@ internal static class HelpPage
     private static void WriteBuy(Sheet sheet)
     {
         Title(sheet, "loadmark buy RIG --prices CSV [--room LABEL] [--only SUPPLY] [--all] [--json]", "which supplies should I buy?");
-        Entry(sheet, "RIG", "A rig file. Its supplies and leads are used for nothing; feeds with 'pinned: true' stay.");
+        Entry(sheet, "RIG", "A rig file, or - for one on standard input. Its supplies and leads are used for nothing; feeds with 'pinned: true' stay.");
         Entry(sheet, "--prices CSV", "Your price list: one supply a line (docs/price-list.md).");
         Entry(sheet, "--room LABEL", "Keep room for a load to come, such as \"9 V 300 mA\"; may be given several times.");
         Entry(sheet, "--only SUPPLY", "Of the rig's supplies use this one alone; several are parted by commas.");

@@ -3,7 +3,7 @@ namespace Loadmark.Sheets;
 /// <summary>How the commands that compute a rig's circuit are used.</summary>
 internal static class SimulationHelp
 {
-    private const string Rig = "A rig file with its wiring. If it has none, have it planned first: loadmark plan RIG --write FILE.";
+    private const string Rig = "A rig file with its wiring, or - for one on standard input. If it has none, have it planned first: loadmark plan RIG --write FILE.";
 
     /// <summary>Writes the page on settle.</summary>
     public static void WriteSettle(Sheet sheet)

@@ -1,32 +1,54 @@
 using Loadmark.Files;
+using Loadmark.Hosting;
 using Loadmark.Serving;
 using Loadmark.Storage;
 
 namespace Loadmark.Sources;
 
-/// <summary>Rigs from files on disk.</summary>
-/// <param name="environment">Reads the environment, which may tell where the gear library is.</param>
+/// <summary>Rigs from files on disk, or from standard input.</summary>
+/// <param name="around">Standard input, and the environment, which may tell where the gear library is.</param>
 /// <param name="data">The folder of the gear library as typed; null where none was.</param>
-internal sealed class RigFileSource(Func<string, string?> environment, string? data) : IRigSource
+internal sealed class RigFileSource(Surroundings around, string? data) : IRigSource
 {
-    private readonly KeptGear _gear = new(PageOptions.FolderFrom(data, environment));
+    private readonly Lazy<KeptGear> _gear = new(() => new KeptGear(PageOptions.FolderFrom(data, around.Environment)));
 
     /// <inheritdoc/>
-    public IGearLookup? Library => _gear.IsThere ? _gear : null;
+    public IGearLookup? Library => _gear.Value.IsThere ? _gear.Value : null;
 
     /// <inheritdoc/>
-    public RigReading Read(string path)
+    public (RigReading Reading, string? Text) ReadWithText(string path, IGearLookup? library)
     {
         try
         {
-            return RigFileReader.ReadFile(path, Library);
+            // Who types the rig, or forgot the pipe, is told what the program waits for.
+            if (path == StandardInput.Mark)
+            {
+                using var talk = new PatienceTalk(around, "waiting for the end of the rig on standard input");
+                return RigFileReader.ReadWithText(around.Input(), FileError.StandardInput, library);
+            }
+
+            using var pipe = MayBeAPipe(path) ? new PatienceTalk(around, $"waiting for {path}") : null;
+            return RigFileReader.ReadFileWithText(path, library);
         }
         catch (StorageException fault)
         {
-            return new RigReading(null, [new FileError(path, 1, 1, $"it takes gear from the library, which cannot be read. {fault.Message}")]);
+            return (new RigReading(null, [new FileError(StandardInput.NameOf(path), 1, 1, $"it takes gear from the library, which cannot be read. {fault.Message}") { IsOfWhole = true }]), null);
         }
     }
 
     /// <inheritdoc/>
-    public IRigSource KeptIn(string? folder) => folder is null ? this : new RigFileSource(environment, folder);
+    public IRigSource KeptIn(string? folder) => folder is null ? this : new RigFileSource(around, folder);
+
+    /// <summary>Whether a path names something that has no length, so that reading it may take until somebody writes to it.</summary>
+    private static bool MayBeAPipe(string path)
+    {
+        try
+        {
+            return File.Exists(path) && new FileInfo(path).Length == 0;
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            return false;
+        }
+    }
 }
