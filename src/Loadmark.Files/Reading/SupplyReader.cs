@@ -58,7 +58,11 @@ internal static class SupplyReader
         {
             // Where there is no label either, the key that is missing has been told of.
             if (fields.Find("label") is { } node)
-                fields.Errors.Add(node.Start, $"nothing tells what outlets this supply has: {problem}; list them, such as outlets: {{ 1-4: 9 V 150 mA }}", label?.Text, "a label that says what it gives, or outlets");
+            {
+                var example = label is { EachOutlet: true } ? "say how many, such as outlets: { 1-4: \"\" }" : "list them, such as outlets: { 1-4: 9 V 150 mA }";
+                fields.Errors.Add(node.Start, $"nothing tells what outlets this supply has: {problem}; {example}", label?.Text, "a label that says what it gives, or outlets");
+            }
+
             return given is null ? [] : [.. given.Outlets];
         }
 
