@@ -25,7 +25,9 @@ internal static class RigGen
 
     private static readonly Gen<Nameplate> Label = Gen.OneOf(Text, Gen.Const(""), Gen.Const(" spaced ")).Select(NameplateReader.Read);
 
-    private static readonly Gen<Nameplate> VoltageText = OneOf("9 V", "9-18 V", "9 V AC", "12V~", "9 or 12 V", "100-240 V 50/60 Hz", "9 V: a #1").Select(NameplateReader.Read);
+    private static readonly Gen<Nameplate> VoltageText = OneOf("9 V", "9-18 V", "9 V AC", "12V~", "9 or 12 V").Select(NameplateReader.Read);
+
+    private static readonly Gen<Nameplate> MainsText = OneOf("230 V", "100-240 V 50/60 Hz", "115/230 V~, 60 W").Select(NameplateReader.Read);
 
     private static readonly Gen<TimedCurrent> Timed = Gen.Select(Any<Ampere>(), Positive<Second>().Null(), (current, duration) => new TimedCurrent(current, duration));
 
@@ -156,7 +158,7 @@ internal static class RigGen
         from outlets in PlainId.HashSet[1, 4].SelectMany(ids => Each(ids, Outlet))
         from bankTotal in Total
         from overload in Gen.Enum<OverloadWay>().Nullable()
-        from mains in VoltageText.Null()
+        from mains in MainsText.Null()
         select new Supply
         {
             Id = id,

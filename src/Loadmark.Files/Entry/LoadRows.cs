@@ -24,9 +24,11 @@ internal sealed class LoadRows(List<EntryColumn> columns, char separator, IReadO
         return rows.ConvertAll(row => ReadRow(row, free));
     }
 
-    /// <summary>A polarity in the rig file's own words, where its words are those of a label.</summary>
+    /// <summary>A polarity in the rig file's own words, where its words are those of a label and say nothing else.</summary>
     public static string Polarity(string text) =>
-        NameplateReader.Read(text).Polarity.Value is { } polarity ? RigWords.Polarity.WordOf(polarity) : text;
+        NameplateReader.Read(text) is { Unread.Length: 0, Modes.Length: 0, Mains: null, Plug.State: FieldState.Absent, Form.State: FieldState.Absent, Polarity.Value: { } polarity }
+            ? RigWords.Polarity.WordOf(polarity)
+            : text;
 
     private EntryRow ReadRow(TableRow row, FreeIds free)
     {

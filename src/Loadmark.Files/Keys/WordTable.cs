@@ -18,7 +18,7 @@ internal sealed class WordTable<T>(string[] all, T[] values)
     /// <summary>The value of a word, its case aside, with hyphens or underscores for spaces; null when it is none.</summary>
     public T? Find(string text)
     {
-        var plain = text.Replace('-', ' ').Replace('_', ' ').Trim();
+        var plain = text.Trim().Replace('-', ' ').Replace('_', ' ');
         for (var index = 0; index < all.Length; index++)
         {
             if (all[index].Equals(plain, StringComparison.OrdinalIgnoreCase))

@@ -76,7 +76,7 @@ internal sealed class OfferRows
             Isolated = ReadYesNo(Text(row, PriceColumn.Isolated)),
             Total = Figures.Total(Text(row, PriceColumn.Total), PriceColumn.Total, _errors),
             Outlets = [.. outlets],
-            Mains = Figures.Voltage(Text(row, PriceColumn.Mains), PriceColumn.Mains, _errors),
+            Mains = Figures.MainsInput(Text(row, PriceColumn.Mains), PriceColumn.Mains, _errors),
         };
         return isGood && price is { } cost ? new Offer(supply, cost, mass) : null;
     }

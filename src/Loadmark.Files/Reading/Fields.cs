@@ -111,8 +111,8 @@ internal sealed class Fields
     {
         if (Scalar(key, "a whole number") is not { } scalar)
             return null;
-        if (PlainNumber.TryRead(scalar.Value.Trim(), out var number) && number == decimal.Truncate(number) && number >= least && number <= most)
-            return (int)number;
+        if (PlainNumber.TryWhole(scalar.Value.AsSpan().Trim(), out var number) && number >= least && number <= most)
+            return number;
         Errors.Expected(scalar.Start, key, $"a whole number from {least} to {most}", scalar.Value);
         return null;
     }

@@ -33,7 +33,7 @@ internal static class Figures
     {
         if (scalar is null)
             return null;
-        var parts = FigureSplitter.Split(scalar.Value);
+        var parts = FigureSplitter.Split(scalar.Value, "for", ",", ";", "/");
         var seconds = default(Seconds);
         var problem = parts.Count > 2 ? "there are more than two figures" : null;
         if (problem is null && TryRead<Ampere>(parts[0], mayBeZero: true, out var amps, out problem)
@@ -54,7 +54,7 @@ internal static class Figures
         Amps? amps = null;
         Watts? watts = null;
         string? problem = null;
-        foreach (var part in FigureSplitter.Split(scalar.Value))
+        foreach (var part in FigureSplitter.Split(scalar.Value, ",", ";", "/"))
         {
             if (TryRead<Ampere>(part, mayBeZero: false, out var current, out var notCurrent) && amps is null)
                 amps = current;
@@ -75,7 +75,9 @@ internal static class Figures
     {
         if (scalar is null)
             return null;
-        var parts = FigureSplitter.Split(scalar.Value);
+        var parts = FigureSplitter.Split(scalar.Value, ",", ";", "/");
+        if (parts[0].EndsWith('~'))
+            parts[0] = parts[0][..^1].TrimEnd();
         var hertz = default(Frequency);
         var problem = parts.Count > 2 ? "there are more than two figures" : null;
         if (problem is null && TryRead<Volt>(parts[0], mayBeZero: false, out var volts, out problem)
@@ -97,9 +99,9 @@ internal static class Figures
         string? problem;
         if (text.Contains("AWG", StringComparison.OrdinalIgnoreCase))
         {
-            var number = text.Replace("AWG", "", StringComparison.OrdinalIgnoreCase).Trim();
-            if (PlainNumber.TryRead(number, out var gauge) && gauge == decimal.Truncate(gauge) && gauge is >= WireGauge.Thickest and <= WireGauge.Thinnest)
-                return Wire.OfGauge((int)gauge);
+            var number = text.StartsWith("AWG", StringComparison.OrdinalIgnoreCase) ? text[3..] : text.EndsWith("AWG", StringComparison.OrdinalIgnoreCase) ? text[..^3] : "";
+            if (PlainNumber.TryWhole(number.Trim(), out var gauge) && gauge is >= WireGauge.Thickest and <= WireGauge.Thinnest)
+                return Wire.OfGauge(gauge);
             problem = $"gauges go from {WireGauge.Thickest} to {WireGauge.Thinnest}";
         }
         else if (TryRead<SquareMetre>(text, mayBeZero: false, out var area, out problem))
@@ -133,7 +135,11 @@ internal static class Figures
 
         string? suggestion = null;
         string? problem = null;
-        if (PlainNumber.TryRead(text, out var number))
+        if (PlainNumber.MayBeThousands(text))
+        {
+            problem = "the comma may mean a decimal point or thousands; write the number without it";
+        }
+        else if (PlainNumber.TryRead(text, out var number))
         {
             var share = percent ? number / 100 : number;
             if (share < 1)
@@ -153,10 +159,20 @@ internal static class Figures
     {
         if (scalar is null)
             return null;
-        var text = scalar.Value;
-        if (VoltageProblem(text) is not { } problem)
-            return NameplateReader.Read(text);
-        errors.Expected(scalar.Start, key, key == "mains" ? "a mains input such as 100-240 V" : VoltageForm, text, problem);
+        if (TypedVoltage.Read(scalar.Value, out var problem) is { } reading)
+            return reading;
+        errors.Expected(scalar.Start, key, VoltageForm, scalar.Value, problem);
+        return null;
+    }
+
+    /// <summary>The mains input of a supply, in the words of a label.</summary>
+    public static Nameplate? MainsInput(ScalarNode? scalar, string key, ErrorList errors)
+    {
+        if (scalar is null)
+            return null;
+        if (TypedVoltage.ReadMains(scalar.Value, out var problem) is { } reading)
+            return reading;
+        errors.Expected(scalar.Start, key, "a mains input such as 100-240 V", scalar.Value, problem);
         return null;
     }
 
@@ -173,31 +189,4 @@ internal static class Figures
     }
 
     private static bool EndsLikeWatts(string part) => part.EndsWith('W') || part.EndsWith('w') || part.EndsWith("watts", StringComparison.OrdinalIgnoreCase);
-
-    /// <summary>What is wrong with a voltage whatever the reading of its words; null when nothing is.</summary>
-    private static string? VoltageProblem(string text)
-    {
-        var trimmed = text.AsSpan().Trim();
-        if (trimmed.IsEmpty)
-            return "it is empty";
-        if (trimmed[0] is '-' or '\u2212' or '\u2013')
-            return "a figure below zero makes no sense here";
-        if (!trimmed.ContainsAnyInRange('0', '9'))
-            return "there is no number in it";
-        if (PlainNumber.TryRead(trimmed, out _))
-            return "the unit is missing (V)";
-        if (QuantityReader.TryRead<Volt>(trimmed, out var volts, out _))
-            return volts == Volts.Zero ? "it must be more than zero" : null;
-
-        // 1000 V is the most that any quantity takes; a longer run of digits is a slip, whatever stands round it.
-        var digits = 0;
-        foreach (var character in trimmed)
-        {
-            digits = char.IsAsciiDigit(character) ? digits + 1 : 0;
-            if (digits > 4)
-                return "it is more than anything on a pedalboard has";
-        }
-
-        return null;
-    }
 }

@@ -44,7 +44,7 @@ internal static class SupplyReader
             Banks = [.. ReadBanks(fields, outlets)],
             Overload = fields.Word("overload", RigWords.Overload),
             Regulated = fields.YesNo("regulated"),
-            Mains = Figures.Voltage(fields.Scalar("mains", "a mains input such as 100-240 V"), "mains", errors),
+            Mains = Figures.MainsInput(fields.Scalar("mains", "a mains input such as 100-240 V"), "mains", errors),
         };
         return given is null ? own : LibraryFigures.Under(own, given, fields.Says);
     }
