@@ -17,30 +17,32 @@ public static class RigFile
 
     /// <summary>
     /// Saves a text as UTF-8, whole or not at all: it is written to a new file in the same folder, flushed to the disk,
-    /// and takes the old one's place in one step. The old file's permissions are kept; a link is followed.
+    /// and takes the old one's place in one step. The old file's permissions are kept; a link is followed. What is no ordinary file,
+    /// such as a pipe or a device, is never replaced.
     /// </summary>
     /// <param name="path">Where to.</param>
     /// <param name="text">What; may hold a byte order mark.</param>
+    /// <param name="overwrite">Whether a file of that name is replaced.</param>
     /// <exception cref="IOException">It cannot be written. The old file is as it was.</exception>
     /// <exception cref="UnauthorizedAccessException">The folder or the file is write-protected. The old file is as it was.</exception>
-    public static void Save(string path, string text)
+    public static void Save(string path, string text, bool overwrite = true)
     {
         ArgumentException.ThrowIfNullOrEmpty(path);
         ArgumentNullException.ThrowIfNull(text);
         var target = Path.GetFullPath(path);
-        if (File.Exists(target))
-        {
-            target = File.ResolveLinkTarget(target, returnFinalTarget: true)?.FullName ?? target;
-            if (File.GetAttributes(target).HasFlag(FileAttributes.ReadOnly))
-                throw new UnauthorizedAccessException($"The file '{path}' is write-protected.");
-        }
+        if (File.Exists(target) && File.GetAttributes(target).HasFlag(FileAttributes.ReadOnly))
+            throw new UnauthorizedAccessException($"The file '{path}' is write-protected.");
+        if (File.Exists(target) && !OrdinaryFile.Is(target))
+            throw new IOException($"'{path}' is no ordinary file, but a pipe, a device or the like.");
+        if (new FileInfo(target).LinkTarget is not null)
+            target = File.ResolveLinkTarget(target, returnFinalTarget: true)!.FullName;
 
         var temporary = WriteBeside(target, text);
         try
         {
             if (!OperatingSystem.IsWindows() && File.Exists(target))
                 File.SetUnixFileMode(temporary, File.GetUnixFileMode(target));
-            File.Move(temporary, target, overwrite: true);
+            File.Move(temporary, target, overwrite);
         }
         catch
         {

@@ -24,6 +24,26 @@ public sealed class ProcessTests
     [Fact]
     public void Standard_input_is_read() => Assert.StartsWith("{\"supply\":", Run("C.UTF-8", "9V DC 300mA\n", "read", "-", "--json").Output, StringComparison.Ordinal);
 
+    /// <summary>A pipe can be read once only, and nothing may look into it before the command does.</summary>
+    [Theory]
+    [InlineData("check", "-")]
+    [InlineData("check", "/dev/stdin")]
+    public void A_rig_comes_through_a_pipe(params string[] args)
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows() && args[1] != "-", "devices have other names there");
+        var (code, output, error) = Run("C.UTF-8", "rig: Board\nloads: { drive-3: 9V DC 12mA }\nsupplies: { adaptor: 9V DC 1A }\nwired: [{ from: adaptor, to: drive-3 }]\n", args);
+        Assert.Equal((ExitCode.Fine, ""), (code, error));
+        Assert.Contains("Board", output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_device_without_an_end_is_refused()
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "devices have other names there");
+        var (code, _, error) = Run("C.UTF-8", "", "check", "/dev/zero");
+        Assert.Equal((ExitCode.Unreadable, "/dev/zero: the file is over 1 MiB; a rig file is never that large\n"), (code, error));
+    }
+
     [Fact]
     public void A_wrong_command_line_ends_with_2()
     {

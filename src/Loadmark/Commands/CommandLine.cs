@@ -75,6 +75,8 @@ internal sealed class CommandLine
         _plan.Add(_planned);
         _plan.Add(_only);
         _plan.Add(_write);
+        foreach (var command in new[] { _plan, _startUp, _netlist })
+            command.Add(_force);
         _buy.Add(_boughtFor);
         _buy.Add(_prices);
         _buy.Add(_room);
@@ -121,6 +123,8 @@ internal sealed class CommandLine
             return new Request.Version();
 
         var json = parsed.GetResult(_json) is { Implicit: false };
+        if (parsed.GetValue(_data) is "")
+            return new Request.Wrong(topic, Needs(_data.Name));
         var sampling = Sampling.Read(parsed.GetValue(_spread), parsed.GetValue(_seed), out var unusable);
         if (unusable is not null)
             return new Request.Wrong(topic, unusable);
@@ -129,6 +133,7 @@ internal sealed class CommandLine
 
     private Request Answer(ParseResult parsed, Topic topic, bool json, Sampling? sampling)
     {
+        var force = parsed.GetResult(_force) is { Implicit: false };
         return topic switch
         {
             Topic.Check when StandardInput.IsNamedTwice(parsed.GetValue(_rigs)) => new Request.Wrong(topic, StandardInput.OnceOnly),
@@ -136,10 +141,13 @@ internal sealed class CommandLine
             Topic.Check => new Request.Wrong(topic, "check needs the path of a rig file, or - for one on standard input."),
             Topic.Read when parsed.GetValue(_texts) is { Length: > 0 } texts => new Request.Read(texts, json),
             Topic.Read => new Request.Wrong(topic, "read needs the text of a nameplate, or - to read lines from standard input."),
+            Topic.Plan when json && parsed.GetValue(_write) == StandardInput.Mark =>
+                new Request.Wrong(topic, "--write - writes the rig to standard output, where the answer in JSON goes too. Use one of them."),
             Topic.Plan when parsed.GetValue(_planned) is [var rig] => new Request.Plan(
                 rig,
                 Names(parsed.GetValue(_only)),
                 parsed.GetValue(_write),
+                force,
                 json),
             Topic.Plan => new Request.Wrong(topic, "plan needs the path of one rig file."),
             Topic.Buy when parsed.GetValue(_boughtFor) is [var rig] && parsed.GetValue(_prices) is [var prices] =>
@@ -147,14 +155,14 @@ internal sealed class CommandLine
             Topic.Buy => new Request.Wrong(topic, "buy needs the path of one rig file, and one price list after --prices."),
             Topic.Settle when parsed.GetValue(_settled) is [var rig] => new Request.Settle(rig, sampling, json),
             Topic.Settle => new Request.Wrong(topic, "settle needs the path of one rig file."),
-            Topic.StartUp when parsed.GetValue(_started) is [var rig] => new Request.StartUp(rig, parsed.GetValue(_csv), sampling, json),
+            Topic.StartUp when parsed.GetValue(_started) is [var rig] => new Request.StartUp(rig, parsed.GetValue(_csv), force, sampling, json),
             Topic.StartUp => new Request.Wrong(topic, "startup needs the path of one rig file."),
             Topic.Netlist when json => new Request.Wrong(topic, "netlist writes a SPICE deck, not JSON."),
             Topic.Netlist when parsed.GetValue(_netlisted) is [var rig] =>
-                new Request.Netlist(rig, parsed.GetValue(_out), parsed.GetResult(_steady) is { Implicit: false }),
+                new Request.Netlist(rig, parsed.GetValue(_out), force, parsed.GetResult(_steady) is { Implicit: false }),
             Topic.Netlist => new Request.Wrong(topic, "netlist needs the path of one rig file."),
             Topic.Backup when parsed.GetValue(_backedUp) is [{ Length: > 0 } file] =>
-                new Request.Backup(file, parsed.GetResult(_force) is { Implicit: false }, json),
+                new Request.Backup(file, force, json),
             Topic.Backup => new Request.Wrong(topic, "backup needs the name of one file to write to."),
             Topic.Restore when parsed.GetValue(_restored) is [{ Length: > 0 } file] => new Request.Restore(file, json),
             Topic.Restore => new Request.Wrong(topic, "restore needs the name of one backup."),
@@ -214,9 +222,21 @@ internal sealed class CommandLine
                 : $"There is no command {stray}.{(topic is Topic.Gear or Topic.Rigs ? LibraryLine.Hint(stray) : Hint(stray, CommandNames))}";
         }
 
+        if (parsed.Errors.FirstOrDefault(static error => error.SymbolResult is OptionResult) is { } fault)
+            return fault.SymbolResult is OptionResult { Tokens.Count: 0 } bare ? Needs(bare.Option.Name) : fault.Message;
+
         // The program alone is no mistake, though the library sees a command missing: it shows the help.
         return topic != Topic.Program && parsed.Errors.Count > 0 && !parsed.CommandResult.Command.Subcommands.Any() ? parsed.Errors[0].Message : null;
     }
+
+    private static string Needs(string option) => $"{option} needs {option switch
+    {
+        "--data" => "the name of a folder",
+        "--write" or "--csv" or "--out" or "--prices" or "--from" => "the name of a file",
+        "--port" or "--spread" or "--seed" => "a number",
+        "--log" => "the word text or json",
+        _ => "something",
+    }} after it.";
 
     /// <summary>Whether it is typed like an option (<c>--json</c>), not like a figure with a minus sign (<c>-9V</c>).</summary>
     private static bool LooksLikeOption(string token)

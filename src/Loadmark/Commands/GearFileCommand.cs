@@ -2,6 +2,7 @@ using Loadmark.Answers;
 using Loadmark.Core.Gear;
 using Loadmark.Files.Library;
 using Loadmark.Hosting;
+using Loadmark.Outputs;
 using Loadmark.Sheets;
 using Loadmark.Sources;
 using Loadmark.Web.Library;
@@ -28,13 +29,17 @@ internal sealed class GearFileCommand(Surroundings around)
     }
 
     /// <summary>Writes the library to a file, as YAML or, by the end of the file's name, as a table.</summary>
-    public int Run(Request.GearExport request) => _room.Use(request, makes: false, async (library, stop) =>
+    public int Run(Request.GearExport request) => new OutputFiles(around, request.Data).Complaint(request.File, "gear export", request.Force) is { } complaint
+        ? _complaints.Unusable(complaint)
+        : _room.Use(request, makes: false, (library, stop) => ExportAsync(request, library, stop));
+
+    private async Task<int> ExportAsync(Request.GearExport request, OpenLibrary library, CancellationToken stop)
     {
         var now = await library.Shelf.NowAsync(stop);
         var isTable = Path.GetExtension(request.File).ToLowerInvariant() is ".csv" or ".tsv" or ".txt";
         var separator = Path.GetExtension(request.File).Equals(".tsv", StringComparison.OrdinalIgnoreCase) ? '\t' : ',';
         var gear = isTable ? ExportedGear.AsTable(now, request.Kind, separator) : ExportedGear.AsYaml(now, request.Kind);
-        if (!new TextSaver(around).TrySave(request.File, gear.Text))
+        if (!new OutputFiles(around, request.Data).TrySave(request.File, gear.Text, request.Force))
             return ExitCode.Unreadable;
         var unread = now.Gear.Count(one => one.Piece is null);
         if (unread > 0)
@@ -46,7 +51,7 @@ internal sealed class GearFileCommand(Surroundings around)
         else
             SheetPrinter.Print(around, sheet => ImportPage.WriteExport(sheet, gear.Count, request.File));
         return ExitCode.Fine;
-    });
+    }
 
     /// <summary>Takes gear, and says what was taken and what was not.</summary>
     public async Task<int> TakeAsync(OpenLibrary library, ImportPreview preview, TakenTags take, string what, IReadOnlyList<string> leftOut, bool json, CancellationToken stop)

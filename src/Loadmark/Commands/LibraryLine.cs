@@ -25,6 +25,7 @@ internal sealed class LibraryLine
     private readonly Option<string[]> _take = new("--take") { AllowMultipleArgumentsPerToken = false, Arity = ArgumentArity.OneOrMore };
     private readonly Option<bool> _takeAll = new("--take-all");
     private readonly Option<bool> _linked = new("--linked");
+    private readonly Option<bool> _force = new("--force");
 
     /// <summary>The names of the options.</summary>
     public static IReadOnlyList<string> OptionNames { get; } = ["--kind", "--name", "--words", "--from", "--run", "--start", "--meter", "--note", "--take", "--take-all", "--linked"];
@@ -37,10 +38,10 @@ internal sealed class LibraryLine
         Add(_gear, "add", _kind, _name, _words, _from, _take, _takeAll);
         Add(_gear, "measure", _run, _start, _meter, _note);
         Add(_gear, "import", _take, _takeAll);
-        Add(_gear, "export", _kind);
+        Add(_gear, "export", _kind, _force);
         Add(_rigs, "list");
         Add(_rigs, "import");
-        Add(_rigs, "export", _linked);
+        Add(_rigs, "export", _linked, _force);
         Add(_rigs, "affected", _kind);
         root.Add(_gear);
         root.Add(_rigs);
@@ -65,6 +66,7 @@ internal sealed class LibraryLine
         if (isOdd)
             return new Request.Wrong(topic, $"--kind: expected load, supply or lead, found '{parsed.GetValue(_kind)}'.");
         List<string> take = [.. (parsed.GetValue(_take) ?? []).SelectMany(static tags => tags.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))];
+        var force = parsed.GetResult(_force) is { Implicit: false };
         var takesAll = parsed.GetResult(_takeAll) is { Implicit: false };
         return (topic, command.Name, typed) switch
         {
@@ -78,11 +80,11 @@ internal sealed class LibraryLine
                 new Request.GearMeasure(tag, parsed.GetValue(_run), parsed.GetValue(_start), parsed.GetValue(_meter), parsed.GetValue(_note), json),
             (Topic.Gear, "measure", _) => new Request.Wrong(topic, "gear measure needs one tag, and what the meter showed after --run or --start."),
             (Topic.Gear, "import", [var file]) => new Request.GearImport(file, take, takesAll, json),
-            (Topic.Gear, "export", [var file]) => new Request.GearExport(file, kind, json),
+            (Topic.Gear, "export", [var file]) => new Request.GearExport(file, kind, force, json),
             (Topic.Rigs, "list", []) => new Request.RigsList(json),
             (Topic.Rigs, "import", _) when StandardInput.IsNamedTwice(typed) => new Request.Wrong(topic, StandardInput.OnceOnly),
             (Topic.Rigs, "import", [_, ..]) => new Request.RigsImport(typed, json),
-            (Topic.Rigs, "export", [var rig, var file]) => new Request.RigsExport(rig, file, parsed.GetResult(_linked) is { Implicit: false }, json),
+            (Topic.Rigs, "export", [var rig, var file]) => new Request.RigsExport(rig, file, parsed.GetResult(_linked) is { Implicit: false }, force, json),
             (Topic.Rigs, "affected", [var tag]) => new Request.RigsAffected(tag, kind, json),
             (_, var verb, _) => new Request.Wrong(topic, Needs(topic, verb)),
         };

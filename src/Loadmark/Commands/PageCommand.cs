@@ -12,7 +12,7 @@ internal sealed class PageCommand(Surroundings around)
         var stop = around.Interruption();
         try
         {
-            PageServer.RunAsync(
+            var trouble = PageServer.RunAsync(
                 new PageOptions
                 {
                     Folder = PageOptions.FolderFrom(request.Data, around.Environment),
@@ -22,6 +22,8 @@ internal sealed class PageCommand(Surroundings around)
                 },
                 around,
                 stop).GetAwaiter().GetResult();
+            if (trouble is not null)
+                return new Complaints(around).Unusable(trouble);
         }
         catch (OperationCanceledException) when (stop.IsCancellationRequested)
         {

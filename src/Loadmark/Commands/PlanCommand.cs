@@ -1,8 +1,10 @@
 using System.Globalization;
+using System.Text;
 using Loadmark.Answers;
 using Loadmark.Core.Rigs;
 using Loadmark.Files;
 using Loadmark.Hosting;
+using Loadmark.Outputs;
 using Loadmark.Planning;
 using Loadmark.Planning.Explaining;
 using Loadmark.Sheets;
@@ -17,6 +19,10 @@ internal sealed class PlanCommand(Surroundings around, IRigSource source)
     public int Run(Request.Plan request)
     {
         var complaints = new Complaints(around);
+        var outputs = new OutputFiles(around, request.Data);
+        var toOutput = request.WriteTo == StandardInput.Mark;
+        if (request.WriteTo is { } wanted && !toOutput && outputs.Complaint(wanted, "--write", request.Force, request.Rig) is { } hitch)
+            return complaints.Unusable(hitch);
         var (reading, text) = source.ReadWithText(request.Rig, source.Library);
         if (reading.Rig is not { } rig)
             return complaints.Unreadable([new CheckAnswer(request.Rig, null, reading.Errors)], request.Json);
@@ -30,30 +36,49 @@ internal sealed class PlanCommand(Surroundings around, IRigSource source)
         var options = new PlanOptions { Only = request.Only.Count == 0 ? null : request.Only.ToHashSet(StringComparer.Ordinal), Progress = talk };
         var plan = RigPlanner.Plan(rig, options, interruption);
         var explanation = PlanExplainer.Explain(plan, options, interruption);
-        if (request.WriteTo is { } file && !TryWrite(text!, file, plan.Rig.Wired ?? []))
-            return ExitCode.Unreadable;
+        if (request.WriteTo is { } file)
+        {
+            if (TextOf(text!, plan.Rig.Wired ?? [], out var trouble) is not { } planned)
+                return complaints.Unusable($"the plan cannot be written into the text of {StandardInput.NameOf(request.Rig)}: {trouble}");
+            if (toOutput)
+                WriteOut(planned, plan.Unfed);
+            else if (!outputs.TrySave(file, planned, request.Force))
+                return ExitCode.Unreadable;
+        }
 
+        if (toOutput)
+            return CodeOf(plan, interruption);
         if (request.Json)
             PlanJson.Write(around.Output, plan, explanation);
         else
             SheetPrinter.Print(around, sheet => PlanPage.Write(sheet, rig, plan, explanation, request.WriteTo));
-        if (interruption.IsCancellationRequested)
-            return ExitCode.Interrupted;
-        return plan.Unfed.Count == 0 ? ExitCode.Fine : ExitCode.Refused;
+        return CodeOf(plan, interruption);
     }
 
-    /// <summary>Puts the wiring into the text of the rig, comments kept, and saves that.</summary>
-    private bool TryWrite(string text, string to, ValueList<Feed> wired)
+    private static int CodeOf(PlanResult plan, CancellationToken interruption) =>
+        interruption.IsCancellationRequested ? ExitCode.Interrupted : plan.Unfed.Count == 0 ? ExitCode.Fine : ExitCode.Refused;
+
+    /// <summary>Writes the rig in the place of the answer, and says aside what is not fed.</summary>
+    private void WriteOut(string planned, ValueList<string> unfed)
+    {
+        around.Output.Write(Encoding.UTF8.GetBytes(planned));
+        around.Output.Flush();
+        if (unfed.Count > 0)
+            around.Error.WriteLine($"loadmark: not fed: {SafeText.Neutral(string.Join(", ", unfed.Items))}.");
+    }
+
+    /// <summary>The text of the rig with the wiring put into it, comments kept; null, with the reason, where that cannot be done.</summary>
+    private string? TextOf(string text, ValueList<Feed> wired, out string? trouble)
     {
         try
         {
-            RigFile.Save(to, RigFileEditor.ReplaceWiring(text, wired, source.Library));
-            return true;
+            trouble = null;
+            return RigFileEditor.ReplaceWiring(text, wired, source.Library);
         }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or InvalidOperationException)
+        catch (InvalidOperationException fault)
         {
-            around.Error.WriteLine($"loadmark: {SafeText.Neutral(to)} could not be written: {SafeText.Neutral(fault.Message)}");
-            return false;
+            trouble = fault.Message;
+            return null;
         }
     }
 }

@@ -29,9 +29,10 @@ internal abstract record Request
     /// <summary>Plan the wiring of a rig.</summary>
     /// <param name="Rig">The path as typed.</param>
     /// <param name="Only">The supplies that may be used; empty for all.</param>
-    /// <param name="WriteTo">The file to write the rig with its planned wiring to; null to write none.</param>
+    /// <param name="WriteTo">The file to write the rig with its planned wiring to, <c>-</c> for standard output in place of the answer; null to write none.</param>
+    /// <param name="Force">Whether a file of that name is replaced.</param>
     /// <param name="Json">Whether to answer in JSON.</param>
-    internal sealed record Plan(string Rig, IReadOnlyList<string> Only, string? WriteTo, bool Json) : Request;
+    internal sealed record Plan(string Rig, IReadOnlyList<string> Only, string? WriteTo, bool Force, bool Json) : Request;
 
     /// <summary>Choose supplies to buy.</summary>
     /// <param name="Rig">The path of the rig as typed.</param>
@@ -51,15 +52,17 @@ internal abstract record Request
     /// <summary>Compute the first seconds of a rig.</summary>
     /// <param name="Rig">The path as typed.</param>
     /// <param name="Csv">The file to write the waveforms to; null to write none.</param>
+    /// <param name="Force">Whether a file of that name is replaced.</param>
     /// <param name="Spread">How to sample it; null where that was not asked.</param>
     /// <param name="Json">Whether to answer in JSON.</param>
-    internal sealed record StartUp(string Rig, string? Csv, Sampling? Spread, bool Json) : Request;
+    internal sealed record StartUp(string Rig, string? Csv, bool Force, Sampling? Spread, bool Json) : Request;
 
     /// <summary>Write the circuit of a rig for a SPICE program.</summary>
     /// <param name="Rig">The path as typed.</param>
     /// <param name="Out">The file to write to; null for standard output.</param>
+    /// <param name="Force">Whether a file of that name is replaced.</param>
     /// <param name="Steady">Whether for the steady state; else for the first seconds.</param>
-    internal sealed record Netlist(string Rig, string? Out, bool Steady) : Request;
+    internal sealed record Netlist(string Rig, string? Out, bool Force, bool Steady) : Request;
 
     /// <summary>Copy all that is kept to a file.</summary>
     /// <param name="File">The file as typed.</param>
@@ -115,8 +118,9 @@ internal abstract record Request
     /// <summary>Write the library to a file.</summary>
     /// <param name="File">Its path.</param>
     /// <param name="Kind">Only gear of this kind; null for all.</param>
+    /// <param name="Force">Whether a file of that name is replaced.</param>
     /// <param name="Json">Whether to answer in JSON.</param>
-    internal sealed record GearExport(string File, GearKind? Kind, bool Json) : Request;
+    internal sealed record GearExport(string File, GearKind? Kind, bool Force, bool Json) : Request;
 
     /// <summary>List the rigs that are kept.</summary>
     /// <param name="Json">Whether to answer in JSON.</param>
@@ -131,8 +135,9 @@ internal abstract record Request
     /// <param name="Rig">Its name or id, as typed.</param>
     /// <param name="File">The path of the file.</param>
     /// <param name="IsLinked">Whether it goes on taking gear from the library; else what it takes is written into it.</param>
+    /// <param name="Force">Whether a file of that name is replaced.</param>
     /// <param name="Json">Whether to answer in JSON.</param>
-    internal sealed record RigsExport(string Rig, string File, bool IsLinked, bool Json) : Request;
+    internal sealed record RigsExport(string Rig, string File, bool IsLinked, bool Force, bool Json) : Request;
 
     /// <summary>Find the rigs that a change of a piece of gear means something to.</summary>
     /// <param name="Tag">Its tag.</param>

@@ -1,6 +1,7 @@
 using Loadmark.Answers;
 using Loadmark.Files;
 using Loadmark.Hosting;
+using Loadmark.Outputs;
 using Loadmark.Sheets;
 using Loadmark.Sources;
 using Loadmark.Storage;
@@ -52,7 +53,11 @@ internal sealed class RigsCommand(Surroundings around, IRigSource source)
     });
 
     /// <summary>Writes a rig to a file; what it takes from the library is written into it, unless it is asked not to be.</summary>
-    public int Run(Request.RigsExport request) => _room.Use(request, makes: false, async (library, stop) =>
+    public int Run(Request.RigsExport request) => new OutputFiles(around, request.Data).Complaint(request.File, "rigs export", request.Force) is { } complaint
+        ? _complaints.Unusable(complaint)
+        : _room.Use(request, makes: false, (library, stop) => ExportAsync(request, library, stop));
+
+    private async Task<int> ExportAsync(Request.RigsExport request, OpenLibrary library, CancellationToken stop)
     {
         if (await FindAsync(library, request.Rig, stop) is not { } rig)
             return ExitCode.Unreadable;
@@ -65,14 +70,14 @@ internal sealed class RigsCommand(Surroundings around, IRigSource source)
             text = update.Text;
         }
 
-        if (!new TextSaver(around).TrySave(request.File, text))
+        if (!new OutputFiles(around, request.Data).TrySave(request.File, text, request.Force))
             return ExitCode.Unreadable;
         if (request.Json)
             RigsJson.Write(around.Output, [new RigSummary(rig.Id, rig.Name, rig.Changed, rig.Revision)]);
         else
             SheetPrinter.Print(around, sheet => RigsPage.WriteExport(sheet, rig.Name, request.File, isWrittenOut: text != rig.Text));
         return ExitCode.Fine;
-    });
+    }
 
     private async Task<StoredRig?> FindAsync(OpenLibrary library, string typed, CancellationToken stop)
     {

@@ -1,6 +1,7 @@
 using Loadmark.Answers;
 using Loadmark.Files.Tables;
 using Loadmark.Hosting;
+using Loadmark.Outputs;
 using Loadmark.Sheets;
 using Loadmark.Simulation.Spreading;
 using Loadmark.Simulation.Starting;
@@ -14,6 +15,9 @@ internal sealed class StartUpCommand(Surroundings around, IRigSource source)
     /// <summary>Reads the rig, computes its first seconds, writes the waveforms where that was asked, and answers.</summary>
     public int Run(Request.StartUp request)
     {
+        var outputs = new OutputFiles(around, request.Data);
+        if (request.Csv is { } wanted && outputs.Complaint(wanted, "--csv", request.Force, request.Rig) is { } complaint)
+            return new Complaints(around).Unusable(complaint);
         var reading = source.Read(request.Rig);
         if (reading.Rig is not { } rig)
             return new Complaints(around).Unreadable([new CheckAnswer(request.Rig, null, reading.Errors)], request.Json);
@@ -25,7 +29,7 @@ internal sealed class StartUpCommand(Surroundings around, IRigSource source)
             var (circuit, started, check) = StartedRig.Of(rig, interruption);
             talk.Dispose();
             var spread = request.Spread?.Run(around, options => RigSpread.StartUp(circuit, options, cancellation: interruption));
-            if (request.Csv is { } file && !TryWrite(file, started.Waveforms))
+            if (request.Csv is { } file && !outputs.TrySave(file, TableOf(started.Waveforms), request.Force))
                 return ExitCode.Unreadable;
             if (request.Json)
                 SimulationJson.Write(around.Output, started, check, spread);
@@ -41,11 +45,11 @@ internal sealed class StartUpCommand(Surroundings around, IRigSource source)
         }
     }
 
-    private bool TryWrite(string file, Waveforms waveforms)
+    private static string TableOf(Waveforms waveforms)
     {
         List<string> head = ["time s", .. waveforms.Series.Select(static series => $"{series.Subject} {series.Unit}")];
         var rows = Enumerable.Range(0, waveforms.Seconds.Length)
             .Select(row => (IReadOnlyList<double>)[waveforms.Seconds[row], .. waveforms.Series.Select(series => series.Values[row])]);
-        return new TextSaver(around).TrySave(file, FigureTable.Write(head, rows));
+        return FigureTable.Write(head, rows);
     }
 }

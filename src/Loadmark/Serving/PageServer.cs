@@ -17,7 +17,8 @@ internal static class PageServer
     /// <param name="options">Where the rigs are, and how it is reached.</param>
     /// <param name="around">Streams.</param>
     /// <param name="stop">The wish to come to an end.</param>
-    public static async Task RunAsync(PageOptions options, Surroundings around, CancellationToken stop)
+    /// <returns>Why it could not begin, in a sentence or two; null when it has come to its end.</returns>
+    public static async Task<string?> RunAsync(PageOptions options, Surroundings around, CancellationToken stop)
     {
         using var store = new Store(options.Folder, around.Time, RigMentions.Of);
         var opening = await store.OpenAsync(stop);
@@ -28,34 +29,41 @@ internal static class PageServer
 
         var settings = new HostSettings { Error = around.Error, Clock = around.Time, Log = options.Log };
         await using var app = await StartAsync(options, settings, store, opening, stop);
+        if (app is null)
+            return $"no port from {options.Port} to {LastPort(options)} is free. Name another with --port, or 0 for any that is free.";
         var address = app.Urls.First();
         await using (var output = new StreamWriter(around.Output, around.OutputEncoding, leaveOpen: true))
             await output.WriteLineAsync($"Loadmark is at {address}  (Ctrl-C ends it; rigs are kept in {options.Folder})");
         if (options.OpensBrowser)
             Open(address);
         await app.WaitForShutdownAsync(stop);
+        return null;
     }
 
-    /// <summary>Starts on the first port that is free.</summary>
-    private static async Task<WebApplication> StartAsync(PageOptions options, HostSettings settings, Store store, StoreOpening opening, CancellationToken stop)
+    private static int LastPort(PageOptions options) => Math.Min(options.Port + PortsTried, ushort.MaxValue);
+
+    /// <summary>Starts on the first port that is free; null where none of those that are tried is.</summary>
+    private static async Task<WebApplication?> StartAsync(PageOptions options, HostSettings settings, Store store, StoreOpening opening, CancellationToken stop)
     {
-        for (var tried = 0; ; tried++)
+        for (var port = options.Port; port <= LastPort(options); port++)
         {
-            var app = ProgramHost.Build(options.Port == 0 ? 0 : options.Port + tried, store, opening, settings);
+            var app = ProgramHost.Build(options.Port == 0 ? 0 : port, store, opening, settings);
             try
             {
                 await app.StartAsync(stop);
                 return app;
             }
-            catch (IOException fault) when (fault.InnerException is AddressInUseException && tried < PortsTried)
+            catch (IOException fault) when (fault.InnerException is AddressInUseException)
             {
                 await app.DisposeAsync();
             }
-            catch (SocketException fault) when (fault.SocketErrorCode == SocketError.AccessDenied && tried < PortsTried)
+            catch (SocketException fault) when (fault.SocketErrorCode == SocketError.AccessDenied)
             {
                 await app.DisposeAsync();
             }
         }
+
+        return null;
     }
 
     /// <summary>Opens the address in the user's browser, where there is one; it is printed in any case.</summary>

@@ -104,10 +104,11 @@ internal static class HelpPage
 
     private static void WritePlan(Sheet sheet)
     {
-        Title(sheet, "loadmark plan RIG [--only SUPPLY] [--write FILE] [--json]", "what should feed what?");
+        Title(sheet, "loadmark plan RIG [--only SUPPLY] [--write FILE [--force]] [--json]", "what should feed what?");
         Entry(sheet, "RIG", "A rig file, or - for one on standard input. Its own wiring does not bind, except feeds with 'pinned: true'.");
         Entry(sheet, "--only SUPPLY", "Plan with this supply alone; several are parted by commas.");
-        Entry(sheet, "--write FILE", "Write the rig with the planned wiring to this file, comments kept.");
+        Entry(sheet, "--write FILE", "Write the rig with the planned wiring to this file, comments kept; with - to standard output instead of the answer.");
+        ForceEntry(sheet);
         Entry(sheet, "--json", "One object: status, feeds, what is not fed and why, what would mend it.");
         WriteCodesAndExample(sheet, "loadmark plan examples/pit.rig.yaml");
     }
@@ -152,6 +153,10 @@ internal static class HelpPage
     /// <summary>Writes a word and what it means.</summary>
     internal static void Entry(Sheet sheet, string name, string text) =>
         sheet.PadTo(Indent).Put(name, Ink.Strong).PadTo(TextColumn).Wrap(text, TextColumn).EndLine();
+
+    /// <summary>Writes what allows a file to be replaced.</summary>
+    internal static void ForceEntry(Sheet sheet) => Entry(
+        sheet, "--force", "Replace a file of that name. What is read, what is kept, and what is no ordinary file is never replaced.");
 
     /// <summary>Writes which folder a command on what is kept works in.</summary>
     internal static void DataEntry(Sheet sheet) => Entry(

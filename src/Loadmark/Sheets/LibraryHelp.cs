@@ -18,6 +18,7 @@ internal static class LibraryHelp
         HelpPage.Entry(sheet, "--kind KIND", "load, supply or lead.");
         HelpPage.Entry(sheet, "--take TAG", "With import and add --from: take this piece though the library says otherwise; several are parted by commas.");
         HelpPage.Entry(sheet, "--take-all", "Take every piece though the library says otherwise.");
+        HelpPage.Entry(sheet, "--force", "With export: replace a file of that name.");
         HelpPage.DataEntry(sheet);
         HelpPage.Entry(sheet, "--json", "One object.");
         HelpPage.WriteCodesAndExample(sheet, "loadmark gear add DL-02 \"9V DC 300mA\" --name \"Delay with the long tail\"");
@@ -32,6 +33,7 @@ internal static class LibraryHelp
         HelpPage.Entry(sheet, "export RIG FILE", "Write a rig, by its name or id, to a file that stands alone: what it takes from the gear library is written into it. With --linked it goes on taking it.");
         HelpPage.Entry(sheet, "affected TAG", "The rigs that have other figures of a piece of gear than the library now has, each with its verdict before and after. --kind where several have the tag.");
         sheet.BlankLine();
+        HelpPage.Entry(sheet, "--force", "With export: replace a file of that name.");
         HelpPage.DataEntry(sheet);
         HelpPage.Entry(sheet, "--json", "One object.");
         HelpPage.WriteCodesAndExample(sheet, "loadmark rigs affected DL-02");

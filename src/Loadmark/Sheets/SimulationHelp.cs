@@ -18,9 +18,10 @@ internal static class SimulationHelp
     /// <summary>Writes the page on startup.</summary>
     public static void WriteStartUp(Sheet sheet)
     {
-        HelpPage.Title(sheet, "loadmark startup RIG [--csv FILE] [--spread N [--seed S]] [--json]", "does it all come up, and stay up?");
+        HelpPage.Title(sheet, "loadmark startup RIG [--csv FILE [--force]] [--spread N [--seed S]] [--json]", "does it all come up, and stay up?");
         HelpPage.Entry(sheet, "RIG", Rig);
         HelpPage.Entry(sheet, "--csv FILE", "Write the waveforms to this file: volts and amps, evenly spaced, and before and after each jump.");
+        HelpPage.ForceEntry(sheet);
         WriteSpread(sheet);
         HelpPage.Entry(sheet, "--json", "One object: loads, outlets, what happened, findings, what was assumed.");
         HelpPage.WriteCodesAndExample(sheet, "loadmark startup examples/chain-start.rig.yaml");
@@ -35,10 +36,11 @@ internal static class SimulationHelp
     /// <summary>Writes the page on netlist.</summary>
     public static void WriteNetlist(Sheet sheet)
     {
-        HelpPage.Title(sheet, "loadmark netlist RIG [--steady] [--out FILE]", "the same circuit for any SPICE program");
+        HelpPage.Title(sheet, "loadmark netlist RIG [--steady] [--out FILE [--force]]", "the same circuit for any SPICE program");
         HelpPage.Entry(sheet, "RIG", Rig);
         HelpPage.Entry(sheet, "--steady", "For the steady state; without it for the first seconds after switch-on.");
         HelpPage.Entry(sheet, "--out FILE", "Write it to this file instead of showing it.");
+        HelpPage.ForceEntry(sheet);
         HelpPage.WriteCodesAndExample(sheet, "loadmark netlist examples/pit.rig.yaml --out pit.cir");
     }
 }

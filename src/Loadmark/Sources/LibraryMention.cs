@@ -21,7 +21,7 @@ internal static class LibraryMention
                 return false;
 
             // What has no length may be a pipe, which can be read once only, or a device without an end: it is not looked into.
-            var length = new FileInfo(path).Length;
+            var length = OrdinaryFile.LengthOf(path);
             return length == 0 || (length <= RigFileReader.MostBytes && File.ReadAllText(path).Contains(Word, StringComparison.OrdinalIgnoreCase));
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)

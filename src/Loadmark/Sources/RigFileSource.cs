@@ -44,7 +44,7 @@ internal sealed class RigFileSource(Surroundings around, string? data) : IRigSou
     {
         try
         {
-            return File.Exists(path) && new FileInfo(path).Length == 0;
+            return File.Exists(path) && OrdinaryFile.LengthOf(path) == 0;
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {

@@ -1,0 +1,84 @@
+using Loadmark.Files;
+using Loadmark.Hosting;
+using Loadmark.Serving;
+using Loadmark.Sheets;
+using Loadmark.Sources;
+using Loadmark.Storage;
+
+namespace Loadmark.Outputs;
+
+/// <summary>
+/// The files that commands are asked to write. What may not be written over is told before a command does its work: what it reads, what
+/// belongs to the store, what is no ordinary file; and any other file unless that is asked for.
+/// </summary>
+/// <param name="around">Where complaints go, and the environment, which may tell where the store is.</param>
+/// <param name="data">The folder of the store as typed; null where none was.</param>
+internal sealed class OutputFiles(Surroundings around, string? data)
+{
+    private static readonly StringComparison PathsAre = OperatingSystem.IsLinux() ? StringComparison.Ordinal : StringComparison.OrdinalIgnoreCase;
+
+    /// <summary>Why a file cannot be written.</summary>
+    /// <param name="path">Its path as typed.</param>
+    /// <param name="after">What it was typed after, such as <c>--csv</c> or <c>gear export</c>.</param>
+    /// <param name="force">Whether a file that is there may be replaced.</param>
+    /// <param name="inputs">The paths of what the command reads.</param>
+    /// <returns>A sentence or two; null where nothing stands in the way.</returns>
+    public string? Complaint(string path, string after, bool force, params ReadOnlySpan<string> inputs)
+    {
+        if (path.Length == 0)
+            return $"{after} needs the name of a file.";
+        if (path == StandardInput.Mark)
+            return $"{after}: - is no file, and the answer goes to standard output already. Name a file.";
+        try
+        {
+            if (Directory.Exists(path))
+                return $"{path} is a folder. Name a file in it.";
+            var real = RealPath.Of(path);
+            foreach (var input in inputs)
+            {
+                if (input != StandardInput.Mark && input.Length > 0 && RealPath.Of(input).Equals(real, PathsAre))
+                    return $"{path} is what is read, and is not written over. Name another file.";
+            }
+
+            if (IsOfStore(real))
+                return $"{path} belongs to the store that rigs and gear are kept in, and is not written over. Name another file.";
+            if (Path.GetDirectoryName(real) is { } folder && !Directory.Exists(folder))
+                return $"{path} cannot be written: there is no folder {folder}.";
+            if (!File.Exists(path))
+                return null;
+            if (!force)
+                return $"{path} is there already. With --force it is replaced.";
+            return OrdinaryFile.Is(path) || File.GetAttributes(path).HasFlag(FileAttributes.ReadOnly) ? null : $"{path} is no ordinary file, but a pipe, a device or the like. Name another file.";
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            return $"{path} cannot be written: {fault.Message}";
+        }
+    }
+
+    /// <summary>Saves a text, whole or not at all. False where it could not be written; that has been said then.</summary>
+    /// <param name="path">Its path as typed, of which nothing was complained.</param>
+    /// <param name="text">The text.</param>
+    /// <param name="force">Whether a file that is there is replaced.</param>
+    public bool TrySave(string path, string text, bool force)
+    {
+        try
+        {
+            RigFile.Save(path, text, force);
+            return true;
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            around.Error.WriteLine($"loadmark: {SafeText.Neutral(path)} could not be written: {SafeText.Neutral(fault.Message)}");
+            return false;
+        }
+    }
+
+    /// <summary>The database has files beside it that begin with its name.</summary>
+    private bool IsOfStore(string real)
+    {
+        var store = RealPath.Of(Path.Combine(PageOptions.FolderFrom(data, around.Environment), Store.FileName));
+        return Path.GetFileName(real).StartsWith(Path.GetFileName(store), StringComparison.OrdinalIgnoreCase)
+            && string.Equals(Path.GetDirectoryName(real), Path.GetDirectoryName(store), PathsAre);
+    }
+}
