@@ -65,15 +65,27 @@ public static class RigFileEditor
         var mark = text.StartsWith('\uFEFF') ? "\uFEFF" : "";
         var plain = text[mark.Length..];
         var root = (MappingNode)TreeReader.Read(plain, new ErrorList("rig"))!;
+        if (Edit(plain, root, before, rig, library) is { } update)
+            return update with { Text = mark + update.Text };
+        var full = FullOutletNames.Spell(plain, root, before);
+        if (full != plain && TreeReader.Read(full, new ErrorList("rig")) is MappingNode fullRoot && Edit(full, fullRoot, before, rig, library) is { } other)
+            return other with { Text = mark + other.Text };
+
+        var anew = RigFileWriter.Write(rig);
+        return new RigTextUpdate(mark + anew, CommentList.HoldsAll(anew, plain));
+    }
+
+    /// <summary>The text with as little of it written anew as can be; null where not even whole sections are enough.</summary>
+    private static RigTextUpdate? Edit(string plain, MappingNode root, Rig before, Rig rig, RigGear library)
+    {
         var (old, wanted, listed) = (TreeBuilder.TreeOf(before), TreeBuilder.TreeOf(rig), new ListedOutlets(before, rig));
         foreach (var scope in (ReadOnlySpan<EditScope>)[EditScope.Keys, EditScope.Entries, EditScope.Sections])
         {
             if (TreeEdit.Apply(plain, root, old, wanted, listed, scope) is { } edited && RigFileReader.Read(edited, "rig", library).Rig == rig)
-                return new RigTextUpdate(mark + edited, scope == EditScope.Keys || CommentList.HoldsAll(edited, plain));
+                return new RigTextUpdate(edited, scope == EditScope.Keys || CommentList.HoldsAll(edited, plain));
         }
 
-        var anew = RigFileWriter.Write(rig);
-        return new RigTextUpdate(mark + anew, CommentList.HoldsAll(anew, plain));
+        return null;
     }
 
     /// <summary>

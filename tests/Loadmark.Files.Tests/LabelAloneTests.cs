@@ -125,14 +125,18 @@ public sealed class LabelAloneTests
     [Fact]
     public void An_outlet_more_is_listed_beside_the_labels_own()
     {
-        var text = Short.Replace("from: adaptor", "from: adaptor/1", StringComparison.Ordinal);
-        var rig = Fixtures.Read(text);
+        var rig = Fixtures.Read(Short);
         var supply = rig.Supplies[0];
         var changed = rig with { Supplies = [supply with { Outlets = [supply.Outlets[0], new Outlet { Id = "2", Label = NameplateReader.Read("9V 100mA") }] }] };
-        var update = RigFileEditor.Update(text, changed);
+        var update = RigFileEditor.Update(Short, changed);
         Assert.Equal(changed, Fixtures.Read(update.Text));
         Assert.Contains("# from the drawer", update.Text, StringComparison.Ordinal);
+        Assert.Contains("- { from: adaptor/1, to: tuner-1 }", update.Text, StringComparison.Ordinal);
         Assert.True(update.CommentsKept);
+
+        var json = RigFileEditor.Update(YamlToJson.Convert(Short), changed).Text;
+        Assert.Contains("\"adaptor/1\"", json, StringComparison.Ordinal);
+        Assert.Equal(changed, Fixtures.Read(json));
     }
 
     [Theory]

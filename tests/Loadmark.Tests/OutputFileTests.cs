@@ -103,7 +103,8 @@ public sealed class OutputFileTests : IDisposable
         Refuses(command, pipe, "pipe is no ordinary file, but a pipe, a device or the like.", "--force");
         Refuses(command, "/dev/null", "/dev/null is no ordinary file", "--force");
         Refuses(command, "/dev/zero", "/dev/zero is no ordinary file", "--force");
-        Refuses(command, "/dev/null", "/dev/null is there already.");
+        Refuses(command, "/dev/stdout", "/dev/stdout is no ordinary file", "--force");
+        Refuses(command, "/dev/null", "/dev/null is no ordinary file");
         Assert.Throws<IOException>(() => RigFile.Save(pipe, "x"));
         Assert.Throws<IOException>(() => RigFile.Save("/dev/null", "x"));
         Assert.False(OrdinaryFile.Is(pipe));

@@ -46,9 +46,9 @@ internal sealed class OutputFiles(Surroundings around, string? data)
                 return $"{path} cannot be written: there is no folder {folder}.";
             if (!File.Exists(path))
                 return null;
-            if (!force)
-                return $"{path} is there already. With --force it is replaced.";
-            return OrdinaryFile.Is(path) || File.GetAttributes(path).HasFlag(FileAttributes.ReadOnly) ? null : $"{path} is no ordinary file, but a pipe, a device or the like. Name another file.";
+            if (IsOfSystem(path) || (force && !OrdinaryFile.Is(path) && !File.GetAttributes(path).HasFlag(FileAttributes.ReadOnly)))
+                return $"{path} is no ordinary file, but a pipe, a device or the like. Name another file.";
+            return force ? null : $"{path} is there already. With --force it is replaced.";
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
@@ -73,6 +73,13 @@ internal sealed class OutputFiles(Surroundings around, string? data)
             return false;
         }
     }
+
+    /// <summary>
+    /// Whether a path is one by which the system names devices and open files, such as <c>/dev/stdout</c>: that may lead to an ordinary file
+    /// too, which somebody is writing to.
+    /// </summary>
+    private static bool IsOfSystem(string path) =>
+        !OperatingSystem.IsWindows() && Path.GetFullPath(path) is var full && (Path.GetDirectoryName(full) is "/dev" or "/dev/fd" || full.StartsWith("/proc/", StringComparison.Ordinal));
 
     /// <summary>The database has files beside it that begin with its name.</summary>
     private bool IsOfStore(string real)
