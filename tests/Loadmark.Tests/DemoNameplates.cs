@@ -9,6 +9,9 @@ internal static class DemoNameplates
     private const string Label = "MODEL HR-8 INPUT 100-240V~ 50/60Hz 0.6A OUTPUT 9-12V⎓ 300mA 2.7W ctr neg 5.5x2.1 LOT 77831 «prüf» ok";
     private const string Scrawl = "9V 1,000 mA, tip + or -, plug 5.5";
 
+    /// <summary>The label of a supply with several outlets, fed from an adaptor.</summary>
+    public const string Outlets = "INPUT 24V⎓2.5A OUTPUTS 1-4: 9V⎓100mA isolated, 5: 9/12/18V⎓300mA, TOTAL 36W\npolarity see drawing";
+
     public static Nameplate Everything => new(Label)
     {
         Form = Field<SupplyForm>.Read(SupplyForm.Direct, At(Label, "⎓")),

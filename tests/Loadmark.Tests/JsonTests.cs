@@ -44,17 +44,20 @@ public sealed class JsonTests
     public void An_unclear_reading() => Expected.Matches("read-unclear.json", Indented(Json(DemoNameplates.Unclear)));
 
     [Fact]
+    public void A_reading_of_several_outlets() => Expected.Matches("read-outlets.json", Indented(Json(NameplateReader.Read(DemoNameplates.Outlets))));
+
+    [Fact]
     public void The_keys_of_a_reading()
     {
         using var answer = JsonDocument.Parse(Json(DemoNameplates.Everything));
-        Assert.Equal(["supply", "modes", "polarity", "plug", "mains", "derived", "conflicts", "unread", "fields", "unreadAt"], Keys(answer.RootElement));
-        Assert.Equal(["supply", "volts", "amps", "watts", "polarity", "plug", "mains"], Keys(answer.RootElement.GetProperty("fields")));
+        Assert.Equal(["supply", "modes", "polarity", "plug", "mains", "input", "outlets", "total", "derived", "conflicts", "unread", "ground", "isolated", "eachOutlet", "notUnderstood", "fields", "unreadAt"], Keys(answer.RootElement));
+        Assert.Equal(["supply", "volts", "amps", "watts", "polarity", "plug", "ground", "input", "mains"], Keys(answer.RootElement.GetProperty("fields")));
     }
 
     [Fact]
     public void A_reading_of_nothing_is_null_and_empty() =>
         Assert.StartsWith(
-            """{"supply":null,"modes":[],"polarity":null,"plug":null,"mains":null,"derived":[],"conflicts":[],"unread":[],"fields":{"supply":{"state":"absent","at":null,"candidates":[]},""",
+            """{"supply":null,"modes":[],"polarity":null,"plug":null,"mains":null,"input":null,"outlets":null,"total":null,"derived":[],"conflicts":[],"unread":[],"ground":null,"isolated":null,"eachOutlet":false,"notUnderstood":[],"fields":{"supply":{"state":"absent","at":null,"candidates":[]},""",
             Json(new Nameplate("")),
             StringComparison.Ordinal);
 

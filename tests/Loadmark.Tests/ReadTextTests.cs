@@ -15,6 +15,9 @@ public sealed class ReadTextTests
     public void An_unclear_reading() => Expected.Matches("read-unclear.txt", Page(DemoNameplates.Unclear));
 
     [Fact]
+    public void A_reading_of_several_outlets() => Expected.Matches("read-outlets.txt", Page(NameplateReader.Read(DemoNameplates.Outlets)));
+
+    [Fact]
     public void An_empty_label() => Expected.Matches("read-empty.txt", Page(new Nameplate("")));
 
     [Fact]

@@ -29,7 +29,9 @@ public readonly struct Field<T> : IEquatable<Field<T>>
     /// <summary>The value when <see cref="FieldState.Read"/>, else null.</summary>
     public T? Value => State == FieldState.Read ? ValueOrDefault : null;
 
-    /// <summary>The ways to take an ambiguous field, at least two; empty otherwise.</summary>
+    /// <summary>
+    /// The ways to take an ambiguous field, at least two, or one that is itself in doubt (letters printed like digits); empty otherwise.
+    /// </summary>
     public ImmutableArray<T> Candidates => _candidates.IsDefault ? [] : _candidates;
 
     private T ValueOrDefault { get; }

@@ -17,8 +17,11 @@ public static class NameplateReader
     /// <exception cref="ArgumentNullException"><paramref name="text"/> is null.</exception>
     public static Nameplate Read(string text) => Read(text, null);
 
-    /// <summary>Reads a nameplate and tells which tokens became part of the reading; for tests.</summary>
-    internal static Nameplate Read(string text, List<Place>? understood)
+    /// <summary>
+    /// Reads a nameplate and tells its pieces: every token that was read, or that by itself says nothing (punctuation, words such as
+    /// "power"), unless it lies within an unread piece. With the unread pieces they cover every character but white space; for tests.
+    /// </summary>
+    internal static Nameplate Read(string text, List<Place>? pieces)
     {
         ArgumentNullException.ThrowIfNull(text);
 
@@ -34,19 +37,28 @@ public static class NameplateReader
         Folding.Fold(text.AsSpan(0, length), folded, lower);
 
         var tokens = room[..new LabelLexer(folded, lower, room).Lex()];
-        tokens = tokens[..TokenContext.Settle(tokens, folded)];
+        tokens = tokens[..TokenContext.Settle(tokens, folded, lower)];
 
         var phrases = onStack ? stackalloc Phrase[tokens.Length] : new Phrase[tokens.Length];
         phrases = phrases[..PhraseGrammar.Split(Spell(tokens, lower), phrases)];
 
-        var nameplate = new LabelReading(tokens, phrases).Read(text, RestOf(text, length));
+        var nameplate = new LabelReading(text, tokens, phrases).Read(RestOf(text, length));
+        if (pieces is not null)
+            AddPieces(pieces, nameplate, tokens);
+        return nameplate;
+    }
+
+    private static void AddPieces(List<Place> pieces, Nameplate nameplate, ReadOnlySpan<Token> tokens)
+    {
+        var unread = 0;
         foreach (var token in tokens)
         {
-            if (token.Understood || Sign.IsPlain(token.Sign))
-                understood?.Add(new Place(token.Start, token.Length));
+            while (unread < nameplate.Unread.Length && nameplate.Unread[unread].Place.End <= token.Start)
+                unread++;
+            var isWithin = unread < nameplate.Unread.Length && nameplate.Unread[unread].Place.Start <= token.Start;
+            if (!isWithin && (token.Understood || Sign.IsPlain(token.Sign)))
+                pieces.Add(new Place(token.Start, token.Length));
         }
-
-        return nameplate;
     }
 
     /// <summary>One sign for each token. The letters are not needed any more and lend their room.</summary>

@@ -52,15 +52,20 @@ public static partial class NameplateWriter
             text.Append(' ').Append(LabelFigure.Write(watts.Value, "W"));
     }
 
-    private static void AppendOutlets(StringBuilder text, PrintedOutlets group, bool derivedVolts)
+    private static void AppendOutlets(StringBuilder text, PrintedOutlets group, Nameplate of)
     {
-        Separate(text, "; ");
-        text.Append(group.Ids is { } ids ? $"OUTPUTS {ids}: " : group.Count == 1 ? "1 OUTPUT: " : $"{group.Count} OUTPUTS: ");
+        var words = group.Ids is { } ids ? $"OUTPUTS {ids.Replace(",", ", ", StringComparison.Ordinal)}: " : group.Count == 1 ? "1 OUTPUT: " : $"{group.Count} OUTPUTS: ";
+        Separate(text, "; ").Append(words);
+
+        // A frequency alone would make the outlets alternating.
+        var form = FormWord(group.Form.State == FieldState.Absent && group.Modes.Any(mode => mode.Hertz is not null) ? of.Form : group.Form);
         for (var i = 0; i < group.Modes.Length; i++)
         {
+            // A figure without a voltage would join the mode before it; the same ids again keep them apart.
+            var loose = IsLoose(group.Modes[i], of.Derived.Contains("volts"));
             if (i > 0)
-                text.Append(", ");
-            AppendMode(text, group.Modes[i], i == 0 ? FormWord(group.Form) : "", !IsLoose(group.Modes[i], derivedVolts));
+                text.Append(loose && group.Ids is not null ? $"; {words}" : "; ");
+            AppendMode(text, group.Modes[i], i == 0 ? form : "", !loose);
         }
 
         AppendPolarity(text, group.Polarity);
@@ -69,11 +74,10 @@ public static partial class NameplateWriter
 
     private static void AppendTotal(StringBuilder text, SupplyTotal total)
     {
-        Separate(text, "; ").Append("TOTAL");
         if (total.Amps is { } amps)
-            text.Append(' ').Append(LabelFigure.Write(amps.Value, "A"));
+            Separate(text, "; ").Append("TOTAL ").Append(LabelFigure.Write(amps.Value, "A"));
         if (total.Watts is { } watts)
-            text.Append(' ').Append(LabelFigure.Write(watts.Value, "W"));
+            Separate(text, "; ").Append("TOTAL ").Append(LabelFigure.Write(watts.Value, "W"));
     }
 
     private static void AppendGround(StringBuilder text, Field<GroundSide> ground)

@@ -24,6 +24,8 @@ public static partial class NameplateWriter
             AppendMains(text, mains);
         if (nameplate.Input is { } input)
             AppendInput(text, input);
+        if (nameplate is { Input: not null, Outlets.IsEmpty: true } && !nameplate.Modes.Any(mode => mode.VoltsPlace is not null))
+            text.Append(" OUTPUT voltage?");
         if (nameplate.Outlets.IsEmpty)
             AppendModes(text, nameplate);
         else
@@ -35,9 +37,9 @@ public static partial class NameplateWriter
         AppendIsolation(text, nameplate.Isolated);
         AppendNotUnderstood(text, nameplate.NotUnderstood);
         foreach (var group in nameplate.Outlets)
-            AppendOutlets(text, group, nameplate.Derived.Contains("volts"));
+            AppendOutlets(text, group, nameplate);
         if (nameplate.Total is { } total)
-            AppendTotal(text, total);
+            AppendTotal(nameplate is { Modes.IsEmpty: true, Outlets.IsEmpty: true } ? text.Append(" OUTPUT") : text, total);
         return text.ToString();
     }
 
@@ -66,7 +68,7 @@ public static partial class NameplateWriter
 
         // What comes after an input is said to be the output's; "each" says that there are several.
         if (nameplate.EachOutlet)
-            Separate(text, " ").Append("EACH OUTPUT ");
+            Separate(text, " ").Append("EACH OUTPUT: ");
         else if (text.Length > 0)
             text.Append(" OUTPUT ");
         var told = text.Length > 0;

@@ -46,6 +46,24 @@ internal static class JsonWords
         _ => throw new ArgumentOutOfRangeException(nameof(polarity), polarity, "There is no word for it."),
     };
 
+    /// <summary>The word for the side that is joined to ground.</summary>
+    public static string Of(GroundSide side) => side == GroundSide.Positive ? "positive" : "negative";
+
+    /// <summary>A word for each topic.</summary>
+    public static IEnumerable<string> Of(LabelTopics topics)
+    {
+        if (topics.HasFlag(LabelTopics.Form))
+            yield return "supply";
+        if (topics.HasFlag(LabelTopics.Polarity))
+            yield return "polarity";
+        if (topics.HasFlag(LabelTopics.Ground))
+            yield return "ground";
+        if (topics.HasFlag(LabelTopics.Plug))
+            yield return "plug";
+        if (topics.HasFlag(LabelTopics.Regulation))
+            yield return "regulation";
+    }
+
     /// <summary>The word for how the reading of a field went.</summary>
     public static string Of(FieldState state) => state switch
     {

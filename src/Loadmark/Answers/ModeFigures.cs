@@ -23,7 +23,7 @@ internal readonly record struct ModeFigures(FieldState State, Place? Place)
             return new ModeFigures(unclear.State, unclear.Place);
 
         Place? all = null;
-        foreach (var mode in nameplate.Modes)
+        foreach (var mode in nameplate.Modes.Concat(nameplate.Outlets.SelectMany(static group => group.Modes)))
         {
             if (placeOf(mode) is { } place)
                 all = all?.Union(place) ?? place;

@@ -33,6 +33,13 @@ internal static class NameplateFieldsJson
             json.WriteStringValue(plug.Name);
         WriteEnd(json);
 
+        WriteStart(json, "ground", nameplate.Ground.State, nameplate.Ground.Place);
+        foreach (var ground in nameplate.Ground.Candidates)
+            json.WriteStringValue(JsonWords.Of(ground));
+        WriteEnd(json);
+
+        WriteStart(json, "input", nameplate.Input is null ? FieldState.Absent : FieldState.Read, nameplate.Input?.Place);
+        WriteEnd(json);
         WriteStart(json, "mains", nameplate.Mains is null ? FieldState.Absent : FieldState.Read, nameplate.Mains?.Place);
         WriteEnd(json);
         json.WriteEndObject();

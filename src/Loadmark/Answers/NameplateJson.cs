@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text.Json;
 using Loadmark.Core.Nameplates;
 
@@ -25,14 +26,13 @@ internal static class NameplateJson
     {
         json.WriteStartObject();
         json.WriteString("supply", nameplate.Form.Value is { } form ? JsonWords.Of(form) : null);
-        json.WriteStartArray("modes");
-        foreach (var mode in nameplate.Modes)
-            Write(json, mode);
-        json.WriteEndArray();
+        WriteModes(json, nameplate.Modes);
 
         json.WriteString("polarity", nameplate.Polarity.Value is { } polarity ? JsonWords.Of(polarity) : null);
         json.WriteString("plug", nameplate.Plug.Value?.Name);
         WriteMains(json, nameplate.Mains);
+        WriteInput(json, nameplate.Input);
+        OutletsJson.Write(json, nameplate);
         json.WriteTexts("derived", nameplate.Derived);
         json.WriteTexts("conflicts", nameplate.Conflicts);
 
@@ -41,8 +41,25 @@ internal static class NameplateJson
             json.WriteStringValue(unread.Text);
         json.WriteEndArray();
 
+        json.WriteString("ground", nameplate.Ground.Value is { } ground ? JsonWords.Of(ground) : null);
+        json.WritePropertyName("isolated");
+        if (nameplate.Isolated.Value is { } isolated)
+            json.WriteBooleanValue(isolated);
+        else
+            json.WriteNullValue();
+        json.WriteBoolean("eachOutlet", nameplate.EachOutlet);
+        json.WriteTexts("notUnderstood", [.. JsonWords.Of(nameplate.NotUnderstood)]);
         NameplateFieldsJson.Write(json, nameplate);
         json.WriteEndObject();
+    }
+
+    /// <summary>Writes the property <c>modes</c>.</summary>
+    public static void WriteModes(Utf8JsonWriter json, ImmutableArray<Mode> modes)
+    {
+        json.WriteStartArray("modes");
+        foreach (var mode in modes)
+            Write(json, mode);
+        json.WriteEndArray();
     }
 
     private static void Write(Utf8JsonWriter json, Mode mode)
@@ -55,6 +72,24 @@ internal static class NameplateJson
             json.WriteFigure("ampsFrom", from.Value);
         if (mode.Hertz is { } hertz)
             json.WriteRange<Hertz>("hertz", hertz);
+        json.WriteEndObject();
+    }
+
+    private static void WriteInput(Utf8JsonWriter json, LowVoltageInput? input)
+    {
+        if (input is null)
+        {
+            json.WriteNull("input");
+            return;
+        }
+
+        json.WriteStartObject("input");
+        json.WriteRange("volts", input.Volts);
+        json.WriteFigure("amps", input.Amps?.Value);
+        if (input.Watts is { } watts)
+            json.WriteFigure("watts", watts.Value);
+        if (input.Form.Value is { } form)
+            json.WriteString("supply", JsonWords.Of(form));
         json.WriteEndObject();
     }
 

@@ -28,23 +28,83 @@ internal sealed class NameplatePage
     private void WriteFields()
     {
         WriteField("supply", _nameplate.Form, static form => form == SupplyForm.Direct ? "direct current (d.c.)" : "alternating current (a.c.)");
-        var modes = _nameplate.Modes;
-        for (var index = 0; index < modes.Length; index++)
-            WriteMode(modes.Length == 1 ? "" : $" {index + 1}", modes[index]);
-        if (modes.Length == 0)
+        WriteModes(_nameplate.Modes);
+        foreach (var group in _nameplate.Outlets)
+            WriteOutlets(group);
+        if (_nameplate.Modes.IsEmpty && _nameplate.Outlets.IsEmpty)
             NotPrinted("output");
+        if (_nameplate.EachOutlet)
+            Row("outlets", "several, each as above", Origin.Stated);
+        if (_nameplate.Total is { } total)
+            Row("in all", total.ToString(), Origin.Stated);
 
         WriteUnclear("volts", _nameplate.AmbiguousVolts);
         WriteUnclear("amps", _nameplate.AmbiguousAmps);
         WriteUnclear("watts", _nameplate.AmbiguousWatts);
         WriteField("polarity", _nameplate.Polarity, static polarity => polarity == Polarity.CentreNegative ? "centre negative" : "centre positive");
         WriteField("plug", _nameplate.Plug, static plug => plug.Name);
+        if (_nameplate.Ground.State != FieldState.Absent)
+            WriteField("ground", _nameplate.Ground, static side => side == GroundSide.Positive ? "positive" : "negative");
+        if (_nameplate.Isolated.State != FieldState.Absent)
+            WriteField("isolated", _nameplate.Isolated, static isolated => isolated ? "yes" : "no");
+        if (_nameplate.Input is { } input)
+            WriteInput(input);
         WriteMains(_nameplate.Mains);
 
         foreach (var conflict in _nameplate.Conflicts)
             Remark("conflict", conflict);
         if (_nameplate.Unread.Length > 0)
             Remark("not read", Join(_nameplate.Unread, ", ", static unread => $"“{unread.Text}”"));
+        if (_nameplate.NotUnderstood != LabelTopics.None)
+            Remark("find out", $"{string.Join(", ", TopicWords())}: words about it stand on the label that were not understood");
+    }
+
+    private IEnumerable<string> TopicWords()
+    {
+        if (_nameplate.NotUnderstood.HasFlag(LabelTopics.Form))
+            yield return "d.c. or a.c.";
+        if (_nameplate.NotUnderstood.HasFlag(LabelTopics.Polarity))
+            yield return "polarity";
+        if (_nameplate.NotUnderstood.HasFlag(LabelTopics.Ground))
+            yield return "ground";
+        if (_nameplate.NotUnderstood.HasFlag(LabelTopics.Plug))
+            yield return "plug";
+        if (_nameplate.NotUnderstood.HasFlag(LabelTopics.Regulation))
+            yield return "regulation";
+    }
+
+    private void WriteModes(ImmutableArray<Mode> modes)
+    {
+        for (var index = 0; index < modes.Length; index++)
+            WriteMode(modes.Length == 1 ? "" : $" {index + 1}", modes[index]);
+    }
+
+    private void WriteOutlets(PrintedOutlets group)
+    {
+        var own = new List<string>(3);
+        if (group.Form.Value is { } form)
+            own.Add(form == SupplyForm.Direct ? "d.c." : "a.c.");
+        if (group.Polarity.Value is { } polarity)
+            own.Add(polarity == Polarity.CentreNegative ? "centre negative" : "centre positive");
+        if (group.Isolated.Value is { } isolated)
+            own.Add(isolated ? "isolated" : "not isolated");
+        var named = group.Ids is { } ids ? ids.Replace(",", ", ", StringComparison.Ordinal) : group.Count == 1 ? "1, not named" : $"{group.Count}, not named";
+        Row(group.Count == 1 && group.Ids is not null ? "outlet" : "outlets", string.Join(", ", [named, .. own]), Origin.Stated);
+        WriteModes(group.Modes);
+    }
+
+    private void WriteInput(LowVoltageInput input)
+    {
+        var figures = new List<string>(4);
+        if (input.Volts is { } volts)
+            figures.Add(volts.ToString());
+        if (input.Form.Value is { } form)
+            figures.Add(form == SupplyForm.Direct ? "d.c." : "a.c.");
+        if (input.Amps is { } amps)
+            figures.Add(amps.ToString());
+        if (input.Watts is { } watts)
+            figures.Add(watts.ToString());
+        Row("input", string.Join(", ", figures), Origin.Stated);
     }
 
     private void WriteMode(string number, Mode mode)

@@ -12,6 +12,9 @@ internal static class LabelPieces
         "centre negative", "tip +", "(-) center", "sleeve positive", "⊖-(•-⊕", "+-(o--", "⊖–⦿–⊕", "C-", "5.5x2.1", "5.5 × 2,5 mm", "2.1mm barrel",
         "3.5 mm jack", "max", "typ.", "AC/DC adaptor", "between 9 and 18V", "9V/0.3A", "DC9V", "9VDC500mA", "1 200 mA", "~300mA",
         "regulated", "unregulated", "not", "do not use", "never", "total", "total 3A", "peak", "up to", "(max 18V)", "min 8V", "-9V", "+9V", "+/-15V", "OD 5.5 ID 2.1", "c-neg", "(-)-C-(+)",
+        "OUTPUTS 1-3 9V 100mA", "4: 12V 200mA", "OUTPUT 5", "OUT1", "8 outputs", "6 x 9V 100mA", "x 4", "(x2)", "OUTPUT A:", "each", "per outlet", "total 18W",
+        "isolated", "not isolated", "common ground", "positive ground", "ground -", "INPUT 12V⎓3A", "IN: 5V 2A", "OUT: 9V 1A", "12-0-12 V~", "l00mA", "1BV", "300rnA",
+        "polarity?", "centre", "(-)", "USB-C", "USB-A", "LED on 5mA", "standby", "12AX7", "6V6", "HIGH VOLTAGE 300V", "1.5V AA", "10 mW RF", "CC", "d c",
         "1.000 mA", "9VDC.1A", "3 50mA", "(230V AC)", "T1A 250V", "9-V", "linear",
     ];
 

@@ -55,7 +55,7 @@ internal static class LabelTable
         9V DC IN  =>  dc [9 V]
         DC OUT  =>  dc []
         ⎓ 9V  =>  dc [9 V]
-        Output 1-4: 9V 100mA  =>  - [9 V 100 mA 0.9 W] derived watts
+        Output 1-4: 9V 100mA  =>  - [] outlets 1-4 x4 [9 V 100 mA 0.9 W] derived watts
         ９Ｖ DC 300mA  =>  dc [9 V 300 mA 2.7 W] derived watts
         9 V = 300mA  =>  dc [9 V 300 mA 2.7 W] derived watts
         9V===1A  =>  dc [9 V 1 A 9 W] derived watts
@@ -139,8 +139,8 @@ internal static class LabelTable
         9V DC ~300mA  =>  dc [9 V 300 mA 2.7 W] derived watts
         For indoor use only 9V IP20 LPS 4012345678901 2019-05-12  =>  - [9 V] «For indoor use only» «IP20 LPS 4012345678901 2019-05-12»
         500mA 9V, 400mA 12V  =>  - [9 V 500 mA 4.5 W; 12 V 400 mA 4.8 W] derived watts
-        OUTPUT 1: 9V⎓500mA OUTPUT 2: 12V⎓400mA  =>  dc [9 V 500 mA 4.5 W; 12 V 400 mA 4.8 W] derived watts
-        Made in Freedonia 9V DC IN 300mA USB-C  =>  dc [9 V 300 mA 2.7 W] derived watts «Made in Freedonia» «USB-C»
+        OUTPUT 1: 9V⎓500mA OUTPUT 2: 12V⎓400mA  =>  dc [] outlets 1 x1 [9 V 500 mA 4.5 W] outlets 2 x1 [12 V 400 mA 4.8 W] derived watts
+        Made in Freedonia 9V DC IN 300mA USB-C  =>  dc [9 V 300 mA 2.7 W] derived watts ask Plug «Made in Freedonia» «USB-C»
         MADE IN FREEDONIA 9V 1A  =>  - [9 V 1 A 9 W] derived watts «MADE IN FREEDONIA»
         输入: 100-240V~50/60Hz 0.5A 输出: 9V⎓1A  =>  dc [9 V 1 A 9 W] mains(100 V to 240 V 50 Hz to 60 Hz 500 mA) derived watts
         INPUT 50/60Hz 0.6A OUTPUT 12V⎓2A  =>  dc [12 V 2 A 24 W] mains(50 Hz to 60 Hz 600 mA) derived watts
@@ -211,21 +211,21 @@ internal static class LabelTable
         9 volt battery  =>  - [9 V] «battery»
         12 V 0.5 amps  =>  - [12 V 500 mA 6 W] derived watts
         12V, 500 milliamperes  =>  - [12 V 500 mA 6 W] derived watts
-        5V USB 500mA  =>  - [5 V 500 mA 2.5 W] derived watts «USB»
-        5V 1A micro-USB  =>  - [5 V 1 A 5 W] derived watts «micro-USB»
+        5V USB 500mA  =>  - [5 V 500 mA 2.5 W] derived watts ask Plug «USB»
+        5V 1A micro-USB  =>  - [5 V 1 A 5 W] derived watts ask Plug «micro-USB»
         18V⎓0.5A 9W  =>  dc [18 V 500 mA 9 W]
         24V 2A 48W  =>  - [24 V 2 A 48 W]
         +9V DC 100mA  =>  dc [9 V 100 mA 0.9 W] derived watts
         9V DC+  =>  dc [9 V]
         ±15V 200mA  =>  - [200 mA] «±15V»
         -9V  =>  - [9 V] «-»
-        12V 2x500mA  =>  - [12 V 500 mA 6 W] derived watts «2x»
-        4 x 9V 100mA  =>  - [9 V 100 mA 0.9 W] derived watts «4 x»
-        4x100mA 9V  =>  - [9 V 100 mA 0.9 W] derived watts «4x»
-        8 × 9 V DC 500 mA isolated  =>  dc [9 V 500 mA 4.5 W] derived watts «8 ×» «isolated»
-        8 outputs 9V 100mA  =>  - [9 V 100 mA 0.9 W] derived watts «8»
-        OUT1: 9V 500mA OUT2: 12V 300mA  =>  - [9 V 500 mA 4.5 W; 12 V 300 mA 3.6 W] derived watts
-        Outputs 1-6: 9 V 100 mA, Output 7: 12 V 300 mA  =>  - [9 V 100 mA 0.9 W; 12 V 300 mA 3.6 W] derived watts
+        12V 2x500mA  =>  - [] outlets x2 [12 V 500 mA 6 W] derived watts
+        4 x 9V 100mA  =>  - [] outlets x4 [9 V 100 mA 0.9 W] derived watts
+        4x100mA 9V  =>  - [] outlets x4 [9 V 100 mA 0.9 W] derived watts
+        8 × 9 V DC 500 mA isolated  =>  dc [] outlets x8 [9 V 500 mA 4.5 W] isolated yes derived watts
+        8 outputs 9V 100mA  =>  - [] outlets x8 [9 V 100 mA 0.9 W] derived watts
+        OUT1: 9V 500mA OUT2: 12V 300mA  =>  - [] outlets 1 x1 [9 V 500 mA 4.5 W] outlets 2 x1 [12 V 300 mA 3.6 W] derived watts
+        Outputs 1-6: 9 V 100 mA, Output 7: 12 V 300 mA  =>  - [] outlets 1-6 x6 [9 V 100 mA 0.9 W] outlets 7 x1 [12 V 300 mA 3.6 W] derived watts
         Total 1.5A  =>  - [1.5 A] «Total»
         9V DC Jack centre +  =>  dc [9 V] polarity centre-positive «Jack»
         DC jack 5.5x2.5 centre +  =>  dc [] polarity centre-positive plug 5.5x2.5
@@ -239,15 +239,15 @@ internal static class LabelTable
         inner pin (-) / outer (+)  =>  - [] polarity centre-negative
         Tip: - Sleeve: +  =>  - [] polarity centre-negative
         Tip +, ring -  =>  - [] polarity centre-positive
-        ring tip  =>  - [] «ring tip»
+        ring tip  =>  - [] ask Polarity «ring tip»
         CENTER(-)  =>  - [] polarity centre-negative
         (-)CENTER  =>  - [] polarity centre-negative
         center pin = negative  =>  - [] polarity centre-negative
         Center Pin: Negative  =>  - [] polarity centre-negative
         center is negative  =>  - [] polarity centre-negative
         polarity: center (-)  =>  - [] polarity centre-negative
-        negative ground 9V  =>  - [9 V] «negative ground»
-        positive ground 9V centre positive  =>  - [9 V] polarity centre-positive «positive ground»
+        negative ground 9V  =>  - [9 V] ground negative
+        positive ground 9V centre positive  =>  - [9 V] polarity centre-positive ground positive
         DC 9V ⊖ centre  =>  dc [9 V] polarity centre-negative
         9V centre +ve  =>  - [9 V] polarity centre-positive
         CTR NEG  =>  - [] polarity centre-negative
@@ -374,8 +374,8 @@ internal static class LabelTable
         9V/300mA/5.5x2.1/C-  =>  - [9 V 300 mA 2.7 W] polarity centre-negative plug 5.5x2.1 derived watts
         9V 300mA centre negative 5.5/2.1  =>  - [9 V 300 mA 2.7 W] polarity centre-negative plug 5.5x2.1 derived watts
         5.5-2.1mm 9V  =>  - [9 V] plug 5.5x2.1
-        3.5mm  =>  - [] «3.5mm»
-        2.1mm  =>  - [] «2.1mm»
+        3.5mm  =>  - [] ask Plug «3.5mm»
+        2.1mm  =>  - [] ask Plug «2.1mm»
         2.5mm jack  =>  - [] plug 5.5x2.5|2.5 mm jack
         2.5 mm DC plug  =>  dc [] plug 5.5x2.5 «plug»
         3.5mm mono plug tip positive  =>  - [] polarity centre-positive plug 3.5 mm jack
@@ -401,7 +401,7 @@ internal static class LabelTable
         9V.300mA  =>  - [9 V] amps 300 µA|300 mA
         9V DC.300mA  =>  dc [9 V] amps 300 µA|300 mA
         DC9V.300mA  =>  dc [9 V] amps 300 µA|300 mA
-        USB-C PD 5V/3A 9V/2A 12V/1.5A  =>  - [5 V 3 A 15 W; 9 V 2 A 18 W; 12 V 1.5 A 18 W] derived watts «USB-C PD»
+        USB-C PD 5V/3A 9V/2A 12V/1.5A  =>  - [5 V 3 A 15 W; 9 V 2 A 18 W; 12 V 1.5 A 18 W] derived watts ask Plug «USB-C PD»
         5V=3A/9V=2A/12V=1.5A  =>  dc [5 V 3 A 15 W; 9 V 2 A 18 W; 12 V 1.5 A 18 W] derived watts
         5.0V⎓3.0A or 9.0V⎓3.0A or 12.0V⎓2.25A  =>  dc [5 V 3 A 15 W; 9 V 3 A 27 W; 12 V 2.25 A 27 W] derived watts
         5V3A 9V2A  =>  - [5 V 3 A 15 W; 9 V 2 A 18 W] derived watts
@@ -416,9 +416,9 @@ internal static class LabelTable
         9-12V AC/DC 1A  =>  dc|ac [9 V to 12 V 1 A]
         9 V a.c. only 1.2 A  =>  ac [9 V 1.2 A 10.8 W] derived watts
         AC 12V 60Hz 1000mA  =>  ac [12 V 1 A 12 W 60 Hz] derived watts
-        IN: 9V DC 300mA OUT: 5V DC 1A  =>  dc [9 V 300 mA 2.7 W; 5 V 1 A 5 W] derived watts
+        IN: 9V DC 300mA OUT: 5V DC 1A  =>  dc [5 V 1 A 5 W] input(9 V 300 mA dc) derived watts
         DC INPUT 9V/500mA  =>  dc [9 V 500 mA 4.5 W] derived watts
-        DC OUT 9V 100mA x 4  =>  dc [9 V 100 mA 0.9 W] derived watts «x 4»
+        DC OUT 9V 100mA x 4  =>  dc [] outlets x4 [9 V 100 mA 0.9 W] derived watts
         CURRENT DRAW: 75mA MAX  =>  - [75 mA]
         POWER: 9V DC CENTER NEGATIVE 75mA  =>  dc [9 V 75 mA 0.675 W] polarity centre-negative derived watts
         9V\nDC\n300mA  =>  dc [9 V 300 mA 2.7 W] derived watts
@@ -458,14 +458,14 @@ internal static class LabelTable
         9V 2.7W 300mA  =>  - [9 V 300 mA 2.7 W]
         9V 27W 300mA  =>  - [9 V 300 mA 27 W] conflict(27 W is printed, but 9 V × 300 mA = 2.7 W)
         9-18V 300mA 2W  =>  - [9 V to 18 V 300 mA 2 W] conflict(2 W is printed, but 300 mA at 9 V to 18 V is 2.7 W to 5.4 W)
-        9V 2.1mm  =>  - [9 V] «2.1mm»
+        9V 2.1mm  =>  - [9 V] ask Plug «2.1mm»
         9V 12mm  =>  - [9 V] «12mm»
         5.5x2.1 and 5.5x2.5  =>  - [] plug 5.5x2.1|5.5x2.5
         centre negative or centre positive  =>  - [] polarity centre-negative|centre-positive
-        reversible polarity  =>  - [] «reversible»
+        reversible polarity  =>  - [] ask Polarity «reversible»
         9V CENTRE-NEGATIVE  =>  - [9 V] polarity centre-negative
         9V,centre negative,300mA  =>  - [9 V 300 mA 2.7 W] polarity centre-negative derived watts
-        9V(-)  =>  - [9 V] «(-)»
+        9V(-)  =>  - [9 V] ask Polarity «(-)»
         (+) centre 9V  =>  - [9 V] polarity centre-positive
         ⊖ tip  =>  - [] polarity centre-negative
         tip ⊕  =>  - [] polarity centre-positive
@@ -477,7 +477,7 @@ internal static class LabelTable
         9–18 V DC 15 mA @ 9 V / 22 mA @ 18 V  =>  dc [9 V to 18 V; 9 V 15 mA 0.135 W; 18 V 22 mA 0.396 W] derived watts
         9V DC, 4mA / 18V DC, 6mA  =>  dc [9 V 4 mA 0.036 W; 18 V 6 mA 0.108 W] derived watts
         100-240 Vac 50-60 Hz 1.5 A max  =>  - [] mains(100 V to 240 V 50 Hz to 60 Hz 1.5 A)
-        ISOLATED OUTPUTS: 8 x 9V 100mA, 2 x 12V 250mA  =>  - [9 V 100 mA 0.9 W; 12 V 250 mA 3 W] derived watts «ISOLATED» «8 x» «2 x»
+        ISOLATED OUTPUTS: 8 x 9V 100mA, 2 x 12V 250mA  =>  - [] outlets x8 [9 V 100 mA 0.9 W] outlets x2 [12 V 250 mA 3 W] isolated yes derived watts
         9V DC 0.25 A TIP NEG. LISTED ITE POWER SUPPLY 4X72  =>  dc [9 V 250 mA 2.25 W] polarity centre-negative derived watts «LISTED ITE POWER SUPPLY 4X72»
         FUSE: T500mA 250V  =>  - [] «FUSE: T500mA 250V»
         """;

@@ -1,4 +1,5 @@
 using CsCheck;
+using Loadmark.Core.Gear;
 using Loadmark.Core.Nameplates;
 
 namespace Loadmark.Core.Tests.Nameplates;
@@ -6,7 +7,7 @@ namespace Loadmark.Core.Tests.Nameplates;
 public sealed class NameplatePropertyTests
 {
     [Fact]
-    public void Every_character_is_understood_or_unread_or_punctuation() =>
+    public void Every_character_lies_in_exactly_one_piece_or_is_unread() =>
         LabelPieces.AnyText.Sample(Coverage.Check, iter: 20_000);
 
     [Fact]
@@ -17,7 +18,11 @@ public sealed class NameplatePropertyTests
                 var first = NameplateReader.Read(label);
 
                 // A figure that can be taken in two ways cannot be written in one; what depends on it differs.
-                if (first.AmbiguousAmps.State == FieldState.Ambiguous || first.AmbiguousWatts.State == FieldState.Ambiguous)
+                if (first.AmbiguousAmps.State == FieldState.Ambiguous || first.AmbiguousWatts.State == FieldState.Ambiguous || first.AmbiguousVolts.State == FieldState.Ambiguous)
+                    return;
+
+                // Nor can figures of outlets without their voltage, nor an input beside an output that was not read.
+                if (first.Outlets.Any(group => group.Modes.Any(mode => mode.VoltsPlace is null)) || (first.Input is not null && first.Outlets.IsEmpty && !first.Modes.Any(mode => mode.VoltsPlace is not null)))
                     return;
                 var text = NameplateWriter.Write(first);
                 var second = NameplateReader.Read(text);
@@ -44,7 +49,17 @@ public sealed class NameplatePropertyTests
         && first.Regulated.State == second.Regulated.State && first.Regulated.Value == second.Regulated.Value
         && (first.Mains is { } mains ? mains with { Place = default } : null) == (second.Mains is { } other ? other with { Place = default } : null)
         && first.Modes.Select(WithoutPlaces).SequenceEqual(second.Modes.Select(WithoutPlaces))
+        && first.Outlets.Select(WithoutPlaces).SequenceEqual(second.Outlets.Select(WithoutPlaces)) && first.EachOutlet == second.EachOutlet
+        && first.Total == second.Total && WithoutPlaces(first.Input) == WithoutPlaces(second.Input)
+        && first.Ground.State == second.Ground.State && first.Ground.Value == second.Ground.Value
+        && first.Isolated.State == second.Isolated.State && first.Isolated.Value == second.Isolated.Value
+        && first.NotUnderstood == second.NotUnderstood
         && first.Derived.SequenceEqual(second.Derived);
+
+    private static string WithoutPlaces(PrintedOutlets group) => ReadingText.Of(group);
+
+    private static LowVoltageInput? WithoutPlaces(LowVoltageInput? input) =>
+        input is null ? null : input with { Place = default, Form = input.Form.Value is { } form ? Field<SupplyForm>.Read(form, default) : default };
 
     private static Mode WithoutPlaces(Mode mode) => mode with { VoltsPlace = null, AmpsPlace = null, WattsPlace = null };
 }

@@ -26,8 +26,11 @@ internal sealed class FigureGroup
     /// <inheritdoc cref="AmpsFirst"/>
     public bool WattsFirst { get; init; }
 
-    /// <summary>The group stands under "input".</summary>
-    public bool AtInput { get; init; }
+    /// <summary>The word it stands under: input, output or mains; a new line when none does.</summary>
+    public char Side { get; set; } = Sign.NewLine;
+
+    /// <summary>Index of the outlets it is of; <see cref="FigureReading.NoOutlet"/> when the label tells none apart.</summary>
+    public int Outlet { get; set; } = FigureReading.NoOutlet;
 
     /// <summary>From its first figure to its last.</summary>
     public Place Place

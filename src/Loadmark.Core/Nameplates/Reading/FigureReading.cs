@@ -1,9 +1,7 @@
-using System.Collections.Immutable;
-
 namespace Loadmark.Core.Nameplates.Reading;
 
 /// <summary>Gathers the figures of a label into modes and the mains input, in the order printed.</summary>
-internal sealed class FigureReading
+internal sealed partial class FigureReading
 {
     /// <summary>
     /// From this voltage up a figure is mains: the lowest nominal mains voltage is 100 V (IEC 60038, table 1), and no
@@ -26,20 +24,10 @@ internal sealed class FigureReading
     private char _beforeLimit;
     private List<Place>? _rejected;
 
+    private bool _outputUnread;
+
     /// <summary>The modes in the making.</summary>
     public IReadOnlyList<FigureGroup> Groups => _groups;
-
-    /// <summary>The mains input in the making; null when none is printed.</summary>
-    public FigureGroup? Mains { get; private set; }
-
-    /// <summary>The voltages of the mains input, when several are printed; empty otherwise.</summary>
-    public ImmutableArray<QuantityRange<Volt>> MainsChoices { get; private set; } = [];
-
-    /// <summary>Whether the next figure belongs to the mains input, as far as can be told.</summary>
-    public bool AtMains => _atMains || (_side is Sign.Input or Sign.Mains && _open < 0 && Mains != null);
-
-    /// <summary>Whether the words so far are about the input and a mains input is known.</summary>
-    public bool IsMainsSide => _side is Sign.Input or Sign.Mains && Mains != null;
 
     /// <summary>Whether a mode is open.</summary>
     public bool AtMode => _open >= 0;
@@ -53,16 +41,22 @@ internal sealed class FigureReading
     /// <summary>Figures that found no place in the reading.</summary>
     public IReadOnlyList<Place> Rejected => _rejected ?? (IReadOnlyList<Place>)[];
 
-    /// <summary>Where the label prints a frequency for a mode; null when it does not.</summary>
-    public Place? HertzOfMode { get; private set; }
-
     /// <summary>A word for input, output or mains was read.</summary>
     public void StartSide(char side)
     {
         // "9 V DC IN 300 mA": the current still belongs to the voltage.
-        var goesOn = side != Sign.Mains && _side == Sign.NewLine && _open >= 0 && _groups[_open] is { Volts: not null, Amps: null, AmpsDisputed: false };
+        var goesOn = side != Sign.Mains && _side == Sign.NewLine && _open >= 0 && _groups[_open] is { Side: Sign.NewLine, Volts: not null, Amps: null, AmpsDisputed: false };
+
+        // "8 x 9 V d.c. outputs 100 mA": so it does within the outlets.
+        if (side == Sign.Output && Outlet >= 0 && _open >= 0 && _groups[_open] is { Volts: not null, Amps: null } group && group.Outlet == Outlet)
+            return;
+        _listEnded |= !goesOn;
         _side = side;
         _atMains = false;
+
+        // "8 OUTPUTS": the word goes with the number before it; any other begins something new.
+        if (Outlet >= 0 && (side != Sign.Output || _groups.Exists(one => one.Outlet == Outlet)))
+            Outlet = NoOutlet;
         if (!goesOn)
             _open = -1;
     }
@@ -103,6 +97,8 @@ internal sealed class FigureReading
                 Amps = waiting?.Amps,
                 AmpsQualified = waiting?.AmpsQualified ?? false,
                 AmpsFirst = waiting?.AmpsFirst ?? false,
+                Side = _side,
+                Outlet = waiting?.Outlet ?? Outlet,
                 WattsFirst = waiting?.WattsFirst ?? false,
                 Watts = waiting?.Watts,
             });
@@ -166,7 +162,7 @@ internal sealed class FigureReading
         if (_open < 0 || _open != _groups.Count - 1 || _groups[_open] is not { Volts: not null, Amps: { } amps, AmpsQualified: false } group)
             return;
         group.Amps = null;
-        OpenGroup(new FigureGroup { Amps = amps, AmpsFirst = true, AtInput = group.AtInput });
+        OpenGroup(new FigureGroup { Amps = amps, AmpsFirst = true, Side = group.Side, Outlet = group.Outlet });
     }
 
     /// <summary>A current was read, or several.</summary>
@@ -187,7 +183,7 @@ internal sealed class FigureReading
         if (_open >= 0 && _groups[_open] is { AmpsFirst: true } first && (first.Amps != null || first.AmpsDisputed) && !qualified && !first.AmpsQualified)
             _open = -1;
         if (_open < 0)
-            OpenGroup(new FigureGroup { AmpsFirst = true, AtInput = _side == Sign.Input });
+            OpenGroup(new FigureGroup { AmpsFirst = true, Side = _side, Outlet = Outlet });
 
         var pairs = amps.Length > 1 && amps.Length == _groups.Count - _open;
         for (var i = _open; i < _groups.Count; i++)
@@ -215,83 +211,13 @@ internal sealed class FigureReading
         if (_open >= 0 && _groups[_open] is { WattsFirst: true, Watts: not null })
             _open = -1;
         if (_open < 0)
-            OpenGroup(new FigureGroup { WattsFirst = true, AtInput = _side == Sign.Input });
+            OpenGroup(new FigureGroup { WattsFirst = true, Side = _side, Outlet = Outlet });
 
         for (var i = _open; i < _groups.Count; i++)
         {
             foreach (var figure in watts)
                 AddWatts(_groups[i], figure);
         }
-    }
-
-    /// <summary>A frequency was read, or two.</summary>
-    public void AddHertz(PrintedFigure hertz)
-    {
-        // Supplies run at 50, 60 or (aboard) 400 Hz; other frequencies are of a signal or a converter.
-        if (hertz.Low < 40m || (hertz.High > 70m && hertz.Low < 360m) || hertz.High > 440m)
-        {
-            Reject(hertz.Place);
-        }
-        else if (_open >= 0 && !_atMains)
-        {
-            if (_groups[_open].Volts == null)
-            {
-                _waitingHertz = hertz;
-                return;
-            }
-
-            HertzOfMode ??= hertz.Place;
-            for (var i = _open; i < _groups.Count; i++)
-                _groups[i].Hertz ??= hertz;
-        }
-        else if (TakesMains() || _side == Sign.Input)
-        {
-            Mains ??= new FigureGroup();
-            Mains.Hertz = Mains.Hertz is { } before ? Join(before, hertz) : hertz;
-            _atMains = true;
-        }
-        else if (_waitingHertz == null)
-        {
-            _waitingHertz = hertz;
-        }
-        else
-        {
-            Reject(hertz.Place);
-        }
-    }
-
-    /// <summary>Settles what only the whole label can tell.</summary>
-    public void Finish()
-    {
-        if (_waitingHertz is { } hertz)
-        {
-            if (Mains is { Hertz: null })
-                Mains.Hertz = hertz;
-            else
-                Reject(hertz.Place);
-        }
-
-        // "INPUT 0.6 A OUTPUT 12 V 2 A": an input without a voltage beside an output is the mains input.
-        for (var i = _groups.Count - 1; i >= 0; i--)
-        {
-            if (_groups[i] is { AtInput: true, Volts: null, AmpsDisputed: false, WattsDisputed: false } group && (Mains != null || _groups.Count > 1))
-            {
-                Absorb(group);
-                _groups.RemoveAt(i);
-            }
-        }
-
-        DropRepeated();
-
-        // One power among several modes that all have their current is the supply's total, not a mode's.
-        if (_groups.Count > 1 && OnlyPower() is { } total && _groups.TrueForAll(group => group.Amps != null || group.AmpsDisputed))
-        {
-            foreach (var group in _groups)
-                group.Watts = null;
-            Reject(total);
-        }
-
-        _groups.RemoveAll(group => group.IsEmpty);
     }
 
     /// <summary>Index of the first of the voltages just read, when nothing but their list has been; −1 otherwise.</summary>
@@ -319,41 +245,7 @@ internal sealed class FigureReading
         return false;
     }
 
-    /// <summary>"9 V battery or 9 V d.c. 45 mA": a bare voltage that is printed again with its current is no mode of its own.</summary>
-    private void DropRepeated()
-    {
-        for (var i = Math.Min(_groups.Count, MostCompared) - 1; i >= 0; i--)
-        {
-            if (_groups[i] is not { Volts: { } volts, Amps: null, AmpsDisputed: false, Watts: null, WattsDisputed: false, Hertz: null })
-                continue;
-            for (var j = 0; j < _groups.Count && j < MostCompared; j++)
-            {
-                if (j != i && _groups[j].Volts is { } other && other.Low == volts.Low && other.High == volts.High)
-                {
-                    _groups.RemoveAt(i);
-                    break;
-                }
-            }
-        }
-    }
-
     private void Reject(Place place) => (_rejected ??= []).Add(place);
-
-    /// <summary>Where the one power stands that the modes have; null when there is none or more than one.</summary>
-    private Place? OnlyPower()
-    {
-        Place? only = null;
-        foreach (var group in _groups)
-        {
-            if (group.Watts is not { } watts)
-                continue;
-            if (only is { } place && place != watts.Place)
-                return null;
-            only = watts.Place;
-        }
-
-        return only;
-    }
 
     private static PrintedFigure Join(PrintedFigure left, PrintedFigure right) =>
         new(Math.Min(left.Low, right.Low), Math.Max(left.High, right.High), left.Place.Union(right.Place));
@@ -366,50 +258,15 @@ internal sealed class FigureReading
         _groups.Add(group);
     }
 
-    private void AddMainsVolts(ReadOnlySpan<PrintedFigure> volts)
-    {
-        Mains ??= new FigureGroup();
-        var first = Mains.Volts == null;
-        foreach (var figure in volts)
-            Mains.Volts = Mains.Volts is { } before ? Join(before, figure) : figure;
-
-        // Several voltages in one breath are for a selector; a voltage printed again elsewhere is not.
-        MainsChoices = first && volts.Length > 1 ? Choices(volts) : [];
-        if (_waitingHertz is { } hertz && Mains.Hertz == null)
-        {
-            Mains.Hertz = hertz;
-            _waitingHertz = null;
-        }
-
-        // "0.6 A 100-240 V": the figures before it are the input's as well.
-        if (_open >= 0 && _groups[_open].Volts == null && !_groups[_open].AmpsDisputed)
-        {
-            Absorb(_groups[_open]);
-            _groups.RemoveAt(_open);
-        }
-
-        _open = -1;
-        _atMains = true;
-    }
-
-    private static ImmutableArray<QuantityRange<Volt>> Choices(ReadOnlySpan<PrintedFigure> volts)
-    {
-        var choices = ImmutableArray.CreateBuilder<QuantityRange<Volt>>(volts.Length);
-        foreach (var figure in volts)
-            choices.Add(figure.As<Volt>());
-        return choices.MoveToImmutable();
-    }
-
-    private void Absorb(FigureGroup group)
-    {
-        Mains ??= new FigureGroup();
-        Mains.Amps ??= group.Amps;
-        Mains.Watts ??= group.Watts;
-    }
-
     private void AddAmps(FigureGroup group, PrintedFigure amps, bool qualified)
     {
-        if (group.Amps is not { } before)
+        if (group.Amps is { } one && one.Doubtful != amps.Doubtful)
+        {
+            // The plainer figure of the two.
+            Reject(one.Doubtful ? one.Place : amps.Place);
+            group.Amps = one.Doubtful ? amps : one;
+        }
+        else if (group.Amps is not { } before)
         {
             if (group.AmpsDisputed)
                 DisputedAmps = Dispute(DisputedAmps, null, amps);
@@ -445,22 +302,5 @@ internal sealed class FigureReading
             group.WattsDisputed = true;
             DisputedWatts = Dispute(DisputedWatts, before, watts);
         }
-    }
-
-    private static Field<Quantity<TUnit>> Dispute<TUnit>(Field<Quantity<TUnit>> field, PrintedFigure? before, PrintedFigure next)
-        where TUnit : struct, IUnit
-    {
-        var candidates = new SortedSet<Quantity<TUnit>>(field.Candidates);
-        var place = field.State == FieldState.Absent ? next.Place : field.Place.Union(next.Place);
-        if (before is { } printed)
-        {
-            candidates.Add(new(printed.High));
-            place = place.Union(printed.Place);
-        }
-
-        candidates.Add(new(next.High));
-        if (candidates.Count == 1)
-            candidates.Add(new(next.Low));
-        return Field<Quantity<TUnit>>.Ambiguous([.. candidates], place);
     }
 }

@@ -32,6 +32,15 @@ internal static class FigureText
             var figure = ReadOne(tokens, ref i);
             for (var j = start; j < i; j++)
                 tokens[j].Understood = true;
+            if (tokens[start].Tapped)
+            {
+                // Between the tap and either end, or from end to end. A second such figure stays unread.
+                if (odd.State != FieldState.Ambiguous && figure.High > 0m && figure.High * 2m <= TUnit.Largest)
+                    odd = Field<Quantity<TUnit>>.Ambiguous([new(figure.High), new(figure.High * 2m)], figure.Place);
+                else
+                    Forget(tokens[start..i]);
+                continue;
+            }
 
             if (figure.High <= 0m || figure.High > TUnit.Largest)
             {
@@ -41,8 +50,7 @@ internal static class FigureText
                     continue;
                 }
 
-                for (var j = start; j < i; j++)
-                    tokens[j].Understood = false;
+                Forget(tokens[start..i]);
                 if (odd.State == FieldState.Absent)
                     odd = Field<Quantity<TUnit>>.Unreadable(figure.Place);
             }
@@ -55,8 +63,7 @@ internal static class FigureText
                     continue;
                 }
 
-                for (var j = start; j < i; j++)
-                    tokens[j].Understood = false;
+                Forget(tokens[start..i]);
             }
             else
             {
@@ -65,6 +72,12 @@ internal static class FigureText
         }
 
         return count;
+    }
+
+    private static void Forget(Span<Token> tokens)
+    {
+        foreach (ref var token in tokens)
+            token.Understood = false;
     }
 
     /// <summary>A number, or two with a range between them, with the unit that goes with each.</summary>
@@ -81,13 +94,13 @@ internal static class FigureText
         if (i + 2 < tokens.Length && tokens[i].Sign is Sign.Direct or Sign.Alternating && tokens[i + 1].Sign is Sign.Dash or Sign.Dots or Sign.Tilde or Sign.To)
             i++;
         if (i + 1 >= tokens.Length || tokens[i + 1].Sign != Sign.Number || tokens[i].Sign is not (Sign.Dash or Sign.Dots or Sign.Tilde or Sign.To or Sign.And))
-            return new PrintedFigure(low, low, Between(first, tokens[i - 1])) { Other = other == 0m ? null : other };
+            return new PrintedFigure(low, low, Between(first, tokens[i - 1])) { Other = other == 0m ? null : other, Doubtful = first.Doubtful };
 
         i++;
         var high = tokens[i].Value * UnitAfter(tokens, i);
 
-        // "1,000-2,000 mA": two readings of either end make no range.
-        if (first.Other != 0m || tokens[i].Other != 0m)
+        // "1,000-2,000 mA": two readings of either end make no range. Nor do figures with a gap in them.
+        if (first.Other != 0m || tokens[i].Other != 0m || first.Broken || tokens[i].Broken || first.Doubtful || tokens[i].Doubtful)
             high = low = 0m;
         i++;
         if (i < tokens.Length && Sign.IsUnit(tokens[i].Sign))

@@ -24,6 +24,10 @@ internal ref partial struct LabelLexer
                 return AddOne(Sign.Positive, i);
             case '\u2296':
                 return AddOne(Sign.Negative, i);
+            case '-' when At(i + 1) == '|' && At(i + 2) == '-' && IsFigureEnd(Previous):
+                // A cell drawn as strokes: direct current, whichever stroke is the plus.
+                Add(Sign.Direct, i, i + 3);
+                return i + 3;
             case '-' or '=' or '_':
                 return LexLines(i);
             case Folding.DirectMark:
@@ -52,7 +56,7 @@ internal ref partial struct LabelLexer
                 return AddOne(Sign.Close, i);
             case '@':
                 return AddOne(Sign.At, i);
-            case '*' when Previous is Sign.Number or Sign.Millimetre && NextVisible(i + 1) is >= '0' and <= '9':
+            case '*' when (Previous is Sign.Number or Sign.Open or Sign.Comma or Sign.Close || IsFigureEnd(Previous)) && NextVisible(i + 1) is >= '0' and <= '9':
                 return AddOne(Sign.Times, i);
             case '"' when Previous == Sign.Number && !_spaced:
                 return AddOne(Sign.Inch, i);
@@ -66,6 +70,8 @@ internal ref partial struct LabelLexer
                 return AddOne(char.IsAscii(character) || char.IsPunctuation(character) ? Sign.Point : Sign.Word, i);
         }
     }
+
+    private static bool IsFigureEnd(char sign) => Sign.IsUnit(sign) || sign is Sign.Direct or Sign.Alternating or Sign.Equal;
 
     private int AddOne(char sign, int i)
     {
@@ -110,6 +116,13 @@ internal ref partial struct LabelLexer
         if (strokes >= 3)
         {
             Add(Sign.Direct, start, end);
+            return end;
+        }
+
+        // "9V --- 100mA": the dashed line alone stands for direct current, after a voltage.
+        if (strokes == 1 && end - start >= 3 && _text[start] == '-' && Previous is Sign.Volt)
+        {
+            Add(Sign.Direct, start, end, value: -1m);
             return end;
         }
 

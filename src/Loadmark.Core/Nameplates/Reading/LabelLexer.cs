@@ -86,6 +86,9 @@ internal ref partial struct LabelLexer
     /// </summary>
     private int LexRun(int start)
     {
+        if (LexNought(start) is var past and > 0)
+            return past;
+
         var first = _count;
         var spaced = _spaced;
         var known = Previous != Sign.Word || At(_tokens[_count - 1].Start) != '±';
@@ -115,15 +118,68 @@ internal ref partial struct LabelLexer
         }
 
         // "9V3" is a part of a name, or 9.3 V written as on a resistor: not to be guessed.
-        if (hasUnit && Previous == Sign.Number)
+        if (hasUnit && Previous == Sign.Number && !EndsInSize(first))
             known = false;
         if (known || !hasDigits)
             return i;
 
         _count = first;
         _spaced = spaced;
+        if (LexLookAlike(start, i) is var alike and > 0)
+            return alike;
         Add(Sign.Identifier, start, i);
         return i;
+    }
+
+    /// <summary>"…100mA5.5x2.1": the size of a plug hangs on the figures.</summary>
+    private readonly bool EndsInSize(int first) =>
+        _count >= first + 4 && _tokens[_count - 2].Sign == Sign.Times && _tokens[_count - 3] is { Sign: Sign.Number, Value.Scale: 1 } && Sign.IsUnit(_tokens[_count - 4].Sign);
+
+    /// <summary>"O.3A": a nought, most likely.</summary>
+    /// <returns>Where the figure ends; 0 when there is none.</returns>
+    private int LexNought(int start)
+    {
+        if (_text[start] is not ('O' or 'o') || At(start + 1) != '.' || !IsDigit(start + 2) || IsWordPart(start - 1) || !DecimalText.TryRead(_text[(start + 1)..], out var value, out var length, out _))
+            return 0;
+        var number = start + 1 + length;
+        var end = number;
+        while (IsLetter(end))
+            end++;
+        return LexDoubtful(start, number, end, value, unitLength: 0);
+    }
+
+    /// <summary>A figure in which letters stand for digits.</summary>
+    /// <returns>Where it ends; 0 when there is none.</returns>
+    private int LexLookAlike(int start, int end)
+    {
+        var length = LookAlikes.NumberIn(_text[start..end], out var value, out var unitLength);
+        return length == 0 ? 0 : LexDoubtful(start, start + length, end, value, unitLength);
+    }
+
+    private int LexDoubtful(int start, int number, int end, decimal value, int unitLength)
+    {
+        var (count, spaced) = (_count, _spaced);
+        Add(Sign.Number, start, number, value);
+        if (unitLength > 0 && number + unitLength == end)
+            Add(Sign.Ampere, number, end, 1e-3m);
+        else if (number == end || !LexUnit(number, end))
+            Forget(count, spaced);
+        if (_count == count)
+            return 0;
+        if (LookAlikes.IsLikely(value * _tokens[count + 1].Value, _tokens[count + 1].Sign))
+        {
+            _tokens[count].Doubtful = true;
+            return end;
+        }
+
+        Forget(count, spaced);
+        return 0;
+    }
+
+    private void Forget(int count, bool spaced)
+    {
+        _count = count;
+        _spaced = spaced;
     }
 
     private readonly bool IsLatin(int i) => _text[i] < 0x2E80;
@@ -138,7 +194,7 @@ internal ref partial struct LabelLexer
             end++;
         if (end == i + 1 && IsDottedForm(i))
             return DottedFormEnd(i);
-        return end;
+        return end == i + 1 && IsInTwo(i) ? i + 3 : end;
     }
 
     private readonly bool IsDottedForm(int i) =>
@@ -181,8 +237,8 @@ internal ref partial struct LabelLexer
         var sign = beforeDigit && !inRunAfterNumber ? SideOf(word) : LabelWords.SignOf(word);
         if (inRunAfterNumber || beforeDigit)
         {
-            if (sign is Sign.Direct or Sign.Alternating or Sign.Qualifier or Sign.Input or Sign.Output or Sign.Mains or Sign.Quiet
-                || (sign is Sign.Times or Sign.To or Sign.Or && inRunAfterNumber))
+            if (sign is Sign.Direct or Sign.Alternating or Sign.Qualifier or Sign.Input or Sign.Output or Sign.Mains or Sign.Quiet or Sign.Each or Sign.Total
+                || (sign is Sign.Times or Sign.To or Sign.Or && inRunAfterNumber) || (sign is Sign.Times && IsTrailingTimes(start, end)))
             {
                 Add(sign, start, end);
                 return true;
@@ -198,12 +254,36 @@ internal ref partial struct LabelLexer
         return true;
     }
 
+    /// <summary>"9V 100mA x4": an x after a figure, and up to two digits.</summary>
+    private readonly bool IsTrailingTimes(int start, int end)
+    {
+        var digits = end;
+        while (IsDigit(digits) && digits < end + 3)
+            digits++;
+        return end == start + 1 && digits - end is 1 or 2 && !IsWordPart(digits) && (IsFigureEnd(Previous) || Previous is Sign.Open or Sign.Comma or Sign.Close);
+    }
+
     private void LexWord(int start, int end, char sign)
     {
         var word = _lower[start..end];
         var next = NextVisible(end);
         switch (word)
         {
+            case "i/p" or "o/p":
+                Add(word is "i/p" ? Sign.Input : Sign.Output, start, end);
+                return;
+            case "d c" or "a c":
+                Add(word is "d c" ? Sign.Direct : Sign.Alternating, start, end);
+                return;
+            case "cc" or "ca" when _text[start] == 'C' && _text[start + 1] is 'C' or 'A' && At(end) != '.' && Previous is Sign.Volt or Sign.Quiet:
+                Add(word is "cc" ? Sign.Direct : Sign.Alternating, start, end);
+                return;
+            case "min" when IsDutchMinus(end):
+                Add(Sign.Negative, start, end);
+                return;
+            case "in" when Previous == Sign.Negative || Previous == Sign.Positive:
+                Add(Sign.Filler, start, end);
+                return;
             case "s" or "p" when At(end) == '/' && LowerAt(end + 1) == 'n' && !IsLetter(end + 2):
                 Add(Sign.Name, start, end);
                 return;
@@ -221,7 +301,8 @@ internal ref partial struct LabelLexer
             case "no" when Previous != Sign.Name && At(end) is not ('.' or ':' or '#' or '-' or '/') && next is not (':' or '#' or (>= '0' and <= '9')):
                 Add(Sign.Not, start, end);
                 return;
-            case "in" or "out" when Previous is not (Sign.Word or Sign.Name or Sign.Identifier) && (_text[start] is 'I' or 'O' || Previous is Sign.Direct or Sign.Alternating || next == ':'):
+            case "in" or "out" when (Previous is not (Sign.Word or Sign.Name or Sign.Identifier or Sign.Foreign) && (_text[start] is 'I' or 'O' || Previous is Sign.Direct or Sign.Alternating || next == ':'))
+                || (next == ':' && IsUsb()) || (next is >= '0' and <= '9' && (_count == 0 || (word is "out" && IsFigureEnd(Previous)))):
                 Add(word is "in" ? Sign.Input : Sign.Output, start, end);
                 return;
             case "in" or "inch" or "inches" when Previous == Sign.Number:
@@ -237,6 +318,7 @@ internal ref partial struct LabelLexer
                 if (LexUnitAfterHyphen(start, end) || (sign == Sign.Word && (LexFormAndSide(start, end) || LexContactAndSign(start, end))))
                     return;
                 Add(sign, start, end);
+                _tokens[_count - 1].Topic = LabelWords.TopicOf(word);
                 return;
         }
     }
@@ -261,6 +343,10 @@ internal ref partial struct LabelLexer
                 return true;
             }
 
+            // "12AX7" is a valve, not twelve amperes seven times over.
+            if (end == split + 1 && _lower[split] == 'x' && sign == Sign.Ampere && (_text[split] == 'X' || IsDigit(end)))
+                continue;
+
             var count = _count;
             Add(sign, start, split, factor);
             if (LexSuffix(split, end))
@@ -274,7 +360,7 @@ internal ref partial struct LabelLexer
     private bool LexSuffix(int start, int end)
     {
         var sign = SideOf(_lower[start..end]);
-        if (sign is Sign.Direct or Sign.Alternating or Sign.Qualifier or Sign.Quiet or Sign.Input or Sign.Output or Sign.Times or Sign.To or Sign.Or)
+        if (sign is Sign.Direct or Sign.Alternating or Sign.Qualifier or Sign.Quiet or Sign.Input or Sign.Output or Sign.Times or Sign.To or Sign.Or or Sign.Each or Sign.Total)
         {
             Add(sign, start, end);
             return true;
@@ -299,6 +385,8 @@ internal ref partial struct LabelLexer
     /// <summary>"centernegative".</summary>
     private bool LexContactAndSign(int start, int end)
     {
+        if (!IsLatin(start))
+            return LexKanaPolarity(start, end);
         if (end - start is < 6 or > 16)
             return false;
         for (var length = 3; length <= 6; length += 3)
@@ -326,6 +414,53 @@ internal ref partial struct LabelLexer
         return At(i - 1) == '-' && !IsWordPart(end) && LabelWords.SignOf(_lower[i..end]) is Sign.Positive or Sign.Negative;
     }
 
+    /// <summary>"センターマイナス", "マイナスセンター".</summary>
+    private bool LexKanaPolarity(int start, int end)
+    {
+        for (var split = start + 3; split <= end - 3 && split <= start + 5; split++)
+        {
+            var (first, second) = (LabelWords.SignOf(_lower[start..split]), LabelWords.SignOf(_lower[split..end]));
+            if ((first == Sign.Centre && second is Sign.Positive or Sign.Negative) || (first is Sign.Positive or Sign.Negative && second == Sign.Centre))
+            {
+                Add(first, start, split);
+                Add(second, split, end);
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>"I/P", "O/P"; "D C 9 V", where the letters stand apart and a figure beside them.</summary>
+    private readonly bool IsInTwo(int i)
+    {
+        if (IsWordPart(i - 1) || IsWordPart(i + 3))
+            return false;
+        if (At(i + 1) == '/')
+            return LowerAt(i) is 'i' or 'o' && LowerAt(i + 2) == 'p';
+        return At(i + 1) == ' ' && LowerAt(i) is 'd' or 'a' && LowerAt(i + 2) == 'c'
+            && (Previous == Sign.Volt || (NextVisible(i + 3) is >= '0' and <= '9' && Previous is Sign.NewLine or Sign.Colon or Sign.Input or Sign.Output or Sign.Quiet));
+    }
+
+    /// <summary>"min in het midden", "min aan de kern": minus, not minimum.</summary>
+    private readonly bool IsDutchMinus(int end)
+    {
+        var rest = _lower[end..Math.Min(_lower.Length, end + 10)].TrimStart(' ');
+        return rest.StartsWith("in het") || rest.StartsWith("in de") || rest.StartsWith("aan ") || rest.StartsWith("op de");
+    }
+
+    /// <summary>Whether "USB", with or without the kind of its connector, stands before.</summary>
+    private readonly bool IsUsb()
+    {
+        for (var i = _count - 1; i >= 0 && i >= _count - 3; i--)
+        {
+            if (_lower[_tokens[i].Start.._tokens[i].End] is "usb")
+                return true;
+        }
+
+        return false;
+    }
+
     private static char SideOf(ReadOnlySpan<char> word) =>
         word is "in" ? Sign.Input : word is "out" ? Sign.Output : LabelWords.SignOf(word);
 
@@ -336,8 +471,10 @@ internal ref partial struct LabelLexer
             return false;
         if (!LabelWords.TryUnit(_lower[start..end], out var sign, out var factor))
             return false;
-        _count--;
-        Add(sign, start, end, factor);
+
+        // The unit's token takes the hyphen in, so that nothing vanishes.
+        var hyphen = _tokens[--_count].Start;
+        Add(sign, hyphen, end, factor);
         return true;
     }
 }

@@ -28,18 +28,19 @@ internal ref partial struct PhraseGrammar
     /// <summary>sign = positive | negative | "+" | "-"</summary>
     private bool AnySign() => TakeAny([Sign.Positive, Sign.Negative, Sign.Plus, Sign.Dash]);
 
-    /// <summary>after = ("-" | line) (positive | negative) !contact | sign | (":" | "=" | "(" | "/") (word | "(")? sign</summary>
+    /// <summary>after = ("-" | line) (positive | negative) !contact | sign !ground | (":" | "=" | "(" | "/") (word | "(")? sign</summary>
     private bool SignAfter()
     {
         var start = _at;
         if (Take(Sign.Dash) && TakeAny([Sign.Positive, Sign.Negative]))
             return true;
         _at = start;
-        if (Take(Sign.NewLine) && TakeAny([Sign.Positive, Sign.Negative]) && Current is not (Sign.Centre or Sign.Pin or Sign.Sleeve or Sign.Barrel or Sign.Word))
+        if (Take(Sign.NewLine) && TakeAny([Sign.Positive, Sign.Negative]) && Current is not (Sign.Centre or Sign.Pin or Sign.Sleeve or Sign.Barrel or Sign.Word or Sign.Ground))
             return true;
         _at = start;
-        if (AnySign())
+        if (AnySign() && Current != Sign.Ground)
             return true;
+        _at = start;
         if (TakeAny([Sign.Colon, Sign.Direct, Sign.Point, Sign.Open, Sign.Slash]))
         {
             TakeAny([Sign.Quiet, Sign.Filler, Sign.Open]);
@@ -60,6 +61,7 @@ internal ref partial struct PhraseGrammar
         if (!AnySign())
             return false;
         TakeAny([Sign.Dash, Sign.Colon, Sign.Point]);
+        TakeUpTo(MostWords, [Sign.Filler, Sign.At]);
         if (!Contact())
             return Back(start);
 
@@ -68,6 +70,29 @@ internal ref partial struct PhraseGrammar
             return Back(start);
         _at = end;
         return true;
+    }
+
+    /// <summary>grounded = sign ("-" | ":" | word)* ground !sign</summary>
+    private bool SignThenGround()
+    {
+        var start = _at;
+        if (!AnySign())
+            return false;
+        TakeAny([Sign.Dash, Sign.Colon, Sign.Point]);
+        TakeUpTo(MostWords, [Sign.Filler, Sign.At, Sign.Quiet]);
+        return Take(Sign.Ground) || Back(start);
+    }
+
+    /// <summary>grounding = ground (":" | "=" | "-" | "(" | word)* sign</summary>
+    private bool GroundThenSign()
+    {
+        var start = _at++;
+        TakeUpTo(MostWords, [Sign.Colon, Sign.Direct, Sign.Point, Sign.Open, Sign.Filler, Sign.Quiet]);
+        if (Take(Sign.Dash) && TakeAny([Sign.Positive, Sign.Negative]))
+            return true;
+        if (_at < _signs.Length && _signs[_at - 1] == Sign.Dash)
+            _at--;
+        return AnySign() || Back(start);
     }
 
     /// <summary>tail = (connector | jack | (pin | barrel) !after)*: a contact that a sign follows begins a polarity.</summary>

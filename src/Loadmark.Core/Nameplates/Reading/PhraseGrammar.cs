@@ -14,6 +14,9 @@ internal ref partial struct PhraseGrammar
 
     private const int MostWords = 4;
 
+    /// <summary>The most outlets in one list of ids.</summary>
+    private const int MostIds = 16;
+
     private readonly ReadOnlySpan<char> _signs;
     private int _at;
 
@@ -58,15 +61,26 @@ internal ref partial struct PhraseGrammar
             case Sign.Centre or Sign.Pin or Sign.Sleeve or Sign.Barrel:
                 return (kind = ConnectorFirst()) != '\0' ? kind : Contact() && SignAfter() ? PhraseKind.ContactSign : '\0';
             case Sign.Positive or Sign.Negative or Sign.Plus or Sign.Dash:
-                return SignThenContact() ? PhraseKind.SignContact : '\0';
+                return SignThenContact() ? PhraseKind.SignContact : SignThenGround() ? PhraseKind.GroundSign : '\0';
+            case Sign.Ground:
+                return GroundThenSign() ? PhraseKind.GroundSign : '\0';
             case Sign.Diameter:
                 return PlugSize();
             case Sign.Between:
                 return Between();
             case Sign.Input or Sign.Output or Sign.Mains:
                 _at++;
-                OutletNumbers();
+                OutletIds();
                 return PhraseKind.Side;
+            case Sign.Ids:
+                OutletIds();
+                return PhraseKind.OutletIds;
+            case Sign.Count:
+                _at++;
+                Take(Sign.Times);
+                return PhraseKind.OutletCount;
+            case Sign.Times:
+                return Take(Sign.Times) && Take(Sign.Count) ? PhraseKind.OutletCount : Unread();
             case Sign.Alternating:
                 return Title() ? PhraseKind.Title : '\0';
             default:
@@ -251,24 +265,39 @@ internal ref partial struct PhraseGrammar
         return '\0';
     }
 
-    /// <summary>outlets = number (("-" | "/" | "," | "and" | "to" | "or") number)*, where a colon or a figure follows.</summary>
-    private void OutletNumbers()
+    /// <summary>ids = name? point* (id (("-" | "/" | "," | "and" | "to" | "or" | "+") point* id)*)? ":"?</summary>
+    private void OutletIds()
     {
         var start = _at;
-        if (!Take(Sign.Number))
-            return;
-        for (var i = 0; i < MostAlternatives; i++)
+        TakeUpTo(MostWords, [Sign.Name, Sign.Point]);
+        if (!Take(Sign.Ids))
         {
-            var end = _at;
-            if (!(TakeAny([Sign.Dash, Sign.Slash, Sign.Comma, Sign.And, Sign.To, Sign.Or]) && Take(Sign.Number)))
-            {
-                _at = end;
-                break;
-            }
+            _at = start;
+            return;
         }
 
-        if (Current is not (Sign.Colon or Sign.Number or Sign.Direct or Sign.Alternating or Sign.Open))
-            _at = start;
+        for (var i = 0; i < MostIds; i++)
+        {
+            var end = _at;
+            if (TakeAny([Sign.Dash, Sign.Slash, Sign.Comma, Sign.And, Sign.To, Sign.Or, Sign.Plus]))
+            {
+                TakeUpTo(MostWords, [Sign.Point]);
+                if (Take(Sign.Ids))
+                    continue;
+            }
+
+            _at = end;
+            break;
+        }
+
+        Take(Sign.Colon);
+    }
+
+    /// <summary>Nothing begins at the token tried last.</summary>
+    private char Unread()
+    {
+        _at--;
+        return '\0';
     }
 
     /// <summary>title = a.c. ("/" | "-" | "to" | "and" | "or")? d.c.? word* adaptor</summary>

@@ -11,6 +11,15 @@ internal static class PhraseKind
     /// <summary>Input, output or mains, with the numbers of the outlets meant.</summary>
     public const char Side = 'I';
 
+    /// <summary>The numbers of outlets without a word for output before them.</summary>
+    public const char OutletIds = '4';
+
+    /// <summary>How many outlets there are: "8", "8 x", "x 8".</summary>
+    public const char OutletCount = '5';
+
+    /// <summary>Ground with its sign, either first.</summary>
+    public const char GroundSign = '7';
+
     /// <summary>"AC/DC adaptor": what the thing is called, not what it puts out.</summary>
     public const char Title = 'T';
 

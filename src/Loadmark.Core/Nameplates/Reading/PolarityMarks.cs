@@ -14,6 +14,9 @@ internal record struct PolarityMarks(bool Negative, bool Positive, Place Place)
         _ => Field<Polarity>.Absent,
     };
 
+    /// <summary>Whether it says nothing.</summary>
+    public readonly bool IsEmpty => !Negative && !Positive;
+
     /// <summary>Adds what one phrase or drawing says; both when it does not tell.</summary>
     public void Add(bool negative, bool positive, Place place)
     {

@@ -11,6 +11,9 @@ internal readonly record struct PrintedFigure(decimal Low, decimal High, Place P
     /// <summary>The other way to take a single value whose digits may be grouped; null when there is one way only.</summary>
     public decimal? Other { get; init; }
 
+    /// <summary>Whether letters stand in it for digits.</summary>
+    public bool Doubtful { get; init; }
+
     /// <summary>The figure as a range of a quantity.</summary>
     public QuantityRange<TUnit> As<TUnit>()
         where TUnit : struct, IUnit => new(new Quantity<TUnit>(Low), new Quantity<TUnit>(High));

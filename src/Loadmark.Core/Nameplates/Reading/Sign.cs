@@ -83,8 +83,38 @@ internal static class Sign
     /// <summary>Words that turn what follows into what the thing is not: not, never, except.</summary>
     public const char Not = '!';
 
-    /// <summary>Words that say a current or power is not the rating of one outlet: total, inrush, peak.</summary>
+    /// <summary>Words that say a current or power is not a rating: inrush, peak.</summary>
     public const char Aside = 's';
+
+    /// <summary>Words that say a current or power is of all outputs together: total, combined.</summary>
+    public const char Total = '9';
+
+    /// <summary>Words that say figures are of each of several outlets.</summary>
+    public const char Each = '6';
+
+    /// <summary>The number or letter of an outlet.</summary>
+    public const char Ids = '1';
+
+    /// <summary>How many outlets there are.</summary>
+    public const char Count = '8';
+
+    /// <summary>Words for what a thing is doing while it draws a current: on, standby, bypass.</summary>
+    public const char State = 'Y';
+
+    /// <summary>Ground, earth.</summary>
+    public const char Ground = 'B';
+
+    /// <summary>Isolated.</summary>
+    public const char Isolated = 'Z';
+
+    /// <summary>Common, shared: beside ground or return, the opposite of isolated.</summary>
+    public const char Common = '2';
+
+    /// <summary>The return of outlets.</summary>
+    public const char Return = '0';
+
+    /// <summary>Words beside which a figure is not of the low-voltage supply; the token's value says which figures.</summary>
+    public const char Foreign = '3';
 
     /// <summary>Regulated, stabilised.</summary>
     public const char Regulated = 'G';

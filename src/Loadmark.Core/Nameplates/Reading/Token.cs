@@ -13,6 +13,18 @@ internal record struct Token(char Sign, int Start, int End, bool Spaced)
     /// <summary>The other way to take a number whose comma or space may group thousands; 0 when there is none.</summary>
     public decimal Other { get; set; }
 
+    /// <summary>Whether it is a number with a gap in it ("3 50 mA"): what was printed cannot be told.</summary>
+    public bool Broken { get; set; }
+
+    /// <summary>Whether it is the voltage on either side of a transformer's centre tap ("12-0-12 V").</summary>
+    public bool Tapped { get; set; }
+
+    /// <summary>Whether letters stand in it for the digits they look like ("l00mA").</summary>
+    public bool Doubtful { get; set; }
+
+    /// <summary>What the token speaks of, should it stay unread.</summary>
+    public LabelTopics Topic { get; set; }
+
     /// <summary>Whether it became a part of the reading.</summary>
     public bool Understood { get; set; }
 

@@ -13,9 +13,16 @@ internal static partial class TokenContext
                 tokens[kept++] = pointed;
                 i++;
             }
+            else if (IsTapped(tokens, i))
+            {
+                // "12-0-12 V": 12 V on either side of the tap, 24 V from end to end.
+                tokens[kept++] = tokens[i] with { End = tokens[i + 4].End, Other = 0m, Tapped = true };
+                i += 4;
+            }
             else if (i + 2 < tokens.Length && tokens[i].Sign == Sign.Number && tokens[i + 1].Sign == Sign.Number && tokens[i + 2].Sign is Sign.Volt or Sign.Ampere or Sign.Watt)
             {
-                if (TryJoin(tokens[i], tokens[i + 1], kept > 0 ? tokens[kept - 1].Sign : Sign.NewLine, text, out var joined))
+                var joined = tokens[i];
+                if (!IsPartOfStandard(tokens[..kept]) && TryJoin(tokens[i], tokens[i + 1], kept > 0 ? tokens[kept - 1].Sign : Sign.NewLine, text, out joined))
                     i++;
                 tokens[kept++] = joined;
             }
@@ -32,6 +39,13 @@ internal static partial class TokenContext
 
         return kept;
     }
+
+    /// <summary>"IEC 62368-1 9 V": the part of a standard and a figure.</summary>
+    private static bool IsPartOfStandard(ReadOnlySpan<Token> before) => before is [.., { Sign: Sign.Number, Length: >= 4 }, { Sign: Sign.Dash, Spaced: false }];
+
+    private static bool IsTapped(ReadOnlySpan<Token> tokens, int i) =>
+        i + 5 < tokens.Length && tokens[i].Sign == Sign.Number && tokens[i + 1].Sign is Sign.Dash or Sign.Slash && tokens[i + 2].Sign == Sign.Number && tokens[i + 2].Value == 0m
+        && tokens[i + 3].Sign == tokens[i + 1].Sign && tokens[i + 4].Sign == Sign.Number && tokens[i + 4].Value == tokens[i].Value && tokens[i + 5].Sign == Sign.Volt;
 
     private static bool IsGlued(ReadOnlySpan<Token> tokens, int i) =>
         i > 0 && i + 2 < tokens.Length && tokens[i].Start == tokens[i - 1].End && tokens[i + 1].Start == tokens[i].End;
@@ -79,12 +93,13 @@ internal static partial class TokenContext
         if (whole && first.Length > 3 && !pointed)
             return false;
 
-        joined = first with { End = second.End, Value = 0m, Other = 0m };
+        joined = first with { End = second.End, Value = 0m, Other = 0m, Broken = true };
         var grouped = whole && first.Length <= 3 && first.Value >= 1m && second.Length == 3 && second.Value.Scale == 0 && second.Other == 0m && second.Start == first.End + 1;
         if (grouped && before != Sign.Number)
         {
             joined.Value = (first.Value * 1000m) + second.Value;
             joined.Other = second.Value;
+            joined.Broken = false;
         }
 
         return true;

@@ -3,12 +3,17 @@ namespace Loadmark.Core.Nameplates.Reading;
 /// <summary>Settles what a token is by its neighbours, where the token alone does not say.</summary>
 internal static partial class TokenContext
 {
+    /// <summary>From here up a bare number after "AC" is a type, not a voltage without its unit.</summary>
+    private const decimal LowestType = 30m;
+
     /// <summary>Applies every rule, in place.</summary>
     /// <param name="tokens">The label's tokens.</param>
     /// <param name="text">The label, folded.</param>
+    /// <param name="lower">The same in small letters.</param>
     /// <returns>How many tokens there are now; figures that were split became one.</returns>
-    public static int Settle(Span<Token> tokens, ReadOnlySpan<char> text)
+    public static int Settle(Span<Token> tokens, ReadOnlySpan<char> text, ReadOnlySpan<char> lower)
     {
+        OutletMarks.Settle(tokens, text, lower);
         var count = JoinFigures(tokens, text);
         tokens = tokens[..count];
         SpreadIdentifiers(tokens, text);
@@ -16,7 +21,9 @@ internal static partial class TokenContext
         SettleFuses(tokens, text);
         SettleSigns(tokens);
         SettleCharges(tokens, text);
+        SettleForeign(tokens, text, lower);
         SettleForms(tokens);
+        SettleTransistors(tokens);
         return count;
     }
 
@@ -149,6 +156,19 @@ internal static partial class TokenContext
         }
     }
 
+    /// <summary>"AC 128": a transistor, not alternating current; a voltage would have its unit.</summary>
+    private static void SettleTransistors(Span<Token> tokens)
+    {
+        for (var i = 0; i + 1 < tokens.Length; i++)
+        {
+            if (tokens[i] is not { Sign: Sign.Direct or Sign.Alternating, Length: 2 } || tokens[i + 1] is not { Sign: Sign.Number, Value: >= LowestType })
+                continue;
+            var next = i + 2 < tokens.Length ? tokens[i + 2].Sign : Sign.NewLine;
+            if (!Sign.IsUnit(next) && next is not (Sign.Dash or Sign.Slash or Sign.Tilde or Sign.To or Sign.Dots or Sign.Or or Sign.Number))
+                Identify(tokens.Slice(i, 2));
+        }
+    }
+
     /// <summary>"1.5 A h" is what a battery holds, not a current.</summary>
     private static void SettleCharges(Span<Token> tokens, ReadOnlySpan<char> text)
     {
@@ -166,6 +186,8 @@ internal static partial class TokenContext
     {
         for (var i = 0; i < tokens.Length; i++)
         {
+            if (tokens[i].Sign == Sign.Direct && tokens[i].Value < 0m && i + 1 < tokens.Length && IsFigure(tokens, i + 1, Sign.Volt) && i > 0 && Sign.IsUnit(tokens[i - 1].Sign))
+                tokens[i].Sign = Sign.Dash; // "9V --- 18V"
             if (tokens[i].Sign is not (Sign.Equal or Sign.Tilde))
                 continue;
 

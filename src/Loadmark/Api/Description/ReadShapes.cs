@@ -17,13 +17,21 @@ internal static class ReadShapes
             ("polarity", Word("The polarity of the plug; null where it is not said.", "centre-negative", "centre-positive").OrNullWord()),
             ("plug", Text("The plug, outer by inner diameter in mm, such as 5.5x2.1; null where it is not said.").OrNull()),
             ("mains", book.OfOrNull("MainsInput")),
+            ("input", book.OfOrNull("LowVoltageInput")),
+            ("outlets", List("The outlets that the label tells apart; null where it speaks of one output.", book.Of("PrintedOutlets")).OrNull()),
+            ("total", book.OfOrNull("PrintedTotal")),
             ("derived", Texts("Which figures are computed from others, not printed.")),
             ("conflicts", Texts("Where the label contradicts itself.")),
             ("unread", Texts("What was not understood.")),
+            ("ground", Word("The side that is joined to ground; null where it is not said.", "negative", "positive").OrNullWord()),
+            ("isolated", Flag("Whether the outputs are isolated from one another; null where it is not said.").OrNull()),
+            ("eachOutlet", Flag("Whether the figures are said to be of each of several outlets, without their number.")),
+            ("notUnderstood", List("Of what words or drawings stand on the label that were not understood.", Word("A topic.", "supply", "polarity", "ground", "plug", "regulation"))),
             ("fields", Object(
                 "How the reading of each field went.",
                 ("supply", book.Of("WordField")), ("volts", book.Of("FigureField")), ("amps", book.Of("FigureField")), ("watts", book.Of("FigureField")),
-                ("polarity", book.Of("WordField")), ("plug", book.Of("WordField")), ("mains", book.Of("WordField")))),
+                ("polarity", book.Of("WordField")), ("plug", book.Of("WordField")), ("ground", book.Of("WordField")),
+                ("input", book.Of("WordField")), ("mains", book.Of("WordField")))),
             ("unreadAt", List("Where what was not understood stands.", Place(orNull: false)))));
         book.Add("Mode", Object(
             "One setting: a voltage with the current there.",
@@ -32,6 +40,24 @@ internal static class ReadShapes
             ("watts", Number("The power, W; null where it is not known.").OrNull()),
             ("ampsFrom?", Number("The lower end where a range of currents is printed, A.")),
             ("hertz?", Range("The frequency from and to, Hz, where it is alternating."))));
+        book.Add("LowVoltageInput", Object(
+            "The low-voltage side that goes in, of a thing that puts out a low voltage as well.",
+            ("volts", Range("The voltage from and to, V; null where it is not said.")),
+            ("amps", Number("The highest current, A; null where it is not said.").OrNull()),
+            ("watts?", Number("The power, W, where it is printed.")),
+            ("supply?", Word("Direct or alternating, where it is printed.", "dc", "ac"))));
+        book.Add("PrintedOutlets", Object(
+            "Outlets that the label tells apart.",
+            ("ids", Text("Their ids, such as 2-5 or 1,3; null where just their number is printed.").OrNull()),
+            ("count", Count("How many outlets there are.")),
+            ("modes", List("The settings of each.", book.Of("Mode"))),
+            ("supply?", Word("Direct or alternating, where it is printed for them alone.", "dc", "ac")),
+            ("polarity?", Word("The polarity, where it is printed for them alone.", "centre-negative", "centre-positive")),
+            ("isolated?", Flag("Whether each has a return of its own, where it is printed for them alone."))));
+        book.Add("PrintedTotal", Object(
+            "What all outputs together can give.",
+            ("amps?", Number("In A, where it is printed so.")),
+            ("watts?", Number("In W, where it is printed so."))));
         book.Add("MainsInput", Object(
             "The mains side.",
             ("volts", Range("The voltage from and to, V.")),

@@ -1,0 +1,79 @@
+namespace Loadmark.Core.Nameplates.Reading;
+
+/// <content>Outlets that the label tells apart.</content>
+internal sealed partial class FigureReading
+{
+    /// <summary>The index that stands for no outlets told apart.</summary>
+    public const int NoOutlet = -1;
+
+    /// <summary>The most groups of outlets of one label; keeps reading linear.</summary>
+    private const int MostOutlets = 64;
+
+    private List<OutletGroup>? _outlets;
+
+    /// <summary>The outlets told apart, in the order printed.</summary>
+    public List<OutletGroup> Outlets => _outlets ?? [];
+
+    /// <summary>Whether the label tells outlets apart.</summary>
+    public bool HasOutlets => _outlets is not null;
+
+    /// <summary>Index of the outlets that the next figure is of; <see cref="NoOutlet"/> when it is of none.</summary>
+    public int Outlet { get; private set; } = NoOutlet;
+
+    /// <summary>The outlets that what is read now is of; null when it is of none.</summary>
+    public OutletGroup? Current => Outlet >= 0 ? _outlets![Outlet] : null;
+
+    /// <summary>Whether the words so far are about an input, mains or not.</summary>
+    public bool AtInput => _side == Sign.Input;
+
+    /// <summary>Outlets begin: the figures that follow are theirs.</summary>
+    public bool StartOutlets(string? ids, int count, Place place)
+    {
+        // The same ids again: one more setting of the same outlets.
+        var known = ids is null ? NoOutlet : Outlets.FindIndex(group => group.Ids == ids);
+        if (known < 0 && (Outlets.Count >= MostOutlets || count is < 1 or > PrintedOutlets.Most))
+            return false;
+        if (known < 0)
+        {
+            known = Outlets.Count;
+            (_outlets ??= []).Add(new OutletGroup { Ids = ids, Count = count, Place = place });
+        }
+
+        Outlet = known;
+        _side = Sign.Output;
+        _atMains = false;
+        _open = -1;
+        _listEnded = true;
+        return true;
+    }
+
+    /// <summary>The figures read last are of so many outlets each: "9 V 100 mA x 6".</summary>
+    public bool CountOutlets(int count, Place place)
+    {
+        if (_open < 0 || _groups[_open].Outlet >= 0 || Outlets.Count >= MostOutlets || count is < 1 or > PrintedOutlets.Most)
+            return false;
+        for (var i = _open; i < _groups.Count; i++)
+        {
+            _groups[i].Outlet = Outlets.Count;
+            _groups[i].Side = Sign.Output;
+            place = place.Union(_groups[i].Place);
+        }
+
+        (_outlets ??= []).Add(new OutletGroup { Ids = null, Count = count, Place = place });
+        _listEnded = true;
+        return true;
+    }
+
+    /// <summary>Whether the figures being read could be counted.</summary>
+    public bool IsUncounted => _open >= 0 && _groups[_open] is { Outlet: NoOutlet, Volts: not null };
+
+    /// <summary>What looks like an output's voltage could not be read.</summary>
+    public void NoteUnread() => _outputUnread |= _side == Sign.Output;
+
+    /// <summary>The voltage read last goes into the thing: "fed from 12 V adaptor".</summary>
+    public void MarkInput()
+    {
+        if (_open >= 0 && _groups[_open].Side == Sign.NewLine)
+            _groups[_open].Side = Sign.Input;
+    }
+}

@@ -1,0 +1,25 @@
+namespace Loadmark.Core.Nameplates.Reading;
+
+/// <summary>What a label says of isolation, so far.</summary>
+internal record struct IsolationMarks(bool Isolated, bool Common, Place Place)
+{
+    /// <summary>The field: contradicting words are ambiguous.</summary>
+    public readonly Field<bool> Field => (Isolated, Common) switch
+    {
+        (true, true) => Field<bool>.Ambiguous([true, false], Place),
+        (true, false) => Field<bool>.Read(true, Place),
+        (false, true) => Field<bool>.Read(false, Place),
+        _ => Field<bool>.Absent,
+    };
+
+    /// <summary>Whether it says neither.</summary>
+    public readonly bool IsEmpty => !Isolated && !Common;
+
+    /// <summary>Adds one word.</summary>
+    public void Add(bool isolated, Place place)
+    {
+        Place = IsEmpty ? place : Place.Union(place);
+        Isolated |= isolated;
+        Common |= !isolated;
+    }
+}

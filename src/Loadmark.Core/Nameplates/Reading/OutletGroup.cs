@@ -1,0 +1,23 @@
+namespace Loadmark.Core.Nameplates.Reading;
+
+/// <summary>Outlets that a label tells apart, while it is being read.</summary>
+internal sealed class OutletGroup
+{
+    /// <summary>Their ids as printed, made uniform; null when just a count is printed.</summary>
+    public string? Ids { get; init; }
+
+    /// <summary>How many outlets there are.</summary>
+    public required int Count { get; init; }
+
+    /// <summary>Where the words and figures stand so far.</summary>
+    public Place Place { get; set; }
+
+    /// <summary>What is said of direct and alternating for them alone.</summary>
+    public FormMarks Forms { get; set; }
+
+    /// <summary>What is said of their polarity alone.</summary>
+    public PolarityMarks Polarity { get; set; }
+
+    /// <summary>What is said of their isolation alone.</summary>
+    public IsolationMarks Isolation { get; set; }
+}
