@@ -9,6 +9,8 @@ internal ref partial struct LabelReading
         var count = FigureText.Read(tokens, figures, ref _oddVolts);
         if (count == 0)
             return;
+        if (_sidesFollow)
+            StartSideAfter(index);
 
         if (index >= 2 && _phrases[index - 1].Kind == Sign.At && _phrases[index - 2].Kind == PhraseKind.Amps)
             _figures.DetachAmps();

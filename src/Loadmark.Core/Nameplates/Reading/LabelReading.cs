@@ -28,6 +28,9 @@ internal ref partial struct LabelReading
     /// <summary>Whether the label says "each".</summary>
     private bool _each;
 
+    /// <summary>Whether the words for input and output stand after their figures.</summary>
+    private bool _sidesFollow;
+
     /// <summary>Whether a line or a sentence has ended since the last figure: what follows is of the whole label.</summary>
     private bool _setOff;
     private Field<Plug> _plug;
@@ -50,6 +53,7 @@ internal ref partial struct LabelReading
     /// <param name="rest">What of the label lies beyond the tokens; null when nothing does.</param>
     public Nameplate Read(Place? rest)
     {
+        _sidesFollow = SidesFollow();
         for (var i = 0; i < _phrases.Length; i++)
         {
             if (_negation.Takes(_phrases, i, _tokens, _text))
@@ -154,6 +158,9 @@ internal ref partial struct LabelReading
             case PhraseKind.Side when tokens[0].Sign == Sign.Output && IsPerOutlet(index):
                 Understand(tokens);
                 _each = true;
+                break;
+            case PhraseKind.Side when _sidesFollow:
+                Understand(tokens);
                 break;
             case PhraseKind.Side:
                 Understand(tokens);

@@ -29,6 +29,9 @@ internal static class LookAlikes
         var split = run[length..] is ['r', 'n', 'A', ..];
         unitLength = split ? 3 : 0;
         var leading = value > 0m && length > 1 && DigitOf(run[0]) == 0;
+
+        // Without a digit it takes more likeness to be a figure: "lOOmA".
+        digits += alike >= 3 && run[length..] is "mA" ? 1 : 0;
         return digits > 0 && length <= MostDigits && (alike > 0 || split) && !leading && length < run.Length ? length : 0;
     }
 

@@ -6,7 +6,7 @@ namespace Loadmark.Core.Nameplates.Reading;
 /// Finds the numbers of a label that name outlets ("OUT 1-3 9 V", "5: 12 V") or count them ("8 outputs", "6 x 9 V", "9 V ×6"),
 /// before figures are put together, so that none of them is taken for a figure or a part of one.
 /// </summary>
-internal ref struct OutletMarks
+internal ref partial struct OutletMarks
 {
     /// <summary>How far to look past a number for what it belongs to; keeps reading linear.</summary>
     private const int Reach = 10;
@@ -50,42 +50,17 @@ internal ref struct OutletMarks
         for (var i = 0; i < _tokens.Length; i++)
         {
             var sign = _tokens[i].Sign;
-            if (sign is Sign.Word && ports && IsPort(i))
+            if (sign is Sign.Identifier && IsNumbered(i))
+                _tokens[i].Sign = Sign.Ids;
+            else if (sign is Sign.Word && ports && IsPort(i))
                 MarkPort(i);
             else if (sign is Sign.Output || IsHash(i))
-                TryIds(SkipHash(i + 1), isTold: true);
+                TryIdsAfter(i);
             else if (sign is Sign.Number && (_last > 0m || listed) && IsBoundary(i) && TryIds(i, isTold: false))
                 continue;
             else if (sign is Sign.Number or Sign.Word)
                 TryCount(i);
         }
-    }
-
-    /// <summary>"USB-A 5 V": a connector that names the output with the voltage after it.</summary>
-    private readonly bool IsPort(int i) =>
-        SignAt(i) == Sign.Word && Lower(i) is "usb" && SignAt(i + 1) == Sign.Dash && i + 2 < _tokens.Length && _tokens[i + 2].Length == 1 && char.IsAsciiLetter(_lower[_tokens[i + 2].Start])
-        && IsFigureAt(SignAt(i + 3) == Sign.Colon ? i + 4 : i + 3, out var unit) && unit == Sign.Volt;
-
-    /// <summary>Whether two connectors of different kinds name outputs.</summary>
-    private readonly bool HasPorts()
-    {
-        var kind = '\0';
-        for (var i = 0; i + 4 < _tokens.Length; i++)
-        {
-            if (!IsPort(i))
-                continue;
-            if (kind != '\0' && kind != _lower[_tokens[i + 2].Start])
-                return true;
-            kind = _lower[_tokens[i + 2].Start];
-        }
-
-        return false;
-    }
-
-    private readonly void MarkPort(int i)
-    {
-        _tokens[i].Sign = Sign.Ids;
-        _tokens[i + 2].Sign = Sign.Ids;
     }
 
     private readonly int SkipHash(int i)
@@ -251,62 +226,6 @@ internal ref struct OutletMarks
         {
             if (_tokens[j].Sign == Sign.Output)
                 return IsId(j + 1) && _tokens[j + 1].Value == _tokens[i].Value + 1m && SignAt(j + 2) == Sign.Dash;
-        }
-
-        return false;
-    }
-
-    private void TryCount(int i)
-    {
-        var number = _tokens[i].Sign == Sign.Word ? LabelWords.NumberOf(Lower(i)) : IsId(i) && _tokens[i].Value <= PrintedOutlets.Most ? (int)_tokens[i].Value : 0;
-        if (number == 0 || SignAt(i - 1) is Sign.Name or Sign.Number or Sign.Dash or Sign.Slash)
-            return;
-        if (!IsBeforeTimes(i) && !IsAfterTimes(i) && !IsBeforeOutputs(i, number))
-            return;
-        _tokens[i].Sign = Sign.Count;
-        _tokens[i].Value = number;
-    }
-
-    /// <summary>"8 x 9 V 100 mA", "9 V 2 x 500 mA", "9 V 100 mA (4x)"; not "2 x 9 V battery".</summary>
-    private readonly bool IsBeforeTimes(int i)
-    {
-        if (SignAt(i + 1) != Sign.Times || SignAt(i - 1) == Sign.Times)
-            return false;
-        if (SignAt(i - 1) == Sign.Open && SignAt(i + 2) == Sign.Close)
-            return true;
-        var figure = SignAt(i + 2) is Sign.Open or Sign.Direct or Sign.Alternating ? i + 3 : i + 2;
-        return IsFigureAt(figure, out var unit) && unit is Sign.Volt or Sign.Ampere && !IsOfCells(figure);
-    }
-
-    /// <summary>Whether a word for a battery stands soon after a figure.</summary>
-    private readonly bool IsOfCells(int i)
-    {
-        for (var most = i + 5; i < most && i < _tokens.Length; i++)
-        {
-            if (_tokens[i].Sign is Sign.Word or Sign.Foreign && Lower(i) is "battery" or "batteries" or "cell" or "cells" or "aa" or "aaa" or "alkaline")
-                return true;
-        }
-
-        return false;
-    }
-
-    /// <summary>"9 V 100 mA x 6".</summary>
-    private readonly bool IsAfterTimes(int i)
-    {
-        if (SignAt(i - 1) != Sign.Times || SignAt(i + 1) is Sign.Times or Sign.Millimetre or Sign.Volt or Sign.Ampere or Sign.Watt or Sign.Inch or Sign.Dash or Sign.Identifier)
-            return false;
-        return Sign.IsUnit(SignAt(i - 2)) || SignAt(i - 2) is Sign.Direct or Sign.Alternating or Sign.Equal or Sign.Tilde or Sign.Close or Sign.Comma or Sign.Open or Sign.Each;
-    }
-
-    /// <summary>"8 outputs", "4 isolated d.c. outputs", "1 output".</summary>
-    private readonly bool IsBeforeOutputs(int i, int number)
-    {
-        for (var j = i + 1; j < i + 5 && j < _tokens.Length; j++)
-        {
-            if (_tokens[j].Sign == Sign.Output)
-                return LabelWords.IsPlural(Lower(j)) || (number == 1 && j == i + 1);
-            if (_tokens[j].Sign is not (Sign.Word or Sign.Quiet or Sign.Isolated or Sign.Regulated or Sign.Direct or Sign.Alternating or Sign.Filler or Sign.Dash))
-                return false;
         }
 
         return false;

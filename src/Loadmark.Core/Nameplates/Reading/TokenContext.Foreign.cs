@@ -29,7 +29,9 @@ internal static partial class TokenContext
 
     private static ForeignFigures ForeignAt(ReadOnlySpan<Token> tokens, int i, ReadOnlySpan<char> lower)
     {
-        var token = tokens[i];
+        ref readonly var token = ref tokens[i];
+        if (token.Sign is not (Sign.Foreign or Sign.Mains or Sign.Name or Sign.Identifier or Sign.Word or Sign.Quiet))
+            return ForeignFigures.None;
         var word = lower[token.Start..token.End];
         switch (token.Sign)
         {
@@ -47,6 +49,8 @@ internal static partial class TokenContext
                 return ForeignFigures.Inside;
             case Sign.Word when word is "high" && i + 1 < tokens.Length && lower[tokens[i + 1].Start..tokens[i + 1].End] is "voltage" or "tension":
                 return ForeignFigures.Danger;
+            case Sign.Name when word is "class" && i + 1 < tokens.Length && lower[tokens[i + 1].Start..tokens[i + 1].End] is "a" or "b" or "ab" or "d":
+                return ForeignFigures.SignalPower;
             case Sign.Quiet when word is "rms" && i > 0 && tokens[i - 1].Sign == Sign.Watt:
                 return ForeignFigures.SignalPower;
             default:

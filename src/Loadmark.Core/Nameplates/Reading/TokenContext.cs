@@ -161,7 +161,7 @@ internal static partial class TokenContext
     {
         for (var i = 0; i + 1 < tokens.Length; i++)
         {
-            if (tokens[i] is not { Sign: Sign.Direct or Sign.Alternating, Length: 2 } || tokens[i + 1] is not { Sign: Sign.Number, Value: >= LowestType })
+            if (tokens[i].Sign is not (Sign.Direct or Sign.Alternating) || tokens[i].Length != 2 || tokens[i + 1].Sign != Sign.Number || tokens[i + 1].Value < LowestType)
                 continue;
             var next = i + 2 < tokens.Length ? tokens[i + 2].Sign : Sign.NewLine;
             if (!Sign.IsUnit(next) && next is not (Sign.Dash or Sign.Slash or Sign.Tilde or Sign.To or Sign.Dots or Sign.Or or Sign.Number))

@@ -27,12 +27,15 @@ internal static class Topics
             // A connector that names an output says nothing less of the plug.
             if (tokens[i].Sign == Sign.Ids)
                 topics |= tokens[i].Topic;
-            else if (!tokens[i].Understood)
+            else if (!tokens[i].Understood && !IsSilent(tokens[i].Sign))
                 topics |= Of(tokens, i, text);
         }
 
         return topics;
     }
+
+    /// <summary>Whether a token is mere punctuation, of which most tokens are that stay unread.</summary>
+    private static bool IsSilent(char sign) => sign is Sign.Comma or Sign.Colon or Sign.Semicolon or Sign.NewLine or Sign.Slash or Sign.Dash or Sign.Point or Sign.Open or Sign.Close;
 
     private static LabelTopics Of(ReadOnlySpan<Token> tokens, int i, ReadOnlySpan<char> text)
     {
