@@ -4,7 +4,7 @@ using System.Text;
 using Loadmark.Answers;
 using Loadmark.Files;
 using Loadmark.Serving;
-using Loadmark.Simulation.Checks;
+using Loadmark.Simulation;
 using Loadmark.Storage;
 
 namespace Loadmark.Bench;
@@ -57,7 +57,7 @@ internal static class ApiBench
     {
         var rig = RigFileReader.Read(text, "").Rig!;
         using var output = new MemoryStream();
-        CheckJson.Write(output, [new CheckAnswer("", RigExamination.Check(rig), [])]);
+        CheckJson.Write(output, [new CheckAnswer("", RigAnalysis.Of(rig, AnalysisDepth.Verdict).Check, [])]);
     }
 
     private static async Task CompareAsync(ResultTable table, HttpClient client, string what, string address, string text, string mediaType, Action<string> call)

@@ -58,5 +58,5 @@ internal static class FirstFit
     }
 
     private static bool IsAccepted(Rig rig, List<Feed> feeds) => !RigChecker.Check(rig with { Wired = [.. feeds] }).Findings.Items
-        .Any(static finding => finding.Severity >= Severity.Fails && finding.Rule is not ("unfed" or "mains-mismatch"));
+        .Any(static finding => finding.Severity >= Severity.Fails && finding.Rule != RuleId.Unfed && finding.Rule != RuleId.MainsMismatch);
 }

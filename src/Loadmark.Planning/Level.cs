@@ -12,6 +12,9 @@ internal enum Level
     /// <summary>Loads of priority 2 on no feed.</summary>
     UnfedSecond,
 
+    /// <summary>Loads on what is not known to suit, or well under their voltage.</summary>
+    Doubtful,
+
     /// <summary>Limits of outlets, banks and supplies with too little free.</summary>
     Thin,
 

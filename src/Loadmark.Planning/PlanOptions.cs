@@ -7,6 +7,12 @@ public sealed record PlanOptions
     public IReadOnlySet<string>? Only { get; init; }
 
     /// <summary>
+    /// The supplies of which only what is known to suit a load may feed it; null for none. Others may feed what they are not known to
+    /// harm, which a plan avoids where it can.
+    /// </summary>
+    internal IReadOnlySet<string>? Certain { get; init; }
+
+    /// <summary>
     /// Told what is being looked for, each time that changes; null for nobody. It is called on threads of the planner, at times on two at once. Of a rig that
     /// falls into parts that have nothing to do with one another, each part is looked at by itself.
     /// </summary>

@@ -1,6 +1,7 @@
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 using Loadmark.Planning.Decoding;
+using Loadmark.Planning.Problem;
 using Loadmark.Planning.Searching;
 using Loadmark.Planning.Splitting;
 
@@ -54,7 +55,7 @@ public static class RigPlanner
         {
             Status = StatusOf(plan, levels[(int)Level.Unfed]),
             Rig = plan.Wired.Rig,
-            Unfed = [.. plan.Wired.Loads.Items.Where(load => load.Feeds.Count == 0).Select(load => load.Id)],
+            Unfed = [.. FedSupplies.DarkLoads(plan.Wired).Select(static load => load.Id)],
             Objective = [.. levels],
             Check = plan.Check,
         };

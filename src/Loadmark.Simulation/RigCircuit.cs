@@ -19,8 +19,8 @@ public sealed class RigCircuit
 
     private RigCircuit(RigCircuit circuit)
     {
-        (Rig, Netlist, Loads, Outlets, Leads, Assumptions, Untold) =
-            (circuit.Rig, circuit.Netlist, circuit.Loads, circuit.Outlets, circuit.Leads, circuit.Assumptions, circuit.Untold);
+        (Rig, Netlist, Loads, Outlets, Leads, Assumptions, Untold, Assumed) =
+            (circuit.Rig, circuit.Netlist, circuit.Loads, circuit.Outlets, circuit.Leads, circuit.Assumptions, circuit.Untold, circuit.Assumed);
         (_jacks, _terminals) = (circuit._jacks, circuit._terminals);
         Parts = [.. circuit.Parts.Select(static part => part with { Network = part.Network.Copy() })];
     }
@@ -33,9 +33,10 @@ public sealed class RigCircuit
         ImmutableArray<OutletBranch> outlets,
         ImmutableArray<LeadPart> leads,
         ImmutableArray<Assumption> assumptions,
-        ImmutableArray<Untold> untold)
+        ImmutableArray<Untold> untold,
+        ImmutableArray<AssumedFigure> assumed)
     {
-        (Rig, Netlist, Parts, Loads, Outlets, Leads, Assumptions, Untold) = (rig, netlist, parts, loads, outlets, leads, assumptions, untold);
+        (Rig, Netlist, Parts, Loads, Outlets, Leads, Assumptions, Untold, Assumed) = (rig, netlist, parts, loads, outlets, leads, assumptions, untold, assumed);
         _jacks = new NodePair[loads.Length];
         for (var load = 0; load < _jacks.Length; load++)
             _jacks[load] = NodePair.None;
@@ -72,6 +73,9 @@ public sealed class RigCircuit
 
     /// <summary>What cannot be computed, and why. The rule's name is empty.</summary>
     public ImmutableArray<Untold> Untold { get; }
+
+    /// <summary>The assumed figures that a charging pulse depends on.</summary>
+    internal ImmutableArray<AssumedFigure> Assumed { get; }
 
     /// <summary>Builds the circuit of a rig.</summary>
     /// <param name="rig">The rig; without wiring it gives a circuit in which nothing is fed.</param>
@@ -125,6 +129,18 @@ public sealed class RigCircuit
         var ohms = Math.Max(CommonFigures.LeastOhms, lead.ContactOhms + (lead.WireOhms * factor));
         for (var place = 0; place < lead.Slots.Length; place++)
             Parts[lead.Devices[place].Part].Network[lead.Slots[place]] = ohms;
+    }
+
+    /// <summary>Makes the charging pulses of a part of the circuit harder or milder, as far as what decides them is assumed.</summary>
+    /// <param name="part">Its place in <see cref="Parts"/>.</param>
+    /// <param name="factor">Assumed input capacitances as a multiple of what was taken, and what assumed source resistances are divided by; over 0.</param>
+    internal void SetPulse(int part, double factor)
+    {
+        foreach (var figure in Assumed)
+        {
+            if (figure.Part == part)
+                Parts[part].Network[figure.Slot] = figure.IsSource ? Math.Max(CommonFigures.LeastSourceOhms, figure.Value / factor) : figure.Value * factor;
+        }
     }
 
     /// <summary>Puts every figure that can be changed back to the rig's.</summary>

@@ -50,6 +50,6 @@ public static class RigSimulator
         var run = new StartUpRun(circuit, options);
         var recording = new StartUpRecording(circuit);
         run.Run(recording.Begin, cancellation);
-        return StartUpReport.Of(run, recording, (double)options.Spacing.Value);
+        return StartUpReport.Of(run, recording, options, cancellation);
     }
 }

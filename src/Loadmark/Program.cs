@@ -1,6 +1,6 @@
 using Loadmark.Commands;
 using Loadmark.Hosting;
-using Loadmark.Simulation.Checks;
+using Loadmark.Simulation;
 using Loadmark.Sources;
 
 // The YAML library asks for compiled regular expressions; compiling one costs a command that answers at once more than all its use
@@ -11,4 +11,4 @@ if (args is ["check" or "read" or "plan" or "buy" or "settle" or "startup" or "n
 
 using var interrupts = new Interrupts();
 var around = Surroundings.OfProcess(interrupts);
-return LoadmarkCommand.Run(args, around, new RigFileSource(around, null), static (rig, startUp) => RigExamination.Check(rig, new ExaminationOptions { StartUp = startUp }));
+return LoadmarkCommand.Run(args, around, new RigFileSource(around, null), static (rig, startUp) => RigAnalysis.Of(rig, startUp ? AnalysisDepth.WholeVerdict : AnalysisDepth.Verdict).Check);

@@ -171,17 +171,29 @@ public sealed class TransientTests
         Near(1, network.Amps("V"), 1e-6);
     }
 
-    /// <summary>After a drop-out the load waits for its shortest time, though the voltage is back at once.</summary>
+    /// <summary>A load starts, at first and after a drop-out, once its voltage has sufficed for the time that it takes.</summary>
     [Fact]
-    public void Shortest_time_before_a_restart()
+    public void Delay_before_each_start()
     {
         var network = Compiled(
             new VoltageSource("V", "s", "0", 9), new Resistor("R", "s", "a", 10),
-            new Load("L", "a", "0", LoadLaw.Current, 0.6) { StartsAbove = 6, StopsBelow = 4, RestartSeconds = 0.1 });
+            new Load("L", "a", "0", LoadLaw.Current, 0.6) { StartsAbove = 6, StopsBelow = 4, DelaySeconds = 0.1 });
         var (record, _) = Run(network, new TransientOptions(1.05), "a");
         var stops = record.Events.Where(change => change.To == DeviceState.Off).Select(change => change.Seconds).ToArray();
-        Assert.Equal(11, stops.Length);
+        Assert.Equal(10, stops.Length);
         for (var index = 0; index < stops.Length; index++)
-            Near(0.1 * index, stops[index], 0, 1e-9);
+            Near(0.1 * (index + 1), stops[index], 0, 1e-9);
+    }
+
+    /// <summary>The time counts anew from where the voltage falls under the threshold, even for a moment, and a load that runs does not mind.</summary>
+    [Fact]
+    public void A_break_in_the_voltage_starts_the_delay_anew()
+    {
+        var source = new VoltageSource("V", "a", "0", new PiecewiseLinearWaveform([(0, 0), (0.009, 9), (0.05, 9), (0.051, 5), (0.052, 9), (0.2, 9), (0.21, 5), (0.3, 5)]));
+        var network = Compiled(source, new Load("L", "a", "0", LoadLaw.Current, 0.6) { StartsAbove = 6, StopsBelow = 4, DelaySeconds = 0.1 });
+        var (record, _) = Run(network, new TransientOptions(0.3), "a");
+
+        // 6 V are there after 6 ms, are lost at 50.75 ms and are back at 51.25 ms.
+        Near(0.15125, Assert.Single(record.Events).Seconds, 0, 1e-6);
     }
 }

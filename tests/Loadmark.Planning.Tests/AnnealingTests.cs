@@ -67,6 +67,6 @@ public sealed class AnnealingTests
         }
 
         static string Describe(LiveWiring wiring) => string.Join(' ', wiring.Levels.Values.ToArray()) + "\n" + string.Join('\n', wiring.Feeds
-            .Select(feed => $"{feed.Stand.Capacity} {feed.Stand.Point.Volts} {string.Join(' ', feed.Loads.Order())}").Order(StringComparer.Ordinal));
+            .Select(feed => $"{feed.Stand.Capacity} {feed.Stand.Volts} {string.Join(' ', feed.Loads.Order())}").Order(StringComparer.Ordinal));
     }
 }

@@ -4,15 +4,22 @@ namespace Loadmark.Planning.Tests;
 
 internal static class PlanAssert
 {
-    /// <summary>The rules refuse nothing but unfed loads, and supplies for other mains, which stay idle.</summary>
+    private static readonly RuleId[] Joining = [RuleId.GroundShort, RuleId.AcShared, RuleId.SeriesShort, RuleId.ParallelUnequal];
+
+    /// <summary>
+    /// The rules refuse nothing but unfed loads, and supplies for other mains, which stay idle; and of what a plan joins they do not doubt
+    /// that it is harmless.
+    /// </summary>
     public static void IsSafe(PlanResult plan)
     {
         foreach (var finding in plan.Check.Findings.Items.Where(finding => finding.Severity >= Severity.Fails))
         {
-            if (finding.Rule == "mains-mismatch")
+            if (finding.Rule == RuleId.MainsMismatch)
                 Assert.DoesNotContain(plan.Rig.Wired!.Value.Items, feed => feed.From.Items.Any(outlet => outlet.Supply == finding.Subjects[0]));
             else
-                Assert.True(finding.Rule == "unfed", $"{finding.Rule}: {finding.Message} {finding.Working}");
+                Assert.True(finding.Rule == RuleId.Unfed, $"{finding.Rule}: {finding.Message} {finding.Working}");
         }
+
+        Assert.DoesNotContain(plan.Check.Findings.Items, static finding => finding.Severity == Severity.Unsure && Joining.Contains(finding.Rule));
     }
 }

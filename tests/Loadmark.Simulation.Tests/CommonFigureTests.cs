@@ -23,7 +23,7 @@ public sealed class CommonFigureTests
         Assert.Equal(
             [
                 "regulation", "source resistance of a regulated outlet", "overload", "rise of an outlet's voltage", "resistance of each contact", "wire", "length of the lead",
-                "starts from, digital", "drops out below, digital", "restarts no sooner than, digital", "input capacitance, digital", "series resistance of an input capacitor",
+                "starts from, digital", "drops out below, digital", "starts after enough volts for, digital", "input capacitance, digital", "series resistance of an input capacitor",
             ],
             assumed);
 
@@ -37,7 +37,7 @@ public sealed class CommonFigureTests
             """;
         Assert.Empty(RigText.Settle(full).Assumptions);
         Assert.Equal(
-            ["rise of an outlet's voltage", "restarts no sooner than, digital", "series resistance of an input capacitor"],
+            ["rise of an outlet's voltage", "starts after enough volts for, digital", "series resistance of an input capacitor"],
             RigText.StartUp(full).Assumptions.Items.Select(static assumption => assumption.Figure));
     }
 

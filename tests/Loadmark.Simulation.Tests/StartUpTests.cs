@@ -6,13 +6,13 @@ namespace Loadmark.Simulation.Tests;
 public sealed class StartUpTests
 {
     [Fact]
-    public void A_load_starts_when_the_rising_voltage_reaches_its_threshold()
+    public void A_load_starts_once_the_rising_voltage_has_sufficed_for_its_delay()
     {
-        // 9 V in 10 ms: 7.2 V are there after 8 ms, but for the lead, which with 1 µF costs next to nothing.
+        // 9 V in 10 ms: 7.2 V are there after 8 ms, but for the lead, which with 1 µF costs next to nothing; a digital load takes 100 ms.
         var started = RigText.StartUp(Rig("starts_below: 7.2 V, stops_below: 5 V, input_capacitance: 1 µF", "9 V DC 500 mA"));
-        Assert.Equal(0.008, (double)started.Loads[0].RunsAfter!.Value.Value, 1e-5);
+        Assert.Equal(0.108, (double)started.Loads[0].RunsAfter!.Value.Value, 1e-5);
         Assert.Equal((0, LoadState.Runs), (started.Loads[0].Restarts, started.Loads[0].State));
-        Assert.Equal("DL-02 starts, at 7.2 V: it takes 210 mA.", started.Events[0].Text);
+        Assert.Equal("DL-02 starts, at 9 V: it takes 210 mA.", started.Events[0].Text);
     }
 
     [Fact]
@@ -21,6 +21,40 @@ public sealed class StartUpTests
         // i = C·dV/dt = 330 µF × 9 V / 10 ms = 297 mA, once the lead's resistance no longer shapes it (τ = R·C = 0.1 ms).
         var started = RigText.StartUp(Rig("starts_below: 8.9 V, stops_below: 5 V, input_capacitance: 330 µF", "9 V DC 5 A"));
         Assert.Equal(0.297, Value(started, "brick/1", "A", 0.005), 0.001);
+    }
+
+    /// <summary>i = C·dV/dt: 220 µF × 9 V / 10 ms = 198 mA as assumed of a digital load, 99 mA with half of that, 396 mA with double.</summary>
+    [Fact]
+    public void A_charging_pulse_that_rests_on_an_assumed_capacitor_is_a_range()
+    {
+        var pulse = RigText.StartUp(Rig("run: 90 mA, starts_below: 8.9 V, stops_below: 5 V", "9 V DC 5 A")).Outlets[0].Pulse!;
+        Assert.Equal(0.099, (double)pulse.Least.Value, 0.001);
+        Assert.Equal(0.396, (double)pulse.Most.Value, 0.002);
+        Assert.Equal((default, default), (pulse.OverLimitLeast, pulse.OverLimitMost));
+        Assert.EndsWith(" (input capacitance assumed, at half and at double)", pulse.ToString(), StringComparison.Ordinal);
+
+        // A limit bounds it, for as long as it takes to charge.
+        var limited = RigText.StartUp(Rig("run: 90 mA, starts_below: 8.9 V, stops_below: 5 V", "9 V DC 150 mA")).Outlets[0].Pulse!;
+        Assert.Equal(new Amps(0.15m), limited.Most);
+        Assert.Equal(0.099, (double)limited.Least.Value, 0.001);
+        Assert.Equal(440e-6 * 9 / 0.15, (double)limited.OverLimitMost.Value, 0.002);
+
+        // Given, or drawn by a load when it starts, or at the limit either way: nothing is assumed of it.
+        Assert.Null(RigText.StartUp(Rig("run: 90 mA, input_capacitance: 330 µF", "9 V DC 5 A")).Outlets[0].Pulse);
+        Assert.Null(RigText.StartUp(Rig("run: 420 mA", "9 V DC 5 A")).Outlets[0].Pulse);
+        Assert.Equal(0.21, (double)RigText.StartUp(Rig("run: 210 mA, draws: current", "9 V DC 5 A")).Outlets[0].Pulse!.Least.Value, 0.001);
+        Assert.Null(RigText.StartUp(Rig("run: 30 mA", "9 V DC 50 mA")).Outlets[0].Pulse);
+    }
+
+    /// <summary>Nothing limits an unregulated outlet but its resistance, which is assumed too: 1.4 × 9 V, and 3.6 V lost over its rated current.</summary>
+    [Fact]
+    public void The_pulse_of_an_unregulated_outlet_may_go_over_its_limit_and_says_on_what_that_rests()
+    {
+        var outlet = RigText.StartUp(Rig("run: 30 mA, starts_below: 8 V", "9 V DC 200 mA").Replace("regulated: true", "regulated: false", StringComparison.Ordinal)).Outlets[0];
+        var pulse = outlet.Pulse!;
+        Assert.Equal(["input capacitance", "source resistance"], pulse.Assumed);
+        Assert.InRange(outlet.PeakAmps!.Value.Value, pulse.Least.Value, pulse.Most.Value);
+        Assert.True(pulse.Most > outlet.Limit && pulse.OverLimitMost > pulse.OverLimitLeast, $"{pulse}");
     }
 
     [Fact]
@@ -52,8 +86,8 @@ public sealed class StartUpTests
         Assert.InRange(off.Count, 4, 6);
         Assert.Equal(0.5m, again[0] - off[0], 6);
 
-        // 500 ms off, the rise until the limit is met, 50 ms at the limit (docs/theory/outlets.md).
-        Assert.InRange(off[1] - off[0], 0.55m, 0.56m);
+        // 500 ms off, the rise up to 2 V, 100 ms until the load starts, 50 ms at the limit (docs/theory/outlets.md, loads.md).
+        Assert.InRange(off[1] - off[0], 0.65m, 0.66m);
         Assert.Equal(off[2] - off[1], off[1] - off[0], 5);
     }
 

@@ -18,8 +18,8 @@ public sealed class BuyCommandTests : IDisposable
     private const string Prices =
         """
         supply;price;mass_g;label;outlets;total;isolated;mains
-        small;10,50;100;;1: 9 V DC 100 mA;;yes;100-240 V
-        large;30,00;300;;1: 9 V DC 400 mA;;yes;100-240 V
+        small;10,50;100;;1: 9 V DC 100 mA centre negative;;yes;100-240 V
+        large;30,00;300;;1: 9 V DC 400 mA centre negative;;yes;100-240 V
         both;35,00;350;;1: 9 V DC 100 mA | 2: 9 V DC 400 mA;;yes;100-240 V
         """;
 
@@ -53,7 +53,7 @@ public sealed class BuyCommandTests : IDisposable
     {
         var loads = string.Join(", ", Enumerable.Range(1, 8).Select(static load => $"L{load}: {{ label: 9 V DC 20 mA }}"));
         var rig = Save("split.rig.yaml", $"rig: Split\nloads: {{ {loads} }}\nsupplies: {{}}\nleads: {{ split: {{ type: straight, plugs: 2 }} }}\n");
-        var list = Save("list.csv", "supply,price,mass_g,label,outlets,total,isolated,mains\none,10,100,,1: 9 V DC 100 mA,,yes,\nsix,45,100,,1-6: 9 V DC 100 mA,,yes,\n");
+        var list = Save("list.csv", "supply,price,mass_g,label,outlets,total,isolated,mains\none,10,100,,1: 9 V DC 100 mA centre negative,,yes,\nsix,45,100,,1-6: 9 V DC 100 mA centre negative,,yes,\n");
         using var json = JsonDocument.Parse(Run(0, "buy", rig, "--prices", list, "--json"));
         Assert.Equal("optimal", json.RootElement.GetProperty("status").GetString());
         Assert.Equal(40m, json.RootElement.GetProperty("options")[0].GetProperty("price").GetDecimal());

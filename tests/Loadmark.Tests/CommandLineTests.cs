@@ -14,6 +14,8 @@ public sealed class CommandLineTests
     [InlineData(Severity.Note, 0)]
     [InlineData(Severity.Margin, 0)]
     [InlineData(Severity.Noise, 0)]
+    [InlineData(Severity.Unsure, 0)]
+    [InlineData(Severity.Open, 1)]
     [InlineData(Severity.Fails, 1)]
     [InlineData(Severity.Harm, 1)]
     public void The_exit_code_tells_whether_a_rig_is_refused(Severity severity, int code)

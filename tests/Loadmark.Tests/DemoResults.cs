@@ -11,15 +11,15 @@ internal static class DemoResults
 
     public static CheckResult Pit => Of("Pit board, bass chair",
         [
-            Finding("over-voltage", Severity.Harm, ["DL-02", "brick/5"],
+            Finding(RuleId.OverVoltage, Severity.Harm, ["DL-02", "brick/5"],
                 "The outlet is set to 18 V and DL-02 takes 9 V at most. It is likely to be damaged as soon as it is plugged in.",
                 "18 V > 1.10 × 9 V = 9.9 V", "Set brick/5 to 9 V."),
-            Finding("start-overload", Severity.Fails, ["wall/1", "CH-01", "LP-01"],
+            Finding(RuleId.StartOverload, Severity.Fails, ["wall/1", "CH-01", "LP-01"],
                 "While they start, the loads on wall/1 ask for more than it can give.",
                 "45 mA + 620 mA = 665 mA > 500 mA", "Feed LP-01 from an outlet of its own, of 700 mA or more."),
-            Finding("ground-loop", Severity.Noise, ["FZ-01", "OD-03"], "Their returns meet twice and may pick up hum."),
-            Finding("thin-headroom", Severity.Margin, ["brick/4"], "Less than 10 % of the limit stays free.", "0.9 × 150 mA = 135 mA < 141 mA"),
-            Finding("figure-derived", Severity.Note, ["wall"], "The limit is worked out from the watts printed.", "45 W ÷ 9 V = 5 A"),
+            Finding(RuleId.ReturnNotItsOwn, Severity.Noise, ["FZ-01", "OD-03"], "FZ-01 wants a return of its own and shares that of brick."),
+            Finding(RuleId.ThinHeadroom, Severity.Margin, ["brick/4"], "Less than 10 % of the limit stays free.", "0.9 × 150 mA = 135 mA < 141 mA"),
+            Finding(RuleId.FigureDerived, Severity.Note, ["wall"], "The limit is worked out from the watts printed.", "45 W ÷ 9 V = 5 A"),
         ],
         [
             Outlet("brick/1", 9, 0.15m, 0.012m, 0.012m, "OD-03"),
@@ -33,10 +33,10 @@ internal static class DemoResults
             Outlet("wall/1", 9, 0.5m, 0.53m, 0.665m, "CH-01", "LP-01"),
             Outlet("bank/A", null, null, 0.045m, 0.045m, "CH-02"),
         ],
-        [new Untold("start-overload", ["PH-02", "brick/3"], "PH-02 gives no current and its kind has no usual one.")],
+        [new Untold(RuleId.StartOverload, ["PH-02", "brick/3"], "PH-02 gives no current and its kind has no usual one.")],
         isDefault: false);
 
-    public static CheckResult Quiet => Of("Fly rig", [Finding("thin-headroom", Severity.Margin, ["brick/1"], "Little stays free.")],
+    public static CheckResult Quiet => Of("Fly rig", [Finding(RuleId.ThinHeadroom, Severity.Margin, ["brick/1"], "Little stays free.")],
         [Outlet("brick/1", 9, 0.1m, 0.095m, 0.095m, "DL-09")]);
 
     /// <summary>40 loads over six supplies.</summary>
@@ -64,11 +64,14 @@ internal static class DemoResults
     }
 
     public static CheckResult WithSeverity(Severity severity, string name) =>
-        Of(name, severity == Severity.Good ? [] : [Finding("unfed", severity, ["DL-02"], "Nothing feeds it.")], []);
+        Of(name, severity is Severity.Good or Severity.Open ? [] : [Finding(RuleId.Unfed, severity, ["DL-02"], "Nothing feeds it.")], []) with
+        {
+            NothingIsFed = severity == Severity.Open,
+        };
 
     /// <summary>Names that try to drive the terminal, to be taken as markup, and to break JSON.</summary>
     public static CheckResult Hostile => Of("[red]Pit[/] \u001b[2J\u001b]0;owned\u0007 \u202Etxt\u009B31m \"q\"\\ \ud800",
-        [Finding("unfed", Severity.Fails, ["[bold]\r\nOD-03\u001b[31m"], "Nothing feeds [link=x]it[/]\u0000.", "[0] {1}", "\u001b[8mhidden")],
+        [Finding(RuleId.Unfed, Severity.Fails, ["[bold]\r\nOD-03\u001b[31m"], "Nothing feeds [link=x]it[/]\u0000.", "[0] {1}", "\u001b[8mhidden")],
         [Outlet("[a]/\u001bb", 9, 0.1m, 0.05m, 0.05m, "\u001b[5mX[/]")]);
 
     private static CheckResult Of(
@@ -78,7 +81,7 @@ internal static class DemoResults
         return new CheckResult
         {
             Rig = rig,
-            Verdict = list.Count == 0 ? Severity.Good : list[0].Severity,
+            NothingIsFed = false,
             Findings = list,
             Untold = [.. untold ?? []],
             Outlets = [.. outlets],
@@ -88,7 +91,7 @@ internal static class DemoResults
     }
 
     private static Finding Finding(
-        string rule, Severity severity, ValueList<string> subjects, string message, string working = "", string remedy = "") => new()
+        RuleId rule, Severity severity, ValueList<string> subjects, string message, string working = "", string remedy = "") => new()
         {
             Rule = rule,
             Severity = severity,

@@ -1,7 +1,7 @@
 using System.Text;
 using Loadmark.Commands;
 using Loadmark.Hosting;
-using Loadmark.Simulation.Checks;
+using Loadmark.Simulation;
 using Loadmark.Sources;
 
 namespace Loadmark.Tests;
@@ -23,7 +23,7 @@ internal static class LibraryRun
             Time = clock,
             Debug = true,
         };
-        var code = LoadmarkCommand.Run(args, around, new RigFileSource(around, null), static (rig, startUp) => RigExamination.Check(rig, new ExaminationOptions { StartUp = startUp }));
+        var code = LoadmarkCommand.Run(args, around, new RigFileSource(around, null), static (rig, startUp) => RigAnalysis.Of(rig, startUp ? AnalysisDepth.WholeVerdict : AnalysisDepth.Verdict).Check);
         return (code, Encoding.UTF8.GetString(output.ToArray()), error.ToString());
     }
 }

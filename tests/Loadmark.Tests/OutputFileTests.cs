@@ -5,7 +5,7 @@ using System.Text;
 using Loadmark.Commands;
 using Loadmark.Files;
 using Loadmark.Hosting;
-using Loadmark.Simulation.Checks;
+using Loadmark.Simulation;
 using Loadmark.Sources;
 using Loadmark.Storage;
 
@@ -211,7 +211,7 @@ public sealed class OutputFileTests : IDisposable
             Input = static () => Stream.Null,
             Environment = name => name == "LOADMARK_DATA" ? Data : null,
         };
-        var code = LoadmarkCommand.Run(args, around, new RigFileSource(around, null), static (rig, startUp) => RigExamination.Check(rig, new ExaminationOptions { StartUp = startUp }));
+        var code = LoadmarkCommand.Run(args, around, new RigFileSource(around, null), static (rig, startUp) => RigAnalysis.Of(rig, startUp ? AnalysisDepth.WholeVerdict : AnalysisDepth.Verdict).Check);
         return (code, Encoding.UTF8.GetString(output.ToArray()), error.ToString());
     }
 }

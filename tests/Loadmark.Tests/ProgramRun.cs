@@ -2,7 +2,7 @@ using System.Text;
 using Loadmark.Commands;
 using Loadmark.Core.Checks;
 using Loadmark.Core.Rigs;
-using Loadmark.Simulation.Checks;
+using Loadmark.Simulation;
 using Loadmark.Files;
 using Loadmark.Hosting;
 using Loadmark.Sources;
@@ -76,7 +76,7 @@ internal sealed class ProgramRun : IRigSource
             Colour = false,
             Debug = false,
         };
-        var code = LoadmarkCommand.Run(args, around, new RigFileSource(around, null), static (rig, startUp) => RigExamination.Check(rig, new ExaminationOptions { StartUp = startUp }));
+        var code = LoadmarkCommand.Run(args, around, new RigFileSource(around, null), static (rig, startUp) => RigAnalysis.Of(rig, startUp ? AnalysisDepth.WholeVerdict : AnalysisDepth.Verdict).Check);
         return (code, Encoding.UTF8.GetString(output.ToArray()));
     }
 

@@ -2,7 +2,7 @@ using System.Text;
 using System.Text.Json;
 using Loadmark.Commands;
 using Loadmark.Hosting;
-using Loadmark.Simulation.Checks;
+using Loadmark.Simulation;
 using Loadmark.Sources;
 
 namespace Loadmark.Tests;
@@ -108,7 +108,7 @@ public sealed class StandardInputTests : IDisposable
             Input = () => input,
             Environment = name => name == "LOADMARK_DATA" ? Path.Combine(_folder, "data") : null,
         };
-        var code = LoadmarkCommand.Run(args, around, new RigFileSource(around, null), static (rig, startUp) => RigExamination.Check(rig, new ExaminationOptions { StartUp = startUp }));
+        var code = LoadmarkCommand.Run(args, around, new RigFileSource(around, null), static (rig, startUp) => RigAnalysis.Of(rig, startUp ? AnalysisDepth.WholeVerdict : AnalysisDepth.Verdict).Check);
         return (code, Encoding.UTF8.GetString(output.ToArray()), error.ToString());
     }
 

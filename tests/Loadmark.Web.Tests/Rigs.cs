@@ -11,7 +11,7 @@ internal static class Rigs
         loads:
           OD-03: { kind: analog drive, label: "9V DC 12mA centre negative 5.5x2.1" } # loud
           DL-02: { kind: digital, label: "9V DC 300mA centre negative 5.5x2.1" }
-          PR-02: { kind: analog preamp, label: "18V DC 60mA centre negative 5.5x2.1" }
+          PR-02: { kind: digital preamp, label: "18V DC 60mA centre negative 5.5x2.1" }
         supplies:
           brick:
             label: "INPUT 100-240V~ 50/60Hz 0.6A"

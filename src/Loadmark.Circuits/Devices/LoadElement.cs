@@ -15,7 +15,7 @@ internal sealed class LoadElement(Load load, int index) : Element(load, index)
     private int _startsAbove;
     private int _stopsBelow;
     private double _bootEnds = double.PositiveInfinity;
-    private double _earliest = double.NegativeInfinity;
+    private double _starts = double.PositiveInfinity;
 
     public override bool IsNonlinear => true;
 
@@ -25,6 +25,9 @@ internal sealed class LoadElement(Load load, int index) : Element(load, index)
     public bool IsOn { get; set; } = true;
 
     public bool IsBooting { get; private set; }
+
+    /// <summary>Whether it is off and its voltage suffices, so that it will start if that lasts.</summary>
+    private bool IsWaiting => !double.IsPositiveInfinity(_starts);
 
     public double StartsAbove => _parameters.Values[_startsAbove];
 
@@ -63,7 +66,7 @@ internal sealed class LoadElement(Load load, int index) : Element(load, index)
         IsOn = point.IsSteady;
         IsBooting = false;
         _bootEnds = double.PositiveInfinity;
-        _earliest = double.NegativeInfinity;
+        _starts = double.PositiveInfinity;
         if (!point.IsSteady && StartsAbove == 0)
             Start(point.Time);
     }
@@ -71,7 +74,7 @@ internal sealed class LoadElement(Load load, int index) : Element(load, index)
     public override void Indicate(Span<double> indicators, EquationSystem system, AnalysisPoint point)
     {
         var volts = system.VoltageOf(Pair);
-        indicators[0] = IsOn ? StopsBelow - volts : point.Time < _earliest ? -1 : volts - StartsAbove;
+        indicators[0] = IsOn ? StopsBelow - volts : IsWaiting ? StartsAbove - volts : volts - StartsAbove;
         if (IsOn && StopsBelow == 0)
             indicators[0] = -1;
     }
@@ -86,24 +89,30 @@ internal sealed class LoadElement(Load load, int index) : Element(load, index)
         {
             IsOn = IsBooting = false;
             _bootEnds = double.PositiveInfinity;
-            _earliest = point.Time + load.RestartSeconds;
-        }
-        else
-        {
-            Start(point.Time);
+            return true;
         }
 
+        // Waiting draws nothing more, so the equations jump only where there is nothing to wait for.
+        if (load.DelaySeconds > 0)
+        {
+            _starts = IsWaiting ? double.PositiveInfinity : point.Time + load.DelaySeconds;
+            return false;
+        }
+
+        Start(point.Time);
         return true;
     }
 
-    public override double NextTime(double seconds)
-    {
-        var next = IsBooting ? _bootEnds : double.PositiveInfinity;
-        return !IsOn && _earliest > seconds ? Math.Min(next, _earliest) : next;
-    }
+    public override double NextTime(double seconds) => IsBooting ? _bootEnds : _starts;
 
     public override bool Elapse(AnalysisPoint point)
     {
+        if (point.Time >= _starts)
+        {
+            Start(point.Time);
+            return true;
+        }
+
         if (!IsBooting || point.Time < _bootEnds)
             return false;
         IsBooting = false;
@@ -114,6 +123,7 @@ internal sealed class LoadElement(Load load, int index) : Element(load, index)
     private void Start(double seconds)
     {
         IsOn = true;
+        _starts = double.PositiveInfinity;
         IsBooting = load.BootDraw is not null && _parameters.Values[_bootSeconds] > 0;
         _bootEnds = IsBooting ? seconds + _parameters.Values[_bootSeconds] : double.PositiveInfinity;
     }

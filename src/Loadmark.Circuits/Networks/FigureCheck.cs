@@ -48,7 +48,7 @@ internal static class FigureCheck
             .Concat(NotNegative(
                 (nameof(load.StartsAbove), load.StartsAbove),
                 (nameof(load.StopsBelow), load.StopsBelow),
-                (nameof(load.RestartSeconds), load.RestartSeconds),
+                (nameof(load.DelaySeconds), load.DelaySeconds),
                 (nameof(load.BootSeconds), load.BootSeconds)))
             .Concat(Positive((nameof(load.FloorVolts), load.FloorVolts)))
             .Concat(load.StopsBelow > load.StartsAbove ? [nameof(load.StopsBelow)] : []);

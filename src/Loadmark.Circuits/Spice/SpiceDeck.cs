@@ -10,7 +10,7 @@ namespace Loadmark.Circuits.Spice;
 /// for, and comments. Title, analysis and end are the caller's. The dialect is that of ngspice.
 /// </summary>
 /// <remarks>
-/// Left out, and said in a comment: the shortest time between drop-out and restart, and the switching off of hiccup, which
+/// Left out, and said in a comment: the delay before each start of a load, and the switching off of hiccup, which
 /// becomes a constant-current limit.
 /// </remarks>
 public sealed class SpiceDeck

@@ -59,8 +59,8 @@ internal sealed class SpiceLaws(SpiceDeck deck, bool isSteady)
 
         // A switch with hysteresis remembers whether the load is on; a capacitor of 1 F counts how long it has been. The jumps
         // are rounded, over 1 µs and a thousandth of the boot time, because SPICE does not get past sharp ones.
-        if (load.RestartSeconds > 0)
-            deck.Line("* the shortest time before a restart is left out");
+        if (load.DelaySeconds > 0)
+            deck.Line(FormattableString.Invariant($"* the delay of {load.DelaySeconds:R} s before each start is left out"));
         var (middle, half) = ((load.StartsAbove + load.StopsBelow) / 2, (load.StartsAbove - load.StopsBelow) / 2);
         deck.Line($"V{name}_one {name}_one 0 dc 1");
         deck.Line($"S{name} {name}_one {name}_latch {plus} {minus} {name}_switch");

@@ -8,8 +8,21 @@ public sealed record CheckResult
     /// <summary>The rig's name.</summary>
     public required string Rig { get; init; }
 
-    /// <summary>The severity of the worst finding; <see cref="Severity.Good"/> when there is none.</summary>
-    public required Severity Verdict { get; init; }
+    /// <summary>
+    /// The severity of the worst finding; at least <see cref="Severity.Open"/> while nothing is plugged in, since then nothing has been
+    /// found to be right; <see cref="Severity.Good"/> when something is and there is no finding.
+    /// </summary>
+    public Severity Verdict
+    {
+        get
+        {
+            var worst = Findings.Count == 0 ? Severity.Good : Findings[0].Severity;
+            return NothingIsFed && worst < Severity.Open ? Severity.Open : worst;
+        }
+    }
+
+    /// <summary>Whether nothing is plugged in yet: the wiring has no feed.</summary>
+    public required bool NothingIsFed { get; init; }
 
     /// <summary>The findings, worst first; within a severity in the order of the rules, then of the file.</summary>
     public required ValueList<Finding> Findings { get; init; }
@@ -29,8 +42,8 @@ public sealed record CheckResult
     /// <summary>Whether <see cref="Headroom"/> is the default because the rig gives none.</summary>
     public required bool HeadroomIsDefault { get; init; }
 
-    /// <summary>Whether the rig must not be switched on as it is: some finding is of harm or fails.</summary>
-    public bool IsRefused => Verdict >= Severity.Fails;
+    /// <summary>Whether the rig is not ready to be switched on: some finding is of harm or fails, or nothing is plugged in.</summary>
+    public bool IsRefused => Verdict >= Severity.Open;
 
     /// <summary>The same result with what further rules have to say; of equal severity they come after what is there.</summary>
     /// <param name="findings">Their findings, in the order of those rules.</param>
@@ -44,7 +57,6 @@ public sealed record CheckResult
         ValueList<Finding> all = [.. Findings.Items.Concat(findings).OrderByDescending(static finding => finding.Severity)];
         return this with
         {
-            Verdict = all.Count == 0 ? Severity.Good : all[0].Severity,
             Findings = all,
             Untold = [.. Untold.Items, .. untold],
         };

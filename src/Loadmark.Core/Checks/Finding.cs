@@ -5,8 +5,8 @@ namespace Loadmark.Core.Checks;
 /// <summary>One thing the program has to say about a rig, with its working.</summary>
 public sealed record Finding
 {
-    /// <summary>The rule's name, such as <c>over-voltage</c>.</summary>
-    public required string Rule { get; init; }
+    /// <summary>The rule.</summary>
+    public required RuleId Rule { get; init; }
 
     /// <summary>How bad it is.</summary>
     public required Severity Severity { get; init; }

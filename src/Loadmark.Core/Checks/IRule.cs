@@ -1,12 +1,12 @@
 namespace Loadmark.Core.Checks;
 
-/// <summary>What every rule says of itself, also one that judges more than the wiring, such as a rig's circuit.</summary>
+/// <summary>What every rule says of itself, whatever it judges: nameplates or a rig's circuit.</summary>
 public interface IRule
 {
-    /// <summary>The rule's name in findings and in the documentation, such as <c>over-voltage</c>.</summary>
-    string Name { get; }
+    /// <summary>Which rule it is. Its page is <c>docs/rules/{Id}.md</c>.</summary>
+    RuleId Id { get; }
 
-    /// <summary>How bad it is when the rule is broken.</summary>
+    /// <summary>How bad it is when the rule is broken for certain; what is not certain is reported as less, see <see cref="Report"/>.</summary>
     Severity Severity { get; }
 
     /// <summary>Where the rule comes from.</summary>

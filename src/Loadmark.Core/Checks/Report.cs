@@ -4,17 +4,32 @@ using Loadmark.Core.Rigs;
 namespace Loadmark.Core.Checks;
 
 /// <summary>Gathers what the rules say.</summary>
-internal sealed class Report
+public sealed class Report
 {
     private readonly List<Finding> _findings = [];
     private readonly List<Untold> _untold = [];
 
-    /// <summary>Reports that a rig breaks a rule.</summary>
-    public void Add(Rule rule, ValueList<string> subjects, string message, string working = "", string remedy = "") =>
+    /// <summary>Reports that a rig breaks a rule for certain.</summary>
+    /// <param name="rule">The rule.</param>
+    /// <param name="subjects">Ids of what it is about, at least one; each is kept once.</param>
+    /// <param name="message">What is the matter.</param>
+    /// <param name="working">The arithmetic; empty where there is none.</param>
+    /// <param name="remedy">What to do; empty where there is nothing.</param>
+    public void Add(IRule rule, ValueList<string> subjects, string message, string working = "", string remedy = "") =>
+        Add(rule, rule.Severity, subjects, message, working, remedy);
+
+    /// <summary>Reports what a rule has to say that is less, or less certain, than the rule being broken.</summary>
+    /// <param name="rule">The rule.</param>
+    /// <param name="severity">How bad it is: <see cref="Severity.Unsure"/> where what is not known could mean harm, <see cref="Severity.Margin"/> where it could keep something from running.</param>
+    /// <param name="subjects">Ids of what it is about, at least one; each is kept once.</param>
+    /// <param name="message">What is the matter, or what is not known and what follows if it is otherwise.</param>
+    /// <param name="working">The arithmetic; empty where there is none.</param>
+    /// <param name="remedy">What to do, or what to look at and measure; empty where there is nothing.</param>
+    public void Add(IRule rule, Severity severity, ValueList<string> subjects, string message, string working = "", string remedy = "") =>
         _findings.Add(new Finding
         {
-            Rule = rule.Name,
-            Severity = rule.Severity,
+            Rule = rule.Id,
+            Severity = severity,
             Subjects = Once(subjects),
             Message = message,
             Working = working,
@@ -22,8 +37,11 @@ internal sealed class Report
             Source = rule.Source,
         });
 
-    /// <summary>Reports what a rule cannot tell.</summary>
-    public void CannotTell(Rule rule, ValueList<string> subjects, string because) => _untold.Add(new Untold(rule.Name, Once(subjects), because));
+    /// <summary>Reports what a rule cannot tell, where that could mean neither harm nor failure.</summary>
+    /// <param name="rule">The rule.</param>
+    /// <param name="subjects">Ids of what it is about, at least one; each is kept once.</param>
+    /// <param name="because">What is not known.</param>
+    public void CannotTell(IRule rule, ValueList<string> subjects, string because) => _untold.Add(new Untold(rule.Id, Once(subjects), because));
 
     /// <summary>The findings, worst first; rules come in the order of the rule book, so the order within a severity is theirs.</summary>
     public ValueList<Finding> Findings()

@@ -16,19 +16,18 @@ public static class RigChecker
     public static CheckResult Check(WiredRig rig)
     {
         var report = new Report();
-        var budgets = Budgets.Of(rig);
-        foreach (var rule in RuleBook.Rules)
-            rule.Judge(rig, budgets, report);
+        var subject = NameplateCase.Of(rig);
+        foreach (var rule in RuleBook.All)
+            rule.Judge(subject, report, CancellationToken.None);
 
-        var findings = report.Findings();
         return new CheckResult
         {
             Rig = rig.Rig.Name,
-            Verdict = findings.Count == 0 ? Severity.Good : findings[0].Severity,
-            Findings = findings,
+            NothingIsFed = rig.Feeds.Count == 0,
+            Findings = report.Findings(),
             Untold = report.Untold(),
             Outlets = Loadings(rig),
-            Totals = Totals(budgets),
+            Totals = Totals(subject.Budgets),
             Headroom = rig.Rig.HeadroomInForce,
             HeadroomIsDefault = rig.Rig.Headroom is null,
         };

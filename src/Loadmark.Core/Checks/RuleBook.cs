@@ -7,12 +7,16 @@ namespace Loadmark.Core.Checks;
 public static class RuleBook
 {
     /// <summary>The rules, worst severity first.</summary>
-    public static ImmutableArray<Rule> Rules { get; } =
+    public static ImmutableArray<IRule> Rules => [.. All];
+
+    /// <summary>The rules, ready to judge.</summary>
+    internal static ImmutableArray<NameplateRule> All { get; } =
     [
         new OverVoltage(),
         new ReversedPolarity(),
         new AcIntoDc(),
         new DcIntoAc(),
+        new AcShared(),
         new GroundShort(),
         new SeriesShort(),
         new ParallelUnequal(),
@@ -29,17 +33,17 @@ public static class RuleBook
         new OutletUsedTwice(),
         new LeadShortOfPlugs(),
 
+        new Unregulated(),
+
         new SharedReturnDigital(),
         new ReturnNotItsOwn(),
-        new GroundLoop(),
 
         new ThinHeadroom(),
         new VoltageHigh(),
         new VoltageLow(),
         new PlugLoose(),
-        new FigureAssumed(),
-        new Unregulated(),
 
+        new FigureAssumed(),
         new IdleCapacity(),
         new FigureConflict(),
         new FigureDerived(),

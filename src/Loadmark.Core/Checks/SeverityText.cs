@@ -10,8 +10,10 @@ public static class SeverityText
     {
         Severity.Harm => "Do not plug in: something here can damage gear or hurt someone.",
         Severity.Fails => "Do not rely on it: something here will not run, or not for long.",
+        Severity.Open => "Nothing is plugged in yet.",
+        Severity.Unsure => "Find out first: something that is not known here could mean harm.",
         Severity.Noise => "It runs, but something here may hum or whine.",
-        Severity.Margin => "It works, with little to spare, or only if an assumption holds.",
+        Severity.Margin => "Close to a limit, or something that is not known could keep it from running.",
         Severity.Note => "Nothing stands against it; something is worth knowing.",
         Severity.Good => "Nothing was found against it.",
         _ => throw new ArgumentOutOfRangeException(nameof(verdict), verdict, "It has no meaning."),

@@ -7,9 +7,17 @@ namespace Loadmark.Core.Gear;
 public readonly record struct Figure<T>(T Value, Origin Origin)
     where T : struct
 {
-    /// <summary>Whether a default stood in for this figure.</summary>
-    public bool IsAssumed => Origin == Origin.Assumed;
+    /// <summary>Whether something else stood in for this figure: a convention, or a value that only lets a computation go on.</summary>
+    public bool IsAssumed => Origin >= Origin.Assumed;
+
+    /// <summary>Whether it may be judged by: it was printed, measured or computed, or a convention of the trade stands for it.</summary>
+    public bool IsKnown => Origin != Origin.Unknown;
 
     /// <inheritdoc/>
-    public override string ToString() => IsAssumed ? $"{Value} (assumed)" : $"{Value}";
+    public override string ToString() => Origin switch
+    {
+        Origin.Assumed => $"{Value} (assumed)",
+        Origin.Unknown => "not known",
+        _ => $"{Value}",
+    };
 }

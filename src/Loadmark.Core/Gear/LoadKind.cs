@@ -26,7 +26,14 @@ public sealed record LoadKind
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(text);
         Text = text.Trim();
-        Class = Classify(Text.ToLowerInvariant().Split([' ', '-', '/', ','], StringSplitOptions.RemoveEmptyEntries));
+        var words = Text.ToLowerInvariant().Split([' ', '-', '/', ','], StringSplitOptions.RemoveEmptyEntries);
+        Class = Classify(words);
+        IsDigital = Class switch
+        {
+            LoadClass.Digital or LoadClass.LargeDigital => true,
+            LoadClass.Unknown => words.Any(word => AnalogWords.Contains(word)) ? false : null,
+            _ => false,
+        };
     }
 
     /// <summary>The kind in the user's words.</summary>
@@ -36,12 +43,7 @@ public sealed record LoadKind
     public LoadClass Class { get; }
 
     /// <summary>Whether a processor makes it: true, false, or null when the kind does not tell.</summary>
-    public bool? IsDigital => Class switch
-    {
-        LoadClass.Unknown => null,
-        LoadClass.Digital or LoadClass.LargeDigital => true,
-        _ => false,
-    };
+    public bool? IsDigital { get; }
 
     /// <inheritdoc/>
     public override string ToString() => Text;

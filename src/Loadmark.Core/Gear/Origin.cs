@@ -12,6 +12,12 @@ public enum Origin
     /// <summary>Computed from other figures of the same thing, such as amps from watts.</summary>
     Derived,
 
-    /// <summary>A default or the figure of a class of device, standing in for one that is missing.</summary>
+    /// <summary>A convention of the trade or the figure of a class of device, standing in for one that is missing.</summary>
     Assumed,
+
+    /// <summary>
+    /// Nothing tells it, and no convention may stand in: whoever needs it has to look or to measure. The value that goes with it only
+    /// lets a computation go on; nothing may be asserted of it.
+    /// </summary>
+    Unknown,
 }

@@ -19,7 +19,10 @@ public sealed class LoadRating
     /// <summary>The load's tag.</summary>
     public string Id => Load.Id;
 
-    /// <summary>Whether it takes direct or alternating current; direct where nothing is printed.</summary>
+    /// <summary>
+    /// Whether it takes direct or alternating current. Where nothing is printed, direct: derived where a polarity is printed, assumed for an
+    /// ordinary pedal of 9 V, else not known.
+    /// </summary>
     public Figure<SupplyForm> Form { get; private init; }
 
     /// <summary>Whether its label says that either kind of current suits it ("9 V AC/DC"), and nothing typed says otherwise.</summary>
@@ -49,7 +52,7 @@ public sealed class LoadRating
     internal bool FollowsVoltage => Load.Current is null && Load.Run is null
         && (Load.Label is { Modes.Length: > 1 } || Voltage.Value is { IsSingle: false });
 
-    /// <summary>The lowest and the highest voltage it is printed for; 9 V, assumed, where nothing is printed.</summary>
+    /// <summary>The lowest and the highest voltage it is printed for; not known, with 9 V to compute with, where nothing is printed.</summary>
     public Figure<QuantityRange<Volt>> Voltage { get; private init; }
 
     /// <summary>The printed, derived or assumed current; null when nothing tells.</summary>
@@ -70,14 +73,20 @@ public sealed class LoadRating
     /// <summary>The class whose figures stand in for a missing current; null when none had to.</summary>
     public ClassFigures? StandIn { get; private init; }
 
-    /// <summary>The polarity it wants; centre negative, assumed, where nothing is printed.</summary>
+    /// <summary>The polarity it wants. Where nothing is printed, centre negative: assumed for an ordinary pedal of 9 V, else not known.</summary>
     public Figure<Polarity> Polarity { get; private init; }
 
-    /// <summary>The plug it takes; 5.5x2.1, assumed, where nothing is printed.</summary>
+    /// <summary>The plug it takes. Where nothing is printed, 5.5x2.1: assumed for an ordinary pedal of 9 V, else not known.</summary>
     public Figure<Plug> Plug { get; private init; }
 
-    /// <summary>The side of its supply that is its ground; negative unless the rig says otherwise.</summary>
-    public GroundSide Ground => Load.Ground ?? GroundSide.Negative;
+    /// <summary>
+    /// The side of its supply that is its ground. Where nothing is typed or printed, negative: assumed, but not known of a load that is
+    /// centre positive, which old circuits with positive ground are.
+    /// </summary>
+    public Figure<GroundSide> Ground { get; private init; }
+
+    /// <summary>Whether nothing tells its voltage, its kind of current or its polarity: whoever feeds it has to read its label first.</summary>
+    public bool IsBlank => !Voltage.IsKnown && !Form.IsKnown && !Polarity.IsKnown;
 
     /// <summary>Whether it is digital: true, false, or null when its kind does not tell.</summary>
     public bool? IsDigital => Load.Kind?.IsDigital;
@@ -131,16 +140,20 @@ public sealed class LoadRating
             starting = running is { } floor && floor.Value > start.Current ? floor : new Figure<Amps>(start.Current, Origin.Stated);
         }
 
+        var isOrdinary = voltage.IsKnown && Conventions.IsOrdinary(voltage.Value);
+        var form = ReadForm(load, isOrdinary, notes);
+        var polarity = ReadPolarity(load, form, isOrdinary, notes);
         return new LoadRating(load)
         {
-            Form = ReadForm(load, notes),
+            Form = form,
             Voltage = voltage,
             Rated = rated,
             Running = running,
             Starting = starting,
             StandIn = load.Run is null ? standIn : null,
-            Polarity = Typed(load.Polarity, load.Label?.Polarity.Value, Gear.Polarity.CentreNegative, "polarity", notes, PolarityText.Of),
-            Plug = Typed(load.Plug, load.Label?.Plug.Value, Gear.Plug.Common, "plug", notes, static plug => plug.Name),
+            Polarity = polarity,
+            Plug = ReadPlug(load, isOrdinary, notes),
+            Ground = ReadGround(load, polarity, notes),
             Disagreements = notes.Disagreements,
             Derivations = notes.Derivations,
         };
@@ -155,15 +168,44 @@ public sealed class LoadRating
 
         return (typed ?? printed) is { } stated
             ? new Figure<QuantityRange<Volt>>(stated, Origin.Stated)
-            : new Figure<QuantityRange<Volt>>(QuantityRange<Volt>.Single(ClassFigures.CommonVoltage), Origin.Assumed);
+            : new Figure<QuantityRange<Volt>>(QuantityRange<Volt>.Single(ClassFigures.CommonVoltage), Origin.Unknown);
     }
 
-    private static Figure<SupplyForm> ReadForm(Load load, RatingNotes notes)
+    private static Figure<SupplyForm> ReadForm(Load load, bool isOrdinary, RatingNotes notes)
     {
-        var typed = load.Voltage?.Form.Value;
-        var printed = load.Label?.Form.Value;
-        return Typed(typed, printed, SupplyForm.Direct, "kind of current", notes, static form => form == SupplyForm.Direct ? "d.c." : "a.c.");
+        var stated = Typed(
+            load.Voltage?.Form.Value, load.Label?.Form.Value, "kind of current", notes, static form => form == SupplyForm.Direct ? "d.c." : "a.c.");
+        if (stated is { } figure)
+            return figure;
+
+        // A load for either kind takes direct current too.
+        var takesEither = load.Label?.Form.State == FieldState.Ambiguous;
+        return takesEither
+            ? new Figure<SupplyForm>(SupplyForm.Direct, Origin.Assumed)
+            : Conventions.Form(
+                Conventions.IsUnclear(load.Label, static label => label.Form, LabelTopics.Form), load.Polarity ?? load.Label?.Polarity.Value, isOrdinary);
     }
+
+    private static Figure<Polarity> ReadPolarity(Load load, Figure<SupplyForm> form, bool isOrdinary, RatingNotes notes)
+    {
+        if (Typed(load.Polarity, load.Label?.Polarity.Value, "polarity", notes, PolarityText.Of) is { } stated)
+            return stated;
+
+        // What takes alternating current takes it either way round.
+        var takesAlternating = form is { Value: SupplyForm.Alternating } || load.Label?.Form.State == FieldState.Ambiguous;
+        var isUnclear = Conventions.IsUnclear(load.Label, static label => label.Polarity, LabelTopics.Polarity);
+        return Conventions.Common(Gear.Polarity.CentreNegative, takesAlternating || (isOrdinary && !isUnclear));
+    }
+
+    private static Figure<Plug> ReadPlug(Load load, bool isOrdinary, RatingNotes notes) =>
+        Typed(load.Plug, load.Label?.Plug.Value, "plug", notes, static plug => plug.Name)
+        ?? Conventions.Common(Gear.Plug.Common, isOrdinary && !Conventions.IsUnclear(load.Label, static label => label.Plug, LabelTopics.Plug));
+
+    private static Figure<GroundSide> ReadGround(Load load, Figure<Polarity> polarity, RatingNotes notes) =>
+        Typed(load.Ground, load.Label?.Ground.Value, "ground", notes, static side => side == GroundSide.Positive ? "positive" : "negative")
+        ?? Conventions.Common(
+            GroundSide.Negative,
+            polarity.Value == Gear.Polarity.CentreNegative && !Conventions.IsUnclear(load.Label, static label => label.Ground, LabelTopics.Ground));
 
     private static Figure<Amps>? ReadRated(Load load, Figure<QuantityRange<Volt>> voltage, Volts? fed, RatingNotes notes)
     {
@@ -264,11 +306,12 @@ public sealed class LoadRating
         return watts < product.Low * (1 - allowed) || watts > product.High * (1 + allowed) ? $"{watts}, but {volts} × {amps} = {product}" : null;
     }
 
-    private static Figure<T> Typed<T>(T? typed, T? printed, T common, string what, RatingNotes notes, Func<T, string> text)
+    /// <summary>What is typed, else what is printed; null when neither is.</summary>
+    private static Figure<T>? Typed<T>(T? typed, T? printed, string what, RatingNotes notes, Func<T, string> text)
         where T : struct
     {
         if (typed is { } one && printed is { } other && !EqualityComparer<T>.Default.Equals(one, other))
             notes.Disagree(what, $"typed {text(one)}, label {text(other)}", "The typed one counts.");
-        return (typed ?? printed) is { } stated ? new Figure<T>(stated, Origin.Stated) : new Figure<T>(common, Origin.Assumed);
+        return (typed ?? printed) is { } stated ? new Figure<T>(stated, Origin.Stated) : null;
     }
 }

@@ -33,13 +33,19 @@ public sealed class OutletRating
     /// <summary>Its settings, at least one; of unknown voltage where nothing is printed.</summary>
     public ImmutableArray<OutletMode> Modes { get; private init; }
 
-    /// <summary>Direct or alternating current; direct where nothing is printed.</summary>
+    /// <summary>
+    /// Direct or alternating current. Where nothing is printed, direct: derived where a polarity is printed, assumed up to 9 V, else not
+    /// known.
+    /// </summary>
     public Figure<SupplyForm> Form { get; private init; }
 
-    /// <summary>Its polarity; centre negative, assumed, where nothing is printed.</summary>
+    /// <summary>
+    /// Its polarity. Where nothing is printed, centre negative: assumed of an outlet for 9 V on a supply with several, which are made for
+    /// pedals; of an adaptor, or at other voltages, not known.
+    /// </summary>
     public Figure<Polarity> Polarity { get; private init; }
 
-    /// <summary>Its plug; 5.5x2.1, assumed, where nothing is printed.</summary>
+    /// <summary>Its plug. Where nothing is printed, 5.5x2.1: assumed of an outlet for 9 V, else not known.</summary>
     public Figure<Plug> Plug { get; private init; }
 
     /// <summary>Whether its return is its own; not so, assumed, where nothing is stated.</summary>
@@ -59,21 +65,42 @@ public sealed class OutletRating
         foreach (var conflict in label.Conflicts)
             notes.Disagree("power", conflict, "The current counts.");
 
-        var isolated = (outlet.Isolated ?? (outlet.Bank is null ? supply.Isolated : false)) is { } stated
+        var isolated = (outlet.Isolated ?? label.Isolated.Value ?? (outlet.Bank is null ? supply.Isolated ?? supply.Label?.Isolated.Value : false)) is { } stated
             ? new Figure<bool>(stated, Origin.Stated)
             : new Figure<bool>(false, Origin.Assumed);
         var reference = new OutletRef(supply.Id, outlet.Id);
         var name = string.Concat(reference.Supply, "/", reference.Outlet);
+        var modes = JoinModes(label.Modes, supply.Label?.Modes ?? []);
+        var polarity = Typed(outlet.Polarity, label.Polarity.Value ?? supply.Label?.Polarity.Value, "polarity", notes, PolarityText.Of);
+        var form = FormOf(supply, outlet, modes, polarity?.Value);
+        var isOrdinary = modes.Any(static mode => mode.Volts is { } volts && Conventions.IsOrdinary(volts));
         return new OutletRating(reference, name, supply, outlet)
         {
-            Modes = JoinModes(label.Modes, supply.Label?.Modes ?? []),
-            Form = Printed(label.Form.Value ?? supply.Label?.Form.Value, SupplyForm.Direct),
-            Polarity = Typed(outlet.Polarity, label.Polarity.Value, supply.Label?.Polarity.Value, Gear.Polarity.CentreNegative, "polarity", notes, PolarityText.Of),
-            Plug = Typed(outlet.Plug, label.Plug.Value, supply.Label?.Plug.Value, Gear.Plug.Common, "plug", notes, static plug => plug.Name),
+            Modes = modes,
+            Form = form,
+            Polarity = polarity ?? Conventions.Common(
+                Gear.Polarity.CentreNegative,
+                form is { Value: SupplyForm.Alternating } || (isOrdinary && supply.Outlets.Count > 1 && !IsUnclear(static plate => plate.Polarity, LabelTopics.Polarity))),
+            Plug = Typed(outlet.Plug, label.Plug.Value ?? supply.Label?.Plug.Value, "plug", notes, static plug => plug.Name)
+                ?? Conventions.Common(Gear.Plug.Common, isOrdinary && !IsUnclear(static plate => plate.Plug, LabelTopics.Plug)),
             Isolated = isolated,
             Return = isolated.Value ? name : outlet.Bank is { } bank ? $"{supply.Id}, bank {bank}" : supply.Id,
             Disagreements = notes.Disagreements,
         };
+
+        bool IsUnclear<T>(Func<Nameplate, Field<T>> field, LabelTopics topic)
+            where T : struct => Conventions.IsUnclear(label, field, topic) || Conventions.IsUnclear(supply.Label, field, topic);
+    }
+
+    private static Figure<SupplyForm> FormOf(Supply supply, Outlet outlet, ImmutableArray<OutletMode> modes, Polarity? polarity)
+    {
+        if ((outlet.Label.Form.Value ?? supply.Label?.Form.Value) is { } stated)
+            return new Figure<SupplyForm>(stated, Origin.Stated);
+
+        var isUnclear = Conventions.IsUnclear(outlet.Label, static label => label.Form, LabelTopics.Form)
+            || Conventions.IsUnclear(supply.Label, static label => label.Form, LabelTopics.Form);
+        var isLow = modes.All(static mode => mode.Volts is { } volts && volts.High <= ClassFigures.CommonVoltage * (1 + VoltageBand.Fine));
+        return Conventions.Form(isUnclear, polarity, isLow);
     }
 
     /// <summary>Joins what is known of an outlet of a rig.</summary>
@@ -158,16 +185,12 @@ public sealed class OutletRating
         return null;
     }
 
-    private static Figure<T> Printed<T>(T? printed, T common)
-        where T : struct =>
-        printed is { } stated ? new Figure<T>(stated, Origin.Stated) : new Figure<T>(common, Origin.Assumed);
-
-    private static Figure<T> Typed<T>(T? typed, T? own, T? supplys, T common, string what, RatingNotes notes, Func<T, string> text)
+    /// <summary>What is typed, else what is printed; null when neither is.</summary>
+    private static Figure<T>? Typed<T>(T? typed, T? printed, string what, RatingNotes notes, Func<T, string> text)
         where T : struct
     {
-        var printed = own ?? supplys;
         if (typed is { } one && printed is { } other && !EqualityComparer<T>.Default.Equals(one, other))
             notes.Disagree(what, $"typed {text(one)}, label {text(other)}", "The typed one counts.");
-        return Printed(typed ?? printed, common);
+        return (typed ?? printed) is { } stated ? new Figure<T>(stated, Origin.Stated) : null;
     }
 }

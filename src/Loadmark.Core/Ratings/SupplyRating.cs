@@ -26,6 +26,13 @@ public sealed class SupplyRating
     /// </summary>
     public bool? Regulated { get; private init; }
 
+    /// <summary>
+    /// Whether it may be a plain transformer adaptor, which stands well over its printed voltage while little is drawn: nothing tells
+    /// whether it is regulated, and its label shows one nominal mains voltage or one frequency, as transformers are made for, and no sign
+    /// of switching (common practice, no source). A supply whose outlets are stated to be isolated is none: each has a regulator of its own.
+    /// </summary>
+    public bool MayBeUnregulated { get; private init; }
+
     /// <summary>Figures that do not agree with one another.</summary>
     public ImmutableArray<Disagreement> Disagreements { get; private init; } = [];
 
@@ -38,14 +45,24 @@ public sealed class SupplyRating
         if (supply.Total is { } typed && printed is { } label && (Differ(typed.Amps, label.Amps) || Differ(typed.Watts, label.Watts)))
             notes.Disagree("total", $"typed {typed}, label {label}", "The typed figure counts.");
 
-        var wide = mains?.Volts is { } volts && volts.Low.Value <= 100m && volts.High.Value >= 240m;
+        var regulated = supply.Regulated ?? supply.Label?.Regulated.Value ?? PrintedRegulation(supply);
+        var wide = mains is { Choices.IsEmpty: true, Volts: { } volts } && volts.Low.Value <= 100m && volts.High.Value >= 240m;
         return new SupplyRating(supply)
         {
             Total = supply.Total ?? printed,
             Mains = mains,
-            Regulated = supply.Regulated ?? supply.Label?.Regulated.Value ?? PrintedRegulation(supply) ?? (wide ? true : null),
+            Regulated = regulated ?? (wide ? true : null),
+            MayBeUnregulated = regulated is null && !wide && LooksLikeTransformer(mains) && !(supply.Outlets.Count > 1 && (supply.Isolated ?? supply.Label?.Isolated.Value) is true),
             Disagreements = notes.Disagreements,
         };
+    }
+
+    /// <summary>Whether an input is printed for one nominal voltage or for one frequency; 220-240 V is one nominal voltage.</summary>
+    private static bool LooksLikeTransformer(MainsInput? mains)
+    {
+        const decimal oneNominal = 1.2m;
+        return mains is { Hertz.IsSingle: true } || mains is { Choices.IsEmpty: false }
+            || (mains?.Volts is { Low.Value: > 0 } volts && volts.High <= volts.Low * oneNominal);
     }
 
     private static bool Differ<T>(T? typed, T? label)
@@ -82,6 +99,8 @@ public sealed class SupplyRating
     /// </summary>
     private static SupplyTotal? PrintedTotal(Supply supply)
     {
+        if (supply.Label?.Total is { } printed)
+            return printed;
         if (supply.Outlets.Count < 2 || supply.Label is not { Modes: [var mode] })
             return null;
         if (mode.Watts is { Origin: Origin.Stated } watts)

@@ -19,8 +19,8 @@ internal readonly record struct VoltageChoice(Volts Volts, bool IsUsable, bool I
         var isFine = true;
         foreach (var load in loads)
         {
-            var fit = VoltageBand.Judge(volts, load.Rating.Voltage.Value);
-            isUsable &= fit is not (VoltageFit.TooHigh or VoltageFit.TooLow);
+            var fit = VoltageBand.Judge(volts, load.Rating);
+            isUsable &= fit is not (VoltageFit.TooHigh or VoltageFit.TooLow or VoltageFit.Starved);
             isFine &= fit is VoltageFit.Fine;
         }
 

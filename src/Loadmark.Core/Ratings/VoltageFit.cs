@@ -15,6 +15,12 @@ public enum VoltageFit
     /// <summary>Under the lowest printed voltage by more than 5 %, down to 10 %.</summary>
     Low,
 
-    /// <summary>Under the lowest printed voltage by more than 10 %.</summary>
+    /// <summary>
+    /// Under the lowest printed voltage by more than 10 %, at least half of it, and the load is analog: it runs, with less headroom in its
+    /// sound.
+    /// </summary>
+    Starved,
+
+    /// <summary>Under the lowest printed voltage by more than 10 %, or under half of it where the load is analog.</summary>
     TooLow,
 }

@@ -71,18 +71,24 @@ public sealed class WiredFeed
         ? $"{Row(Outlets.Select(outlet => outlet.Volts?.ToString() ?? "?"))} = {Volts?.ToString() ?? "?"}"
         : Volts?.ToString() ?? "?";
 
-    /// <summary>Direct or alternating current: its first outlet's, alternating where any joined outlet is.</summary>
+    /// <summary>
+    /// Direct or alternating current: alternating where any joined outlet is known to be, not known where that of any is not known, else
+    /// its first outlet's.
+    /// </summary>
     public Figure<SupplyForm> Form
     {
         get
         {
+            Figure<SupplyForm>? unknown = null;
             foreach (var outlet in Outlets)
             {
-                if (outlet.Rating.Form.Value == SupplyForm.Alternating)
+                if (!outlet.Rating.Form.IsKnown)
+                    unknown = outlet.Rating.Form;
+                else if (outlet.Rating.Form.Value == SupplyForm.Alternating)
                     return outlet.Rating.Form;
             }
 
-            return Outlets[0].Rating.Form;
+            return unknown ?? Outlets[0].Rating.Form;
         }
     }
 

@@ -29,7 +29,7 @@ internal sealed class WiredRigBuilder(Rig rig)
         }
 
         var loads = new List<WiredLoad>(rig.Loads.Count);
-        foreach (var load in rig.Loads)
+        foreach (var load in rig.EveryLoad)
         {
             var wired = new WiredLoad(LoadRating.Of(load), loads.Count);
             if (!_loads.TryAdd(load.Id, wired))
@@ -158,11 +158,11 @@ internal sealed class WiredRigBuilder(Rig rig)
     }
 
     /// <summary>Loads share a return when their outlets do, or when a lead joins the returns of several outlets.</summary>
-    private static List<ReturnGroup> JoinReturns(List<WiredOutlet> outlets, List<WiredFeed> feeds)
+    private List<ReturnGroup> JoinReturns(List<WiredOutlet> outlets, List<WiredFeed> feeds)
     {
         var groups = new Dictionary<string, ReturnGroup>(StringComparer.Ordinal);
         var returns = new List<ReturnGroup>();
-        var joined = JoinedNames(feeds);
+        var joined = JoinedNames(outlets, feeds);
         foreach (var feed in feeds)
         {
             foreach (var outlet in feed.Outlets)
@@ -176,7 +176,11 @@ internal sealed class WiredRigBuilder(Rig rig)
 
                 group.AddName(outlet.Rating.Isolated.Value ? outlet.Name : outlet.Rating.Supply.Id);
                 foreach (var load in feed.Loads)
-                    group.Add(load);
+                {
+                    // A supply that is fed by another joins returns and makes no sound of its own.
+                    if (!rig.IsFedSupply(load.Rating.Load))
+                        group.Add(load);
+                }
             }
         }
 
@@ -186,21 +190,33 @@ internal sealed class WiredRigBuilder(Rig rig)
         return returns;
     }
 
-    private static Dictionary<string, string> JoinedNames(List<WiredFeed> feeds)
+    private Dictionary<string, string> JoinedNames(List<WiredOutlet> outlets, List<WiredFeed> feeds)
     {
         var joined = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (var feed in feeds)
         {
             for (var position = 1; position < feed.Outlets.Length; position++)
-            {
-                var one = Root(joined, feed.Outlets[0].Rating.Return);
-                var other = Root(joined, feed.Outlets[position].Rating.Return);
-                if (one != other)
-                    joined[other] = one;
-            }
+                Join(joined, feed.Outlets[0].Rating.Return, feed.Outlets[position].Rating.Return);
+        }
+
+        // A supply that is fed by another has the returns of its outlets joined with its input, but for isolated ones.
+        foreach (var outlet in outlets)
+        {
+            if (outlet.Rating.Supply.Label?.Input is null || outlet.Rating.Isolated.Value)
+                continue;
+            foreach (var feed in _loads[outlet.Rating.Supply.Id].Feeds)
+                Join(joined, feed.Outlets[0].Rating.Return, outlet.Rating.Return);
         }
 
         return joined;
+    }
+
+    private static void Join(Dictionary<string, string> joined, string first, string second)
+    {
+        var one = Root(joined, first);
+        var other = Root(joined, second);
+        if (one != other)
+            joined[other] = one;
     }
 
     private static string Root(Dictionary<string, string> joined, string name)

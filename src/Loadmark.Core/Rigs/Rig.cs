@@ -22,6 +22,28 @@ public sealed record Rig
     /// <summary>Everything that draws, in the order of the file.</summary>
     public ValueList<Load> Loads { get; init; }
 
+    /// <summary>
+    /// Everything that draws: the loads, then each supply that is fed by another, as a load of its own id. A load that has the id of such a
+    /// supply stands for it.
+    /// </summary>
+    public IEnumerable<Load> EveryLoad
+    {
+        get
+        {
+            foreach (var load in Loads)
+                yield return load;
+            foreach (var supply in Supplies)
+            {
+                if (SupplyInput.Of(supply) is { } input && !Loads.Items.Any(load => load.Id == input.Id))
+                    yield return input;
+            }
+        }
+    }
+
+    /// <summary>Whether something that draws is one of the rig's supplies, fed by another.</summary>
+    /// <param name="load">One of <see cref="EveryLoad"/>.</param>
+    public bool IsFedSupply(Load load) => Supplies.Items.Any(supply => supply.Label?.Input is not null && supply.Id == load.Id);
+
     /// <summary>Everything that gives, in the order of the file.</summary>
     public ValueList<Supply> Supplies { get; init; }
 

@@ -13,7 +13,10 @@ namespace Loadmark.Core.Trials;
 /// <param name="judge">The rules.</param>
 public sealed class ConnectionTrials(Rig rig, CheckResult present, Func<Rig, CheckResult> judge)
 {
-    private readonly HashSet<(string Rule, string Subject)> _known = [.. present.Findings.Items.SelectMany(Keys)];
+    /// <summary>What the rules say of the rig as it is, by rule and subject, with the worst severity of each.</summary>
+    private readonly Dictionary<(RuleId Rule, string Subject), Severity> _known = present.Findings.Items
+        .SelectMany(static finding => Keys(finding).Select(key => (Key: key, finding.Severity)))
+        .GroupBy(static known => known.Key).ToDictionary(static known => known.Key, static known => known.Max(static each => each.Severity));
 
     /// <summary>Tries every load of the rig on an outlet, in the order of the rig.</summary>
     /// <param name="outlet">The outlet; one of the rig's.</param>
@@ -39,18 +42,20 @@ public sealed class ConnectionTrials(Rig rig, CheckResult present, Func<Rig, Che
 
         // A load that is badly off where it is may be as badly off here: what joins the two is said although both were known.
         var place = outlet.ToString();
+        // That the other loads are still dark is no fault of this one.
         var added = best!.Check.Findings.Items
-            .Where(finding => Keys(finding).Any(key => !_known.Contains(key)) || (finding.Subjects.Items.Contains(load) && finding.Subjects.Items.Contains(place)))
+            .Where(static finding => finding.Rule != RuleId.Unfed)
+            .Where(finding => Keys(finding).Any(key => _known.GetValueOrDefault(key) < finding.Severity) || (finding.Subjects.Items.Contains(load) && finding.Subjects.Items.Contains(place)))
             .ToList();
         return new Connection(
             load,
             best,
             added.Find(static finding => finding.Severity >= Severity.Fails)?.Message,
-            added.Find(static finding => finding.Severity is Severity.Noise or Severity.Margin && finding.Rule != "figure-assumed")?.Message,
+            added.Find(static finding => finding.Severity is Severity.Unsure or Severity.Noise or Severity.Margin && finding.Rule != RuleId.FigureAssumed)?.Message,
             false);
     }
 
-    private static IEnumerable<(string Rule, string Subject)> Keys(Finding finding) =>
+    private static IEnumerable<(RuleId Rule, string Subject)> Keys(Finding finding) =>
         finding.Subjects.Items.Select(subject => (finding.Rule, subject));
 
     private IEnumerable<(string What, Rig Rig)> Ways(OutletRef outlet, string load)

@@ -5,12 +5,12 @@ namespace Loadmark.Core.Trials;
 /// <summary>Compares checks by how many findings of each severity they have, the worst severity first.</summary>
 internal static class Tally
 {
-    /// <summary>Counts of findings: harm, fails, noise, margin. Tuples compare item by item.</summary>
-    public static (int Harm, int Fails, int Noise, int Margin) Of(CheckResult check)
+    /// <summary>Counts of findings: harm, fails, unsure, noise, margin. Tuples compare item by item.</summary>
+    public static (int Harm, int Fails, int Unsure, int Noise, int Margin) Of(CheckResult check)
     {
         Span<int> counts = stackalloc int[(int)Severity.Harm + 1];
         foreach (var finding in check.Findings)
             counts[(int)finding.Severity]++;
-        return (counts[(int)Severity.Harm], counts[(int)Severity.Fails], counts[(int)Severity.Noise], counts[(int)Severity.Margin]);
+        return (counts[(int)Severity.Harm], counts[(int)Severity.Fails], counts[(int)Severity.Unsure], counts[(int)Severity.Noise], counts[(int)Severity.Margin]);
     }
 }

@@ -72,7 +72,7 @@ internal static class LoadDrawing
             pieces.Add(new TextPiece($"start {start.Value}", Ink.TextQuiet, 5));
         if (rating.Polarity.Value != Polarity.CentreNegative)
             pieces.Add(new TextPiece(PolarityText.Of(rating.Polarity.Value), Ink.Text, 3));
-        if (rating.Ground == GroundSide.Positive)
+        if (rating.Ground.Value == GroundSide.Positive)
             pieces.Add(new TextPiece("positive ground", Ink.Text, 3));
         if (rating.Load.Isolate)
             pieces.Add(new TextPiece("own return", Ink.TextQuiet, 6));

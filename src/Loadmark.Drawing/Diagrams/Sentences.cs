@@ -61,7 +61,7 @@ internal static class Sentences
         parts.Add($"needs {rating.Voltage}{(rating.Form.Value == SupplyForm.Alternating ? " a.c." : "")}");
         if (rating.Polarity.Value != Polarity.CentreNegative)
             parts.Add(PolarityText.Of(rating.Polarity.Value));
-        if (rating.Ground == GroundSide.Positive)
+        if (rating.Ground.Value == GroundSide.Positive)
             parts.Add("positive ground");
         if (rating.Load.Isolate)
             parts.Add("wants a return of its own");

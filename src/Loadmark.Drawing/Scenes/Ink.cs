@@ -78,6 +78,12 @@ public enum Ink
     /// <summary>Sign and word of fails.</summary>
     SignFails,
 
+    /// <summary>Sign and word of open: nothing is plugged in yet.</summary>
+    SignOpen,
+
+    /// <summary>Sign and word of unsure.</summary>
+    SignUnsure,
+
     /// <summary>Sign and word of noise.</summary>
     SignNoise,
 

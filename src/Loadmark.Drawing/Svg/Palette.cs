@@ -14,7 +14,7 @@ public sealed record Palette(ImmutableArray<string> Colours)
     public static Palette Light { get; } = new(
     [
         "none", "#fcfbf7", "#f2f0e8", "#cbc7bb", "#5d636b", "#22262b", "#565c64", "#4b87a3", "#2c6a4f", "#b3210f",
-        "#8c0f0b", "#946200", "#812bb2", "#07396b", "#616a78", "#20794a",
+        "#8c0f0b", "#946200", "#5f5a00", "#812bb2", "#07396b", "#616a78", "#20794a",
         "#0a5a9c", "#a8410a", "#2c6a4f", "#7b3a92", "#6a5a00", "#22262b",
     ]);
 
@@ -22,7 +22,7 @@ public sealed record Palette(ImmutableArray<string> Colours)
     public static Palette Dark { get; } = new(
     [
         "none", "#1b1e22", "#24282d", "#454b53", "#8e96a0", "#eceae4", "#a9b0b8", "#5fa3c4", "#6cc39b", "#ff7b66",
-        "#ee6c66", "#f2bd4c", "#cb74f4", "#72a2cc", "#c9d3dd", "#77ecb8",
+        "#ee6c66", "#f2bd4c", "#dfd67a", "#cb74f4", "#72a2cc", "#c9d3dd", "#77ecb8",
         "#6cb4f0", "#f0955a", "#6cc39b", "#d29be6", "#d3c04e", "#eceae4",
     ]);
 

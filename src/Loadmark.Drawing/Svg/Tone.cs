@@ -39,6 +39,9 @@ public enum Tone
     /// <summary>Severity fails.</summary>
     Fails,
 
+    /// <summary>Severity unsure.</summary>
+    Unsure,
+
     /// <summary>Severity noise.</summary>
     Noise,
 

@@ -14,6 +14,8 @@ internal static class SignShapes
     {
         Severity.Harm => Ink.SignHarm,
         Severity.Fails => Ink.SignFails,
+        Severity.Open => Ink.SignOpen,
+        Severity.Unsure => Ink.SignUnsure,
         Severity.Noise => Ink.SignNoise,
         Severity.Margin => Ink.SignMargin,
         Severity.Note => Ink.SignNote,
@@ -36,6 +38,13 @@ internal static class SignShapes
                 break;
             case Severity.Fails:
                 shapes.Add(new PathShape(ink, [At(-3.5, -3.5), At(3.5, -3.5), At(3.5, 3.5), At(-3.5, 3.5)], Closed: true));
+                break;
+            case Severity.Open:
+                shapes.Add(new PathShape(ink, [At(-3.5, -3.5), At(3.5, -3.5), At(3.5, 3.5), At(-3.5, 3.5)], Closed: true));
+                break;
+            case Severity.Unsure:
+                shapes.Add(new PathShape(ink, [At(-2.6, -2.2), At(-1.4, -4.2), At(1.4, -4.2), At(2.6, -2.2), At(1.6, -0.6), At(0, 0.4), At(0, 1.8)]));
+                shapes.Add(new LineShape(ink, At(0, 3.8), At(0, 4.4)));
                 break;
             case Severity.Noise:
                 foreach (var y in (ReadOnlySpan<double>)[-2.2, 2.2])

@@ -29,7 +29,7 @@ internal sealed class BasketJudge(BuyProblem problem, OfferScreen offers, List<C
 
         Checks++;
         var (rig, options) = problem.With(PurchasesOf(basket), clock.AtMost(checkLimit));
-        var answer = RigPlanner.CanFeedAll(rig with { Signal = [] }, options, cancellation);
+        var answer = RigPlanner.CanFeedAll(rig, options, cancellation);
         _known.Add(basket, answer);
         if (answer is { } told)
             (told ? _feeding : _failing).Add(basket);

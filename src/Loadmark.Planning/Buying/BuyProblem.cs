@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Loadmark.Core.Checks;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
+using Loadmark.Planning.Problem;
 
 namespace Loadmark.Planning.Buying;
 
@@ -9,6 +10,7 @@ namespace Loadmark.Planning.Buying;
 internal sealed class BuyProblem
 {
     private readonly SpareCapacity _spare;
+    private readonly LoadRating[] _ratings;
 
     /// <summary>Looks everything up.</summary>
     /// <param name="rig">The rig, loads to come included.</param>
@@ -20,16 +22,15 @@ internal sealed class BuyProblem
         Pinned = WiredRig.Of(Rig);
         Demands = Demand.Of(Pinned);
         Leads = new LeadStock(Pinned, Demands.Sum(static demand => demand.Count));
-        var harmful = RigChecker.Check(Pinned).Findings.Items.Where(static finding => finding.Rule == MainsRule)
-            .Select(static finding => finding.Subjects[0]).ToHashSet(StringComparer.Ordinal);
-        var usable = Pinned.Supplies.Items.Where(supply => !harmful.Contains(supply.Supply.Id) && only?.Contains(supply.Supply.Id) is not false).ToList();
-        Owned = [.. usable.Select(supply => SupplyTerms.Left(Pinned, supply))];
-        _spare = new SpareCapacity(Pinned.Loads.Items.Select(static load => load.Rating), Leads.Series > 0);
+        var idle = OtherMains.In(RigChecker.Check(Pinned)).Select(static finding => finding.Subjects[0]).ToHashSet(StringComparer.Ordinal);
+        idle.UnionWith(FedSupplies.Idle(Pinned));
+        var usable = Pinned.Supplies.Items
+            .Where(supply => !idle.Contains(supply.Supply.Id) && only?.Contains(supply.Supply.Id) is not false).ToList();
+        _ratings = [.. Pinned.Loads.Items.Select(static load => load.Rating)];
+        Owned = [.. usable.Select(supply => SupplyTerms.Left(Pinned, supply, _ratings))];
+        _spare = new SpareCapacity(_ratings, Leads.Series > 0);
         OwnedSpare = usable.Sum(supply => _spare.WattsOf(supply.Supply)) - _spare.DrawnWatts;
     }
-
-    /// <summary>The rule about mains that a supply is not for.</summary>
-    public const string MainsRule = "mains-mismatch";
 
     /// <summary>The rig with its pinned feeds only.</summary>
     public Rig Rig { get; }
@@ -52,10 +53,16 @@ internal sealed class BuyProblem
     /// <summary>What the supplies there are can give, less what all loads draw, in watts; negative where it does not suffice.</summary>
     public decimal OwnedSpare { get; }
 
+    /// <summary>What the relaxed model sees of a supply on the list, of which only what is known to suit a load may feed it.</summary>
+    public SupplyTerms TermsOf(Supply supply) => SupplyTerms.Of(supply, _ratings);
+
     /// <summary>What a supply adds to the spare capacity, in watts.</summary>
     public decimal SpareOf(Supply supply) => _spare.WattsOf(supply);
 
-    /// <summary>The rig with supplies added, each under a name of its own.</summary>
+    /// <summary>
+    /// The rig with supplies added, each under a name of its own. Money is not spent on what is not known to suit: of what is added only
+    /// what does may feed a load.
+    /// </summary>
     /// <param name="purchases">What is added.</param>
     /// <param name="limit">How long the planner may look at it.</param>
     public (Rig Rig, PlanOptions Options) With(IEnumerable<Purchase> purchases, TimeSpan limit)
@@ -69,7 +76,8 @@ internal sealed class BuyProblem
         }
 
         var only = Only is null ? null : Only.Concat(added.Select(static supply => supply.Id)).ToHashSet(StringComparer.Ordinal);
-        return (Rig with { Supplies = [.. Rig.Supplies, .. added] }, new PlanOptions { Only = only, TimeLimit = limit });
+        var certain = added.Select(static supply => supply.Id).ToHashSet(StringComparer.Ordinal);
+        return (Rig with { Supplies = [.. Rig.Supplies, .. added] }, new PlanOptions { Only = only, Certain = certain, TimeLimit = limit });
     }
 
     private static string Free(string name, HashSet<string> names)

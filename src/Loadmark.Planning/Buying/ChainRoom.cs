@@ -18,20 +18,19 @@ internal sealed class ChainRoom
     public ChainRoom(OutletKind kind, BuyProblem problem)
     {
         _demands = problem.Demands;
-        foreach (var mode in kind.Rating.Modes)
+        for (var place = 0; place < kind.Settings.Length; place++)
         {
-            if (mode.Volts is not { } range)
-                continue;
-            var most = mode.LimitAt(range.Low) is { } limit ? decimal.Ceiling(limit.Value.Value * OutletKind.Forgiven * Micro) : (decimal?)null;
+            var setting = kind.Settings[place];
+            var most = setting.Limit is { } limit ? decimal.Ceiling(limit * OutletKind.Forgiven * Micro) : (decimal?)null;
             var surge = most is { } amps ? Math.Max(amps, decimal.Ceiling((kind.Surge ?? 0) * OutletKind.Forgiven * Micro)) : (decimal?)null;
             var runs = new long?[_demands.Count];
             var starts = new long[_demands.Count];
             for (var demand = 0; demand < _demands.Count; demand++)
             {
                 var load = _demands[demand].Rating;
-                if (kind.FitOf(load, problem.Leads) is null || VoltageSpan.Of(load).Overlap(range.Low.Value, range.High.Value) is not { } span)
+                if (!kind.SuitsAt(place, load, problem.Leads))
                     continue;
-                var draw = LoadDraw.Least(load, new Volts(span.Low)).Least(LoadDraw.Least(load, new Volts(span.High)));
+                var draw = LoadDraw.Least(load, setting.Basis);
                 runs[demand] = (long)decimal.Floor(draw.Run * Micro);
                 starts[demand] = (long)decimal.Floor(draw.Start * Micro);
             }

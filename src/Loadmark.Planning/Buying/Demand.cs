@@ -1,4 +1,5 @@
 using Loadmark.Core.Ratings;
+using Loadmark.Planning.Problem;
 
 namespace Loadmark.Planning.Buying;
 
@@ -13,10 +14,11 @@ internal sealed record Demand(LoadRating Rating, IReadOnlyList<string> Loads)
     /// <summary>The loads of a rig that no pinned feed feeds.</summary>
     public static List<Demand> Of(WiredRig pinned) =>
     [
-        .. pinned.Loads.Items.Where(static load => load.Feeds.Count == 0).Select(static load => load.Rating)
+        .. FedSupplies.DarkLoads(pinned).Select(static load => load.Rating)
             .GroupBy(static rating => (
-                (rating.Form.Value, rating.TakesEitherForm, rating.Voltage.Value, rating.Running?.Value, rating.Starting?.Value),
-                (rating.Polarity.Value, rating.Plug.Value, rating.DrawVaries ? rating.Id : "")))
+                (rating.Form.Value, rating.Form.IsKnown, rating.TakesEitherForm, rating.Voltage.Value, rating.Voltage.IsKnown),
+                (rating.Polarity.Value, rating.Polarity.IsKnown, rating.TakesEitherForm && rating.Polarity.IsAssumed, rating.Plug.Value, rating.Plug.IsKnown),
+                (rating.Running?.Value, rating.Starting?.Value, VoltageBand.IsAnalog(rating), rating.DrawVaries ? rating.Id : "")))
             .Select(static alike => new Demand(alike.First(), [.. alike.Select(static rating => rating.Id)])),
     ];
 }

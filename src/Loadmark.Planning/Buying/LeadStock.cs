@@ -7,7 +7,8 @@ namespace Loadmark.Planning.Buying;
 /// <summary>What the leads on hand allow beyond one load an outlet, less those that pinned feeds use.</summary>
 internal sealed class LeadStock
 {
-    private readonly List<(LeadType Type, int Plugs)> _pairs = [];
+    private readonly List<(LeadType Type, int Plugs, LeadEnds Ends)> _pairs = [];
+    private readonly HashSet<LeadEnds> _ends = [LeadEnds.Plain];
 
     /// <summary>Counts the leads.</summary>
     /// <param name="pinned">The rig with its pinned feeds only.</param>
@@ -18,15 +19,17 @@ internal sealed class LeadStock
         {
             var count = LeadsLeft.Of(lead, pinned, loads);
             var plugs = Math.Min(lead.LoadPlugs ?? loads, loads);
-            HasOtherPlugs |= count > 0 && lead.Plug is not null;
+            var ends = new LeadEnds(lead.Type == LeadType.Reversing, lead.Plug);
             switch (lead.Type)
             {
                 case LeadType.Series or LeadType.Parallel:
                     Series += lead.Type == LeadType.Series ? count * plugs : 0;
                     Parallel += lead.Type == LeadType.Parallel ? count * plugs : 0;
-                    _pairs.AddRange(Enumerable.Repeat((lead.Type, plugs), count));
+                    _pairs.AddRange(Enumerable.Repeat((lead.Type, plugs, ends), count));
                     break;
                 default:
+                    if (count > 0)
+                        _ends.Add(ends);
                     Reversing += lead.Type == LeadType.Reversing ? count * plugs : 0;
                     Extra += count * Math.Max(0, plugs - 1);
                     MostPlugs = count > 0 ? Math.Max(MostPlugs, plugs) : MostPlugs;
@@ -45,7 +48,7 @@ internal sealed class LeadStock
     public int Parallel { get; }
 
     /// <summary>The series and parallel leads, with how many plugs each; each takes two outlets.</summary>
-    public IReadOnlyList<(LeadType Type, int Plugs)> Pairs => _pairs;
+    public IReadOnlyList<(LeadType Type, int Plugs, LeadEnds Ends)> Pairs => _pairs;
 
     /// <summary>How many series and parallel leads there are.</summary>
     public int PairLeads => _pairs.Count;
@@ -56,6 +59,6 @@ internal sealed class LeadStock
     /// <summary>The most plugs of one lead on one outlet.</summary>
     public int MostPlugs { get; } = 1;
 
-    /// <summary>Whether a lead ends in a plug of its own, so that plugs of outlets do not decide.</summary>
-    public bool HasOtherPlugs { get; }
+    /// <summary>What the leads for one outlet do to polarity and plug, nothing among it.</summary>
+    public IReadOnlyCollection<LeadEnds> Ends => _ends;
 }

@@ -19,13 +19,21 @@ internal static class OfferOrder
         if (one.Outlets.Count < other.Outlets.Count || one.Outlets.Count > MostOutlets)
             return false;
         var (mine, theirs) = (SupplyRating.Of(one), SupplyRating.Of(other));
-        if (mine.Regulated == false && theirs.Regulated != false)
+        if (Restlessness(mine) > Restlessness(theirs))
             return false;
 
         var own = one.Outlets.Items.Select(outlet => OutletRating.Of(one, outlet)).ToArray();
         var others = other.Outlets.Items.Select(outlet => OutletRating.Of(other, outlet)).ToArray();
         return HasRoom(mine.Total, theirs.Total, others) && Match(own, others);
     }
+
+    /// <summary>How far it may leave its printed voltage: not at all, as far as is known; perhaps; for certain.</summary>
+    private static int Restlessness(SupplyRating supply) => supply.Regulated == false ? 2 : supply.MayBeUnregulated ? 1 : 0;
+
+    /// <summary>Whether it is the same, and known if the other is.</summary>
+    private static bool IsNoLess<T>(Figure<T> mine, Figure<T> other)
+        where T : struct =>
+        EqualityComparer<T>.Default.Equals(mine.Value, other.Value) && (mine.IsKnown || !other.IsKnown);
 
     private static bool HasRoom(SupplyTotal? mine, SupplyTotal? theirs, OutletRating[] others)
     {
@@ -73,7 +81,7 @@ internal static class OfferOrder
     {
         var hasOwnReturn = mine.Isolated.Value || iAmAlone;
         return (hasOwnReturn || !(other.Isolated.Value || otherIsAlone))
-            && mine.Form.Value == other.Form.Value && mine.Polarity.Value == other.Polarity.Value && mine.Plug.Value == other.Plug.Value
+            && IsNoLess(mine.Form, other.Form) && IsNoLess(mine.Polarity, other.Polarity) && IsNoLess(mine.Plug, other.Plug)
             && other.Modes.All(theirs => mine.Modes.Any(ours => Covers(ours, theirs)));
     }
 

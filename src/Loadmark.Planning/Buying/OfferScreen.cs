@@ -1,6 +1,7 @@
 using Loadmark.Core.Checks;
 using Loadmark.Core.Offers;
 using Loadmark.Core.Rigs;
+using Loadmark.Planning.Problem;
 
 namespace Loadmark.Planning.Buying;
 
@@ -18,10 +19,10 @@ internal sealed class OfferScreen
         var useful = new List<OfferTerms>();
         foreach (var offer in offers.Where(offer => !_leftOut.ContainsKey(offer.Id)))
         {
-            var terms = SupplyTerms.Of(offer.Supply);
+            var terms = problem.TermsOf(offer.Supply);
             var fitting = problem.Demands.Where(demand => terms.Kinds.Any(kind => kind.FitOf(demand.Rating, problem.Leads) is not null)).Sum(static demand => demand.Count);
             if (fitting == 0 && problem.Leads.PairLeads == 0)
-                LeaveOut(offer, UselessBecause(terms), isBeaten: false);
+                LeaveOut(offer, UselessBecause(terms, problem.Demands), isBeaten: false);
             else
                 useful.Add(new OfferTerms(offer, terms, problem.SpareOf(offer.Supply), fitting + (2 * problem.Leads.PairLeads)));
         }
@@ -46,12 +47,16 @@ internal sealed class OfferScreen
     {
         var all = new Rig { Name = "", Mains = _problem.Rig.Mains, Supplies = [.. offers.Select(static offer => offer.Supply)] };
         var byId = offers.ToDictionary(static offer => offer.Id, StringComparer.Ordinal);
-        foreach (var finding in RigChecker.Check(all).Findings.Items.Where(static finding => finding.Rule == BuyProblem.MainsRule))
+        foreach (var finding in OtherMains.In(RigChecker.Check(all)))
             LeaveOut(byId[finding.Subjects[0]], finding.Message, isBeaten: false);
     }
 
-    private static string UselessBecause(SupplyTerms terms)
+    /// <summary>Why a supply feeds nothing here: what is not known of it where something might suit, else its voltages.</summary>
+    private static string UselessBecause(SupplyTerms terms, List<Demand> demands)
     {
+        var nearest = terms.Kinds.SelectMany(kind => demands.Select(demand => kind.DoubtsOf(demand.Rating))).OfType<string>().FirstOrDefault();
+        if (nearest is not null)
+            return $"Not known to suit: {nearest}.";
         var volts = terms.Kinds.SelectMany(static kind => kind.Rating.Modes).Select(static mode => mode.Volts).Where(static range => range is not null)
             .Select(static range => range!.Value.ToString()).Distinct(StringComparer.Ordinal).ToList();
         return volts.Count == 0

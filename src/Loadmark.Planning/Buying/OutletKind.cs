@@ -1,68 +1,105 @@
-using Loadmark.Core.Gear;
+using System.Collections.Immutable;
+using Loadmark.Core.Fits;
 using Loadmark.Core.Ratings;
 using Loadmark.Planning.Problem;
 
 namespace Loadmark.Planning.Buying;
 
 /// <summary>
-/// Outlets of one supply that are alike, as the relaxed model sees them. Whatever the rules allow is allowed here too; some of
-/// what they refuse may be.
+/// Outlets of one supply that are alike, as the relaxed model sees them. Whatever a plan may do is allowed here too; some of
+/// what it must not may be.
 /// </summary>
-internal sealed class OutletKind(OutletRating rating, int count)
+internal sealed class OutletKind
 {
     /// <summary>Covers the last digits of divisions, which the rules forgive.</summary>
     public const decimal Forgiven = 1.000000001m;
 
+    private OutletKind(OutletRating rating, SupplyRating supply, IReadOnlyCollection<LoadRating> loads, bool mustBeCertain, int count)
+    {
+        Rating = rating;
+        Settings = [.. Setting.Of(rating, supply, loads)];
+        Points = [.. Settings.Select(setting => PlugPoint.Of(rating, setting))];
+        MustBeCertain = mustBeCertain;
+        Count = count;
+    }
+
     /// <summary>What each of them gives.</summary>
-    public OutletRating Rating { get; } = rating;
+    public OutletRating Rating { get; }
+
+    /// <summary>The voltages that a plan would set it to.</summary>
+    public ImmutableArray<Setting> Settings { get; }
+
+    /// <summary>For each of them what stands at its plug.</summary>
+    public ImmutableArray<FeedPoint> Points { get; }
+
+    /// <summary>Whether only what is known to suit a load may feed it: true of what is to be bought.</summary>
+    public bool MustBeCertain { get; }
 
     /// <summary>How many one supply has.</summary>
-    public int Count { get; } = count;
-
-    /// <summary>The most that one of them gives at any setting, in amps; null where nothing tells a setting's limit.</summary>
-    public decimal? MostAmps { get; } = rating.Modes.Any(static mode => Most(mode) is null) ? null : rating.Modes.Max(static mode => Most(mode));
+    public int Count { get; }
 
     /// <summary>What it bears for a moment, in amps; null where nothing is stated.</summary>
     public decimal? Surge => Rating.Outlet.Surge?.Current.Value;
 
     /// <summary>The kinds of outlet that a supply has.</summary>
     /// <param name="ratings">The ratings of its outlets.</param>
-    public static IEnumerable<OutletKind> Of(IEnumerable<OutletRating> ratings) => ratings
+    /// <param name="supply">The supply.</param>
+    /// <param name="loads">All loads of the rig.</param>
+    /// <param name="mustBeCertain">Whether only what is known to suit a load may feed it.</param>
+    public static IEnumerable<OutletKind> Of(
+        IEnumerable<OutletRating> ratings, SupplyRating supply, IReadOnlyCollection<LoadRating> loads, bool mustBeCertain) => ratings
         .GroupBy(static rating => rating.Outlet with { Id = "" })
-        .Select(static alike => new OutletKind(alike.First(), alike.Count()));
+        .Select(alike => new OutletKind(alike.First(), supply, loads, mustBeCertain, alike.Count()));
 
     /// <summary>How a load may be fed from such an outlet, alone or with others; null when it may not.</summary>
     public KindFit? FitOf(LoadRating load, LeadStock leads)
     {
-        if (Rating.Form.Value != load.Form.Value && !load.TakesEitherForm)
-            return null;
-        if (!leads.HasOtherPlugs && PlugFitting.Judge(Rating.Plug.Value, load.Plug.Value) == PlugFit.None)
-            return null;
-        var reverses = Rating.Form.Value == SupplyForm.Direct && Rating.Polarity.Value != load.Polarity.Value;
-        if (reverses && leads.Reversing == 0)
-            return null;
-
         decimal? least = null;
-        foreach (var mode in Rating.Modes)
+        var reverses = true;
+        for (var place = 0; place < Settings.Length; place++)
         {
-            if (mode.Volts is not { } range || VoltageSpan.Of(load).Overlap(range.Low.Value, range.High.Value) is not { } span)
-                continue;
-            if (Bears(mode, new Volts(span.Low), load) || Bears(mode, new Volts(span.High), load))
-                least = Math.Min(least ?? span.Low, span.Low);
+            foreach (var ends in leads.Ends)
+            {
+                if (!Suits(place, ends, load) || !Bears(Settings[place], load))
+                    continue;
+                least = Math.Min(least ?? Settings[place].Basis.Value, Settings[place].Basis.Value);
+                reverses &= ends.Reverses;
+            }
         }
 
         return least is { } volts ? new KindFit(reverses, volts) : null;
     }
 
-    private bool Bears(OutletMode mode, Volts volts, LoadRating load)
+    /// <summary>Whether a load may be fed at a setting, whatever it draws.</summary>
+    /// <param name="setting">The place of the setting.</param>
+    /// <param name="load">The load.</param>
+    /// <param name="leads">The leads on hand.</param>
+    public bool SuitsAt(int setting, LoadRating load, LeadStock leads) => leads.Ends.Any(ends => Suits(setting, ends, load));
+
+    /// <summary>
+    /// What is not known, or is at odds, where a load might be fed over a plain lead but is not known to suit: clauses in a row, as
+    /// <see cref="Suitability"/> has them. Null where it suits, and where it is known not to.
+    /// </summary>
+    public string? DoubtsOf(LoadRating load)
     {
-        if (mode.LimitAt(volts) is not { } limit)
-            return true;
-        var draw = LoadDraw.Least(load, volts);
-        var most = limit.Value.Value * Forgiven;
-        return draw.Run <= most && draw.Start <= Math.Max(most, (Surge ?? 0) * Forgiven);
+        foreach (var point in Points)
+        {
+            var fit = Suitability.Of(point, load);
+            if (fit.Answer != Fit.No && fit.IsDoubtful)
+                return string.Join(", ", fit.Reasons(point, load));
+        }
+
+        return null;
     }
 
-    private static decimal? Most(OutletMode mode) =>
-        mode.Volts is { } volts ? mode.LimitAt(volts.Low)?.Value.Value : mode.Limit?.Value.Value;
+    private bool Suits(int setting, LeadEnds ends, LoadRating load) => ends.CostOf(Points[setting], load, MustBeCertain) is not null;
+
+    private bool Bears(Setting setting, LoadRating load)
+    {
+        if (setting.Limit is not { } limit)
+            return true;
+        var draw = LoadDraw.Least(load, setting.Basis);
+        var most = limit * Forgiven;
+        return draw.Run <= most && draw.Start <= Math.Max(most, (Surge ?? 0) * Forgiven);
+    }
 }

@@ -1,5 +1,5 @@
-using Loadmark.Core.Gear;
 using Loadmark.Core.Rigs;
+using Loadmark.Planning.Problem;
 
 namespace Loadmark.Planning.Buying;
 
@@ -12,11 +12,23 @@ internal sealed class PairGain
 {
     private readonly BuyProblem _problem;
     private readonly IReadOnlyList<Carrier> _carriers;
+    private readonly Dictionary<OutletKind, PairLook> _looks;
+    private readonly Dictionary<(PairLook First, PairLook? Second, LeadEnds Ends), bool[]> _suits = [];
 
     /// <summary>Looks at supplies.</summary>
     /// <param name="problem">What there is to feed, and the leads for it.</param>
     /// <param name="carriers">All supplies that may be used.</param>
-    public PairGain(BuyProblem problem, IReadOnlyList<Carrier> carriers) => (_problem, _carriers) = (problem, carriers);
+    public PairGain(BuyProblem problem, IReadOnlyList<Carrier> carriers)
+    {
+        (_problem, _carriers) = (problem, carriers);
+        var looks = new List<PairLook>();
+        _looks = carriers.SelectMany(static carrier => carrier.Kinds).Where(static kind => kind.Points.Any(PlugPoint.IsForJoining)).ToDictionary(static kind => kind, kind =>
+        {
+            if (looks.Find(look => look.IsThatOf(kind)) is not { } look)
+                looks.Add(look = new PairLook(kind));
+            return look;
+        });
+    }
 
     /// <summary>The most that all pairs can gain: an upper bound.</summary>
     /// <param name="way">How the other outlets feed loads.</param>
@@ -25,11 +37,15 @@ internal sealed class PairGain
     {
         var gain = 0L;
         foreach (var leads in _problem.Leads.Pairs.CountBy(static lead => lead))
-            gain += leads.Value * (leads.Key.Type == LeadType.Parallel ? InParallel(way, worths, leads.Key.Plugs) : InSeries(way, worths, leads.Key.Plugs));
+        {
+            var (type, plugs, ends) = leads.Key;
+            gain += leads.Value * (type == LeadType.Parallel ? InParallel(way, worths, plugs, ends) : InSeries(way, worths, plugs, ends));
+        }
+
         return gain;
     }
 
-    private long InParallel(CarryingWay way, long[] worths, int plugs)
+    private long InParallel(CarryingWay way, long[] worths, int plugs, LeadEnds ends)
     {
         var most = 0L;
         foreach (var carrier in _carriers)
@@ -40,9 +56,9 @@ internal sealed class PairGain
                 for (var other = one; other < carrier.Kinds.Count; other++)
                 {
                     var (first, second) = (carrier.Kinds[one], carrier.Kinds[other]);
-                    if ((one == other && first.Count < 2) || !first.Rating.Modes.SequenceEqual(second.Rating.Modes))
+                    if ((one == other && first.Count < 2) || !first.Rating.Modes.SequenceEqual(second.Rating.Modes) || !_looks.TryGetValue(first, out var look))
                         continue;
-                    var worth = plugs * WorthiestAt(worths, first.Rating.Polarity.Value, SpansOf(first).Select(static span => (span, default(VoltageSpan))));
+                    var worth = plugs * WorthiestAt(worths, look, null, ends);
                     if (worth == 0)
                         continue;
                     whole ??= carrier.Most(way, worths);
@@ -54,57 +70,45 @@ internal sealed class PairGain
         return most;
     }
 
-    private long InSeries(CarryingWay way, long[] worths, int plugs)
+    private long InSeries(CarryingWay way, long[] worths, int plugs, LeadEnds ends)
     {
-        // Of outlets with the same voltages only the one that is missed least.
-        var losses = new List<(Polarity Polarity, List<VoltageSpan> Spans, long Loss)>();
+        // Of outlets that put the same on a plug only the one that is missed least.
+        var losses = new Dictionary<PairLook, long>();
         foreach (var carrier in _carriers)
         {
             var whole = (long?)null;
             for (var kind = 0; kind < carrier.Kinds.Count; kind++)
             {
-                var outlet = carrier.Kinds[kind];
-                if (outlet.Rating.Form.Value != SupplyForm.Direct)
-                    continue;
-                var spans = SpansOf(outlet);
-                var known = losses.FindIndex(one => one.Polarity == outlet.Rating.Polarity.Value && one.Spans.SequenceEqual(spans));
-                if (known >= 0 && losses[known].Loss == 0)
+                if (!_looks.TryGetValue(carrier.Kinds[kind], out var look) || (losses.TryGetValue(look, out var known) && known == 0))
                     continue;
                 whole ??= carrier.Most(way, worths);
                 var loss = whole.Value - carrier.Most(way, worths, [kind]);
-                if (known < 0)
-                    losses.Add((outlet.Rating.Polarity.Value, spans, loss));
-                else if (loss < losses[known].Loss)
-                    losses[known] = losses[known] with { Loss = loss };
+                losses[look] = losses.TryGetValue(look, out known) ? Math.Min(known, loss) : loss;
             }
         }
 
         var most = 0L;
-        foreach (var one in losses)
+        foreach (var (one, loss) in losses)
         {
-            foreach (var other in losses.Where(other => other.Polarity == one.Polarity))
-                most = Math.Max(most, (plugs * WorthiestAt(worths, one.Polarity, one.Spans.SelectMany(first => other.Spans.Select(second => (first, second))))) - one.Loss - other.Loss);
+            foreach (var (other, second) in losses)
+                most = Math.Max(most, (plugs * WorthiestAt(worths, one, other, ends)) - loss - second);
         }
 
         return most;
     }
 
-    /// <summary>The worthiest load that suits the sum of two voltages. No lead that joins outlets exchanges centre and sleeve.</summary>
-    private long WorthiestAt(long[] worths, Polarity polarity, IEnumerable<(VoltageSpan First, VoltageSpan Second)> sums)
+    /// <summary>The worthiest load that suits an outlet in parallel with its like, or two in series.</summary>
+    private long WorthiestAt(long[] worths, PairLook first, PairLook? second, LeadEnds ends)
     {
-        var spans = sums.ToList();
+        if (!_suits.TryGetValue((first, second, ends), out var suits))
+            _suits.Add((first, second, ends), suits = [.. _problem.Demands.Select(demand => first.Suits(second, ends, demand.Rating))]);
         var most = 0L;
         for (var demand = 0; demand < worths.Length; demand++)
         {
-            var load = _problem.Demands[demand].Rating;
-            if (worths[demand] > most && load.Polarity.Value == polarity
-                && spans.Exists(sum => VoltageSpan.Of(load).Overlap(sum.First.Low + sum.Second.Low, sum.First.High + sum.Second.High) is not null))
-                most = worths[demand];
+            if (suits[demand])
+                most = Math.Max(most, worths[demand]);
         }
 
         return most;
     }
-
-    private static List<VoltageSpan> SpansOf(OutletKind kind) =>
-        [.. kind.Rating.Modes.Select(static mode => mode.Volts).OfType<QuantityRange<Volt>>().Select(static range => new VoltageSpan(range.Low.Value, range.High.Value)).Distinct()];
 }

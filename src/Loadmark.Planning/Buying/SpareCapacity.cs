@@ -1,6 +1,8 @@
+using Loadmark.Core.Fits;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
+using Loadmark.Planning.Problem;
 
 namespace Loadmark.Planning.Buying;
 
@@ -66,7 +68,7 @@ internal sealed class SpareCapacity
         var best = default(Share);
         foreach (var mode in outlet.Modes)
         {
-            foreach (var volts in SettingsOf(outlet.Form.Value, mode))
+            foreach (var volts in SettingsOf(outlet, mode))
             {
                 var share = new Share(volts, mode.LimitAt(new Volts(volts))?.Value.Value ?? 0);
                 if (share.Watts > best.Watts)
@@ -78,15 +80,16 @@ internal sealed class SpareCapacity
     }
 
     /// <summary>The voltages of a mode that are of use: those that suit a load, of a range its ends as far as they do.</summary>
-    private IEnumerable<decimal> SettingsOf(SupplyForm form, OutletMode mode)
+    private IEnumerable<decimal> SettingsOf(OutletRating outlet, OutletMode mode)
     {
         if (mode.Volts is not { } range)
             yield break;
-        if (_countsEveryVoltage && form == SupplyForm.Direct)
+        if (_countsEveryVoltage && outlet.Form.Value == SupplyForm.Direct)
             yield return range.High.Value;
-        foreach (var load in _loads.Where(load => load.Form.Value == form || load.TakesEitherForm))
+        foreach (var load in _loads)
         {
-            if (VoltageSpan.Of(load).Overlap(range.Low.Value, range.High.Value) is { } span)
+            if (VoltageSpan.Of(load).Overlap(range.Low.Value, range.High.Value) is { } span
+                && Suitability.Of(PlugPoint.Of(outlet, new Setting(new Volts(span.High), null, null, null)), load).Form != Fit.No)
                 yield return span.High;
         }
     }

@@ -11,20 +11,25 @@ namespace Loadmark.Planning.Buying;
 internal sealed record SupplyTerms(ImmutableArray<OutletKind> Kinds, decimal? Amps, decimal? Watts)
 {
     /// <summary>A supply with nothing on it.</summary>
-    public static SupplyTerms Of(Supply supply)
+    /// <param name="supply">The supply, one on the list.</param>
+    /// <param name="loads">All loads of the rig.</param>
+    public static SupplyTerms Of(Supply supply, IReadOnlyCollection<LoadRating> loads)
     {
-        var total = SupplyRating.Of(supply).Total;
-        return new SupplyTerms([.. OutletKind.Of(supply.Outlets.Items.Select(outlet => OutletRating.Of(supply, outlet)))], total?.Amps?.Value, total?.Watts?.Value);
+        var rating = SupplyRating.Of(supply);
+        var total = rating.Total;
+        var outlets = supply.Outlets.Items.Select(outlet => OutletRating.Of(supply, outlet));
+        return new SupplyTerms([.. OutletKind.Of(outlets, rating, loads, mustBeCertain: true)], total?.Amps?.Value, total?.Watts?.Value);
     }
 
     /// <summary>What pinned feeds leave of a supply.</summary>
-    public static SupplyTerms Left(WiredRig pinned, SupplyRating supply)
+    public static SupplyTerms Left(WiredRig pinned, SupplyRating supply, IReadOnlyCollection<LoadRating> loads)
     {
         var outlets = pinned.Outlets.Items.Where(outlet => outlet.Supply == supply).ToList();
         var amps = outlets.Sum(static outlet => outlet.Run.Value);
         var watts = outlets.Sum(static outlet => outlet.Run.Value * (outlet.Volts?.Value ?? 0));
+        var free = outlets.Where(static outlet => outlet.Feeds.Count == 0).Select(static outlet => outlet.Rating);
         return new SupplyTerms(
-            [.. OutletKind.Of(outlets.Where(static outlet => outlet.Feeds.Count == 0).Select(static outlet => outlet.Rating))],
+            [.. OutletKind.Of(free, supply, loads, mustBeCertain: false)],
             supply.Total?.Amps is { } most ? Math.Max(0, most.Value - amps) : null,
             supply.Total?.Watts is { } power ? Math.Max(0, power.Value - watts) : null);
     }

@@ -32,7 +32,7 @@ internal sealed class FeedDecoder
             for (var left = values[single.Count.Index]; left > 0; left--)
             {
                 var lead = single.Lead is { } kind ? _singleLeads[kind.Index].Dequeue() : null;
-                yield return new PlannedFeed(Joint.None, single.Source.Point.Volts, [single.Source.Part], lead, [single.Load]);
+                yield return new PlannedFeed(Joint.None, single.Source.Volts, [single.Source.Part], lead, [single.Load]);
             }
         }
     }
@@ -42,7 +42,7 @@ internal sealed class FeedDecoder
         foreach (var slot in _model.Slots.Where(slot => values[slot.Used.Index] > 0))
         {
             var groups = slot.Loads.SelectMany(load => Enumerable.Repeat(load.Load, (int)values[load.Count.Index])).ToList();
-            yield return new PlannedFeed(slot.Class.Joined, slot.Class.Point.Volts, Parts(slot, values), _slotLeads[slot.Slot.Kind].Dequeue(), groups);
+            yield return new PlannedFeed(slot.Class.Joined, slot.Class.Volts, Parts(slot, values), _slotLeads[slot.Slot.Kind].Dequeue(), groups);
         }
     }
 

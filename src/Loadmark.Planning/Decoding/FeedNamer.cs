@@ -37,7 +37,7 @@ internal sealed class FeedNamer(PlanProblem problem)
     /// <summary>One voltage where it is the same for all outlets.</summary>
     private static ValueList<Volts> Settings(PlannedFeed feed)
     {
-        var volts = feed.Parts.Select(static part => part.Setting.Volts).ToList();
+        var volts = feed.Parts.Select(static part => part.Setting.Basis).ToList();
         return volts.TrueForAll(one => one == volts[0]) ? [volts[0]] : [.. volts];
     }
 }

@@ -1,4 +1,5 @@
 using Loadmark.Core.Checks;
+using Loadmark.Core.Fits;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 using Loadmark.Planning.Problem;
@@ -8,14 +9,13 @@ namespace Loadmark.Planning.Decoding;
 /// <summary>Measures the levels of the objective on a wired rig, by what the rules say of it.</summary>
 internal static class LevelMeter
 {
-    private static readonly string[] MarginRules = ["voltage-high", "voltage-low", "plug-loose"];
-
     /// <summary>What a level is called in results.</summary>
     public static string NameOf(Level level) => level switch
     {
         Level.Unfed => "loads not fed",
         Level.UnfedFirst => "loads of priority 1 not fed",
         Level.UnfedSecond => "loads of priority 2 not fed",
+        Level.Doubtful => "loads on what is not known to suit, or under their voltage",
         Level.Thin => "limits past their headroom",
         Level.Margins => "other margins",
         Level.Noise => "noise findings",
@@ -34,26 +34,37 @@ internal static class LevelMeter
     /// <summary>Measures a level.</summary>
     public static decimal Measure(Level level, WiredRig rig, CheckResult check) => level switch
     {
-        Level.Unfed => rig.Loads.Items.Count(load => load.Feeds.Count == 0),
+        Level.Unfed => FedSupplies.DarkLoads(rig).Count(),
         Level.UnfedFirst => Unfed(rig, 1),
         Level.UnfedSecond => Unfed(rig, 2),
-        Level.Thin => check.Findings.Items.Count(finding => finding.Rule == "thin-headroom"),
-        Level.Margins => check.Findings.Items.Count(finding => MarginRules.Contains(finding.Rule)),
-        Level.Noise => check.Findings.Items.Count(finding => finding.Severity == Severity.Noise),
-        Level.NoisyLoads => NoisyLoads(rig, check),
+        Level.Doubtful => Costs(rig).Sum(static cost => cost.Doubts),
+        Level.Thin => check.Findings.Items.Count(static finding => finding.Rule == RuleId.ThinHeadroom),
+        Level.Margins => Costs(rig).Sum(static cost => cost.Margins),
+        Level.Noise => Occupancies(rig).Sum(static occupancy => occupancy.NoiseFindings),
+        Level.NoisyLoads => Occupancies(rig).Where(static occupancy => occupancy.NoiseFindings > 0).Sum(static occupancy => occupancy.Count),
         Level.SpecialLeads => rig.Feeds.Items.Count(IsSpecial),
         Level.Sharing => rig.Feeds.Items.Where(feed => feed.Loads.Length > 1).Sum(feed => feed.Loads.Length),
         _ => rig.Outlets.Items.Where(outlet => outlet.Feeds.Count > 0).Sum(outlet => Scaled(Level.Capacity, MicroUnits.Nearest(Capacity(outlet)))),
     };
 
     private static int Unfed(WiredRig rig, int priority) =>
-        rig.Loads.Items.Count(load => load.Feeds.Count == 0 && LoadGroup.PriorityOf(load.Rating.Load.Priority) == priority);
+        FedSupplies.DarkLoads(rig).Count(load => LoadGroup.PriorityOf(load.Rating.Load.Priority) == priority);
 
-    private static int NoisyLoads(WiredRig rig, CheckResult check)
+    /// <summary>What it counts how each load is fed, once for each plug it is on.</summary>
+    private static IEnumerable<LoadCost> Costs(WiredRig rig)
     {
-        var named = check.Findings.Items.Where(finding => finding.Severity == Severity.Noise)
-            .SelectMany(finding => finding.Subjects.Items).ToHashSet(StringComparer.Ordinal);
-        return rig.Returns.Items.Where(group => group.Loads.Any(load => named.Contains(load.Id))).Sum(group => group.Loads.Count);
+        foreach (var feed in rig.Feeds)
+        {
+            var point = FeedPoint.Of(feed);
+            foreach (var load in feed.Loads)
+                yield return LoadCost.Of(Suitability.Of(point, load.Rating));
+        }
+    }
+
+    private static IEnumerable<ReturnOccupancy> Occupancies(WiredRig rig)
+    {
+        var audio = new SignalPath(rig.Rig);
+        return rig.Returns.Items.Select(audio.OccupancyOf);
     }
 
     private static bool IsSpecial(WiredFeed feed) =>

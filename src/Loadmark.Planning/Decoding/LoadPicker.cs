@@ -70,7 +70,7 @@ internal sealed class LoadPicker
             foreach (var total in _problem.Totals.Where(total => total.Covers(part.Group)))
             {
                 foreach (var group in feed.Groups)
-                    spare[total] -= MicroUnits.Draw(group.DrawAt(feed.Volts).Start * total.FactorAt(part.Setting.Volts));
+                    spare[total] -= MicroUnits.Draw(group.DrawAt(feed.Volts).Start * total.FactorAt(part.Setting.Basis));
             }
         }
     }

@@ -6,7 +6,7 @@ namespace Loadmark.Planning.Decoding;
 
 /// <summary>A feed whose outlets, and at first its loads, are still to be named.</summary>
 /// <param name="Joined">How its outlets are joined.</param>
-/// <param name="Volts">The voltage at its plugs.</param>
+/// <param name="Volts">The voltage that draws are computed with.</param>
 /// <param name="Parts">Its outlets and their settings, one or two.</param>
 /// <param name="Lead">The id of its lead; null for a plain straight one.</param>
 /// <param name="Groups">The groups of its loads, once for each load.</param>

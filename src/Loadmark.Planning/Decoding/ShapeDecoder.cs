@@ -17,7 +17,7 @@ internal static class ShapeDecoder
             var stand = feed.Stand;
             planned.Add(new PlannedFeed(
                 stand.Joined,
-                stand.Point.Volts,
+                stand.Volts,
                 stand.Joined == Joint.Parallel ? [stand.Legs[0].Part, stand.Legs[0].Part] : [.. stand.Legs.Select(static leg => leg.Part)],
                 space.Kinds[feed.Kind].IsSpecial ? leads[feed.Kind].Dequeue() : null,
                 [.. feed.Loads.Order().Select(load => space.Loads[load])]));

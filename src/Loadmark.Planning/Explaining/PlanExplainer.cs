@@ -1,5 +1,5 @@
+using Loadmark.Core.Checks;
 using Loadmark.Core.Gear;
-using Loadmark.Core.Nameplates;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 
@@ -11,8 +11,11 @@ namespace Loadmark.Planning.Explaining;
 /// </summary>
 public sealed class PlanExplainer
 {
-    private const string ThinHeadroom = "thin-headroom";
     private const int MostChanges = 5;
+    private const int MostOutletsTold = 4;
+
+    /// <summary>A signal path with this in it has no load of the rig in it.</summary>
+    private const string NoLoad = "";
 
     /// <summary>The share of the whole time that one question may take.</summary>
     private const double ShareOfTime = 0.1;
@@ -65,9 +68,9 @@ public sealed class PlanExplainer
         foreach (var id in plan.Unfed)
         {
             var load = LoadOf(id);
-            var outlets = Suitability.OutletsFor(_rig, load, _options.Only);
+            var outlets = SuitableOutlets.For(_rig, load, _options.Only);
             if (outlets.Count == 0 && Fails(_rig with { Loads = [load], Wired = (ValueList<Feed>)[] }))
-                yield return new Reason([id], $"No outlet here gives {id} what it needs: {Needs(load)}.");
+                yield return new Reason([id], $"No outlet here gives {id} what it needs: {LoadNeeds.Of(load)}.{Against(load)}");
             else
                 together.Add(id);
         }
@@ -81,23 +84,52 @@ public sealed class PlanExplainer
     /// <summary>What of a rig that cannot be fed stands in the way: that without which it could be, tried one after the other.</summary>
     private string Because(Rig core)
     {
-        var suitable = core.Loads.Items.SelectMany(load => Suitability.OutletsFor(_rig, load, _options.Only)).Distinct().ToList();
+        var suitable = core.Loads.Items.SelectMany(load => SuitableOutlets.For(_rig, load, _options.Only)).Distinct().ToList();
         var names = string.Join(", ", core.Loads.Items.Select(static load => load.Id));
         var isOne = core.Loads.Count == 1;
+        var outlets = string.Join(", ", suitable);
         if (_rig.Mains is not null && Holds(core with { Mains = null }))
-            return $"{names} could {(isOne ? "" : "all ")}be fed, but what would feed {(isOne ? "it" : "them")} is not for the mains here ({string.Join(", ", suitable)}).";
+            return $"{names} could {(isOne ? "" : "all ")}be fed, but what would feed {(isOne ? "it" : "them")} is not for the mains here ({outlets}).";
         if (suitable.Count < core.Loads.Count)
-            return $"{names} need {core.Loads.Count} outlets or a chain; {(suitable.Count == 1 ? "one outlet suits" : $"{suitable.Count} outlets suit")} any of them ({string.Join(", ", suitable)}).";
+        {
+            var suit = suitable.Count == 1 ? "one outlet suits" : $"{suitable.Count} outlets suit";
+            return $"{names} need {core.Loads.Count} outlets or a chain; {suit} any of them ({outlets}).";
+        }
 
         var together = isOne ? $"{names} cannot be fed:" : $"{names} cannot {(core.Loads.Count == 2 ? "both" : "all")} be fed at once:";
-        if (Holds(core with { Loads = [.. core.Loads.Items.Select(static load => load with { Ground = null })] }))
-            return $"{together} a load with positive ground must share no return with one whose ground is negative, and too few outlets have returns of their own.";
-        if (Holds(core with { Loads = [.. core.Loads.Items.Select(static load => load with { Start = null })] }))
+        if (BecauseOfReturns(core) is { } returns)
+            return $"{together} {returns}";
+        if (Holds(WithEach(core, static load => LoadRating.Of(load).Running is null ? load with { Run = new Amps(0) } : load)))
+            return $"{together} nothing tells what {Unknown(core, static rating => rating.Running is null)} draws, so it shares an outlet with nothing.";
+        if (Holds(WithEach(core, static load => load with { Start = null })))
             return $"{together} {(isOne ? "it would run, but not start" : "they would run together, but not start together")}.";
-        if (Holds(core with { Supplies = [.. core.Supplies.Items.Select(static supply => supply with { Total = Plenty, Banks = [.. supply.Banks.Items.Select(static bank => bank with { Total = Plenty })] })] }))
+        if (Holds(core with { Supplies = [.. core.Supplies.Items.Select(WithoutTotals)] }))
             return $"{together} the outlets would do, but what the supplies can give in all does not.";
         return $"{together} {(isOne ? "it asks for" : "together they are")} more than the outlets, the leads on hand or the supplies' totals allow.";
     }
+
+    /// <summary>What stands in the way of loads that would have to meet on a return; null where nothing of that does.</summary>
+    private string? BecauseOfReturns(Rig core)
+    {
+        const string tooFew = "and too few outlets have returns of their own.";
+        if (Holds(WithEach(core, static load => LoadRating.Of(load).Ground.IsKnown ? load : load with { Ground = GroundSide.Negative })))
+            return $"which side the ground of {Unknown(core, static rating => !rating.Ground.IsKnown)} is on is not known, so it must share no return, {tooFew}";
+        if (Holds(WithEach(core, static load => load with { Ground = GroundSide.Negative })))
+        {
+            return core.Loads.Items.Any(static load => LoadRating.Of(load).Ground.Value == GroundSide.Positive)
+                ? $"a load with positive ground must share no return with one whose ground is negative, {tooFew}"
+                : $"a load on a reversing lead, whose ground is then not known, must share no return, {tooFew}";
+        }
+
+        return Holds(core with { Signal = [NoLoad] })
+            ? "loads for alternating current must not share one winding, because their audio leads join their grounds."
+            : null;
+    }
+
+    private static Rig WithEach(Rig rig, Func<Load, Load> change) => rig with { Loads = [.. rig.Loads.Items.Select(change)] };
+
+    private static Supply WithoutTotals(Supply supply) =>
+        supply with { Total = Plenty, Banks = [.. supply.Banks.Items.Select(static bank => bank with { Total = Plenty })] };
 
     /// <summary>
     /// A rig with few of the loads that still cannot be fed: some are left out in turn and stay out if the rest still fail
@@ -166,7 +198,7 @@ public sealed class PlanExplainer
     /// <summary>The largest headroom, in whole percents, with which no limit is past it.</summary>
     private IEnumerable<PlanChange> Headrooms(PlanResult plan)
     {
-        if (!plan.Check.Findings.Items.Any(static finding => finding.Rule == ThinHeadroom))
+        if (!plan.Check.Findings.Items.Any(static finding => finding.Rule == RuleId.ThinHeadroom))
             yield break;
 
         var (fits, tooMuch) = (-1, (int)Math.Ceiling(_rig.HeadroomInForce * 100));
@@ -174,7 +206,7 @@ public sealed class PlanExplainer
         {
             var middle = fits < 0 ? 0 : (fits + tooMuch) / 2;
             var tried = Plan(_rig with { Headroom = middle / 100m });
-            var isFine = tried.Unfed.Count == 0 && !tried.Check.Findings.Items.Any(static finding => finding.Rule == ThinHeadroom);
+            var isFine = tried.Unfed.Count == 0 && !tried.Check.Findings.Items.Any(static finding => finding.Rule == RuleId.ThinHeadroom);
             if (!isFine && middle == 0)
                 yield break;
             (fits, tooMuch) = isFine ? (middle, tooMuch) : (fits, middle);
@@ -192,7 +224,7 @@ public sealed class PlanExplainer
         yield return ("one more series lead", With(new Lead { Id = Free("series lead"), Type = LeadType.Series }));
         yield return ("one more parallel lead", With(new Lead { Id = Free("parallel lead"), Type = LeadType.Parallel }));
 
-        var more = plan.Unfed.Items.Select(id => OutletFor(LoadOf(id))).ToList();
+        var more = plan.Unfed.Items.Select(id => MissingOutlet.For(LoadOf(id), _rig.HeadroomInForce)).ToList();
         foreach (var (text, outlet) in more.DistinctBy(static entry => entry.Text))
             yield return ($"one more outlet of {text}", With([outlet]));
         if (more.Count > 1)
@@ -215,32 +247,6 @@ public sealed class PlanExplainer
         return _rig with { Supplies = [.. _rig.Supplies, extra] };
     }
 
-    /// <summary>An outlet that would feed the load with the rig's headroom, its current rounded up to what is sold: 50 mA steps.</summary>
-    private (string Text, Outlet Outlet) OutletFor(Load load)
-    {
-        var rating = LoadRating.Of(load);
-        var need = Math.Max(rating.Starting?.Value.Value ?? 0, (rating.Running?.Value.Value ?? 0) / (1 - _rig.HeadroomInForce));
-        var amps = new Amps(Math.Max(0.05m, Math.Ceiling(need / 0.05m) * 0.05m));
-        var volts = rating.Voltage.Value.Low;
-        var form = rating.Form.Value == SupplyForm.Alternating ? " a.c." : "";
-        var label = $"{volts} {(form.Length > 0 ? "AC" : "DC")} {amps}";
-        return ($"{volts}{form} {amps}{Unusual(rating)}", new Outlet
-        {
-            Id = "1",
-            Label = NameplateReader.Read(label),
-            Polarity = rating.Polarity.Value,
-            Plug = rating.Plug.Value,
-        });
-    }
-
-    /// <summary>What must be said of an outlet because it is not what one takes for granted: centre negative over a plug of 5.5x2.1.</summary>
-    private static string Unusual(LoadRating rating)
-    {
-        var polarity = rating.Form.Value == SupplyForm.Direct && rating.Polarity.Value != Polarity.CentreNegative ? $" {PolarityText.Of(rating.Polarity.Value)}" : "";
-        var plug = rating.Plug.Value == Plug.Common ? "" : $" plug {rating.Plug.Value}";
-        return polarity + plug;
-    }
-
     private string Free(string name)
     {
         while (_rig.Leads.Items.Any(lead => lead.Id == name))
@@ -256,7 +262,7 @@ public sealed class PlanExplainer
 
     private bool Fails(Rig rig) => FeedsAll(rig) is false;
 
-    private bool? FeedsAll(Rig rig) => RigPlanner.CanFeedAll(rig with { Signal = [] }, _options with { Only = OnlyWith(rig) }, _cancellation);
+    private bool? FeedsAll(Rig rig) => RigPlanner.CanFeedAll(rig, _options with { Only = OnlyWith(rig) }, _cancellation);
 
     /// <summary>What is added to the rig may always be used.</summary>
     private HashSet<string>? OnlyWith(Rig rig)
@@ -269,11 +275,14 @@ public sealed class PlanExplainer
 
     private Load LoadOf(string id) => _rig.Loads.Items.First(load => load.Id == id);
 
-    private static string Needs(Load load)
+    /// <summary>What stands against the outlets there are, a sentence for each of the first few.</summary>
+    private string Against(Load load)
     {
-        var rating = LoadRating.Of(load);
-        var form = rating.Form.Value == SupplyForm.Alternating ? "a.c." : $"d.c., {PolarityText.Of(rating.Polarity.Value)}";
-        var start = rating is { Starting: { } starting, Running: { } running } && starting.Value > running.Value ? $", {starting.Value} while it starts" : "";
-        return $"{rating.Voltage.Value} {form}, {rating.Running?.Value.ToString() ?? "a current that is not known"}{start}, plug {rating.Plug.Value}";
+        var reasons = SuitableOutlets.Against(_rig, load, _options.Only).ToList();
+        var more = reasons.Count > MostOutletsTold ? $" And {reasons.Count - MostOutletsTold} more." : "";
+        return string.Concat(reasons.Take(MostOutletsTold).Select(static reason => $" {reason}.")) + more;
     }
+
+    private static string Unknown(Rig rig, Func<LoadRating, bool> isUnknown) =>
+        string.Join(", ", rig.Loads.Items.Where(load => isUnknown(LoadRating.Of(load))).Select(static load => load.Id));
 }

@@ -173,7 +173,7 @@ internal sealed class Annealing
         if (_wiring.Feeds.Count > 0 && _random.Next(2) == 0)
         {
             var to = _wiring.Feeds[_random.Next(_wiring.Feeds.Count)];
-            if (to == from || to.Stand.MarginsOf(_wiring.GroupOf(load).Index, to.Ends) < 0)
+            if (to == from || to.Stand.CostOf(_wiring.GroupOf(load).Index, to.Ends) is null)
                 return false;
             _move.Take(load);
             return _move.Put(load, to);
@@ -204,7 +204,7 @@ internal sealed class Annealing
 
     /// <summary>Whether a load suits what stays of a feed in no case.</summary>
     private bool IsShut(int load, LiveFeed? feed) =>
-        feed?.Loads.Count > 1 && feed.Stand.MarginsOf(_wiring.GroupOf(load).Index, feed.Ends) < 0;
+        feed?.Loads.Count > 1 && feed.Stand.CostOf(_wiring.GroupOf(load).Index, feed.Ends) is null;
 
     /// <summary>A load on what is left of a feed, or in its place where nothing is left.</summary>
     private bool PutBeside(int load, LiveFeed? feed)

@@ -1,3 +1,5 @@
+using Loadmark.Core.Fits;
+
 namespace Loadmark.Planning.Improving;
 
 /// <summary>A feed of a wiring that is being improved.</summary>
@@ -24,6 +26,9 @@ internal sealed class LiveFeed(Stand stand, int ends)
     /// <summary>Findings of margin of its loads.</summary>
     public int Margins { get; set; }
 
-    /// <summary>The company on it.</summary>
-    public Gathering Gathering;
+    /// <summary>How many of its loads it is not known to suit, or feeds well under their voltage.</summary>
+    public int Doubts { get; set; }
+
+    /// <summary>Who is on it.</summary>
+    public ReturnOccupancy Occupancy;
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Loadmark.Core.Fits;
 using Loadmark.Planning.Problem;
 
 namespace Loadmark.Planning.Improving;
@@ -49,6 +50,7 @@ internal sealed class LiveLevels(ImmutableArray<LeadKind> kinds)
             Fullness += sign * share * share;
         }
 
+        _levels[(int)Level.Doubtful] += sign * feed.Doubts;
         _levels[(int)Level.Margins] += sign * feed.Margins;
         _levels[(int)Level.Capacity] += sign * stand.Capacity;
         if (kinds[feed.Kind].IsSpecial)
@@ -56,18 +58,18 @@ internal sealed class LiveLevels(ImmutableArray<LeadKind> kinds)
         if (loads > 1)
             _levels[(int)Level.Sharing] += sign * loads;
         if (stand.Return < 0)
-            Count(feed.Gathering, sign);
+            Count(feed.Occupancy, sign);
     }
 
     /// <summary>The loads of a return come, or go.</summary>
-    public void Count(Gathering gathering, int sign)
+    public void Count(ReturnOccupancy occupancy, int sign)
     {
-        var findings = gathering.Findings;
+        var findings = occupancy.NoiseFindings;
         if (findings == 0)
             return;
         _levels[(int)Level.Noise] += sign * findings;
-        _levels[(int)Level.NoisyLoads] += sign * gathering.Count;
-        Scatter += sign * Math.Sqrt(gathering.Count);
+        _levels[(int)Level.NoisyLoads] += sign * occupancy.Count;
+        Scatter += sign * Math.Sqrt(occupancy.Count);
     }
 
     /// <summary>What runs on a total comes, or goes.</summary>

@@ -1,4 +1,4 @@
-using Loadmark.Core.Gear;
+using Loadmark.Core.Fits;
 using Loadmark.Planning.Problem;
 
 namespace Loadmark.Planning.Improving;
@@ -13,7 +13,7 @@ internal sealed class LiveWiring
     private readonly LoadGroup[] _loads;
     private readonly TotalLimit[] _limits;
     private readonly (long Run, long Start)[] _totals;
-    private readonly Gathering[] _returns;
+    private readonly ReturnOccupancy[] _returns;
     private readonly int[] _free;
     private readonly int[] _leads;
     private readonly LiveFeed?[] _feedOf;
@@ -30,14 +30,13 @@ internal sealed class LiveWiring
         _free = [.. space.Problem.Outlets.Select(static group => group.Count)];
         _leads = [.. space.Kinds.Select(static kind => kind.Count)];
         _feedOf = new LiveFeed?[_loads.Length];
-        _returns = new Gathering[space.Returns.Length];
+        _returns = new ReturnOccupancy[space.Returns.Length];
+        var audio = new SignalPath(space.Problem.Pinned.Rig);
         for (var place = 0; place < _returns.Length; place++)
         {
             foreach (var load in space.Problem.PinnedOnReturn.GetValueOrDefault(space.Returns[place], []))
             {
-                var rating = load.Rating;
-                _returns[place].Change(
-                    space.Problem.Pinned.Rig.Signal.Contains(load.Id), rating.IsDigital == true, rating.Load.Isolate, rating.Ground == GroundSide.Positive, 1);
+                _returns[place].Change(audio.OccupantOf(load), 1);
             }
 
             Levels.Count(_returns[place], 1);
@@ -83,14 +82,14 @@ internal sealed class LiveWiring
     public bool Add(int load, LiveFeed feed)
     {
         var group = _loads[load];
-        var margins = feed.Stand.MarginsOf(group.Index, feed.Ends);
-        if (margins < 0 || !Bears(feed, group) || LeadFor(feed, feed.Loads.Count + 1) is not { } kind)
+        if (feed.Stand.CostOf(group.Index, feed.Ends) is not { } cost || !Bears(feed, group) || LeadFor(feed, feed.Loads.Count + 1) is not { } kind)
             return false;
 
         Levels.Count(feed, -1);
         Take(feed, group, 1);
         feed.Loads.Add(load);
-        feed.Margins += margins;
+        feed.Margins += cost.Margins;
+        feed.Doubts += cost.Doubts;
         Use(feed, kind);
         Levels.Count(feed, 1);
         Levels.CountDark(group, -1);
@@ -106,7 +105,9 @@ internal sealed class LiveWiring
         Levels.Count(feed, -1);
         Take(feed, group, -1);
         feed.Loads.Remove(load);
-        feed.Margins -= feed.Stand.MarginsOf(group.Index, feed.Ends);
+        var cost = feed.Stand.CostOf(group.Index, feed.Ends)!.Value;
+        feed.Margins -= cost.Margins;
+        feed.Doubts -= cost.Doubts;
         _feedOf[load] = null;
         Levels.CountDark(group, 1);
         if (feed.Loads.Count == 0)
@@ -137,7 +138,7 @@ internal sealed class LiveWiring
         var stand = feed.Stand;
         if (feed.Loads.Count > 0 && (!stand.AllowsSeveral || !load.IsDrawKnown || !_loads[feed.Loads[0]].IsDrawKnown))
             return false;
-        if (!(stand.Return < 0 ? feed.Gathering : _returns[stand.Return]).Suits(load.IsPositiveGround))
+        if (!(stand.Return < 0 ? feed.Occupancy : _returns[stand.Return]).Suits(stand.OccupantOf(load.Index, feed.Ends)))
             return false;
 
         for (var place = 0; place < stand.Legs.Length; place++)
@@ -231,14 +232,15 @@ internal sealed class LiveWiring
             Levels.Count(_limits[total], _totals[total].Run, 1);
         }
 
+        var occupant = stand.OccupantOf(load.Index, feed.Ends);
         if (stand.Return < 0)
         {
-            feed.Gathering.Change(load, sign);
+            feed.Occupancy.Change(occupant, sign);
             return;
         }
 
         Levels.Count(_returns[stand.Return], -1);
-        _returns[stand.Return].Change(load, sign);
+        _returns[stand.Return].Change(occupant, sign);
         Levels.Count(_returns[stand.Return], 1);
     }
 }

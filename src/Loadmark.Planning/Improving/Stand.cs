@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Loadmark.Core.Fits;
 using Loadmark.Core.Rigs;
 using Loadmark.Planning.Problem;
 
@@ -7,7 +8,9 @@ namespace Loadmark.Planning.Improving;
 /// <summary>Where a feed may stand: one outlet of a group at a setting, or two that are joined.</summary>
 internal sealed class Stand
 {
-    private readonly int[]?[] _margins;
+    private readonly FeedClass _from;
+    private readonly LoadCost?[]?[] _costs;
+    private readonly Occupant[]?[] _occupants;
     private readonly IReadOnlyList<LoadGroup> _loads;
     private readonly IReadOnlyList<LeadEnds> _ends;
 
@@ -23,23 +26,24 @@ internal sealed class Stand
     {
         _loads = problem.Loads;
         _ends = ends;
-        _margins = new int[]?[ends.Count];
+        _from = from;
+        _costs = new LoadCost?[]?[ends.Count];
+        _occupants = new Occupant[]?[ends.Count];
         Joined = from.Joined;
-        Point = from.Point;
         Return = from.SharedReturn is { } shared ? returns.IndexOf(shared) : -1;
         OutletsALeg = from.OutletsALeg;
-        Legs = [.. parts.Zip(limits, (part, limit) => new StandLeg(part, limit, limit is null ? null : draws.Against(limit.Scale, Point.Volts)))];
+        Legs = [.. parts.Zip(limits, (part, limit) => new StandLeg(part, limit, limit is null ? null : draws.Against(limit.Scale, Volts)))];
         Capacity = parts.Sum(static part => part.Group.Capacity) * OutletsALeg;
         AllowsSeveral = limits.All(static limit => limit is not null);
         Totals = [.. Enumerable.Range(0, problem.Totals.Length).SelectMany(index => parts.Where(part => problem.Totals[index].Covers(part.Group))
-            .Select(part => (index, draws.Against(problem.Totals[index].FactorAt(part.Setting.Volts), Point.Volts))))];
+            .Select(part => (index, draws.Against(problem.Totals[index].FactorAt(part.Setting.Basis), Volts))))];
     }
 
     /// <summary>How its outlets are joined.</summary>
     public Joint Joined { get; }
 
-    /// <summary>What stands at the plug.</summary>
-    public FeedPoint Point { get; }
+    /// <summary>The voltage that draws are computed with.</summary>
+    public Volts Volts => _from.Volts;
 
     /// <summary>The place of the return it shares with others; -1 when it has its own.</summary>
     public int Return { get; }
@@ -59,9 +63,15 @@ internal sealed class Stand
     /// <summary>The totals it counts against, once for each leg, and what each group of loads counts there.</summary>
     public (int Total, TotalDraws Draws)[] Totals { get; }
 
-    /// <summary>How many findings of margin a load gives here; negative where it must not be fed from here.</summary>
+    /// <summary>What it counts that a load is fed from here; null where it must not be.</summary>
     /// <param name="load">The place of the load's group.</param>
     /// <param name="ends">The place of what the lead does.</param>
-    public int MarginsOf(int load, int ends) =>
-        (_margins[ends] ??= [.. _loads.Select(group => Point.MarginsOf(group, _ends[ends]) ?? -1)])[load];
+    public LoadCost? CostOf(int load, int ends) =>
+        (_costs[ends] ??= [.. _loads.Select(group => _from.CostOf(group, _ends[ends]))])[load];
+
+    /// <summary>What a load that is fed from here is to others that share its return.</summary>
+    /// <param name="load">The place of the load's group.</param>
+    /// <param name="ends">The place of what the lead does.</param>
+    public Occupant OccupantOf(int load, int ends) =>
+        (_occupants[ends] ??= [.. _loads.Select(group => group.OccupantAt(_from.Point, _ends[ends].Reverses))])[load];
 }

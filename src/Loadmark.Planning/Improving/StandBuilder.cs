@@ -13,14 +13,14 @@ internal sealed class StandBuilder(WiringSpace space)
     {
         foreach (var source in space.Problem.Singles)
         {
-            var alone = new FeedClass(Joint.None, source.Point, source.Group.SharedReturn, [new FeedLeg([source.Part], [source.Limit])]);
+            var alone = new FeedClass(Joint.None, source.Point, source.Group.SharedReturn, [new FeedLeg([source.Part], [source.Limit])], source.Group.MustBeCertain);
             yield return New(alone, [0]);
         }
 
         foreach (var from in space.Problem.Slots.DistinctBy(static slot => slot.Kind).SelectMany(static slot => slot.Classes)
             .Where(static from => from.Joined != Joint.None).Distinct())
         {
-            if (!space.Problem.Loads.Any(load => space.Ends.Any(ends => from.Point.MarginsOf(load, ends) is not null)))
+            if (!space.Problem.Loads.Any(load => space.Ends.Any(ends => from.CostOf(load, ends) is not null)))
                 continue;
             for (var one = 0; one < from.Legs[0].Parts.Length; one++)
             {

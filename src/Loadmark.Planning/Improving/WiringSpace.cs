@@ -54,8 +54,8 @@ internal sealed class WiringSpace
         {
             for (var ends = 0; ends < Ends.Length; ends++)
             {
-                if (KindsFor(stand.Joined, ends).Length > 0 && stand.MarginsOf(load.Index, ends) >= 0
-                    && stand.Legs.All(leg => leg.Limit?.Bears(load, stand.Point.Volts) is not false))
+                if (KindsFor(stand.Joined, ends).Length > 0 && stand.CostOf(load.Index, ends) is not null
+                    && stand.Legs.All(leg => leg.Limit?.Bears(load, stand.Volts) is not false))
                     berths.Add(new Berth(stand, ends));
             }
         }

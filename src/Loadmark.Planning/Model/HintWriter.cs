@@ -103,6 +103,6 @@ internal sealed class HintWriter
                 return false;
         }
 
-        return crew.Company != Company.Quiet || loads.Count(static load => load.IsInSignal) <= 1;
+        return true;
     }
 }

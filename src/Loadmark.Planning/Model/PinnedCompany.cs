@@ -2,10 +2,9 @@ namespace Loadmark.Planning.Model;
 
 /// <summary>The loads that pinned feeds put on a return.</summary>
 /// <param name="Count">How many there are.</param>
-/// <param name="InSignal">How many of them are in the signal path.</param>
 /// <param name="HasDigital">Whether one of them is digital.</param>
 /// <param name="HasIsolate">Whether one of them wants a return of its own.</param>
-internal readonly record struct PinnedCompany(int Count, int InSignal, bool HasDigital, bool HasIsolate)
+internal readonly record struct PinnedCompany(int Count, bool HasDigital, bool HasIsolate)
 {
     /// <summary>Whether one of them makes a finding of noise of any company.</summary>
     public bool MindsCompany => HasDigital || HasIsolate;

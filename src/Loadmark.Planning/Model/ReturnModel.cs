@@ -1,6 +1,5 @@
 using Google.OrTools.Sat;
-using Loadmark.Core.Gear;
-using Loadmark.Core.Ratings;
+using Loadmark.Core.Fits;
 using Loadmark.Planning.Problem;
 
 namespace Loadmark.Planning.Model;
@@ -18,7 +17,7 @@ internal sealed class ReturnModel
     private readonly List<OutletGroup> _outlets;
     private readonly List<LoadCount> _on;
     private readonly List<Volts> _volts;
-    private readonly List<LoadRating> _pinned;
+    private readonly List<Occupant> _pinned;
     private readonly PinnedCompany _company;
     private readonly int _places;
     private readonly int _count;
@@ -31,14 +30,13 @@ internal sealed class ReturnModel
         _outlets = [.. problem.Outlets.Where(group => group.SharedReturn == shared)];
         var singles = wiring.Singles.FindAll(single => single.Source.Group.SharedReturn == shared);
         var slots = wiring.Slots.FindAll(slot => slot.Class.SharedReturn == shared);
-        _on = [.. singles.Select(static single => new LoadCount(single.Load, single.Count, single.Most)).Concat(slots.SelectMany(static slot => slot.Loads))];
-        _volts = [.. singles.Select(static single => single.Source.Point.Volts).Concat(slots.SelectMany(static slot => slot.Loads.Select(_ => slot.Class.Point.Volts)))];
-        _pinned = problem.PinnedOnReturn.TryGetValue(shared, out var pinned) ? [.. pinned.Select(static load => load.Rating)] : [];
+        _on = [.. singles.Select(static single => single.OnReturn).Concat(slots.SelectMany(static slot => slot.Loads))];
+        _volts = [.. singles.Select(static single => single.Source.Volts).Concat(slots.SelectMany(static slot => slot.Loads.Select(_ => slot.Class.Volts)))];
+        _pinned = problem.PinnedOnReturn.TryGetValue(shared, out var pinned) ? [.. pinned.Select(new SignalPath(problem.Pinned.Rig).OccupantOf)] : [];
         _company = new PinnedCompany(
             _pinned.Count,
-            _pinned.Count(load => problem.Pinned.Rig.Signal.Contains(load.Id)),
-            _pinned.Exists(static load => load.IsDigital == true),
-            _pinned.Exists(static load => load.Load.Isolate));
+            _pinned.Exists(static load => load.IsDigital),
+            _pinned.Exists(static load => load.Isolates));
         _count = problem.ReturnCounts.GetValueOrDefault(shared, 1);
 
         // Each lead takes an outlet, so there are no more of them on a return than outlets.
@@ -60,10 +58,8 @@ internal sealed class ReturnModel
         if (_on.Count == 0)
             return;
 
-        KeepGroundsApart();
-        var mayBeNoisy = _on.Exists(static load => load.Load.MindsCompany) || _company.MindsCompany
-            || _on.Where(static load => load.Load.IsInSignal).Sum(static load => load.Most) + _company.InSignal > 1;
-        if (mayBeNoisy && _places + _pinned.Count > 1)
+        KeepHarmless();
+        if ((_company.MindsCompany || _on.Exists(static load => load.Load.MindsCompany)) && _places + _pinned.Count > 1)
             CountNoise();
     }
 
@@ -79,7 +75,6 @@ internal sealed class ReturnModel
 
         // Beside a pinned load that minds company nothing is quiet, unless there is nothing.
         var isBareQuiet = _company.MindsCompany;
-        var quietInSignal = new List<LinearExpr>();
         var aloneMinding = new List<LinearExpr>();
         foreach (var load in _on)
         {
@@ -95,23 +90,19 @@ internal sealed class ReturnModel
                 aloneMinding.Add(rest);
             else
                 model.Add(rest <= (isBareQuiet ? 0 : each) * quiet);
-            if (load.Load.IsInSignal && !load.Load.MindsCompany)
-                quietInSignal.Add(rest);
             _wiring[Level.NoisyLoads].Add(part, 1, load.Most);
         }
 
         _wiring[Level.NoisyLoads].Add(noisy, _pinned.Count, _count);
         if (aloneMinding.Count > 0)
             model.Add(LinearExpr.Sum(aloneMinding) <= alone);
-        if (_company.InSignal > 1 || (_company.MindsCompany && _pinned.Count > 1))
+        if (_company.MindsCompany && _pinned.Count > 1)
             model.Add(noisy == 1);
-        else if (quietInSignal.Count > 0)
-            model.Add(LinearExpr.Sum(quietInSignal) <= (1 - _company.InSignal) * quiet);
 
         var places = Tally.Of(_noisy);
         model.Add(places.Expression() <= Math.Min(places.Most, _places) * noisy);
         LimitDraws(noisy);
-        Meeting.CountFindings(_wiring, noisy, _count, _noisy, _places, _company);
+        ReturnConstraints.CountFindings(_wiring, noisy, _count, _noisy, _places, _company);
     }
 
     /// <summary>
@@ -143,27 +134,20 @@ internal sealed class ReturnModel
     private bool IsNoisy(long[] values)
     {
         var loads = _on.Sum(load => values[load.Count.Index]) + _pinned.Count;
-        var signal = _on.Where(static load => load.Load.IsInSignal).Sum(load => values[load.Count.Index]) + _company.InSignal;
-        return signal > 1 || (loads > 1 && (_company.MindsCompany || IsAnyMinding(values)));
+        return loads > 1 && (_company.MindsCompany || IsAnyMinding(values));
     }
 
     private bool IsAlone(long[] values) => _pinned.Count == 0 && IsAnyMinding(values);
 
     private bool IsAnyMinding(long[] values) => _on.Exists(load => load.Load.MindsCompany && values[load.Count.Index] > 0);
 
-    private void KeepGroundsApart()
+    private void KeepHarmless()
     {
-        // Of returns taken together nobody can tell which load is on which.
-        if (_pinned.Count == 0)
-        {
-            if (_count == 1)
-                Meeting.KeepGroundsApart(_wiring, _on);
-            return;
-        }
-
-        if (_pinned.Exists(static load => load.Ground == GroundSide.Positive))
-            _wiring.AtMost(Tally.Of(_on.Where(static load => !load.Load.IsPositiveGround)), 0);
-        if (_pinned.Exists(static load => load.Ground != GroundSide.Positive))
-            _wiring.AtMost(Tally.Of(_on.Where(static load => load.Load.IsPositiveGround)), 0);
+        // What pinned feeds put there decides which loads may come to it at all.
+        var there = default(ReturnOccupancy);
+        foreach (var pinned in _pinned)
+            there.Change(pinned, 1);
+        _wiring.AtMost(Tally.Of(_on.Where(load => !there.Suits(load.Occupant))), 0);
+        ReturnConstraints.KeepHarmless(_wiring, _on, _count);
     }
 }

@@ -7,7 +7,11 @@ namespace Loadmark.Planning.Model;
 /// <param name="Source">The outlet and its setting.</param>
 /// <param name="Load">The loads.</param>
 /// <param name="Lead">The kind of lead; null for a plain one.</param>
-/// <param name="Margins">The findings of margin that each gives.</param>
+/// <param name="Cost">What it counts that each is fed so.</param>
 /// <param name="Count">How many.</param>
 /// <param name="Most">How many at the most.</param>
-internal sealed record SingleChoice(Source Source, LoadGroup Load, SingleLead? Lead, int Margins, IntVar Count, long Most);
+internal sealed record SingleChoice(Source Source, LoadGroup Load, SingleLead? Lead, LoadCost Cost, IntVar Count, long Most)
+{
+    /// <summary>How many loads it feeds, as what they are on the source's return.</summary>
+    public LoadCount OnReturn => new(Load, Count, Most, Load.OccupantAt(Source.Point, Lead?.Ends.Reverses ?? false));
+}

@@ -20,13 +20,13 @@ internal sealed class SlotModel(PlanProblem problem, WiringModel wiring, LeadSlo
 
     private SlotChoice? Choose(FeedClass from)
     {
-        var suiting = problem.Loads.Select(load => (Load: load, Margins: from.Point.MarginsOf(load, slot.Ends)))
-            .Where(pair => pair.Margins is not null && IsBorne(from, pair.Load)).ToList();
+        var suiting = problem.Loads.Select(load => (Load: load, Cost: from.CostOf(load, slot.Ends)))
+            .Where(pair => pair.Cost is not null && IsBorne(from, pair.Load)).ToList();
         var known = suiting.Where(static pair => pair.Load.IsDrawKnown).Select(static pair => pair.Load).ToList();
         var plugs = from.AllowsSeveral ? Places(from, known) : 1;
         var crews = new List<Crew>();
         if (slot.Least == 1 && suiting.Count > 0)
-            crews.Add(NewCrew(Company.Alone, suiting.ConvertAll(static pair => pair.Load), 1));
+            crews.Add(NewCrew(from, Company.Alone, suiting.ConvertAll(static pair => pair.Load), 1));
         if (plugs > 1)
             crews.AddRange(Several(from, known, plugs));
         if (crews.Count == 0)
@@ -39,14 +39,18 @@ internal sealed class SlotModel(PlanProblem problem, WiringModel wiring, LeadSlo
         var choice = new SlotChoice(slot, from, used, legs, crews);
         foreach (var leg in legs)
             Keep(choice, leg);
-        var margins = suiting.ToDictionary(static pair => pair.Load, static pair => pair.Margins!.Value);
+        var costs = suiting.ToDictionary(static pair => pair.Load, static pair => pair.Cost!.Value);
         foreach (var load in choice.Loads)
-            wiring[Level.Margins].Add(load.Count, margins[load.Load], load.Most);
+        {
+            wiring[Level.Doubtful].Add(load.Count, costs[load.Load].Doubts, load.Most);
+            wiring[Level.Margins].Add(load.Count, costs[load.Load].Margins, load.Most);
+        }
+
         return choice;
     }
 
     private static bool IsBorne(FeedClass from, LoadGroup load) =>
-        from.Legs.All(leg => leg.Limits.Any(limit => limit?.Bears(load, from.Point.Volts) is not false));
+        from.Legs.All(leg => leg.Limits.Any(limit => limit?.Bears(load, from.Volts) is not false));
 
     /// <summary>How many loads there may be: no more than plugs, nor than of the smallest loads the largest outlet bears.</summary>
     private int Places(FeedClass from, List<LoadGroup> loads)
@@ -55,8 +59,8 @@ internal sealed class SlotModel(PlanProblem problem, WiringModel wiring, LeadSlo
         foreach (var leg in from.Legs)
         {
             var scale = leg.Scale!;
-            places = Math.Min(places, Fitting(loads, load => scale.RunOf(load, from.Point.Volts), leg.Limits.Max(static limit => limit!.Most)));
-            places = Math.Min(places, Fitting(loads, load => scale.StartOf(load, from.Point.Volts), leg.Limits.Max(static limit => limit!.Peak)));
+            places = Math.Min(places, Fitting(loads, load => scale.RunOf(load, from.Volts), leg.Limits.Max(static limit => limit!.Most)));
+            places = Math.Min(places, Fitting(loads, load => scale.StartOf(load, from.Volts), leg.Limits.Max(static limit => limit!.Peak)));
         }
 
         return places;
@@ -81,46 +85,35 @@ internal sealed class SlotModel(PlanProblem problem, WiringModel wiring, LeadSlo
     {
         if (from.SharedReturn is not null)
         {
-            yield return Share(NewCrew(Company.OnSharedReturn, loads, plugs));
+            yield return Share(NewCrew(from, Company.OnSharedReturn, loads, plugs));
             yield break;
         }
 
         var quiet = loads.FindAll(static load => !load.MindsCompany);
-        var outside = quiet.Where(static load => !load.IsInSignal).Sum(static load => load.Count);
-        var places = Math.Min(plugs, outside + (quiet.Exists(static load => load.IsInSignal) ? 1 : 0));
+        var places = Math.Min(plugs, quiet.Sum(static load => load.Count));
         if (places > 1)
         {
-            var crew = Share(NewCrew(Company.Quiet, quiet, places));
-            KeepGroundsApart(crew);
-            var signal = Tally.Of(crew.Loads.Where(static load => load.Load.IsInSignal));
-            if (signal.Most > 1)
-                wiring.Model.Add(signal.Expression() <= crew.IsOn);
+            var crew = Share(NewCrew(from, Company.Quiet, quiet, places));
+            ReturnConstraints.KeepHarmless(wiring, crew.Loads, slot.Count);
             yield return crew;
         }
 
-        if (loads.Exists(static load => load.MindsCompany) || loads.Where(static load => load.IsInSignal).Sum(static load => load.Count) > 1)
+        if (loads.Exists(static load => load.MindsCompany))
         {
-            var crew = Share(NewCrew(Company.Noisy, loads, plugs));
-            KeepGroundsApart(crew);
+            var crew = Share(NewCrew(from, Company.Noisy, loads, plugs));
+            ReturnConstraints.KeepHarmless(wiring, crew.Loads, slot.Count);
             wiring[Level.NoisyLoads].Add(Tally.Of(crew.Loads));
-            Meeting.CountFindings(wiring, crew.IsOn, slot.Count, crew.Loads, crew.Plugs, default);
+            ReturnConstraints.CountFindings(wiring, crew.IsOn, slot.Count, crew.Loads, crew.Plugs, default);
             yield return crew;
         }
     }
 
-    /// <summary>Of leads taken together nobody can tell which load is on which.</summary>
-    private void KeepGroundsApart(Crew crew)
-    {
-        if (slot.Count == 1)
-            Meeting.KeepGroundsApart(wiring, crew.Loads);
-    }
-
-    private Crew NewCrew(Company company, List<LoadGroup> loads, int plugs)
+    private Crew NewCrew(FeedClass from, Company company, List<LoadGroup> loads, int plugs)
     {
         var counts = loads.ConvertAll(load =>
         {
             var most = Math.Min(load.Count, plugs * slot.Count);
-            return new LoadCount(load, wiring.Variables.Decision(most), most);
+            return new LoadCount(load, wiring.Variables.Decision(most), most, load.OccupantAt(from.Point, slot.Ends.Reverses));
         });
         var all = Tally.Of(counts);
         var isOn = wiring.Whether(slot.Count, values => all.ValueIn(values) > 0);
@@ -173,7 +166,7 @@ internal sealed class SlotModel(PlanProblem problem, WiringModel wiring, LeadSlo
         if (leg.Leg.Scale is not { } scale)
             return;
 
-        var fed = choice.Class.Point.Volts;
+        var fed = choice.Class.Volts;
         var run = Draws(scale.RunOf);
         var most = LinearExpr.WeightedSum(leg.Uses, leg.Leg.Limits.Select(static limit => limit!.Most));
         if (leg.Leg.Limits.Any(limit => limit!.Usable < Math.Min(limit.Most, run.Most)))

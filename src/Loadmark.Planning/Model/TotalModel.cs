@@ -16,7 +16,7 @@ internal sealed class TotalModel(PlanProblem problem, WiringModel wiring)
     {
         foreach (var single in wiring.Singles)
         {
-            var volts = single.Source.Point.Volts;
+            var volts = single.Source.Volts;
             foreach (var total in problem.Totals.Where(total => total.Covers(single.Source.Group)))
             {
                 var draw = single.Load.DrawAt(volts);
@@ -61,7 +61,7 @@ internal sealed class TotalModel(PlanProblem problem, WiringModel wiring)
         // Where no load takes more to start, what flows is the same.
         var run = Draws(static draw => draw.Run);
         var start = Draws(static draw => draw.Start);
-        var isAlike = slot.Loads.All(load => load.Load.DrawAt(slot.Class.Point.Volts) is var draw && draw.Run == draw.Start);
+        var isAlike = slot.Loads.All(load => load.Load.DrawAt(slot.Class.Volts) is var draw && draw.Run == draw.Start);
         if (places.Count == 1)
         {
             Add(places.First().Key, run, start);
@@ -77,7 +77,7 @@ internal sealed class TotalModel(PlanProblem problem, WiringModel wiring)
         {
             var sum = new Tally();
             foreach (var load in slot.Loads)
-                sum.Add(load.Count, MicroUnits.Draw(which(load.Load.DrawAt(slot.Class.Point.Volts)) * (inWatts ? leg.Leg.Volts.Value : 1)), load.Most);
+                sum.Add(load.Count, MicroUnits.Draw(which(load.Load.DrawAt(slot.Class.Volts)) * (inWatts ? leg.Leg.Volts.Value : 1)), load.Most);
             return sum;
         }
     }

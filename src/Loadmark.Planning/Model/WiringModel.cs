@@ -85,7 +85,7 @@ internal sealed class WiringModel
     {
         SingleLead?[] leads = [null, .. _problem.SingleLeads];
         var used = leads.Select(static _ => new Tally()).ToArray();
-        var found = new List<(Source Source, SingleLead? Lead, int Margins)>();
+        var found = new List<(Source Source, SingleLead? Lead, LoadCost Cost)>();
         foreach (var load in _problem.Loads)
         {
             foreach (var alike in _problem.Singles.GroupBy(static source => source.Group))
@@ -95,19 +95,20 @@ internal sealed class WiringModel
                 {
                     foreach (var lead in leads)
                     {
-                        if (source.MarginsOf(load, lead?.Ends ?? LeadEnds.Plain) is { } margins)
-                            found.Add((source, lead, margins));
+                        if (source.CostOf(load, lead?.Ends ?? LeadEnds.Plain) is { } cost)
+                            found.Add((source, lead, cost));
                     }
                 }
 
-                foreach (var (source, lead, margins) in found)
+                foreach (var (source, lead, cost) in found)
                 {
-                    if (found.Exists(other => IsBetter(other, (source, lead, margins), load)))
+                    if (found.Exists(other => IsBetter(other, (source, lead, cost), load)))
                         continue;
                     var most = Math.Min(load.Count, Math.Min(source.Group.Count, lead?.Ids.Length ?? int.MaxValue));
-                    var choice = new SingleChoice(source, load, lead, margins, Variables.Decision(most), most);
+                    var choice = new SingleChoice(source, load, lead, cost, Variables.Decision(most), most);
                     Singles.Add(choice);
-                    this[Level.Margins].Add(choice.Count, margins, most);
+                    this[Level.Doubtful].Add(choice.Count, cost.Doubts, most);
+                    this[Level.Margins].Add(choice.Count, cost.Margins, most);
                     this[Level.Thin].Add(choice.Count, source.IsThin(load) ? 1 : 0, most);
                     used[lead is null ? 0 : lead.Index + 1].Add(choice.Count, 1, most);
                 }
@@ -122,24 +123,24 @@ internal sealed class WiringModel
     }
 
     /// <summary>Whether one way to feed a load alone from a group of outlets makes another needless: not worse in anything, or the earlier of two as good.</summary>
-    private bool IsBetter((Source Source, SingleLead? Lead, int Margins) one, (Source Source, SingleLead? Lead, int Margins) other, LoadGroup load)
+    private bool IsBetter((Source Source, SingleLead? Lead, LoadCost Cost) one, (Source Source, SingleLead? Lead, LoadCost Cost) other, LoadGroup load)
     {
-        if (one == other || (one.Lead is not null && one.Lead != other.Lead) || one.Margins > other.Margins)
+        if (one == other || (one.Lead is not null && one.Lead != other.Lead) || one.Cost.Doubts > other.Cost.Doubts || one.Cost.Margins > other.Cost.Margins)
             return false;
 
         var (ones, others) = (Costs(one.Source), Costs(other.Source));
         if (ones.Zip(others).Any(static pair => pair.First > pair.Second))
             return false;
-        return one.Margins < other.Margins || one.Lead != other.Lead || !ones.SequenceEqual(others)
-            || one.Source.Point.Volts < other.Source.Point.Volts;
+        return one.Cost != other.Cost || one.Lead != other.Lead || !ones.SequenceEqual(others)
+            || one.Source.Volts < other.Source.Volts;
 
         List<long> Costs(Source source)
         {
-            var draw = load.DrawAt(source.Point.Volts);
+            var draw = load.DrawAt(source.Volts);
             var costs = new List<long> { source.IsThin(load) ? 1 : 0 };
             foreach (var total in _problem.Totals.Where(total => total.Covers(source.Group)))
             {
-                var factor = total.FactorAt(source.Point.Volts);
+                var factor = total.FactorAt(source.Volts);
                 costs.Add(MicroUnits.Draw(draw.Run * factor));
                 costs.Add(MicroUnits.Draw(draw.Start * factor));
             }
@@ -240,6 +241,7 @@ internal sealed class WiringModel
     private void CapLevels()
     {
         var loads = _problem.Loads.Sum(load => load.Count);
+        this[Level.Doubtful].Cap(loads);
         this[Level.Margins].Cap(3 * loads);
         this[Level.Sharing].Cap(loads);
         this[Level.NoisyLoads].Cap(loads + _problem.PinnedOnReturn.Values.Sum(pinned => pinned.Length));

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Loadmark.Core.Fits;
 using Loadmark.Core.Rigs;
 
 namespace Loadmark.Planning.Problem;
@@ -12,8 +13,15 @@ namespace Loadmark.Planning.Problem;
 /// <param name="Point">What stands at the plug.</param>
 /// <param name="SharedReturn">The return it shares with other outlets; null when it has its own.</param>
 /// <param name="Legs">One, or for outlets in series two.</param>
-internal sealed record FeedClass(Joint Joined, FeedPoint Point, string? SharedReturn, ImmutableArray<FeedLeg> Legs)
+/// <param name="MustBeCertain">Whether only what is known to suit a load may feed it from here.</param>
+internal sealed record FeedClass(Joint Joined, FeedPoint Point, string? SharedReturn, ImmutableArray<FeedLeg> Legs, bool MustBeCertain)
 {
+    /// <summary>The voltage that draws are computed with.</summary>
+    public Volts Volts => Point.Volts ?? Legs[0].Volts;
+
+    /// <summary>What it counts that a load is fed from here; null when it must not be.</summary>
+    public LoadCost? CostOf(LoadGroup load, LeadEnds lead) => lead.CostOf(Point, load.Rating, MustBeCertain);
+
     /// <summary>Whether several loads may be put on it: every limit is known.</summary>
     public bool AllowsSeveral => Legs.All(static leg => leg.Scale is not null);
 

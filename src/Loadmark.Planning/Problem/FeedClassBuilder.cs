@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Loadmark.Core.Gear;
 using Loadmark.Core.Rigs;
 
 namespace Loadmark.Planning.Problem;
@@ -10,50 +9,46 @@ internal sealed class FeedClassBuilder(ImmutableArray<Source> sources, decimal h
     /// <summary>Single outlets.</summary>
     public ImmutableArray<FeedClass> Singles() => Classes(sources, Joint.None, 1);
 
-    /// <summary>Pairs of alike d.c. outlets of one supply, at one voltage, side by side: their limits add.</summary>
+    /// <summary>Pairs of alike outlets, known to be d.c. and of known polarity, of one supply, at one voltage, side by side: their limits add.</summary>
     public ImmutableArray<FeedClass> ParallelPairs() => Classes(
-        sources.Where(static source => source.Group.Count >= 2 && source.Limit is not null && source.Point.Form == SupplyForm.Direct),
+        sources.Where(static source => source.Group.Count >= 2 && source.Limit is not null && PlugPoint.IsForJoining(source.Point)),
         Joint.Parallel,
         2);
 
     /// <summary>
-    /// Pairs of d.c. outlets of one polarity that each have a return of their own: the voltages add, each limit counts. Of
+    /// Pairs of outlets, known to be d.c. and of one polarity, that each have a return of their own: the voltages add, each limit counts. Of
     /// two in different order only one is kept, unless they end in different plugs: the first's counts.
     /// </summary>
     public ImmutableArray<FeedClass> SeriesPairs()
     {
-        var legs = sources.Where(static source => source.Group.SharedReturn is null && source.Point.Form == SupplyForm.Direct)
-            .GroupBy(static source => (source.Point, source.Part.Setting.OpenVolts, source.Part.Setting.IsOpenAssumed, source.Limit?.Scale))
-            .Select(alike => (alike.First().Part.Setting, alike.Key.Point, Leg: LegOf(alike, 1), Outlets: alike.Sum(source => source.Group.Count))).ToList();
+        var legs = sources.Where(static source => source.Group.SharedReturn is null && PlugPoint.IsForJoining(source.Point))
+            .GroupBy(static source => (
+                (source.Point, source.Part.Setting.Open, source.Part.Setting.MayOpen), (source.Limit?.Scale, source.Group.MustBeCertain)))
+            .Select(alike => (First: alike.First(), Leg: LegOf(alike, 1), Outlets: alike.Sum(source => source.Group.Count))).ToList();
         var classes = ImmutableArray.CreateBuilder<FeedClass>();
         for (var one = 0; one < legs.Count; one++)
         {
             for (var other = 0; other < legs.Count; other++)
             {
-                var (first, second) = (legs[one], legs[other]);
-                if (first.Point.Polarity != second.Point.Polarity || (one == other && first.Outlets < 2))
+                var (first, second) = (legs[one].First, legs[other].First);
+                if (first.Point.Polarity.Value != second.Point.Polarity.Value || (one == other && legs[one].Outlets < 2))
                     continue;
                 if (other >= one || first.Point.Plug != second.Point.Plug)
-                    classes.Add(new FeedClass(Joint.Series, InSeries(first.Setting, second.Setting, first.Point), null, [first.Leg, second.Leg]));
+                {
+                    var point = PlugPoint.InSeries(first.Group.Rating, first.Part.Setting, second.Part.Setting);
+                    var mustBeCertain = first.Group.MustBeCertain || second.Group.MustBeCertain;
+                    classes.Add(new FeedClass(Joint.Series, point, null, [legs[one].Leg, legs[other].Leg], mustBeCertain));
+                }
             }
         }
 
         return classes.ToImmutable();
     }
 
-    private static FeedPoint InSeries(Setting first, Setting second, FeedPoint point)
-    {
-        var volts = first.Volts + second.Volts;
-        if (first.IsOpenAssumed || second.IsOpenAssumed)
-            return point with { Volts = volts, Highest = volts };
-        var open = (first.OpenVolts ?? first.Volts) + (second.OpenVolts ?? second.Volts);
-        return point with { Volts = volts, Highest = Volts.Max(volts, open) };
-    }
-
     private ImmutableArray<FeedClass> Classes(IEnumerable<Source> alone, Joint joined, int times) =>
     [
-        .. alone.GroupBy(source => (source.Point, source.Group.SharedReturn, source.Limit?.Scale))
-            .Select(alike => new FeedClass(joined, alike.Key.Point, alike.Key.SharedReturn, [LegOf(alike, times)])),
+        .. alone.GroupBy(source => (source.Point, source.Group.SharedReturn, source.Limit?.Scale, source.Group.MustBeCertain))
+            .Select(alike => new FeedClass(joined, alike.Key.Point, alike.Key.SharedReturn, [LegOf(alike, times)], alike.Key.MustBeCertain)),
     ];
 
     private FeedLeg LegOf(IEnumerable<Source> alike, int times)

@@ -7,8 +7,8 @@ namespace Loadmark.Planning.Problem;
 /// <param name="Limits">For each of them what it can give; null where nothing tells, and then for all.</param>
 internal sealed record FeedLeg(ImmutableArray<SourcePart> Parts, ImmutableArray<SourceLimit?> Limits)
 {
-    /// <summary>Their voltage.</summary>
-    public Volts Volts => Parts[0].Setting.Volts;
+    /// <summary>The voltage that their draws are computed with.</summary>
+    public Volts Volts => Parts[0].Setting.Basis;
 
     /// <summary>How draws count against their limits; null where nothing tells the limits.</summary>
     public DrawScale? Scale => Limits[0]?.Scale;

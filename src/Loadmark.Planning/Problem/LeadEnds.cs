@@ -1,4 +1,6 @@
+using Loadmark.Core.Fits;
 using Loadmark.Core.Gear;
+using Loadmark.Core.Ratings;
 
 namespace Loadmark.Planning.Problem;
 
@@ -9,4 +11,11 @@ internal readonly record struct LeadEnds(bool Reverses, Plug? Plug)
 {
     /// <summary>A plain straight lead.</summary>
     public static LeadEnds Plain => default;
+
+    /// <summary>What it counts that a load is fed over such a lead; null when it must not be.</summary>
+    /// <param name="point">What stands at the outlets' own plug.</param>
+    /// <param name="load">The load.</param>
+    /// <param name="mustBeCertain">Whether it must be known to suit.</param>
+    public LoadCost? CostOf(FeedPoint point, LoadRating load, bool mustBeCertain) =>
+        LoadCost.Of(Suitability.Of(point.Over(Reverses, Plug), load), mustBeCertain);
 }

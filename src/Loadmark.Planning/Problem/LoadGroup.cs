@@ -1,3 +1,4 @@
+using Loadmark.Core.Fits;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Ratings;
 
@@ -21,7 +22,7 @@ internal sealed class LoadGroup(int index, LoadRating rating, bool isInSignal)
     /// <summary>What each of them needs, with the highest draw where it depends on the voltage.</summary>
     public LoadRating Rating { get; } = rating;
 
-    /// <summary>Whether they are in the signal path.</summary>
+    /// <summary>Whether their grounds meet those of others over audio leads where they are fed alternating current, which matters there only.</summary>
     public bool IsInSignal { get; } = isInSignal;
 
     /// <summary>Their places among the rig's loads, ascending.</summary>
@@ -39,11 +40,14 @@ internal sealed class LoadGroup(int index, LoadRating rating, bool isInSignal)
     /// <summary>1 to 3.</summary>
     public int Priority => PriorityOf(Rating.Load.Priority);
 
-    /// <summary>Whether their ground is the positive side.</summary>
-    public bool IsPositiveGround => Rating.Ground == GroundSide.Positive;
-
     /// <summary>Whether each makes a finding of noise of any return that it shares.</summary>
-    public bool MindsCompany => Rating.IsDigital == true || Rating.Load.Isolate;
+    public bool MindsCompany { get; } = Occupant.Of(rating, isReversed: false, SupplyForm.Direct, isInSignal) is { IsDigital: true } or { Isolates: true };
+
+    /// <summary>What each of them is to others that share its return.</summary>
+    /// <param name="point">What stands at the outlets' plug.</param>
+    /// <param name="isReversed">Whether the lead exchanges centre and sleeve.</param>
+    public Occupant OccupantAt(FeedPoint point, bool isReversed) =>
+        Occupant.Of(Rating, isReversed, point.Form is { IsKnown: true, Value: SupplyForm.Alternating } ? SupplyForm.Alternating : SupplyForm.Direct, IsInSignal);
 
     /// <summary>What each of them draws.</summary>
     /// <param name="fed">The voltage it is fed; its draw may depend on it.</param>
@@ -73,8 +77,10 @@ internal sealed class LoadGroup(int index, LoadRating rating, bool isInSignal)
 
     /// <summary>What must be equal for two loads to be alike.</summary>
     public static object Key(LoadRating rating, bool isInSignal) => (
-        (rating.Form.Value, rating.Voltage.Value, rating.Running?.Value, rating.Starting?.Value, rating.StartDuration),
-        (rating.Polarity.Value, rating.Plug.Value, rating.Ground),
-        (rating.IsDigital == true, rating.Load.Isolate, isInSignal, PriorityOf(rating.Load.Priority)),
+        (rating.Form.Value, rating.Form.IsKnown, rating.TakesEitherForm, rating.Voltage.Value, rating.Voltage.IsKnown),
+        (rating.Running?.Value, rating.Starting?.Value, rating.StartDuration),
+        (rating.Polarity.Value, rating.Polarity.IsKnown, rating.TakesEitherForm && rating.Polarity.IsAssumed),
+        (rating.Plug.Value, rating.Plug.IsKnown, rating.Ground),
+        (rating.IsDigital == true, VoltageBand.IsAnalog(rating), rating.Load.Isolate, isInSignal, PriorityOf(rating.Load.Priority)),
         rating.DrawVaries ? (rating.Load.Label, rating.Load.Watts) : default);
 }

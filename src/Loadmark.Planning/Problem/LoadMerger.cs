@@ -48,29 +48,31 @@ internal sealed class LoadMerger
     private string ProfileOf(LoadGroup load)
     {
         var text = new StringBuilder();
-        text.Append(CultureInfo.InvariantCulture, $"{load.IsInSignal} {load.Rating.IsDigital == true} {load.Rating.Load.Isolate} {load.IsPositiveGround} {load.IsDrawKnown} {load.Rating.DrawVaries} ");
+        text.Append(CultureInfo.InvariantCulture, $"{load.IsInSignal} {load.Rating.IsDigital == true} {load.Rating.Load.Isolate} {load.Rating.Ground.Value} {load.Rating.Ground.Origin} {load.IsDrawKnown} {load.Rating.DrawVaries} ");
         if (_problem.Outlets.Any(static group => group.Rating.Outlet.Surge?.Duration is not null))
             text.Append(CultureInfo.InvariantCulture, $"{load.Rating.StartDuration?.Value} ");
         LeadEnds[] ends = [LeadEnds.Plain, .. _problem.SingleLeads.Select(static lead => lead.Ends)];
         foreach (var end in ends)
         {
             foreach (var source in _problem.Singles)
-                text.Append(source.MarginsOf(load, end) is { } margins ? (char)('0' + margins) : '-').Append(source.IsThin(load) ? '!' : '.');
+                text.Append(Sign(source.CostOf(load, end))).Append(source.IsThin(load) ? '!' : '.');
         }
 
         foreach (var kind in _problem.Slots.DistinctBy(static slot => slot.Kind))
         {
             foreach (var from in kind.Classes)
             {
-                text.Append(from.Point.MarginsOf(load, kind.Ends) is { } margins ? (char)('0' + margins) : '-');
+                text.Append(Sign(from.CostOf(load, kind.Ends)));
                 foreach (var leg in from.Legs)
                 {
                     foreach (var limit in leg.Limits)
-                        text.Append(limit is null ? '?' : !limit.Bears(load, from.Point.Volts) ? '-' : limit.IsThin(load, from.Point.Volts) ? '!' : '.');
+                        text.Append(limit is null ? '?' : !limit.Bears(load, from.Volts) ? '-' : limit.IsThin(load, from.Volts) ? '!' : '.');
                 }
             }
         }
 
         return text.ToString();
     }
+
+    private static char Sign(LoadCost? cost) => cost is { } some ? (char)((some.Doubts > 0 ? 'a' : '0') + some.Margins) : '-';
 }

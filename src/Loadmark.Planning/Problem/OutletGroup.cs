@@ -24,6 +24,9 @@ internal sealed class OutletGroup(int index, OutletRating rating, string? shared
     /// <summary>Whether they are of several supplies, of which it does not matter whose is used.</summary>
     public required bool IsOfSeveralSupplies { get; init; }
 
+    /// <summary>Whether only what is known to suit a load may feed it from here: money is not spent on what may not suit.</summary>
+    public required bool MustBeCertain { get; init; }
+
     /// <summary>The largest limit of their settings, in millionths of an amp; zero when nothing tells.</summary>
     public long Capacity { get; } = capacity;
 
@@ -34,7 +37,7 @@ internal sealed class OutletGroup(int index, OutletRating rating, string? shared
     public static OutletGroup Pool(int index, IReadOnlyList<OutletGroup> alike)
     {
         var first = alike[0];
-        var pooled = new OutletGroup(index, first.Rating, first.SharedReturn, first.Settings, first.Capacity) { Look = first.Look, IsOfSeveralSupplies = true };
+        var pooled = new OutletGroup(index, first.Rating, first.SharedReturn, first.Settings, first.Capacity) { Look = first.Look, IsOfSeveralSupplies = true, MustBeCertain = first.MustBeCertain };
         pooled.Members.AddRange(alike.SelectMany(static group => group.Members));
         return pooled;
     }
@@ -43,5 +46,5 @@ internal sealed class OutletGroup(int index, OutletRating rating, string? shared
     public int Count => Members.Count;
 
     /// <summary>Whether there is something to set.</summary>
-    public bool HasChoice => Rating.Modes is not [{ Volts.IsSingle: true }];
+    public bool HasChoice => Rating.Modes is not [{ Volts: null } or { Volts.IsSingle: true }];
 }

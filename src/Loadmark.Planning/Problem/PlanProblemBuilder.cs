@@ -2,6 +2,8 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using Loadmark.Core.Checks;
+using Loadmark.Core.Fits;
+using Loadmark.Core.Gear;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 
@@ -12,18 +14,23 @@ internal sealed class PlanProblemBuilder
 {
     private readonly WiredRig _pinned;
     private readonly decimal _headroom;
-    private readonly HashSet<string> _signal;
+    private readonly SignalPath _signal;
+    private readonly LoadRating[] _ratings;
+    private readonly IReadOnlySet<string>? _certain;
     private readonly List<LoadGroup> _loads = [];
     private readonly List<OutletGroup> _outlets = [];
     private readonly Dictionary<string, ImmutableArray<WiredLoad>> _pinnedOnReturn = new(StringComparer.Ordinal);
 
     /// <summary>Looks a rig up.</summary>
     /// <param name="rig">The rig; of its wiring only pinned feeds count.</param>
-    public PlanProblemBuilder(Rig rig)
+    /// <param name="certain">The supplies of which only what is known to suit a load may feed it; null for none.</param>
+    public PlanProblemBuilder(Rig rig, IReadOnlySet<string>? certain = null)
     {
         _pinned = WiredRig.Of(rig with { Wired = [.. (rig.Wired ?? []).Items.Where(feed => feed.Pinned)] });
         _headroom = rig.HeadroomInForce;
-        _signal = new HashSet<string>(rig.Signal, StringComparer.Ordinal);
+        _signal = new SignalPath(rig);
+        _ratings = [.. _pinned.Loads.Items.Select(static load => load.Rating)];
+        _certain = certain;
     }
 
     /// <summary>Builds the problem.</summary>
@@ -66,12 +73,9 @@ internal sealed class PlanProblemBuilder
     private void GroupLoads()
     {
         var groups = new Dictionary<object, LoadGroup>();
-        foreach (var load in _pinned.Loads)
+        foreach (var load in FedSupplies.DarkLoads(_pinned))
         {
-            if (load.Feeds.Count > 0)
-                continue;
-
-            var isInSignal = _signal.Contains(load.Id);
+            var isInSignal = MayTakeAlternating(load.Rating) && _signal.Contains(load.Id);
             var key = LoadGroup.Key(load.Rating, isInSignal);
             if (!groups.TryGetValue(key, out var group))
             {
@@ -83,16 +87,19 @@ internal sealed class PlanProblemBuilder
         }
     }
 
+    private static bool MayTakeAlternating(LoadRating load) => load.TakesEitherForm || load.Form is not { IsKnown: true, Value: SupplyForm.Direct };
+
     private void GroupOutlets(IReadOnlySet<string>? only)
     {
-        var harmful = SuppliesForOtherMains();
+        var idle = SuppliesForOtherMains();
+        idle.UnionWith(FedSupplies.Idle(_pinned));
         var sharers = _pinned.Outlets.Items.GroupBy(outlet => outlet.Rating.Return, StringComparer.Ordinal)
             .ToDictionary(outlets => outlets.Key, outlets => outlets.Count(), StringComparer.Ordinal);
         var series = _pinned.Feeds.Items.Where(feed => feed.Joined == Joint.Series).SelectMany(feed => feed.Outlets)
             .Select(outlet => outlet.ReturnGroup).ToHashSet();
         var names = new Dictionary<ReturnGroup, string>();
         var mergeable = SuppliesWithoutTotals();
-        var groups = new Dictionary<(string?, string?, string), OutletGroup>();
+        var groups = new Dictionary<(string?, string?, string, bool), OutletGroup>();
         foreach (var outlet in _pinned.Outlets)
         {
             var supply = outlet.Rating.Supply.Id;
@@ -101,17 +108,23 @@ internal sealed class PlanProblemBuilder
                 shared = NameReturn(outlet, names);
 
             // Another feed on the return of a series pair shorts one of its outlets through the audio leads.
-            if (outlet.Feeds.Count > 0 || harmful.Contains(supply) || only?.Contains(supply) is false || series.Contains(outlet.ReturnGroup))
+            if (outlet.Feeds.Count > 0 || idle.Contains(supply) || only?.Contains(supply) is false || series.Contains(outlet.ReturnGroup))
                 continue;
 
             var look = LookOf(outlet);
             var isOfSeveral = shared is null && mergeable.Contains(supply);
-            var key = (isOfSeveral ? null : supply, shared, look);
+            var mustBeCertain = _certain?.Contains(supply) is true;
+            var key = (isOfSeveral ? null : supply, shared, look, mustBeCertain);
             if (!groups.TryGetValue(key, out var group))
             {
-                var settings = SettingsOf(outlet);
+                ImmutableArray<Setting> settings = [.. Setting.Of(outlet.Rating, outlet.Supply, _ratings)];
                 var capacity = settings.Length == 0 ? 0 : settings.Max(setting => MicroUnits.Nearest(setting.Limit ?? 0));
-                groups.Add(key, group = new OutletGroup(_outlets.Count, outlet.Rating, shared, settings, capacity) { Look = look, IsOfSeveralSupplies = isOfSeveral });
+                groups.Add(key, group = new OutletGroup(_outlets.Count, outlet.Rating, shared, settings, capacity)
+                {
+                    Look = look,
+                    IsOfSeveralSupplies = isOfSeveral,
+                    MustBeCertain = mustBeCertain,
+                });
                 _outlets.Add(group);
             }
 
@@ -119,10 +132,9 @@ internal sealed class PlanProblemBuilder
         }
     }
 
-    /// <summary>A supply that the mains here would harm feeds nothing; the rule says which that is.</summary>
+    /// <summary>A supply that the mains here would harm, or would not do for, feeds nothing; the rule says which that is.</summary>
     private HashSet<string> SuppliesForOtherMains() =>
-        RigChecker.Check(_pinned).Findings.Items.Where(finding => finding.Rule == "mains-mismatch")
-            .Select(finding => finding.Subjects[0]).ToHashSet(StringComparer.Ordinal);
+        OtherMains.In(RigChecker.Check(_pinned)).Select(static finding => finding.Subjects[0]).ToHashSet(StringComparer.Ordinal);
 
     private string NameReturn(WiredOutlet outlet, Dictionary<ReturnGroup, string> names)
     {
@@ -153,48 +165,9 @@ internal sealed class PlanProblemBuilder
         var text = new StringBuilder();
         foreach (var mode in rating.Modes)
             text.Append(CultureInfo.InvariantCulture, $"{mode.Volts?.Low.Value}-{mode.Volts?.High.Value} V {mode.Limit?.Value.Value} A {mode.Limit?.Origin} {mode.Power?.Value} W;");
-        text.Append(CultureInfo.InvariantCulture, $"{rating.Form.Value} {rating.Polarity.Value} {rating.Plug.Value} bank {rating.Outlet.Bank} {outlet.Supply.Regulated}");
+        text.Append(CultureInfo.InvariantCulture, $"{rating.Form.Value} {rating.Form.IsKnown} {rating.Polarity.Value} {rating.Polarity.IsKnown} {rating.Plug.Value} {rating.Plug.IsKnown} ");
+        text.Append(CultureInfo.InvariantCulture, $"bank {rating.Outlet.Bank} {outlet.Supply.Regulated} {outlet.Supply.MayBeUnregulated} ");
         text.Append(CultureInfo.InvariantCulture, $"{rating.Outlet.Surge?.Current.Value} A {rating.Outlet.Surge?.Duration?.Value} s {rating.Outlet.NoLoad?.Value} V {rating.Outlet.SourceOhms?.Value} ohms");
         return text.ToString();
-    }
-
-    /// <summary>
-    /// The voltages worth setting: those printed, and within a range those that some load is printed for. An outlet whose
-    /// voltage nothing tells has none: a plan does not gamble.
-    /// </summary>
-    private ImmutableArray<Setting> SettingsOf(WiredOutlet outlet)
-    {
-        var volts = new SortedSet<Volts>();
-        foreach (var mode in outlet.Rating.Modes)
-        {
-            if (mode.Volts is not { } range)
-                continue;
-
-            volts.Add(range.Low);
-            volts.Add(range.High);
-            foreach (var load in _pinned.Loads)
-            {
-                var printed = load.Rating.Voltage.Value;
-                if (range.Contains(printed.Low))
-                    volts.Add(printed.Low);
-                if (range.Contains(printed.High))
-                    volts.Add(printed.High);
-            }
-        }
-
-        return [.. volts.Select(setting => SettingOf(outlet, setting))];
-    }
-
-    /// <summary>The voltage with nothing drawn: measured; else for an unregulated supply by Ohm's law; else a guess.</summary>
-    private static Setting SettingOf(WiredOutlet outlet, Volts volts)
-    {
-        var limit = outlet.Rating.ModeAt(volts)?.LimitAt(volts)?.Value;
-        if (outlet.Rating.Outlet.NoLoad is { } measured)
-            return new Setting(volts, limit?.Value, measured, IsOpenAssumed: false);
-        if (outlet.Supply.Regulated is not false)
-            return new Setting(volts, limit?.Value, null, IsOpenAssumed: false);
-        return outlet.Rating.Outlet.SourceOhms is { } ohms && limit is { } most
-            ? new Setting(volts, most.Value, volts + (most * ohms), IsOpenAssumed: false)
-            : new Setting(volts, limit?.Value, null, IsOpenAssumed: true);
     }
 }

@@ -1,12 +1,65 @@
+using Loadmark.Core.Fits;
+using Loadmark.Core.Gear;
+using Loadmark.Core.Ratings;
+
 namespace Loadmark.Planning.Problem;
 
 /// <summary>One voltage that an outlet can be set to.</summary>
-/// <param name="Volts">The voltage.</param>
+/// <param name="Volts">The voltage; null when nothing tells it, and then there is nothing to set.</param>
 /// <param name="Limit">The most current there, in amps; null when nothing tells.</param>
-/// <param name="OpenVolts">The voltage with nothing drawn, where it differs; null otherwise.</param>
-/// <param name="IsOpenAssumed">Whether <paramref name="OpenVolts"/> is only an assumption, on which no rule refuses.</param>
-internal sealed record Setting(Volts Volts, decimal? Limit, Volts? OpenVolts, bool IsOpenAssumed)
+/// <param name="Open">The voltage with nothing drawn where it differs, or is assumed to; null otherwise.</param>
+/// <param name="MayOpen">The same where a supply that may be unregulated counts as such; null otherwise.</param>
+internal sealed record Setting(Volts? Volts, decimal? Limit, Figure<Volts>? Open, Figure<Volts>? MayOpen)
 {
-    /// <summary>The voltage, or that with nothing drawn where it is known and higher.</summary>
-    public Volts Highest => IsOpenAssumed || OpenVolts is not { } open ? Volts : Volts.Max(Volts, open);
+    /// <summary>
+    /// The voltage that draws are computed with: where it is not known zero, at which every load counts with the highest current that it
+    /// may draw, and nothing against totals in watts. So do the rules count.
+    /// </summary>
+    public Volts Basis => Volts ?? Quantity<Volt>.Zero;
+
+    /// <summary>
+    /// The settings worth trying: those printed, and within a range those that some load is printed for, the lowest first; one of unknown
+    /// voltage where nothing tells any.
+    /// </summary>
+    /// <param name="outlet">The outlet.</param>
+    /// <param name="supply">Its supply.</param>
+    /// <param name="loads">All loads of the rig.</param>
+    public static IEnumerable<Setting> Of(OutletRating outlet, SupplyRating supply, IReadOnlyCollection<LoadRating> loads)
+    {
+        if (outlet.Modes is [{ Volts: null } only])
+            return [Of(outlet, supply, null, only.Limit)];
+
+        var volts = new SortedSet<Volts>();
+        foreach (var mode in outlet.Modes)
+        {
+            if (mode.Volts is not { } range)
+                continue;
+
+            volts.Add(range.Low);
+            volts.Add(range.High);
+            if (range.IsSingle)
+                continue;
+            foreach (var load in loads)
+            {
+                var printed = load.Voltage.Value;
+                if (range.Contains(printed.Low))
+                    volts.Add(printed.Low);
+                if (range.Contains(printed.High))
+                    volts.Add(printed.High);
+            }
+        }
+
+        return volts.Select(setting => Of(outlet, supply, setting, outlet.ModeAt(setting)?.LimitAt(setting)));
+    }
+
+    private static Setting Of(OutletRating outlet, SupplyRating supply, Volts? volts, Figure<Amps>? limit)
+    {
+        if ((volts ?? outlet.Outlet.NoLoad) is not { } stands)
+            return new Setting(volts, limit?.Value.Value, null, null);
+        return new Setting(
+            volts,
+            limit?.Value.Value,
+            OpenVoltage.Of(outlet, supply, limit, stands, countsPossible: false),
+            OpenVoltage.Of(outlet, supply, limit, stands, countsPossible: true));
+    }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Loadmark.Core.Fits;
 
 namespace Loadmark.Planning.Problem;
 
@@ -18,13 +19,16 @@ internal sealed class Source(SourcePart part, decimal headroom)
     /// <summary>What it can give; null when nothing tells.</summary>
     public SourceLimit? Limit { get; } = part.LimitOf(headroom, 1);
 
+    /// <summary>The voltage that draws are computed with.</summary>
+    public Volts Volts => Part.Setting.Basis;
+
     /// <summary>Its outlet's group.</summary>
     public OutletGroup Group => Part.Group;
 
-    /// <summary>How many findings of margin a load gives on it for voltage and plug; null when it must not be put on it.</summary>
-    public int? MarginsOf(LoadGroup load, LeadEnds lead) =>
-        Limit?.Bears(load, Point.Volts) is false ? null : Point.MarginsOf(load, lead);
+    /// <summary>What it counts that a load is fed from it; null when it must not be.</summary>
+    public LoadCost? CostOf(LoadGroup load, LeadEnds lead) =>
+        Limit?.Bears(load, Volts) is false ? null : lead.CostOf(Point, load.Rating, Group.MustBeCertain);
 
     /// <summary>Whether a load alone on it leaves less free than the headroom.</summary>
-    public bool IsThin(LoadGroup load) => Limit?.IsThin(load, Point.Volts) is true;
+    public bool IsThin(LoadGroup load) => Limit?.IsThin(load, Volts) is true;
 }

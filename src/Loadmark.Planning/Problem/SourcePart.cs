@@ -1,3 +1,5 @@
+using Loadmark.Core.Fits;
+
 namespace Loadmark.Planning.Problem;
 
 /// <summary>One outlet of a group, set to a voltage.</summary>
@@ -11,9 +13,9 @@ internal sealed record SourcePart(OutletGroup Group, Setting Setting)
         if (Setting.Limit is not { } limit)
             return null;
         var surge = Group.Rating.Outlet.Surge;
-        return new SourceLimit(Setting.Volts, limit * times, headroom, surge?.Current.Value * times, surge?.Duration);
+        return new SourceLimit(Setting.Basis, limit * times, headroom, surge?.Current.Value * times, surge?.Duration);
     }
 
     /// <summary>What stands at its plug.</summary>
-    public FeedPoint Point => new(Setting.Volts, Setting.Highest, Group.Rating.Form.Value, Group.Rating.Polarity.Value, Group.Rating.Plug.Value);
+    public FeedPoint Point => PlugPoint.Of(Group.Rating, Setting);
 }

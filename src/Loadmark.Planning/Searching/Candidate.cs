@@ -12,8 +12,11 @@ namespace Loadmark.Planning.Searching;
 /// <param name="Gaps">For each level how far it may be from the best, in the model's whole units; null, or none, when nothing is proven.</param>
 internal sealed record Candidate(WiredRig Wired, CheckResult Check, decimal[] Levels, long?[] Gaps)
 {
-    /// <summary>Whether no rule refuses it, but for loads that are not fed.</summary>
-    public bool IsSafe => !Check.Findings.Items.Any(static finding => finding.Severity >= Severity.Fails && finding.Rule is not ("unfed" or "mains-mismatch"));
+    /// <summary>Whether no rule refuses it, nor what it joins may harm, but for loads that are not fed and supplies that it leaves alone.</summary>
+    public bool IsSafe => !Check.Findings.Items.Any(Refuses);
+
+    /// <summary>The rules on what is joined by a lead, or meets on a return.</summary>
+    private static RuleId[] Joining { get; } = [RuleId.GroundShort, RuleId.AcShared, RuleId.SeriesShort, RuleId.ParallelUnequal];
 
     /// <summary>Whether nothing is better.</summary>
     public bool IsProven => Gaps.Length > 0 && Gaps.All(static gap => gap == 0);
@@ -28,6 +31,18 @@ internal sealed record Candidate(WiredRig Wired, CheckResult Check, decimal[] Le
         var check = RigChecker.Check(wired);
         return new Candidate(wired, check, [.. Enum.GetValues<Level>().Select(level => LevelMeter.Measure(level, wired, check))], gaps);
     }
+
+    /// <summary>
+    /// Whether a finding refuses a plan. That loads are dark is counted, and a supply for other mains is left alone. What joins outlets or
+    /// returns must be known to be safe; that a load is on what is not known to suit it is counted.
+    /// </summary>
+    /// <param name="finding">The finding.</param>
+    public static bool Refuses(Finding finding) => finding.Severity switch
+    {
+        >= Severity.Fails => finding.Rule != RuleId.Unfed && finding.Rule != RuleId.MainsMismatch,
+        Severity.Unsure => Joining.Contains(finding.Rule),
+        _ => false,
+    };
 
     /// <summary>Its levels in the model's whole units.</summary>
     public long[] Units() => [.. Enum.GetValues<Level>().Select(level => LevelMeter.Units(level, Levels[(int)level]))];

@@ -13,7 +13,7 @@ internal static class Feedable
         {
             foreach (var source in problem.Singles)
             {
-                if (ends.Any(end => source.MarginsOf(load, end) is not null))
+                if (ends.Any(end => source.CostOf(load, end) is not null))
                     yield return (load, source.Group);
             }
         }
@@ -31,7 +31,7 @@ internal static class Feedable
                     {
                         for (var place = 0; place < leg.Parts.Length; place++)
                         {
-                            if (leg.Limits[place]?.Bears(load, from.Point.Volts) is not false)
+                            if (leg.Limits[place]?.Bears(load, from.Volts) is not false)
                                 yield return (load, leg.Parts[place].Group);
                         }
                     }
@@ -45,7 +45,7 @@ internal static class Feedable
     {
         foreach (var lead in problem.SingleLeads)
         {
-            List<LoadGroup> suiting = [.. problem.Loads.Where(load => problem.Singles.Any(source => source.MarginsOf(load, lead.Ends) is not null))];
+            List<LoadGroup> suiting = [.. problem.Loads.Where(load => problem.Singles.Any(source => source.CostOf(load, lead.Ends) is not null))];
             yield return new LeadUse(lead.Ids, 1, [suiting]);
         }
 
@@ -56,7 +56,7 @@ internal static class Feedable
     /// <summary>The loads that may be on a lead from a class of outlets; where only several are worth it, those that bear company.</summary>
     private static List<LoadGroup> Suiting(PlanProblem problem, LeadSlot slot, FeedClass from) =>
     [
-        .. problem.Loads.Where(load => from.Point.MarginsOf(load, slot.Ends) is not null && (slot.Least == 1 || load.IsDrawKnown)
-            && from.Legs.All(leg => leg.Limits.Any(limit => limit?.Bears(load, from.Point.Volts) is not false))),
+        .. problem.Loads.Where(load => from.CostOf(load, slot.Ends) is not null && (slot.Least == 1 || load.IsDrawKnown)
+            && from.Legs.All(leg => leg.Limits.Any(limit => limit?.Bears(load, from.Volts) is not false))),
     ];
 }

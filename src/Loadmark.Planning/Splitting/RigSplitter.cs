@@ -65,13 +65,20 @@ internal sealed class RigSplitter
     /// <summary>The heads of the parts with loads and supplies; a load that is tied to nothing is its own head.</summary>
     private int[] Heads() => [.. _problem.Loads.Select(load => _ties.HeadOf(NodeOf(load))).Where(head => head < _supplies.Count).Distinct()];
 
-    /// <summary>Supplies that pinned feeds join, or that feed one load.</summary>
+    /// <summary>Supplies that pinned feeds join, or that feed one load, or of which one feeds the other.</summary>
     private void TieByPinned()
     {
         foreach (var feed in _pinned.Feeds)
         {
             foreach (var outlet in feed.Outlets.Concat(feed.Loads.SelectMany(static load => load.Feeds).SelectMany(static other => other.Outlets)))
                 _ties.Tie(SupplyOf(feed.Outlets[0]), SupplyOf(outlet));
+
+            // A load may be a supply that is fed by this one.
+            foreach (var load in feed.Loads)
+            {
+                if (_supplies.TryGetValue(load.Id, out var fed))
+                    _ties.Tie(SupplyOf(feed.Outlets[0]), fed);
+            }
         }
     }
 

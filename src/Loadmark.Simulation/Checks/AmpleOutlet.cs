@@ -41,19 +41,52 @@ internal static class AmpleOutlet
         // A heater alone: its resistance only rises, its voltage with it, and at a limit over its hot current it warms to the end.
         if (laid is { Figures.Overload: null or OverloadWay.CurrentLimit, Loads: [{ IsHeater: true }] })
             return true;
+        return IsChargedBeforeAnyStart(laid) || (laid.Figures.Overload is null or OverloadWay.CurrentLimit && OnlyRises(laid));
+    }
+
+    /// <summary>
+    /// Whether the capacitors charge without the limit being met, so that all voltages are up before the first load starts, and no load ever
+    /// sees less than the highest threshold after that.
+    /// </summary>
+    private static bool IsChargedBeforeAnyStart(LaidOutlet laid)
+    {
+        var (emf, limit) = (laid.Figures.Volts, LimitOf(laid, laid.Figures.LimitAmps));
+        var (least, inrush) = (0.0, InrushOf(laid));
+        foreach (var load in laid.Loads)
+        {
+            if (load.IsHeater || LoadBranch.HabitOf(load.Load.Rating).DelaySeconds < CommonFigures.SoftStartSeconds.Value)
+                return false;
+            least = Math.Max(least, load.StartsAbove);
+        }
+
+        var amps = inrush;
+        foreach (var load in laid.Loads)
+            amps += Most(load, Greater(load), least, emf);
+        if (emf - (OhmsOf(laid) * amps) < least)
+            return false;
+        if (laid.Figures.Overload != OverloadWay.Foldback)
+            return amps < limit;
+
+        // What foldback gives grows with its voltage, from its short-circuit current to its limit.
+        var (atRest, knee) = (limit * CommonFigures.FoldbackShare.Value, emf - (laid.Figures.SourceOhms * limit));
+        return knee > 0 && inrush < atRest && amps < atRest + ((limit - atRest) * Math.Min(1, least / knee));
+    }
+
+    /// <summary>Whether, from the first start on, the outlet always has more to give than is drawn, however slowly its limit lets the voltages rise.</summary>
+    private static bool OnlyRises(LaidOutlet laid)
+    {
         var (emf, limit) = (laid.Figures.Volts, laid.Figures.LimitAmps);
         var (first, last) = (double.PositiveInfinity, 0.0);
-        var (peak, inrush) = (0.0, 0.0);
+        var peak = 0.0;
         foreach (var load in laid.Loads)
         {
             (first, last) = (Math.Min(first, load.StartsAbove), Math.Max(last, load.StartsAbove));
             peak += Most(load, Greater(load), load.StopsBelow, emf);
-            inrush += LoadFigures.FaradsOf(load.Load.Rating) * emf / CommonFigures.SoftStartSeconds.Value;
         }
 
         // What the voltages at any two places differ by at most, as no conductor carries more than the outlet gives.
         var given = laid.Figures.Overload is null ? double.PositiveInfinity : Math.Max(limit, SurgeOf(laid));
-        var spread = OhmsOf(laid) * Math.Min(given, peak + inrush);
+        var spread = OhmsOf(laid) * Math.Min(given, peak + InrushOf(laid));
         var amps = 0.0;
         foreach (var load in laid.Loads)
         {
@@ -63,10 +96,16 @@ internal static class AmpleOutlet
             amps += Most(load, Greater(load), first - (2 * spread), emf);
         }
 
-        // Foldback and hiccup must not even come into play while the capacitors charge.
-        if (laid.Figures.Overload is OverloadWay.Foldback or OverloadWay.Hiccup)
-            amps += inrush;
         return emf - spread >= last && amps < LimitOf(laid, limit);
+    }
+
+    /// <summary>What charges the capacitors while the outlet's voltage rises at its own rate, A.</summary>
+    private static double InrushOf(LaidOutlet laid)
+    {
+        var farads = 0.0;
+        foreach (var load in laid.Loads)
+            farads += LoadFigures.FaradsOf(load.Load.Rating);
+        return farads * laid.Figures.Volts / CommonFigures.SoftStartSeconds.Value;
     }
 
     /// <summary>The most that a load draws from some voltage up to the outlet's own, A.</summary>

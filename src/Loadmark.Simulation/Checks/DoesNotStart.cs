@@ -4,49 +4,56 @@ using Loadmark.Simulation.Starting;
 
 namespace Loadmark.Simulation.Checks;
 
-/// <summary>A load never comes up after switch-on, or starts and drops out over and over.</summary>
-internal sealed class DoesNotStart : SimulationRule
+/// <summary>A load never comes up after switch-on, or drops out again after it has started.</summary>
+internal sealed class DoesNotStart : CircuitRule
 {
     private const int MostTold = 5;
 
     /// <inheritdoc/>
-    public override string Name => "does-not-start";
+    public override RuleId Id => RuleId.DoesNotStart;
 
     /// <inheritdoc/>
     public override string Source => "Kirchhoff's laws over the first seconds (docs/theory/transient.md); how outlets and loads behave: common practice, no source";
 
-    internal override IEnumerable<Finding> Judge(Evidence evidence, CancellationToken cancellation)
+    /// <inheritdoc/>
+    public override void Judge(CircuitCase subject, Report report, CancellationToken cancellation)
     {
-        foreach (var (feed, loads) in evidence.Feeds(load => Fails(evidence, load) && !evidence.IsUnderVoltage(load)))
+        foreach (var (feed, loads) in subject.Feeds(load => Fails(subject, load) && !subject.IsUnderVoltage(load)))
         {
-            if (!evidence.IsOverloaded(feed))
-                yield return Report(evidence, feed, loads, cancellation);
+            if (!subject.IsOverloaded(feed))
+                Tell(report, subject, feed, loads, cancellation);
         }
     }
 
     /// <summary>
-    /// Whether a load is off at the end, or stays low though there is a steady state in which it would run; where the first
-    /// seconds were not computed, or not to the end, whether it is off in the steady state.
+    /// Whether a load has started more than once, is off at the end, or stays low though there is a steady state in which it would run;
+    /// where the first seconds were not computed, or not to the end, whether it is off in the steady state.
     /// </summary>
-    private static bool Fails(Evidence evidence, int load)
+    private static bool Fails(CircuitCase evidence, int load)
     {
         var settled = evidence.Settled.Loads[load].State;
         if (evidence.Started is not { StoppedAt: null } started || started.Loads[load] is not { } seen)
             return settled == LoadState.Off;
-        return seen.State is LoadState.Off || (seen.State is LoadState.Low && settled == LoadState.Runs);
+        return IsSeenFailing(seen) || (seen.State is LoadState.Low && settled == LoadState.Runs);
     }
 
-    private Finding Report(Evidence evidence, WiredFeed feed, List<int> places, CancellationToken cancellation) =>
-        evidence.Started is { } started && places.TrueForAll(place => started.Loads[place] is { State: not LoadState.Runs })
-            ? Report(evidence, started, feed, places, cancellation)
-            : ReportSettled(evidence, feed, places, cancellation);
+    private static bool IsSeenFailing(StartedLoad seen) => seen.State is LoadState.Off || seen.Restarts > 0;
+
+    private void Tell(Report report, CircuitCase evidence, WiredFeed feed, List<int> places, CancellationToken cancellation)
+    {
+        if (evidence.Started is { } started && places.TrueForAll(place => started.Loads[place] is { } seen && (seen.State is not LoadState.Runs || IsSeenFailing(seen))))
+            TellStarted(report, evidence, started, feed, places, cancellation);
+        else
+            TellSettled(report, evidence, feed, places, cancellation);
+    }
 
     /// <summary>What the steady state alone says.</summary>
-    private Finding ReportSettled(Evidence evidence, WiredFeed feed, List<int> places, CancellationToken cancellation)
+    private void TellSettled(Report report, CircuitCase evidence, WiredFeed feed, List<int> places, CancellationToken cancellation)
     {
         var names = places.ConvertAll(place => evidence.Circuit.Loads[place].Id);
         var why = places.Select(place => evidence.Settled.Loads[place].Because).OfType<string>().Distinct().ToList();
-        return Make(
+        report.Add(
+            this,
             [.. names, .. feed.Outlets.Select(static outlet => outlet.Name)],
             $"{Words.List(names)} {Words.Verb(names.Count, "does", "do")} not run.",
             why.Count > 0
@@ -55,7 +62,7 @@ internal sealed class DoesNotStart : SimulationRule
             Remedy(evidence, feed, places, cancellation));
     }
 
-    private Finding Report(Evidence evidence, SeenStart started, WiredFeed feed, List<int> places, CancellationToken cancellation)
+    private void TellStarted(Report report, CircuitCase evidence, SeenStart started, WiredFeed feed, List<int> places, CancellationToken cancellation)
     {
         var loads = places.ConvertAll(place => started.Loads[place]!);
         var names = loads.ConvertAll(static load => load.Load);
@@ -63,10 +70,13 @@ internal sealed class DoesNotStart : SimulationRule
         var over = loads.Where(static load => load.Cycles).ToList();
         var what = over.Count > 0
             ? $"{Words.List(names)} {Words.Verb(names.Count, "starts", "start")} and {Words.Verb(names.Count, "drops", "drop")} out over and over"
-            : loads.Exists(static load => load.State == LoadState.Low)
-                ? $"{Words.List(names)} {Words.Verb(names.Count, "comes", "come")} up only part of the way and {Words.Verb(names.Count, "stays", "stay")} there"
-                : $"{Words.List(names)} {Words.Verb(names.Count, "does", "do")} not come up";
-        return Make(
+            : loads.Exists(static load => load.State == LoadState.Off)
+                ? $"{Words.List(names)} {Words.Verb(names.Count, "does", "do")} not come up"
+                : loads.Exists(static load => load.State == LoadState.Low)
+                    ? $"{Words.List(names)} {Words.Verb(names.Count, "comes", "come")} up only part of the way and {Words.Verb(names.Count, "stays", "stay")} there"
+                    : $"{Words.List(names)} {Words.Verb(names.Count, "starts", "start")} more than once before {Words.Verb(names.Count, "it stays", "they stay")} on";
+        report.Add(
+            this,
             [.. names, .. feed.Outlets.Select(static outlet => outlet.Name)],
             story.Length > 0 ? $"{what}. After switch-on: {story}." : $"{what}.",
             Working(evidence, started, places[0]),
@@ -89,28 +99,31 @@ internal sealed class DoesNotStart : SimulationRule
         return string.Join("; ", told.TakeLast(MostTold).Select(static happening => $"at {Milliseconds(happening.Time)} {happening.Text.TrimEnd('.')}"));
     }
 
-    private static string Working(Evidence evidence, SeenStart started, int place)
+    private static string Working(CircuitCase evidence, SeenStart started, int place)
     {
         var (load, branch) = (started.Loads[place]!, evidence.Circuit.Loads[place]);
         if (load.LowestVolts is null)
             return $"{load.Load} starts from {SiFigures.Volts(branch.StartsAbove)} and does not get there in {started.Durations[place]}";
         return load.Restarts > 0
-            ? $"{load.Load} drops out below {SiFigures.Volts(branch.StopsBelow)}: {load.Restarts} restarts in {started.Durations[place]}"
+            ? $"{load.Load} drops out below {SiFigures.Volts(branch.StopsBelow)}: {load.Restarts} {Words.Verb(load.Restarts, "restart", "restarts")} in {started.Durations[place]}"
             : $"{load.Load} drops out below {SiFigures.Volts(branch.StopsBelow)}";
     }
 
-    private static string Remedy(Evidence evidence, WiredFeed feed, List<int> places, CancellationToken cancellation)
+    private static string Remedy(CircuitCase evidence, WiredFeed feed, List<int> places, CancellationToken cancellation)
     {
+        if (!evidence.SeeksRemedies)
+            return "";
         var alone = new FeedAlone(evidence.Circuit.Rig, feed, starts: true);
         var candidates = places.Select(place => evidence.Circuit.Loads[place].Load)
             .Concat(feed.Loads).OrderByDescending(static load => load.Rating.Starting?.Value.Value ?? 0).Distinct();
+        var (rig, whole) = (evidence.Circuit.Rig, new WholeCheck(evidence, feed));
         string?[] ways =
         [
-            LeadRemedies.Wire(alone, cancellation),
-            OwnOutlet.Find(evidence.Circuit.Rig, feed, candidates, starts: true, cancellation),
-            LimitRemedy.Find(alone, feed, cancellation),
+            LeadRemedies.Wire(alone, rig, feed, whole, cancellation),
+            OwnOutlet.Find(rig, feed, candidates, starts: true, whole, cancellation),
+            LimitRemedy.Find(alone, rig, feed, whole, cancellation),
         ];
-        return Remedies.Text(ways, $"Nothing on hand mends it: feed {Words.List([.. places.Select(place => evidence.Circuit.Loads[place].Id)])} from a stronger outlet.");
+        return Remedies.Text(ways, $"Nothing was found that passes the whole check: feed {Words.List([.. places.Select(place => evidence.Circuit.Loads[place].Id)])} from a stronger outlet.");
     }
 
     private static string Milliseconds(Seconds time) => new Seconds(Math.Round(time.Value, 4)).ToString();

@@ -37,7 +37,7 @@ internal sealed class FeedAlone
     /// <summary>Its circuit, to be changed and put back.</summary>
     public RigCircuit Circuit => _circuit;
 
-    /// <summary>Whether all its loads run as the circuit is now.</summary>
+    /// <summary>Whether all its loads run as the circuit is now, and came up at the first go.</summary>
     public bool AllRun(CancellationToken cancellation)
     {
         var settlement = new Settlement(_circuit);
@@ -46,13 +46,15 @@ internal sealed class FeedAlone
         if (_starts is null)
             return true;
         var run = new StartUpRun(_circuit, _starts);
-        return run.Run(cancellation) && Wired().All(load => run.LoadState(load) == LoadState.Runs);
+        return run.Run(cancellation) && Wired().All(load => run.LoadState(load) == LoadState.Runs && run.LoadRestarts(load) == 0);
     }
 
     private IEnumerable<int> Wired() => Enumerable.Range(0, _circuit.Loads.Length).Where(load => _circuit.Loads[load].Device is not null);
 
-    /// <summary>The stretches of wire, by their place in the circuit.</summary>
-    public IEnumerable<int> Wires() => Enumerable.Range(0, _circuit.Leads.Length).Where(part => IsWire(_circuit.Leads[part]));
+    /// <summary>The stretches of wire of one of its feeds, by their place in the circuit.</summary>
+    /// <param name="feed">The feed, of the rig that it was taken from.</param>
+    public IEnumerable<int> WiresOf(WiredFeed feed) =>
+        Enumerable.Range(0, _circuit.Leads.Length).Where(part => IsWire(_circuit.Leads[part]) && _circuit.Leads[part].Feed.Feed == feed.Feed);
 
     private static bool IsWire(LeadPart part) => part is { Metres: > 0, SquareMetres: not null };
 }

@@ -1,6 +1,8 @@
+using Loadmark.Core.Ratings;
+
 namespace Loadmark.Simulation.Checks;
 
-/// <summary>What wire or what length of lead would mend a feed, found by solving it again.</summary>
+/// <summary>What wire or what length of lead would mend a feed and pass the whole check, found by trying.</summary>
 internal static class LeadRemedies
 {
     /// <summary>The sizes of flexible copper conductors that leads are made of, mm²: from IEC 60228 and the small sizes below it that are sold.</summary>
@@ -10,10 +12,10 @@ internal static class LeadRemedies
     private const decimal Cut = 0.1m;
 
     /// <summary>The thinnest wire of a usual size that mends it; null where none does or it is not the wire.</summary>
-    public static string? Wire(FeedAlone feed, CancellationToken cancellation)
+    public static string? Wire(FeedAlone feed, WiredRig rig, WiredFeed wired, WholeCheck whole, CancellationToken cancellation)
     {
-        var wires = feed.Wires().ToList();
-        if (wires.Count == 0)
+        var wires = feed.WiresOf(wired).ToList();
+        if (wires.Count == 0 || whole.IsRefusedWhateverTheLead)
             return null;
         try
         {
@@ -28,7 +30,7 @@ internal static class LeadRemedies
                     continue;
                 foreach (var wire in wires)
                     feed.Circuit.SetWire(wire, feed.Circuit.Leads[wire].SquareMetres!.Value / area);
-                if (feed.AllRun(cancellation))
+                if (feed.AllRun(cancellation) && whole.Passes(FeedChange.WithWire(rig, wired, new SquareMetres(size * 1e-6m)), null, cancellation))
                     return $"wire of {Core.Rigs.Wire.OfArea(new SquareMetres(size * 1e-6m))} or more";
             }
 
@@ -41,9 +43,11 @@ internal static class LeadRemedies
     }
 
     /// <summary>The longest lead of the same wire that mends it, cut to 0.1 m; null where none does or it is not the length.</summary>
-    public static string? Length(FeedAlone feed, CancellationToken cancellation)
+    public static string? Length(FeedAlone feed, WiredRig rig, WiredFeed wired, WholeCheck whole, CancellationToken cancellation)
     {
-        var wires = feed.Wires().ToList();
+        var wires = feed.WiresOf(wired).ToList();
+        if (wires.Count == 0 || whole.IsRefusedWhateverTheLead)
+            return null;
         var metres = wires.Sum(wire => feed.Circuit.Leads[wire].Metres!.Value);
         var (low, high) = (0, (int)Math.Ceiling(metres / (double)Cut));
         try
@@ -62,6 +66,8 @@ internal static class LeadRemedies
             feed.Circuit.Reset();
         }
 
-        return low == 0 ? null : $"a lead of {new Metres(low * Cut)} or less{(wires.Count > 1 ? " from the supply to its last plug" : "")}";
+        if (low == 0 || !whole.Passes(FeedChange.WithLength(rig, wired, low * Cut / (decimal)metres), null, cancellation))
+            return null;
+        return $"a lead of {new Metres(low * Cut)} or less{(wires.Count > 1 ? " from the supply to its last plug" : "")}";
     }
 }

@@ -2,7 +2,7 @@ using Loadmark.Core.Ratings;
 
 namespace Loadmark.Simulation.Checks;
 
-/// <summary>How much a single outlet would have to give for a feed to come up, found by running it again.</summary>
+/// <summary>How much a single outlet would have to give for a feed to come up and for the whole check to pass, found by trying.</summary>
 internal static class LimitRemedy
 {
     /// <summary>The limits that outlets come with, A: the preferred numbers of the E12 series (IEC 60063).</summary>
@@ -10,18 +10,24 @@ internal static class LimitRemedy
 
     private const int MostTried = 8;
 
-    /// <summary>The least usual limit over the present one that does; null where none does, or the feed joins outlets.</summary>
-    public static string? Find(FeedAlone alone, WiredFeed feed, CancellationToken cancellation)
+    /// <summary>The least usual limit over the present one with which the whole check passes; null where none does, or the feed joins outlets.</summary>
+    public static string? Find(FeedAlone alone, WiredRig rig, WiredFeed feed, WholeCheck whole, CancellationToken cancellation)
     {
         if (alone.Circuit.Outlets is not [var outlet] || feed.Outlets.Length != 1 || !double.IsFinite(outlet.LimitAmps) || outlet.Fuse is not null)
             return null;
-        var limits = Usual.Concat(Usual.Select(static amps => amps * 10)).Where(amps => (double)amps > outlet.LimitAmps).Take(MostTried);
+
+        // What the loads draw while they start has to be within it, so that nothing less need be tried.
+        var least = Quantity<Ampere>.Zero;
+        foreach (var load in feed.Outlets[0].Feeds.SelectMany(static other => other.Loads))
+            least += load.Rating.Starting?.Value ?? Quantity<Ampere>.Zero;
+        var limits = Usual.Concat(Usual.Select(static amps => amps * 10))
+            .Where(amps => (double)amps > outlet.LimitAmps && amps >= least.Value).Take(MostTried);
         try
         {
             foreach (var amps in limits)
             {
                 alone.Circuit.SetLimit(0, (double)amps);
-                if (alone.AllRun(cancellation))
+                if (alone.AllRun(cancellation) && whole.Passes(FeedChange.WithLimit(rig, feed.Outlets[0], new Amps(amps)), null, cancellation))
                     return $"an outlet of {new Amps(amps)} or more in place of {feed.OutletNames}";
             }
 

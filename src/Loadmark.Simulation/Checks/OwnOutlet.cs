@@ -1,10 +1,10 @@
-using Loadmark.Core.Gear;
+using Loadmark.Core.Fits;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 
 namespace Loadmark.Simulation.Checks;
 
-/// <summary>A free outlet that would take a load off a feed and mend it, found by solving the rig again.</summary>
+/// <summary>A free outlet that would take a load off a feed, mend it and pass the whole check, found by trying.</summary>
 internal static class OwnOutlet
 {
     /// <summary>The first free outlet that mends it; null where none does.</summary>
@@ -12,14 +12,16 @@ internal static class OwnOutlet
     /// <param name="feed">The feed that is to be mended.</param>
     /// <param name="loads">The loads that may be moved, the likeliest first.</param>
     /// <param name="starts">Whether the loads must come up after switch-on; else it is enough that they settle.</param>
+    /// <param name="whole">The whole check.</param>
     /// <param name="cancellation">Stops the search.</param>
-    public static string? Find(WiredRig rig, WiredFeed feed, IEnumerable<WiredLoad> loads, bool starts, CancellationToken cancellation)
+    public static string? Find(WiredRig rig, WiredFeed feed, IEnumerable<WiredLoad> loads, bool starts, WholeCheck whole, CancellationToken cancellation)
     {
         foreach (var load in loads)
         {
             foreach (var outlet in rig.Outlets)
             {
-                if (outlet.Feeds.Count == 0 && Setting(outlet, load) is { } volts && Mends(rig, feed, load, outlet, volts, starts, cancellation))
+                if (outlet.Feeds.Count == 0 && Setting(outlet, load) is { } volts && Mends(rig, feed, load, outlet, volts, starts, cancellation)
+                    && whole.Passes(FeedChange.WithOwnOutlet(rig, load, outlet, volts), outlet, cancellation))
                     return $"{load.Id} on {outlet.Name}{(outlet.Rating.Modes.Length > 1 ? $" at {volts}" : "")}, with a lead of its own";
             }
         }
@@ -27,17 +29,17 @@ internal static class OwnOutlet
         return null;
     }
 
-    /// <summary>The setting at which a free outlet suits a load in voltage, polarity, plug and limit; null where none does.</summary>
+    /// <summary>The setting at which a free outlet suits a load in every way, and bears it; null where none does.</summary>
     private static Volts? Setting(WiredOutlet outlet, WiredLoad load)
     {
-        var (rating, wanted) = (outlet.Rating, load.Rating);
-        if (rating.Form.Value != SupplyForm.Direct || wanted.Form.Value != SupplyForm.Direct
-            || rating.Polarity.Value != wanted.Polarity.Value || PlugFitting.Judge(rating.Plug.Value, wanted.Plug.Value) != PlugFit.Good)
-            return null;
-        foreach (var mode in rating.Modes)
+        foreach (var mode in outlet.Rating.Modes)
         {
-            if (mode.Volts is { IsSingle: true, Low: var volts } && VoltageBand.Judge(volts, wanted.Voltage.Value) == VoltageFit.Fine
-                && mode.LimitAt(volts) is { } limit && wanted.Starting is { } starting && starting.Value <= limit.Value)
+            if (mode.Volts is not { IsSingle: true, Low: var volts })
+                continue;
+
+            var fit = Suitability.Of(FeedPoint.At(outlet.Rating, outlet.Supply, volts), load.Rating);
+            if (fit is { Answer: Fit.Yes, IsDoubtful: false, Margins: 0 } && mode.LimitAt(volts) is { } limit
+                && load.Rating.Starting is { } starting && starting.Value <= limit.Value)
                 return volts;
         }
 

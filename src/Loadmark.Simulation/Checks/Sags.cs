@@ -5,40 +5,80 @@ using Loadmark.Simulation.Settling;
 
 namespace Loadmark.Simulation.Checks;
 
-/// <summary>A load settles under 0.90 of its lowest printed voltage, though the nameplates suit: leads or outlet cost too much.</summary>
-internal sealed class Sags : SimulationRule
+/// <summary>
+/// A load settles under 0.90 of its lowest printed voltage, though the nameplates suit: leads or outlet cost too much. An analog load runs on
+/// half of it, with less headroom in its sound.
+/// </summary>
+internal sealed class Sags : CircuitRule
 {
     /// <inheritdoc/>
-    public override string Name => "sags";
+    public override RuleId Id => RuleId.Sags;
 
     /// <inheritdoc/>
-    public override string Source => "Ohm's and Kirchhoff's laws; resistivity of copper: IEC 60028; the 10 %: common practice, no source";
+    public override string Source => "Ohm's and Kirchhoff's laws; resistivity of copper: IEC 60028; the 10 % and the half: common practice, no source";
 
-    internal override IEnumerable<Finding> Judge(Evidence evidence, CancellationToken cancellation)
+    /// <inheritdoc/>
+    public override void Judge(CircuitCase subject, Report report, CancellationToken cancellation)
     {
-        foreach (var (feed, loads) in evidence.Feeds(load => evidence.Settled.Loads[load].State == LoadState.Low && !evidence.IsUnderVoltage(load)))
+        // Loads of one feed that fare differently badly are told apart; what mends the feed is sought once, for all of them.
+        var remedies = new Dictionary<WiredFeed, string>();
+        foreach (var severity in (ReadOnlySpan<Severity>)[Severity, Severity.Margin])
         {
-            if (!evidence.IsOverloaded(feed))
-                yield return Report(evidence, feed, loads, cancellation);
+            foreach (var (feed, loads) in subject.Feeds(load => SeverityOf(subject, load) == severity))
+            {
+                if (subject.IsOverloaded(feed))
+                    continue;
+                if (!remedies.TryGetValue(feed, out var remedy))
+                    remedies.Add(feed, remedy = subject.SeeksRemedies ? Remedy(subject, feed, loads, cancellation) : "");
+                Tell(report, severity, subject, feed, loads, remedy);
+            }
         }
     }
 
-    private Finding Report(Evidence evidence, WiredFeed feed, List<int> places, CancellationToken cancellation)
+    /// <summary>How bad it is for a load; good where it does not settle low, or where the nameplates say as much.</summary>
+    private Severity SeverityOf(CircuitCase subject, int load)
+    {
+        if (subject.Settled.Loads[load] is not { State: LoadState.Low, Volts: { } volts } settled || subject.IsUnderVoltage(load))
+            return Severity.Good;
+        if (!VoltageBand.IsAnalog(subject.Circuit.Loads[load].Load.Rating))
+            return Severity;
+
+        // An analog load that its nameplates starve is not starved again by what any lead costs, though that takes it under the mark.
+        var isNew = !subject.IsVoltageLow(load) || volts < subject.Circuit.Loads[load].Feed!.Volts!.Value * (1 - VoltageBand.Allowed);
+        if (volts < settled.LowestPrinted * VoltageBand.Starved)
+            return isNew ? Severity : Severity.Good;
+        return subject.IsVoltageLow(load) ? Severity.Good : Severity.Margin;
+    }
+
+    private void Tell(Report report, Severity severity, CircuitCase evidence, WiredFeed feed, List<int> places, string remedy)
     {
         var loads = places.ConvertAll(place => evidence.Settled.Loads[place]);
-        var worst = loads.MinBy(static load => load.Volts!.Value / load.LowestPrinted)!;
+        var worst = places.MinBy(place => evidence.Settled.Loads[place].Volts!.Value / evidence.Settled.Loads[place].LowestPrinted);
+        var (volts, printed) = (evidence.Settled.Loads[worst].Volts!.Value, evidence.Settled.Loads[worst].LowestPrinted);
         var names = Words.List([.. loads.Select(static load => $"{load.Load} ({Millivolts(load.Volts!.Value)})")]);
         var given = Given(evidence.Settled, feed);
-        var (byOutlet, byLead) = (feed.Volts!.Value - given, given - worst.Volts!.Value);
+        var (byOutlet, byLead) = (feed.Volts!.Value - given, given - volts);
         var lead = feed.Lead is { } listed ? $"the lead {listed.Id}" : "the lead";
         var costs = byLead >= byOutlet
             ? $"{lead} costs {Millivolts(byLead)} of the {Millivolts(byLead + byOutlet)} lost"
             : $"{feed.OutletNames} is down to {Millivolts(given)}, {Millivolts(byOutlet)} of the {Millivolts(byLead + byOutlet)} lost";
-        return Make(
+        var isStarved = severity == Severity.Margin;
+        report.Add(
+            this,
+            severity,
             [.. loads.Select(static load => load.Load), .. feed.Outlets.Select(static outlet => outlet.Name), .. feed.Lead is { } named ? [named.Id] : Array.Empty<string>()],
-            $"{names} {Words.Verb(loads.Count, "settles", "settle")} more than 10 % under what is printed: {costs}.",
-            $"{worst.Load}: {Millivolts(worst.Volts.Value)} < 0.90 × {worst.LowestPrinted} = {worst.LowestPrinted * (1 - VoltageBand.Allowed)}",
-            Remedy(evidence, feed, places, cancellation));
+            $"{names} {Words.Verb(loads.Count, "settles", "settle")} more than 10 % under what is printed: {costs}."
+            + (isStarved ? $" {Words.Verb(loads.Count, "An analog load runs", "Analog loads run")} on that, with less headroom in {Words.Verb(loads.Count, "its", "their")} sound." : ""),
+            Working(evidence.Circuit.Loads[worst].Load, volts, printed, isStarved),
+            remedy);
+    }
+
+    private static string Working(WiredLoad load, Volts volts, Volts printed, bool isStarved)
+    {
+        var (allowed, half) = ($"0.90 × {printed} = {printed * (1 - VoltageBand.Allowed)}", $"0.50 × {printed} = {printed * VoltageBand.Starved}");
+        if (isStarved)
+            return $"{load.Id}: {half} ≤ {Millivolts(volts)} < {allowed}";
+        return $"{load.Id}: {Millivolts(volts)} < {(VoltageBand.IsAnalog(load.Rating) ? half : allowed)}";
     }
 
     /// <summary>The voltage at the outlets' contacts together.</summary>
@@ -48,18 +88,19 @@ internal sealed class Sags : SimulationRule
         return feed.Joined == Joint.Series ? volts.Aggregate(static (sum, next) => sum + next) : volts.Aggregate(Volts.Max);
     }
 
-    private static string Remedy(Evidence evidence, WiredFeed feed, List<int> places, CancellationToken cancellation)
+    private static string Remedy(CircuitCase evidence, WiredFeed feed, List<int> places, CancellationToken cancellation)
     {
         var alone = new FeedAlone(evidence.Circuit.Rig, feed, starts: false);
         var candidates = places.Select(place => evidence.Circuit.Loads[place].Load)
             .Concat(feed.Loads.OrderByDescending(static load => load.Rating.Running?.Value.Value ?? 0)).Distinct();
+        var (rig, whole) = (evidence.Circuit.Rig, new WholeCheck(evidence, feed));
         string?[] ways =
         [
-            LeadRemedies.Wire(alone, cancellation),
-            LeadRemedies.Length(alone, cancellation),
-            OwnOutlet.Find(evidence.Circuit.Rig, feed, candidates, starts: false, cancellation),
+            LeadRemedies.Wire(alone, rig, feed, whole, cancellation),
+            LeadRemedies.Length(alone, rig, feed, whole, cancellation),
+            OwnOutlet.Find(rig, feed, candidates, starts: false, whole, cancellation),
         ];
-        return Remedies.Text(ways, $"No wire and no length mends it, and no outlet is free that does: use a stronger outlet than {feed.OutletNames}, or fewer loads on it.");
+        return Remedies.Text(ways, $"No wire, no length and no free outlet was found that passes the whole check: use a stronger outlet than {feed.OutletNames}, or fewer loads on it.");
     }
 
     private static string Millivolts(Volts volts) => new Volts(Math.Round(volts.Value, 3)).ToString();

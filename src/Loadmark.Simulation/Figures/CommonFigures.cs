@@ -1,4 +1,4 @@
-using Loadmark.Core.Checks;
+using Loadmark.Core.Fits;
 
 namespace Loadmark.Simulation.Figures;
 

@@ -8,15 +8,18 @@ namespace Loadmark.Simulation.Figures;
 /// <param name="InputFarads">Capacitance across the supply input, F.</param>
 /// <param name="StartsShare">Share of the lowest printed voltage from which it starts.</param>
 /// <param name="StopsShare">Share of it below which it drops out.</param>
-/// <param name="RestartSeconds">Shortest time between a drop-out and the next start, s.</param>
-public sealed record LoadHabit(string Name, double InputFarads, double StartsShare, double StopsShare, double RestartSeconds)
+/// <param name="DelaySeconds">How long its voltage must have sufficed without a break before it starts, s.</param>
+public sealed record LoadHabit(string Name, double InputFarads, double StartsShare, double StopsShare, double DelaySeconds)
 {
     private const string Practice = "common practice, no source";
 
-    /// <summary>Analog loads: the supply is smoothed, and circuits made for a battery work down to some two thirds of it.</summary>
-    public static LoadHabit Analog { get; } = new("analog", 100e-6, 0.70, 0.60, 0.010);
+    /// <summary>
+    /// Analog loads: the supply is smoothed, and the circuit works down to half of its voltage and a little under, with less headroom in
+    /// its sound (<see cref="Core.Ratings.VoltageBand.Starved"/>).
+    /// </summary>
+    public static LoadHabit Analog { get; } = new("analog", 100e-6, 0.45, 0.40, 0.010);
 
-    /// <summary>Digital loads: a converter, and a supervisor that resets the processor.</summary>
+    /// <summary>Digital loads: a converter, and a supervisor that holds the processor in reset until the voltage has sufficed for a while.</summary>
     public static LoadHabit Digital { get; } = new("digital", 220e-6, 0.85, 0.75, 0.100);
 
     /// <summary>Large digital loads.</summary>
@@ -32,7 +35,7 @@ public sealed record LoadHabit(string Name, double InputFarads, double StartsSha
     public static ImmutableArray<LoadHabit> All { get; } = [Analog, Digital, LargeDigital, Valve, Unknown];
 
     /// <summary>Its figures by name.</summary>
-    public ImmutableArray<CommonFigure<double>> Figures => [Input, Starts, Stops, Restart];
+    public ImmutableArray<CommonFigure<double>> Figures => [Input, Starts, Stops, Delay];
 
     /// <summary>The capacitance as a figure.</summary>
     public CommonFigure<double> Input => new($"input capacitance, {Name}", InputFarads, $"{InputFarads * 1e6:0} µF", Practice, IsForStartUp: true);
@@ -43,12 +46,14 @@ public sealed record LoadHabit(string Name, double InputFarads, double StartsSha
     /// <summary>The drop-out threshold as a figure.</summary>
     public CommonFigure<double> Stops => new($"drops out below, {Name}", StopsShare, $"{StopsShare * 100:0} % of the lowest printed voltage", Practice);
 
-    /// <summary>The pause before a restart as a figure.</summary>
-    public CommonFigure<double> Restart => new($"restarts no sooner than, {Name}", RestartSeconds, $"{RestartSeconds * 1e3:0} ms", Practice, IsForStartUp: true);
+    /// <summary>The delay before each start as a figure.</summary>
+    public CommonFigure<double> Delay => new($"starts after enough volts for, {Name}", DelaySeconds, $"{DelaySeconds * 1e3:0} ms", Practice, IsForStartUp: true);
 
-    /// <summary>The habit of a class of load.</summary>
-    public static LoadHabit Of(LoadClass loadClass) => loadClass switch
+    /// <summary>The habit of a kind of load.</summary>
+    /// <param name="kind">The kind; null where it is not given.</param>
+    public static LoadHabit Of(LoadKind? kind) => kind?.Class switch
     {
+        LoadClass.Unknown when kind.IsDigital == false => Analog,
         LoadClass.AnalogDrive or LoadClass.AnalogModulation or LoadClass.ComplexAnalog => Analog,
         LoadClass.Digital => Digital,
         LoadClass.LargeDigital => LargeDigital,

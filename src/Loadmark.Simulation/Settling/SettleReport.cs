@@ -1,5 +1,6 @@
 using Loadmark.Circuits.Analyses;
 using Loadmark.Core.Checks;
+using Loadmark.Core.Fits;
 using Loadmark.Core.Ratings;
 using Loadmark.Simulation.Wiring;
 

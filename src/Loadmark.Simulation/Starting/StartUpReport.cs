@@ -7,25 +7,27 @@ namespace Loadmark.Simulation.Starting;
 internal static class StartUpReport
 {
     /// <summary>What was seen, with quantities.</summary>
-    public static StartUpResult Of(StartUpRun run, StartUpRecording recording, double spacing)
+    public static StartUpResult Of(StartUpRun run, StartUpRecording recording, StartUpOptions options, CancellationToken cancellation)
     {
         var circuit = run.Circuit;
         var places = Enumerable.Range(0, circuit.Outlets.Length).ToDictionary(place => circuit.Outlets[place].Outlet);
         ValueList<StartedLoad> loads = [.. Enumerable.Range(0, circuit.Loads.Length).Select(place => Load(run, place))];
         var isUnsettled = !run.IsComplete || loads.Items.Any(static load => load.Cycles);
+        var events = recording.Events();
+        var pulses = ChargingPulses.Of(run, events, options, cancellation);
         return new StartUpResult
         {
             Rig = circuit.Rig.Rig.Name,
             Duration = SiFigures.Seconds(run.ReachedSeconds),
             IsComplete = run.IsComplete,
             Loads = loads,
-            Outlets = [.. circuit.Rig.Outlets.Items.Select(outlet => Outlet(run, outlet, places))],
+            Outlets = [.. circuit.Rig.Outlets.Items.Select(outlet => Outlet(run, outlet, places, pulses))],
             SettledAfter = isUnsettled ? null : SiFigures.Seconds(recording.SettledAfter()),
-            Events = recording.Events(),
+            Events = events,
             Totals = recording.Totals(),
             Assumptions = [.. circuit.Assumptions],
             Untold = [.. circuit.Untold],
-            Waveforms = recording.Waveforms(spacing),
+            Waveforms = recording.Waveforms((double)options.Spacing.Value),
         };
     }
 
@@ -45,7 +47,7 @@ internal static class StartUpReport
         };
     }
 
-    private static StartedOutlet Outlet(StartUpRun run, WiredOutlet outlet, Dictionary<WiredOutlet, int> places)
+    private static StartedOutlet Outlet(StartUpRun run, WiredOutlet outlet, Dictionary<WiredOutlet, int> places, PulseRange?[] pulses)
     {
         var limit = outlet.Limit?.Value;
         if (!places.TryGetValue(outlet, out var place))
@@ -58,6 +60,7 @@ internal static class StartUpReport
         return new StartedOutlet(outlet.Rating.Reference, SiFigures.Amps(amps), SiFigures.Seconds(seconds), SiFigures.Seconds(run.OutletSecondsOver(place)))
         {
             Limit = limit,
+            Pulse = pulses[place],
             SurgeIsSpent = run.SurgeSpent[place],
         };
     }

@@ -59,8 +59,8 @@ public sealed class StartUpRun
         SurgeSpent = new bool[_outlets.Length];
     }
 
-    /// <summary>Prepares the run of one part alone, for as long as its own loads call for. Nothing is told of the others.</summary>
-    internal static StartUpRun OfPart(RigCircuit circuit, int part) => new(circuit, null, part);
+    /// <summary>Prepares the run of one part alone, for as long as its own loads call for where nothing else is asked for. Nothing is told of the others.</summary>
+    internal static StartUpRun OfPart(RigCircuit circuit, int part, StartUpOptions? options = null) => new(circuit, options, part);
 
     /// <summary>The circuit.</summary>
     public RigCircuit Circuit => _circuit;

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Loadmark.Circuits.Devices;
 using Loadmark.Circuits.Networks;
 using Loadmark.Core.Checks;
+using Loadmark.Core.Fits;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
@@ -20,6 +21,7 @@ internal sealed class CircuitBuilder(WiredRig rig)
     private readonly List<Device> _devices = [];
     private readonly Dictionary<WiredOutlet, LaidOutlet> _outlets = [];
     private readonly List<LaidLead> _parts = [];
+    private readonly List<(int Device, double Value, bool IsSource)> _assumed = [];
     private readonly Dictionary<WiredLoad, LaidLoad> _loads = [];
     private ReturnNodes? _returns;
 
@@ -52,7 +54,8 @@ internal sealed class CircuitBuilder(WiredRig rig)
             outlets,
             [.. _parts.Select(part => Part(part, parts))],
             _assumptions.ToArray(),
-            [.. _untold]);
+            [.. _untold],
+            [.. _assumed.Select(figure => new AssumedFigure(parts[figure.Device].Part, parts.Slot(figure.Device, figure.IsSource ? DeviceParameter.SourceOhms : DeviceParameter.Farads), figure.Value, figure.IsSource))]);
     }
 
     /// <summary>Who is in which part.</summary>
@@ -80,7 +83,7 @@ internal sealed class CircuitBuilder(WiredRig rig)
             return false;
         }
 
-        if (feed.Outlets.Any(outlet => outlet.Rating.Form.Value != feed.Form.Value))
+        if (feed.Form.IsKnown && feed.Outlets.Any(outlet => outlet.Rating.Form.Value != feed.Form.Value))
         {
             Tell(feed, $"{feed.OutletNames} are of direct and of alternating current, joined: what comes of that cannot be computed.");
             return false;
@@ -99,6 +102,8 @@ internal sealed class CircuitBuilder(WiredRig rig)
 
         if (feed.Form.Value == SupplyForm.Alternating)
             _assumptions.Add("alternating current", "computed with effective values, in phase with its voltage", feed.OutletNames, "exact for heaters and resistors, a guide for loads with rectifiers");
+        if (feed.Joined == Joint.Parallel)
+            _assumptions.Add("sharing of outlets in parallel", "by printed voltage and resistance; millivolts shift it, from nothing to all", feed.OutletNames, "Ohm's law: a few millivolts over a few milliohms are amps");
         if (feed.Joined == Joint.Series)
             _assumptions.Add("series lead", $"the load's 0 V comes from {feed.Outlets[0].Name}", feed.OutletNames, "the wiring does not say");
 
@@ -122,10 +127,12 @@ internal sealed class CircuitBuilder(WiredRig rig)
         var (plus, minus) = ($"{outlet.Name} +", _returns!.Of(outlet));
         var figures = new OutletFigures(outlet, outlet.Volts!.Value, _assumptions);
         if (outlet.Limit is null)
-            _untold.Add(new Untold("", [outlet.Name], $"The limit of {outlet.Name} is not known: computed as if it had none."));
+            _untold.Add(new Untold(default, [outlet.Name], $"The limit of {outlet.Name} is not known: computed as if it had none."));
         var hasFuse = figures.Overload == OverloadWay.Fuse;
         _devices.Add(figures.Device($"outlet {outlet.Name}", hasFuse ? $"{outlet.Name} before its fuse" : plus, minus));
         var device = _devices.Count - 1;
+        if (figures.SourceIsAssumed)
+            _assumed.Add((device, figures.SourceOhms, true));
         if (hasFuse)
             _devices.Add(figures.Fuse($"fuse of {outlet.Name}", $"{outlet.Name} before its fuse", plus));
         _outlets.Add(outlet, new LaidOutlet(outlet, figures, new Terminals(plus, minus), device, hasFuse ? device + 1 : null));
@@ -136,7 +143,7 @@ internal sealed class CircuitBuilder(WiredRig rig)
     {
         if (_loads.ContainsKey(load))
         {
-            _untold.Add(new Untold("", [load.Id], $"{load.Id} is fed more than once: computed on its first feed only."));
+            _untold.Add(new Untold(default, [load.Id], $"{load.Id} is fed more than once: computed on its first feed only."));
             return;
         }
 
@@ -145,35 +152,41 @@ internal sealed class CircuitBuilder(WiredRig rig)
         {
             _devices.Add(new Resistor($"{LoadFigures.NameOf(load)}, which draws nothing", terminals.Plus, terminals.Minus, OpenOhms));
             _loads.Add(load, new LaidLoad(new LoadBranch { Load = load, Feed = feed, Jack = terminals, Because = why }, _devices.Count - 1));
-            _untold.Add(new Untold("", [load.Id, feed.Outlets[0].Name], why));
+            _untold.Add(new Untold(default, [load.Id, feed.Outlets[0].Name], why));
             return;
         }
 
         var branch = LoadFigures.Branch(load, feed, feed.Volts!.Value, _assumptions);
         var device = _devices.Count;
         _devices.AddRange(LoadFigures.Devices(branch, terminals, _assumptions));
+        if (load.Rating.Load.InputCapacitance is null)
+            _assumed.Add((_devices.Count - 1, LoadFigures.FaradsOf(load.Rating), false));
         _loads.Add(load, new LaidLoad(branch with { Jack = terminals }, device));
         _outlets[feed.Outlets[0]].Loads.Add(branch);
     }
 
-    /// <summary>Which way round the load takes its jack; alternating current has no way round.</summary>
+    /// <summary>
+    /// Which way round the load takes its jack; alternating current has no way round, and what is not known is computed as if it suited.
+    /// </summary>
     private static Polarity PolarityOf(WiredLoad load, WiredFeed feed) =>
-        feed.Form.Value == SupplyForm.Alternating ? feed.PolarityAtPlug : load.Rating.Polarity.Value;
+        feed.Form.Value == SupplyForm.Alternating || !load.Rating.Polarity.IsKnown || !feed.Outlets[0].Rating.Polarity.IsKnown
+            ? feed.PolarityAtPlug
+            : load.Rating.Polarity.Value;
 
     private static string? WhyItDrawsNothing(WiredLoad load, WiredFeed feed)
     {
         var rating = load.Rating;
-        if (rating.Form.Value != feed.Form.Value && !rating.TakesEitherForm)
+        var fit = Suitability.Of(FeedPoint.Of(feed), rating);
+        if (fit.Form == Fit.No)
             return $"{load.Id} takes {Word(rating.Form.Value)} and gets {Word(feed.Form.Value)}: computed as drawing nothing.";
-        if (feed.Form.Value == SupplyForm.Direct && IsReversed(load, feed))
+        if (feed.Form.Value == SupplyForm.Direct && IsReversed(feed, fit.Polarity == Fit.No))
             return $"{load.Id} gets its voltage the wrong way round: computed as drawing nothing.";
         return rating.Running is null ? $"What {load.Id} draws is not known: the circuit is computed without it." : null;
     }
 
     /// <summary>Whether plus and minus are exchanged at its jack; outlets in series may cancel or outweigh one another.</summary>
-    private static bool IsReversed(WiredLoad load, WiredFeed feed)
+    private static bool IsReversed(WiredFeed feed, bool isReversed)
     {
-        var isReversed = load.Rating.Polarity.Value != feed.PolarityAtPlug;
         if (feed.Joined != Joint.Series)
             return isReversed;
         var first = feed.Outlets[0].Rating.Polarity.Value;
@@ -243,7 +256,7 @@ internal sealed class CircuitBuilder(WiredRig rig)
         };
     }
 
-    private void Tell(WiredFeed feed, string because) => _untold.Add(new Untold("", Words.Subjects(feed), because));
+    private void Tell(WiredFeed feed, string because) => _untold.Add(new Untold(default, Words.Subjects(feed), because));
 
     private static string Word(SupplyForm form) => form == SupplyForm.Direct ? "direct current" : "alternating current";
 }

@@ -72,5 +72,5 @@ public sealed record LoadBranch
     private const double LeastAmps = 1e-9;
 
     /// <summary>The capacitor at its input as its class has it.</summary>
-    internal static LoadHabit HabitOf(LoadRating rating) => LoadHabit.Of(rating.Load.Kind?.Class ?? Core.Gear.LoadClass.Unknown);
+    internal static LoadHabit HabitOf(LoadRating rating) => LoadHabit.Of(rating.Load.Kind);
 }

@@ -28,7 +28,7 @@ internal static class LoadFigures
         var hasStart = rating.StartIsGiven && rating.Starting?.Value > rating.Running?.Value;
         var isHeater = rating.DrawLaw == DrawLaw.Resistance && rating.Load.Kind?.Class == LoadClass.Valve;
         if (!isHeater)
-            assumptions.Take(habit.Restart, load.Id);
+            assumptions.Take(habit.Delay, load.Id);
         return new LoadBranch
         {
             Load = load,
@@ -56,7 +56,7 @@ internal static class LoadFigures
         {
             StartsAbove = branch.StartsAbove,
             StopsBelow = branch.StopsBelow,
-            RestartSeconds = habit.RestartSeconds,
+            DelaySeconds = habit.DelaySeconds,
             BootDraw = branch.StartSeconds > 0 ? branch.DrawOf(branch.StartAmps) : null,
             BootSeconds = branch.StartSeconds,
         };

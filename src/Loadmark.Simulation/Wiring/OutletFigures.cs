@@ -1,5 +1,5 @@
 using Loadmark.Circuits.Devices;
-using Loadmark.Core.Checks;
+using Loadmark.Core.Fits;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
@@ -15,6 +15,7 @@ internal sealed class OutletFigures
 
     private readonly AssumptionList _assumptions;
     private readonly WiredOutlet _outlet;
+    private readonly bool _openIsAssumed;
 
     public OutletFigures(WiredOutlet outlet, Volts nominal, AssumptionList assumptions)
     {
@@ -24,7 +25,8 @@ internal sealed class OutletFigures
             assumptions.Add("regulation", "regulated", outlet.Supply.Supply.Id, "common practice, no source");
 
         var open = OpenVoltage.Of(outlet, nominal);
-        if (open is { IsAssumed: true })
+        _openIsAssumed = open is { IsAssumed: true };
+        if (_openIsAssumed)
             assumptions.Take(CommonFigures.NoLoadRatio, outlet.Name);
         Volts = (double)(open?.Value ?? nominal).Value;
         LimitAmps = outlet.Limit is { } limit ? Math.Max((double)limit.Value.Value, LeastAmps) : double.PositiveInfinity;
@@ -42,6 +44,9 @@ internal sealed class OutletFigures
 
     /// <summary>Source resistance, Ω.</summary>
     public double SourceOhms { get; }
+
+    /// <summary>Whether that is assumed, and not next to nothing as a regulator's.</summary>
+    public bool SourceIsAssumed { get; private set; }
 
     /// <summary>Limit, A; infinite where none is known.</summary>
     public double LimitAmps { get; }
@@ -83,10 +88,15 @@ internal sealed class OutletFigures
         if (_outlet.Rating.Outlet.SourceOhms is { } stated)
             return (double)stated.Value;
         if (Volts > nominal && double.IsFinite(LimitAmps))
+        {
+            SourceIsAssumed = _openIsAssumed;
             return (Volts - nominal) / LimitAmps;
-        return _outlet.Supply.Regulated is false
-            ? _assumptions.Take(CommonFigures.UnregulatedSourceOhms, _outlet.Name)
-            : _assumptions.Take(CommonFigures.RegulatedSourceOhms, _outlet.Name);
+        }
+
+        if (_outlet.Supply.Regulated is not false)
+            return _assumptions.Take(CommonFigures.RegulatedSourceOhms, _outlet.Name);
+        SourceIsAssumed = true;
+        return _assumptions.Take(CommonFigures.UnregulatedSourceOhms, _outlet.Name);
     }
 
     private OverloadWay? WayOf(WiredOutlet outlet)

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Loadmark.Core.Checks;
 using Loadmark.Core.Rigs;
 using Loadmark.Files;
+using Loadmark.Simulation;
 using Loadmark.Simulation.Checks;
 using Loadmark.Storage;
 using Loadmark.Web.Library;
@@ -85,7 +86,7 @@ public sealed class RigBench(RigStore store, GearShelf? shelf = null) : IDisposa
 
     /// <summary>Judges a rig by every rule, as the bench does.</summary>
     /// <param name="rig">The rig.</param>
-    public static CheckResult Judge(Rig rig) => RigExamination.Check(rig);
+    public static CheckResult Judge(Rig rig) => RigAnalysis.Of(rig, AnalysisDepth.Verdict).Check;
 
     /// <summary>Changes the rig.</summary>
     /// <param name="what">What the edit does, for the undo button.</param>
@@ -322,7 +323,7 @@ public sealed class RigBench(RigStore store, GearShelf? shelf = null) : IDisposa
     private async Task ShowAsync(Rig rig)
     {
         (Rig, Check, Errors, IsExamining) = (rig, Quick(rig), [], true);
-        var examination = _examination.RunAsync(stop => RigExamination.Check(rig, null, stop));
+        var examination = _examination.RunAsync(stop => RigAnalysis.Of(rig, AnalysisDepth.Verdict, stop).Check);
         if (await Task.WhenAny(examination, Task.Delay(Patience)) != examination)
             Changed?.Invoke(this, EventArgs.Empty);
         if (await examination is not { } check)
@@ -334,7 +335,7 @@ public sealed class RigBench(RigStore store, GearShelf? shelf = null) : IDisposa
     private CheckResult Quick(Rig rig)
     {
         var known = rig.Loads.Items.Select(static load => load.Id).Concat(rig.Supplies.Items.SelectMany(static supply => supply.Outlets.Items.Select(outlet => $"{supply.Id}/{outlet.Id}"))).ToHashSet(StringComparer.Ordinal);
-        var before = (Check?.Findings ?? []).Items.Where(finding => SimulationRules.All.Any(rule => rule.Name == finding.Rule) && finding.Subjects.Items.All(known.Contains)).ToList();
+        var before = (Check?.Findings ?? []).Items.Where(finding => CircuitRules.Rules.Any(rule => rule.Id == finding.Rule) && finding.Subjects.Items.All(known.Contains)).ToList();
         return RigChecker.Check(rig).With(before, []);
     }
 

@@ -6,7 +6,7 @@ using Loadmark.Core.Gear;
 using Loadmark.Core.Rigs;
 using Loadmark.Files;
 using Loadmark.Files.Library;
-using Loadmark.Simulation.Checks;
+using Loadmark.Simulation;
 using Loadmark.Storage;
 using Loadmark.Storage.Gear;
 
@@ -156,7 +156,7 @@ public sealed class AffectedRigs(Store store, GearShelf shelf)
 
     /// <summary>The circuit has nothing worse to say than that a rig fails: where the nameplates say so, it is not asked.</summary>
     private static CheckResult Verdict(Rig rig, CancellationToken cancellationToken) =>
-        RigChecker.Check(rig) is { IsRefused: true } said ? said : RigExamination.Check(rig, null, cancellationToken);
+        RigChecker.Check(rig) is { IsRefused: true } said ? said : RigAnalysis.Of(rig, AnalysisDepth.Verdict, cancellationToken).Check;
 
     private static bool TakesFromLibrary(Rig rig, GearPiece piece) => piece.Kind switch
     {

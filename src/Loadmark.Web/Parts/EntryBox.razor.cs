@@ -70,7 +70,8 @@ public sealed partial class EntryBox : ComponentBase
         Origin.Stated => T["stated"],
         Origin.Measured => T["measured"],
         Origin.Derived => T["derived"],
-        _ => T["assumed"],
+        Origin.Assumed => T["assumed"],
+        _ => T["not known"],
     };
 
     private void Typed()

@@ -3,7 +3,6 @@ using Loadmark.Core.Checks;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 using Loadmark.Simulation;
-using Loadmark.Simulation.Checks;
 using Loadmark.Simulation.Settling;
 using Loadmark.Simulation.Spreading;
 using Loadmark.Web.Bench;
@@ -84,7 +83,7 @@ public sealed partial class StartPanel : ComponentBase, IDisposable
     /// <summary>What the circuit says follows when it is known: sliders move faster than some rigs are solved.</summary>
     private async Task JudgeAsync(Rig rig)
     {
-        if (await _judgement.RunAsync(stop => RigExamination.Check(rig, null, stop)) is not { } check)
+        if (await _judgement.RunAsync(stop => RigAnalysis.Of(rig, AnalysisDepth.Verdict, stop).Check) is not { } check)
             return;
         _trialCheck = check;
         StateHasChanged();

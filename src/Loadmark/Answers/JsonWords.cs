@@ -16,6 +16,8 @@ internal static class JsonWords
         Severity.Note => "note",
         Severity.Margin => "margin",
         Severity.Noise => "noise",
+        Severity.Unsure => "unsure",
+        Severity.Open => "open",
         Severity.Fails => "fails",
         Severity.Harm => "harm",
         _ => throw new ArgumentOutOfRangeException(nameof(severity), severity, "There is no word for it."),

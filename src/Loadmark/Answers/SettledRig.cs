@@ -1,8 +1,6 @@
 using Loadmark.Core.Checks;
-using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 using Loadmark.Simulation;
-using Loadmark.Simulation.Checks;
 using Loadmark.Simulation.Settling;
 
 namespace Loadmark.Answers;
@@ -19,9 +17,7 @@ internal sealed record SettledRig(RigCircuit Circuit, SettleResult Settled, Chec
     /// <exception cref="OperationCanceledException">It gave up.</exception>
     public static SettledRig Of(Rig rig, CancellationToken cancellation)
     {
-        var wired = WiredRig.Of(rig);
-        var circuit = RigCircuit.Of(wired);
-        var settled = RigSimulator.Settle(circuit, cancellation: cancellation);
-        return new SettledRig(circuit, settled, RigExamination.Judge(circuit, settled, null, RigChecker.Check(wired), cancellation));
+        var analysis = RigAnalysis.Of(rig, AnalysisDepth.Steady, cancellation);
+        return new SettledRig(analysis.Circuit!, analysis.Settled!, analysis.Check);
     }
 }

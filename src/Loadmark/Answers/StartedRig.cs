@@ -1,8 +1,6 @@
 using Loadmark.Core.Checks;
-using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 using Loadmark.Simulation;
-using Loadmark.Simulation.Checks;
 using Loadmark.Simulation.Starting;
 
 namespace Loadmark.Answers;
@@ -19,10 +17,7 @@ internal sealed record StartedRig(RigCircuit Circuit, StartUpResult Started, Che
     /// <exception cref="OperationCanceledException">It gave up.</exception>
     public static StartedRig Of(Rig rig, CancellationToken cancellation)
     {
-        var wired = WiredRig.Of(rig);
-        var circuit = RigCircuit.Of(wired);
-        var settled = RigSimulator.Settle(circuit, cancellation: cancellation);
-        var started = RigSimulator.StartUp(circuit, cancellation: cancellation);
-        return new StartedRig(circuit, started, RigExamination.Judge(circuit, settled, started, RigChecker.Check(wired), cancellation));
+        var analysis = RigAnalysis.Of(rig, AnalysisDepth.StartUp, cancellation);
+        return new StartedRig(analysis.Circuit!, analysis.Started!, analysis.Check);
     }
 }

@@ -1,3 +1,4 @@
+using Loadmark.Core.Checks;
 using Loadmark.Planning;
 using Loadmark.Planning.Buying;
 
@@ -72,7 +73,7 @@ internal static class BuyPage
     private static string Quality(PlanResult plan)
     {
         var proven = plan.Status == PlanStatus.Optimal ? "No wiring of it is better: proven." : "Whether a better wiring of it exists was not proven in the time.";
-        return $"Limits past their headroom: {Count(plan, "thin-headroom")}; findings of noise: {Noise(plan)}. {proven}";
+        return $"Limits past their headroom: {Count(plan, RuleId.ThinHeadroom)}; findings of noise: {Noise(plan)}. {proven}";
     }
 
     private static void WriteFront(Sheet sheet, BuyResult result, bool all)
@@ -110,7 +111,7 @@ internal static class BuyPage
     private static void WriteRow(Sheet sheet, int number, BuyOption option)
     {
         sheet.PutRight($"{number}", Indent + 2).PutRight(Money(option.Price), PriceEnd).PutRight(MassText(option), MassEnd).PutRight($"{option.Spare}", SpareEnd)
-            .PutRight($"{Count(option.Plan, "thin-headroom")}", TightEnd).PutRight($"{Noise(option.Plan)}", NoiseEnd).PadTo(BuyColumn);
+            .PutRight($"{Count(option.Plan, RuleId.ThinHeadroom)}", TightEnd).PutRight($"{Noise(option.Plan)}", NoiseEnd).PadTo(BuyColumn);
         var buy = string.Join(", ", option.Purchases.Items.Select(static purchase => $"{purchase.Count} x {purchase.Offer.Id}".Replace(' ', '\u00A0')));
         sheet.Wrap(buy.Length == 0 ? "nothing" : buy, BuyColumn, Ink.Strong).EndLine();
     }
@@ -138,9 +139,9 @@ internal static class BuyPage
         }
     }
 
-    private static int Count(PlanResult plan, string rule) => plan.Check.Findings.Items.Count(finding => finding.Rule == rule);
+    private static int Count(PlanResult plan, RuleId rule) => plan.Check.Findings.Items.Count(finding => finding.Rule == rule);
 
-    private static int Noise(PlanResult plan) => plan.Check.Findings.Items.Count(static finding => finding.Severity == Core.Checks.Severity.Noise);
+    private static int Noise(PlanResult plan) => plan.Check.Findings.Items.Count(static finding => finding.Severity == Severity.Noise);
 
     private static string MassText(BuyOption option) => option.MassGrams switch
     {

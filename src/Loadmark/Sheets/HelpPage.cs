@@ -166,7 +166,7 @@ internal static class HelpPage
     {
         sheet.Line("Exit codes:");
         Code(sheet, ExitCode.Fine, "fine");
-        Code(sheet, ExitCode.Refused, "some rig has a finding of harm or fails");
+        Code(sheet, ExitCode.Refused, "some rig has a finding of harm or fails, or nothing plugged in");
         Code(sheet, ExitCode.Unreadable, "an input, or the command line, cannot be read");
         Code(sheet, ExitCode.Fault, "a fault in the program");
         Code(sheet, ExitCode.Interrupted, "interrupted");

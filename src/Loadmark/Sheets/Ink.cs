@@ -11,6 +11,7 @@ internal static class Ink
 {
     private const int VermilionNumber = 166;
     private const int OrangeNumber = 172;
+    private const int OliveNumber = 100;
     private const int PurpleNumber = 133;
     private const int BlueNumber = 32;
     private const int GreenNumber = 29;
@@ -29,6 +30,9 @@ internal static class Ink
 
     /// <summary>For fails.</summary>
     public static Style Orange { get; } = new(Color.FromInt32(OrangeNumber), decoration: Decoration.Bold);
+
+    /// <summary>For unsure: the yellow of the palette, dark enough to be read on a light page.</summary>
+    public static Style Olive { get; } = new(Color.FromInt32(OliveNumber), decoration: Decoration.Bold);
 
     /// <summary>For noise.</summary>
     public static Style Purple { get; } = new(Color.FromInt32(PurpleNumber), decoration: Decoration.Bold);

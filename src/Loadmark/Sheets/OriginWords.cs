@@ -12,6 +12,7 @@ internal static class OriginWords
         Origin.Measured => "measured",
         Origin.Derived => "derived",
         Origin.Assumed => "assumed",
+        Origin.Unknown => "not known",
         _ => throw new ArgumentOutOfRangeException(nameof(origin), origin, "There is no word for it."),
     };
 }

@@ -13,13 +13,15 @@ internal sealed record SeverityLook(string Sign, string AsciiSign, string Word, 
 {
     /// <summary>The severities from worst to best.</summary>
     public static ReadOnlySpan<Severity> WorstFirst =>
-        [Severity.Harm, Severity.Fails, Severity.Noise, Severity.Margin, Severity.Note, Severity.Good];
+        [Severity.Harm, Severity.Fails, Severity.Open, Severity.Unsure, Severity.Noise, Severity.Margin, Severity.Note, Severity.Good];
 
     /// <summary>How <paramref name="severity"/> shows.</summary>
     public static SeverityLook Of(Severity severity) => severity switch
     {
         Severity.Harm => new("✖", "X", "harm", Ink.Vermilion, severity.Sentence()),
         Severity.Fails => new("■", "#", "fails", Ink.Orange, severity.Sentence()),
+        Severity.Open => new("□", "o", "open", Ink.Plain, severity.Sentence()),
+        Severity.Unsure => new("?", "?", "unsure", Ink.Olive, severity.Sentence()),
         Severity.Noise => new("≈", "~", "noise", Ink.Purple, severity.Sentence()),
         Severity.Margin => new("△", "!", "margin", Ink.Blue, severity.Sentence()),
         Severity.Note => new("•", "-", "note", Ink.Plain, severity.Sentence()),

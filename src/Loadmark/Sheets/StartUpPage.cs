@@ -59,7 +59,7 @@ internal static class StartUpPage
     /// <summary>What happens: where something does not come up, only on its outlets; the rest is not what one looks for.</summary>
     private static void WriteStory(Sheet sheet, StartUpResult started, CheckResult check)
     {
-        var concerned = check.Findings.Items.Where(static finding => finding.Rule == "does-not-start").SelectMany(static finding => finding.Subjects.Items).ToHashSet(StringComparer.Ordinal);
+        var concerned = check.Findings.Items.Where(static finding => finding.Rule == RuleId.DoesNotStart).SelectMany(static finding => finding.Subjects.Items).ToHashSet(StringComparer.Ordinal);
         foreach (var outlet in check.Outlets.Items.Where(outlet => concerned.Contains($"{outlet.Outlet}")))
             concerned.UnionWith(outlet.Loads.Items);
         var events = started.Events.Items.Where(happening => concerned.Count == 0 || concerned.Contains(happening.Subject)).ToList();

@@ -9,7 +9,7 @@ internal static class SummaryTable
     private const int Gap = 2;
     private const int CountCells = 4;
     private const int WorstCells = 12; // "? unreadable"
-    private static ReadOnlySpan<Severity> Counted => [Severity.Harm, Severity.Fails, Severity.Noise, Severity.Margin, Severity.Note];
+    private static ReadOnlySpan<Severity> Counted => [Severity.Harm, Severity.Fails, Severity.Unsure, Severity.Noise, Severity.Margin, Severity.Note];
 
     /// <summary>Writes the table and a line that counts the verdicts.</summary>
     public static void Write(Sheet sheet, IReadOnlyList<CheckAnswer> answers)

@@ -36,6 +36,26 @@ internal static class Expect
         Assert.Equal(Severity.Good, result.Verdict);
     }
 
+    /// <summary>Nothing is plugged in, and nothing is found or left untold.</summary>
+    public static void Open(CheckResult result)
+    {
+        Assert.Empty(result.Findings);
+        Assert.Empty(result.Untold);
+        Assert.Equal(Severity.Open, result.Verdict);
+        Assert.True(result.IsRefused);
+    }
+
+    /// <summary>The rule speaks exactly once, with this severity, and the message mentions <paramref name="words"/>.</summary>
+    public static Finding Says(CheckResult result, string rule, Severity severity, string words)
+    {
+        var finding = Breaks(result, rule);
+        Assert.Equal(severity, finding.Severity);
+        Assert.Contains(words, finding.Message, StringComparison.Ordinal);
+        Assert.NotEmpty(finding.Working);
+        Assert.NotEmpty(finding.Remedy);
+        return finding;
+    }
+
     /// <summary>The rule lists exactly one thing it cannot tell, which mentions <paramref name="words"/>.</summary>
     public static Untold CannotTell(CheckResult result, string rule, string words)
     {

@@ -11,14 +11,15 @@ public sealed class LoadRatingTests
     private static readonly Load Bare = new() { Id = "L" };
 
     [Fact]
-    public void Without_any_figure_the_defaults_stand_in_and_say_so()
+    public void Without_any_figure_nothing_is_known_and_values_to_compute_with_stand_in()
     {
         var rating = LoadRating.Of(Bare);
-        Assert.Equal(new Figure<QuantityRange<Volt>>(QuantityRange<Volt>.Single(new Volts(9)), Origin.Assumed), rating.Voltage);
-        Assert.Equal(new Figure<Polarity>(Polarity.CentreNegative, Origin.Assumed), rating.Polarity);
-        Assert.Equal(new Figure<Plug>(new Plug("5.5x2.1"), Origin.Assumed), rating.Plug);
-        Assert.Equal(new Figure<SupplyForm>(SupplyForm.Direct, Origin.Assumed), rating.Form);
-        Assert.Equal(GroundSide.Negative, rating.Ground);
+        Assert.Equal(new Figure<QuantityRange<Volt>>(QuantityRange<Volt>.Single(new Volts(9)), Origin.Unknown), rating.Voltage);
+        Assert.Equal(new Figure<Polarity>(Polarity.CentreNegative, Origin.Unknown), rating.Polarity);
+        Assert.Equal(new Figure<Plug>(new Plug("5.5x2.1"), Origin.Unknown), rating.Plug);
+        Assert.Equal(new Figure<SupplyForm>(SupplyForm.Direct, Origin.Unknown), rating.Form);
+        Assert.Equal(new Figure<GroundSide>(GroundSide.Negative, Origin.Assumed), rating.Ground);
+        Assert.True(rating.IsBlank);
         Assert.Null(rating.Rated);
         Assert.Null(rating.Running);
         Assert.Null(rating.Starting);

@@ -8,7 +8,7 @@ internal static class Severities
     /// <summary>Whether one check is better than another: fewer of the worst severity in which they differ. Notes do not count.</summary>
     public static bool IsBetter(CheckResult one, CheckResult other)
     {
-        foreach (var severity in new[] { Severity.Harm, Severity.Fails, Severity.Noise, Severity.Margin })
+        foreach (var severity in new[] { Severity.Harm, Severity.Fails, Severity.Unsure, Severity.Noise, Severity.Margin })
         {
             var (of, than) = (Count(one, severity), Count(other, severity));
             if (of != than)

@@ -9,11 +9,12 @@ namespace Loadmark.Planning.Tests.Buying;
 /// <summary>Small rigs with short price lists, the same for the same seed.</summary>
 internal sealed class RandomShop
 {
-    private static readonly string[] LoadVolts = ["9V", "9V", "9V", "12V", "18V", "9-18V"];
+    private static readonly string[] LoadVolts = ["9V", "9V", "9V", "12V", "18V", "9-18V", "5V"];
     private static readonly string[] Modes =
     [
         "9 V DC 100 mA", "9 V DC 200 mA", "9 V DC 500 mA", "12 V DC 300 mA", "18 V DC 200 mA",
-        "9 V DC 500 mA; 12 V DC 300 mA; 18 V DC 200 mA", "9-18 V DC 250 mA", "9 V AC 500 mA", "9.9 V DC 300 mA", "9 V DC 4 W", "9 V DC",
+        "9 V DC 500 mA; 12 V DC 300 mA; 18 V DC 200 mA", "9-18 V DC 250 mA", "9 V AC 500 mA", "9.9 V DC 300 mA", "9 V DC 4 W", "9 V DC", "9 V AC 500 mA",
+        "12 V DC 300 mA centre negative", "9 V DC 300 mA centre negative", "9 V DC 300 mA centre positive", "18 V DC 200 mA centre negative", "300 mA", "9 V 300 mA",
     ];
 
     // Seeded and not for secrets: the same shop every time.
@@ -43,7 +44,11 @@ internal sealed class RandomShop
         var loads = _random.Next(1, 4);
         for (var load = 1; load <= loads; load++)
         {
-            text.Append(CultureInfo.InvariantCulture, $"  L{load}: {{ label: \"{Pick(LoadVolts)} DC{(Chance(15) ? "" : $" {_random.Next(1, 9) * 30} mA")}\", polarity: centre {(Chance(8) ? "positive" : "negative")}");
+            text.Append(CultureInfo.InvariantCulture, $"  L{load}: {{ label: \"{(Chance(40) ? "" : Pick(LoadVolts))} {_random.Next(16) switch { 0 => "AC", < 3 => "AC/DC", 3 => "", _ => "DC" }}{(Chance(15) ? "" : $" {_random.Next(1, 9) * 30} mA")}\"");
+            if (!Chance(5))
+                text.Append(CultureInfo.InvariantCulture, $", polarity: centre {(Chance(8) ? "positive" : "negative")}");
+            if (Chance(2))
+                text.Append(CultureInfo.InvariantCulture, $", kind: {(Chance(2) ? "digital delay" : "analog drive")}");
             if (Chance(4))
                 text.Append(CultureInfo.InvariantCulture, $", start: {_random.Next(1, 7) * 70} mA");
             if (Chance(12))
@@ -75,21 +80,29 @@ internal sealed class RandomShop
         var offers = _random.Next(3, 6);
         for (var offer = 1; offer <= offers; offer++)
         {
-            var first = Pick(Modes);
+            var first = PickMode();
             var outlets = _random.Next(1, 4) switch
             {
                 1 => $"1: {first}",
                 2 => $"1-2: {first}",
-                _ => $"1: {first} | 2: {Pick(Modes)}",
+                _ => $"1: {first} | 2: {PickMode()}",
             };
             var price = Chance(25) ? "0" : $"{_random.Next(2, 12)}{(Chance(3) ? ".50" : "")}";
             var mass = Chance(5) ? "" : $"{_random.Next(1, 9) * 50}";
             var total = Chance(2) ? "" : Chance(2) ? $"{_random.Next(2, 8)} W" : $"{_random.Next(2, 8) * 100} mA";
-            var mains = Chance(12) ? "120 V" : "100-240 V";
+            var mains = _random.Next(12) switch { 0 => "120 V", < 3 => "230 V 50 Hz", _ => "100-240 V" };
             text.Append(CultureInfo.InvariantCulture, $"S{offer},{price},{mass},{outlets},{total},{(Chance(2) ? "yes" : "no")},{mains}\n");
         }
 
         return text.ToString();
+    }
+
+    /// <summary>A label; of most that leave the polarity out it says centre negative.</summary>
+    private string PickMode()
+    {
+        var mode = Pick(Modes);
+        var isSilent = mode.Contains("V DC", StringComparison.Ordinal) && !mode.Contains(';', StringComparison.Ordinal) && !mode.Contains("centre", StringComparison.Ordinal);
+        return isSilent && !Chance(5) ? $"{mode} centre negative" : mode;
     }
 
     private bool Chance(int oneIn) => _random.Next(oneIn) == 0;

@@ -32,7 +32,7 @@ internal sealed class ShopOracle
             if (_feeding.Exists(smaller => smaller.Zip(basket).All(static pair => pair.First <= pair.Second)))
                 continue;
             Tried++;
-            if (new BruteForce(With(basket)).FeedsAll())
+            if (new BruteForce(With(basket), certain: Bought(basket)).FeedsAll())
                 _feeding.Add(basket);
         }
     }
@@ -87,6 +87,10 @@ internal sealed class ShopOracle
         }
     }
 
+    /// <summary>What is bought must be known to suit what it feeds.</summary>
+    private HashSet<string> Bought(int[] basket) =>
+        basket.SelectMany((count, offer) => Enumerable.Range(0, count).Select(place => $"{_offers[offer].Id}-{place}")).ToHashSet(StringComparer.Ordinal);
+
     private Rig With(int[] basket)
     {
         var added = new List<Supply>();
@@ -129,7 +133,7 @@ internal sealed class ShopOracle
             {
                 var printed = load.Voltage.Value;
                 var top = Math.Min(mode.Volts!.Value.High.Value, printed.High.Value * 1.1m);
-                var suits = outlet.Form.Value == load.Form.Value && top >= Math.Max(mode.Volts.Value.Low.Value, printed.Low.Value * 0.9m);
+                var suits = (load.TakesEitherForm || !outlet.Form.IsKnown || !load.Form.IsKnown || outlet.Form.Value == load.Form.Value) && top >= Math.Max(mode.Volts.Value.Low.Value, printed.Low.Value * 0.9m);
                 if (_hasSeries && outlet.Form.Value == SupplyForm.Direct)
                     (top, suits) = (mode.Volts.Value.High.Value, true);
                 var amps = mode.LimitAt(new Volts(top))?.Value.Value ?? 0;

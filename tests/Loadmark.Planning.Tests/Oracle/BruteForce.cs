@@ -1,4 +1,5 @@
 using Loadmark.Core.Checks;
+using Loadmark.Core.Fits;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
@@ -17,6 +18,7 @@ internal sealed class BruteForce
     private readonly Feed[] _pinned;
     private readonly HashSet<string> _idleSupplies;
     private readonly IReadOnlySet<string>? _only;
+    private readonly IReadOnlySet<string>? _certain;
     private readonly bool _leavesOut;
     private readonly int _fedByPinned;
     private readonly int _usedByPinned;
@@ -26,15 +28,17 @@ internal sealed class BruteForce
     /// <summary>Looks at a rig.</summary>
     /// <param name="rig">The rig.</param>
     /// <param name="only">The supplies that may be used; null for all.</param>
+    /// <param name="certain">The supplies of which only what is known to suit a load may feed it; null for none.</param>
     /// <param name="leavesOut">Whether what cannot be better is left out; else every wiring that the rules allow is looked at.</param>
-    public BruteForce(Rig rig, IReadOnlySet<string>? only = null, bool leavesOut = true)
+    public BruteForce(Rig rig, IReadOnlySet<string>? only = null, IReadOnlySet<string>? certain = null, bool leavesOut = true)
     {
         _leavesOut = leavesOut;
         _pinned = [.. (rig.Wired ?? []).Items.Where(feed => feed.Pinned)];
         _rig = rig with { Wired = [.. _pinned] };
         _bare = WiredRig.Of(_rig);
         _only = only;
-        _idleSupplies = RigChecker.Check(_bare).Findings.Items.Where(finding => finding.Rule == "mains-mismatch")
+        _certain = certain;
+        _idleSupplies = RigChecker.Check(_bare).Findings.Items.Where(finding => finding.Rule == RuleId.MainsMismatch && finding.Severity >= Severity.Fails)
             .Select(finding => finding.Subjects[0]).ToHashSet(StringComparer.Ordinal);
         _fedByPinned = Enumerable.Range(0, _bare.Loads.Count).Where(load => _bare.Loads[load].Feeds.Count > 0).Sum(static load => 1 << load);
         _usedByPinned = Enumerable.Range(0, _bare.Outlets.Count).Where(outlet => _bare.Outlets[outlet].Feeds.Count > 0).Sum(static outlet => 1 << outlet);
@@ -147,13 +151,13 @@ internal sealed class BruteForce
     {
         var most = _bare.Outlets.Count - System.Numerics.BitOperations.PopCount((uint)(_usedByPinned | taken.Outlets));
         foreach (var lead in _rig.Leads)
-            most += ((lead.LoadPlugs ?? _bare.Loads.Count) - 1) * Math.Max(0, (lead.Count ?? 1) - feeds.Count(feed => feed.Lead == lead.Id));
+            most += ((lead.LoadPlugs ?? _bare.Loads.Count) - 1) * Math.Max(0, CountOf(lead) - feeds.Count(feed => feed.Lead == lead.Id));
         return most;
     }
 
     private bool IsOpen(Choice choice, List<Feed> feeds, Taken taken) =>
         (choice.Loads & (taken.Fed | taken.Dark)) == 0 && (choice.Outlets & taken.Outlets) == 0
-        && (choice.Feed.Lead is not { } lead || feeds.Count(feed => feed.Lead == lead) < (_rig.Leads.Items.First(one => one.Id == lead).Count ?? 1));
+        && (choice.Feed.Lead is not { } lead || feeds.Count(feed => feed.Lead == lead) < CountOf(_rig.Leads.Items.First(one => one.Id == lead)));
 
     /// <summary>Whether an outlet before it, in use by nothing, could change names with an outlet of the feed.</summary>
     private bool IsTwin(Choice choice, Taken taken)
@@ -174,10 +178,20 @@ internal sealed class BruteForce
         var rig = _rig with { Wired = [.. feeds] };
         var wired = WiredRig.Of(rig);
         var check = RigChecker.Check(wired);
-        return check.Findings.Items.Any(finding => finding.Severity >= Severity.Fails && finding.Rule is not ("unfed" or "mains-mismatch"))
-            ? null
-            : Levels.Of(rig, wired, check);
+        return check.Findings.Items.Any(Refuses) || wired.Feeds.Items.Any(IsDoubtfulPurchase) ? null : Levels.Of(rig, wired, check);
     }
+
+    /// <summary>Dark loads are counted, and supplies for other mains stay idle; what is joined must be known to be harmless.</summary>
+    public static bool Refuses(Finding finding) => finding.Severity switch
+    {
+        >= Severity.Fails => finding.Rule != RuleId.Unfed && finding.Rule != RuleId.MainsMismatch,
+        Severity.Unsure => finding.Rule == RuleId.GroundShort || finding.Rule == RuleId.AcShared || finding.Rule == RuleId.SeriesShort || finding.Rule == RuleId.ParallelUnequal,
+        _ => false,
+    };
+
+    private bool IsDoubtfulPurchase(WiredFeed feed) =>
+        _certain is not null && feed.Outlets.Any(outlet => _certain.Contains(outlet.Rating.Supply.Id))
+        && feed.Loads.Any(load => Suitability.Of(FeedPoint.Of(feed), load.Rating).IsDoubtful);
 
     private IEnumerable<Choice> AllChoices()
     {
@@ -206,7 +220,7 @@ internal sealed class BruteForce
     {
         if (joint == Joint.None)
             yield return null;
-        foreach (var lead in _rig.Leads.Items.Where(lead => _pinned.Count(feed => feed.Lead == lead.Id) < (lead.Count ?? 1)))
+        foreach (var lead in _rig.Leads.Items.Where(lead => _pinned.Count(feed => feed.Lead == lead.Id) < CountOf(lead)))
         {
             var suits = joint switch
             {
@@ -235,6 +249,9 @@ internal sealed class BruteForce
         }
     }
 
+    /// <summary>How many there are of a lead: of a straight one that gives no count as many as are wanted.</summary>
+    private int CountOf(Lead lead) => lead.Count ?? (lead.Type == LeadType.Straight ? _bare.Loads.Count : 1);
+
     private bool IsFree(int outlet, IReadOnlyList<Feed> feeds)
     {
         var rating = _bare.Outlets[outlet].Rating;
@@ -243,11 +260,11 @@ internal sealed class BruteForce
             && !feeds.Any(feed => feed.From.Items.Contains(rating.Reference));
     }
 
-    private static Feed Make(OutletRef[] from, Joint joint, Volts[] at, string? lead, List<WiredLoad> loads) =>
-        new() { From = [.. from], Joined = joint, At = [.. at], Lead = lead, To = [.. loads.Select(load => load.Id)] };
+    private static Feed Make(OutletRef[] from, Joint joint, Volts?[] at, string? lead, List<WiredLoad> loads) =>
+        new() { From = [.. from], Joined = joint, At = [.. at.OfType<Volts>()], Lead = lead, To = [.. loads.Select(load => load.Id)] };
 
     /// <summary>The outlet alone, and with every later one in series in either order, and in parallel where the two are alike.</summary>
-    private IEnumerable<(OutletRef[] From, Joint Joint, Volts[] At, bool LimitsKnown)> SourcesFrom(int outlet, IReadOnlyList<Feed> feeds)
+    private IEnumerable<(OutletRef[] From, Joint Joint, Volts?[] At, bool LimitsKnown)> SourcesFrom(int outlet, IReadOnlyList<Feed> feeds)
     {
         var one = _bare.Outlets[outlet];
         foreach (var (volts, isKnown) in SettingsOf(one))
@@ -256,15 +273,15 @@ internal sealed class BruteForce
         for (var place = outlet + 1; place < _bare.Outlets.Count; place++)
         {
             var other = _bare.Outlets[place];
-            if (!IsFree(place, feeds) || one.Rating.Form.Value != SupplyForm.Direct || other.Rating.Form.Value != SupplyForm.Direct)
+            if (!IsFree(place, feeds) || !IsForJoining(one.Rating) || !IsForJoining(other.Rating))
                 continue;
-            foreach (var (volts, isKnown) in SettingsOf(one))
+            foreach (var (volts, isKnown) in SettingsOf(one).Where(static setting => setting.Volts is not null))
             {
                 if (AreAlike(one, other) && isKnown)
                     yield return ([one.Rating.Reference, other.Rating.Reference], Joint.Parallel, [volts], true);
                 if (!HasOwnReturn(one) || !HasOwnReturn(other))
                     continue;
-                foreach (var (second, isSecondKnown) in SettingsOf(other))
+                foreach (var (second, isSecondKnown) in SettingsOf(other).Where(static setting => setting.Volts is not null))
                 {
                     yield return ([one.Rating.Reference, other.Rating.Reference], Joint.Series, [volts, second], isKnown && isSecondKnown);
                     yield return ([other.Rating.Reference, one.Rating.Reference], Joint.Series, [second, volts], isKnown && isSecondKnown);
@@ -273,17 +290,23 @@ internal sealed class BruteForce
         }
     }
 
+    /// <summary>Only outlets of which it is known that they are d.c., and of which polarity, are joined.</summary>
+    private static bool IsForJoining(OutletRating outlet) => outlet is { Form: { IsKnown: true, Value: SupplyForm.Direct }, Polarity.IsKnown: true };
+
     private bool HasOwnReturn(WiredOutlet outlet) => _bare.Outlets.Items.Count(other => other.Rating.Return == outlet.Rating.Return) == 1;
 
     private static bool AreAlike(WiredOutlet one, WiredOutlet other) =>
         one.Rating.Supply == other.Rating.Supply && one.Rating.Modes.SequenceEqual(other.Rating.Modes)
         && one.Rating.Polarity.Value == other.Rating.Polarity.Value && one.Rating.Plug.Value == other.Rating.Plug.Value
+        && one.Rating.Plug.IsKnown == other.Rating.Plug.IsKnown
         && (one.Rating.Isolated.Value && other.Rating.Isolated.Value || one.Rating.Return == other.Rating.Return)
         && one.Rating.Outlet.Bank == other.Rating.Outlet.Bank && one.Rating.Outlet.Surge == other.Rating.Outlet.Surge
         && one.Rating.Outlet.NoLoad == other.Rating.Outlet.NoLoad && one.Rating.Outlet.SourceOhms == other.Rating.Outlet.SourceOhms;
 
-    private IEnumerable<(Volts Volts, bool LimitIsKnown)> SettingsOf(WiredOutlet outlet)
+    private IEnumerable<(Volts? Volts, bool LimitIsKnown)> SettingsOf(WiredOutlet outlet)
     {
+        if (outlet.Rating.Modes is [{ Volts: null } only])
+            yield return (null, only.Limit is not null);
         var printed = _bare.Loads.Items.SelectMany(load => new[] { load.Rating.Voltage.Value.Low, load.Rating.Voltage.Value.High });
         foreach (var mode in outlet.Rating.Modes)
         {

@@ -19,7 +19,7 @@ internal static partial class ChangeReader
             return null;
 
         var plates = more.Groups["plates"].Value.Split("; ");
-        var outlets = plates.Select(static (plate, index) => new Outlet { Id = $"{index + 1}", Label = NameplateReader.Read(plate.Replace("a.c.", "AC", StringComparison.Ordinal)) });
+        var outlets = plates.Select(static (plate, index) => new Outlet { Id = $"{index + 1}", Label = NameplateReader.Read(plate.Replace("a.c.", "AC", StringComparison.Ordinal).Replace("d.c.", "DC", StringComparison.Ordinal)) });
         return rig with { Supplies = [.. rig.Supplies, new Supply { Id = "bought", Isolated = true, Outlets = [.. outlets] }] };
     }
 

@@ -1,4 +1,5 @@
 using Loadmark.Core.Checks;
+using Loadmark.Core.Fits;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 
@@ -18,7 +19,7 @@ internal static class Levels
         var findings = check.Findings.Items;
         var fed = rig.Wired!.Value.Items.SelectMany(feed => feed.To.Items).ToHashSet(StringComparer.Ordinal);
         var dark = rig.Loads.Items.Where(load => !fed.Contains(load.Id)).ToList();
-        var noise = findings.Where(finding => finding.Rule is "shared-return-digital" or "return-not-its-own" or "ground-loop").ToList();
+        var noise = findings.Where(static finding => finding.Rule == RuleId.SharedReturnDigital || finding.Rule == RuleId.ReturnNotItsOwn).ToList();
         decimal noisyLoads = 0;
         foreach (var group in wired.Returns)
         {
@@ -26,13 +27,14 @@ internal static class Levels
                 noisyLoads += group.Loads.Count;
         }
 
+        var fits = wired.Feeds.Items.SelectMany(static feed => feed.Loads.Select(load => Suitability.Of(FeedPoint.Of(feed), load.Rating))).ToList();
         decimal special = 0;
         decimal sharing = 0;
         decimal capacity = 0;
         foreach (var feed in rig.Wired!.Value)
         {
             var lead = rig.Leads.Items.FirstOrDefault(lead => lead.Id == feed.Lead);
-            if (feed.From.Count > 1 || feed.To.Count > 1 || (lead is not null && lead.Type != LeadType.Straight))
+            if (feed.From.Count > 1 || feed.To.Count > 1 || lead is { Type: not LeadType.Straight } or { Plug: not null })
                 special++;
             if (feed.To.Count > 1)
                 sharing += feed.To.Count;
@@ -45,8 +47,9 @@ internal static class Levels
             dark.Count,
             dark.Count(load => load.Priority == 1),
             dark.Count(load => load.Priority is null or 2),
-            findings.Count(finding => finding.Rule == "thin-headroom"),
-            findings.Count(finding => finding.Rule is "voltage-high" or "voltage-low" or "plug-loose"),
+            fits.Count(static fit => fit.IsDoubtful),
+            findings.Count(static finding => finding.Rule == RuleId.ThinHeadroom),
+            MarginsOf(findings, fits),
             noise.Count,
             noisyLoads,
             special,
@@ -54,6 +57,14 @@ internal static class Levels
             Math.Round(capacity, 5),
         ];
     }
+
+    /// <summary>
+    /// What the rules report of voltages a little off and of loose plugs, load by load; plugs that are not known, which they collect in one
+    /// finding, and starved loads, which are counted as doubtful, come from the judgement of fit.
+    /// </summary>
+    private static int MarginsOf(IEnumerable<Finding> findings, List<Suitability> fits) =>
+        findings.Count(static finding => finding.Rule == RuleId.VoltageHigh || finding.Rule == RuleId.VoltageLow || finding.Rule == RuleId.PlugLoose)
+        - fits.Count(static fit => fit.Level == VoltageFit.Starved) + fits.Count(static fit => !fit.PlugIsKnown);
 
     public static int Compare(decimal[] one, decimal[] other)
     {

@@ -4,8 +4,8 @@ using Loadmark.Core.Rigs;
 namespace Loadmark.Planning.Tests.Oracle;
 
 /// <summary>
-/// Puts rigs together as one whose parts have little to do with one another: each but the first has plugs of its own, or the
-/// other polarity and no lead that reverses. All leads are on hand for all of them, so that they may vie for those.
+/// Puts rigs together as one whose parts have little to do with one another, all plugs or all polarities of them known: each but the
+/// first has plugs of its own, or the other polarity and no lead that reverses. All leads are on hand for all of them, so that they may vie for those.
 /// </summary>
 internal static class PartedRig
 {
@@ -14,9 +14,9 @@ internal static class PartedRig
     {
         var rigs = parts.Select((part, place) => Rename(part, $"{(char)('A' + place)}")).ToList();
         if (byPolarity)
-            rigs = [rigs[0], .. rigs.Skip(1).Select(static rig => WithPolarities(rig, Turn))];
+            rigs = [WithPolarities(rigs[0], static polarity => polarity), .. rigs.Skip(1).Select(static rig => WithPolarities(rig, Turn))];
         else
-            rigs = [rigs[0], .. rigs.Skip(1).Select(static (rig, place) => WithPlugs(rig, new Plug($"{place + 3}.0x1.0")))];
+            rigs = [WithPlugs(rigs[0], static plug => plug ?? Plug.Common), .. rigs.Skip(1).Select(static (rig, place) => WithPlugs(rig, _ => new Plug($"{place + 3}.0x1.0")))];
         return rigs[0] with
         {
             Name = "Parts",
@@ -36,18 +36,18 @@ internal static class PartedRig
         Signal = [.. rig.Signal.Items.Select(word => rig.Loads.Items.Any(load => load.Id == word) ? tag + word : word)],
     };
 
-    private static Rig WithPlugs(Rig rig, Plug plug) => rig with
+    private static Rig WithPlugs(Rig rig, Func<Plug?, Plug> plugOf) => rig with
     {
-        Loads = [.. rig.Loads.Items.Select(load => load with { Plug = plug })],
-        Supplies = [.. rig.Supplies.Items.Select(supply => supply with { Outlets = [.. supply.Outlets.Items.Select(outlet => outlet with { Plug = plug })] })],
+        Loads = [.. rig.Loads.Items.Select(load => load with { Plug = plugOf(load.Plug ?? load.Label?.Plug.Value) })],
+        Supplies = [.. rig.Supplies.Items.Select(supply => supply with { Outlets = [.. supply.Outlets.Items.Select(outlet => outlet with { Plug = plugOf(outlet.Plug ?? outlet.Label.Plug.Value) })] })],
     };
 
-    private static Rig WithPolarities(Rig rig, Func<Polarity?, Polarity?> turn) => rig with
+    private static Rig WithPolarities(Rig rig, Func<Polarity, Polarity> turn) => rig with
     {
-        Loads = [.. rig.Loads.Items.Select(load => load with { Polarity = turn(load.Polarity) })],
-        Supplies = [.. rig.Supplies.Items.Select(supply => supply with { Outlets = [.. supply.Outlets.Items.Select(outlet => outlet with { Polarity = turn(outlet.Polarity) })] })],
+        Loads = [.. rig.Loads.Items.Select(load => load with { Polarity = turn(load.Polarity ?? load.Label?.Polarity.Value ?? Polarity.CentreNegative) })],
+        Supplies = [.. rig.Supplies.Items.Select(supply => supply with { Outlets = [.. supply.Outlets.Items.Select(outlet => outlet with { Polarity = turn(outlet.Polarity ?? outlet.Label.Polarity.Value ?? Polarity.CentreNegative) })] })],
     };
 
-    private static Polarity? Turn(Polarity? polarity) =>
-        polarity == Polarity.CentrePositive ? Polarity.CentreNegative : polarity == Polarity.CentreNegative ? Polarity.CentrePositive : polarity;
+    private static Polarity Turn(Polarity polarity) =>
+        polarity == Polarity.CentrePositive ? Polarity.CentreNegative : Polarity.CentrePositive;
 }

@@ -10,11 +10,17 @@ namespace Loadmark.Planning.Tests.Oracle;
 internal sealed class RandomRig(int seed, int mostLoads = 5, int mostOutlets = 4)
 {
     private static readonly string[] Kinds = ["analog drive", "digital", "digital tuner", "analog modulation", "valve", "odd thing"];
-    private static readonly string[] LoadVolts = ["9V", "9V", "9V", "9V", "9V", "9V", "12V", "18V", "9-18V", "9.6V"];
+    private static readonly string[] LoadVolts = ["9V", "9V", "9V", "9V", "9V", "9V", "12V", "18V", "9-18V", "9.6V", "5V", "24V", "9V", "12V"];
     private static readonly string[] Modes =
     [
         "9 V DC 100 mA", "9 V DC 100 mA", "9 V DC 200 mA", "9 V DC 300 mA", "9 V DC 500 mA; 12 V DC 300 mA; 18 V DC 200 mA", "9 V DC 500 mA", "9 V DC 500 mA; 12 V DC 300 mA; 18 V DC 200 mA",
-        "9 V DC 4 W", "12 V DC 400 mA", "9-18 V DC 250 mA", "9 V AC 500 mA", "9.9 V DC 300 mA", "9 V DC", "4.5 V DC 400 mA",
+        "9 V DC 4 W", "12 V DC 400 mA", "9-18 V DC 250 mA", "9 V AC 500 mA", "9.9 V DC 300 mA", "9 V DC", "4.5 V DC 400 mA", "9 V 300 mA", "12 V 500 mA", "5 V DC 1 A", "24 V DC 200 mA",
+        "9 V AC 500 mA", "12 V AC 400 mA", "400 mA", "18 V DC 300 mA",
+    ];
+    private static readonly string[] Inputs =
+    [
+        "INPUT 100-240V~ 50/60Hz 0.6A", "INPUT 100-240V~ 50/60Hz 0.6A", "INPUT 100-240V~ 50/60Hz 0.6A", "INPUT 100-240V~ 50/60Hz 0.6A",
+        "INPUT 230V~ 50Hz 10W", "INPUT 220-240V~ 50Hz", "INPUT 115/230V~ 50/60Hz", "INPUT 120V~ 60Hz 0.6A", "",
     ];
 
     // Seeded and not for secrets: the same rig every time.
@@ -25,7 +31,8 @@ internal sealed class RandomRig(int seed, int mostLoads = 5, int mostOutlets = 4
     {
         var loads = _random.Next(1, mostLoads + 1);
         Line($"rig: Seed {seed}");
-        Line("mains: 230 V 50 Hz");
+        if (!Chance(12))
+            Line($"mains: {(Chance(8) ? "120 V 60 Hz" : "230 V 50 Hz")}");
         if (Chance(3))
             Line($"headroom: {_random.Next(0, 5) * 10} %");
         Line("loads:");
@@ -40,23 +47,41 @@ internal sealed class RandomRig(int seed, int mostLoads = 5, int mostOutlets = 4
 
     private void WriteLoad(int load)
     {
-        var amount = Chance(12) ? "" : Chance(8) ? $"{_random.Next(1, 4) * 0.75m} W" : $"{_random.Next(1, 9) * 20} mA";
-        var form = Chance(30) ? "AC" : "DC";
-        var plug = Chance(25) ? "5.5x2.5" : "5.5x2.1";
-        _text.Append(CultureInfo.InvariantCulture, $"  L{load}: {{ kind: {Pick(Kinds)}, label: \"{Pick(LoadVolts)} {form} {amount}\", plug: {plug}");
-        if (form == "DC")
-            _text.Append(CultureInfo.InvariantCulture, $", polarity: centre {(Chance(8) ? "positive" : "negative")}");
+        var form = _random.Next(30) switch { < 3 => "AC", < 6 => "AC/DC", < 8 => "", _ => "DC" };
+        _text.Append(CultureInfo.InvariantCulture, $"  L{load}: {{ ");
+        if (!Chance(6))
+            _text.Append(CultureInfo.InvariantCulture, $"kind: {Pick(Kinds)}, ");
+        var polarity = form == "AC" || Chance(5) ? "" : $"centre {(Chance(8) ? "positive" : "negative")}";
+        var isPrinted = polarity.Length > 0 && Chance(3);
+        var ground = Chance(9) ? $"{(Chance(2) ? "positive" : "negative")}" : "";
+        var words = (isPrinted ? $" {polarity}" : "") + (ground.Length > 0 && Chance(4) ? $" {ground} ground" : "");
+        _text.Append(CultureInfo.InvariantCulture, $"label: \"{LabelText(form)}{words}\"");
+        if (!Chance(6))
+            _text.Append(CultureInfo.InvariantCulture, $", plug: {(Chance(20) ? "5.5x2.5" : "5.5x2.1")}");
+        if (polarity.Length > 0 && !isPrinted)
+            _text.Append(CultureInfo.InvariantCulture, $", polarity: {polarity}");
         if (Chance(3))
             _text.Append(CultureInfo.InvariantCulture, $", start: {_random.Next(1, 9) * 50} mA{(Chance(2) ? $" for {_random.Next(1, 4)} s" : "")}");
         if (Chance(5))
             _text.Append(CultureInfo.InvariantCulture, $", run: {_random.Next(1, 9) * 25} mA");
         if (Chance(6))
             _text.Append(", isolate: true");
-        if (Chance(12))
-            _text.Append(", ground: positive");
+        if (ground.Length > 0)
+            _text.Append(CultureInfo.InvariantCulture, $", ground: {ground}");
         if (Chance(3))
             _text.Append(CultureInfo.InvariantCulture, $", priority: {_random.Next(1, 4)}");
         Line(" }");
+    }
+
+    /// <summary>What is printed of voltage and current: one voltage, a range or two modes; amps, watts or neither; now and then nothing at all.</summary>
+    private string LabelText(string form)
+    {
+        if (Chance(40))
+            return "";
+        if (Chance(20))
+            return $"9V {form} {_random.Next(2, 9) * 20}mA; 12V {form} {_random.Next(2, 9) * 15}mA";
+        var amount = Chance(12) ? "" : Chance(8) ? $"{_random.Next(1, 4) * 0.75m}W" : $"{_random.Next(1, 9) * 20}mA";
+        return string.Create(CultureInfo.InvariantCulture, $"{(Chance(40) ? "" : Pick(LoadVolts))} {form} {amount}");
     }
 
     private void WriteSupplies()
@@ -68,13 +93,15 @@ internal sealed class RandomRig(int seed, int mostLoads = 5, int mostOutlets = 4
             var outlets = _random.Next(1, left + 1);
             left -= outlets;
             Line($"  S{supply}:");
-            Line($"    label: \"INPUT {(Chance(25) ? "120V~ 60Hz" : "100-240V~ 50/60Hz")} 0.6A\"");
+            var input = Pick(Inputs);
+            if (input.Length > 0)
+                Line($"    label: \"{input}\"");
             if (!Chance(5))
                 Line($"    isolated: {(Chance(2) ? "true" : "false")}");
             if (Chance(3))
                 Line($"    total: {(Chance(2) ? $"{_random.Next(2, 8)} W" : $"{_random.Next(2, 8) * 100} mA")}");
-            if (Chance(8))
-                Line("    regulated: false");
+            if (Chance(6))
+                Line($"    regulated: {(Chance(3) ? "true" : "false")}");
             var isBanked = Chance(5);
             if (isBanked)
                 Line($"    banks: {{ low: {{ total: {_random.Next(1, 6) * 100} mA }} }}");
@@ -91,15 +118,21 @@ internal sealed class RandomRig(int seed, int mostLoads = 5, int mostOutlets = 4
 
     private void WriteOutlet(int outlet, string modes, bool isBanked)
     {
-        _text.Append(CultureInfo.InvariantCulture, $"      {outlet}: {{ label: \"{modes}\"");
-        if (!modes.Contains("AC", StringComparison.Ordinal))
-            _text.Append(CultureInfo.InvariantCulture, $", polarity: centre {(Chance(14) ? "positive" : "negative")}");
-        if (Chance(15))
-            _text.Append(", plug: 5.5x2.5");
+        var polarity = modes.Contains("AC", StringComparison.Ordinal) || Chance(5) ? "" : $"centre {(Chance(12) ? "positive" : "negative")}";
+        var isPrinted = polarity.Length > 0 && Chance(3) && !modes.Contains(';', StringComparison.Ordinal);
+        _text.Append(CultureInfo.InvariantCulture, $"      {outlet}: {{ label: \"{modes}{(isPrinted ? $" {polarity}" : "")}\"");
+        if (polarity.Length > 0 && !isPrinted)
+            _text.Append(CultureInfo.InvariantCulture, $", polarity: {polarity}");
+        if (Chance(3))
+            _text.Append(CultureInfo.InvariantCulture, $", plug: {(Chance(5) ? "5.5x2.5" : "5.5x2.1")}");
+        if (Chance(12))
+            _text.Append(CultureInfo.InvariantCulture, $", isolated: {(Chance(2) ? "true" : "false")}");
         if (Chance(6))
             _text.Append(CultureInfo.InvariantCulture, $", surge: {_random.Next(3, 9) * 100} mA{(Chance(2) ? " for 2 s" : "")}");
         if (Chance(12))
-            _text.Append(", no_load: 9.7 V");
+            _text.Append(CultureInfo.InvariantCulture, $", no_load: {(Chance(3) ? "13 V" : "9.7 V")}");
+        if (Chance(12))
+            _text.Append(CultureInfo.InvariantCulture, $", source_ohms: {_random.Next(1, 12)} ohm");
         if (isBanked && (outlet == 1 || Chance(2)))
             _text.Append(", bank: low");
         Line(" }");
@@ -118,6 +151,8 @@ internal sealed class RandomRig(int seed, int mostLoads = 5, int mostOutlets = 4
             leads.Add($"  in line: {{ type: series{(Chance(4) ? ", plugs: 2" : "")} }}");
         if (Chance(4))
             leads.Add($"  side by side: {{ type: parallel{(Chance(4) ? ", plugs: 2" : "")} }}");
+        if (Chance(6))
+            leads.Add($"  narrow: {{ type: straight, plug: {(Chance(2) ? "5.5x2.1" : "5.5x2.5")}{(Chance(2) ? ", count: 1" : "")} }}");
         if (leads.Count == 0)
             return;
         Line("leads:");

@@ -10,13 +10,13 @@ public sealed class RigSplitterTests
     private const string Loads = """
         rig: Two sorts
         loads:
-          A1: { label: 9 V DC 20 mA }
-          A2: { label: 9 V DC 20 mA }
-          B1: { label: 18 V DC 20 mA }
-          B2: { label: 18 V DC 20 mA }
+          A1: { label: 9 V DC 20 mA centre negative }
+          A2: { label: 9 V DC 20 mA centre negative }
+          B1: { label: 18 V DC 20 mA centre negative }
+          B2: { label: 18 V DC 20 mA centre negative }
         supplies:
-          S1: { outlets: { 1: 9 V DC 100 mA } }
-          S2: { outlets: { 1: 18 V DC 100 mA } }
+          S1: { outlets: { 1: 9 V DC 100 mA centre negative } }
+          S2: { outlets: { 1: 18 V DC 100 mA centre negative } }
 
         """;
 
@@ -66,8 +66,8 @@ public sealed class RigSplitterTests
     [Fact]
     public void A_lead_of_use_in_one_part_only_keeps_nothing_together()
     {
-        const string text = "rig: Two\nloads:\n  A1: { label: 9 V DC 20 mA }\n  A2: { label: 9 V DC 20 mA }\n  B1: { label: 18 V DC 20 mA }\n"
-            + "supplies:\n  S1: { outlets: { 1: 9 V DC 100 mA } }\n  S2: { outlets: { 1: 18 V DC 100 mA } }\nleads:\n  chain: { type: daisy chain }\n";
+        const string text = "rig: Two\nloads:\n  A1: { label: 9 V DC 20 mA centre negative }\n  A2: { label: 9 V DC 20 mA centre negative }\n  B1: { label: 18 V DC 20 mA centre negative }\n"
+            + "supplies:\n  S1: { outlets: { 1: 9 V DC 100 mA centre negative } }\n  S2: { outlets: { 1: 18 V DC 100 mA centre negative } }\nleads:\n  chain: { type: daisy chain }\n";
         var parts = Split(text);
         Assert.Equal(["B1 / S2", "A1 A2 / S1"], parts.Select(Describe));
         Assert.Equal([0, 1], parts.Select(static part => part.Rig.Leads.Count));
@@ -77,8 +77,8 @@ public sealed class RigSplitterTests
     [Fact]
     public void Outlets_that_a_lead_could_join_are_of_one_part()
     {
-        const string text = "rig: In line\nloads:\n  A: { label: 9 V DC 20 mA }\n  B: { label: 18 V DC 20 mA }\n  C: { label: 27 V DC 20 mA }\n"
-            + "supplies:\n  S1: { outlets: { 1: 9 V DC 100 mA } }\n  S2: { outlets: { 1: 18 V DC 100 mA } }\n";
+        const string text = "rig: In line\nloads:\n  A: { label: 9 V DC 20 mA centre negative }\n  B: { label: 18 V DC 20 mA centre negative }\n  C: { label: 27 V DC 20 mA centre negative }\n"
+            + "supplies:\n  S1: { outlets: { 1: 9 V DC 100 mA centre negative } }\n  S2: { outlets: { 1: 18 V DC 100 mA centre negative } }\n";
         Assert.Equal(2, Split(text).Length);
         Assert.Single(Split(text + "leads:\n  in line: { type: series }\n"));
     }
@@ -87,8 +87,8 @@ public sealed class RigSplitterTests
     public void Supplies_that_a_pinned_feed_joins_are_of_one_part()
     {
         const string pinned = "leads:\n  in line: { type: series }\nwired:\n  - { from: [S1/1, S2/1], joined: series, lead: in line, to: C, pinned: true }\n";
-        const string text = "rig: In line\nloads:\n  A: { label: 9 V DC 20 mA }\n  B: { label: 18 V DC 20 mA }\n  C: { label: 27 V DC 20 mA }\n"
-            + "supplies:\n  S1: { isolated: true, outlets: { 1: 9 V DC 100 mA, 2: 9 V DC 100 mA } }\n  S2: { isolated: true, outlets: { 1: 18 V DC 100 mA, 2: 18 V DC 100 mA } }\n";
+        const string text = "rig: In line\nloads:\n  A: { label: 9 V DC 20 mA centre negative }\n  B: { label: 18 V DC 20 mA centre negative }\n  C: { label: 27 V DC 20 mA centre negative }\n"
+            + "supplies:\n  S1: { isolated: true, outlets: { 1: 9 V DC 100 mA centre negative, 2: 9 V DC 100 mA centre negative } }\n  S2: { isolated: true, outlets: { 1: 18 V DC 100 mA centre negative, 2: 18 V DC 100 mA centre negative } }\n";
         Assert.Equal(2, Split(text).Length);
         Assert.Single(Split(text + pinned));
     }

@@ -1,4 +1,5 @@
 using Loadmark.Core.Checks;
+using Loadmark.Core.Gear;
 using Loadmark.Core.Rigs;
 
 namespace Loadmark.Reference.Rules;
@@ -79,6 +80,53 @@ public sealed class CommonPracticeTests
     {
         Assert.Empty(SmallRig.Of(CheckTwoOutlets("9V⎓ 50mA", feedSmall: false), "idle-capacity"));
         Assert.Empty(SmallRig.Of(CheckTwoOutlets("9V⎓ 100mA", feedSmall: true), "idle-capacity"));
+    }
+
+    [Theory(DisplayName = "What is not known and could harm is found out first (common practice, no source)")]
+    [InlineData("9V⎓ 500mA", "9V DC centre negative", "reversed-polarity")] // the polarity of a lone adaptor is anyone's guess
+    [InlineData("12V⎓ 500mA centre negative", "12V DC", "reversed-polarity")] // and so is that of a load for another voltage than 9 V
+    [InlineData("9V⎓ 500mA centre negative", "", "over-voltage")] // a bare label tells nothing
+    public void Not_known_is_unsure(string outlet, string label, string rule)
+    {
+        var result = SmallRig.Check(outlet, SmallRig.Load("drive-3", label, 20));
+
+        Assert.Equal(Severity.Unsure, result.Verdict);
+        Assert.Contains(SmallRig.Of(result, rule), static finding => finding.Severity == Severity.Unsure);
+    }
+
+    [Fact(DisplayName = "A pedal of 9 V is taken as centre negative, as a note (common practice, no source)")]
+    public void Conventions_of_the_trade_are_notes()
+    {
+        var result = SmallRig.Check("9V⎓ 500mA centre negative", SmallRig.Load("drive-3", "9V DC", 20));
+
+        Assert.Equal(Severity.Note, result.Verdict);
+        Assert.Equal(Severity.Note, Assert.Single(SmallRig.Of(result, "figure-assumed")).Severity);
+    }
+
+    [Theory(DisplayName = "Analog loads run on half their voltage, with less headroom; digital ones do not (common practice, no source)")]
+    [InlineData("analog drive", "8.4V", Severity.Margin)]
+    [InlineData("analog drive", "4.5V", Severity.Margin)]
+    [InlineData("analog drive", "4.4V", Severity.Fails)]
+    [InlineData("digital", "8.4V", Severity.Margin)]
+    [InlineData("digital", "8V", Severity.Fails)]
+    [InlineData("valve", "8V", Severity.Fails)]
+    [InlineData(null, "8V", Severity.Fails)]
+    public void Too_little_starves_or_stops(string? kind, string volts, Severity expected)
+    {
+        var load = SmallRig.Load("drive-3", "9V DC centre negative", 20) with { Kind = kind is null ? null : new LoadKind(kind) };
+        var result = SmallRig.Check($"{volts}⎓ 500mA centre negative 5.5x2.1", load);
+
+        Assert.Equal(expected, Assert.Single(result.Findings, static finding => finding.Rule == RuleId.UnderVoltage || finding.Rule == RuleId.VoltageLow).Severity);
+        Assert.Equal(expected, result.Verdict);
+    }
+
+    [Fact(DisplayName = "Nothing plugged in is open, not good (common practice, no source)")]
+    public void Nothing_plugged_in_is_open()
+    {
+        var result = RigChecker.Check(new Rig { Name = "Boxed", Loads = [SmallRig.Load("drive-3", "9V DC centre negative", 20)], Supplies = [SmallRig.Supply(SmallRig.Outlet("1", "9V⎓ 500mA"))] });
+
+        Assert.Equal(Severity.Open, result.Verdict);
+        Assert.True(result.IsRefused);
     }
 
     /// <summary>A load of 80 mA, a small outlet 1 and an outlet 2 of 500 mA; the other outlet stays free.</summary>

@@ -13,6 +13,9 @@ internal sealed class NgSpiceBatch : IDisposable
     /// <summary>Tolerances of transients.</summary>
     private const string Starting = ".options reltol=1e-6 abstol=1e-12 vntol=1e-9 itl4=200 method=";
 
+    /// <summary>Tolerances of transients with rectifiers, whose knees tighter ones do not get past; still far closer than what is asserted of them.</summary>
+    private const string Rectifying = ".options reltol=1e-4 itl4=200 method=";
+
     /// <summary>How long a deck may take; most take a hundredth of this.</summary>
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(5);
 
@@ -38,11 +41,12 @@ internal sealed class NgSpiceBatch : IDisposable
     /// <param name="longestStep">The longest step, s.</param>
     /// <param name="nodes">The nodes wanted, by their names in the deck.</param>
     /// <param name="isGear">Whether by Gear's method, which gets through more decks; else by the trapezoidal rule, which is closer for the same steps.</param>
+    /// <param name="rectifies">Whether the deck has rectifiers.</param>
     /// <returns>Its number.</returns>
-    public int AddTransient(string elements, double end, double longestStep, IEnumerable<string> nodes, bool isGear = false)
+    public int AddTransient(string elements, double end, double longestStep, IEnumerable<string> nodes, bool isGear = false, bool rectifies = false)
     {
         Add(
-            $"{elements}{Starting}{(isGear ? "gear" : "trap")}\n",
+            $"{elements}{(rectifies ? Rectifying : Starting)}{(isGear ? "gear" : "trap")}\n",
             FormattableString.Invariant($"tran {longestStep:R} {end:R} 0 {longestStep:R} uic"),
             $"wrdata {PathOf(_decks.Count)}.data {string.Join(' ', nodes.Select(static node => $"v({node})"))}\n");
         return _decks.Count - 1;

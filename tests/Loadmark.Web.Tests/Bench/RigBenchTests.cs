@@ -18,7 +18,7 @@ public sealed class RigBenchTests : PageTest
         await bench.EditAsync("unplug DL-02", bench.Rig!.Unplug("DL-02"));
 
         Assert.True(changes > 0);
-        Assert.Contains(bench.Check!.Findings, finding => finding is { Rule: "unfed" } && finding.Subjects.Contains("DL-02"));
+        Assert.Contains(bench.Check!.Findings, finding => finding.Rule == "unfed" && finding.Subjects.Contains("DL-02"));
         Assert.Equal("unplug DL-02", bench.Kept!.UndoWhat);
         Assert.Null(bench.Trouble);
         Assert.False(bench.LostComments);

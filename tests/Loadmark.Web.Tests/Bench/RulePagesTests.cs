@@ -10,7 +10,7 @@ public sealed class RulePagesTests
 {
     private static readonly string[] Signs = ["|", "**", "`", "](", "##", "---", "<", "&"];
 
-    public static TheoryData<string> Rules => [.. RuleBook.Rules.Select(rule => rule.Name), .. SimulationRules.All.Select(rule => rule.Name)];
+    public static TheoryData<string> Rules => [.. RuleBook.Rules.Select(rule => rule.Id.Name), .. CircuitRules.Rules.Select(rule => rule.Id.Name)];
 
     [Theory]
     [MemberData(nameof(Rules))]

@@ -20,7 +20,7 @@ public sealed class GearPanelTests : PageTest
         Assert.Contains("centre negative, assumed", figures);
         Assert.Contains("5.5x2.1, assumed", figures);
         Assert.Contains("333.3 mA, derived", Figures(part, "W"));
-        Assert.Contains(Figures(part, "NEW"), figure => figure.EndsWith(", assumed", StringComparison.Ordinal));
+        Assert.All(Figures(part, "NEW"), figure => Assert.EndsWith(", not known", figure, StringComparison.Ordinal));
     }
 
     [Fact]

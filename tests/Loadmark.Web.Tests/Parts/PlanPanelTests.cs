@@ -19,12 +19,12 @@ public sealed class PlanPanelTests : PageTest
         Assert.NotNull(view.Preview);
         Assert.True(view.Preview.Check.Verdict < Severity.Fails);
         Assert.Contains("DL-02: from brick/2 at 18 V to brick/2 at 9 V", part.Find(".moves").TextContent, StringComparison.Ordinal);
-        Assert.Contains("over-voltage", view.Check.Findings.Select(finding => finding.Rule));
+        Assert.Contains("over-voltage", view.Check.Findings.Select(finding => finding.Rule.Name));
 
         await part.InvokeAsync(() => Button(part, "Take this wiring").ClickAsync(new()));
         Assert.Null(view.Preview);
         Assert.Equal("planning the wiring", view.Bench.Kept!.UndoWhat);
-        Assert.DoesNotContain("over-voltage", view.Check.Findings.Select(finding => finding.Rule));
+        Assert.DoesNotContain("over-voltage", view.Check.Findings.Select(finding => finding.Rule.Name));
         part.WaitForAssertion(() => Assert.Contains("This is how the rig is wired.", part.Markup, StringComparison.Ordinal));
     }
 

@@ -1,13 +1,13 @@
+using Loadmark.Core.Fits;
 using Loadmark.Core.Gear;
-using Loadmark.Core.Ratings;
 
 namespace Loadmark.Core.Checks.Rules;
 
 /// <summary>An alternating outlet feeds a load made for direct current.</summary>
-internal sealed class AcIntoDc : Rule
+internal sealed class AcIntoDc : NameplateRule
 {
     /// <inheritdoc/>
-    public override string Name => "ac-into-dc";
+    public override RuleId Id => RuleId.AcIntoDc;
 
     /// <inheritdoc/>
     public override Severity Severity => Severity.Harm;
@@ -15,46 +15,51 @@ internal sealed class AcIntoDc : Rule
     /// <inheritdoc/>
     public override string Source => "IEC 60417-5031 (direct current) and 5032 (alternating current); that the wrong one harms is common practice, no source";
 
-    internal override void Judge(WiredRig rig, Budgets budgets, Report report)
+    protected override void Judge(NameplateCase subject, Report report)
     {
-        foreach (var feed in rig.Feeds)
+        var outlets = new List<string>();
+        var concerned = new List<string>();
+        foreach (var (feed, point, fits) in subject.Feeds)
         {
-            if (feed.Form.Value != SupplyForm.Alternating)
-                continue;
-
-            foreach (var load in feed.Loads)
+            for (var place = 0; place < feed.Loads.Length; place++)
             {
-                if (load.Rating.Form.Value != SupplyForm.Direct || load.Rating.TakesEitherForm)
-                    continue;
-
-                report.Add(
-                    this,
-                    Words.Subjects(load, feed),
-                    $"{feed.OutletNames} gives alternating current; {load.Id} is made for direct current{(load.Rating.Form.IsAssumed ? " (assumed, its label does not say)" : "")}.",
-                    "a.c. ~ into d.c. ⎓",
-                    $"Feed {load.Id} from a d.c. outlet of {load.Rating.Voltage.Value}.");
+                var load = feed.Loads[place];
+                if (fits[place].Form == Fit.No && point.Form.Value == SupplyForm.Alternating)
+                {
+                    report.Add(
+                        this,
+                        Words.Subjects(load, feed),
+                        $"{feed.OutletNames} gives alternating current; {load.Id} is made for direct current{(load.Rating.Form.IsAssumed ? " (assumed, its label does not say)" : "")}.",
+                        "a.c. ~ into d.c. ⎓",
+                        $"Feed {load.Id} from a d.c. outlet of {load.Rating.Voltage.Value}.");
+                }
+                else if (fits[place].Form == Fit.NotKnown && !point.Form.IsKnown)
+                {
+                    outlets.AddRange(feed.Outlets.Where(static outlet => !outlet.Rating.Form.IsKnown).Select(static outlet => outlet.Name).Except(outlets, StringComparer.Ordinal));
+                    concerned.Add(load.Id);
+                }
+                else if (fits[place].Form == Fit.NotKnown && point.Form.Value == SupplyForm.Alternating && !load.Rating.IsBlank)
+                {
+                    report.Add(
+                        this,
+                        Severity.Unsure,
+                        Words.Subjects(load, feed),
+                        $"{feed.OutletNames} gives alternating current, and whether {load.Id} is made for that is not known.",
+                        "a.c. ~ into ?",
+                        $"Look for ~ or a.c. beside the jack of {load.Id}; where there is neither, ask the maker.");
+                }
             }
         }
 
-        TellUnprinted(rig, report);
-    }
-
-    private void TellUnprinted(WiredRig rig, Report report)
-    {
-        List<string>? unprinted = null;
-        foreach (var load in rig.Loads)
+        if (outlets.Count > 0)
         {
-            if (load.Feeds.Count > 0 && load.Rating.Form.IsAssumed && !load.Rating.TakesEitherForm)
-                (unprinted ??= []).Add(load.Id);
+            report.Add(
+                this,
+                Severity.Unsure,
+                [.. outlets, .. concerned],
+                $"Whether {Words.List(outlets)} {Words.Verb(outlets.Count, "gives", "give")} direct or alternating current is not known: the wrong one can destroy {Words.List(concerned)}.",
+                "neither ⎓ nor ~ is printed",
+                "Look for ⎓ or d.c., ~ or a.c. on the label, or measure with a meter on both ranges: an a.c. outlet shows next to nothing on the d.c. range.");
         }
-
-        foreach (var outlet in rig.Outlets)
-        {
-            if (outlet.Feeds.Count > 0 && outlet.Rating.Form.IsAssumed)
-                (unprinted ??= []).Add(outlet.Name);
-        }
-
-        if (unprinted is not null)
-            report.CannotTell(this, [.. unprinted], $"Whether {Words.List(unprinted)} {Words.Is(unprinted.Count)} d.c. or a.c. is not clear from the {Words.Verb(unprinted.Count, "label", "labels")}: taken as d.c.");
     }
 }

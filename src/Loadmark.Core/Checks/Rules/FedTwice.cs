@@ -1,12 +1,10 @@
-using Loadmark.Core.Ratings;
-
 namespace Loadmark.Core.Checks.Rules;
 
 /// <summary>A load is on more than one feed.</summary>
-internal sealed class FedTwice : Rule
+internal sealed class FedTwice : NameplateRule
 {
     /// <inheritdoc/>
-    public override string Name => "fed-twice";
+    public override RuleId Id => RuleId.FedTwice;
 
     /// <inheritdoc/>
     public override Severity Severity => Severity.Fails;
@@ -14,8 +12,9 @@ internal sealed class FedTwice : Rule
     /// <inheritdoc/>
     public override string Source => CommonPractice;
 
-    internal override void Judge(WiredRig rig, Budgets budgets, Report report)
+    protected override void Judge(NameplateCase subject, Report report)
     {
+        var rig = subject.Rig;
         foreach (var load in rig.Loads)
         {
             if (load.Feeds.Count < 2)

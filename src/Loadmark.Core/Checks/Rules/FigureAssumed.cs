@@ -1,32 +1,34 @@
 using Loadmark.Core.Gear;
 using Loadmark.Core.Ratings;
-using Loadmark.Core.Rigs;
 
 namespace Loadmark.Core.Checks.Rules;
 
-/// <summary>A default or the figure of a class stands in for one that is missing, and the verdict rests on it.</summary>
-internal sealed class FigureAssumed : Rule
+/// <summary>
+/// A convention of the trade, or the figure of a class, stands in for what is missing, and the verdict rests on it: a note for the former,
+/// a margin where something might not run. What could mean harm is told by the rule on that harm.
+/// </summary>
+internal sealed class FigureAssumed : NameplateRule
 {
     /// <inheritdoc/>
-    public override string Name => "figure-assumed";
+    public override RuleId Id => RuleId.FigureAssumed;
 
     /// <inheritdoc/>
-    public override Severity Severity => Severity.Margin;
+    public override Severity Severity => Severity.Note;
 
     /// <inheritdoc/>
     public override string Source => CommonPractice;
 
-    internal override void Judge(WiredRig rig, Budgets budgets, Report report)
+    protected override void Judge(NameplateCase subject, Report report)
     {
+        var rig = subject.Rig;
         JudgeClasses(rig, report);
         JudgeUnclearDraws(rig, report);
-        JudgeUnknownDraws(budgets, report);
-        JudgeUnknownLimits(budgets, report);
-        JudgeBoots(budgets, report);
-        JudgeVoltages(rig, report);
+        JudgeUnknownDraws(subject.Budgets, report);
+        JudgeUnknownLimits(subject.Budgets, report);
+        JudgeBoots(subject.Budgets, report);
         JudgeSettings(rig, report);
-        JudgeConnectors(rig, report);
-        JudgeReturns(rig, report);
+        JudgePlugs(subject, report);
+        TellConventions(rig, report);
     }
 
     private void JudgeClasses(WiredRig rig, Report report)
@@ -51,6 +53,7 @@ internal sealed class FigureAssumed : Rule
             var kinds = loads.Select(load => load.Rating.Load.Kind!.Text).Distinct(StringComparer.Ordinal).ToList();
             report.Add(
                 this,
+                Severity.Margin,
                 [.. ids],
                 $"The draw of {Words.List(ids)} is not known: taken as {figures.StandIn}{Words.Verb(ids.Count, "", " each")}.{string.Concat(loads.Take(3).Select(UnclearFigure))}",
                 $"{Words.List(kinds)}: {figures}, taken as {figures.StandIn}",
@@ -68,6 +71,7 @@ internal sealed class FigureAssumed : Rule
             var ways = string.Join(" or ", load.Rating.Load.Label!.AmbiguousAmps.Candidates.Select(static amps => amps.ToString()));
             report.Add(
                 this,
+                Severity.Margin,
                 [load.Id],
                 $"The current on the label of {load.Id} can be read as {ways}: taken as {load.Rating.Rated!.Value.Value}, the safe side.",
                 $"{ways}, taken as {load.Rating.Rated.Value.Value}",
@@ -84,6 +88,7 @@ internal sealed class FigureAssumed : Rule
             {
                 report.Add(
                     this,
+                    Severity.Margin,
                     budget.SubjectsAndLoads(),
                     $"The limit of {budget.Holder} is not known; it is enough only if it gives {budget.Text(budget.Start)} or more.",
                     budget.Sum(starting: true),
@@ -111,6 +116,7 @@ internal sealed class FigureAssumed : Rule
             var ids = boots.Select(part => part.Load.Id).ToList();
             report.Add(
                 this,
+                Severity.Margin,
                 [.. ids, .. budget.Subjects],
                 $"What {Words.List(ids)} {Words.Verb(ids.Count, "takes", "take")} to start is not known: taken as the running draw. If it is the printed one, {budget.Holder} cannot start {Words.Verb(ids.Count, "it", "them")}.",
                 $"{budget.Text(most)} > {budget.Text(limit)}",
@@ -129,6 +135,7 @@ internal sealed class FigureAssumed : Rule
             var unclear = string.Concat(budget.Parts.Where(part => !part.IsKnown).Take(3).Select(part => Unclear(part.Load)));
             report.Add(
                 this,
+                Severity.Margin,
                 [.. loads, .. budget.Subjects],
                 $"Nothing tells what {Words.List(loads)} {Words.Verb(loads.Count, "draws", "draw")}{Consequence(budget, loads.Count)}.{unclear}",
                 budget.Limit is { } limit && !budget.RunsOver ? $"{budget.Text(limit)} − {budget.Text(budget.Run)} known = {budget.Text(limit - budget.Run)}" : budget.Sum(starting: false),
@@ -160,53 +167,18 @@ internal sealed class FigureAssumed : Rule
     private static string Unclear(WiredLoad load) =>
         load.Rating.Load.Label is { Unread.IsEmpty: false } label ? $" Not understood on the label of {load.Id}: “{label.Unread[0].Text}”." : "";
 
-    private void JudgeVoltages(WiredRig rig, Report report)
-    {
-        List<string>? loads = null;
-        foreach (var load in rig.Loads)
-        {
-            if (load.Feeds.Count > 0 && load.Rating.Voltage.IsAssumed)
-                (loads ??= []).Add(load.Id);
-        }
-
-        if (loads is not null)
-        {
-            report.Add(
-                this,
-                [.. loads],
-                $"The voltage of {Words.List(loads)} is not known: taken as {ClassFigures.CommonVoltage}, what most pedals want.",
-                $"assumed {ClassFigures.CommonVoltage}",
-                $"Read the {Words.Verb(loads.Count, "label", "labels")} before plugging in.");
-        }
-
-        List<string>? outlets = null;
-        foreach (var outlet in rig.Outlets)
-        {
-            if (outlet.Feeds.Count > 0 && outlet.Volts is null)
-                (outlets ??= []).Add(outlet.Name);
-        }
-
-        if (outlets is not null)
-        {
-            report.Add(
-                this,
-                [.. outlets],
-                $"The voltage of {Words.List(outlets)} is not known, so whether it suits could not be checked.",
-                "voltage not known",
-                "Measure it before plugging in.");
-        }
-    }
-
     private void JudgeSettings(WiredRig rig, Report report)
     {
         foreach (var outlet in rig.Outlets)
         {
-            if (outlet.Feeds.Count == 0 || outlet.SettingIsStated)
+            // A setting that could harm is told by the rule on over-voltage.
+            if (outlet.Feeds.Count == 0 || outlet.SettingIsStated || OverVoltage.HarmfulSetting(outlet) is not null)
                 continue;
 
             var settings = string.Join(", ", outlet.Rating.Modes.Select(mode => mode.Volts?.ToString() ?? "?"));
             report.Add(
                 this,
+                Severity.Margin,
                 [outlet.Name],
                 $"{outlet.Name} can be set to {settings}, and the wiring does not say which: taken as {outlet.Volts?.ToString() ?? "?"}.",
                 $"settings {settings}",
@@ -214,60 +186,48 @@ internal sealed class FigureAssumed : Rule
         }
     }
 
-    private void JudgeConnectors(WiredRig rig, Report report)
+    /// <summary>Plugs whose size nothing tells and no convention stands for: one that does not fit is found out by trying.</summary>
+    private void JudgePlugs(NameplateCase subject, Report report)
     {
-        var polarity = new List<string>();
-        var plug = new List<string>();
-        foreach (var load in rig.Loads)
+        var unknown = new List<string>();
+        foreach (var (feed, point, fits) in subject.Feeds)
         {
-            if (load.Feeds.Count == 0)
-                continue;
-            if (load.Rating.Polarity.IsAssumed && load.Rating.Form.Value == SupplyForm.Direct)
-                polarity.Add(load.Id);
-            if (load.Rating.Plug.IsAssumed)
-                plug.Add(load.Id);
-        }
-
-        foreach (var outlet in rig.Outlets)
-        {
-            if (outlet.Feeds.Count == 0)
-                continue;
-            if (outlet.Rating.Polarity.IsAssumed && outlet.Rating.Form.Value == SupplyForm.Direct)
-                polarity.Add(outlet.Name);
-            if (outlet.Rating.Plug.IsAssumed)
-                plug.Add(outlet.Name);
-        }
-
-        if (polarity.Count > 0)
-            report.Add(this, [.. polarity], $"The polarity of {Words.List(polarity)} is not known: taken as centre negative.", "assumed centre negative", "Look for the drawing of the plug on the label, or measure.");
-        if (plug.Count > 0)
-            report.Add(this, [.. plug], $"The plug of {Words.List(plug)} is not known: taken as {Plug.Common}.", $"assumed {Plug.Common}", "Try the plug before the gig.");
-    }
-
-    private void JudgeReturns(WiredRig rig, Report report)
-    {
-        // A supply with one outlet shares its return with no other, so whether it is isolated changes nothing.
-        var supplies = new List<string>();
-        Supply? last = null;
-        foreach (var outlet in rig.Outlets)
-        {
-            var supply = outlet.Rating.Supply;
-            if (outlet.Feeds.Count > 0 && outlet.Rating.Isolated.IsAssumed && supply.Outlets.Count > 1 && !ReferenceEquals(supply, last))
+            for (var place = 0; place < feed.Loads.Length; place++)
             {
-                // A supply's outlets stand together, so comparing with the last one is enough.
-                last = supply;
-                supplies.Add(supply.Id);
+                if (fits[place].PlugIsKnown)
+                    continue;
+                if (!feed.Loads[place].Rating.Plug.IsKnown)
+                    unknown.Add(feed.Loads[place].Id);
+                if (!point.Plug.IsKnown)
+                    unknown.AddRange(feed.Outlets.Select(static outlet => outlet.Name));
             }
         }
 
-        if (supplies.Count > 0)
+        if (unknown.Count > 0)
         {
+            List<string> names = [.. unknown.Distinct(StringComparer.Ordinal)];
             report.Add(
                 this,
-                [.. supplies],
-                $"Whether the outlets of {Words.List(supplies)} are isolated is not given: taken as sharing one return, the safe side.",
-                "assumed not isolated",
-                "Measure between two outlets' sleeves with the supply unplugged: no connection means isolated.");
+                Severity.Margin,
+                [.. names],
+                $"The plug of {Words.List(names)} is not known, and {Plug.Common} is usual only for ordinary pedals of 9 V: it may not fit.",
+                "plug not known",
+                "See that the plug goes in and holds, before the day it is needed.");
         }
+    }
+
+    /// <summary>All that was taken from practice, in one finding.</summary>
+    private void TellConventions(WiredRig rig, Report report)
+    {
+        var taken = new TakenForGranted(rig);
+        if (taken.Clauses.Count == 0)
+            return;
+
+        report.Add(
+            this,
+            [.. taken.Subjects],
+            $"Taken from practice, look once: {string.Join("; ", taken.Clauses)}.",
+            string.Join(", ", taken.Workings),
+            "Look at the labels and the drawings of the plugs once, and type what they say.");
     }
 }

@@ -1,13 +1,12 @@
 using Loadmark.Core.Gear;
-using Loadmark.Core.Ratings;
 
 namespace Loadmark.Core.Checks.Rules;
 
 /// <summary>A figure the verdict rests on was computed from others because it is not printed.</summary>
-internal sealed class FigureDerived : Rule
+internal sealed class FigureDerived : NameplateRule
 {
     /// <inheritdoc/>
-    public override string Name => "figure-derived";
+    public override RuleId Id => RuleId.FigureDerived;
 
     /// <inheritdoc/>
     public override Severity Severity => Severity.Note;
@@ -15,8 +14,9 @@ internal sealed class FigureDerived : Rule
     /// <inheritdoc/>
     public override string Source => "I = P/V (OpenStax University Physics vol. 2, section 9.5)";
 
-    internal override void Judge(WiredRig rig, Budgets budgets, Report report)
+    protected override void Judge(NameplateCase subject, Report report)
     {
+        var rig = subject.Rig;
         foreach (var load in rig.Loads)
         {
             foreach (var derivation in load.Rating.Derivations)

@@ -1,13 +1,15 @@
+using Loadmark.Core.Fits;
 using Loadmark.Core.Gear;
+using Loadmark.Core.Nameplates;
 using Loadmark.Core.Ratings;
 
 namespace Loadmark.Core.Checks.Rules;
 
 /// <summary>A load with positive ground shares a return with one with negative ground.</summary>
-internal sealed class GroundShort : Rule
+internal sealed class GroundShort : NameplateRule
 {
     /// <inheritdoc/>
-    public override string Name => "ground-short";
+    public override RuleId Id => RuleId.GroundShort;
 
     /// <inheritdoc/>
     public override Severity Severity => Severity.Harm;
@@ -15,36 +17,51 @@ internal sealed class GroundShort : Rule
     /// <inheritdoc/>
     public override string Source => "Kirchhoff's voltage law: the audio leads join both grounds, so the supply is shorted through them";
 
-    internal override void Judge(WiredRig rig, Budgets budgets, Report report)
+    protected override void Judge(NameplateCase subject, Report report)
     {
-        List<string>? unstated = null;
-        foreach (var group in rig.Returns)
+        var audio = new SignalPath(subject.Rig.Rig);
+        foreach (var group in subject.Rig.Returns)
         {
-            if (group.Loads.Count < 2)
+            var grounds = audio.OccupancyOf(group).Grounds;
+            if (grounds != Fit.Yes)
+                JudgeGroup(group, audio, grounds, report);
+        }
+    }
+
+    private void JudgeGroup(ReturnGroup group, SignalPath audio, Fit grounds, Report report)
+    {
+        var positive = new List<string>();
+        var negative = new List<string>();
+        var unknown = new List<string>();
+        foreach (var load in group.Loads)
+        {
+            if (audio.OccupantOf(load) is not { IsOnWinding: false } occupant)
                 continue;
+            (occupant.Ground switch { null => unknown, GroundSide.Positive => positive, _ => negative }).Add(load.Id);
+        }
 
-            var positive = new List<string>();
-            var negative = new List<string>();
-            foreach (var load in group.Loads)
-            {
-                (load.Rating.Ground == GroundSide.Positive ? positive : negative).Add(load.Id);
-                if (load.Rating.Load.Ground is null)
-                    (unstated ??= []).Add(load.Id);
-            }
-
-            if (positive.Count == 0 || negative.Count == 0)
-                continue;
-
-            var names = Words.List(group.Names);
+        var names = Words.List(group.Names);
+        if (grounds == Fit.No)
+        {
             report.Add(
                 this,
                 Words.Subjects(group, [.. positive, .. negative]),
                 $"{Words.List(positive)} {Words.Verb(positive.Count, "has", "have")} the ground on the positive side and {Words.Verb(positive.Count, "shares", "share")} the return of {names} with {Words.List(negative)}: the audio leads short the supply.",
                 "+ of the supply meets − through the screens of the audio leads",
                 $"Feed {Words.List(positive)} from an isolated outlet or a supply of {Words.Verb(positive.Count, "its", "their")} own.");
+            return;
         }
 
-        if (unstated is not null)
-            report.CannotTell(this, [.. unstated], $"Which side is the ground of {Words.List(unstated)} is not given ('ground'): taken as negative, as it nearly always is.");
+        List<string> others = [.. positive, .. negative];
+        var said = UnclearLabel.Quote(group.Loads.Where(load => unknown.Contains(load.Id)), LabelTopics.Ground);
+        report.Add(
+            this,
+            Severity.Unsure,
+            Words.Subjects(group, [.. unknown, .. others]),
+            $"Which side is the ground of {Words.List(unknown)} is not known, and {Words.Verb(unknown.Count, "it shares", "they share")} the return of {names}{(others.Count > 0 ? $" with {Words.List(others)}" : "")}: "
+            + $"old circuits that are centre positive often have positive ground, and then the audio leads short the supply.{said}",
+            "ground not known on a shared return",
+            $"With nothing connected, measure between the sleeve of the audio jack and both contacts of the power jack of {Words.List(unknown)}: the one with no resistance is the ground. "
+            + $"Then type it as 'ground', or give {Words.Verb(unknown.Count, "it", "each")} an isolated outlet.");
     }
 }

@@ -7,10 +7,10 @@ namespace Loadmark.Core.Checks.Rules;
 /// Loads sit on a large outlet although a smaller free one would do as well: exchanging what the two carry frees the
 /// larger. Only this exchange is looked at; a rearrangement of the whole rig is the plan's work.
 /// </summary>
-internal sealed class IdleCapacity : Rule
+internal sealed class IdleCapacity : NameplateRule
 {
     /// <inheritdoc/>
-    public override string Name => "idle-capacity";
+    public override RuleId Id => RuleId.IdleCapacity;
 
     /// <inheritdoc/>
     public override Severity Severity => Severity.Note;
@@ -18,8 +18,9 @@ internal sealed class IdleCapacity : Rule
     /// <inheritdoc/>
     public override string Source => CommonPractice;
 
-    internal override void Judge(WiredRig rig, Budgets budgets, Report report)
+    protected override void Judge(NameplateCase subject, Report report)
     {
+        var rig = subject.Rig;
         // Only outlets of the same supply are exchanged, and a supply's outlets stand together in the rig.
         List<WiredOutlet>? free = null;
         List<WiredOutlet>? used = null;

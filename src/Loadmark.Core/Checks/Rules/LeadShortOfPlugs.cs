@@ -4,10 +4,10 @@ using Loadmark.Core.Rigs;
 namespace Loadmark.Core.Checks.Rules;
 
 /// <summary>A feed needs more plugs, ends or leads of a sort than there are.</summary>
-internal sealed class LeadShortOfPlugs : Rule
+internal sealed class LeadShortOfPlugs : NameplateRule
 {
     /// <inheritdoc/>
-    public override string Name => "lead-short-of-plugs";
+    public override RuleId Id => RuleId.LeadShortOfPlugs;
 
     /// <inheritdoc/>
     public override Severity Severity => Severity.Fails;
@@ -15,8 +15,9 @@ internal sealed class LeadShortOfPlugs : Rule
     /// <inheritdoc/>
     public override string Source => CommonPractice;
 
-    internal override void Judge(WiredRig rig, Budgets budgets, Report report)
+    protected override void Judge(NameplateCase subject, Report report)
     {
+        var rig = subject.Rig;
         Dictionary<string, List<WiredFeed>>? used = null;
         foreach (var feed in rig.Feeds)
         {
@@ -57,7 +58,13 @@ internal sealed class LeadShortOfPlugs : Rule
     {
         if (feed.Lead is { LoadPlugs: null } chain)
         {
-            report.CannotTell(this, [chain.Id], $"How many plugs the chain {chain.Id} has is not given: taken as enough for {feed.Loads.Length} {Words.Verb(feed.Loads.Length, "load", "loads")}.");
+            report.Add(
+                this,
+                Severity.Margin,
+                [chain.Id, .. Words.Ids(feed.Loads)],
+                $"How many plugs the chain {chain.Id} has is not given: it is enough only if it has {feed.Loads.Length} or more.",
+                "plugs not given",
+                $"Count them, and type them as 'plugs'.");
             return;
         }
 
@@ -81,7 +88,16 @@ internal sealed class LeadShortOfPlugs : Rule
         if (feed.Lead is not { } lead)
         {
             if (feed.Joined != Joint.None)
-                report.CannotTell(this, Words.Subjects(feed), $"The lead that joins {feed.OutletNames} is not named: taken to be there.");
+            {
+                report.Add(
+                    this,
+                    Severity.Margin,
+                    Words.Subjects(feed),
+                    $"The lead that joins {feed.OutletNames} is not named: it runs only if there is one.",
+                    "lead not named",
+                    "List it under 'leads' and name it in the feed.");
+            }
+
             return;
         }
 

@@ -1,7 +1,7 @@
 namespace Loadmark.Core.Checks.Rules;
 
 /// <summary>What the rules on overload have in common: a sum of running draws over a limit.</summary>
-internal abstract class LimitRule : Rule
+internal abstract class LimitRule : NameplateRule
 {
     /// <inheritdoc/>
     public override Severity Severity => Severity.Fails;

@@ -1,12 +1,10 @@
-using Loadmark.Core.Ratings;
-
 namespace Loadmark.Core.Checks.Rules;
 
 /// <summary>An outlet is in more than one feed.</summary>
-internal sealed class OutletUsedTwice : Rule
+internal sealed class OutletUsedTwice : NameplateRule
 {
     /// <inheritdoc/>
-    public override string Name => "outlet-used-twice";
+    public override RuleId Id => RuleId.OutletUsedTwice;
 
     /// <inheritdoc/>
     public override Severity Severity => Severity.Fails;
@@ -14,8 +12,9 @@ internal sealed class OutletUsedTwice : Rule
     /// <inheritdoc/>
     public override string Source => CommonPractice;
 
-    internal override void Judge(WiredRig rig, Budgets budgets, Report report)
+    protected override void Judge(NameplateCase subject, Report report)
     {
+        var rig = subject.Rig;
         foreach (var outlet in rig.Outlets)
         {
             if (outlet.Feeds.Count < 2)

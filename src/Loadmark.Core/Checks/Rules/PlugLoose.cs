@@ -1,13 +1,12 @@
 using Loadmark.Core.Gear;
-using Loadmark.Core.Ratings;
 
 namespace Loadmark.Core.Checks.Rules;
 
 /// <summary>The plug goes in but is bored wider than the load's pin, so that it holds badly.</summary>
-internal sealed class PlugLoose : Rule
+internal sealed class PlugLoose : NameplateRule
 {
     /// <inheritdoc/>
-    public override string Name => "plug-loose";
+    public override RuleId Id => RuleId.PlugLoose;
 
     /// <inheritdoc/>
     public override Severity Severity => Severity.Margin;
@@ -15,17 +14,18 @@ internal sealed class PlugLoose : Rule
     /// <inheritdoc/>
     public override string Source => "IEC 60130-10 (pins of 2.1 mm and 2.5 mm in the same 5.5 mm outside)";
 
-    internal override void Judge(WiredRig rig, Budgets budgets, Report report)
+    protected override void Judge(NameplateCase subject, Report report)
     {
-        foreach (var feed in rig.Feeds)
+        foreach (var (feed, _, fits) in subject.Feeds)
         {
             var plug = feed.Plug;
-            foreach (var load in feed.Loads)
+            for (var place = 0; place < feed.Loads.Length; place++)
             {
-                var jack = load.Rating.Plug;
-                if (PlugFitting.Judge(plug.Value, jack.Value) != PlugFit.Loose)
+                if (fits[place] is not { Plug: PlugFit.Loose, PlugIsKnown: true })
                     continue;
 
+                var load = feed.Loads[place];
+                var jack = load.Rating.Plug;
                 report.Add(
                     this,
                     Words.Subjects(load, feed),

@@ -1,13 +1,12 @@
 using Loadmark.Core.Gear;
-using Loadmark.Core.Ratings;
 
 namespace Loadmark.Core.Checks.Rules;
 
 /// <summary>The outlet's plug does not go into the load.</summary>
-internal sealed class PlugMismatch : Rule
+internal sealed class PlugMismatch : NameplateRule
 {
     /// <inheritdoc/>
-    public override string Name => "plug-mismatch";
+    public override RuleId Id => RuleId.PlugMismatch;
 
     /// <inheritdoc/>
     public override Severity Severity => Severity.Fails;
@@ -15,17 +14,18 @@ internal sealed class PlugMismatch : Rule
     /// <inheritdoc/>
     public override string Source => "IEC 60130-10 (coaxial connectors: 5.5 mm outside, pins of 2.1 mm and 2.5 mm)";
 
-    internal override void Judge(WiredRig rig, Budgets budgets, Report report)
+    protected override void Judge(NameplateCase subject, Report report)
     {
-        foreach (var feed in rig.Feeds)
+        foreach (var (feed, _, fits) in subject.Feeds)
         {
             var plug = feed.Plug;
-            foreach (var load in feed.Loads)
+            for (var place = 0; place < feed.Loads.Length; place++)
             {
-                var jack = load.Rating.Plug;
-                if (PlugFitting.Judge(plug.Value, jack.Value) != PlugFit.None)
+                if (fits[place] is not { Plug: PlugFit.None, PlugIsKnown: true })
                     continue;
 
+                var load = feed.Loads[place];
+                var jack = load.Rating.Plug;
                 report.Add(
                     this,
                     Words.Subjects(load, feed),

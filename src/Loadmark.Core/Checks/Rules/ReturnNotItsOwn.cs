@@ -1,12 +1,12 @@
-using Loadmark.Core.Ratings;
+using Loadmark.Core.Fits;
 
 namespace Loadmark.Core.Checks.Rules;
 
 /// <summary>A load that wants a return of its own shares one.</summary>
-internal sealed class ReturnNotItsOwn : Rule
+internal sealed class ReturnNotItsOwn : NameplateRule
 {
     /// <inheritdoc/>
-    public override string Name => "return-not-its-own";
+    public override RuleId Id => RuleId.ReturnNotItsOwn;
 
     /// <inheritdoc/>
     public override Severity Severity => Severity.Noise;
@@ -14,20 +14,18 @@ internal sealed class ReturnNotItsOwn : Rule
     /// <inheritdoc/>
     public override string Source => CommonPractice;
 
-    internal override void Judge(WiredRig rig, Budgets budgets, Report report)
+    protected override void Judge(NameplateCase subject, Report report)
     {
-        foreach (var group in rig.Returns)
+        var audio = new SignalPath(subject.Rig.Rig);
+        foreach (var group in subject.Rig.Returns)
         {
-            if (group.Loads.Count < 2)
+            if (!audio.OccupancyOf(group).SharesIsolating)
                 continue;
 
             var own = new List<string>();
             var others = new List<string>();
             foreach (var load in group.Loads)
                 (load.Rating.Load.Isolate ? own : others).Add(load.Id);
-            if (own.Count == 0)
-                continue;
-
             report.Add(
                 this,
                 Words.Subjects(group, [.. own, .. others]),

@@ -1,14 +1,16 @@
+using Loadmark.Core.Fits;
 using Loadmark.Core.Gear;
+using Loadmark.Core.Nameplates;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 
 namespace Loadmark.Core.Checks.Rules;
 
 /// <summary>The centre of the plug has the wrong sign for the load.</summary>
-internal sealed class ReversedPolarity : Rule
+internal sealed class ReversedPolarity : NameplateRule
 {
     /// <inheritdoc/>
-    public override string Name => "reversed-polarity";
+    public override RuleId Id => RuleId.ReversedPolarity;
 
     /// <inheritdoc/>
     public override Severity Severity => Severity.Harm;
@@ -16,31 +18,80 @@ internal sealed class ReversedPolarity : Rule
     /// <inheritdoc/>
     public override string Source => "IEC 60417-5926 (polarity of d.c. power connector)";
 
-    internal override void Judge(WiredRig rig, Budgets budgets, Report report)
+    protected override void Judge(NameplateCase subject, Report report)
     {
-        foreach (var feed in rig.Feeds)
+        var loads = new List<WiredLoad>();
+        var outlets = new List<string>();
+        var concerned = new List<string>();
+        foreach (var (feed, point, fits) in subject.Feeds)
         {
-            if (feed.Form.Value == SupplyForm.Alternating)
-                continue;
-
-            var outlet = feed.Outlets[0].Rating.Polarity;
-            if (feed.Joined == Joint.Series)
+            if (feed.Joined == Joint.Series && point.Form is not { IsKnown: true, Value: SupplyForm.Alternating })
                 JudgeSeries(feed, report);
 
-            foreach (var load in feed.Loads)
+            for (var place = 0; place < feed.Loads.Length; place++)
             {
-                var wanted = load.Rating.Polarity;
-                if (load.Rating.Form.Value == SupplyForm.Alternating || wanted.Value == feed.PolarityAtPlug)
-                    continue;
-
-                report.Add(
-                    this,
-                    Words.Subjects(load, feed),
-                    $"{load.Id} is {Text(wanted)}; {feed.OutletNames} is {Text(outlet)}{(feed.Reverses ? $" and the lead {feed.Lead!.Id} reverses it" : "")}.",
-                    $"{PolarityText.Of(feed.PolarityAtPlug)} at the plug ≠ {PolarityText.Of(wanted.Value)}",
-                    feed.Reverses ? $"Use a lead that does not reverse, for {load.Id} alone." : $"Use a reversing lead, for {load.Id} alone.");
+                var load = feed.Loads[place];
+                if (fits[place].Polarity == Fit.No)
+                    Add(feed, load, report);
+                else if (fits[place].Polarity == Fit.NotKnown)
+                    Collect(feed, load);
             }
         }
+
+        TellLoads(loads, report);
+        TellOutlets(outlets, concerned, report);
+
+        void Collect(WiredFeed feed, WiredLoad load)
+        {
+            // A load of which nothing is known is asked about once, by the rule on voltages.
+            if (!load.Rating.Polarity.IsKnown && !load.Rating.IsBlank)
+                loads.Add(load);
+            if (feed.Outlets.All(static outlet => outlet.Rating.Polarity.IsKnown))
+                return;
+            outlets.AddRange(feed.Outlets.Where(static outlet => !outlet.Rating.Polarity.IsKnown).Select(static outlet => outlet.Name).Except(outlets, StringComparer.Ordinal));
+            concerned.Add(load.Id);
+        }
+    }
+
+    private void Add(WiredFeed feed, WiredLoad load, Report report)
+    {
+        var wanted = load.Rating.Polarity;
+        report.Add(
+            this,
+            Words.Subjects(load, feed),
+            $"{load.Id} is {Text(wanted)}; {feed.OutletNames} is {Text(feed.Outlets[0].Rating.Polarity)}{(feed.Reverses ? $" and the lead {feed.Lead!.Id} reverses it" : "")}.",
+            $"{PolarityText.Of(feed.PolarityAtPlug)} at the plug ≠ {PolarityText.Of(wanted.Value)}",
+            feed.Reverses ? $"Use a lead that does not reverse, for {load.Id} alone." : $"Use a reversing lead, for {load.Id} alone.");
+    }
+
+    private void TellLoads(List<WiredLoad> unknown, Report report)
+    {
+        if (unknown.Count == 0)
+            return;
+
+        var loads = Words.Ids(unknown);
+        var said = UnclearLabel.Quote(unknown, LabelTopics.Polarity);
+        report.Add(
+            this,
+            Severity.Unsure,
+            [.. loads],
+            $"The polarity of {Words.List(loads)} is not known.{(said.Length > 0 ? said : " Centre negative is usual only for ordinary pedals of 9 V.")} Fed the wrong way round, {Words.Verb(loads.Count, "it", "they")} can be destroyed.",
+            "polarity not known",
+            $"Look for the drawing of the plug beside the jack{Words.Verb(loads.Count, "", "s")} and type it as 'polarity'; where there is none, ask the maker.");
+    }
+
+    private void TellOutlets(List<string> outlets, List<string> concerned, Report report)
+    {
+        if (outlets.Count == 0)
+            return;
+
+        report.Add(
+            this,
+            Severity.Unsure,
+            [.. outlets, .. concerned],
+            $"The polarity of {Words.List(outlets)} is not known: the other way round it can destroy {Words.List(concerned)}.",
+            "polarity not known",
+            $"Look for the drawing of the plug on the label, or measure: red probe inside the plug, black outside; a reading with a minus sign is centre negative. Then type it as 'polarity'.");
     }
 
     private void JudgeSeries(WiredFeed feed, Report report)
@@ -48,7 +99,7 @@ internal sealed class ReversedPolarity : Rule
         var first = feed.Outlets[0];
         foreach (var other in feed.Outlets)
         {
-            if (other.Rating.Polarity.Value == first.Rating.Polarity.Value)
+            if (other.Rating.Polarity.Value == first.Rating.Polarity.Value || !first.Rating.Polarity.IsKnown || !other.Rating.Polarity.IsKnown)
                 continue;
 
             report.Add(

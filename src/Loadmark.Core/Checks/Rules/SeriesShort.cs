@@ -5,10 +5,10 @@ using Loadmark.Core.Rigs;
 namespace Loadmark.Core.Checks.Rules;
 
 /// <summary>Outlets are joined in series although their returns are joined.</summary>
-internal sealed class SeriesShort : Rule
+internal sealed class SeriesShort : NameplateRule
 {
     /// <inheritdoc/>
-    public override string Name => "series-short";
+    public override RuleId Id => RuleId.SeriesShort;
 
     /// <inheritdoc/>
     public override Severity Severity => Severity.Harm;
@@ -16,15 +16,16 @@ internal sealed class SeriesShort : Rule
     /// <inheritdoc/>
     public override string Source => "Kirchhoff's voltage law: the series lead joins one outlet's output to the other's return";
 
-    internal override void Judge(WiredRig rig, Budgets budgets, Report report)
+    protected override void Judge(NameplateCase subject, Report report)
     {
+        var rig = subject.Rig;
         Dictionary<string, int>? uses = null;
         foreach (var feed in rig.Feeds)
         {
             if (feed.Joined != Joint.Series)
                 continue;
 
-            if (feed.Outlets.Any(outlet => outlet.Rating.Form.Value != feed.Form.Value))
+            if (feed.Outlets.Any(outlet => outlet.Rating.Form.IsKnown && feed.Form.IsKnown && outlet.Rating.Form.Value != feed.Form.Value))
             {
                 report.Add(
                     this,
@@ -35,8 +36,16 @@ internal sealed class SeriesShort : Rule
                 continue;
             }
 
-            if (feed.Form.Value == SupplyForm.Alternating)
-                report.CannotTell(this, Words.Subjects(feed), $"{feed.OutletNames} are joined in series and alternating: whether their voltages add or cancel depends on their phase. Measure before plugging in.");
+            if (feed.Form is { IsKnown: true, Value: SupplyForm.Alternating })
+            {
+                report.Add(
+                    this,
+                    Severity.Margin,
+                    Words.Subjects(feed),
+                    $"{feed.OutletNames} are joined in series and alternating: whether their voltages add or cancel depends on their phase, which is not known.",
+                    "phase not known",
+                    "Measure the pair before plugging in, and exchange the contacts of one where they cancel.");
+            }
 
             var shared = SharedReturn(feed);
             if (shared is not null)
@@ -44,9 +53,11 @@ internal sealed class SeriesShort : Rule
                 report.Add(
                     this,
                     Words.Subjects(feed),
-                    $"{feed.OutletNames} are joined in series but share the return of {shared}: one of them is shorted.",
+                    IsAssumed(feed)
+                        ? $"{feed.OutletNames} are joined in series, and nothing says that they are isolated: where they share the return of {shared}, one of them is shorted."
+                        : $"{feed.OutletNames} are joined in series but share the return of {shared}: one of them is shorted.",
                     "output of one outlet joined to its own return",
-                    "Join only outlets that each have a return of their own (isolated).");
+                    "Join only outlets that each have a return of their own (isolated): with the supply unplugged, nothing conducts between either contact of the one and either contact of the other.");
             }
             else
             {
@@ -75,12 +86,18 @@ internal sealed class SeriesShort : Rule
         }
         else if (busy.Count == 1)
         {
-            report.CannotTell(
+            report.Add(
                 this,
+                Severity.Unsure,
                 Words.Subjects(feed),
-                $"The return of {busy[0]} carries other loads too: safe only if the series lead takes the load's 0 V from {busy[0]}, else the audio leads short an outlet. Measure before plugging in.");
+                $"The return of {busy[0]} carries other loads too: safe only if the series lead takes the load's 0 V from {busy[0]}, else the audio leads short an outlet.",
+                "which outlet gives the 0 V is not known",
+                $"Measure before plugging in: the 0 V contact at the load's end must be joined to that of {busy[0]}. Better, leave the outlets of a series pair to its own loads.");
         }
     }
+
+    /// <summary>Whether it is only taken for granted that outlets of one supply share a return.</summary>
+    private static bool IsAssumed(WiredFeed feed) => feed.Outlets.All(static outlet => outlet.Rating.Isolated.IsAssumed);
 
     private static string? SharedReturn(WiredFeed feed)
     {

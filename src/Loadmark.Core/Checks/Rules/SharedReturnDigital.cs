@@ -1,12 +1,12 @@
-using Loadmark.Core.Ratings;
+using Loadmark.Core.Fits;
 
 namespace Loadmark.Core.Checks.Rules;
 
 /// <summary>A digital load shares a return with other loads.</summary>
-internal sealed class SharedReturnDigital : Rule
+internal sealed class SharedReturnDigital : NameplateRule
 {
     /// <inheritdoc/>
-    public override string Name => "shared-return-digital";
+    public override RuleId Id => RuleId.SharedReturnDigital;
 
     /// <inheritdoc/>
     public override Severity Severity => Severity.Noise;
@@ -14,13 +14,15 @@ internal sealed class SharedReturnDigital : Rule
     /// <inheritdoc/>
     public override string Source => "common-impedance coupling: the digital load's current pulses drop a voltage in the shared return (V = I·R); that it is heard is common practice, no source";
 
-    internal override void Judge(WiredRig rig, Budgets budgets, Report report)
+    protected override void Judge(NameplateCase subject, Report report)
     {
-        foreach (var group in rig.Returns)
+        var audio = new SignalPath(subject.Rig.Rig);
+        foreach (var group in subject.Rig.Returns)
         {
             if (group.Loads.Count < 2)
                 continue;
 
+            var occupancy = audio.OccupancyOf(group);
             var digital = new List<string>();
             var other = new List<string>();
             var unknown = new List<string>();
@@ -31,7 +33,7 @@ internal sealed class SharedReturnDigital : Rule
                     unknown.Add(load.Id);
             }
 
-            if (digital.Count > 0)
+            if (occupancy.SharesDigital)
             {
                 report.Add(
                     this,

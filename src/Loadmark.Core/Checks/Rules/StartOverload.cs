@@ -3,10 +3,10 @@ using Loadmark.Core.Ratings;
 namespace Loadmark.Core.Checks.Rules;
 
 /// <summary>What loads draw while they start adds up to more than an outlet, bank or supply can give.</summary>
-internal sealed class StartOverload : Rule
+internal sealed class StartOverload : NameplateRule
 {
     /// <inheritdoc/>
-    public override string Name => "start-overload";
+    public override RuleId Id => RuleId.StartOverload;
 
     /// <inheritdoc/>
     public override Severity Severity => Severity.Fails;
@@ -14,9 +14,10 @@ internal sealed class StartOverload : Rule
     /// <inheritdoc/>
     public override string Source => "Kirchhoff's current law: all loads of a rig start together when it is switched on";
 
-    internal override void Judge(WiredRig rig, Budgets budgets, Report report)
+    protected override void Judge(NameplateCase subject, Report report)
     {
-        foreach (var budget in budgets.All)
+        var rig = subject.Rig;
+        foreach (var budget in subject.Budgets.All)
         {
             // A sum that is over while running is reported as such; it says nothing more unless starting is worse.
             if (budget.Limit is not { } limit || !Budget.IsOver(budget.Start, limit) || (budget.RunsOver && budget.Start == budget.Run))
@@ -44,10 +45,13 @@ internal sealed class StartOverload : Rule
     {
         if (budget.SurgeDuration is not { } bears)
         {
-            report.CannotTell(
+            report.Add(
                 this,
+                Severity.Margin,
                 budget.SubjectsAndLoads(),
-                $"How long {budget.Holder} bears {budget.Text(surge)} is not given: taken as long enough for its loads to start.");
+                $"{budget.Holder} bears {budget.Text(surge)} for a moment; how long is not given, and its {Words.Verb(budget.Parts.Count, "load asks", "loads ask")} for {budget.Text(budget.Start)} while starting.",
+                $"{budget.Text(limit)} < {budget.Sum(starting: true)} ≤ {budget.Text(surge)}",
+                "Look it up, or try it with a meter on the outlet.");
             return;
         }
 
@@ -83,10 +87,13 @@ internal sealed class StartOverload : Rule
         }
         else if (unknown is not null && Budget.IsOver(atMost, limit))
         {
-            report.CannotTell(
+            report.Add(
                 this,
+                Severity.Margin,
                 [.. budget.Subjects, .. unknown],
-                $"How long {Words.List(unknown)} {Words.Verb(unknown.Count, "takes", "take")} to start is not given; {budget.Holder} bears {budget.Text(surge)} for {bears}.");
+                $"How long {Words.List(unknown)} {Words.Verb(unknown.Count, "takes", "take")} to start is not given; {budget.Holder} bears {budget.Text(surge)} for {bears}.",
+                $"after {bears}: up to {budget.Text(atMost)} > {budget.Text(limit)}",
+                $"Measure how long {Words.List(unknown)} {Words.Verb(unknown.Count, "takes", "take")}.");
         }
     }
 

@@ -1,12 +1,10 @@
-using Loadmark.Core.Ratings;
-
 namespace Loadmark.Core.Checks.Rules;
 
 /// <summary>The running draws are within a limit but leave less free than the rig's headroom asks for.</summary>
-internal sealed class ThinHeadroom : Rule
+internal sealed class ThinHeadroom : NameplateRule
 {
     /// <inheritdoc/>
-    public override string Name => "thin-headroom";
+    public override RuleId Id => RuleId.ThinHeadroom;
 
     /// <inheritdoc/>
     public override Severity Severity => Severity.Margin;
@@ -14,10 +12,11 @@ internal sealed class ThinHeadroom : Rule
     /// <inheritdoc/>
     public override string Source => CommonPractice;
 
-    internal override void Judge(WiredRig rig, Budgets budgets, Report report)
+    protected override void Judge(NameplateCase subject, Report report)
     {
+        var rig = subject.Rig;
         var usable = 1 - rig.Rig.HeadroomInForce;
-        foreach (var budget in budgets.All)
+        foreach (var budget in subject.Budgets.All)
         {
             if (budget.Limit is not { } limit || budget.RunsOver || !Budget.IsOver(budget.Run, usable * limit))
                 continue;

@@ -1,68 +1,83 @@
+using Loadmark.Core.Fits;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Ratings;
 
 namespace Loadmark.Core.Checks.Rules;
 
-/// <summary>An unregulated supply stands over its printed voltage while little is drawn.</summary>
-internal sealed class Unregulated : Rule
+/// <summary>
+/// A supply that is unregulated, or may be, can stand over its printed voltage while little is drawn, so far that a load could be harmed.
+/// </summary>
+internal sealed class Unregulated : NameplateRule
 {
     /// <inheritdoc/>
-    public override string Name => "unregulated";
+    public override RuleId Id => RuleId.Unregulated;
 
     /// <inheritdoc/>
-    public override Severity Severity => Severity.Margin;
+    public override Severity Severity => Severity.Unsure;
 
     /// <inheritdoc/>
     public override string Source => CommonPractice;
 
-    internal override void Judge(WiredRig rig, Budgets budgets, Report report)
+    protected override void Judge(NameplateCase subject, Report report)
     {
         HashSet<SupplyRating>? unknown = null;
-        foreach (var feed in rig.Feeds)
+        foreach (var judged in subject.Feeds)
         {
-            if (feed.Form.Value == SupplyForm.Direct)
-                Judge(feed, ref unknown, report);
+            if (judged.Point.Form is { IsKnown: true, Value: SupplyForm.Alternating })
+                continue;
+
+            var isTold = JudgeFeed(judged, report);
+            foreach (var outlet in judged.Feed.Outlets)
+            {
+                if (outlet.Supply.Regulated is null && !isTold)
+                    (unknown ??= []).Add(outlet.Supply);
+            }
         }
 
         if (unknown is not null)
         {
             // In the order of the file, whatever the order of the wiring.
-            var ids = rig.Supplies.Where(unknown.Contains).Select(supply => supply.Supply.Id).ToList();
-            report.CannotTell(this, [.. ids], $"Whether {Words.List(ids)} {Words.Is(ids.Count)} regulated is not given: taken as regulated.");
+            var ids = subject.Rig.Supplies.Where(unknown.Contains).Select(supply => supply.Supply.Id).ToList();
+            report.CannotTell(this, [.. ids], $"Whether {Words.List(ids)} {Words.Is(ids.Count)} regulated is not given.");
         }
     }
 
-    private void Judge(WiredFeed feed, ref HashSet<SupplyRating>? unknown, Report report)
+    private bool JudgeFeed(JudgedFeed judged, Report report)
     {
-        string? unregulated = null;
-        foreach (var outlet in feed.Outlets)
+        var (feed, point) = (judged.Feed, judged.Point);
+        if (point.MayStandAt is not { } open)
+            return false;
+
+        var loads = new List<WiredLoad>();
+        for (var place = 0; place < feed.Loads.Length; place++)
         {
-            if (outlet.Supply.Regulated is not { } isRegulated)
-                (unknown ??= []).Add(outlet.Supply);
-            else if (!isRegulated)
-                unregulated ??= outlet.Supply.Supply.Id;
+            var isHarmed = feed.Loads[place].Rating.Voltage is { IsKnown: true } printed && VoltageBand.Judge(open, printed.Value) == VoltageFit.TooHigh;
+            if (isHarmed && judged.Fits[place].NotTooHigh != Fit.No)
+                loads.Add(feed.Loads[place]);
         }
 
-        if (unregulated is null || OpenVoltage.Of(feed) is not { } open)
-            return;
+        if (loads.Count == 0)
+            return false;
 
+        var supply = feed.Outlets.First(static outlet => outlet.Supply is { Regulated: false } or { MayBeUnregulated: true }).Supply;
+        var ids = Words.Ids(loads);
         report.Add(
             this,
-            Words.Subjects(feed),
-            $"{unregulated} is not regulated: {feed.OutletNames} {Words.Verb(feed.Outlets.Length, "", "together ")}may stand at {open} until {Words.Verb(feed.Loads.Length, "the load draws its", "the loads draw their")} current.",
+            [.. feed.Outlets.Select(static outlet => outlet.Name), .. ids],
+            $"{supply.Supply.Id} {(supply.Regulated is false ? "is not regulated" : "looks like a plain transformer adaptor")}: {feed.OutletNames} {Words.Verb(feed.Outlets.Length, "", "together ")}may stand at {open} "
+            + $"while little is drawn, and {Words.List(ids)} {Words.Is(ids.Count)} made for less.",
             Working(feed, open),
-            "Measure it with nothing connected, and again with the loads running.");
+            "Measure it with nothing connected, and again with the loads running; type the first as 'no_load', or 'regulated: true' where the two are alike.");
+        return true;
     }
 
-    private static string Working(WiredFeed feed, Figure<Volts> open)
+    private static string Working(WiredFeed feed, Volts open)
     {
         var outlet = feed.Outlets[0];
-        if (open.Origin == Origin.Measured)
-            return $"measured {open.Value} with nothing connected";
         if (feed.Outlets.Length > 1)
-            return $"{feed.VoltsText} as printed, {open.Value} with nothing drawn";
-        return open.Origin == Origin.Derived && outlet.Limit is { } limit
-            ? $"{outlet.Volts} + {limit.Value} × {outlet.Rating.Outlet.SourceOhms} = {open.Value}"
-            : $"{OpenVoltage.AssumedRatio} × {outlet.Volts} = {open.Value} ({OpenVoltage.AssumedRatio} assumed, common practice, no source)";
+            return $"{feed.VoltsText} as printed, {open} with nothing drawn";
+        return outlet.Rating.Outlet.SourceOhms is { } ohms && outlet.Limit is { } limit
+            ? $"{outlet.Volts} + {limit.Value} × {ohms} = {open}"
+            : $"{OpenVoltage.AssumedRatio} × {outlet.Volts} = {open} ({OpenVoltage.AssumedRatio} assumed, common practice, no source)";
     }
 }

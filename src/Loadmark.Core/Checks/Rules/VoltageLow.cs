@@ -2,11 +2,11 @@ using Loadmark.Core.Ratings;
 
 namespace Loadmark.Core.Checks.Rules;
 
-/// <summary>A load gets 5 to 10 % under its lowest printed voltage.</summary>
-internal sealed class VoltageLow : Rule
+/// <summary>A load gets 5 to 10 % under its lowest printed voltage, an analog one down to half of it.</summary>
+internal sealed class VoltageLow : NameplateRule
 {
     /// <inheritdoc/>
-    public override string Name => "voltage-low";
+    public override RuleId Id => RuleId.VoltageLow;
 
     /// <inheritdoc/>
     public override Severity Severity => Severity.Margin;
@@ -14,26 +14,31 @@ internal sealed class VoltageLow : Rule
     /// <inheritdoc/>
     public override string Source => CommonPractice;
 
-    internal override void Judge(WiredRig rig, Budgets budgets, Report report)
+    protected override void Judge(NameplateCase subject, Report report)
     {
-        foreach (var feed in rig.Feeds)
+        foreach (var (feed, point, fits) in subject.Feeds)
         {
-            if (feed.Volts is not { } volts)
-                continue;
-
-            foreach (var load in feed.Loads)
+            for (var place = 0; place < feed.Loads.Length; place++)
             {
-                var printed = load.Rating.Voltage;
-                if (VoltageBand.Judge(volts, printed.Value) != VoltageFit.Low)
+                if (fits[place].Level is not (VoltageFit.Low or VoltageFit.Starved) || point.Highest is not { } highest)
                     continue;
 
+                var volts = point.Volts ?? highest;
+                var text = point.Volts is null ? $"{volts} at the most" : feed.VoltsText;
+                var load = feed.Loads[place];
+                var printed = load.Rating.Voltage;
                 var least = printed.Value.Low;
+                var isStarved = fits[place].Level == VoltageFit.Starved;
                 report.Add(
                     this,
                     Words.Subjects(load, feed),
-                    $"{load.Id} gets {feed.VoltsText} from {feed.OutletNames}, a little under what it is made for: {printed}.",
-                    $"0.90 × {least} = {least * (1 - VoltageBand.Allowed)} ≤ {volts} < 0.95 × {least} = {least * (1 - VoltageBand.Fine)}",
-                    $"It may clip early or restart; use an outlet of {least}.");
+                    isStarved
+                        ? $"{load.Id} gets {text} from {feed.OutletNames}; it is made for {printed}. An analog load runs on that, with less headroom in its sound."
+                        : $"{load.Id} gets {text} from {feed.OutletNames}, a little under what it is made for: {printed}.",
+                    isStarved
+                        ? $"0.50 × {least} = {least * VoltageBand.Starved} ≤ {volts} < 0.90 × {least} = {least * (1 - VoltageBand.Allowed)}"
+                        : $"0.90 × {least} = {least * (1 - VoltageBand.Allowed)} ≤ {volts} < 0.95 × {least} = {least * (1 - VoltageBand.Fine)}",
+                    isStarved ? $"For its full headroom use an outlet of {least}." : $"It may clip early or restart; use an outlet of {least}.");
             }
         }
     }

@@ -5,8 +5,8 @@ namespace Loadmark.Api.Description;
 /// <summary>The shapes of the answer to a check.</summary>
 internal static class CheckShapes
 {
-    /// <summary>The severities, the worst first.</summary>
-    public static readonly string[] Severities = ["harm", "fails", "noise", "margin", "note", "good"];
+    /// <summary>What a rig can come to, the worst first.</summary>
+    public static readonly string[] Severities = ["harm", "fails", "open", "unsure", "noise", "margin", "note", "good"];
 
     /// <summary>Adds them.</summary>
     public static void AddTo(ShapeBook book)
@@ -14,7 +14,7 @@ internal static class CheckShapes
         book.Add("Check", Object(
             "What the rules say of a rig as it is wired.",
             ("rig", Text("The rig's name.")),
-            ("verdict", Word("The worst severity of the findings; good where there are none.", Severities)),
+            ("verdict", Word("The worst severity of the findings; open while nothing is plugged in, unless something is worse; good where something is and there is no finding.", Severities)),
             ("findings", List("The findings, the worst first.", book.Of("Finding"))),
             ("outlets", List("The outlets, as they are asked.", book.Of("OutletLoading"))),
             ("totals", List("Limits that several outlets share, as they are asked.", book.Of("TotalLoading"))),

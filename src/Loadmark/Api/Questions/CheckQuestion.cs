@@ -1,7 +1,7 @@
 using Loadmark.Answers;
 using Loadmark.Api.Answering;
 using Loadmark.Api.Asking;
-using Loadmark.Simulation.Checks;
+using Loadmark.Simulation;
 using Loadmark.Web.Problems;
 
 namespace Loadmark.Api.Questions;
@@ -27,10 +27,10 @@ internal sealed class CheckQuestion : IQuestion
     {
         if (request.ReadRig(out var refusal) is not { } rig)
             return refusal;
-        var options = new ExaminationOptions { StartUp = request.Options.Has("startup") };
+        var depth = request.Options.Has("startup") ? AnalysisDepth.WholeVerdict : AnalysisDepth.Verdict;
         return new Solve((_, cancellation) =>
         {
-            var check = RigExamination.Check(rig, options, cancellation);
+            var check = RigAnalysis.Of(rig, depth, cancellation).Check;
             return AnswerBytes.Of(output => CheckJson.Write(output, [new CheckAnswer(request.File, check, [])]));
         });
     }

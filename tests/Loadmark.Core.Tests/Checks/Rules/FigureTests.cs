@@ -1,3 +1,4 @@
+using Loadmark.Core.Checks;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Nameplates;
 using Loadmark.Core.Rigs;
@@ -42,8 +43,13 @@ public sealed class FigureTests
     public void A_setting_that_is_not_given_is_assumed_aloud()
     {
         RigBuilder Rig(decimal volts) => New().Load("PR-01", Plate.Dc(volts, 200)).Supply("brick").Outlet("5", Plate.Modes((9, 500), (12, 400), (18, 250)));
-        var finding = Expect.Breaks(Rig(12).Feed("brick/5", "PR-01").Check(), "figure-assumed", "settings 9 V, 12 V, 18 V");
-        Assert.Equal("brick/5 can be set to 9 V, 12 V, 18 V, and the wiring does not say which: taken as 12 V.", finding.Message);
+        var harms = Rig(12).Feed("brick/5", "PR-01").Check();
+        Assert.Equal(["brick/5", "PR-01"], Expect.Says(harms, "over-voltage", Severity.Unsure, "brick/5 can be set to 9 V, 12 V, 18 V, and the wiring does not say which: at 18 V it can destroy what is on it.").Subjects);
+        Expect.Keeps(harms, "figure-assumed");
+
+        var finding = Expect.Breaks(Rig(18).Feed("brick/5", "PR-01").Check(), "figure-assumed", "settings 9 V, 12 V, 18 V");
+        Assert.Equal("brick/5 can be set to 9 V, 12 V, 18 V, and the wiring does not say which: taken as 18 V.", finding.Message);
+        Assert.Equal(Severity.Margin, finding.Severity);
         Assert.Equal(["brick/5"], finding.Subjects);
         Expect.Good(Rig(12).FeedAt("brick/5", 12, "PR-01").Check());
     }

@@ -1,3 +1,4 @@
+using Loadmark.Core.Checks;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Rigs;
 using static Loadmark.Core.Tests.Checks.RuleSamples;
@@ -42,15 +43,16 @@ public sealed class JoinedOutletsTests
         Assert.Contains("the returns of one/1 and two/1 carry other loads", Expect.Breaks(both, "series-short").Message, StringComparison.Ordinal);
 
         var single = Rig().Feed("one/2", "OD-03").Check();
-        Expect.Keeps(single, "series-short");
-        Expect.CannotTell(single, "series-short", "only if the series lead takes the load's 0 V from one/1");
+        Expect.Says(single, "series-short", Severity.Unsure, "only if the series lead takes the load's 0 V from one/1");
     }
 
     [Fact]
     public void Isolation_not_stated_is_a_short_in_series() =>
-        Expect.Breaks(
+        Expect.Says(
             Two(Plate.Dc(9, 100), Plate.Dc(9, 100), supply => supply with { Isolated = null }).Load("PR-02", Plate.Dc(18, 50)).Series("brick/1 brick/2", "PR-02").Check(),
-            "series-short");
+            "series-short",
+            Severity.Harm,
+            "nothing says that they are isolated");
 
     [Fact]
     public void Equal_outlets_may_be_joined_in_parallel_whatever_their_limits_and_returns()
@@ -79,8 +81,9 @@ public sealed class JoinedOutletsTests
 
     [Fact]
     public void A_voltage_that_is_not_known_is_told() =>
-        Expect.CannotTell(
+        Expect.Says(
             Two(Plate.Dc(9, 100), Plate.AmpsOnly(100)).Load("PR-02", Plate.Dc(9, 50)).Parallel("brick/1 brick/2", "PR-02").Check(),
             "parallel-unequal",
+            Severity.Unsure,
             "whether they are equal cannot be told");
 }

@@ -8,13 +8,15 @@ namespace Loadmark.Core.Tests.Checks.Rules;
 public sealed class MainsSelectorTests
 {
     [Theory]
-    [InlineData("115/230V~ 50/60Hz", 120)]
-    [InlineData("115/230V~ 50/60Hz", 230)]
-    public void A_selector_may_be_set_wrong_and_that_is_told(string input, int mains)
+    [InlineData("115/230V~ 50/60Hz", 120, Severity.Margin, 115)]
+    [InlineData("115/230V~ 50/60Hz", 230, Severity.Unsure, 230)]
+    public void A_selector_may_be_set_wrong_and_that_is_told(string input, int mains, Severity severity, int choice)
     {
         var result = Check(input, mains);
-        Assert.Empty(result.Findings);
-        Assert.Contains("how its selector is set is not given", Assert.Single(result.Untold, untold => untold.Rule == "mains-mismatch").Because, StringComparison.Ordinal);
+        var finding = Assert.Single(result.Findings);
+        Assert.Equal(severity, finding.Severity);
+        Assert.Contains("how its selector is set is not given", finding.Message, StringComparison.Ordinal);
+        Assert.Equal($"Set it to {choice} V before plugging in.", finding.Remedy);
     }
 
     [Theory]

@@ -1,3 +1,4 @@
+using Loadmark.Core.Checks;
 using Loadmark.Core.Rigs;
 using static Loadmark.Core.Tests.Checks.RuleSamples;
 
@@ -118,7 +119,9 @@ public sealed class OverloadTests
         RigBuilder Rig(decimal volts, decimal draw) => Two(Plate.Dc(9, 100), Plate.Dc(9, 200)).Load("PR-02", Plate.Dc(volts, draw));
         Expect.Good(Rig(18, 90).Series("brick/1 brick/2", "PR-02").Check());
         Expect.Breaks(Rig(18, 110).Series("brick/1 brick/2", "PR-02").Check(), "outlet-overload", "PR-02 110 mA > 100 mA");
-        Expect.Good(Rig(9, 270).Parallel("brick/1 brick/2", "PR-02").Check());
+        Expect.Good(Rig(9, 100).Parallel("brick/1 brick/2", "PR-02").Check());
+        Assert.Equal("100 mA < 101 mA ≤ 100 mA + 200 mA = 300 mA", Expect.Says(Rig(9, 101).Parallel("brick/1 brick/2", "PR-02").Check(), "outlet-overload", Severity.Margin, "do not share equally").Working);
+        Expect.Keeps(Rig(9, 270).Parallel("brick/1 brick/2", "PR-02").Check(), "thin-headroom");
         Expect.Breaks(Rig(9, 271).Parallel("brick/1 brick/2", "PR-02").Check(), "thin-headroom", "PR-02 271 mA > 90 % × 300 mA = 270 mA");
         var over = Expect.Breaks(Rig(9, 301).Parallel("brick/1 brick/2", "PR-02").Check(), "outlet-overload", "PR-02 301 mA > 300 mA");
         Assert.Equal(["brick/1", "brick/2", "PR-02"], over.Subjects);

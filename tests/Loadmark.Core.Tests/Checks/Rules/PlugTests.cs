@@ -1,3 +1,4 @@
+using Loadmark.Core.Checks;
 using Loadmark.Core.Gear;
 using static Loadmark.Core.Tests.Checks.RuleSamples;
 
@@ -29,11 +30,19 @@ public sealed class PlugTests
     {
         var same = One(Plate.Dc(9, 100), Plate.Dc(9, 12), load => load with { Plug = null }).Check();
         Expect.Keeps(same, "plug-mismatch", "plug-loose");
-        Assert.Equal("The plug of OD-03 is not known: taken as 5.5x2.1.", Expect.Breaks(same, "figure-assumed", "assumed 5.5x2.1").Message);
+        Assert.Equal("Taken from practice, look once: a plug of 5.5x2.1 for OD-03.", Expect.Breaks(same, "figure-assumed", "assumed 5.5x2.1").Message);
 
         var other = New().Load("OD-03", Plate.Dc(9, 12), load => load with { Plug = Plug.WidePin })
             .Supply("brick").Outlet("1", Plate.Dc(9, 100), outlet => outlet with { Plug = null }).Feed("brick/1", "OD-03").Check();
         Assert.Contains("a plug of 5.5x2.1 (assumed)", Expect.Breaks(other, "plug-mismatch").Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_plug_that_no_convention_stands_for_may_not_fit()
+    {
+        var result = One(Plate.Dc(12, 500), Plate.Dc(12, 12), load => load with { Plug = null }).Check();
+        Expect.Says(result, "figure-assumed", Severity.Margin, "The plug of OD-03 is not known");
+        Expect.Keeps(result, "plug-mismatch", "plug-loose");
     }
 
     [Fact]

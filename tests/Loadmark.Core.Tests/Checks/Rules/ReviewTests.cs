@@ -60,7 +60,7 @@ public sealed class ReviewTests
     public void A_slip_in_a_tag_of_the_signal_path_is_told()
     {
         var rig = Rig("9V DC 500mA", new Load { Id = "OD-03", Label = NameplateReader.Read("9V DC 12mA") }) with { Signal = ["OD-3", "amp"] };
-        Assert.Contains(RigChecker.Check(rig).Untold, untold => untold.Because == "'OD-3' in the signal path is no load of this rig; is OD-03 meant?");
+        Assert.Contains(RigChecker.Check(rig).Findings, finding => finding.Rule == "figure-conflict" && finding.Message == "'OD-3' in the signal path is no load of this rig; is OD-03 meant?");
     }
 
     [Fact]

@@ -10,24 +10,32 @@ public sealed class WiringTests
     private static RigBuilder Rig() => Two(Plate.Dc(9, 100), Plate.Dc(9, 100)).Load("A", Plate.Dc(9, 12)).Load("B", Plate.Dc(9, 12));
 
     [Fact]
-    public void Nothing_wired_is_said_as_such()
+    public void Nothing_plugged_in_is_open_and_neither_good_nor_fails()
     {
-        var result = Rig().Check(rig => rig with { Wired = null });
-        var finding = Expect.Breaks(result, "unfed", "0 feeds");
-        Assert.Equal("Nothing is wired yet: A and B have no outlet.", finding.Message);
-        Assert.Equal(Severity.Fails, result.Verdict);
-        Assert.True(result.IsRefused);
+        foreach (var result in new[] { Rig().Check(rig => rig with { Wired = null }), Rig().Check() })
+        {
+            Expect.Keeps(result, "unfed");
+            Assert.Equal(Severity.Open, result.Verdict);
+            Assert.True(result.IsRefused);
+        }
+    }
+
+    [Fact]
+    public void What_is_worse_than_nothing_plugged_in_is_the_verdict()
+    {
+        var result = Rig().Supply("wall", supply => supply with { Mains = Plate.Mains(120, 120) }).Outlet("1", Plate.Dc(9, 100)).Check();
+        Assert.Equal(Severity.Harm, result.Verdict);
     }
 
     [Fact]
     public void Unfed_loads_are_one_finding()
     {
-        Assert.Equal("A and B are fed by nothing.", Expect.Breaks(Rig().Check(), "unfed").Message);
+        Assert.Equal("A and C are fed by nothing.", Expect.Breaks(Rig().Load("C", Plate.Dc(9, 10)).Feed("brick/1", "B").Check(), "unfed").Message);
         Assert.Equal("B is fed by nothing.", Expect.Breaks(Rig().Feed("brick/1", "A").Check(), "unfed").Message);
     }
 
     [Fact]
-    public void A_rig_without_loads_is_good() => Expect.Good(New().Supply("brick").Outlet("1", Plate.Dc(9, 100)).Check());
+    public void A_rig_without_loads_is_open() => Expect.Open(New().Supply("brick").Outlet("1", Plate.Dc(9, 100)).Check());
 
     [Fact]
     public void A_load_on_two_feeds_is_fed_twice()
@@ -81,8 +89,7 @@ public sealed class WiringTests
     public void A_chain_that_does_not_say_how_long_it_is_is_told()
     {
         var result = Rig().Lead("chain", LeadType.DaisyChain).FeedOver("chain", "brick/1", "A", "B").Check();
-        Expect.Keeps(result, "lead-short-of-plugs");
-        Expect.CannotTell(result, "lead-short-of-plugs", "taken as enough for 2 loads");
+        Expect.Says(result, "lead-short-of-plugs", Severity.Margin, "it is enough only if it has 2 or more");
     }
 
     [Theory]
@@ -120,8 +127,9 @@ public sealed class WiringTests
 
     [Fact]
     public void Joined_outlets_without_a_named_lead_are_told() =>
-        Expect.CannotTell(
+        Expect.Says(
             Two(Plate.Dc(9, 100), Plate.Dc(9, 100)).Load("A", Plate.Dc(18, 12)).Feed("brick/1 brick/2", lead: null, at: null, Joint.Series, "A").Check(),
             "lead-short-of-plugs",
+            Severity.Margin,
             "The lead that joins brick/1 + brick/2 is not named");
 }

@@ -1,4 +1,5 @@
 using Google.OrTools.Sat;
+using Loadmark.Core.Fits;
 using Loadmark.Core.Ratings;
 
 namespace Loadmark.Planning.Tests.Oracle.Naive;
@@ -6,8 +7,9 @@ namespace Loadmark.Planning.Tests.Oracle.Naive;
 /// <summary>A load on a feed.</summary>
 /// <param name="Load">The load.</param>
 /// <param name="Rating">The load rated at the feed's voltage.</param>
+/// <param name="Occupant">What it is there to others on its return.</param>
 /// <param name="On">Whether it is there.</param>
-internal sealed record NaiveChoice(WiredLoad Load, LoadRating Rating, IntVar On)
+internal sealed record NaiveChoice(WiredLoad Load, LoadRating Rating, Occupant Occupant, IntVar On)
 {
     /// <summary>What it draws when it runs, in amps; zero when nothing tells.</summary>
     public decimal Run => Rating.Running?.Value.Value ?? 0;

@@ -11,18 +11,19 @@ internal sealed class NaiveFeeds(Rig rig, WiredRig wired, IReadOnlySet<string>? 
     public IEnumerable<NaiveFeed> All()
     {
         foreach (var feed in wired.Feeds)
-            yield return new NaiveFeed([.. feed.Outlets], feed.Joined, [.. feed.Outlets.Select(outlet => outlet.Volts!.Value)], feed.Lead, 0) { Pinned = feed.Feed };
+            yield return new NaiveFeed([.. feed.Outlets], feed.Joined, [.. feed.Outlets.Select(outlet => outlet.Volts)], feed.Lead, 0) { Pinned = feed.Feed };
 
-        var idle = RigChecker.Check(wired).Findings.Items.Where(finding => finding.Rule == "mains-mismatch")
+        var idle = RigChecker.Check(wired).Findings.Items.Where(finding => finding.Rule == RuleId.MainsMismatch && finding.Severity >= Severity.Fails)
             .Select(finding => finding.Subjects[0]).ToHashSet(StringComparer.Ordinal);
         var free = wired.Outlets.Items.Where(outlet => outlet.Feeds.Count == 0 && !idle.Contains(outlet.Rating.Supply.Id)
             && only?.Contains(outlet.Rating.Supply.Id) is not false).ToList();
-        var leads = rig.Leads.Items.SelectMany(lead => Enumerable.Range(0, Math.Max(0, (lead.Count ?? 1) - wired.Feeds.Items.Count(feed => feed.Lead?.Id == lead.Id)))
+        var leads = rig.Leads.Items.SelectMany(lead => Enumerable.Range(0, Math.Max(0, (lead.Count ?? (lead.Type == LeadType.Straight ? wired.Loads.Count : 1)) - wired.Feeds.Items.Count(feed => feed.Lead?.Id == lead.Id)))
             .Select(copy => (Lead: lead, Copy: copy))).ToList();
         var straight = leads.Where(lead => lead.Lead.Type is not (LeadType.Series or LeadType.Parallel)).ToList();
         foreach (var outlet in free)
         {
-            foreach (var volts in SettingsOf(outlet))
+            Volts?[] settings = outlet.Rating.Modes is [{ Volts: null }] ? [null] : [.. SettingsOf(outlet).Select(static volts => (Volts?)volts)];
+            foreach (var volts in settings)
             {
                 yield return new NaiveFeed([outlet], Joint.None, [volts], null, 0);
                 foreach (var (lead, copy) in straight)
@@ -43,13 +44,13 @@ internal sealed class NaiveFeeds(Rig rig, WiredRig wired, IReadOnlySet<string>? 
         }
     }
 
-    private IEnumerable<(WiredOutlet[] Outlets, Volts[] At)> SeriesPairs(List<WiredOutlet> own)
+    private IEnumerable<(WiredOutlet[] Outlets, Volts?[] At)> SeriesPairs(List<WiredOutlet> own)
     {
         foreach (var one in own)
         {
             foreach (var other in own)
             {
-                if (one == other || one.Rating.Form.Value != SupplyForm.Direct || other.Rating.Form.Value != SupplyForm.Direct
+                if (one == other || !IsForJoining(one.Rating) || !IsForJoining(other.Rating)
                     || one.Rating.Polarity.Value != other.Rating.Polarity.Value)
                 {
                     continue;
@@ -70,7 +71,7 @@ internal sealed class NaiveFeeds(Rig rig, WiredRig wired, IReadOnlySet<string>? 
         {
             foreach (var other in free)
             {
-                if (other.Index <= one.Index || one.Rating.Form.Value != SupplyForm.Direct || !AreAlike(one.Rating, other.Rating))
+                if (other.Index <= one.Index || !IsForJoining(one.Rating) || !IsForJoining(other.Rating) || !AreAlike(one.Rating, other.Rating))
                     continue;
                 foreach (var volts in SettingsOf(one).Where(volts => one.Rating.ModeAt(volts)?.LimitAt(volts) is not null))
                     yield return ([one, other], volts);
@@ -91,11 +92,14 @@ internal sealed class NaiveFeeds(Rig rig, WiredRig wired, IReadOnlySet<string>? 
         return settings;
     }
 
+    /// <summary>Only outlets of which it is known that they are d.c., and of which polarity, are joined.</summary>
+    private static bool IsForJoining(OutletRating outlet) => outlet is { Form: { IsKnown: true, Value: SupplyForm.Direct }, Polarity.IsKnown: true };
+
     private bool HasOwnReturn(WiredOutlet outlet) => wired.Outlets.Items.Count(other => other.Rating.Return == outlet.Rating.Return) == 1;
 
     private static bool AreAlike(OutletRating one, OutletRating other) =>
         one.Supply.Id == other.Supply.Id && one.Modes.SequenceEqual(other.Modes) && one.Form.Value == other.Form.Value
-        && one.Polarity.Value == other.Polarity.Value && one.Plug.Value == other.Plug.Value
+        && one.Polarity.Value == other.Polarity.Value && one.Plug.Value == other.Plug.Value && one.Plug.IsKnown == other.Plug.IsKnown
         && (one.Isolated.Value && other.Isolated.Value || one.Return == other.Return)
         && one.Outlet.Bank == other.Outlet.Bank && one.Outlet.Surge == other.Outlet.Surge
         && one.Outlet.NoLoad == other.Outlet.NoLoad && one.Outlet.SourceOhms == other.Outlet.SourceOhms;

@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using Google.OrTools.Sat;
+using Loadmark.Core.Fits;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
@@ -24,7 +25,7 @@ internal sealed class NaiveModel
     private readonly Rig _rig;
     private readonly WiredRig _wired;
     private readonly List<(NaiveFeed Feed, IntVar Used, List<NaiveChoice> Loads)> _feeds = [];
-    private readonly NaiveSum[] _levels = [.. Enumerable.Range(0, 10).Select(_ => new NaiveSum())];
+    private readonly NaiveSum[] _levels = [.. Enumerable.Range(0, 11).Select(_ => new NaiveSum())];
     private readonly List<IntVar> _variables = [];
 
     /// <summary>States the problem of a rig.</summary>
@@ -97,11 +98,15 @@ internal sealed class NaiveModel
         foreach (var load in _wired.Loads)
         {
             var isOffered = feed.Pinned is { } pinned ? pinned.To.Items.Contains(load.Id) : load.Feeds.Count == 0;
-            if (!isOffered || feed.MarginsOf(load.Rating) is not { } margins)
+            if (!isOffered)
                 continue;
-            var choice = new NaiveChoice(load, LoadRating.Of(load.Rating.Load, feed.Volts), Choice());
+            var fit = feed.FitOf(_rig, load.Rating);
+            if (feed.Pinned is null && fit.Answer == Fit.No)
+                continue;
+            var choice = new NaiveChoice(load, LoadRating.Of(load.Rating.Load, feed.Volts), feed.OccupantOf(_rig, load.Rating), Choice());
             loads.Add(choice);
-            _levels[4].Add(choice.On, margins);
+            _levels[3].Add(choice.On, fit.IsDoubtful ? 1 : 0);
+            _levels[5].Add(choice.On, fit.Margins);
             if (feed.Pinned is not null)
                 _model.Add(choice.On == 1);
         }
@@ -137,7 +142,7 @@ internal sealed class NaiveModel
         var most = Nano(limit) + Rounding;
         var usable = Nano(limit * (1 - _rig.HeadroomInForce)) + Rounding;
         var thin = Choice();
-        _levels[3].Add(thin);
+        _levels[4].Add(thin);
         _model.Add(run.Expression <= (usable * used) + ((most - usable) * thin));
         _model.Add(thin <= used);
         _model.Add(Sum(loads, load => Nano(load.Start)).Expression <= Math.Max(most, Nano(surge ?? 0) + Rounding) * used);
@@ -168,10 +173,10 @@ internal sealed class NaiveModel
         var sharing = _model.NewIntVar(0, most, "");
         _variables.Add(sharing);
         _model.Add(all.Expression <= sharing + most - (most * several));
-        _levels[7].Add(feed.IsSpecial ? used : several);
-        _levels[8].Add(sharing);
+        _levels[8].Add(feed.IsSpecial ? used : several);
+        _levels[9].Add(sharing);
         foreach (var outlet in feed.Outlets)
-            _levels[9].Add(used, Nano(outlet.Rating.Modes.Max(mode => (mode.Volts is { } volts ? mode.LimitAt(volts.Low) : mode.Limit)?.Value.Value ?? 0)));
+            _levels[10].Add(used, Nano(outlet.Rating.Modes.Max(mode => (mode.Volts is { } volts ? mode.LimitAt(volts.Low) : mode.Limit)?.Value.Value ?? 0)));
     }
 
     private void FeedEachOnce()
@@ -231,7 +236,7 @@ internal sealed class NaiveModel
                 {
                     var outlet = feed.Outlets[place].Rating;
                     if (outlet.Supply.Id == supply && (bank is null || outlet.Outlet.Bank == bank))
-                        factor += unit(feed.At[place]) * (feed.Joined == Joint.Parallel ? 0.5m : 1);
+                        factor += unit(feed.At[place] ?? Volts.Zero) * (feed.Joined == Joint.Parallel ? 0.5m : 1);
                 }
 
                 foreach (var load in loads)
@@ -246,7 +251,7 @@ internal sealed class NaiveModel
             var most = Nano(limit) + Rounding;
             var usable = Nano(limit * (1 - _rig.HeadroomInForce)) + Rounding;
             var thin = Choice();
-            _levels[3].Add(thin);
+            _levels[4].Add(thin);
             _model.Add(run.Expression <= usable + ((most - usable) * thin));
             _model.Add(start.Expression <= most);
         }
@@ -255,18 +260,18 @@ internal sealed class NaiveModel
     /// <summary>One return for each that outlets share, and one for each feed of several loads on outlets of their own.</summary>
     private void JoinReturns()
     {
-        var returns = new NaiveReturns(_model, [.. _rig.Signal]);
+        var returns = new NaiveReturns(_model);
         var shared = _wired.Outlets.Items.CountBy(outlet => outlet.Rating.Return).Where(pair => pair.Value > 1).Select(pair => pair.Key).ToHashSet(StringComparer.Ordinal);
         foreach (var name in shared)
-            returns.Add([.. _feeds.Where(one => one.Feed.Outlets[0].Rating.Return == name).SelectMany(one => one.Loads).Select(load => (load.Load, load.On))], _wired.Loads.Count);
+            returns.Add([.. _feeds.Where(one => one.Feed.Outlets[0].Rating.Return == name).SelectMany(one => one.Loads).Select(load => (load.Occupant, load.On))], _wired.Loads.Count);
         foreach (var (feed, _, loads) in _feeds)
         {
             if (!shared.Contains(feed.Outlets[0].Rating.Return) && loads.Count > 1 && feed.Lead is not null)
-                returns.Add([.. loads.Select(load => (load.Load, load.On))], Math.Min(loads.Count, feed.Lead.LoadPlugs ?? loads.Count));
+                returns.Add([.. loads.Select(load => (load.Occupant, load.On))], Math.Min(loads.Count, feed.Lead.LoadPlugs ?? loads.Count));
         }
 
-        _levels[5] = returns.Findings;
-        _levels[6] = returns.NoisyLoads;
+        _levels[6] = returns.Findings;
+        _levels[7] = returns.NoisyLoads;
     }
 
     private Rig Decode(CpSolver solver)
@@ -276,14 +281,7 @@ internal sealed class NaiveModel
         {
             if (feed.Pinned is null && solver.Value(used) == 1)
             {
-                wired.Add(new Feed
-                {
-                    From = [.. feed.Outlets.Select(outlet => outlet.Rating.Reference)],
-                    Joined = feed.Joined,
-                    At = [.. feed.At],
-                    Lead = feed.Lead?.Id,
-                    To = [.. loads.Where(load => solver.Value(load.On) == 1).Select(load => load.Load.Id)],
-                });
+                wired.Add(feed.With(loads.Where(load => solver.Value(load.On) == 1).Select(load => load.Load.Id)));
             }
         }
 

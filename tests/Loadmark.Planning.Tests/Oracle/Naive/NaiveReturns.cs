@@ -1,11 +1,11 @@
 using Google.OrTools.Sat;
+using Loadmark.Core.Fits;
 using Loadmark.Core.Gear;
-using Loadmark.Core.Ratings;
 
 namespace Loadmark.Planning.Tests.Oracle.Naive;
 
 /// <summary>The loads that may meet on one return, with what the rules on noise and grounds say of them.</summary>
-internal sealed class NaiveReturns(CpModel model, HashSet<string> signal)
+internal sealed class NaiveReturns(CpModel model)
 {
     /// <summary>The findings of noise.</summary>
     public NaiveSum Findings { get; } = new();
@@ -16,31 +16,22 @@ internal sealed class NaiveReturns(CpModel model, HashSet<string> signal)
     /// <summary>Adds a return.</summary>
     /// <param name="on">The loads that may be on it, each with the choice that puts it there; a load may come several times.</param>
     /// <param name="loads">How many there can be.</param>
-    public void Add(List<(WiredLoad Load, IntVar On)> on, int loads)
+    public void Add(List<(Occupant Load, IntVar On)> on, int loads)
     {
         Sides(on, loads);
         var all = Sum(on, _ => true);
         var several = model.NewBoolVar("");
         model.Add(all.Expression <= 1 + (loads * several));
         var noisy = model.NewBoolVar("");
-        Find(on.Where(one => one.Load.Rating.IsDigital == true), several, noisy);
-        Find(on.Where(one => one.Load.Rating.Load.Isolate), several, noisy);
-
-        var path = Sum(on, load => signal.Contains(load.Id));
-        if (path.Count > 1)
-        {
-            var loop = model.NewBoolVar("");
-            model.Add(path.Expression <= 1 + (loads * loop));
-            model.Add(noisy >= loop);
-            Findings.Add(loop);
-        }
+        Find(on.Where(one => one.Load.IsDigital), several, noisy);
+        Find(on.Where(one => one.Load.Isolates), several, noisy);
 
         var count = model.NewIntVar(0, loads, "");
         model.Add(all.Expression <= count + loads - (loads * noisy));
         NoisyLoads.Add(count);
     }
 
-    private void Find(IEnumerable<(WiredLoad Load, IntVar On)> minding, BoolVar several, BoolVar noisy)
+    private void Find(IEnumerable<(Occupant Load, IntVar On)> minding, BoolVar several, BoolVar noisy)
     {
         var choices = minding.ToList();
         if (choices.Count == 0)
@@ -52,18 +43,34 @@ internal sealed class NaiveReturns(CpModel model, HashSet<string> signal)
         Findings.Add(finding);
     }
 
-    private void Sides(List<(WiredLoad Load, IntVar On)> on, int loads)
+    private void Sides(List<(Occupant Load, IntVar On)> on, int loads)
     {
-        var positive = Sum(on, load => load.Rating.Ground == GroundSide.Positive);
-        var negative = Sum(on, load => load.Rating.Ground != GroundSide.Positive);
-        if (positive.IsEmpty || negative.IsEmpty)
-            return;
-        var side = model.NewBoolVar("");
-        model.Add(positive.Expression <= loads * side);
-        model.Add(negative.Expression <= loads - (loads * side));
+        var windings = Sum(on, static load => load.IsOnWinding);
+        if (!windings.IsEmpty)
+            model.Add(windings.Expression <= 1);
+
+        // Of those whose ground is not known one, and then no other.
+        var sides = new List<BoolVar>();
+        Func<Occupant, bool>[] grounds =
+        [
+            static load => !load.IsOnWinding && load.Ground == GroundSide.Positive,
+            static load => !load.IsOnWinding && load.Ground == GroundSide.Negative,
+            static load => !load.IsOnWinding && load.Ground is null,
+        ];
+        foreach (var (side, most) in grounds.Zip([loads, loads, 1]))
+        {
+            var there = Sum(on, side);
+            if (there.IsEmpty)
+                continue;
+            sides.Add(model.NewBoolVar(""));
+            model.Add(there.Expression <= most * sides[^1]);
+        }
+
+        if (sides.Count > 0)
+            model.Add(LinearExpr.Sum(sides) <= 1);
     }
 
-    private static NaiveSum Sum(List<(WiredLoad Load, IntVar On)> on, Func<WiredLoad, bool> counts)
+    private static NaiveSum Sum(List<(Occupant Load, IntVar On)> on, Func<Occupant, bool> counts)
     {
         var sum = new NaiveSum();
         foreach (var (load, choice) in on)

@@ -10,9 +10,12 @@ namespace Loadmark.Simulation.Checks;
 /// <param name="Settled">Its steady state.</param>
 /// <param name="Started">Its first seconds; null where they were not computed.</param>
 /// <param name="Said">What the rules on nameplates have found.</param>
-internal sealed record Evidence(RigCircuit Circuit, SettleResult Settled, SeenStart? Started, CheckResult Said)
+internal sealed record CircuitCase(RigCircuit Circuit, SettleResult Settled, SeenStart? Started, CheckResult Said)
 {
-    private static readonly string[] Overloads = ["outlet-overload", "bank-overload", "supply-overload"];
+    /// <summary>Whether what would mend a finding is sought and tried; not while such a change is itself being tried.</summary>
+    public bool SeeksRemedies { get; init; } = true;
+
+    private static readonly RuleId[] Overloads = [RuleId.OutletOverload, RuleId.BankOverload, RuleId.SupplyOverload];
 
     /// <summary>The feeds with the places of some of their loads, those that are computed on them and hold.</summary>
     public IEnumerable<(WiredFeed Feed, List<int> Loads)> Feeds(Func<int, bool> holds)
@@ -27,8 +30,13 @@ internal sealed record Evidence(RigCircuit Circuit, SettleResult Settled, SeenSt
         }
     }
 
-    /// <summary>Whether the nameplates alone say that a load gets too little: then the circuit says nothing new.</summary>
-    public bool IsUnderVoltage(int load) => IsSaid("under-voltage", Circuit.Loads[load].Id);
+    /// <summary>Whether the nameplates alone say that a load gets too little to run: then the circuit says nothing new.</summary>
+    /// <param name="load">Its place in <see cref="RigCircuit.Loads"/>.</param>
+    public bool IsUnderVoltage(int load) => IsSaid(RuleId.UnderVoltage, Circuit.Loads[load].Id);
+
+    /// <summary>Whether the nameplates say that a load gets a voltage which is low, though it runs.</summary>
+    /// <param name="load">Its place in <see cref="RigCircuit.Loads"/>.</param>
+    public bool IsVoltageLow(int load) => IsSaid(RuleId.VoltageLow, Circuit.Loads[load].Id);
 
     /// <summary>
     /// Whether the running draws alone are said to be too much for an outlet of a feed. What comes of that, low voltage or loads
@@ -37,6 +45,6 @@ internal sealed record Evidence(RigCircuit Circuit, SettleResult Settled, SeenSt
     public bool IsOverloaded(WiredFeed feed) =>
         Overloads.Any(rule => feed.Outlets.Any(outlet => IsSaid(rule, outlet.Name) || (rule != Overloads[0] && IsSaid(rule, outlet.Rating.Supply.Id))));
 
-    private bool IsSaid(string rule, string subject) =>
-        Said.Findings.Items.Any(finding => finding.Rule == rule && finding.Subjects.Items.Contains(subject));
+    private bool IsSaid(RuleId rule, string subject) =>
+        Said.Findings.Items.Any(finding => finding.Rule == rule && (rule != RuleId.OutletOverload || finding.Severity >= Severity.Fails) && finding.Subjects.Items.Contains(subject));
 }

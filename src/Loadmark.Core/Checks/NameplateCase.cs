@@ -1,0 +1,21 @@
+using System.Collections.Immutable;
+using Loadmark.Core.Ratings;
+
+namespace Loadmark.Core.Checks;
+
+/// <summary>What the rules on nameplates judge.</summary>
+/// <param name="Rig">The rig with everything looked up.</param>
+/// <param name="Budgets">Its limits with what is asked of them.</param>
+/// <param name="Feeds">Its feeds with how each suits its loads, in the order of the wiring.</param>
+internal sealed record NameplateCase(WiredRig Rig, Budgets Budgets, ImmutableArray<JudgedFeed> Feeds)
+{
+    /// <summary>Judges and adds up a wired rig.</summary>
+    /// <param name="rig">The rig with everything looked up.</param>
+    public static NameplateCase Of(WiredRig rig)
+    {
+        var feeds = ImmutableArray.CreateBuilder<JudgedFeed>(rig.Feeds.Count);
+        foreach (var feed in rig.Feeds)
+            feeds.Add(JudgedFeed.Of(feed));
+        return new NameplateCase(rig, Budgets.Of(rig), feeds.MoveToImmutable());
+    }
+}

@@ -1,0 +1,24 @@
+using Loadmark.Core.Gear;
+using Loadmark.Core.Ratings;
+
+namespace Loadmark.Core.Fits;
+
+/// <summary>What a load is to others that share a return with it.</summary>
+/// <param name="IsDigital">Whether it is known to be digital.</param>
+/// <param name="Isolates">Whether it wants a return of its own.</param>
+/// <param name="Ground">The side of its supply that its ground is on; null when that is not known. Meaningless where <paramref name="IsOnWinding"/>.</param>
+/// <param name="IsOnWinding">Whether it is fed alternating current and its ground meets those of others, over audio leads.</param>
+public readonly record struct Occupant(bool IsDigital, bool Isolates, GroundSide? Ground, bool IsOnWinding)
+{
+    /// <summary>A load on a return.</summary>
+    /// <param name="load">The load.</param>
+    /// <param name="isReversed">Whether its lead exchanges centre and sleeve: a ground that is only taken for granted is then not known.</param>
+    /// <param name="form">What it is fed.</param>
+    /// <param name="isInSignal">Whether it is in the signal path, as far as the rig gives one.</param>
+    public static Occupant Of(LoadRating load, bool isReversed, SupplyForm form, bool isInSignal)
+    {
+        var isKnown = load.Ground.IsKnown && !(isReversed && load.Ground.IsAssumed);
+        return new Occupant(
+            load.IsDigital == true, load.Load.Isolate, isKnown ? load.Ground.Value : null, form == SupplyForm.Alternating && isInSignal);
+    }
+}

@@ -1,0 +1,28 @@
+using Loadmark.Core.Gear;
+using Loadmark.Core.Nameplates;
+
+namespace Loadmark.Core.Rigs;
+
+/// <summary>A supply that is fed by another: it draws as a load does, and is wired by its own name.</summary>
+public static class SupplyInput
+{
+    /// <summary>What a supply draws at its low-voltage input, as a load of the supply's id: at most what is printed.</summary>
+    /// <param name="supply">The supply.</param>
+    /// <returns>Null where its label prints no low-voltage input.</returns>
+    public static Load? Of(Supply supply)
+    {
+        ArgumentNullException.ThrowIfNull(supply);
+        return supply.Label?.Input is { } input
+            ? new Load { Id = supply.Id, Name = supply.Name, Kind = new LoadKind("supply"), Label = NameplateReader.Read(TextOf(input, supply.Label)) }
+            : null;
+    }
+
+    /// <summary>The input as the label of a load would print it.</summary>
+    private static string TextOf(LowVoltageInput input, Nameplate label)
+    {
+        var choices = input.Choices.IsEmpty ? $"{input.Volts}" : string.Join("; ", input.Choices);
+        var form = input.Form.Value switch { SupplyForm.Direct => " DC", SupplyForm.Alternating => " AC", _ => "" };
+        var polarity = label.Polarity.Value switch { Polarity.CentreNegative => ", centre negative", Polarity.CentrePositive => ", centre positive", _ => "" };
+        return $"{choices}{form} {input.Amps?.ToString() ?? input.Watts?.ToString()}{polarity}".Trim();
+    }
+}

@@ -1,0 +1,76 @@
+using Loadmark.Core.Checks;
+using Loadmark.Core.Ratings;
+using Loadmark.Core.Rigs;
+using Loadmark.Simulation.Checks;
+using Loadmark.Simulation.Settling;
+using Loadmark.Simulation.Starting;
+using Loadmark.Simulation.Wiring;
+
+namespace Loadmark.Simulation;
+
+/// <summary>
+/// A rig looked up, checked by its nameplates, laid out as a circuit, settled, started and judged, as far as a question asks for it: the
+/// one way from a rig to a verdict.
+/// </summary>
+public sealed class RigAnalysis
+{
+    private RigAnalysis(WiredRig wired, CheckResult check)
+    {
+        Wired = wired;
+        Check = check;
+    }
+
+    /// <summary>The rig with everything looked up.</summary>
+    public WiredRig Wired { get; }
+
+    /// <summary>What all rules say of it, those on its circuit among them.</summary>
+    public CheckResult Check { get; private init; }
+
+    /// <summary>Its circuit; null where the question did not need it.</summary>
+    public RigCircuit? Circuit { get; private init; }
+
+    /// <summary>Its steady state; null where the question did not need it.</summary>
+    public SettleResult? Settled { get; private init; }
+
+    /// <summary>Its first seconds; null where the question did not ask for all of them.</summary>
+    public StartUpResult? Started { get; private init; }
+
+    /// <summary>Analyses a rig. The same rig gives the same result.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="depth">How far.</param>
+    /// <param name="cancellation">Stops it.</param>
+    /// <exception cref="InvalidRigException">The rig refers to a load, outlet or lead that it does not have.</exception>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static RigAnalysis Of(Rig rig, AnalysisDepth depth, CancellationToken cancellation = default)
+    {
+        var wired = WiredRig.Of(rig);
+        var said = RigChecker.Check(wired);
+        if (depth == AnalysisDepth.Verdict && wired.Feeds.Count == 0)
+            return new RigAnalysis(wired, said);
+
+        var builder = new CircuitBuilder(wired);
+        var laid = builder.Lay();
+        if (depth == AnalysisDepth.Verdict && StartUpCall.IsAmple(laid))
+            return new RigAnalysis(wired, said);
+
+        var circuit = builder.Build();
+        var settlement = new Settlement(circuit);
+        settlement.Solve(cancellation);
+        var settled = SettleReport.Of(settlement);
+        var started = depth == AnalysisDepth.StartUp ? RigSimulator.StartUp(circuit, cancellation: cancellation) : null;
+        return new RigAnalysis(wired, CircuitJudge.Judge(new CircuitCase(circuit, settled, Seen(), said), cancellation))
+        {
+            Circuit = circuit,
+            Settled = settled,
+            Started = started,
+        };
+
+        SeenStart? Seen() => depth switch
+        {
+            AnalysisDepth.StartUp => SeenStart.Of(started!),
+            AnalysisDepth.WholeVerdict => SeenStart.Of(circuit, [.. Enumerable.Range(0, circuit.Parts.Length)], cancellation),
+            AnalysisDepth.Verdict => StartUpCall.CallsForStartUp(circuit, settled) ? SeenStart.Of(circuit, StartUpCall.NotAmple(circuit, laid), cancellation) : null,
+            _ => null,
+        };
+    }
+}

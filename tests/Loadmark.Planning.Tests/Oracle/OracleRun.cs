@@ -1,0 +1,120 @@
+using Loadmark.Core.Checks;
+using Loadmark.Core.Gear;
+using Loadmark.Core.Ratings;
+using Loadmark.Files;
+
+namespace Loadmark.Planning.Tests.Oracle;
+
+/// <summary>A plan of a small random rig held against the best of all its wirings, which are tried one by one and judged by the rules alone.</summary>
+internal sealed record OracleRun
+{
+    /// <summary>How many loads the rig has.</summary>
+    public required int Loads { get; init; }
+
+    /// <summary>How many outlets it has.</summary>
+    public required int Outlets { get; init; }
+
+    /// <summary>How many wirings the rules were asked about.</summary>
+    public required int Tried { get; init; }
+
+    /// <summary>The plan.</summary>
+    public required PlanResult Plan { get; init; }
+
+    /// <summary>What of its labels makes it hard, each once.</summary>
+    public required IReadOnlyList<string> Traits { get; init; }
+
+    /// <summary>How its feeds are joined and what leads they take.</summary>
+    public required IReadOnlyList<string> Feeds { get; init; }
+
+    /// <summary>What is wrong with the plan, with the rig; null where nothing is.</summary>
+    public required string? Fault { get; init; }
+
+    /// <summary>Whether every load is fed.</summary>
+    public bool IsWhole => Plan.Unfed.Count == 0;
+
+    /// <summary>Plans a random rig; of every fourth a feed is pinned, of every sixth not all supplies may be used.</summary>
+    /// <param name="seed">The same seed and sizes make the same rig.</param>
+    /// <param name="mostLoads">How many loads at the most.</param>
+    /// <param name="mostOutlets">How many outlets at the most.</param>
+    /// <param name="cancellation">Stops the planner.</param>
+    public static OracleRun Of(int seed, int mostLoads, int mostOutlets, CancellationToken cancellation)
+    {
+        var text = new RandomRig(seed, mostLoads, mostOutlets).Write();
+        var reading = RigFileReader.Read(text, "oracle");
+        var rig = reading.Rig ?? throw new InvalidOperationException(string.Join('\n', reading.Errors) + "\n" + text);
+        if (seed % 4 == 0 && new BruteForce(rig).AnyFeed(seed * 7) is { } feed)
+            rig = rig with { Wired = [feed with { Pinned = true }] };
+        HashSet<string>? only = seed % 6 == 0 ? ["S1", "S3"] : null;
+        var best = new BruteForce(rig, only).Run();
+        var options = new PlanOptions { Only = only };
+        var plan = RigPlanner.Plan(rig, options, cancellation);
+        var canFeedAll = RigPlanner.CanFeedAll(rig, options, cancellation);
+        var wired = WiredRig.Of(rig);
+        return new OracleRun
+        {
+            Loads = rig.Loads.Count,
+            Outlets = wired.Outlets.Count,
+            Tried = best.Tried,
+            Plan = plan,
+            Traits = [.. TraitsOf(wired).Distinct()],
+            Feeds = [.. plan.Rig.Wired!.Value.Items.SelectMany(one => new[] { $"{one.Joined}", rig.Leads.Items.FirstOrDefault(lead => lead.Id == one.Lead)?.Type.ToString() ?? "plain" })],
+            Fault = FaultOf(plan, best, canFeedAll) is { } fault ? $"seed {seed}, up to {mostLoads} loads and {mostOutlets} outlets: {fault}\n{text}" : null,
+        };
+    }
+
+    private static string? FaultOf(PlanResult plan, BruteForce best, bool? canFeedAll)
+    {
+        var measured = plan.Objective.Items.Select(static level => Math.Round(level.Value, 5)).ToArray();
+        if (!measured.SequenceEqual(best.Best!) || !Levels.Of(plan.Rig).SequenceEqual(best.Best!))
+            return $"plan:   {string.Join(' ', measured)}\n{string.Join('\n', plan.Rig.Wired!.Value)}\noracle: {string.Join(' ', best.Best!)}\n{string.Join('\n', best.BestRig!.Wired!.Value)}";
+        if (plan.Objective.Items.FirstOrDefault(static level => !level.IsProven) is { } open)
+            return $"not proven: {open}";
+        if (plan.Status != (plan.Unfed.Count == 0 ? PlanStatus.Optimal : PlanStatus.Infeasible))
+            return $"{plan.Status}, {plan.Unfed.Count} not fed";
+        if (canFeedAll != (plan.Unfed.Count == 0))
+            return $"whether all can be fed: {canFeedAll?.ToString() ?? "not known"}";
+        if (plan.Check.Findings.Items.FirstOrDefault(BruteForce.Refuses) is { } refused)
+            return $"refused: {refused}";
+        return null;
+    }
+
+    private static IEnumerable<string> TraitsOf(WiredRig rig)
+    {
+        foreach (var rating in rig.Loads.Items.Select(static load => load.Rating))
+        {
+            if (rating.TakesEitherForm)
+                yield return "a load for a.c. or d.c.";
+            else if (!rating.Form.IsKnown)
+                yield return "a load for a.c. or d.c., not known which";
+            else if (rating.Form.Value == SupplyForm.Alternating)
+                yield return "a load for a.c.";
+            if (!rating.Polarity.IsKnown)
+                yield return "a load of unknown polarity";
+            if (!rating.Voltage.IsKnown)
+                yield return "a load of unknown voltage";
+            if (!rating.Ground.IsKnown)
+                yield return "a load of unknown ground";
+            if (rating.Running is null)
+                yield return "a load of unknown draw";
+            if (rating.DrawVaries)
+                yield return "a load whose draw follows the voltage";
+        }
+
+        foreach (var outlet in rig.Outlets)
+        {
+            if (!outlet.Rating.Form.IsKnown)
+                yield return "an outlet of unknown kind of current";
+            if (!outlet.Rating.Polarity.IsKnown)
+                yield return "an outlet of unknown polarity";
+            if (outlet.Rating.Modes.Any(static mode => mode.Volts is null))
+                yield return "an outlet of unknown voltage";
+            if (outlet.Supply.Regulated is false)
+                yield return "an unregulated supply";
+            if (outlet.Supply.MayBeUnregulated)
+                yield return "a supply that may be unregulated";
+        }
+
+        if (RigChecker.Check(rig).Findings.Items.Any(static finding => finding.Rule == RuleId.MainsMismatch && finding.Severity > Severity.Note))
+            yield return "a supply that may not be for the mains";
+    }
+}
