@@ -102,6 +102,7 @@ public sealed partial class TypedFigureTests
     [InlineData("230 V 9 V")]
     [InlineData("9000 V")]
     [InlineData("230 V or so")]
+    [InlineData("100-240V~ 50/60Hz ..6A")]
     public void A_mains_input_that_cannot_be_read_is_refused_with_its_place(string mains)
     {
         var error = Assert.Single(RigFileReader.Read($"rig: r\nsupplies:\n  brick: {{ label: 9V 2A, mains: {mains} }}\n", "f").Errors);
