@@ -35,6 +35,26 @@ public sealed class DoubtTests
         Assert.Equal(18, bought.Cheapest!.Price);
     }
 
+    /// <summary>
+    /// An a.c. load and d.c. ones are kept apart where their grounds meet and the outlets share a return: one of them stays dark, on one
+    /// supply and on two that are alike.
+    /// </summary>
+    [Theory]
+    [InlineData(1, "[A, D, amp]", 1)]
+    [InlineData(1, "[D, amp]", 0)]
+    [InlineData(1, "[A, amp]", 0)]
+    [InlineData(2, "[A, D, amp]", 0)]
+    public void Alternating_and_direct_current_are_not_planned_onto_one_return(int supplies, string signal, int unfed)
+    {
+        var listed = string.Concat(Enumerable.Range(1, supplies).Select(static one =>
+            $"  brick {one}: {{ label: \"{Mains}\", isolated: false, outlets: {{ 1: 9V AC 500mA, 2-3: 9V DC 100mA centre negative }} }}\n"));
+        var plan = Rigs.Plan(
+            $"rig: Both\nsupplies:\n{listed}loads: {{ A: {{ label: 9V AC 100mA, kind: analog drive }}, "
+            + $"D: {{ label: 9V DC 50mA centre negative, kind: analog drive }} }}\nsignal: {signal}\n");
+        Assert.Equal(unfed, plan.Unfed.Count);
+        Assert.DoesNotContain(plan.Check.Findings.Items, static finding => finding.Rule == RuleId.AcShared);
+    }
+
     [Fact]
     public void What_is_known_to_suit_comes_before_what_is_not()
     {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Loadmark.Core.Fits;
 using Loadmark.Core.Ratings;
 
 namespace Loadmark.Core.Checks;
@@ -7,7 +8,8 @@ namespace Loadmark.Core.Checks;
 /// <param name="Rig">The rig with everything looked up.</param>
 /// <param name="Budgets">Its limits with what is asked of them.</param>
 /// <param name="Feeds">Its feeds with how each suits its loads, in the order of the wiring.</param>
-internal sealed record NameplateCase(WiredRig Rig, Budgets Budgets, ImmutableArray<JudgedFeed> Feeds)
+/// <param name="Returns">Its returns with what the loads on each are to one another.</param>
+internal sealed record NameplateCase(WiredRig Rig, Budgets Budgets, ImmutableArray<JudgedFeed> Feeds, ImmutableArray<JudgedReturn> Returns)
 {
     /// <summary>Judges and adds up a wired rig.</summary>
     /// <param name="rig">The rig with everything looked up.</param>
@@ -16,6 +18,10 @@ internal sealed record NameplateCase(WiredRig Rig, Budgets Budgets, ImmutableArr
         var feeds = ImmutableArray.CreateBuilder<JudgedFeed>(rig.Feeds.Count);
         foreach (var feed in rig.Feeds)
             feeds.Add(JudgedFeed.Of(feed));
-        return new NameplateCase(rig, Budgets.Of(rig), feeds.MoveToImmutable());
+        var signal = new SignalPath(rig.Rig);
+        var returns = ImmutableArray.CreateBuilder<JudgedReturn>(rig.Returns.Count);
+        foreach (var group in rig.Returns)
+            returns.Add(JudgedReturn.Of(group, signal));
+        return new NameplateCase(rig, Budgets.Of(rig), feeds.MoveToImmutable(), returns.MoveToImmutable());
     }
 }

@@ -6,10 +6,17 @@ namespace Loadmark.Core.Fits;
 /// <summary>What a load is to others that share a return with it.</summary>
 /// <param name="IsDigital">Whether it is known to be digital.</param>
 /// <param name="Isolates">Whether it wants a return of its own.</param>
-/// <param name="Ground">The side of its supply that its ground is on; null when that is not known. Meaningless where <paramref name="IsOnWinding"/>.</param>
-/// <param name="IsOnWinding">Whether it is fed alternating current and its ground meets those of others, over audio leads.</param>
-public readonly record struct Occupant(bool IsDigital, bool Isolates, GroundSide? Ground, bool IsOnWinding)
+/// <param name="Ground">The side of its supply that its ground is on; null when that is not known. Meaningless where <see cref="IsOnWinding"/>.</param>
+/// <param name="TakesAlternating">Whether it is fed alternating current; no where the kind of current is not known.</param>
+/// <param name="JoinsGrounds">Whether its ground meets those of others over audio leads; matters only beside alternating current.</param>
+public readonly record struct Occupant(bool IsDigital, bool Isolates, GroundSide? Ground, bool TakesAlternating, bool JoinsGrounds)
 {
+    /// <summary>Whether it is fed alternating current and its ground meets those of others.</summary>
+    public bool IsOnWinding => TakesAlternating && JoinsGrounds;
+
+    /// <summary>Whether it is fed direct current and its ground, which is one side of the return, meets those of others.</summary>
+    public bool MeetsWindings => !TakesAlternating && JoinsGrounds;
+
     /// <summary>A load on a return.</summary>
     /// <param name="load">The load.</param>
     /// <param name="isReversed">Whether its lead exchanges centre and sleeve: a ground that is only taken for granted is then not known.</param>
@@ -19,6 +26,6 @@ public readonly record struct Occupant(bool IsDigital, bool Isolates, GroundSide
     {
         var isKnown = load.Ground.IsKnown && !(isReversed && load.Ground.IsAssumed);
         return new Occupant(
-            load.IsDigital == true, load.Load.Isolate, isKnown ? load.Ground.Value : null, form == SupplyForm.Alternating && isInSignal);
+            load.IsDigital == true, load.Load.Isolate, isKnown ? load.Ground.Value : null, form == SupplyForm.Alternating, isInSignal);
     }
 }

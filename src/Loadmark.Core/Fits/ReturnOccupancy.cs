@@ -13,6 +13,7 @@ public struct ReturnOccupancy : IEquatable<ReturnOccupancy>
     private int _positive;
     private int _unknown;
     private int _onWinding;
+    private int _meetsWindings;
 
     /// <summary>How many loads there are.</summary>
     public int Count { get; private set; }
@@ -35,10 +36,11 @@ public struct ReturnOccupancy : IEquatable<ReturnOccupancy>
     }
 
     /// <summary>
-    /// Whether no winding feeds several loads whose grounds meet: each rectifies for itself, so the grounds of two stand at different ends
-    /// of the winding in turn, and the audio screens short it.
+    /// Whether a winding feeds one load only of those whose grounds meet. No where it feeds several: each rectifies for itself, so the
+    /// grounds of two stand at different ends of the winding in turn, and the audio screens short it. Not known where one is on the winding
+    /// and others take direct current from the same return: their ground may be an end of the winding too, or be rectified from it.
     /// </summary>
-    public readonly Fit Windings => _onWinding > 1 ? Fit.No : Fit.Yes;
+    public readonly Fit Windings => _onWinding > 1 ? Fit.No : _onWinding == 1 && _meetsWindings > 0 ? Fit.NotKnown : Fit.Yes;
 
     /// <summary>Whether nothing here could be harmed by the others.</summary>
     public readonly Fit Harmless => (Fit)Math.Max((int)Grounds, (int)Windings);
@@ -69,6 +71,7 @@ public struct ReturnOccupancy : IEquatable<ReturnOccupancy>
         Count += sign;
         _digital += occupant.IsDigital ? sign : 0;
         _isolating += occupant.Isolates ? sign : 0;
+        _meetsWindings += occupant.MeetsWindings ? sign : 0;
         if (occupant.IsOnWinding)
             _onWinding += sign;
         else if (occupant.Ground is null)
@@ -79,14 +82,14 @@ public struct ReturnOccupancy : IEquatable<ReturnOccupancy>
 
     /// <inheritdoc/>
     public readonly bool Equals(ReturnOccupancy other) =>
-        (Count, _digital, _isolating, _positive, _unknown, _onWinding)
-        == (other.Count, other._digital, other._isolating, other._positive, other._unknown, other._onWinding);
+        (Count, _digital, _isolating, _positive, _unknown, _onWinding, _meetsWindings)
+        == (other.Count, other._digital, other._isolating, other._positive, other._unknown, other._onWinding, other._meetsWindings);
 
     /// <inheritdoc/>
     public override readonly bool Equals(object? obj) => obj is ReturnOccupancy other && Equals(other);
 
     /// <inheritdoc/>
-    public override readonly int GetHashCode() => HashCode.Combine(Count, _digital, _isolating, _positive, _unknown, _onWinding);
+    public override readonly int GetHashCode() => HashCode.Combine(Count, _digital, _isolating, _positive, _unknown, _onWinding, _meetsWindings);
 
     /// <summary>Whether both are occupied alike.</summary>
     public static bool operator ==(ReturnOccupancy left, ReturnOccupancy right) => left.Equals(right);

@@ -8,14 +8,21 @@ internal static class ReturnConstraints
 {
     /// <summary>
     /// Keeps apart what must not meet: loads whose ground is positive and loads whose ground is negative; one whose ground is not known and
-    /// any other; two that take alternating current from one winding.
+    /// any other; two that take alternating current from one winding, and one that does and any that takes direct current from that return.
     /// </summary>
     /// <param name="wiring">The model.</param>
     /// <param name="loads">The loads that may be there.</param>
     /// <param name="count">How many returns that are alike it stands for: of several nobody can tell which load is on which.</param>
     public static void KeepHarmless(WiringModel wiring, List<LoadCount> loads, int count)
     {
-        wiring.AtMost(Tally.Of(loads.Where(static load => load.Occupant.IsOnWinding)), count);
+        var windings = Tally.Of(loads.Where(static load => load.Occupant.IsOnWinding));
+        wiring.AtMost(windings, count);
+        if (!windings.IsEmpty)
+        {
+            foreach (var load in loads.Where(static load => load.Occupant.MeetsWindings))
+                wiring.Model.Add(load.Count + (load.Most * windings.Expression()) <= load.Most * count);
+        }
+
         var direct = loads.FindAll(static load => !load.Occupant.IsOnWinding);
         var sides = direct.GroupBy(static load => load.Occupant.Ground).ToList();
         wiring.AtMost(Tally.Of(direct.Where(static load => load.Occupant.Ground is null)), count);

@@ -22,7 +22,7 @@ internal sealed class LoadGroup(int index, LoadRating rating, bool isInSignal)
     /// <summary>What each of them needs, with the highest draw where it depends on the voltage.</summary>
     public LoadRating Rating { get; } = rating;
 
-    /// <summary>Whether their grounds meet those of others over audio leads where they are fed alternating current, which matters there only.</summary>
+    /// <summary>Whether their grounds meet those of others over audio leads, in a rig where a load may take alternating current; it matters there only.</summary>
     public bool IsInSignal { get; } = isInSignal;
 
     /// <summary>Their places among the rig's loads, ascending.</summary>

@@ -73,9 +73,10 @@ internal sealed class PlanProblemBuilder
     private void GroupLoads()
     {
         var groups = new Dictionary<object, LoadGroup>();
+        var mayMeetWindings = _ratings.Any(MayTakeAlternating);
         foreach (var load in FedSupplies.DarkLoads(_pinned))
         {
-            var isInSignal = MayTakeAlternating(load.Rating) && _signal.Contains(load.Id);
+            var isInSignal = mayMeetWindings && _signal.Contains(load.Id);
             var key = LoadGroup.Key(load.Rating, isInSignal);
             if (!groups.TryGetValue(key, out var group))
             {

@@ -2,7 +2,7 @@ using Loadmark.Core.Fits;
 
 namespace Loadmark.Core.Checks.Rules;
 
-/// <summary>Loads for alternating current whose grounds meet are fed from one winding.</summary>
+/// <summary>Loads for alternating current whose grounds meet are fed from one winding, or one of them from a supply that feeds direct current too.</summary>
 internal sealed class AcShared : NameplateRule
 {
     /// <inheritdoc/>
@@ -12,26 +12,54 @@ internal sealed class AcShared : NameplateRule
     public override Severity Severity => Severity.Harm;
 
     /// <inheritdoc/>
-    public override string Source => "Kirchhoff's voltage law: rectifiers put the grounds of two loads at different ends of the winding, and the audio screens join them";
+    public override string Source =>
+        "Kirchhoff's voltage law: rectifiers put the grounds of two loads at different ends of the winding, and the audio screens join them";
 
     protected override void Judge(NameplateCase subject, Report report)
     {
-        var audio = new SignalPath(subject.Rig.Rig);
-        foreach (var group in subject.Rig.Returns)
+        foreach (var judged in subject.Returns)
         {
-            var occupancy = audio.OccupancyOf(group);
-            if (occupancy.Windings == Fit.Yes)
-                continue;
-
-            var loads = Words.Ids(group.Loads.Where(load => audio.OccupantOf(load).IsOnWinding));
-            var isAssumed = loads.Count > 0 && group.Loads.Any(static load => load.Feeds.Any(static feed => feed.Outlets.Any(static outlet => outlet.Rating.Isolated.IsAssumed && outlet.Rating.Supply.Outlets.Count > 1)));
-            report.Add(
-                this,
-                Words.Subjects(group, loads),
-                $"{Words.List(loads)} take alternating current from one winding, that of {Words.List(group.Names)}{(isAssumed ? " (nothing says that its outlets are isolated)" : "")}, and their audio leads join their grounds. "
-                + "What is inside decides; where their rectifiers differ, the winding is shorted through the screens.",
-                $"{loads.Count} a.c. loads with joined grounds > 1 on one winding",
-                $"Give each an a.c. adaptor, or an isolated a.c. outlet, of its own.");
+            if (judged.Occupancy.Windings == Fit.No)
+                TellSeveral(judged, report);
+            else if (judged.Occupancy.Windings == Fit.NotKnown)
+                TellBesideDirect(judged, report);
         }
+    }
+
+    private void TellSeveral(JudgedReturn judged, Report report)
+    {
+        var loads = judged.IdsWhere(static load => load.IsOnWinding);
+        report.Add(
+            this,
+            Words.Subjects(judged.Group, loads),
+            $"{Words.List(loads)} take alternating current from one winding, that of {Words.List(judged.Group.Names)}{Taken(judged)}, and their audio "
+            + "leads join their grounds. What is inside decides; where their rectifiers differ, the winding is shorted through the screens.",
+            $"{loads.Count} a.c. loads with joined grounds > 1 on one winding",
+            "Give each an a.c. adaptor, or an isolated a.c. outlet, of its own.");
+    }
+
+    private void TellBesideDirect(JudgedReturn judged, Report report)
+    {
+        var alternating = judged.IdsWhere(static load => load.IsOnWinding);
+        var direct = judged.IdsWhere(static load => load.MeetsWindings);
+        var names = Words.List(judged.Group.Names);
+        report.Add(
+            this,
+            Severity.Unsure,
+            Words.Subjects(judged.Group, [.. alternating, .. direct]),
+            $"{Words.List(alternating)} takes alternating current and {Words.List(direct)} {Words.Verb(direct.Count, "takes", "take")} direct current "
+            + $"from outlets of {names} that share a return{Taken(judged)}, and their audio leads join their grounds. If both come from one winding, "
+            + "what is inside decides whether it is shorted through the screens.",
+            $"1 a.c. load beside {direct.Count} d.c. {Words.Verb(direct.Count, "load", "loads")} on one return, grounds joined",
+            "With the supply unplugged from the mains and from everything else, measure from each contact of the a.c. outlet to the return of a d.c. "
+            + "outlet, with the meter's diode range, both ways round: where it never shows a path, the winding is apart; then type "
+            + $"'isolated: true' for the a.c. outlet. Else give {Words.List(alternating)} an a.c. adaptor of its own.");
+    }
+
+    private static string Taken(JudgedReturn judged)
+    {
+        var isAssumed = judged.Group.Loads.Any(static load => load.Feeds.Any(static feed => feed.Outlets.Any(
+            static outlet => outlet.Rating.Isolated.IsAssumed && outlet.Rating.Supply.Outlets.Count > 1)));
+        return isAssumed ? " (nothing says that its outlets are isolated)" : "";
     }
 }

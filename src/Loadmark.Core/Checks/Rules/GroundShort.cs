@@ -1,7 +1,6 @@
 using Loadmark.Core.Fits;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Nameplates;
-using Loadmark.Core.Ratings;
 
 namespace Loadmark.Core.Checks.Rules;
 
@@ -19,29 +18,21 @@ internal sealed class GroundShort : NameplateRule
 
     protected override void Judge(NameplateCase subject, Report report)
     {
-        var audio = new SignalPath(subject.Rig.Rig);
-        foreach (var group in subject.Rig.Returns)
+        foreach (var judged in subject.Returns)
         {
-            var grounds = audio.OccupancyOf(group).Grounds;
-            if (grounds != Fit.Yes)
-                JudgeGroup(group, audio, grounds, report);
+            if (judged.Occupancy.Grounds != Fit.Yes)
+                JudgeReturn(judged, report);
         }
     }
 
-    private void JudgeGroup(ReturnGroup group, SignalPath audio, Fit grounds, Report report)
+    private void JudgeReturn(JudgedReturn judged, Report report)
     {
-        var positive = new List<string>();
-        var negative = new List<string>();
-        var unknown = new List<string>();
-        foreach (var load in group.Loads)
-        {
-            if (audio.OccupantOf(load) is not { IsOnWinding: false } occupant)
-                continue;
-            (occupant.Ground switch { null => unknown, GroundSide.Positive => positive, _ => negative }).Add(load.Id);
-        }
-
+        var group = judged.Group;
+        var positive = judged.IdsWhere(static load => load is { IsOnWinding: false, Ground: GroundSide.Positive });
+        var negative = judged.IdsWhere(static load => load is { IsOnWinding: false, Ground: GroundSide.Negative });
+        var unknown = judged.IdsWhere(static load => load is { IsOnWinding: false, Ground: null });
         var names = Words.List(group.Names);
-        if (grounds == Fit.No)
+        if (judged.Occupancy.Grounds == Fit.No)
         {
             report.Add(
                 this,

@@ -1,5 +1,3 @@
-using Loadmark.Core.Fits;
-
 namespace Loadmark.Core.Checks.Rules;
 
 /// <summary>A load that wants a return of its own shares one.</summary>
@@ -16,10 +14,9 @@ internal sealed class ReturnNotItsOwn : NameplateRule
 
     protected override void Judge(NameplateCase subject, Report report)
     {
-        var audio = new SignalPath(subject.Rig.Rig);
-        foreach (var group in subject.Rig.Returns)
+        foreach (var (group, _, occupancy) in subject.Returns)
         {
-            if (!audio.OccupancyOf(group).SharesIsolating)
+            if (!occupancy.SharesIsolating)
                 continue;
 
             var own = new List<string>();

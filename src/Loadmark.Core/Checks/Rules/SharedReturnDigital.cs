@@ -1,5 +1,3 @@
-using Loadmark.Core.Fits;
-
 namespace Loadmark.Core.Checks.Rules;
 
 /// <summary>A digital load shares a return with other loads.</summary>
@@ -16,13 +14,11 @@ internal sealed class SharedReturnDigital : NameplateRule
 
     protected override void Judge(NameplateCase subject, Report report)
     {
-        var audio = new SignalPath(subject.Rig.Rig);
-        foreach (var group in subject.Rig.Returns)
+        foreach (var (group, _, occupancy) in subject.Returns)
         {
             if (group.Loads.Count < 2)
                 continue;
 
-            var occupancy = audio.OccupancyOf(group);
             var digital = new List<string>();
             var other = new List<string>();
             var unknown = new List<string>();

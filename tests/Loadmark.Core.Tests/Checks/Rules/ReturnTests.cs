@@ -162,6 +162,28 @@ public sealed class ReturnTests
     }
 
     [Fact]
+    public void A_load_for_alternating_current_beside_direct_ones_on_one_return_is_to_be_found_out_where_grounds_meet()
+    {
+        static Rig Unnamed(Rig rig) => rig with { Signal = [] };
+        static Outlet Isolated(Outlet outlet) => outlet with { Isolated = true };
+        RigBuilder Rig(Func<Supply, Supply>? supply = null, Func<Outlet, Outlet>? outlet = null) => New().Load("MX-01", Plate.Ac(9, 100))
+            .Load("OD-03", Plate.Dc(9, 12)).Load("CH-01", Plate.Dc(9, 12)).Supply("brick", supply ?? NotIsolated)
+            .Outlet("1", Plate.Ac(9, 500), outlet).Outlet("2", Plate.Dc(9, 100)).Outlet("3", Plate.Dc(9, 100))
+            .Feed("brick/1", "MX-01").Feed("brick/2", "OD-03").Feed("brick/3", "CH-01");
+        var finding = Expect.Says(
+            Rig().Check(rig => rig with { Signal = ["MX-01", "OD-03", "amp"] }),
+            "ac-shared", Severity.Unsure, "MX-01 takes alternating current and OD-03 takes direct current from outlets of brick that share a return");
+        Assert.Equal("1 a.c. load beside 1 d.c. load on one return, grounds joined", finding.Working);
+        Assert.Equal(["MX-01", "OD-03", "brick"], finding.Subjects);
+        Assert.Equal(["MX-01", "OD-03", "CH-01", "brick"], Expect.Breaks(Rig().Check(Unnamed), "ac-shared").Subjects);
+        Expect.Says(Rig(static supply => supply with { Isolated = null }).Check(Unnamed), "ac-shared", Severity.Unsure, "nothing says that its outlets are isolated");
+
+        Expect.Good(Rig(outlet: Isolated).Check(Unnamed));
+        Expect.Keeps(Rig().Check(rig => rig with { Signal = ["OD-03", "CH-01", "amp"] }), "ac-shared");
+        Expect.Keeps(Rig().Check(rig => rig with { Signal = ["MX-01", "amp"] }), "ac-shared");
+    }
+
+    [Fact]
     public void Outlets_joined_by_a_lead_are_one_return()
     {
         var result = Two(Plate.Dc(9, 100), Plate.Dc(9, 100)).Load("OD-03", Plate.Dc(9, 12)).Load("CH-01", Plate.Dc(9, 12)).Load("FZ-01", Plate.Dc(9, 3), PositiveGround)

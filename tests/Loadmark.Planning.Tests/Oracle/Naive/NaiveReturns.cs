@@ -47,7 +47,11 @@ internal sealed class NaiveReturns(CpModel model)
     {
         var windings = Sum(on, static load => load.IsOnWinding);
         if (!windings.IsEmpty)
+        {
             model.Add(windings.Expression <= 1);
+            foreach (var (_, choice) in on.Where(static one => one.Load.MeetsWindings))
+                model.Add(windings.Expression + choice <= 1);
+        }
 
         // Of those whose ground is not known one, and then no other.
         var sides = new List<BoolVar>();
