@@ -65,6 +65,41 @@ public sealed class SimulationCommandTests : IDisposable
         Assert.Equal("starts", json.RootElement.GetProperty("events")[0].GetProperty("kind").GetString());
     }
 
+    /// <summary>DL-02 charges 220 µF, assumed, over 10 ms to 9 V: 198 mA, and 99 mA to 396 mA where it is half or double that.</summary>
+    [Fact]
+    public void A_peak_that_rests_on_an_assumed_capacitor_is_told_as_a_range()
+    {
+        const string Begin =
+            """
+            rig: a
+            loads: { DL-02: { kind: digital, label: "9V DC 90mA centre negative", starts_below: 8.9 V, stops_below: 5 V
+            """;
+        const string End =
+            """
+             } }
+            supplies: { brick: { isolated: true, outlets: { 1: 9 V 300 mA centre negative } } }
+            wired: [ { from: brick/1, to: DL-02 } ]
+            """;
+        var assumed = Save(Begin + End);
+        Assert.Matches(@"brick/1 +300 mA +99 mA to 300 mA +\S+ µs +0 s to 1[0-9.]+ ms\n", Run(0, "startup", assumed));
+        Assert.Contains("The peak of brick/1 is a range: the charging of input capacitors decides it", Run(0, "startup", assumed), StringComparison.Ordinal);
+        using (var json = JsonDocument.Parse(Run(0, "startup", assumed, "--json")))
+        {
+            var outlet = json.RootElement.GetProperty("outlets")[0];
+            Assert.Equal(0.099, outlet.GetProperty("pulseAmps")[0].GetDouble(), 0.001);
+            Assert.Equal(0.3, outlet.GetProperty("pulseAmps")[1].GetDouble(), 0.001);
+            Assert.Equal(0, outlet.GetProperty("pulseSecondsOverLimit")[0].GetDouble());
+            Assert.InRange(outlet.GetProperty("pulseSecondsOverLimit")[1].GetDouble(), 0.01, 0.02);
+            Assert.Equal("input capacitance", outlet.GetProperty("pulseAssumed")[0].GetString());
+        }
+
+        var given = Save(Begin + ", input_capacitance: 220 µF" + End);
+        Assert.DoesNotContain("range", Run(0, "startup", given), StringComparison.Ordinal);
+        using var sure = JsonDocument.Parse(Run(0, "startup", given, "--json"));
+        Assert.Equal(JsonValueKind.Null, sure.RootElement.GetProperty("outlets")[0].GetProperty("pulseAmps").ValueKind);
+        Assert.Empty(sure.RootElement.GetProperty("outlets")[0].GetProperty("pulseAssumed").EnumerateArray());
+    }
+
     [Fact]
     public void Waveforms_go_to_a_file_and_no_name_in_it_is_a_formula()
     {

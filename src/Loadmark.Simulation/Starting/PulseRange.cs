@@ -13,8 +13,18 @@ namespace Loadmark.Simulation.Starting;
 /// <param name="Assumed">What is assumed: "input capacitance", "source resistance"; at least one.</param>
 public sealed record PulseRange(Amps Least, Amps Most, Seconds OverLimitLeast, Seconds OverLimitMost, ValueList<string> Assumed)
 {
-    /// <summary>The range with what it rests on: "99 mA to 396 mA (input capacitance assumed, at half and at double)".</summary>
-    public override string ToString() => $"{Rounded(Least)} to {Rounded(Most)} ({string.Join(" and ", Assumed.Items)} assumed, at half and at double)";
+    /// <summary>Below it a milliampere is a large share, and a hundredth of one is shown.</summary>
+    private const decimal FineBelow = 0.01m;
 
-    private static Amps Rounded(Amps amps) => new(Math.Round(amps.Value, 3));
+    /// <summary>The two peaks, to the milliampere: "99 mA to 396 mA".</summary>
+    public string Peaks => $"{Rounded(Least)} to {Rounded(Most)}";
+
+    /// <summary>What the range rests on, as a clause: "the charging of input capacitors decides it, or may, and how much they take is not known: ...".</summary>
+    public string Because =>
+        $"the charging of input capacitors decides it, or may, and how much they take is not known: computed with {string.Join(" and ", Assumed.Items)} at half and at double of what is assumed";
+
+    /// <summary>The range with what it rests on: "99 mA to 396 mA (input capacitance assumed, at half and at double)".</summary>
+    public override string ToString() => $"{Peaks} ({string.Join(" and ", Assumed.Items)} assumed, at half and at double)";
+
+    private static Amps Rounded(Amps amps) => new(Math.Round(amps.Value, amps.Value < FineBelow ? 5 : 3));
 }

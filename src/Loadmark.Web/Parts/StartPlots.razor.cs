@@ -89,6 +89,22 @@ public sealed partial class StartPlots : ComponentBase
         return (fails ? 1000 : 0) + (outlet is { PeakAmps: { } peak, Limit: { Value: > 0 } limit } ? (double)(peak / limit) : 0);
     }
 
+    /// <summary>What an outlet gives at its peak: a range where that rests on how much charging capacitors take, which is assumed.</summary>
+    private string PeakOf(StartedOutlet outlet)
+    {
+        var limit = outlet.Limit?.ToString() ?? "?";
+        return outlet.Pulse is { } pulse ? T["at its peak {0}, its limit {1}", pulse.Peaks, limit] : T["at most {0} of {1}", outlet.PeakAmps?.ToString() ?? "?", limit];
+    }
+
+    /// <summary>On what a peak rests that is a range, and what that means for the limit and for the curve.</summary>
+    private string SaysOf(StartedOutlet outlet, PulseRange pulse)
+    {
+        var limited = pulse.OverLimitMost.Value > 0
+            ? $" {T["At its limit of {0} or over it for {1} to {2}.", outlet.Limit?.ToString() ?? "?", Seconds((double)pulse.OverLimitLeast.Value), Seconds((double)pulse.OverLimitMost.Value)]}"
+            : "";
+        return $"{T["The peak of {0} is a range: {1}.", outlet.Outlet, pulse.Because]}{limited} {T["The curve is computed with what is assumed."]}";
+    }
+
     private bool Concerns(StartUpEvent happening) => happening.Subject == _outlet || Loads.Contains(happening.Subject);
 
     private static string Text(double value) => value.ToString("0.######", CultureInfo.InvariantCulture);

@@ -97,6 +97,9 @@ internal static class SimulationJson
         json.WriteFigure("peakAtSeconds", outlet.PeakAt?.Value);
         json.WriteFigure("secondsOverLimit", outlet.OverLimit.Value);
         json.WriteBoolean("surgeIsSpent", outlet.SurgeIsSpent);
+        json.WriteRange("pulseAmps", outlet.Pulse is { } amps ? new QuantityRange<Ampere>(amps.Least, amps.Most) : default(QuantityRange<Ampere>?));
+        json.WriteRange("pulseSecondsOverLimit", outlet.Pulse is { } seconds ? new QuantityRange<Second>(seconds.OverLimitLeast, seconds.OverLimitMost) : default(QuantityRange<Second>?));
+        json.WriteTexts("pulseAssumed", outlet.Pulse?.Assumed ?? []);
         json.WriteEndObject();
     }
 

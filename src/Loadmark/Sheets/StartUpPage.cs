@@ -34,8 +34,9 @@ internal static class StartUpPage
 
         var outlets = new ColumnTable("outlet", "limit", "peak", "at", "at its limit or over it for");
         foreach (var outlet in started.Outlets.Items.Where(static outlet => !outlet.IsFree))
-            outlets.Add($"{outlet.Outlet}", SimulationParts.Text(outlet.Limit), SimulationParts.Text(outlet.PeakAmps), outlet.PeakAt is { } at ? SimulationParts.Text(at) : "-", OverLimit(outlet));
+            outlets.Add($"{outlet.Outlet}", SimulationParts.Text(outlet.Limit), Peak(outlet), outlet.PeakAt is { } at ? SimulationParts.Text(at) : "-", OverLimit(outlet));
         outlets.Write(sheet);
+        WritePulses(sheet, started);
         SimulationParts.WriteTotals(sheet, started.Totals, "at most ");
         WriteStory(sheet, started, check);
         if (csv is not null)
@@ -54,6 +55,16 @@ internal static class StartUpPage
             _ => $"In the first {SimulationParts.Text(started.Duration)} {Words.List(failing)} {Words.Verb(failing.Count, "does", "do")} not come up properly.",
         };
         SimulationParts.WriteVerdict(sheet, check, text, failing.Count == 0 && started.IsComplete);
+    }
+
+    /// <summary>On what the peaks rest that are told as a range, once for all outlets where that is the same.</summary>
+    private static void WritePulses(Sheet sheet, StartUpResult started)
+    {
+        var reasons = started.Outlets.Items.Where(static outlet => outlet.Pulse is not null).GroupBy(static outlet => outlet.Pulse!.Because, static outlet => $"{outlet.Outlet}").ToList();
+        if (reasons.Count > 0)
+            sheet.BlankLine();
+        foreach (var outlets in reasons)
+            sheet.PadTo(Indent).Wrap($"The peak of {Words.List([.. outlets])} is a range: {outlets.Key}.", Indent).EndLine();
     }
 
     /// <summary>What happens: where something does not come up, only on its outlets; the rest is not what one looks for.</summary>
@@ -81,6 +92,15 @@ internal static class StartUpPage
         _ => load.Because is { } because ? $"off: {because}" : "off",
     };
 
-    private static string OverLimit(StartedOutlet outlet) =>
-        (outlet.OverLimit.Value == 0 ? "-" : SimulationParts.Text(outlet.OverLimit)) + (outlet.SurgeIsSpent ? ", longer than it bears its surge" : "");
+    private static string Peak(StartedOutlet outlet) => outlet.Pulse?.Peaks ?? SimulationParts.Text(outlet.PeakAmps);
+
+    private static string OverLimit(StartedOutlet outlet)
+    {
+        var (least, most) = outlet.Pulse is { } pulse ? (pulse.OverLimitLeast, pulse.OverLimitMost) : (outlet.OverLimit, outlet.OverLimit);
+        var time = most.Value == 0 ? "-" : Range(least, most);
+        return time + (outlet.SurgeIsSpent ? ", longer than it bears its surge" : "");
+    }
+
+    private static string Range(Seconds least, Seconds most) =>
+        least == most ? SimulationParts.Text(least) : $"{SimulationParts.Text(least)} to {SimulationParts.Text(most)}";
 }

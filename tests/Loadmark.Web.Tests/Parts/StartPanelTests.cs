@@ -81,6 +81,26 @@ public sealed class StartPanelTests : PageTest
         Assert.Contains("wall/1 and its loads over time", part.FindAll("table caption").Select(caption => caption.TextContent));
     }
 
+    /// <summary>DL-02 charges 220 µF, assumed, over 10 ms to 9 V: 198 mA, and 99 mA to 396 mA where it is half or double that.</summary>
+    [Fact]
+    public async Task A_peak_that_rests_on_an_assumed_capacitor_is_a_range_and_says_so()
+    {
+        var view = await OpenAsync(
+            """
+            rig: One
+            loads: { DL-02: { kind: digital, label: "9V DC 90mA centre negative", starts_below: 8.9 V, stops_below: 5 V } }
+            supplies: { brick: { isolated: true, outlets: { 1: 9 V 300 mA centre negative } } }
+            wired: [ { from: brick/1, to: DL-02 } ]
+            """);
+        var part = Show<StartPanel>(view);
+        await part.InvokeAsync(() => Button(part, "Switch on").ClickAsync(new()));
+        part.WaitForAssertion(() => Assert.NotEmpty(part.FindAll("#start-outlet")), Patience);
+        Assert.Matches("^brick/1 · at its peak 99 mA to 300 mA, its limit 300 mA$", part.Find("#start-outlet option").TextContent);
+        Assert.Matches(
+            "^The peak of brick/1 is a range: .*input capacitance.* at half and at double.* At its limit of 300 mA or over it for 0 s to 1[0-9.]+ ms. The curve is",
+            part.Find(".pulse").TextContent);
+    }
+
     [Fact]
     public async Task Sampling_says_in_how_many_every_load_runs()
     {

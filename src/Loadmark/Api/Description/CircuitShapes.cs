@@ -41,7 +41,10 @@ internal static class CircuitShapes
             ("peakAmps", Number("The most that it gives, A; null where it was not computed.").OrNull()),
             ("peakAtSeconds", Number("When, s.").OrNull()),
             ("secondsOverLimit", Number("How long it is asked for more than its limit, s.")),
-            ("surgeIsSpent", Flag("Whether what it bears for a moment was used up."))));
+            ("surgeIsSpent", Flag("Whether what it bears for a moment was used up.")),
+            ("pulseAmps", Range("What its peak may be where the charging of input capacitors decides it, or may, and that rests on assumed figures, A; null where it is peakAmps.")),
+            ("pulseSecondsOverLimit", Range("How long it may be asked for more than its limit then, s; null where that is secondsOverLimit.")),
+            ("pulseAssumed", Texts("What is assumed, and was taken at half and at double: input capacitance, source resistance."))));
         book.Add("StartUpEvent", Object(
             "Something that happens.",
             ("seconds", Number("When, s after switch-on.")),
@@ -106,6 +109,8 @@ internal static class CircuitShapes
         ($"{name}?", Tuple($"Its 5 %, 50 % and 95 % quantiles, {unit}; null where a sample of that rank has none.", 3, Number("A quantile.").OrNull())),
         ($"corner{inWords}?", Number($"It where everything is at its worst, {unit}; null where it has none.").OrNull()),
     ];
+
+    private static OpenApiSchema Range(string about) => Tuple(about, 2, Number("From, and to.")).OrNull();
 
     private static (string, IOpenApiSchema)[] Rest(ShapeBook book) =>
     [
