@@ -114,6 +114,21 @@ public sealed class RigDiagramTests
     }
 
     [Fact]
+    public void What_no_label_tells_is_said_to_be_unknown_and_no_value_stands_in_for_it()
+    {
+        var (rig, check) = Rigs.Checked("rig: A\nloads:\n  X: { label: \"30mA\" }\n  Y: { label: \"9V AC 30mA\" }\nsupplies:\n  s: { outlets: { 1: 12 V 100 mA } }\nwired:\n  - { from: s/1, to: X }\n");
+        var scene = RigDiagram.Draw(rig, check);
+        var (outlet, load, other) = (scene.Groups.Single(group => group.Subject == "s/1" && group.Kind == SubjectKind.Outlet), scene.Groups.Single(group => group.Subject == "X"), scene.Groups.Single(group => group.Subject == "Y"));
+        Assert.Contains(load.Shapes, shape => shape is TextShape { Text: "? V" });
+        Assert.Contains(load.Shapes, shape => shape is TextShape { Text: "polarity not known" });
+        Assert.Contains("its voltage is not known, polarity not known", load.Title, StringComparison.Ordinal);
+        Assert.DoesNotContain("9 V", load.Title, StringComparison.Ordinal);
+        Assert.Contains(outlet.Shapes, shape => shape is TextShape { Text: "polarity ?" });
+        Assert.Contains("polarity not known", outlet.Title, StringComparison.Ordinal);
+        Assert.DoesNotContain("polarity", other.Title, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_whole_name_is_in_the_title_where_the_picture_shortens_it()
     {
         var name = string.Join(' ', Enumerable.Range(1, 60).Select(number => number.ToString(CultureInfo.InvariantCulture)));

@@ -68,21 +68,22 @@ public static class WiringEdits
     }
 
     /// <summary>
-    /// The rig with a supply in another's place. Banks that none of its outlets names go, and so do settings of feeds to voltages that
-    /// their outlets no longer give.
+    /// The rig with a supply in another's place. Feeds from outlets that it does not have go, and so do banks that none of its outlets names
+    /// and settings of feeds to voltages that their outlets no longer give.
     /// </summary>
     /// <param name="rig">The rig.</param>
     /// <param name="index">The supply's place, from 0.</param>
-    /// <param name="supply">The supply to be there, with the same outlets or more.</param>
+    /// <param name="supply">The supply to be there, of the same id.</param>
     public static Rig PutSupply(this Rig rig, int index, Supply supply)
     {
         ArgumentNullException.ThrowIfNull(rig);
         ArgumentNullException.ThrowIfNull(supply);
         var whole = supply with { Banks = [.. supply.Banks.Items.Where(bank => supply.Outlets.Items.Any(outlet => outlet.Bank == bank.Name))] };
-        return rig with
+        var left = rig.WithoutFeeds(outlet => outlet.Supply == supply.Id && !supply.Outlets.Items.Any(one => one.Id == outlet.Outlet));
+        return left with
         {
             Supplies = new ValueList<Supply>(rig.Supplies.Items.SetItem(index, whole)),
-            Wired = rig.Wired is { } wired ? [.. wired.Items.Select(feed => Fits(feed, whole) ? feed : feed with { At = [] })] : null,
+            Wired = left.Wired is { } wired ? [.. wired.Items.Select(feed => Fits(feed, whole) ? feed : feed with { At = [] })] : null,
         };
     }
 

@@ -70,8 +70,8 @@ internal static class LoadDrawing
 
         if (rating.StartIsGiven && rating.Starting is { } start && start.Value != rating.Running?.Value)
             pieces.Add(new TextPiece($"start {start.Value}", Ink.TextQuiet, 5));
-        if (rating.Polarity.Value != Polarity.CentreNegative)
-            pieces.Add(new TextPiece(PolarityText.Of(rating.Polarity.Value), Ink.Text, 3));
+        if (PolarityNote.Of(rating.Polarity, rating.Form) is { } polarity)
+            pieces.Add(new TextPiece(polarity, Ink.Text, 3));
         if (rating.Ground.Value == GroundSide.Positive)
             pieces.Add(new TextPiece("positive ground", Ink.Text, 3));
         if (rating.Load.Isolate)
@@ -83,6 +83,8 @@ internal static class LoadDrawing
 
     private static string NeedOf(LoadRating rating)
     {
+        if (!rating.Voltage.IsKnown)
+            return "? V";
         var volts = rating.Voltage.Value;
         var text = volts.IsSingle ? volts.Low.ToString() : $"{volts.Low.ToNumberString()} to {volts.High}";
         return $"{(rating.Voltage.IsAssumed ? "~" : "")}{text}{(rating.Form.Value == SupplyForm.Alternating ? " a.c." : "")}";

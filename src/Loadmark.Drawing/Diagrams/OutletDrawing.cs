@@ -43,8 +43,8 @@ internal static class OutletDrawing
         else
             pieces.Add(new TextPiece($"{assumed}{AmountText.Of(loading.Run?.ToString(), ceiling)}", Ink.TextFigure) { BeginsLine = true });
 
-        if (outlet.Rating.Polarity.Value != Polarity.CentreNegative)
-            pieces.Add(new TextPiece("centre +", Ink.Text, 1));
+        if (PolarityNote.Of(outlet.Rating.Polarity, outlet.Rating.Form) is not null)
+            pieces.Add(new TextPiece(outlet.Rating.Polarity.IsKnown ? "centre +" : "polarity ?", Ink.Text, 1));
         if (reading?.State is { } state)
             pieces.Add(new TextPiece(SafeText.Clean(state), Ink.TextReading, 1));
         else if (reading is null && loading.Start is { } start && start != loading.Run)

@@ -28,8 +28,8 @@ internal static class Sentences
     {
         var loading = view.LoadingOf(outlet);
         var parts = new List<string> { $"Outlet {outlet.Name}", VoltsOf(outlet) };
-        if (outlet.Rating.Polarity.Value != Polarity.CentreNegative)
-            parts.Add(PolarityText.Of(outlet.Rating.Polarity.Value));
+        if (PolarityNote.Of(outlet.Rating.Polarity, outlet.Rating.Form) is { } polarity)
+            parts.Add(polarity);
         if (loading.Loads.Count == 0)
         {
             parts.Add($"free, gives {loading.Limit?.ToString() ?? "a current that is not known"}");
@@ -58,9 +58,9 @@ internal static class Sentences
             parts.Add(name);
         if (rating.Load.Kind is { } kind)
             parts.Add(kind.Text);
-        parts.Add($"needs {rating.Voltage}{(rating.Form.Value == SupplyForm.Alternating ? " a.c." : "")}");
-        if (rating.Polarity.Value != Polarity.CentreNegative)
-            parts.Add(PolarityText.Of(rating.Polarity.Value));
+        parts.Add(rating.Voltage.IsKnown ? $"needs {rating.Voltage}{(rating.Form.Value == SupplyForm.Alternating ? " a.c." : "")}" : "its voltage is not known");
+        if (PolarityNote.Of(rating.Polarity, rating.Form) is { } polarity)
+            parts.Add(polarity);
         if (rating.Ground.Value == GroundSide.Positive)
             parts.Add("positive ground");
         if (rating.Load.Isolate)

@@ -70,15 +70,19 @@ public static class GearForm
         return new FormReading<Load>(reading.Rig?.Loads[0], faults);
     }
 
-    /// <summary>Reads a supply.</summary>
+    /// <summary>Reads a supply whose outlets are not among what was typed.</summary>
     /// <param name="id">Its id.</param>
     /// <param name="values">What was typed, by key.</param>
-    /// <param name="outlets">Its outlets, taken as they are; at least one.</param>
-    /// <param name="banks">Its banks, taken as they are.</param>
-    public static FormReading<Supply> ReadSupply(string id, IReadOnlyDictionary<string, string> values, ValueList<Outlet> outlets, ValueList<Bank> banks)
+    /// <param name="before">
+    /// The supply as it was. Its banks are kept, and so are its outlets, unless they were the ones that its label says: then they are those
+    /// of the label that was typed, see <see cref="LabelledOutlets.After"/>.
+    /// </param>
+    public static FormReading<Supply> ReadSupply(string id, IReadOnlyDictionary<string, string> values, Supply before)
     {
+        ArgumentNullException.ThrowIfNull(before);
         var (reading, faults) = FieldValues.Read(values, RigKeys.Supply, ["supplies", id], WriteAnOutlet);
-        return new FormReading<Supply>(reading.Rig is { } rig ? rig.Supplies[0] with { Outlets = outlets, Banks = banks } : null, faults);
+        var read = reading.Rig?.Supplies[0];
+        return new FormReading<Supply>(read is null ? null : read with { Outlets = LabelledOutlets.After(before, read.Label), Banks = before.Banks }, faults);
     }
 
     /// <summary>Reads a supply that has the outlets which its label says.</summary>

@@ -76,7 +76,7 @@ public sealed partial class GearItemPage : ComponentBase
     private async Task<IReadOnlyDictionary<string, string>> KeepSupplyAsync(IReadOnlyDictionary<string, string> values)
     {
         var supply = _gear!.Piece!.Supply!;
-        var reading = GearForm.ReadSupply(_gear.Tag, values, supply.Outlets, supply.Banks);
+        var reading = GearForm.ReadSupply(_gear.Tag, values, supply);
         return reading.Value is { } read ? await KeepAsync(GearPiece.Of(read)) : reading.Faults;
     }
 

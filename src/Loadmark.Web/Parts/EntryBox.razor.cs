@@ -58,21 +58,21 @@ public sealed partial class EntryBox : ComponentBase
         if (row.Load is not { } load)
             return "";
         var rating = LoadRating.Of(load);
-        var draw = rating.Running is { } running ? $"{running.Value} {Word(running.Origin)}" : T["draw not known"].Value;
-        return $"{rating.Voltage.Value} {Word(rating.Voltage.Origin)}, {draw}, {PolarityText.Of(rating.Polarity.Value)} {Word(rating.Polarity.Origin)}, {T["plug {0}", rating.Plug.Value.Name]} {Word(rating.Plug.Origin)}";
+        List<string> figures =
+        [
+            FigureWords.Of(FigureWords.Volts($"{rating.Voltage.Value}", rating.Form), rating.Voltage.Origin, T["voltage not known"], T),
+            FigureWords.Of(rating.Running?.Value.ToString(), rating.Running?.Origin, T["draw not known"], T),
+            FigureWords.Of(T["plug {0}", rating.Plug.Value.Name], rating.Plug.Origin, T["plug not known"], T),
+        ];
+        if (rating.Form.Value != SupplyForm.Alternating)
+            figures.Insert(2, FigureWords.Of(PolarityText.Of(rating.Polarity.Value), rating.Polarity.Origin, T["polarity not known"], T));
+        if (!rating.Form.IsKnown)
+            figures.Insert(1, T["d.c. or a.c. not known"]);
+        return string.Join(", ", figures);
     }
 
     private static string Modes(Supply supply, Outlet outlet) =>
         string.Join(" or ", OutletRating.Of(supply, outlet).Modes.Select(static mode => $"{mode.Volts?.ToString() ?? "?"} {mode.Limit?.Value.ToString() ?? "?"}"));
-
-    private string Word(Origin origin) => origin switch
-    {
-        Origin.Stated => T["stated"],
-        Origin.Measured => T["measured"],
-        Origin.Derived => T["derived"],
-        Origin.Assumed => T["assumed"],
-        _ => T["not known"],
-    };
 
     private void Typed()
     {

@@ -43,7 +43,7 @@ public sealed partial class SupplyCard : ComponentBase
             return;
         if (View.Rig.Supplies.Items.Any(supply => supply.Id == id))
             _fault = T["Another supply is called {0}.", id];
-        else if (GearForm.ReadSupply(id, new Dictionary<string, string>(), Supply.Outlets, Supply.Banks) is { Value: null } reading)
+        else if (GearForm.ReadSupply(id, new Dictionary<string, string>(), Supply) is { Value: null } reading)
             _fault = reading.Faults.Values.FirstOrDefault() ?? T["This cannot be a name."];
         else
             await View.Bench.EditAsync(T["calling {0} {1}", Supply.Id, id], View.Rig.RenameSupply(Supply.Id, id));
@@ -52,7 +52,8 @@ public sealed partial class SupplyCard : ComponentBase
     private Task RelabelAsync(ChangeEventArgs change)
     {
         var text = (change.Value as string ?? "").Trim();
-        return PutAsync(T["editing the label of {0}", Supply.Id], Supply with { Label = text.Length == 0 ? null : NameplateReader.Read(text) });
+        var label = text.Length == 0 ? null : NameplateReader.Read(text);
+        return PutAsync(T["editing the label of {0}", Supply.Id], Supply with { Label = label, Outlets = LabelledOutlets.After(Supply, label) });
     }
 
     private Task RelabelOutletAsync(int index, ChangeEventArgs change)
@@ -63,7 +64,7 @@ public sealed partial class SupplyCard : ComponentBase
 
     private async Task<IReadOnlyDictionary<string, string>> KeepAsync(IReadOnlyDictionary<string, string> values)
     {
-        var reading = GearForm.ReadSupply(Supply.Id, values, Supply.Outlets, Supply.Banks);
+        var reading = GearForm.ReadSupply(Supply.Id, values, Supply);
         if (reading.Value is { } supply)
             await PutAsync(T["editing {0}", Supply.Id], supply with { FromLibrary = Supply.FromLibrary });
         return reading.Faults;
@@ -80,8 +81,7 @@ public sealed partial class SupplyCard : ComponentBase
     private Task PutOutletAsync(int index, Outlet outlet) =>
         PutAsync(T["editing outlet {0}/{1}", Supply.Id, outlet.Id], Supply with { Outlets = new ValueList<Outlet>(Supply.Outlets.Items.SetItem(index, outlet)) });
 
-    /// <summary>An edit may take a bank its last outlet, or an outlet the voltage that it is set to.</summary>
-
+    /// <summary>An edit may take a feed its outlet, a bank its last outlet, or an outlet the voltage that it is set to.</summary>
     private Task PutAsync(string what, Supply supply) =>
         View.Bench.EditAsync(what, View.Rig.PutSupply(Index, supply));
 

@@ -109,6 +109,16 @@ public sealed class WiringEditsTests
         Assert.Throws<ArgumentOutOfRangeException>(() => rig.Replace(1, feed));
     }
 
+    [Fact]
+    public void A_supply_put_back_with_fewer_outlets_loses_the_feeds_of_those_that_are_gone()
+    {
+        var rig = new RigBuilder().Load("OD-03", Plate.Dc(9, 12)).Load("OD-04", Plate.Dc(9, 12)).Supply("brick").Outlet("1", Plate.Dc(9, 100)).Outlet("2", Plate.Dc(9, 100))
+            .Feed("brick/1", "OD-03").Feed("brick/2", "OD-04").Build();
+        var after = rig.PutSupply(0, rig.Supplies[0] with { Outlets = [rig.Supplies[0].Outlets[1]] });
+        Whole(after);
+        Assert.Equal(["OD-04"], Assert.Single(Feeds(after)).To);
+    }
+
     private static IEnumerable<Feed> Feeds(Rig rig) => rig.Wired ?? [];
 
     private static void Whole(Rig rig)

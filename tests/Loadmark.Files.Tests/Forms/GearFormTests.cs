@@ -25,7 +25,7 @@ public sealed class GearFormTests
     public void What_a_supply_and_its_outlets_say_reads_as_they_are() => RigGen.Rigs.Sample(
         rig => Assert.All(rig.Supplies, supply =>
         {
-            AssertSame(supply with { Label = Said(supply.Label) }, GearForm.ReadSupply(supply.Id, GearForm.ValuesOf(supply), supply.Outlets, supply.Banks));
+            AssertSame(supply with { Label = Said(supply.Label) }, GearForm.ReadSupply(supply.Id, GearForm.ValuesOf(supply), supply));
             Assert.All(supply.Outlets, outlet => AssertSame(outlet, GearForm.ReadOutlet(outlet.Id, GearForm.ValuesOf(outlet))));
         }),
         iter: 150);
@@ -124,7 +124,7 @@ public sealed class GearFormTests
     public void A_supply_is_refused_at_the_field_that_is_wrong(string key, string typed, string words)
     {
         ValueList<Outlet> outlets = [new Outlet { Id = "1", Label = NameplateReader.Read("9 V 1 A") }];
-        var reading = GearForm.ReadSupply("brick", new Dictionary<string, string> { ["name"] = "The brick", [key] = typed, ["isolated"] = "yes" }, outlets, []);
+        var reading = GearForm.ReadSupply("brick", new Dictionary<string, string> { ["name"] = "The brick", [key] = typed, ["isolated"] = "yes" }, new Supply { Id = "brick", Outlets = outlets });
         Assert.Null(reading.Value);
         var (at, message) = Assert.Single(reading.Faults);
         Assert.Equal(key, at);
@@ -191,11 +191,26 @@ public sealed class GearFormTests
         Assert.DoesNotContain(reading.Faults.Keys, key => key.Length > 0);
     }
 
+    /// <summary>As in a rig file, where a new label over the library's brings its own outlets with it.</summary>
+    [Theory]
+    [InlineData("OUTPUTS 1-4 9V 100mA", "OUTPUTS 1-2 9V 100mA, 3 12V 400mA", "1 2 3")]
+    [InlineData("OUTPUTS 1-4 9V 100mA", "9V 2A", "1")]
+    [InlineData("OUTPUTS 1-4 9V 100mA", "INPUT 100-240V~", "1 2 3 4")]
+    [InlineData("INPUT 100-240V~", "OUTPUTS 1-4 9V 100mA", "left")]
+    public void Outlets_that_came_from_the_label_are_those_of_the_new_one(string before, string after, string ids)
+    {
+        var label = NameplateReader.Read(before);
+        var supply = new Supply { Id = "brick", Label = label, Outlets = LabelledOutlets.Of(label, out _) ?? [new Outlet { Id = "left", Label = NameplateReader.Read("9 V 1 A") }] };
+        var read = GearForm.ReadSupply("brick", new Dictionary<string, string> { ["label"] = after }, supply).Value!;
+        Assert.Equal(ids, string.Join(' ', read.Outlets.Items.Select(static outlet => outlet.Id)));
+        Assert.Equal(after, read.Label!.Text);
+    }
+
     [Fact]
     public void A_supply_with_a_slash_in_its_name_is_refused()
     {
         ValueList<Outlet> outlets = [new Outlet { Id = "1", Label = NameplateReader.Read("9 V") }];
-        var reading = GearForm.ReadSupply("a/b", new Dictionary<string, string>(), outlets, []);
+        var reading = GearForm.ReadSupply("a/b", new Dictionary<string, string>(), new Supply { Id = "a", Outlets = outlets });
         Assert.Null(reading.Value);
         Assert.Contains("'/'", Assert.Single(reading.Faults.Values), StringComparison.Ordinal);
     }
@@ -204,11 +219,12 @@ public sealed class GearFormTests
     public void Whatever_is_typed_it_is_read_or_refused() => Gen.Select(Hostile, Hostile, Gen.Int[0, 99]).Sample(
         (id, typed, pick) =>
         {
+            var none = new Supply { Id = "none" };
             AssertAnswers(GearForm.LoadFields, pick, typed, values => GearForm.ReadLoad(id, values).Faults.Count, values => GearForm.ReadLoad(id, values).Value is null);
             AssertAnswers(GearForm.OutletFields, pick, typed, values => GearForm.ReadOutlet(id, values).Faults.Count, values => GearForm.ReadOutlet(id, values).Value is null);
             AssertAnswers(GearForm.LeadFields, pick, typed, values => GearForm.ReadLead(id, values).Faults.Count, values => GearForm.ReadLead(id, values).Value is null);
             AssertAnswers(GearForm.RigFields, pick, typed, values => GearForm.ReadRig(values).Faults.Count, values => GearForm.ReadRig(values).Value is null);
-            AssertAnswers(GearForm.SupplyFields, pick, typed, values => GearForm.ReadSupply(id, values, [], []).Faults.Count, values => GearForm.ReadSupply(id, values, [], []).Value is null);
+            AssertAnswers(GearForm.SupplyFields, pick, typed, values => GearForm.ReadSupply(id, values, none).Faults.Count, values => GearForm.ReadSupply(id, values, none).Value is null);
         },
         iter: 400);
 

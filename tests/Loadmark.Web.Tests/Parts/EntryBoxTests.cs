@@ -33,6 +33,18 @@ public sealed class EntryBoxTests : PageTest
     }
 
     [Fact]
+    public async Task What_a_line_does_not_tell_reads_as_not_known()
+    {
+        var (_, part) = await ShowAsync(EntryKind.Loads, "rig: r\n");
+        part.Find("textarea").Input("valve-1: 12V 600mA\nmulti-2: 9V AC 500mA\ntuner-1: 40mA");
+        var preview = part.FindAll(".preview li").Select(line => line.TextContent).ToList();
+        Assert.Contains("12 V stated, d.c. or a.c. not known, 600 mA stated, polarity not known, plug not known", preview[0], StringComparison.Ordinal);
+        Assert.Contains("9 V a.c. stated, 500 mA stated, plug", preview[1], StringComparison.Ordinal);
+        Assert.Contains("voltage not known, ", preview[2], StringComparison.Ordinal);
+        Assert.DoesNotContain("9 V", preview[2], StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Refused_lines_stay_and_say_why()
     {
         var (view, part) = await ShowAsync(EntryKind.Loads, "rig: r\n");

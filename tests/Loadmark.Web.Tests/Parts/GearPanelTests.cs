@@ -20,7 +20,16 @@ public sealed class GearPanelTests : PageTest
         Assert.Contains("centre negative, assumed", figures);
         Assert.Contains("5.5x2.1, assumed", figures);
         Assert.Contains("333.3 mA, derived", Figures(part, "W"));
-        Assert.All(Figures(part, "NEW"), figure => Assert.EndsWith(", not known", figure, StringComparison.Ordinal));
+        Assert.Equal(["voltage not known", "d.c. or a.c. not known", "draw not known", "polarity not known", "plug not known"], Figures(part, "NEW"));
+    }
+
+    [Fact]
+    public async Task Alternating_current_has_no_polarity_and_a_printed_positive_ground_shows()
+    {
+        var part = Show<GearPanel>(await OpenAsync("rig: r\nloads:\n  multi-2: { label: 9V AC 500mA }\n  fuzz-1: { label: \"9V DC 3mA centre positive, positive ground\" }\n"));
+        Assert.Contains("9 V a.c., stated", Figures(part, "multi-2"));
+        Assert.DoesNotContain(Figures(part, "multi-2"), static figure => figure.Contains("centre", StringComparison.Ordinal) || figure.Contains("polarity", StringComparison.Ordinal));
+        Assert.Contains("positive ground, stated", Figures(part, "fuzz-1"));
     }
 
     [Fact]

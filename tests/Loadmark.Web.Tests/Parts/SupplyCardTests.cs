@@ -93,6 +93,39 @@ public sealed class SupplyCardTests : PageTest
         AssertReads(view);
     }
 
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task Outlets_that_came_from_the_label_are_those_of_the_new_one_and_feeds_of_the_others_go(bool byForm)
+    {
+        var view = await OpenAsync(
+            """
+            rig: r
+            loads: { drive-3: { label: 9V 12mA }, delay-2: { label: 9V 90mA } }
+            supplies: { brick: "OUTPUTS 1-4 9V 100mA" }
+            wired: [ { from: brick/1, to: drive-3 }, { from: brick/4, to: delay-2 } ]
+            """);
+        var part = Show<GearPanel>(view);
+        if (byForm)
+            await part.InvokeAsync(() => part.Find("[data-gear=brick] .more").ClickAsync(new()));
+        var field = byForm ? "#supply-0-label" : "[aria-label='Label of brick']";
+        await part.InvokeAsync(() => part.Find(field).ChangeAsync(new() { Value = "OUTPUTS 1-2 9V 100mA, 3 12V 400mA" }));
+        Assert.Equal(["1", "2", "3"], view.Rig.Supplies[0].Outlets.Select(outlet => outlet.Id));
+        Assert.Equal(["drive-3"], Assert.Single(view.Rig.Wired!.Value).To);
+        AssertReads(view);
+    }
+
+    [Fact]
+    public async Task What_a_label_does_not_tell_shows_as_not_known_and_never_as_what_is_computed_with()
+    {
+        var view = await OpenAsync("rig: r\nsupplies: { wall: { label: OUTPUT 12V 1A, outlets: { 1: '' } }, blank: { label: '', outlets: { 1: '', 2: 9 V } }, row: \"isolated outputs 1-4 9V 100mA\" }\n");
+        var part = Show<GearPanel>(view);
+        Assert.Equal(["12 V, 1 A, stated", "d.c. or a.c. not known", "polarity not known"], Figures(part, "wall/1"));
+        Assert.Equal(["voltage not known", "limit not known", "d.c. or a.c. not known", "polarity not known"], Figures(part, "blank/1"));
+        Assert.Equal(["9 V, stated", "limit not known"], Figures(part, "blank/2"));
+        Assert.Equal("isolated outlets, stated", part.Find("[aria-label='Figures of row'] .fig").TextContent.Trim());
+    }
+
     [Fact]
     public async Task A_removed_supply_leaves_its_loads()
     {
@@ -104,6 +137,9 @@ public sealed class SupplyCardTests : PageTest
         Assert.Equal(3, view.Rig.Loads.Count);
         AssertReads(view);
     }
+
+    private static IEnumerable<string> Figures(IRenderedComponent<PartHost> part, string outlet) =>
+        part.FindAll($"[aria-label='Figures of outlet {outlet}'] .fig").Select(static figure => figure.TextContent.Trim());
 
     private static void AssertReads(RigView view)
     {
