@@ -12,6 +12,9 @@ public sealed record PlanOptions
     /// </summary>
     internal IReadOnlySet<string>? Certain { get; init; }
 
+    /// <summary>The supplies that are fed by others and are to be fed by the plan; those of the rest that no pinned feed feeds stay idle.</summary>
+    internal PlannedInputs Inputs { get; init; } = PlannedInputs.None;
+
     /// <summary>
     /// Told what is being looked for, each time that changes; null for nobody. It is called on threads of the planner, at times on two at once. Of a rig that
     /// falls into parts that have nothing to do with one another, each part is looked at by itself.

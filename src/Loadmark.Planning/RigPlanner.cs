@@ -37,7 +37,7 @@ public static class RigPlanner
         return Search(rig, options, cancellation).FeedsAll();
     }
 
-    private static PartedSearch Search(Rig rig, PlanOptions options, CancellationToken cancellation) =>
+    private static InputSearch Search(Rig rig, PlanOptions options, CancellationToken cancellation) =>
         new(rig, options, TimeProvider.System, cancellation);
 
     private static PlanResult Describe(Candidate plan)
@@ -55,7 +55,7 @@ public static class RigPlanner
         {
             Status = StatusOf(plan, levels[(int)Level.Unfed]),
             Rig = plan.Wired.Rig,
-            Unfed = [.. FedSupplies.DarkLoads(plan.Wired).Select(static load => load.Id)],
+            Unfed = [.. FedSupplies.Unfed(plan.Wired, PlannedInputs.None).Select(static load => load.Id)],
             Objective = [.. levels],
             Check = plan.Check,
         };

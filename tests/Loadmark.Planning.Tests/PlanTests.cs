@@ -1,4 +1,3 @@
-using Loadmark.Core.Nameplates;
 using Loadmark.Core.Rigs;
 
 namespace Loadmark.Planning.Tests;
@@ -166,29 +165,6 @@ public sealed class PlanTests
         var plan = Rigs.Plan("rig: Abroad\nmains: 230 V 50 Hz\nsupplies: { lump: { label: \"INPUT 120V~ 60Hz OUTPUT 9V DC 1A\", outlets: { 1: \"\" } } }\nloads: { A: { label: 9 V 20 mA } }\n");
         Assert.Empty(plan.Rig.Wired!.Value);
         Assert.Equal(PlanStatus.Infeasible, plan.Status);
-    }
-
-    /// <summary>A supply that is fed by another is no load to be planned for, and gives nothing before it is fed.</summary>
-    [Theory]
-    [InlineData(false, 1)]
-    [InlineData(true, 0)]
-    public void A_supply_that_is_fed_by_another_is_used_where_a_pinned_feed_feeds_it(bool isFed, int dark)
-    {
-        var rig = Rigs.Read(
-            "rig: Hub\nsupplies:\n  wall: { outlets: { 1-2: 9 V DC 1 A centre negative } }\n  hub: { isolated: true, outlets: { 1: 9 V DC 100 mA centre negative } }\n"
-            + "loads: { A: { label: 9V DC 50mA }, B: { label: 9V DC 50mA }, C: { label: 9V DC 50mA } }\n");
-        var input = new LowVoltageInput(QuantityRange<Volt>.Single(new Volts(9)), new Amps(0.5m), null, default);
-        var label = new Nameplate("hub") { Input = input };
-        rig = rig with
-        {
-            Loads = [.. rig.Loads.Items.Skip(isFed ? 1 : 0)],
-            Supplies = [rig.Supplies[0], rig.Supplies[1] with { Label = label }],
-            Wired = isFed ? (ValueList<Feed>)[new Feed { From = [new OutletRef("wall", "1")], To = ["hub"], Pinned = true }] : null,
-        };
-        var plan = RigPlanner.Plan(rig, new PlanOptions(), TestContext.Current.CancellationToken);
-        Assert.Equal(dark, plan.Unfed.Count);
-        Assert.DoesNotContain("hub", plan.Unfed.Items);
-        PlanAssert.IsSafe(plan);
     }
 
     [Fact]

@@ -63,6 +63,7 @@ public static class RigChecker
             {
                 DrawIsAssumed = outlet.Feeds.Any(static feed => feed.Loads.Any(static load => load.Rating.Running is { IsAssumed: true })),
                 Surge = outlet.Rating.Outlet.Surge?.Current,
+                GivesNothing = rig.DeadSupplies.Contains(outlet.Rating.Supply.Id),
             });
         }
 

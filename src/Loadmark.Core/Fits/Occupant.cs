@@ -9,8 +9,12 @@ namespace Loadmark.Core.Fits;
 /// <param name="Ground">The side of its supply that its ground is on; null when that is not known. Meaningless where <see cref="IsOnWinding"/>.</param>
 /// <param name="TakesAlternating">Whether it is fed alternating current; no where the kind of current is not known.</param>
 /// <param name="JoinsGrounds">Whether its ground meets those of others over audio leads; matters only beside alternating current.</param>
-public readonly record struct Occupant(bool IsDigital, bool Isolates, GroundSide? Ground, bool TakesAlternating, bool JoinsGrounds)
+/// <param name="IsUnheard">Whether it counts for nothing there.</param>
+public readonly record struct Occupant(bool IsDigital, bool Isolates, GroundSide? Ground, bool TakesAlternating, bool JoinsGrounds, bool IsUnheard = false)
 {
+    /// <summary>A supply that is fed from there: what it feeds may be heard, itself it is not.</summary>
+    public static Occupant Unheard { get; } = new(false, false, null, false, false, IsUnheard: true);
+
     /// <summary>Whether it is fed alternating current and its ground meets those of others.</summary>
     public bool IsOnWinding => TakesAlternating && JoinsGrounds;
 

@@ -68,6 +68,8 @@ public struct ReturnOccupancy : IEquatable<ReturnOccupancy>
     /// <param name="sign">1 or -1; more of the same at once by a multiple.</param>
     public void Change(Occupant occupant, int sign)
     {
+        if (occupant.IsUnheard)
+            return;
         Count += sign;
         _digital += occupant.IsDigital ? sign : 0;
         _isolating += occupant.Isolates ? sign : 0;

@@ -5,7 +5,7 @@ using Loadmark.Core.Rigs;
 namespace Loadmark.Core.Ratings;
 
 /// <summary>Builds a <see cref="WiredRig"/>; used once.</summary>
-internal sealed class WiredRigBuilder(Rig rig)
+internal sealed class WiredRigBuilder(Rig rig, IReadOnlySet<string>? apart = null)
 {
     private readonly Dictionary<string, WiredLoad> _loads = new(rig.Loads.Count, StringComparer.Ordinal);
     private readonly Dictionary<OutletRef, WiredOutlet> _outlets = [];
@@ -202,7 +202,7 @@ internal sealed class WiredRigBuilder(Rig rig)
         // A supply that is fed by another has the returns of its outlets joined with its input, but for isolated ones.
         foreach (var outlet in outlets)
         {
-            if (outlet.Rating.Supply.Label?.Input is null || outlet.Rating.Isolated.Value)
+            if (outlet.Rating.Supply.Label?.Input is null || outlet.Rating.Isolated.Value || apart?.Contains(outlet.Rating.Supply.Id) is true)
                 continue;
             foreach (var feed in _loads[outlet.Rating.Supply.Id].Feeds)
                 Join(joined, feed.Outlets[0].Rating.Return, outlet.Rating.Return);

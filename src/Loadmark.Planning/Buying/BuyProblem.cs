@@ -23,7 +23,7 @@ internal sealed class BuyProblem
         Demands = Demand.Of(Pinned);
         Leads = new LeadStock(Pinned, Demands.Sum(static demand => demand.Count));
         var idle = OtherMains.In(RigChecker.Check(Pinned)).Select(static finding => finding.Subjects[0]).ToHashSet(StringComparer.Ordinal);
-        idle.UnionWith(FedSupplies.Idle(Pinned));
+        idle.UnionWith(FedSupplies.Idle(Pinned, PlannedInputs.None));
         var usable = Pinned.Supplies.Items
             .Where(supply => !idle.Contains(supply.Supply.Id) && only?.Contains(supply.Supply.Id) is not false).ToList();
         _ratings = [.. Pinned.Loads.Items.Select(static load => load.Rating)];

@@ -32,9 +32,13 @@ internal static class LevelMeter
     public static long Units(Level level, decimal amount) => (long)(level == Level.Capacity ? amount * 1_000_000m : amount);
 
     /// <summary>Measures a level.</summary>
-    public static decimal Measure(Level level, WiredRig rig, CheckResult check) => level switch
+    /// <param name="level">The level.</param>
+    /// <param name="rig">The wired rig.</param>
+    /// <param name="check">What the rules say of it.</param>
+    /// <param name="inputs">The inputs of supplies that are to be fed before all loads.</param>
+    public static decimal Measure(Level level, WiredRig rig, CheckResult check, PlannedInputs inputs) => level switch
     {
-        Level.Unfed => FedSupplies.DarkLoads(rig).Count(),
+        Level.Unfed => FedSupplies.Unfed(rig, inputs).Sum(load => inputs.Has(load) ? inputs.Weight : 1),
         Level.UnfedFirst => Unfed(rig, 1),
         Level.UnfedSecond => Unfed(rig, 2),
         Level.Doubtful => Costs(rig).Sum(static cost => cost.Doubts),
@@ -48,7 +52,7 @@ internal static class LevelMeter
     };
 
     private static int Unfed(WiredRig rig, int priority) =>
-        FedSupplies.DarkLoads(rig).Count(load => LoadGroup.PriorityOf(load.Rating.Load.Priority) == priority);
+        FedSupplies.Unfed(rig, PlannedInputs.None).Count(load => LoadGroup.PriorityOf(load.Rating.Load.Priority) == priority);
 
     /// <summary>What it counts how each load is fed, once for each plug it is on.</summary>
     private static IEnumerable<LoadCost> Costs(WiredRig rig)

@@ -82,7 +82,9 @@ internal sealed class LiveLevels(ImmutableArray<LeadKind> kinds)
     /// <summary>A load falls dark, or is fed.</summary>
     public void CountDark(LoadGroup load, int sign)
     {
-        _levels[(int)Level.Unfed] += sign;
+        _levels[(int)Level.Unfed] += sign * load.Darkness;
+        if (load.IsInput)
+            return;
         if (load.Priority == 1)
             _levels[(int)Level.UnfedFirst] += sign;
         else if (load.Priority == 2)

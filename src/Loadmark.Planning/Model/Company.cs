@@ -9,6 +9,9 @@ internal enum Company
     /// <summary>Several on a return of their own that none of them minds.</summary>
     Quiet,
 
+    /// <summary>Supplies that are fed by others, on a return of their own with one load at the most: nothing there meets another.</summary>
+    WithInputs,
+
     /// <summary>Several on a return of their own, with a finding of noise.</summary>
     Noisy,
 

@@ -96,6 +96,9 @@ internal sealed class HintWriter
     {
         if (loads.Count > crew.Plugs || (crew.Company == Company.Alone) != (loads.Count == 1))
             return false;
+        if (loads.Count > 1 && crew.Company is Company.WithInputs or Company.Noisy
+            && (crew.Company == Company.WithInputs) != (loads.Count(static load => !load.IsInput) < 2))
+            return false;
         foreach (var same in loads.CountBy(static load => load))
         {
             var place = crew.Loads.FindIndex(count => count.Load == same.Key);

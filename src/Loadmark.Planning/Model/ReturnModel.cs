@@ -28,10 +28,10 @@ internal sealed class ReturnModel
         _wiring = wiring;
         _problem = problem;
         _outlets = [.. problem.Outlets.Where(group => group.SharedReturn == shared)];
-        var singles = wiring.Singles.FindAll(single => single.Source.Group.SharedReturn == shared);
+        var singles = wiring.Singles.FindAll(single => single.Source.Group.SharedReturn == shared && !single.Load.IsInput);
         var slots = wiring.Slots.FindAll(slot => slot.Class.SharedReturn == shared);
-        _on = [.. singles.Select(static single => single.OnReturn).Concat(slots.SelectMany(static slot => slot.Loads))];
-        _volts = [.. singles.Select(static single => single.Source.Volts).Concat(slots.SelectMany(static slot => slot.Loads.Select(_ => slot.Class.Volts)))];
+        _on = [.. singles.Select(static single => single.OnReturn).Concat(slots.SelectMany(Heard))];
+        _volts = [.. singles.Select(static single => single.Source.Volts).Concat(slots.SelectMany(static slot => Heard(slot).Select(_ => slot.Class.Volts)))];
         _pinned = problem.PinnedOnReturn.TryGetValue(shared, out var pinned) ? [.. pinned.Select(new SignalPath(problem.Pinned.Rig).OccupantOf)] : [];
         _company = new PinnedCompany(
             _pinned.Count,
@@ -52,6 +52,9 @@ internal sealed class ReturnModel
         foreach (var shared in problem.Outlets.Select(static group => group.SharedReturn).OfType<string>().Distinct(StringComparer.Ordinal))
             new ReturnModel(problem, wiring, shared).Build();
     }
+
+    /// <summary>The loads on a lead that meet others on a return: not the inputs of supplies.</summary>
+    private static IEnumerable<LoadCount> Heard(SlotChoice slot) => slot.Loads.Where(static load => !load.Load.IsInput);
 
     private void Build()
     {

@@ -89,24 +89,42 @@ internal sealed class SlotModel(PlanProblem problem, WiringModel wiring, LeadSlo
             yield break;
         }
 
+        if (WithInputs(from, loads, plugs) is { } unheard)
+            yield return unheard;
+
         var quiet = loads.FindAll(static load => !load.MindsCompany);
         var places = Math.Min(plugs, quiet.Sum(static load => load.Count));
         if (places > 1)
         {
             var crew = Share(NewCrew(from, Company.Quiet, quiet, places));
-            ReturnConstraints.KeepHarmless(wiring, crew.Loads, slot.Count);
+            ReturnConstraints.KeepHarmless(wiring, Heard(crew), slot.Count);
             yield return crew;
         }
 
         if (loads.Exists(static load => load.MindsCompany))
         {
             var crew = Share(NewCrew(from, Company.Noisy, loads, plugs));
-            ReturnConstraints.KeepHarmless(wiring, crew.Loads, slot.Count);
-            wiring[Level.NoisyLoads].Add(Tally.Of(crew.Loads));
-            ReturnConstraints.CountFindings(wiring, crew.IsOn, slot.Count, crew.Loads, crew.Plugs, default);
+            var heard = Heard(crew);
+            wiring.Model.Add(Tally.Of(heard).Expression() >= 2 * crew.IsOn);
+            ReturnConstraints.KeepHarmless(wiring, heard, slot.Count);
+            wiring[Level.NoisyLoads].Add(Tally.Of(heard));
+            ReturnConstraints.CountFindings(wiring, crew.IsOn, slot.Count, heard, crew.Plugs, default);
             yield return crew;
         }
     }
+
+    /// <summary>Inputs of supplies with one load at the most; null where none may be here.</summary>
+    private Crew? WithInputs(FeedClass from, List<LoadGroup> loads, int plugs)
+    {
+        if (!loads.Exists(static load => load.IsInput))
+            return null;
+        var crew = Share(NewCrew(from, Company.WithInputs, loads, plugs));
+        wiring.Model.Add(Tally.Of(Heard(crew)).Expression() <= crew.IsOn);
+        return crew;
+    }
+
+    /// <summary>The loads that meet others on the lead: not the inputs of supplies.</summary>
+    private static List<LoadCount> Heard(Crew crew) => crew.Loads.FindAll(static load => !load.Load.IsInput);
 
     private Crew NewCrew(FeedClass from, Company company, List<LoadGroup> loads, int plugs)
     {

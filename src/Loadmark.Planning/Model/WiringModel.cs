@@ -181,7 +181,9 @@ internal sealed class WiringModel
             var dark = Variables.Following(load.Count, values => load.Count - those.ValueIn(values));
             Dark.Add(dark);
             Model.Add(those.Expression() + dark == load.Count);
-            this[Level.Unfed].Add(dark, 1, load.Count);
+            this[Level.Unfed].Add(dark, load.Darkness, load.Count);
+            if (load.IsInput)
+                continue;
             if (load.Priority == 1)
                 this[Level.UnfedFirst].Add(dark, 1, load.Count);
             else if (load.Priority == 2)

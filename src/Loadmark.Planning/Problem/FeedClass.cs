@@ -20,7 +20,8 @@ internal sealed record FeedClass(Joint Joined, FeedPoint Point, string? SharedRe
     public Volts Volts => Point.Volts ?? Legs[0].Volts;
 
     /// <summary>What it counts that a load is fed from here; null when it must not be.</summary>
-    public LoadCost? CostOf(LoadGroup load, LeadEnds lead) => lead.CostOf(Point, load.Rating, MustBeCertain);
+    public LoadCost? CostOf(LoadGroup load, LeadEnds lead) =>
+        load.IsInput && Legs.Any(leg => leg.Parts[0].Group.IsFedBy(load)) ? null : lead.CostOf(Point, load.Rating, MustBeCertain);
 
     /// <summary>Whether several loads may be put on it: every limit is known.</summary>
     public bool AllowsSeveral => Legs.All(static leg => leg.Scale is not null);

@@ -23,7 +23,7 @@ internal sealed class FeedClassBuilder(ImmutableArray<Source> sources, decimal h
     {
         var legs = sources.Where(static source => source.Group.SharedReturn is null && PlugPoint.IsForJoining(source.Point))
             .GroupBy(static source => (
-                (source.Point, source.Part.Setting.Open, source.Part.Setting.MayOpen), (source.Limit?.Scale, source.Group.MustBeCertain)))
+                (source.Point, source.Part.Setting.Open, source.Part.Setting.MayOpen), (source.Limit?.Scale, source.Group.MustBeCertain, source.Group.PlannedInput)))
             .Select(alike => (First: alike.First(), Leg: LegOf(alike, 1), Outlets: alike.Sum(source => source.Group.Count))).ToList();
         var classes = ImmutableArray.CreateBuilder<FeedClass>();
         for (var one = 0; one < legs.Count; one++)
@@ -47,7 +47,7 @@ internal sealed class FeedClassBuilder(ImmutableArray<Source> sources, decimal h
 
     private ImmutableArray<FeedClass> Classes(IEnumerable<Source> alone, Joint joined, int times) =>
     [
-        .. alone.GroupBy(source => (source.Point, source.Group.SharedReturn, source.Limit?.Scale, source.Group.MustBeCertain))
+        .. alone.GroupBy(source => (source.Point, source.Group.SharedReturn, source.Limit?.Scale, source.Group.MustBeCertain, source.Group.PlannedInput))
             .Select(alike => new FeedClass(joined, alike.Key.Point, alike.Key.SharedReturn, [LegOf(alike, times)], alike.Key.MustBeCertain)),
     ];
 

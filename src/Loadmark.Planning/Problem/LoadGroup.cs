@@ -25,6 +25,12 @@ internal sealed class LoadGroup(int index, LoadRating rating, bool isInSignal)
     /// <summary>Whether their grounds meet those of others over audio leads, in a rig where a load may take alternating current; it matters there only.</summary>
     public bool IsInSignal { get; } = isInSignal;
 
+    /// <summary>Whether it is the input of a supply that the plan feeds: nothing hears it, and it is fed before all others.</summary>
+    public bool IsInput => Darkness > 1;
+
+    /// <summary>How many loads each of them counts as where it stays dark.</summary>
+    public int Darkness { get; init; } = 1;
+
     /// <summary>Their places among the rig's loads, ascending.</summary>
     public List<int> Members { get; } = [];
 
@@ -46,8 +52,9 @@ internal sealed class LoadGroup(int index, LoadRating rating, bool isInSignal)
     /// <summary>What each of them is to others that share its return.</summary>
     /// <param name="point">What stands at the outlets' plug.</param>
     /// <param name="isReversed">Whether the lead exchanges centre and sleeve.</param>
-    public Occupant OccupantAt(FeedPoint point, bool isReversed) =>
-        Occupant.Of(Rating, isReversed, point.Form is { IsKnown: true, Value: SupplyForm.Alternating } ? SupplyForm.Alternating : SupplyForm.Direct, IsInSignal);
+    public Occupant OccupantAt(FeedPoint point, bool isReversed) => IsInput
+        ? Occupant.Unheard
+        : Occupant.Of(Rating, isReversed, point.Form is { IsKnown: true, Value: SupplyForm.Alternating } ? SupplyForm.Alternating : SupplyForm.Direct, IsInSignal);
 
     /// <summary>What each of them draws.</summary>
     /// <param name="fed">The voltage it is fed; its draw may depend on it.</param>
@@ -66,7 +73,7 @@ internal sealed class LoadGroup(int index, LoadRating rating, bool isInSignal)
     /// <summary>Makes one group of several.</summary>
     public static LoadGroup Merge(int index, List<LoadGroup> parts)
     {
-        var merged = new LoadGroup(index, parts[0].Rating, parts[0].IsInSignal);
+        var merged = new LoadGroup(index, parts[0].Rating, parts[0].IsInSignal) { Darkness = parts[0].Darkness };
         merged._parts.AddRange(parts);
         merged.Members.AddRange(parts.SelectMany(static part => part.Members).Order());
         return merged;

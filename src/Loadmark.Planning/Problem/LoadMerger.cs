@@ -48,6 +48,9 @@ internal sealed class LoadMerger
     private string ProfileOf(LoadGroup load)
     {
         var text = new StringBuilder();
+
+        // A supply's input must come from elsewhere than the supply, so that it is like no other's.
+        text.Append(load.IsInput ? load.Rating.Load.Id : "").Append('\n');
         text.Append(CultureInfo.InvariantCulture, $"{load.IsInSignal} {load.Rating.IsDigital == true} {load.Rating.Load.Isolate} {load.Rating.Ground.Value} {load.Rating.Ground.Origin} {load.IsDrawKnown} {load.Rating.DrawVaries} ");
         if (_problem.Outlets.Any(static group => group.Rating.Outlet.Surge?.Duration is not null))
             text.Append(CultureInfo.InvariantCulture, $"{load.Rating.StartDuration?.Value} ");

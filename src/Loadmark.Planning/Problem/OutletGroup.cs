@@ -27,6 +27,13 @@ internal sealed class OutletGroup(int index, OutletRating rating, string? shared
     /// <summary>Whether only what is known to suit a load may feed it from here: money is not spent on what may not suit.</summary>
     public required bool MustBeCertain { get; init; }
 
+    /// <summary>The supply they are of, where the plan feeds that supply; null otherwise.</summary>
+    public string? PlannedInput { get; init; }
+
+    /// <summary>Whether something that draws is what they take from themselves: the input of their own supply.</summary>
+    /// <param name="load">What draws.</param>
+    public bool IsFedBy(LoadGroup load) => load.IsInput && load.Rating.Load.Id == PlannedInput;
+
     /// <summary>The largest limit of their settings, in millionths of an amp; zero when nothing tells.</summary>
     public long Capacity { get; } = capacity;
 
@@ -37,7 +44,13 @@ internal sealed class OutletGroup(int index, OutletRating rating, string? shared
     public static OutletGroup Pool(int index, IReadOnlyList<OutletGroup> alike)
     {
         var first = alike[0];
-        var pooled = new OutletGroup(index, first.Rating, first.SharedReturn, first.Settings, first.Capacity) { Look = first.Look, IsOfSeveralSupplies = true, MustBeCertain = first.MustBeCertain };
+        var pooled = new OutletGroup(index, first.Rating, first.SharedReturn, first.Settings, first.Capacity)
+        {
+            Look = first.Look,
+            IsOfSeveralSupplies = true,
+            MustBeCertain = first.MustBeCertain,
+            PlannedInput = first.PlannedInput,
+        };
         pooled.Members.AddRange(alike.SelectMany(static group => group.Members));
         return pooled;
     }

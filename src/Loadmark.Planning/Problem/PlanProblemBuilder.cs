@@ -17,6 +17,7 @@ internal sealed class PlanProblemBuilder
     private readonly SignalPath _signal;
     private readonly LoadRating[] _ratings;
     private readonly IReadOnlySet<string>? _certain;
+    private readonly PlannedInputs _inputs;
     private readonly List<LoadGroup> _loads = [];
     private readonly List<OutletGroup> _outlets = [];
     private readonly Dictionary<string, ImmutableArray<WiredLoad>> _pinnedOnReturn = new(StringComparer.Ordinal);
@@ -24,13 +25,15 @@ internal sealed class PlanProblemBuilder
     /// <summary>Looks a rig up.</summary>
     /// <param name="rig">The rig; of its wiring only pinned feeds count.</param>
     /// <param name="certain">The supplies of which only what is known to suit a load may feed it; null for none.</param>
-    public PlanProblemBuilder(Rig rig, IReadOnlySet<string>? certain = null)
+    /// <param name="inputs">The supplies that are to be fed as loads are; null for none.</param>
+    public PlanProblemBuilder(Rig rig, IReadOnlySet<string>? certain = null, PlannedInputs? inputs = null)
     {
         _pinned = WiredRig.Of(rig with { Wired = [.. (rig.Wired ?? []).Items.Where(feed => feed.Pinned)] });
         _headroom = rig.HeadroomInForce;
         _signal = new SignalPath(rig);
         _ratings = [.. _pinned.Loads.Items.Select(static load => load.Rating)];
         _certain = certain;
+        _inputs = inputs ?? PlannedInputs.None;
     }
 
     /// <summary>Builds the problem.</summary>
@@ -62,7 +65,7 @@ internal sealed class PlanProblemBuilder
     private IEnumerable<ImmutableArray<ImmutableArray<OutletGroup>>> AlikeSupplies(ImmutableArray<TotalLimit> totals)
     {
         var supplies = _outlets.Where(group => !group.IsOfSeveralSupplies).GroupBy(group => group.Rating.Supply.Id, StringComparer.Ordinal)
-            .Where(supply => !supply.Any(group => group.SharedReturn is { } shared && _pinnedOnReturn.ContainsKey(shared)));
+            .Where(supply => !supply.Any(group => group.PlannedInput is not null || group.SharedReturn is { } shared && _pinnedOnReturn.ContainsKey(shared)));
         return supplies.GroupBy(supply => (
                 string.Join('\n', supply.Select(group => $"{group.Count} {group.Look} {(group.SharedReturn is null ? "own" : "shared")}")),
                 string.Join('\n', totals.Where(total => total.Supply == supply.Key).Select(total => $"{total.Bank} {total.InWatts} {total.Run} {total.Usable} {total.Start} {total.IsOver}"))))
@@ -74,13 +77,14 @@ internal sealed class PlanProblemBuilder
     {
         var groups = new Dictionary<object, LoadGroup>();
         var mayMeetWindings = _ratings.Any(MayTakeAlternating);
-        foreach (var load in FedSupplies.DarkLoads(_pinned))
+        foreach (var load in FedSupplies.DarkLoads(_pinned, _inputs))
         {
             var isInSignal = mayMeetWindings && _signal.Contains(load.Id);
-            var key = LoadGroup.Key(load.Rating, isInSignal);
+            var isInput = _inputs.Has(load);
+            var key = isInput ? load.Id : LoadGroup.Key(load.Rating, isInSignal);
             if (!groups.TryGetValue(key, out var group))
             {
-                groups.Add(key, group = new LoadGroup(_loads.Count, load.Rating, isInSignal));
+                groups.Add(key, group = new LoadGroup(_loads.Count, load.Rating, isInSignal) { Darkness = isInput ? _inputs.Weight : 1 });
                 _loads.Add(group);
             }
 
@@ -93,7 +97,7 @@ internal sealed class PlanProblemBuilder
     private void GroupOutlets(IReadOnlySet<string>? only)
     {
         var idle = SuppliesForOtherMains();
-        idle.UnionWith(FedSupplies.Idle(_pinned));
+        idle.UnionWith(FedSupplies.Idle(_pinned, _inputs));
         var sharers = _pinned.Outlets.Items.GroupBy(outlet => outlet.Rating.Return, StringComparer.Ordinal)
             .ToDictionary(outlets => outlets.Key, outlets => outlets.Count(), StringComparer.Ordinal);
         var series = _pinned.Feeds.Items.Where(feed => feed.Joined == Joint.Series).SelectMany(feed => feed.Outlets)
@@ -105,7 +109,7 @@ internal sealed class PlanProblemBuilder
         {
             var supply = outlet.Rating.Supply.Id;
             string? shared = null;
-            if (!outlet.Rating.Isolated.Value && sharers[outlet.Rating.Return] > 1)
+            if (outlet.ReturnGroup.IsInUse || (!outlet.Rating.Isolated.Value && sharers[outlet.Rating.Return] > 1))
                 shared = NameReturn(outlet, names);
 
             // Another feed on the return of a series pair shorts one of its outlets through the audio leads.
@@ -125,6 +129,7 @@ internal sealed class PlanProblemBuilder
                     Look = look,
                     IsOfSeveralSupplies = isOfSeveral,
                     MustBeCertain = mustBeCertain,
+                    PlannedInput = _inputs.Supplies.Contains(supply) ? supply : null,
                 });
                 _outlets.Add(group);
             }
@@ -140,10 +145,10 @@ internal sealed class PlanProblemBuilder
     private string NameReturn(WiredOutlet outlet, Dictionary<ReturnGroup, string> names)
     {
         var group = outlet.ReturnGroup;
-        if (group.Loads.Count == 0)
+        if (!group.IsInUse)
             return outlet.Rating.Return;
 
-        // Returns that a pinned feed joins are one.
+        // Returns that a pinned feed joins are one, be it over the input of a supply.
         if (!names.TryGetValue(group, out var name))
         {
             names.Add(group, name = outlet.Rating.Return);
@@ -156,7 +161,7 @@ internal sealed class PlanProblemBuilder
     /// <summary>Supplies of which it does not matter whose outlet is used: no total binds them. Parallel leads want two outlets of one supply.</summary>
     private HashSet<string> SuppliesWithoutTotals() => _pinned.Rig.Leads.Items.Any(lead => lead.Type == LeadType.Parallel)
         ? []
-        : _pinned.Supplies.Items.Where(supply => supply.Total is null && supply.Supply.Banks.Count == 0)
+        : _pinned.Supplies.Items.Where(supply => supply.Total is null && supply.Supply.Banks.Count == 0 && !_inputs.Supplies.Contains(supply.Supply.Id))
             .Select(supply => supply.Supply.Id).ToHashSet(StringComparer.Ordinal);
 
     /// <summary>All that a plan looks at in an outlet, but for whose it is.</summary>

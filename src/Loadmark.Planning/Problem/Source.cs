@@ -27,7 +27,7 @@ internal sealed class Source(SourcePart part, decimal headroom)
 
     /// <summary>What it counts that a load is fed from it; null when it must not be.</summary>
     public LoadCost? CostOf(LoadGroup load, LeadEnds lead) =>
-        Limit?.Bears(load, Volts) is false ? null : lead.CostOf(Point, load.Rating, Group.MustBeCertain);
+        Group.IsFedBy(load) || Limit?.Bears(load, Volts) is false ? null : lead.CostOf(Point, load.Rating, Group.MustBeCertain);
 
     /// <summary>Whether a load alone on it leaves less free than the headroom.</summary>
     public bool IsThin(LoadGroup load) => Limit?.IsThin(load, Volts) is true;

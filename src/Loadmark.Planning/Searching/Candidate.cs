@@ -25,11 +25,20 @@ internal sealed record Candidate(WiredRig Wired, CheckResult Check, decimal[] Le
     public int Unfed => (int)Levels[(int)Level.Unfed];
 
     /// <summary>Judges a wiring.</summary>
-    public static Candidate Of(Rig rig, ValueList<Feed> feeds, long?[] gaps)
+    /// <param name="rig">The rig.</param>
+    /// <param name="feeds">The wiring.</param>
+    /// <param name="gaps">How far each level may be from the best.</param>
+    /// <param name="inputs">
+    /// The inputs of supplies that the search feeds as loads are, and null for none. Then the wiring is judged as the search sees it, where no
+    /// such supply joins returns: that is never worse than what the rules say of the rig itself.
+    /// </param>
+    public static Candidate Of(Rig rig, ValueList<Feed> feeds, long?[] gaps, PlannedInputs? inputs = null)
     {
-        var wired = WiredRig.Of(rig with { Wired = feeds });
+        var planned = rig with { Wired = feeds };
+        var wired = inputs is { Supplies.Count: > 0 } ? WiredRig.WithInputsApart(planned, inputs.Supplies) : WiredRig.Of(planned);
         var check = RigChecker.Check(wired);
-        return new Candidate(wired, check, [.. Enum.GetValues<Level>().Select(level => LevelMeter.Measure(level, wired, check))], gaps);
+        return new Candidate(
+            wired, check, [.. Enum.GetValues<Level>().Select(level => LevelMeter.Measure(level, wired, check, inputs ?? PlannedInputs.None))], gaps);
     }
 
     /// <summary>

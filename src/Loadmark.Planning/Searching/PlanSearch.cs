@@ -98,7 +98,7 @@ internal sealed class PlanSearch
                 return feeds;
             if (solver.Values is not { } values)
                 continue;
-            if (CanBeDecoded(problem) && Candidate.Of(_rig, new FeedDecoder(problem, model).Decode(values), []) is { IsSafe: true, Unfed: 0 })
+            if (CanBeDecoded(problem) && Candidate.Of(_rig, new FeedDecoder(problem, model).Decode(values), [], _options.Inputs) is { IsSafe: true, Unfed: 0 })
                 return true;
             if (new SketchFollower(_space, () => IsOver).Follow(problem, model, values, _floors.Ideal, Level.Unfed))
                 return true;
@@ -217,7 +217,7 @@ internal sealed class PlanSearch
             return met;
 
         // What the search has found may be the wiring itself.
-        var candidate = CanBeDecoded(problem) && answer.Values is { } values ? Candidate.Of(_rig, new FeedDecoder(problem, model).Decode(values), answer.Gaps) : null;
+        var candidate = CanBeDecoded(problem) && answer.Values is { } values ? Candidate.Of(_rig, new FeedDecoder(problem, model).Decode(values), answer.Gaps, _options.Inputs) : null;
         if (problem == _problem && candidate is not null && answer.IsProven)
             return candidate;
         if (problem != _problem && candidate is { IsSafe: true })
@@ -254,7 +254,7 @@ internal sealed class PlanSearch
     private Candidate BestSoFar()
     {
         var found = _improver.Best;
-        var candidate = Candidate.Of(_rig, ShapeDecoder.Decode(_space, found), _floors.GapsOf(found.Levels));
+        var candidate = Candidate.Of(_rig, ShapeDecoder.Decode(_space, found), _floors.GapsOf(found.Levels), _options.Inputs);
         return _best is { } best && best.IsBetterThan(candidate) ? best with { Gaps = _floors.GapsOf(best.Units()) } : candidate;
     }
 

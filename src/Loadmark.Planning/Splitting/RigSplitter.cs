@@ -43,6 +43,8 @@ internal sealed class RigSplitter
         if (_supplies.Count < 2)
             return [Whole()];
         TieByPinned();
+        foreach (var load in _problem.Loads.Where(static load => load.IsInput))
+            _ties.Tie(NodeOf(load), _supplies[load.Rating.Load.Id]);
         foreach (var (load, outlets) in Feedable.Pairs(_problem))
             outlets.Members.ForEach(outlet => _ties.Tie(NodeOf(load), SupplyOf(_pinned.Outlets[outlet])));
         while (TieByLead())

@@ -90,7 +90,7 @@ internal sealed class OutletTable
         if (row.IsFree)
         {
             ToGauge();
-            _sheet.Put("free", style).EndLine();
+            _sheet.Put(outlet.GivesNothing ? "nothing at its supply's input" : "free", style).EndLine();
             return;
         }
 

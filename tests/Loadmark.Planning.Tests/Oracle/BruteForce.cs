@@ -82,11 +82,12 @@ internal sealed class BruteForce
 
     /// <summary>
     /// Decides about the first load that nothing was decided about: each feed that has it, or dark. So every set of feeds comes up
-    /// once. No level gets better by one feed more, so what is no better already than the best wiring is not carried further.
+    /// once. No level but those of dark loads gets better by one feed more (a supply that is fed wakes what it feeds), so what is no better
+    /// already than the best wiring is not carried further.
     /// </summary>
     private void Extend(List<Feed> feeds, Taken taken, decimal[] levels, bool stopWhenFed)
     {
-        if (stopWhenFed ? Best is not null || taken.Dark != 0 || IsHopeless(feeds, taken) != 0 : !CouldBeBetter(feeds, taken, levels))
+        if (stopWhenFed ? Best is not null || (taken.Dark & AllLoads) != 0 || (IsHopeless(feeds, taken) & AllLoads) != 0 : !CouldBeBetter(feeds, taken, levels))
             return;
         var load = 0;
         while (load < _bare.Loads.Count && ((_fedByPinned | taken.Fed | taken.Dark) >> load & 1) == 1)
@@ -118,7 +119,7 @@ internal sealed class BruteForce
         var dark = taken.Dark | IsHopeless(feeds, taken);
         var least = levels.ToArray();
         (least[0], least[1], least[2]) = (0, 0, 0);
-        for (var load = 0; load < _bare.Loads.Count; load++)
+        for (var load = 0; load < _rig.Loads.Count; load++)
         {
             if ((dark >> load & 1) == 0)
                 continue;
@@ -127,7 +128,7 @@ internal sealed class BruteForce
             least[2] += _rig.Loads[load].Priority is null or 2 ? 1 : 0;
         }
 
-        least[0] = Math.Max(least[0], Undecided(taken) - MostMore(feeds, taken) + System.Numerics.BitOperations.PopCount((uint)taken.Dark));
+        least[0] = Math.Max(least[0], Undecided(taken) - MostMore(feeds, taken) + System.Numerics.BitOperations.PopCount((uint)(taken.Dark & AllLoads)));
         return Levels.Compare(least, Best) < 0;
     }
 
@@ -144,7 +145,11 @@ internal sealed class BruteForce
         return all;
     }
 
-    private int Undecided(Taken taken) => _bare.Loads.Count - System.Numerics.BitOperations.PopCount((uint)(_fedByPinned | taken.Fed | taken.Dark));
+    /// <summary>The loads, a bit each, without the inputs of supplies that are fed by others, which may stay dark.</summary>
+    private int AllLoads => (1 << _rig.Loads.Count) - 1;
+
+    private int Undecided(Taken taken) =>
+        _rig.Loads.Count - System.Numerics.BitOperations.PopCount((uint)((_fedByPinned | taken.Fed | taken.Dark) & AllLoads));
 
     /// <summary>More loads than this cannot be fed from the outlets left: one each, and as many more as the leads left have plugs for.</summary>
     private int MostMore(List<Feed> feeds, Taken taken)

@@ -17,7 +17,7 @@ internal static class Levels
     public static decimal[] Of(Rig rig, WiredRig wired, CheckResult check)
     {
         var findings = check.Findings.Items;
-        var fed = rig.Wired!.Value.Items.SelectMany(feed => feed.To.Items).ToHashSet(StringComparer.Ordinal);
+        var fed = rig.Wired!.Value.Items.Where(feed => IsLive(rig, feed, [])).SelectMany(feed => feed.To.Items).ToHashSet(StringComparer.Ordinal);
         var dark = rig.Loads.Items.Where(load => !fed.Contains(load.Id)).ToList();
         var noise = findings.Where(static finding => finding.Rule == RuleId.SharedReturnDigital || finding.Rule == RuleId.ReturnNotItsOwn).ToList();
         decimal noisyLoads = 0;
@@ -65,6 +65,12 @@ internal static class Levels
     private static int MarginsOf(IEnumerable<Finding> findings, List<Suitability> fits) =>
         findings.Count(static finding => finding.Rule == RuleId.VoltageHigh || finding.Rule == RuleId.VoltageLow || finding.Rule == RuleId.PlugLoose)
         - fits.Count(static fit => fit.Level == VoltageFit.Starved) + fits.Count(static fit => !fit.PlugIsKnown);
+
+    /// <summary>Whether the mains stand behind a feed, be it through supplies that feed one another.</summary>
+    private static bool IsLive(Rig rig, Feed feed, string[] behind) => feed.From.Items.All(outlet =>
+        rig.Supplies.Items.First(supply => supply.Id == outlet.Supply).Label?.Input is null
+        || (!behind.Contains(outlet.Supply)
+            && rig.Wired!.Value.Items.Any(other => other.To.Items.Contains(outlet.Supply) && IsLive(rig, other, [.. behind, outlet.Supply]))));
 
     public static int Compare(decimal[] one, decimal[] other)
     {

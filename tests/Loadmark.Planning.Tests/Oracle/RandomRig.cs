@@ -7,7 +7,8 @@ namespace Loadmark.Planning.Tests.Oracle;
 /// <param name="seed">The same seed and sizes make the same rig.</param>
 /// <param name="mostLoads">How many loads at the most.</param>
 /// <param name="mostOutlets">How many outlets at the most.</param>
-internal sealed class RandomRig(int seed, int mostLoads = 5, int mostOutlets = 4)
+/// <param name="hubs">How many supplies that are fed by others come on top.</param>
+internal sealed class RandomRig(int seed, int mostLoads = 5, int mostOutlets = 4, int hubs = 0)
 {
     private static readonly string[] Kinds = ["analog drive", "digital", "digital tuner", "analog modulation", "valve", "odd thing"];
     private static readonly string[] LoadVolts = ["9V", "9V", "9V", "9V", "9V", "9V", "12V", "18V", "9-18V", "9.6V", "5V", "24V", "9V", "12V"];
@@ -39,6 +40,8 @@ internal sealed class RandomRig(int seed, int mostLoads = 5, int mostOutlets = 4
         for (var load = 1; load <= loads; load++)
             WriteLoad(load);
         WriteSupplies();
+        for (var hub = 1; hub <= hubs; hub++)
+            WriteHub(hub);
         WriteLeads();
         if (!Chance(3))
             Line($"signal: [{string.Join(", ", Enumerable.Range(1, loads).Where(_ => !Chance(4)).Select(load => $"L{load}").Append("amp"))}]");
@@ -114,6 +117,19 @@ internal sealed class RandomRig(int seed, int mostLoads = 5, int mostOutlets = 4
                 WriteOutlet(outlet, modes, isBanked);
             }
         }
+    }
+
+    /// <summary>A supply with a low-voltage input: what it takes is what other supplies here give, or nearly.</summary>
+    private void WriteHub(int hub)
+    {
+        var input = $"INPUT {Pick(["9V", "9V", "12V", "18V", "9-18V"])} DC {Pick(["150mA", "200mA", "300mA", "400mA"])}";
+        var output = $"9V DC {Pick(["50mA", "100mA", "200mA"])} centre negative";
+        var count = _random.Next(1, 3);
+        Line($"  hub-{hub}:");
+        Line($"    label: \"{input}{(Chance(6) ? "" : " centre negative")} {(count == 1 ? $"OUTPUT {output}" : $"{count} OUTPUTS {output}")}\"");
+        Line($"    isolated: {(Chance(2) ? "true" : "false")}");
+        if (Chance(4))
+            Line($"    total: {_random.Next(1, 4) * 100} mA");
     }
 
     private void WriteOutlet(int outlet, string modes, bool isBanked)

@@ -28,19 +28,32 @@ internal sealed class Unfed : NameplateRule
                 continue;
             if (!rig.Rig.IsFedSupply(load.Rating.Load))
                 (dark ??= []).Add(load.Id);
-            else if (rig.Outlets.Items.Any(outlet => outlet.Rating.Supply.Id == load.Id && outlet.Feeds.Count > 0))
-                TellDeadSupply(load, report);
         }
+
+        foreach (var supply in rig.DeadSupplies)
+            TellDeadSupply(rig, rig.Loads.Items.First(load => load.Id == supply), report);
 
         if (dark is not null)
             report.Add(this, [.. dark], $"{Words.List(dark)} {Words.Is(dark.Count)} fed by nothing.", "0 feeds", remedy: $"Give {Words.Verb(dark.Count, "it", "each")} an outlet, or take it off the rig.");
     }
 
     /// <summary>A supply that is fed by another may stay dark while it feeds nothing.</summary>
-    private void TellDeadSupply(WiredLoad supply, Report report) => report.Add(
-        this,
-        [supply.Id],
-        $"{supply.Id} is fed by nothing, so its outlets give nothing.",
-        "0 feeds at its input",
-        $"Feed its input: {supply.Rating.Voltage}, {supply.Rating.Running?.ToString() ?? "a current that is not known"}.");
+    private void TellDeadSupply(WiredRig rig, WiredLoad supply, Report report)
+    {
+        if (!rig.Outlets.Items.Any(outlet => outlet.Rating.Supply.Id == supply.Id && outlet.Feeds.Count > 0))
+            return;
+        List<string> behind = [.. supply.Feeds.SelectMany(static feed => feed.Outlets).Select(static outlet => outlet.Rating.Supply.Id).Distinct(StringComparer.Ordinal)];
+        var why = behind switch
+        {
+            [] => "by nothing, so its outlets give nothing",
+            [var only] when only == supply.Id => "by itself, so nothing feeds it and its outlets give nothing",
+            _ => $"by {Words.List(behind)}, and nothing that runs from the mains stands behind that: its outlets give nothing",
+        };
+        report.Add(
+            this,
+            [supply.Id],
+            $"{supply.Id} is fed {why}.",
+            behind.Count == 0 ? "0 feeds at its input" : $"{supply.Id} fed by {Words.List(behind)}, fed by no supply on the mains",
+            $"Feed its input: {supply.Rating.Voltage}, {supply.Rating.Running?.ToString() ?? "a current that is not known"}.");
+    }
 }

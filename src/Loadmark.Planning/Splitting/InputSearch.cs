@@ -1,0 +1,201 @@
+using Loadmark.Core.Ratings;
+using Loadmark.Core.Rigs;
+using Loadmark.Planning.Decoding;
+using Loadmark.Planning.Problem;
+using Loadmark.Planning.Searching;
+
+namespace Loadmark.Planning.Splitting;
+
+/// <summary>
+/// Searches for the best wiring of a rig in which supplies may be fed by others. Each choice of those that are fed is a search of its own, in
+/// which the inputs are loads that come before all others; used once.
+/// </summary>
+/// <remarks>
+/// Such a search does not know that a supply which is not isolated joins the returns of its outlets with what feeds it. That makes it the
+/// easier problem: what it proves no wiring can better, and what it finds is judged again as it is. Where that falls short, the input is also
+/// tried on each outlet by itself, over a lead of its own.
+/// </remarks>
+internal sealed class InputSearch
+{
+    /// <summary>With more supplies that could be fed than this, not every choice of them is looked at, and nothing is proven.</summary>
+    private const int MostChosenFrom = 3;
+
+    private readonly Rig _rig;
+    private readonly PlanOptions _options;
+    private readonly TimeProvider _time;
+    private readonly CancellationToken _cancellation;
+    private readonly long _begin;
+    private readonly List<string> _inputs;
+    private readonly List<PlannedInputs> _choices;
+    private readonly bool _isPinnedDark;
+
+    /// <summary>Looks at the rig.</summary>
+    /// <param name="rig">The rig; of its wiring only pinned feeds count.</param>
+    /// <param name="options">How to plan.</param>
+    /// <param name="time">The clock for that.</param>
+    /// <param name="cancellation">Stops the search; what was found so far is returned.</param>
+    public InputSearch(Rig rig, PlanOptions options, TimeProvider time, CancellationToken cancellation)
+    {
+        _rig = rig with { Wired = [.. (rig.Wired ?? []).Items.Where(static feed => feed.Pinned)] };
+        _options = options;
+        _time = time;
+        _cancellation = cancellation;
+        _begin = time.GetTimestamp();
+        var pinned = WiredRig.Of(_rig);
+        _inputs = rig.Supplies.Items.Any(static supply => supply.Label?.Input is not null)
+            ? [.. FedSupplies.NotFed(pinned).Where(id => options.Only?.Contains(id) is not false || IsInUse(pinned, id))]
+            : [];
+        _isPinnedDark = FedSupplies.Unfed(pinned, PlannedInputs.None).Any(static load => load.Feeds.Count > 0);
+        _choices = [.. Choices()];
+    }
+
+    private bool IsComplete => _inputs.Count <= MostChosenFrom;
+
+    private bool IsOver => Left <= TimeSpan.Zero || _cancellation.IsCancellationRequested;
+
+    private TimeSpan Left => _options.TimeLimit - _time.GetElapsedTime(_begin);
+
+    /// <summary>Whether a pinned feed takes from a supply, whichever may be used otherwise.</summary>
+    private static bool IsInUse(WiredRig pinned, string supply) =>
+        pinned.Outlets.Items.Any(outlet => outlet.Feeds.Count > 0 && outlet.Rating.Supply.Id == supply);
+
+    /// <summary>Finds the best wiring, or the best that the time allows.</summary>
+    public Candidate Best()
+    {
+        var best = Search(_choices[0], _choices.Count).Best();
+        if (_inputs.Count == 0)
+            return best;
+
+        var floor = FloorOf(best);
+        for (var place = 1; place < _choices.Count; place++)
+        {
+            var inputs = _choices[place];
+            var found = Search(inputs, _choices.Count - place).Best();
+            var own = FloorOf(found);
+            if (own[(int)Level.Unfed] >= inputs.Weight)
+                continue;
+            if (own.AsSpan().SequenceCompareTo(floor) < 0)
+                floor = own;
+            foreach (var candidate in Judged(found, inputs, own))
+            {
+                if (candidate.IsBetterThan(best))
+                    best = candidate;
+            }
+        }
+
+        return best with { Gaps = IsComplete ? GapsOf(best.Units(), floor) : [] };
+    }
+
+    /// <summary>Whether every load can be fed; null when the time did not suffice to tell.</summary>
+    public bool? FeedsAll()
+    {
+        var isSure = IsComplete;
+        for (var place = 0; place < _choices.Count; place++)
+        {
+            var inputs = _choices[place];
+            var feeds = place == 0 && _isPinnedDark ? false : Search(inputs, _choices.Count - place).FeedsAll();
+            if (feeds is false)
+                continue;
+            if (place == 0 && feeds is true)
+                return true;
+            isSure = false;
+            if (place > 0 && !IsOver && FeedsAllAsItIs(inputs, place))
+                return true;
+        }
+
+        return isSure ? false : null;
+    }
+
+    private bool FeedsAllAsItIs(PlannedInputs inputs, int place)
+    {
+        var found = Search(inputs, _choices.Count - place).Best();
+        return Judged(found, inputs, FloorOf(found)).Any(static candidate => candidate.Unfed == 0);
+    }
+
+    /// <summary>What was found, as the rules see it; then, as long as that falls short of what is proven, the input on each outlet by itself.</summary>
+    private IEnumerable<Candidate> Judged(Candidate found, PlannedInputs inputs, long[] floor)
+    {
+        if (found.Unfed < inputs.Weight)
+        {
+            var real = Candidate.Of(_rig, found.Wired.Rig.Wired!.Value, []);
+            if (real.IsSafe)
+                yield return real;
+            if (real.IsSafe && real.Units().AsSpan().SequenceEqual(floor))
+                yield break;
+        }
+
+        if (inputs.Supplies.Count > 1)
+            yield break;
+        var sources = SourcesOf(inputs);
+        for (var place = 0; place < sources.Count && !IsOver; place++)
+        {
+            var pinned = _rig with { Wired = [.. _rig.Wired!.Value.Items, sources[place]] };
+            var options = _options with { TimeLimit = Left / (sources.Count - place + 1) };
+            var planned = new PartedSearch(pinned, options, _time, _cancellation).Best();
+            var feeds = planned.Wired.Rig.Wired!.Value.Items.Select(feed => feed == sources[place] ? feed with { Pinned = false } : feed);
+            if (planned.IsSafe)
+                yield return Candidate.Of(_rig, [.. feeds], []);
+        }
+    }
+
+    /// <summary>A feed of the input from each sort of outlet that suits it, at each setting, over a plain lead.</summary>
+    private List<Feed> SourcesOf(PlannedInputs inputs)
+    {
+        var problem = new PlanProblemBuilder(_rig, _options.Certain, inputs).Build(_options.Only);
+        var input = problem.Loads.First(static load => load.IsInput);
+        return
+        [
+            .. problem.Singles.Where(source => source.CostOf(input, LeadEnds.Plain) is not null)
+                .Select(source => new FeedNamer(problem).Name([new PlannedFeed(Joint.None, source.Volts, [source.Part], null, [input])]).Items
+                    .First(static feed => !feed.Pinned) with { Pinned = true }),
+        ];
+    }
+
+    /// <summary>A search with some inputs to be fed; it gets its share of the time that is left.</summary>
+    private PartedSearch Search(PlannedInputs inputs, int searches) =>
+        new(_rig, _options with { Inputs = inputs, TimeLimit = Left / searches }, _time, _cancellation);
+
+    /// <summary>Which inputs to feed: none first; of few each choice, of many none, each alone and all.</summary>
+    private IEnumerable<PlannedInputs> Choices()
+    {
+        yield return PlannedInputs.None;
+        var weight = _rig.Loads.Count + _inputs.Count + 1;
+        for (var choice = 1; IsComplete && choice < 1 << _inputs.Count; choice++)
+            yield return Planned(_inputs.Where((_, place) => (choice >> place & 1) == 1));
+        if (IsComplete)
+            yield break;
+        foreach (var input in _inputs)
+            yield return Planned([input]);
+        yield return Planned(_inputs);
+
+        PlannedInputs Planned(IEnumerable<string> inputs) => new(inputs.ToHashSet(StringComparer.Ordinal), weight);
+    }
+
+    /// <summary>Levels that no wiring of the same choice is before in order: those of what was found, less what it may be from the best.</summary>
+    private static long[] FloorOf(Candidate found)
+    {
+        var floor = found.Units();
+        var isProven = true;
+        for (var level = 0; level < floor.Length; level++)
+        {
+            var gap = isProven ? found.Gaps.ElementAtOrDefault(level) : null;
+            floor[level] = gap is { } known ? Math.Max(0, floor[level] - known) : 0;
+            isProven &= gap == 0;
+        }
+
+        return floor;
+    }
+
+    private static long?[] GapsOf(long[] levels, long[] floor)
+    {
+        var gaps = new long?[levels.Length];
+        for (var level = 0; level < levels.Length; level++)
+        {
+            gaps[level] = levels[level] - floor[level];
+            if (gaps[level] != 0)
+                break;
+        }
+
+        return gaps;
+    }
+}
