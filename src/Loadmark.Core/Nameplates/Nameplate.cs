@@ -52,6 +52,12 @@ public sealed class Nameplate(string Text) : IEquatable<Nameplate>
     /// <summary>The low-voltage input of a thing that has an output as well; null when the label prints none.</summary>
     public LowVoltageInput? Input { get; init; }
 
+    /// <summary>
+    /// Whether the label of a thing with a low-voltage input tells that it holds a charge of its own (a capacity in mAh or Wh, "power bank",
+    /// "battery"): it gives what it gives without being fed, as long as that lasts. No where the label prints no such input.
+    /// </summary>
+    public bool HoldsCharge { get; init; }
+
     /// <summary>Which side of the supply is joined to ground, where printed.</summary>
     public Field<GroundSide> Ground { get; init; }
 

@@ -54,7 +54,7 @@ public sealed class WiredRig
     /// <param name="fed">The ids of those.</param>
     public HashSet<string> DeadWhenFed(IReadOnlySet<string> fed)
     {
-        var waiting = Rig.Supplies.Items.Where(static supply => supply.Label?.Input is not null).Select(static supply => supply.Id).ToHashSet(StringComparer.Ordinal);
+        var waiting = Rig.Supplies.Items.Where(SupplyInput.MustBeFed).Select(static supply => supply.Id).ToHashSet(StringComparer.Ordinal);
         waiting.ExceptWith(fed);
         if (waiting.Count == 0)
             return waiting;

@@ -17,6 +17,14 @@ public static class SupplyInput
             : null;
     }
 
+    /// <summary>Whether a supply gives nothing unless another feeds it: it has a low-voltage input and holds no charge of its own.</summary>
+    /// <param name="supply">The supply.</param>
+    public static bool MustBeFed(Supply supply)
+    {
+        ArgumentNullException.ThrowIfNull(supply);
+        return supply.Label is { Input: not null, HoldsCharge: false };
+    }
+
     /// <summary>The input as the label of a load would print it.</summary>
     private static string TextOf(LowVoltageInput input, Nameplate label)
     {

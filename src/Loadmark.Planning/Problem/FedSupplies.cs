@@ -32,5 +32,5 @@ internal static class FedSupplies
     /// <summary>The ids of the supplies that are to be fed by others and that nothing feeds.</summary>
     /// <param name="rig">The rig.</param>
     public static IEnumerable<string> NotFed(WiredRig rig) =>
-        rig.Loads.Items.Where(load => load.Feeds.Count == 0 && rig.Rig.IsFedSupply(load.Rating.Load)).Select(static load => load.Id);
+        rig.DeadSupplies.Where(id => rig.Loads.Items.Any(load => load.Id == id && load.Feeds.Count == 0)).Order(StringComparer.Ordinal);
 }

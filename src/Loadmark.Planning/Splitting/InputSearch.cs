@@ -42,7 +42,7 @@ internal sealed class InputSearch
         _cancellation = cancellation;
         _begin = time.GetTimestamp();
         var pinned = WiredRig.Of(_rig);
-        _inputs = rig.Supplies.Items.Any(static supply => supply.Label?.Input is not null)
+        _inputs = rig.Supplies.Items.Any(SupplyInput.MustBeFed)
             ? [.. FedSupplies.NotFed(pinned).Where(id => options.Only?.Contains(id) is not false || IsInUse(pinned, id))]
             : [];
         _isPinnedDark = FedSupplies.Unfed(pinned, PlannedInputs.None).Any(static load => load.Feeds.Count > 0);

@@ -33,14 +33,34 @@ internal sealed class Unfed : NameplateRule
         foreach (var supply in rig.DeadSupplies)
             TellDeadSupply(rig, rig.Loads.Items.First(load => load.Id == supply), report);
 
+        foreach (var supply in rig.Supplies.Items.Where(static supply => supply.Supply.Label is { Input: not null, HoldsCharge: true }))
+            TellCharge(rig, supply, report);
+
         if (dark is not null)
             report.Add(this, [.. dark], $"{Words.List(dark)} {Words.Is(dark.Count)} fed by nothing.", "0 feeds", remedy: $"Give {Words.Verb(dark.Count, "it", "each")} an outlet, or take it off the rig.");
     }
 
+    /// <summary>A supply that holds a charge runs without being fed, as long as that lasts.</summary>
+    private void TellCharge(WiredRig rig, SupplyRating supply, Report report)
+    {
+        var id = supply.Supply.Id;
+        if (!IsInUse(rig, id) || rig.Loads.Items.Any(load => load.Id == id && load.Feeds.Count > 0))
+            return;
+        report.Add(
+            this,
+            Severity.Note,
+            [id],
+            $"Nothing feeds {id}: it runs from its own charge, and how long that lasts is not judged here.",
+            "0 feeds at an input for charging",
+            "Charge it before, and measure once how long it lasts.");
+    }
+
+    private static bool IsInUse(WiredRig rig, string supply) => rig.Outlets.Items.Any(outlet => outlet.Rating.Supply.Id == supply && outlet.Feeds.Count > 0);
+
     /// <summary>A supply that is fed by another may stay dark while it feeds nothing.</summary>
     private void TellDeadSupply(WiredRig rig, WiredLoad supply, Report report)
     {
-        if (!rig.Outlets.Items.Any(outlet => outlet.Rating.Supply.Id == supply.Id && outlet.Feeds.Count > 0))
+        if (!IsInUse(rig, supply.Id))
             return;
         List<string> behind = [.. supply.Feeds.SelectMany(static feed => feed.Outlets).Select(static outlet => outlet.Rating.Supply.Id).Distinct(StringComparer.Ordinal)];
         var why = behind switch

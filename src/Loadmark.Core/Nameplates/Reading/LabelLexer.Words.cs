@@ -89,7 +89,8 @@ internal ref partial struct LabelLexer
                 Add(Sign.Not, start, end);
                 return;
             case "in" or "out" when (Previous is not (Sign.Word or Sign.Name or Sign.Identifier or Sign.Foreign) && (_text[start] is 'I' or 'O' || Previous is Sign.Direct or Sign.Alternating || next == ':'))
-                || (next == ':' && IsUsb()) || (next is >= '0' and <= '9' && (_count == 0 || (word is "out" && IsFigureEnd(Previous)))):
+                || (next == ':' && IsUsb()) || (next is >= '0' and <= '9' && (_count == 0 || (word is "out" && IsFigureEnd(Previous))))
+                || IsSideOfVolts(start, end):
                 Add(word is "in" ? Sign.Input : Sign.Output, start, end);
                 return;
             case "in" or "inch" or "inches" when Previous == Sign.Number:
@@ -235,6 +236,26 @@ internal ref partial struct LabelLexer
     {
         var rest = _lower[end..Math.Min(_lower.Length, end + 10)].TrimStart(' ');
         return rest.StartsWith("in het") || rest.StartsWith("in de") || rest.StartsWith("aan ") || rest.StartsWith("op de");
+    }
+
+    /// <summary>"PACK IN 5 V 2 A, OUT 9 V": in capitals, with a voltage right after it, whatever the thing is called before; not "LINE IN 5 V".</summary>
+    private readonly bool IsSideOfVolts(int start, int end)
+    {
+        if (_text[start] is not ('I' or 'O') || _text[end - 1] is not ('N' or 'T'))
+            return false;
+        if (Previous == Sign.Foreign && LabelWords.ForeignTo(_lower[_tokens[_count - 1].Start.._tokens[_count - 1].End]) != ForeignFigures.Cell)
+            return false;
+        var at = end;
+        while (At(at) == ' ')
+            at++;
+        var digits = at;
+        while (At(at) is (>= '0' and <= '9') or '.' or ',')
+            at++;
+        if (at == digits)
+            return false;
+        while (At(at) == ' ')
+            at++;
+        return LowerAt(at) == 'v' && LowerAt(at + 1) is not ((>= 'e' and <= 'z') or 'b');
     }
 
     /// <summary>Whether "USB", with or without the kind of its connector, stands before.</summary>

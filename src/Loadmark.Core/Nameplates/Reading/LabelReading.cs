@@ -81,6 +81,8 @@ internal ref partial struct LabelReading
         foreach (var place in _figures.Rejected)
             Reject(place);
 
+        var input = LowVoltageInput();
+        var holdsCharge = input is not null && ChargeWords.Mark(_tokens, _text);
         var modes = outlets.IsEmpty ? derived.Modes(_figures.Groups) : [];
         return new Nameplate(_text)
         {
@@ -103,7 +105,8 @@ internal ref partial struct LabelReading
             Isolated = _isolation.Field,
             NotUnderstood = NotUnderstood(rest),
             Mains = MainsInput(),
-            Input = LowVoltageInput(),
+            Input = input,
+            HoldsCharge = holdsCharge,
             Unread = UnreadPieces.Of(_text, _tokens, rest),
         };
     }

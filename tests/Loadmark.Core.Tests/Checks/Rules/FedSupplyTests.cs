@@ -51,4 +51,41 @@ public sealed class FedSupplyTests
         Expect.Breaks(Rig(isolated: false).Check(), "shared-return-digital");
         Expect.Keeps(Rig(isolated: true).Check(), "shared-return-digital");
     }
+
+    /// <summary>A supply behind itself, alone or in a circle of two, is fed by nothing; one behind a supply on the mains is.</summary>
+    [Fact]
+    public void A_supply_that_stands_behind_itself_is_fed_by_nothing()
+    {
+        var alone = Hub("hub").Feed("hub/1", "hub").Feed("hub/2", "drive-1").Check();
+        Assert.StartsWith("hub is fed by itself", Expect.Breaks(alone, "unfed").Message, StringComparison.Ordinal);
+
+        var circle = Hub("one", "two").Feed("one/1", "two").Feed("two/1", "one").Feed("two/2", "drive-1").Check();
+        Assert.Equal(["one", "two"], circle.Findings.Items.Where(static finding => finding.Rule == RuleId.Unfed).SelectMany(static finding => finding.Subjects.Items).Order(StringComparer.Ordinal));
+
+        Expect.Keeps(Hub("one", "two").Supply("wall").Outlet("1", Plate.Dc(9, 1000)).Feed("wall/1", "one").Feed("one/1", "two").Feed("two/2", "drive-1").Check(), "unfed");
+    }
+
+    /// <summary>What holds a charge of its own gives without being fed, and that is told; without a word of a charge it gives nothing.</summary>
+    [Theory]
+    [InlineData("POWER BANK 10000mAh INPUT 9V DC 200mA OUTPUT 9V DC 500mA", true)]
+    [InlineData("Li-ion 37 Wh IN 9V DC 200mA OUT 9V DC 500mA", true)]
+    [InlineData("BATTERY PACK input 9V DC 200mA output 9V DC 500mA", true)]
+    [InlineData("INPUT 9V DC 200mA OUTPUT 9V DC 500mA", false)]
+    [InlineData("MODEL 10000 INPUT 9V DC 200mA OUTPUT 9V DC 500mA WHITE", false)]
+    public void What_holds_a_charge_need_not_be_fed(string label, bool holds)
+    {
+        var read = NameplateReader.Read(label);
+        Assert.Equal(holds, read.HoldsCharge);
+        var check = New().Load("drive-1", Plate.Dc(9, 12)).Supply("pack", supply => supply with { Label = read, Mains = null }).Outlet("1", Plate.Dc(9, 500)).Feed("pack/1", "drive-1").Check();
+        var told = check.Findings.Items.Single(static finding => finding.Rule == RuleId.Unfed);
+        Assert.Equal(holds ? Severity.Note : Severity.Fails, told.Severity);
+    }
+
+    private static RigBuilder Hub(params string[] ids)
+    {
+        var rig = New().Load("drive-1", Plate.Dc(9, 12));
+        foreach (var id in ids)
+            rig = rig.Supply(id, static supply => supply with { Label = NameplateReader.Read("INPUT 9V DC 200mA OUTPUTS 1-2 9V DC 300mA"), Mains = null }).Outlet("1", Plate.Dc(9, 300)).Outlet("2", Plate.Dc(9, 300));
+        return rig;
+    }
 }
