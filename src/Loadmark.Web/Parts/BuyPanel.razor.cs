@@ -59,9 +59,9 @@ public sealed partial class BuyPanel : ComponentBase, IDisposable
     private string Says(BuyResult result) => result.Status switch
     {
         BuyStatus.Optimal when result.Cheapest is { Purchases.Count: 0 } => T["Nothing need be bought: the supplies there are feed every load."],
-        BuyStatus.Optimal => T["Every load can be fed, and nothing cheaper on the list can do it: proven."],
+        BuyStatus.Optimal => T["Every load can be fed, and nothing cheaper on the list can do it: proven, as far as the list tells."],
         BuyStatus.Feasible => T["Every load can be fed. Whether it can be done for less was not proven in the time."],
-        BuyStatus.Infeasible => T["Nothing on the list feeds every load: proven."],
+        BuyStatus.Infeasible => T["Nothing on the list feeds every load: proven, as far as the list tells."],
         _ => T["Nothing that feeds every load was found in the time."],
     };
 

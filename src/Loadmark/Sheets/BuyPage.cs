@@ -46,9 +46,9 @@ internal static class BuyPage
     private static string Verdict(BuyResult result) => result.Status switch
     {
         BuyStatus.Optimal when result.Cheapest is { Purchases.Count: 0 } => "Nothing need be bought: the supplies there are feed every load.",
-        BuyStatus.Optimal => "Every load can be fed, and nothing cheaper on the list can do it: proven.",
+        BuyStatus.Optimal => "Every load can be fed, and nothing cheaper on the list can do it: proven, as far as the list tells.",
         BuyStatus.Feasible => $"Every load can be fed. Whether it can be done for less was not proven in the time{Below(result, "it cannot")}.",
-        BuyStatus.Infeasible => "Nothing on the list feeds every load: proven.",
+        BuyStatus.Infeasible => "Nothing on the list feeds every load: proven, as far as the list tells.",
         _ => $"Nothing that feeds every load was found in the time{Below(result, "there is nothing")}.",
     };
 

@@ -36,7 +36,7 @@ internal static class PlanShapes
         book.Add("Purchases", Object(
             "Which supplies to buy.",
             ("rig", Text("The rig's name.")),
-            ("status", Word("Proven cheapest; feeds all, but not proven cheapest; proven that nothing on the list does; nothing found.", "optimal", "feasible", "infeasible", "unknown")),
+            ("status", Word("Proven cheapest, as far as the list tells; feeds all, but not proven cheapest; proven that nothing on the list does, as far as it tells; nothing found.", "optimal", "feasible", "infeasible", "unknown")),
             ("priceBound", Number("What nothing that feeds all costs less than, in the money of the list.")),
             ("options", List("What to choose from, the cheapest first.", book.Of("PurchaseOption"))),
             ("optionsComplete", Flag("Whether every option that is worth its price is there.")),
