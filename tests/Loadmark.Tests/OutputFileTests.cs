@@ -1,12 +1,7 @@
 using System.Diagnostics;
 using System.Net;
 using System.Net.Sockets;
-using System.Text;
-using Loadmark.Commands;
 using Loadmark.Files;
-using Loadmark.Hosting;
-using Loadmark.Simulation;
-using Loadmark.Sources;
 using Loadmark.Storage;
 
 namespace Loadmark.Tests;
@@ -14,22 +9,11 @@ namespace Loadmark.Tests;
 /// <summary>What commands write: nothing is written over that somebody did not mean to give up.</summary>
 public sealed class OutputFileTests : IDisposable
 {
-    private const string Rig = """
-        rig: Small board
-        loads:
-          drive-3: 9V DC 12mA centre negative   # the old one
-        supplies:
-          adaptor: 9V DC 500mA centre negative
-        wired:
-          - { from: adaptor, to: drive-3 }
-
-        """;
-
     private readonly string _folder = Directory.CreateTempSubdirectory("loadmark-output-").FullName;
 
     public OutputFileTests()
     {
-        File.WriteAllText(In("board.rig.yaml"), Rig);
+        File.WriteAllText(In("board.rig.yaml"), SmallBoard.Text);
         Assert.Equal(0, Run("gear", "add", "--from", In("board.rig.yaml")).Code);
         Assert.Equal(0, Run("rigs", "import", In("board.rig.yaml")).Code);
     }
@@ -89,7 +73,7 @@ public sealed class OutputFileTests : IDisposable
             Refuses(command, In("link.rig.yaml"), "is what is read", "--force");
         }
 
-        Assert.Equal(Rig, File.ReadAllText(In("board.rig.yaml")));
+        Assert.Equal(SmallBoard.Text, File.ReadAllText(In("board.rig.yaml")));
     }
 
     [Theory]
@@ -150,7 +134,7 @@ public sealed class OutputFileTests : IDisposable
     {
         var (code, output, error) = Run("plan", In("board.rig.yaml"), "--write", "-");
         Assert.Equal((0, ""), (code, error));
-        Assert.Equal(Rig.Replace("{ from: adaptor, to: drive-3 }", "{from: adaptor/1, to: drive-3}", StringComparison.Ordinal), output);
+        Assert.Equal(SmallBoard.Planned, output);
         Assert.Contains("Use one of them.", Run("plan", In("board.rig.yaml"), "--write", "-", "--json").Error, StringComparison.Ordinal);
         Assert.StartsWith("*", Run("netlist", In("board.rig.yaml"), "--out", "-").Output, StringComparison.Ordinal);
     }
@@ -200,18 +184,5 @@ public sealed class OutputFileTests : IDisposable
         return (code, error);
     }
 
-    private (int Code, string Output, string Error) Run(params string[] args)
-    {
-        using var output = new MemoryStream();
-        using var error = new StringWriter { NewLine = "\n" };
-        var around = new Surroundings
-        {
-            Output = output,
-            Error = error,
-            Input = static () => Stream.Null,
-            Environment = name => name == "LOADMARK_DATA" ? Data : null,
-        };
-        var code = LoadmarkCommand.Run(args, around, new RigFileSource(around, null), static (rig, startUp) => RigAnalysis.Of(rig, startUp ? AnalysisDepth.WholeVerdict : AnalysisDepth.Verdict).Check);
-        return (code, Encoding.UTF8.GetString(output.ToArray()), error.ToString());
-    }
+    private (int Code, string Output, string Error) Run(params string[] args) => LibraryRun.In(Data, TimeProvider.System, args);
 }

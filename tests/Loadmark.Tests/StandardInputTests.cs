@@ -1,26 +1,11 @@
 using System.Text;
 using System.Text.Json;
-using Loadmark.Commands;
-using Loadmark.Hosting;
-using Loadmark.Simulation;
-using Loadmark.Sources;
 
 namespace Loadmark.Tests;
 
 /// <summary>Every command that takes a rig takes it from standard input too.</summary>
 public sealed class StandardInputTests : IDisposable
 {
-    private const string Rig = """
-        rig: Small board
-        loads:
-          drive-3: 9V DC 12mA centre negative   # the old one
-        supplies:
-          adaptor: 9V DC 500mA centre negative
-        wired:
-          - { from: adaptor, to: drive-3 }
-
-        """;
-
     private readonly string _folder = Directory.CreateTempSubdirectory("loadmark-input-").FullName;
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);
@@ -35,7 +20,7 @@ public sealed class StandardInputTests : IDisposable
     [InlineData("gear", "add", "--from", "-")]
     public void Is_read_by_every_command_that_takes_a_rig(params string[] args)
     {
-        var (code, output, error) = Run(Rig, args);
+        var (code, output, error) = Run(SmallBoard.Text, args);
         Assert.Equal(("", 0), (error, code));
         Assert.NotEmpty(output);
     }
@@ -45,7 +30,7 @@ public sealed class StandardInputTests : IDisposable
     {
         var prices = Path.Combine(_folder, "prices.csv");
         File.WriteAllText(prices, "supply,price,label\nwall,9,9V DC 500mA centre negative\n");
-        Assert.Equal(0, Run(Rig, "buy", "-", "--prices", prices).Code);
+        Assert.Equal(0, Run(SmallBoard.Text, "buy", "-", "--prices", prices).Code);
     }
 
     [Fact]
@@ -61,8 +46,8 @@ public sealed class StandardInputTests : IDisposable
     public void Gives_the_text_that_a_plan_is_written_into()
     {
         var planned = Path.Combine(_folder, "planned.rig.yaml");
-        Assert.Equal(0, Run(Rig, "plan", "-", "--write", planned).Code);
-        Assert.Equal(Rig.Replace("{ from: adaptor, to: drive-3 }", "{from: adaptor/1, to: drive-3}", StringComparison.Ordinal), File.ReadAllText(planned));
+        Assert.Equal(0, Run(SmallBoard.Text, "plan", "-", "--write", planned).Code);
+        Assert.Equal(SmallBoard.Planned, File.ReadAllText(planned));
     }
 
     [Theory]
@@ -76,7 +61,7 @@ public sealed class StandardInputTests : IDisposable
 
     [Fact]
     public void Is_named_in_words_in_other_complaints() =>
-        Assert.Equal("loadmark: --only: there is no supply 'brick' in standard input.\n", Run(Rig, "plan", "-", "--only", "brick").Error);
+        Assert.Equal("loadmark: --only: there is no supply 'brick' in standard input.\n", Run(SmallBoard.Text, "plan", "-", "--only", "brick").Error);
 
     [Fact]
     public void Without_an_end_it_is_refused_once_it_is_larger_than_any_rig()
@@ -97,20 +82,7 @@ public sealed class StandardInputTests : IDisposable
 
     private (int Code, string Output, string Error) Run(string input, params string[] args) => Run(new MemoryStream(Encoding.UTF8.GetBytes(input)), args);
 
-    private (int Code, string Output, string Error) Run(Stream input, params string[] args)
-    {
-        using var output = new MemoryStream();
-        using var error = new StringWriter { NewLine = "\n" };
-        var around = new Surroundings
-        {
-            Output = output,
-            Error = error,
-            Input = () => input,
-            Environment = name => name == "LOADMARK_DATA" ? Path.Combine(_folder, "data") : null,
-        };
-        var code = LoadmarkCommand.Run(args, around, new RigFileSource(around, null), static (rig, startUp) => RigAnalysis.Of(rig, startUp ? AnalysisDepth.WholeVerdict : AnalysisDepth.Verdict).Check);
-        return (code, Encoding.UTF8.GetString(output.ToArray()), error.ToString());
-    }
+    private (int Code, string Output, string Error) Run(Stream input, params string[] args) => LibraryRun.In(Path.Combine(_folder, "data"), TimeProvider.System, input, args);
 
     /// <summary>Gives as many bytes as anybody asks for.</summary>
     private sealed class Endless : MemoryStream
