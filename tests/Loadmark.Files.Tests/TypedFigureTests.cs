@@ -173,7 +173,7 @@ public sealed partial class TypedFigureTests
     private static bool IsWhole(KeyTable table, Key key, string value)
     {
         const string amps = "(A|a|mA|ma|MA|Ma|[µμ]A|µa|uA|ua|(?i:amps?|amperes?|milliamps?|milliamperes?|microamps?))";
-        const string watts = "(W|w|VA|va|mW|mw|kW|kw|(?i:watts?|milliwatts?))";
+        const string watts = "(W|w|mW|mw|kW|kw|(?i:watts?|milliwatts?))";
         const string volts = "(V|v|mV|mv|(?i:volts?|millivolts?))";
         const string hertz = "([Hh]z|HZ|(?i:hertz))";
         const string seconds = "(s|ms|[µμ]s|us|min|(?i:secs?|seconds?|milliseconds?|minutes?))";

@@ -13,6 +13,9 @@ namespace Loadmark.Core.Nameplates;
 /// <param name="Place">Where on the label it stands, from its first figure to its last.</param>
 public sealed record LowVoltageInput(QuantityRange<Volt>? Volts, Amps? Amps, Watts? Watts, Place Place)
 {
+    /// <summary>The highest apparent input power printed; null when none is.</summary>
+    public VoltAmps? VoltAmps { get; init; }
+
     /// <summary>Direct or alternating, where printed at the input.</summary>
     public Field<SupplyForm> Form { get; init; }
 
@@ -21,7 +24,7 @@ public sealed record LowVoltageInput(QuantityRange<Volt>? Volts, Amps? Amps, Wat
 
     /// <summary>Whether both say the same, at the same place.</summary>
     public bool Equals(LowVoltageInput? other) =>
-        other is not null && (Volts, Amps, Watts, Place) == (other.Volts, other.Amps, other.Watts, other.Place)
+        other is not null && (Volts, Amps, Watts, VoltAmps, Place) == (other.Volts, other.Amps, other.Watts, other.VoltAmps, other.Place)
         && Form.Equals(other.Form) && Choices.AsSpan().SequenceEqual(other.Choices.AsSpan());
 
     /// <inheritdoc/>

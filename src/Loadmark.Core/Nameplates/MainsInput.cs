@@ -15,6 +15,9 @@ public sealed record MainsInput(
     Watts? Watts,
     Place Place)
 {
+    /// <summary>The apparent input power; null when not printed.</summary>
+    public VoltAmps? VoltAmps { get; init; }
+
     /// <summary>
     /// The voltages between which a selector or a tap chooses ("115/230 V"), when several are printed; empty when one
     /// voltage or one range is.
@@ -23,7 +26,7 @@ public sealed record MainsInput(
 
     /// <summary>Whether both say the same, at the same place.</summary>
     public bool Equals(MainsInput? other) =>
-        other is not null && (Volts, Hertz, Amps, Watts, Place) == (other.Volts, other.Hertz, other.Amps, other.Watts, other.Place)
+        other is not null && (Volts, Hertz, Amps, Watts, VoltAmps, Place) == (other.Volts, other.Hertz, other.Amps, other.Watts, other.VoltAmps, other.Place)
         && Choices.AsSpan().SequenceEqual(other.Choices.AsSpan());
 
     /// <inheritdoc/>

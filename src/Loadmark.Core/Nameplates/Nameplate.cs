@@ -69,7 +69,12 @@ public sealed class Nameplate(string Text) : IEquatable<Nameplate>
     /// </summary>
     public LabelTopics NotUnderstood { get; init; }
 
-    /// <summary>Which figures were computed from others, by key: <c>amps</c>, <c>watts</c>, <c>volts</c>.</summary>
+    /// <summary>
+    /// Whether any figure in VA is printed, read or not: transformers are rated so (common practice, no source).
+    /// </summary>
+    public bool PrintsVoltAmps { get; init; }
+
+    /// <summary>Which figures were computed from others, by key: <c>amps</c>, <c>watts</c>, <c>volts</c>, <c>voltAmps</c>.</summary>
     public ImmutableArray<string> Derived { get; init; } = [];
 
     /// <summary>Printed figures that do not agree with one another, each as a sentence.</summary>

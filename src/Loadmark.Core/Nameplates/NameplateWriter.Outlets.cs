@@ -50,6 +50,8 @@ public static partial class NameplateWriter
             text.Append(' ').Append(LabelFigure.Write(amps.Value, "A"));
         if (input.Watts is { } watts)
             text.Append(' ').Append(LabelFigure.Write(watts.Value, "W"));
+        if (input.VoltAmps is { } voltAmps)
+            text.Append(' ').Append(LabelFigure.Write(voltAmps.Value, "VA"));
     }
 
     private static void AppendOutlets(StringBuilder text, PrintedOutlets group, Nameplate of)

@@ -55,6 +55,8 @@ public static partial class NameplateWriter
             text.Append(' ').Append(LabelFigure.Write(amps.Value, "A"));
         if (mains.Watts is { } watts)
             text.Append(' ').Append(LabelFigure.Write(watts.Value, "W"));
+        if (mains.VoltAmps is { } voltAmps)
+            text.Append(' ').Append(LabelFigure.Write(voltAmps.Value, "VA"));
     }
 
     private static void AppendModes(StringBuilder text, Nameplate nameplate)
@@ -110,6 +112,8 @@ public static partial class NameplateWriter
 
         if (mode.Watts is { Origin: not Origin.Derived } watts)
             text.Append(text.Length > start ? " " : "").Append(LabelFigure.Write(watts.Value.Value, "W"));
+        if (mode.VoltAmps is { Origin: not Origin.Derived } voltAmps)
+            text.Append(text.Length > start ? " " : "").Append(LabelFigure.Write(voltAmps.Value.Value, "VA"));
     }
 
     private static void AppendRange<TUnit>(StringBuilder text, string before, QuantityRange<TUnit>? range, string unit)

@@ -29,6 +29,13 @@ public static class Electricity
         public static Quantity<Volt> operator *(Quantity<Ampere> current, Quantity<Ohm> resistance) => new(current.Value * resistance.Value);
     }
 
+    extension(Quantity<VoltAmpere>)
+    {
+        /// <summary>I = S/V, both effective values; of alternating current too, whatever the power factor.</summary>
+        /// <exception cref="DivideByZeroException">The voltage is zero.</exception>
+        public static Quantity<Ampere> operator /(Quantity<VoltAmpere> power, Quantity<Volt> voltage) => new(power.Value / voltage.Value);
+    }
+
     extension(Quantity<Watt>)
     {
         /// <summary>I = P/V.</summary>

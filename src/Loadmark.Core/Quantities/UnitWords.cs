@@ -31,6 +31,7 @@ internal static class UnitWords
         Volt => VoltFactor(word),
         Ampere => AmpereFactor(word),
         Watt => WattFactor(word),
+        VoltAmpere => word is "VA" or "va" or "Va" or "voltampere" or "voltamperes" ? 1m : 0m,
         Ohm => OhmFactor(word),
         Second => SecondFactor(word),
         Metre => MetreFactor(word),
@@ -57,7 +58,7 @@ internal static class UnitWords
 
     private static decimal WattFactor(ReadOnlySpan<char> word) => word switch
     {
-        "W" or "w" or "watt" or "watts" or "VA" or "va" => 1m,
+        "W" or "w" or "watt" or "watts" => 1m,
         "mW" or "mw" or "milliwatt" or "milliwatts" => 1e-3m,
         "kW" or "kw" => 1e3m,
         _ => 0m,

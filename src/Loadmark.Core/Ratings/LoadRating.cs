@@ -211,6 +211,7 @@ public sealed class LoadRating
     {
         Figure<Amps>? printed = null;
         Watts? printedWatts = null;
+        VoltAmps? printedVoltAmps = null;
         var at = At(voltage.Value, fed);
         var printedVolts = at;
         if (load.Label is { } label)
@@ -229,6 +230,7 @@ public sealed class LoadRating
                         continue;
                     printed = amps;
                     printedWatts = mode.Watts?.Value;
+                    printedVoltAmps = amps.Origin == Origin.Derived && mode.Watts is null ? mode.VoltAmps?.Value : null;
                     printedVolts = mode.Volts is { } range ? At(range, fed) : printedVolts;
                 }
                 else if (printed is null && mode.Watts is { Origin: Origin.Stated } watts)
@@ -266,6 +268,8 @@ public sealed class LoadRating
 
         if (printed is { Origin: Origin.Derived } derived && load.Voltage is null && printedWatts is { } from)
             notes.Derive("current", $"{from} ÷ {printedVolts} = {derived.Value}");
+        else if (printed is { Origin: Origin.Derived } fromVoltAmps && printedVoltAmps is { } apparent)
+            notes.Derive("current", $"{apparent} ÷ {printedVolts} = {fromVoltAmps.Value}");
         else if (printedWatts is { } alone && (printed is null || (printed is { Origin: Origin.Derived } && load.Voltage is not null)))
             return FromPower(alone, at, voltage.IsAssumed, notes);
 
@@ -278,11 +282,18 @@ public sealed class LoadRating
 
     private static bool SuitsAt(Mode mode, Volts fed) => mode.Volts is { } volts && VoltageBand.Judge(fed, volts) == VoltageFit.Fine;
 
-    /// <summary>The current of one mode; computed where only watts are printed.</summary>
-    private static Figure<Amps>? AmpsOf(Mode mode, Volts? fed) =>
-        mode is { Amps: { Origin: Origin.Derived }, Watts: { } watts, Volts: { Low.Value: > 0 } volts }
-            ? new Figure<Amps>(watts.Value / At(volts, fed), Origin.Derived)
-            : mode.Amps;
+    /// <summary>
+    /// The current of one mode; computed where only watts or only VA are printed. From VA it is exact for alternating current, and the most
+    /// it can be for direct current: the safe side for a supply.
+    /// </summary>
+    private static Figure<Amps>? AmpsOf(Mode mode, Volts? fed) => mode switch
+    {
+        { Amps: { Origin: Origin.Derived }, Watts: { } watts, Volts: { Low.Value: > 0 } volts } =>
+            new Figure<Amps>(watts.Value / At(volts, fed), Origin.Derived),
+        { Amps: null or { Origin: Origin.Derived }, Watts: null, VoltAmps: { Origin: Origin.Stated } apparent, Volts: { Low.Value: > 0 } volts } =>
+            new Figure<Amps>(apparent.Value / At(volts, fed), Origin.Derived),
+        _ => mode.Amps,
+    };
 
     /// <summary>The highest way to take a current that can be read in several ways, the safe side for a supply.</summary>
     private static Figure<Amps>? MostOf(Field<Amps>? unclear) =>

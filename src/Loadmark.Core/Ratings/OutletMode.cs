@@ -8,6 +8,9 @@ namespace Loadmark.Core.Ratings;
 /// <param name="Power">The most power as printed; null when not printed.</param>
 public readonly record struct OutletMode(QuantityRange<Volt>? Volts, Figure<Amps>? Limit, Watts? Power)
 {
+    /// <summary>The apparent power as printed; null when not printed. Of direct current it tells no limit.</summary>
+    public VoltAmps? VoltAmps { get; init; }
+
     /// <summary>
     /// The most current at <paramref name="setting"/>: of one voltage the printed current, else what the power comes to; of a
     /// range the smaller of the two.

@@ -158,20 +158,27 @@ public sealed class OutletRating
             var twin = own.IsEmpty ? null : Twin(mode, supplys);
             var volts = mode.Volts ?? twin?.Volts;
             var watts = mode.Watts is { Origin: Origin.Stated } printed ? printed.Value : (Watts?)null;
-            var limit = mode.Amps;
+            var limit = LimitOf(mode);
             if (limit is null && watts is { } power && volts is { High.Value: > 0 } at)
                 limit = new Figure<Amps>(power / at.High, Origin.Derived);
             if (limit is null && twin is { } other)
             {
-                limit = other.Amps;
+                limit = LimitOf(other);
                 watts ??= other.Watts is { Origin: Origin.Stated } theirs ? theirs.Value : null;
             }
 
-            modes.Add(new OutletMode(volts, limit, watts));
+            var apparent = mode.VoltAmps ?? (mode is { Amps: null, Watts: null } ? twin?.VoltAmps : null);
+            modes.Add(new OutletMode(volts, limit, watts) { VoltAmps = apparent is { Origin: Origin.Stated } said ? said.Value : null });
         }
 
         return modes.MoveToImmutable();
     }
+
+    /// <summary>The current of a mode. From VA it is computed at the highest voltage, where it is lowest: the safe side for a supply.</summary>
+    private static Figure<Amps>? LimitOf(Mode mode) =>
+        mode is { Amps.Origin: Origin.Derived, Watts: null, VoltAmps: { Origin: Origin.Stated } apparent, Volts: { High.Value: > 0 } volts }
+            ? new Figure<Amps>(apparent.Value / volts.High, Origin.Derived)
+            : mode.Amps;
 
     /// <summary>What the supply's own label prints for the same voltage: where an outlet's label is short, it says the rest.</summary>
     private static Mode? Twin(Mode mode, ImmutableArray<Mode> supplys)

@@ -28,8 +28,9 @@ public sealed class SupplyRating
 
     /// <summary>
     /// Whether it may be a plain transformer adaptor, which stands well over its printed voltage while little is drawn: nothing tells
-    /// whether it is regulated, and its label shows one nominal mains voltage or one frequency, as transformers are made for, and no sign
-    /// of switching (common practice, no source). A supply whose outlets are stated to be isolated is none: each has a regulator of its own.
+    /// whether it is regulated, and its label shows one nominal mains voltage or one frequency, as transformers are made for, or a figure
+    /// in VA, as they are rated in, and no sign of switching (common practice, no source). A supply whose outlets are stated to be isolated
+    /// is none: each has a regulator of its own.
     /// </summary>
     public bool MayBeUnregulated { get; private init; }
 
@@ -52,7 +53,8 @@ public sealed class SupplyRating
             Total = supply.Total ?? printed,
             Mains = mains,
             Regulated = regulated ?? (wide ? true : null),
-            MayBeUnregulated = regulated is null && !wide && LooksLikeTransformer(mains) && !(supply.Outlets.Count > 1 && (supply.Isolated ?? supply.Label?.Isolated.Value) is true),
+            MayBeUnregulated = regulated is null && !wide && (LooksLikeTransformer(mains) || PrintsVoltAmps(supply))
+                && !(supply.Outlets.Count > 1 && (supply.Isolated ?? supply.Label?.Isolated.Value) is true),
             Disagreements = notes.Disagreements,
         };
     }
@@ -63,6 +65,20 @@ public sealed class SupplyRating
         const decimal oneNominal = 1.2m;
         return mains is { Hertz.IsSingle: true } || mains is { Choices.IsEmpty: false }
             || (mains?.Volts is { Low.Value: > 0 } volts && volts.High <= volts.Low * oneNominal);
+    }
+
+    /// <summary>Whether the supply's label, one of its outlets' or the typed input has a figure in VA.</summary>
+    private static bool PrintsVoltAmps(Supply supply)
+    {
+        if (supply.Label is { PrintsVoltAmps: true } || supply.Mains is { PrintsVoltAmps: true })
+            return true;
+        foreach (var outlet in supply.Outlets)
+        {
+            if (outlet.Label.PrintsVoltAmps)
+                return true;
+        }
+
+        return false;
     }
 
     private static bool Differ<T>(T? typed, T? label)

@@ -31,6 +31,6 @@ public static class SupplyInput
         var choices = input.Choices.IsEmpty ? $"{input.Volts}" : string.Join("; ", input.Choices);
         var form = input.Form.Value switch { SupplyForm.Direct => " DC", SupplyForm.Alternating => " AC", _ => "" };
         var polarity = label.Polarity.Value switch { Polarity.CentreNegative => ", centre negative", Polarity.CentrePositive => ", centre positive", _ => "" };
-        return $"{choices}{form} {input.Amps?.ToString() ?? input.Watts?.ToString()}{polarity}".Trim();
+        return $"{choices}{form} {input.Amps?.ToString() ?? input.Watts?.ToString() ?? input.VoltAmps?.ToString()}{polarity}".Trim();
     }
 }

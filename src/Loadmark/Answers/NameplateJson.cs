@@ -68,6 +68,8 @@ internal static class NameplateJson
         json.WriteRange("volts", mode.Volts);
         json.WriteFigure("amps", mode.Amps?.Value.Value);
         json.WriteFigure("watts", mode.Watts?.Value.Value);
+        if (mode.VoltAmps is { } apparent)
+            json.WriteFigure("voltAmps", apparent.Value.Value);
         if (mode.AmpsFrom is { } from)
             json.WriteFigure("ampsFrom", from.Value);
         if (mode.Hertz is { } hertz)
@@ -88,6 +90,8 @@ internal static class NameplateJson
         json.WriteFigure("amps", input.Amps?.Value);
         if (input.Watts is { } watts)
             json.WriteFigure("watts", watts.Value);
+        if (input.VoltAmps is { } apparent)
+            json.WriteFigure("voltAmps", apparent.Value);
         if (input.Form.Value is { } form)
             json.WriteString("supply", JsonWords.Of(form));
         json.WriteEndObject();
@@ -107,6 +111,8 @@ internal static class NameplateJson
         json.WriteFigure("amps", mains.Amps?.Value);
         if (mains.Watts is { } watts)
             json.WriteFigure("watts", watts.Value);
+        if (mains.VoltAmps is { } apparent)
+            json.WriteFigure("voltAmps", apparent.Value);
         json.WriteEndObject();
     }
 }

@@ -104,6 +104,8 @@ internal sealed class NameplatePage
             figures.Add(amps.ToString());
         if (input.Watts is { } watts)
             figures.Add(watts.ToString());
+        if (input.VoltAmps is { } apparent)
+            figures.Add(apparent.ToString());
         Row("input", string.Join(", ", figures), Origin.Stated);
     }
 
@@ -121,8 +123,10 @@ internal sealed class NameplatePage
 
         if (mode.Watts is { } watts)
             Row($"watts{number}", watts.Value.ToString(), watts.Origin);
-        else if (_nameplate.AmbiguousWatts.State == FieldState.Absent)
+        else if (_nameplate.AmbiguousWatts.State == FieldState.Absent && mode.VoltAmps is null)
             NotPrinted($"watts{number}");
+        if (mode.VoltAmps is { } apparent)
+            Row($"VA{number}", apparent.Value.ToString(), apparent.Origin);
 
         if (mode.Hertz is { } hertz)
             Row($"hertz{number}", hertz.ToString(), Origin.Stated);
@@ -145,6 +149,8 @@ internal sealed class NameplatePage
             figures.Add(amps.ToString());
         if (mains.Watts is { } watts)
             figures.Add(watts.ToString());
+        if (mains.VoltAmps is { } apparent)
+            figures.Add(apparent.ToString());
         Row("mains input", string.Join(", ", figures), Origin.Stated);
     }
 

@@ -63,31 +63,31 @@ internal static class HardLabels
         9Vdc 100mA  =>  dc [9 V 100 mA 0.9 W] derived watts
         9V d.c. 100mA  =>  dc [9 V 100 mA 0.9 W] derived watts
         9 V D.C. 0.1 A  =>  dc [9 V 100 mA 0.9 W] derived watts
-        9VAC 500mA  =>  ac [9 V 500 mA 4.5 W] derived watts
-        9V a.c. 500mA  =>  ac [9 V 500 mA 4.5 W] derived watts
-        AC9V 1.3A  =>  ac [9 V 1.3 A 11.7 W] derived watts
-        9V~ 500mA  =>  ac [9 V 500 mA 4.5 W] derived watts
-        9V∿ 500mA  =>  ac [9 V 500 mA 4.5 W] derived watts
-        9V ⏦ 500mA  =>  ac [9 V 500 mA 4.5 W] derived watts
+        9VAC 500mA  =>  ac [9 V 500 mA 4.5 VA] derived voltAmps
+        9V a.c. 500mA  =>  ac [9 V 500 mA 4.5 VA] derived voltAmps
+        AC9V 1.3A  =>  ac [9 V 1.3 A 11.7 VA] derived voltAmps
+        9V~ 500mA  =>  ac [9 V 500 mA 4.5 VA] derived voltAmps
+        9V∿ 500mA  =>  ac [9 V 500 mA 4.5 VA] derived voltAmps
+        9V ⏦ 500mA  =>  ac [9 V 500 mA 4.5 VA] derived voltAmps
         9V = 100mA  =>  dc [9 V 100 mA 0.9 W] derived watts
         9V === 100mA  =>  dc [9 V 100 mA 0.9 W] derived watts
         9V⎓100mA  =>  dc [9 V 100 mA 0.9 W] derived watts
         9V ⎓ ⊖⊙⊕ 100mA  =>  dc [9 V 100 mA 0.9 W] polarity centre-negative|centre-positive derived watts
         9V --- 100mA  =>  dc [9 V 100 mA 0.9 W] derived watts
-        9V DC/AC 100mA  =>  dc|ac [9 V 100 mA 0.9 W] derived watts
+        9V DC/AC 100mA  =>  dc|ac [9 V 100 mA 0.9 VA] derived voltAmps
         9-12V AC/DC 200mA  =>  dc|ac [9 V to 12 V 200 mA]
         9V DC adaptor (230V AC) 100mA  =>  dc [9 V 100 mA 0.9 W] mains(230 V) derived watts
         AC adaptor 9V DC 100mA  =>  dc [9 V 100 mA 0.9 W] derived watts
         AC ADAPTER MODEL AD-9 INPUT:AC120V 60Hz 4W OUTPUT:DC9V 200mA  =>  dc [9 V 200 mA 1.8 W] mains(120 V 60 Hz 4 W) derived watts «MODEL AD-9»
-        AC/DC ADAPTOR INPUT: 230V~ 50Hz 45mA OUTPUT: 9V⎓ 300mA 2.7VA  =>  dc [9 V 300 mA 2.7 W] mains(230 V 50 Hz 45 mA)
+        AC/DC ADAPTOR INPUT: 230V~ 50Hz 45mA OUTPUT: 9V⎓ 300mA 2.7VA  =>  dc [9 V 300 mA 2.7 W 2.7 VA] mains(230 V 50 Hz 45 mA) derived watts
         Power supply PSU DC 9V 1A Switching  =>  dc [9 V 1 A 9 W] derived watts «Switching»
         SWITCHING ADAPTER MODEL: HR-0901000 INPUT: 100-240VAC 50/60Hz 0.35A MAX OUTPUT: 9.0VDC 1.0A  =>  dc [9 V 1 A 9 W] mains(100 V to 240 V 50 Hz to 60 Hz 350 mA) derived watts «SWITCHING ADAPTER MODEL: HR-0901000»
         I/P: 100-240V~50/60Hz 0.5A O/P: 9V⎓2A 18W MAX  =>  dc [9 V 2 A 18 W] mains(100 V to 240 V 50 Hz to 60 Hz 500 mA)
-        PRI: 230V~ 50Hz 10VA SEC: 12V~ 800mA 9.6VA  =>  ac [12 V 800 mA 9.6 W] mains(230 V 50 Hz 10 W)
+        PRI: 230V~ 50Hz 10VA SEC: 12V~ 800mA 9.6VA  =>  ac [12 V 800 mA 9.6 VA] mains(230 V 50 Hz 10 VA)
         Eingang: 230V~ 50Hz 30mA Ausgang: 9V⎓ 100mA  =>  dc [9 V 100 mA 0.9 W] mains(230 V 50 Hz 30 mA) derived watts
         ENTRÉE 230V~ 50Hz SORTIE 9V⎓ 200mA  =>  dc [9 V 200 mA 1.8 W] mains(230 V 50 Hz) derived watts
         入力:AC100V 50/60Hz 出力:DC9V 200mA  =>  dc [9 V 200 mA 1.8 W] mains(100 V 50 Hz to 60 Hz) derived watts
-        入力 AC100V 50-60Hz 12VA 出力 DC9V 0.2A ⊖⊙⊕  =>  dc [9 V 200 mA 1.8 W] polarity centre-negative|centre-positive mains(100 V 50 Hz to 60 Hz 12 W) derived watts
+        入力 AC100V 50-60Hz 12VA 出力 DC9V 0.2A ⊖⊙⊕  =>  dc [9 V 200 mA 1.8 W] polarity centre-negative|centre-positive mains(100 V 50 Hz to 60 Hz 12 VA) derived watts
         INPUT：AC100-240V ９Ｖ ２００ｍＡ  =>  - [9 V 200 mA 1.8 W] mains(100 V to 240 V) derived watts
         ＤＣ９Ｖ\u3000１００ｍＡ  =>  dc [9 V 100 mA 0.9 W] derived watts
         INPUT AC 120V 60Hz 8W OUTPUT DC 9V 350mA CLASS 2 TRANSFORMER  =>  dc [9 V 350 mA 3.15 W] mains(120 V 60 Hz 8 W) derived watts «CLASS 2 TRANSFORMER»
@@ -98,7 +98,7 @@ internal static class HardLabels
         100-240V~ 1.0A 50-60Hz  =>  - [] mains(100 V to 240 V 50 Hz to 60 Hz 1 A)
         230V~ 50Hz 25W  =>  - [] mains(230 V 50 Hz 25 W)
         120 VAC 60 Hz  =>  - [] mains(120 V 60 Hz)
-        115/230V~ 60/50Hz OUTPUT 12V~ 1A  =>  ac [12 V 1 A 12 W] mains(115 V to 230 V 50 Hz to 60 Hz) derived watts
+        115/230V~ 60/50Hz OUTPUT 12V~ 1A  =>  ac [12 V 1 A 12 VA] mains(115 V to 230 V 50 Hz to 60 Hz) derived voltAmps
         INPUT 220-240V~, 50Hz OUTPUT 9V⎓ 0,5A  =>  dc [9 V 500 mA 4.5 W] mains(220 V to 240 V 50 Hz) derived watts
         MODEL: 0901 S/N 20190455 INPUT 240V 50Hz OUTPUT 9V 1A  =>  - [9 V 1 A 9 W] mains(240 V 50 Hz) derived watts «MODEL: 0901 S/N 20190455»
         T0.5A 250V INPUT 230V~ 50Hz OUTPUT 9V⎓1A  =>  dc [9 V 1 A 9 W] mains(230 V 50 Hz) derived watts «T0.5A 250V»
@@ -150,7 +150,7 @@ internal static class HardLabels
         12V DC 6W max.  =>  dc [12 V 500 mA 6 W] derived amps
         9V 100mA 0.9W  =>  - [9 V 100 mA 0.9 W]
         9V 100mA 2W  =>  - [9 V 100 mA 2 W] conflict(2 W is printed, but 9 V × 100 mA = 0.9 W)
-        12V~ 10VA  =>  ac [12 V 833.3 mA 10 W] derived amps
+        12V~ 10VA  =>  ac [12 V 833.3 mA 10 VA] derived amps
         9V DC 100 mA 5.5 x 2.1mm  =>  dc [9 V 100 mA 0.9 W] plug 5.5x2.1 derived watts
         9V DC 100mA 5,5 × 2,5 mm  =>  dc [9 V 100 mA 0.9 W] plug 5.5x2.5 derived watts
         9V DC 100mA 2.1mm x 5.5mm  =>  dc [9 V 100 mA 0.9 W] plug 5.5x2.1 derived watts
@@ -222,18 +222,18 @@ internal static class HardLabels
         Mains: 230 V; Output: 9 V DC 500 mA  =>  dc [9 V 500 mA 4.5 W] mains(230 V) derived watts
         9V DC output 500mA total 3A  =>  dc [9 V 500 mA 4.5 W] total(3 A) derived watts
         Total output 18W; 8 outputs 9V 100mA  =>  - [] outlets x8 [9 V 100 mA 0.9 W] total(18 W) derived watts
-        12V AC 1000mA 12VA Class II double insulated IP44 ta 40°C  =>  ac [12 V 1 A 12 W] «Class II double insulated IP44 ta 40°C»
+        12V AC 1000mA 12VA Class II double insulated IP44 ta 40°C  =>  ac [12 V 1 A 12 VA] «Class II double insulated IP44 ta 40°C»
         tmax 40 °C 9V DC 1A IPX4  =>  dc [9 V 1 A 9 W] derived watts «tmax 40 °C» «IPX4»
         9V DC 2x100mA  =>  dc [] outlets x2 [9 V 100 mA 0.9 W] derived watts
         9V 100mA 12V 50mA  =>  - [9 V 100 mA 0.9 W; 12 V 50 mA 0.6 W] derived watts
         12V 9V 100mA  =>  - [12 V 100 mA 1.2 W; 9 V 100 mA 0.9 W] derived watts
-        input 9V AC 1A / internally rectified  =>  ac [9 V 1 A 9 W] derived watts «internally rectified»
+        input 9V AC 1A / internally rectified  =>  ac [9 V 1 A 9 VA] derived voltAmps «internally rectified»
         Power requirements: 9VDC (centre negative), 2.1mm, 150mA minimum  =>  dc [9 V 150 mA 1.35 W] polarity centre-negative plug 5.5x2.1 derived watts
         9V/DC/100MA/C-NEG/5.5X2.1MM  =>  dc [9 V 100 mA 0.9 W] polarity centre-negative plug 5.5x2.1 derived watts
         9VDC100mA  =>  dc [9 V 100 mA 0.9 W] derived watts
         DC9V0.3A  =>  dc [9 V 300 mA 2.7 W] derived watts
         9V300mA  =>  - [9 V 300 mA 2.7 W] derived watts
-        AC9V1.2A  =>  ac [9 V 1.2 A 10.8 W] derived watts
+        AC9V1.2A  =>  ac [9 V 1.2 A 10.8 VA] derived voltAmps
         9 V 1 000 mA  =>  - [9 V 1 A 9 W] derived watts
         9 V 1 200mA  =>  - [9 V] amps 200 mA|1.2 A
         9V 1'200 mA  =>  - [9 V] «1'200 mA»
@@ -291,7 +291,7 @@ internal static class HardLabels
         9V CENTRE NEGATIVE / SLEEVE NEGATIVE  =>  - [9 V] polarity centre-negative|centre-positive
         9V centre "-"  =>  - [9 V] polarity centre-negative
         centernegative 9V  =>  - [9 V] polarity centre-negative
-        12V DC 500mA / 9V AC 1A  =>  dc|ac [12 V 500 mA 6 W; 9 V 1 A 9 W] derived watts
+        12V DC 500mA / 9V AC 1A  =>  dc|ac [12 V 500 mA 6 VA; 9 V 1 A 9 VA] derived voltAmps
         Adaptor: 9 V, 1000 mA or more, centre negative, stabilised  =>  - [9 V 1 A 9 W] polarity centre-negative regulated yes derived watts «more»
         9V DC 100mA 1W  =>  dc [9 V 100 mA 1 W] conflict(1 W is printed, but 9 V × 100 mA = 0.9 W)
         Vin 100-240Vac Iin 0.5A Vout 9Vdc Iout 1A  =>  dc [9 V 1 A 9 W] mains(100 V to 240 V 500 mA) derived watts «Iin» «Iout»

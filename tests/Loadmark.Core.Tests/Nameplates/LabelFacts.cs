@@ -18,9 +18,9 @@ internal static class LabelFacts
         if (nameplate.Total is { } total)
             facts.Add($"total({total})");
         if (nameplate.Mains is { } mains)
-            facts.Add($"mains({Join(mains.Volts, mains.Hertz, mains.Amps, mains.Watts)})");
+            facts.Add($"mains({Join(mains.Volts, mains.Hertz, mains.Amps, mains.Watts, mains.VoltAmps)})");
         if (nameplate.Input is { } input)
-            facts.Add($"input({Join(input.Volts, input.Amps, input.Watts, input.Form.Value is { } form && form != nameplate.Form.Value ? Form(form) : null)})");
+            facts.Add($"input({Join(input.Volts, input.Amps, input.Watts, input.VoltAmps, input.Form.Value is { } form && form != nameplate.Form.Value ? Form(form) : null)})");
         Add(facts, nameplate.Polarity, Polar, "both");
         Add(facts, nameplate.Plug, plug => $"plug {plug.Name}", "plug?");
         Add(facts, nameplate.Regulated, regulated => regulated ? "regulated" : "unregulated", "regulated?");
@@ -49,7 +49,8 @@ internal static class LabelFacts
     private static string Mode(Mode mode) => Join(
         mode.VoltsPlace is null ? null : mode.Volts,
         mode.Amps is { Origin: Origin.Stated } amps ? mode.AmpsFrom is { } from ? $"{from} to {amps}" : amps : null,
-        mode.Watts is { Origin: Origin.Stated } watts ? watts : null);
+        mode.Watts is { Origin: Origin.Stated } watts ? watts : null,
+        mode.VoltAmps is { Origin: Origin.Stated } voltAmps ? voltAmps : null);
 
     private static string Form(SupplyForm form) => form == SupplyForm.Direct ? "dc" : "ac";
 

@@ -16,8 +16,8 @@ internal static class LabelTable
         9-18V  =>  - [9 V to 18 V]
         9V to 18V  =>  - [9 V to 18 V]
         9 or 12 V  =>  - [9 V; 12 V]
-        12V~ 1A  =>  ac [12 V 1 A 12 W] derived watts
-        AC 9V 1.2A  =>  ac [9 V 1.2 A 10.8 W] derived watts
+        12V~ 1A  =>  ac [12 V 1 A 12 VA] derived voltAmps
+        AC 9V 1.2A  =>  ac [9 V 1.2 A 10.8 VA] derived voltAmps
         9VAC  =>  ac [9 V]
         9VDC  =>  dc [9 V]
         OUTPUT: 9V⎓5A 45W  =>  dc [9 V 5 A 45 W]
@@ -48,9 +48,9 @@ internal static class LabelTable
         9 V d.c.  =>  dc [9 V]
         d.c. 9 V  =>  dc [9 V]
         12V a.c.  =>  ac [12 V]
-        9V⏦1A  =>  ac [9 V 1 A 9 W] derived watts
-        9V∿1A  =>  ac [9 V 1 A 9 W] derived watts
-        9V ~ 1A  =>  ac [9 V 1 A 9 W] derived watts
+        9V⏦1A  =>  ac [9 V 1 A 9 VA] derived voltAmps
+        9V∿1A  =>  ac [9 V 1 A 9 VA] derived voltAmps
+        9V ~ 1A  =>  ac [9 V 1 A 9 VA] derived voltAmps
         DC IN 9V  =>  dc [9 V]
         9V DC IN  =>  dc [9 V]
         DC OUT  =>  dc []
@@ -134,7 +134,7 @@ internal static class LabelTable
         9V AC/DC  =>  dc|ac [9 V]
         9V ⎓ or ~  =>  dc|ac [9 V]
         AC/DC ADAPTOR OUTPUT 9V⎓1A  =>  dc [9 V 1 A 9 W] derived watts
-        9V AC adaptor 1A  =>  ac [9 V 1 A 9 W] derived watts
+        9V AC adaptor 1A  =>  ac [9 V 1 A 9 VA] derived voltAmps
         9V 1 200 mA  =>  - [9 V] amps 200 mA|1.2 A
         9V DC ~300mA  =>  dc [9 V 300 mA 2.7 W] derived watts
         For indoor use only 9V IP20 LPS 4012345678901 2019-05-12  =>  - [9 V] «For indoor use only» «IP20 LPS 4012345678901 2019-05-12»
@@ -146,7 +146,7 @@ internal static class LabelTable
         INPUT 50/60Hz 0.6A OUTPUT 12V⎓2A  =>  dc [12 V 2 A 24 W] mains(50 Hz to 60 Hz 600 mA) derived watts
         INPUT 0.6A OUTPUT 12V 2A  =>  - [12 V 2 A 24 W] mains(600 mA) derived watts
         0.6A 100-240V~ 50Hz  =>  - [] mains(100 V to 240 V 50 Hz 600 mA)
-        12V~ 50Hz 1A  =>  ac [12 V 1 A 12 W 50 Hz] derived watts
+        12V~ 50Hz 1A  =>  ac [12 V 1 A 12 VA 50 Hz] derived voltAmps
         50/60Hz 100-240V  =>  - [] mains(100 V to 240 V 50 Hz to 60 Hz)
         9/12V 500/400mA  =>  - [9 V 500 mA 4.5 W; 12 V 400 mA 4.8 W] derived watts
         9V DC centre negative 2.1mm  =>  dc [9 V] polarity centre-negative plug 5.5x2.1
@@ -182,11 +182,11 @@ internal static class LabelTable
         Voltage: 9V DC\nCurrent: 300mA\nPolarity: Centre Negative  =>  dc [9 V 300 mA 2.7 W] polarity centre-negative derived watts
         INPUT: 100-240VAC 50/60Hz 0.5A MAX\nOUTPUT: 9VDC 2000mA 18W\nMODEL: SW-0920\nCLASS 2 POWER SUPPLY  =>  dc [9 V 2 A 18 W] mains(100 V to 240 V 50 Hz to 60 Hz 500 mA) «MODEL: SW-0920» «CLASS 2»
         AC/DC ADAPTOR\nMODEL: AD0903\nINPUT: AC120V 60Hz 8W\nOUTPUT: DC9V 300mA\nMADE IN FREEDONIA  =>  dc [9 V 300 mA 2.7 W] mains(120 V 60 Hz 8 W) derived watts «MODEL: AD0903» «MADE IN FREEDONIA»
-        INPUT:120VAC 60Hz 0.15A OUTPUT:9VAC 1.3A  =>  ac [9 V 1.3 A 11.7 W] mains(120 V 60 Hz 150 mA) derived watts
-        PRI: 230V~50Hz 60mA SEC: 12V~1A 12VA  =>  ac [12 V 1 A 12 W] mains(230 V 50 Hz 60 mA)
-        INPUT: AC 230V~50Hz 75mA OUTPUT: DC 9V⎓1000mA 9VA  =>  dc [9 V 1 A 9 W] mains(230 V 50 Hz 75 mA)
+        INPUT:120VAC 60Hz 0.15A OUTPUT:9VAC 1.3A  =>  ac [9 V 1.3 A 11.7 VA] mains(120 V 60 Hz 150 mA) derived voltAmps
+        PRI: 230V~50Hz 60mA SEC: 12V~1A 12VA  =>  ac [12 V 1 A 12 VA] mains(230 V 50 Hz 60 mA)
+        INPUT: AC 230V~50Hz 75mA OUTPUT: DC 9V⎓1000mA 9VA  =>  dc [9 V 1 A 9 W 9 VA] mains(230 V 50 Hz 75 mA) derived watts
         MAINS 230 V 50 Hz 18 W  =>  - [] mains(230 V 50 Hz 18 W)
-        AC 100V 50/60Hz 12VA  =>  - [] mains(100 V 50 Hz to 60 Hz 12 W)
+        AC 100V 50/60Hz 12VA  =>  - [] mains(100 V 50 Hz to 60 Hz 12 VA)
         Eingang: 230V~ 50Hz Ausgang: 9V= 500mA  =>  dc [9 V 500 mA 4.5 W] mains(230 V 50 Hz) derived watts
         INPUT 100-120/200-240V~ 50/60Hz  =>  - [] mains(100 V to 240 V 50 Hz to 60 Hz)
         115/230V~ 50-60Hz 30W  =>  - [] mains(115 V to 230 V 50 Hz to 60 Hz 30 W)
@@ -301,7 +301,7 @@ internal static class LabelTable
         9V 2Ah  =>  - [9 V] «2Ah»
         9V 1.5 A h  =>  - [9 V] «1.5 A h»
         9V~50Hz  =>  ac [9 V 50 Hz]
-        9V AC 60Hz 500mA  =>  ac [9 V 500 mA 4.5 W 60 Hz] derived watts
+        9V AC 60Hz 500mA  =>  ac [9 V 500 mA 4.5 VA 60 Hz] derived voltAmps
         50/60 Hz  =>  - [] «50/60 Hz»
         OUTPUT 120V 60Hz 500W  =>  ac [120 V 4.167 A 500 W 60 Hz] derived amps
         12-24V⎓  =>  dc [12 V to 24 V]
@@ -319,9 +319,9 @@ internal static class LabelTable
         DC　9V  =>  dc [9 V]
         ＤＣ９Ｖ ３００ｍＡ  =>  dc [9 V 300 mA 2.7 W] derived watts
         9V ＝ 1A  =>  dc [9 V 1 A 9 W] derived watts
-        9V ～ 1A  =>  ac [9 V 1 A 9 W] derived watts
-        9V 〜 1A  =>  ac [9 V 1 A 9 W] derived watts
-        9V ∼ 1A  =>  ac [9 V 1 A 9 W] derived watts
+        9V ～ 1A  =>  ac [9 V 1 A 9 VA] derived voltAmps
+        9V 〜 1A  =>  ac [9 V 1 A 9 VA] derived voltAmps
+        9V ∼ 1A  =>  ac [9 V 1 A 9 VA] derived voltAmps
         9V﹦1A  =>  dc [9 V 1 A 9 W] derived watts
         9V ═ 1A  =>  dc [9 V 1 A 9 W] derived watts
         9V ⩵ 1A  =>  dc [9 V 1 A 9 W] derived watts
@@ -346,11 +346,11 @@ internal static class LabelTable
         9V 0.3A 2.9W  =>  - [9 V 300 mA 2.9 W]
         45 W: 5V 3A, 9V 3A, 15V 3A  =>  - [5 V 3 A 15 W; 9 V 3 A 27 W; 15 V 3 A 45 W] derived watts «45 W»
         OUTPUT 9V 300mA OR 12V 200mA  =>  - [9 V 300 mA 2.7 W; 12 V 200 mA 2.4 W] derived watts
-        12V AC/DC 1A  =>  dc|ac [12 V 1 A 12 W] derived watts
+        12V AC/DC 1A  =>  dc|ac [12 V 1 A 12 VA] derived voltAmps
         AC or DC 9V  =>  dc|ac [9 V]
         9V AC or DC  =>  dc|ac [9 V]
         9V~/⎓  =>  dc|ac [9 V]
-        9V ⎓/~ 300mA  =>  dc|ac [9 V 300 mA 2.7 W] derived watts
+        9V ⎓/~ 300mA  =>  dc|ac [9 V 300 mA 2.7 VA] derived voltAmps
         AC-DC adaptor 9V  =>  - [9 V]
         AC to DC power supply 12V 1A  =>  - [12 V 1 A 12 W] derived watts
         AC power adaptor 9V  =>  - [9 V]
@@ -384,7 +384,7 @@ internal static class LabelTable
         1/4" jack  =>  - [] «1/4" jack»
         1/8 inch mini jack 9V  =>  - [9 V] plug 3.5 mm jack
         120x60x35mm 9V  =>  - [9 V] «120x60x35mm»
-        1.2VA 12V~  =>  ac [12 V 100 mA 1.2 W] derived amps
+        1.2VA 12V~  =>  ac [12 V 100 mA 1.2 VA] derived amps
         450mW 9V  =>  - [9 V 50 mA 0.45 W] derived amps
         9V 450 mW  =>  - [9 V 50 mA 0.45 W] derived amps
         9V 500μA  =>  - [9 V 500 µA 0.005 W] derived watts
@@ -414,8 +414,8 @@ internal static class LabelTable
         Supply: 9 V d.c. 12 mA, tip negative (sleeve positive)  =>  dc [9 V 12 mA 0.108 W] polarity centre-negative derived watts
         DC 9V (center -) 5.5 x 2.1 mm plug, 180 mA  =>  dc [9 V 180 mA 1.62 W] polarity centre-negative plug 5.5x2.1 derived watts
         9-12V AC/DC 1A  =>  dc|ac [9 V to 12 V 1 A]
-        9 V a.c. only 1.2 A  =>  ac [9 V 1.2 A 10.8 W] derived watts
-        AC 12V 60Hz 1000mA  =>  ac [12 V 1 A 12 W 60 Hz] derived watts
+        9 V a.c. only 1.2 A  =>  ac [9 V 1.2 A 10.8 VA] derived voltAmps
+        AC 12V 60Hz 1000mA  =>  ac [12 V 1 A 12 VA 60 Hz] derived voltAmps
         IN: 9V DC 300mA OUT: 5V DC 1A  =>  dc [5 V 1 A 5 W] input(9 V 300 mA dc) derived watts
         DC INPUT 9V/500mA  =>  dc [9 V 500 mA 4.5 W] derived watts
         DC OUT 9V 100mA x 4  =>  dc [] outlets x4 [9 V 100 mA 0.9 W] derived watts
@@ -432,8 +432,8 @@ internal static class LabelTable
         Polarity: tip + / sleeve -  =>  - [] polarity centre-positive
         9 V / 250 mA / centre − / 5.5 × 2.1 mm  =>  - [9 V 250 mA 2.25 W] polarity centre-negative plug 5.5x2.1 derived watts
         9V DC ⎓ 100mA  =>  dc [9 V 100 mA 0.9 W] derived watts
-        12V~ ⏦ 1A  =>  ac [12 V 1 A 12 W] derived watts
-        9V AC 50/60Hz 1.3A  =>  ac [9 V 1.3 A 11.7 W 50 Hz to 60 Hz] derived watts
+        12V~ ⏦ 1A  =>  ac [12 V 1 A 12 VA] derived voltAmps
+        9V AC 50/60Hz 1.3A  =>  ac [9 V 1.3 A 11.7 VA 50 Hz to 60 Hz] derived voltAmps
         DC 9V 3.5mm jack tip positive  =>  dc [9 V] polarity centre-positive plug 3.5 mm jack
         9 V , 300 mA  =>  - [9 V 300 mA 2.7 W] derived watts
         ( 9V DC )  =>  dc [9 V]

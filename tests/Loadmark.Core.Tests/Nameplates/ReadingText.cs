@@ -18,9 +18,9 @@ internal static class ReadingText
         AddField(parts, "plug", nameplate.Plug, value => value.Name);
         AddField(parts, "regulated", nameplate.Regulated, value => value ? "yes" : "no");
         if (nameplate.Mains is { } mains)
-            parts.Add($"mains({Join(mains.Volts?.ToString(), mains.Hertz?.ToString(), mains.Amps?.ToString(), mains.Watts?.ToString())})");
+            parts.Add($"mains({Join(mains.Volts?.ToString(), mains.Hertz?.ToString(), mains.Amps?.ToString(), mains.Watts?.ToString(), mains.VoltAmps?.ToString())})");
         if (nameplate.Input is { } input)
-            parts.Add($"input({Join(input.Volts?.ToString(), input.Amps?.ToString(), input.Watts?.ToString(), input.Form.State == FieldState.Absent ? null : Form(input.Form))})");
+            parts.Add($"input({Join(input.Volts?.ToString(), input.Amps?.ToString(), input.Watts?.ToString(), input.VoltAmps?.ToString(), input.Form.State == FieldState.Absent ? null : Form(input.Form))})");
         AddField(parts, "ground", nameplate.Ground, value => value == GroundSide.Positive ? "positive" : "negative");
         AddField(parts, "isolated", nameplate.Isolated, value => value ? "yes" : "no");
         AddField(parts, "volts", nameplate.AmbiguousVolts, value => value.ToString());
@@ -57,6 +57,7 @@ internal static class ReadingText
         mode.Volts?.ToString(),
         mode.AmpsFrom is { } from ? $"{from} to {mode.Amps}" : mode.Amps?.ToString(),
         mode.Watts?.ToString(),
+        mode.VoltAmps?.ToString(),
         mode.Hertz?.ToString());
 
     private static string Join(params IEnumerable<string?> parts) => string.Join(' ', parts.Where(part => part is not null));

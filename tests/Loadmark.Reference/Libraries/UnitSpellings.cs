@@ -17,9 +17,11 @@ public static class UnitSpellings
                 (ElectricCurrentUnit.Milliampere, "mA ma MA Ma milliamp milliamps milliampere milliamperes"),
                 (ElectricCurrentUnit.Microampere, "µA μA uA ua microamp microamps"))),
             [nameof(Watt)] = (PowerUnit.Watt, Words(
-                (PowerUnit.Watt, "W w watt watts VA va"), // apparent power is taken for power: the safe side
+                (PowerUnit.Watt, "W w watt watts"),
                 (PowerUnit.Milliwatt, "mW mw milliwatt milliwatts"),
                 (PowerUnit.Kilowatt, "kW"))),
+            [nameof(VoltAmpere)] = (ApparentPowerUnit.Voltampere, Words(
+                (ApparentPowerUnit.Voltampere, "VA va"))),
             [nameof(Ohm)] = (ElectricResistanceUnit.Ohm, Words(
                 (ElectricResistanceUnit.Ohm, "Ω \u2126 ohm ohms R"),
                 (ElectricResistanceUnit.Milliohm, "mΩ m\u2126 milliohm milliohms"),

@@ -94,6 +94,7 @@ public sealed class UnitsNetTests
         nameof(Volt) => Read<Volt>(text, out largest),
         nameof(Ampere) => Read<Ampere>(text, out largest),
         nameof(Watt) => Read<Watt>(text, out largest),
+        nameof(VoltAmpere) => Read<VoltAmpere>(text, out largest),
         nameof(Ohm) => Read<Ohm>(text, out largest),
         nameof(Second) => Read<Second>(text, out largest),
         nameof(Metre) => Read<Metre>(text, out largest),

@@ -24,7 +24,7 @@ internal sealed class FigureAssumed : NameplateRule
         JudgeClasses(rig, report);
         JudgeUnclearDraws(rig, report);
         JudgeUnknownDraws(subject.Budgets, report);
-        JudgeUnknownLimits(subject.Budgets, report);
+        JudgeUnknownLimits(subject, report);
         JudgeBoots(subject.Budgets, report);
         JudgeSettings(rig, report);
         JudgePlugs(subject, report);
@@ -80,9 +80,9 @@ internal sealed class FigureAssumed : NameplateRule
     }
 
     /// <summary>An outlet whose limit nothing tells is good only for what it happens to carry.</summary>
-    private void JudgeUnknownLimits(Budgets budgets, Report report)
+    private void JudgeUnknownLimits(NameplateCase subject, Report report)
     {
-        foreach (var budget in budgets.Outlets)
+        foreach (var budget in subject.Budgets.Outlets)
         {
             if (budget.Limit is null && budget.IsWhole)
             {
@@ -90,12 +90,16 @@ internal sealed class FigureAssumed : NameplateRule
                     this,
                     Severity.Margin,
                     budget.SubjectsAndLoads(),
-                    $"The limit of {budget.Holder} is not known; it is enough only if it gives {budget.Text(budget.Start)} or more.",
+                    $"The limit of {budget.Holder} is not known; it is enough only if it gives {budget.Text(budget.Start)} or more."
+                    + (PrintsVoltAmps(subject.Rig, budget) ? " Its VA are those of a transformer: of direct current it gives less than they come to." : ""),
                     budget.Sum(starting: true),
                     $"Read the label of {budget.Holder}, or its supply's.");
             }
         }
     }
+
+    private static bool PrintsVoltAmps(WiredRig rig, Budget budget) =>
+        rig.Outlets.Any(outlet => budget.Subjects.Contains(outlet.Name) && outlet.Rating.Modes.Any(static mode => mode.VoltAmps is not null));
 
     /// <summary>
     /// A digital load that was measured running may take its whole rating while it boots; where its outlet could not give

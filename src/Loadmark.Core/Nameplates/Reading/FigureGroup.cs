@@ -9,6 +9,9 @@ internal sealed class FigureGroup
 
     public PrintedFigure? Watts { get; set; }
 
+    /// <summary>The apparent power.</summary>
+    public PrintedFigure? VoltAmps { get; set; }
+
     public PrintedFigure? Hertz { get; set; }
 
     /// <summary>Whether "typ", "max" or the like stands at one of the currents.</summary>
@@ -41,13 +44,17 @@ internal sealed class FigureGroup
             Join(ref place, Volts);
             Join(ref place, Amps);
             Join(ref place, Watts);
+            Join(ref place, VoltAmps);
             Join(ref place, Hertz);
             return place ?? default;
         }
     }
 
     /// <summary>Whether nothing was printed.</summary>
-    public bool IsEmpty => Volts == null && Amps == null && Watts == null && Hertz == null && !AmpsDisputed && !WattsDisputed;
+    public bool IsEmpty => !IsMode && Hertz == null && !AmpsDisputed && !WattsDisputed;
+
+    /// <summary>Whether a voltage, a current or a power was printed.</summary>
+    public bool IsMode => Volts != null || Amps != null || Watts != null || VoltAmps != null;
 
     private static void Join(ref Place? place, PrintedFigure? figure)
     {

@@ -46,11 +46,21 @@ internal sealed partial class FigureReading
         SettleDoubts();
 
         // One power among several modes that all have their current is the supply's total, not a mode's.
-        if (_groups.Count > 1 && !_groups.Exists(group => group.Outlet >= 0) && OnlyPower() is { } total && _groups.TrueForAll(group => group.Amps != null || group.AmpsDisputed))
+        if (_groups.Count > 1 && _groups.TrueForAll(static group => group.Outlet < 0 && (group.Amps != null || group.AmpsDisputed)))
         {
-            foreach (var group in _groups)
-                group.Watts = null;
-            Reject(total);
+            if (OnlyPlace(static group => group.Watts) is { } total)
+            {
+                foreach (var group in _groups)
+                    group.Watts = null;
+                Reject(total);
+            }
+
+            if (OnlyPlace(static group => group.VoltAmps) is { } apparent)
+            {
+                foreach (var group in _groups)
+                    group.VoltAmps = null;
+                Reject(apparent);
+            }
         }
 
         _groups.RemoveAll(group => group.IsEmpty);
@@ -118,7 +128,7 @@ internal sealed partial class FigureReading
     {
         for (var i = Math.Min(_groups.Count, MostCompared) - 1; i >= 0; i--)
         {
-            if (_groups[i] is not { Volts: { } volts, Amps: null, AmpsDisputed: false, Watts: null, WattsDisputed: false, Hertz: null })
+            if (_groups[i] is not { Volts: { } volts, Amps: null, AmpsDisputed: false, Watts: null, WattsDisputed: false, VoltAmps: null, Hertz: null })
                 continue;
             for (var j = 0; j < _groups.Count && j < MostCompared; j++)
             {
@@ -132,12 +142,12 @@ internal sealed partial class FigureReading
     }
 
     /// <summary>Where the one power stands that the modes have; null when there is none or more than one.</summary>
-    private Place? OnlyPower()
+    private Place? OnlyPlace(Func<FigureGroup, PrintedFigure?> power)
     {
         Place? only = null;
         foreach (var group in _groups)
         {
-            if (group.Watts is not { } watts)
+            if (power(group) is not { } watts)
                 continue;
             if (only is { } place && place != watts.Place)
                 return null;

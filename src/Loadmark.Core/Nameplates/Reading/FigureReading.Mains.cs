@@ -95,5 +95,6 @@ internal sealed partial class FigureReading
         Mains ??= new FigureGroup();
         Mains.Amps ??= group.Amps;
         Mains.Watts ??= group.Watts;
+        Mains.VoltAmps ??= group.VoltAmps;
     }
 }

@@ -101,6 +101,7 @@ internal sealed partial class FigureReading
                 Outlet = waiting?.Outlet ?? Outlet,
                 WattsFirst = waiting?.WattsFirst ?? false,
                 Watts = waiting?.Watts,
+                VoltAmps = waiting?.VoltAmps,
             });
         }
 
@@ -143,7 +144,7 @@ internal sealed partial class FigureReading
         var before = _open >= 0 && _open == _groups.Count - 1 && !IsMains(volts) ? _groups[_open] : null;
         var limited = _beforeLimit;
         _beforeLimit = before == null || limit is 'a' or 'i' ? limit : '\0';
-        if (before is not { Volts: { } printed, Watts: null } || (before.Amps != null && _beforeBracket < 0))
+        if (before is not { Volts: { } printed, Watts: null, VoltAmps: null } || (before.Amps != null && _beforeBracket < 0))
             return false;
 
         var extends = (limit == 'a' && volts.High > printed.High) || (limit == 'i' && volts.Low < printed.Low)
@@ -199,16 +200,24 @@ internal sealed partial class FigureReading
         }
     }
 
-    /// <summary>A power was read, or several.</summary>
+    /// <summary>A power was read, or several: in watts, in volt-amperes, or in both.</summary>
     public void AddWatts(ReadOnlySpan<PrintedFigure> watts)
     {
         if (TakesMains())
         {
-            (Mains ??= new FigureGroup()).Watts ??= watts[0];
+            var mains = Mains ??= new FigureGroup();
+            foreach (var figure in watts)
+            {
+                if (figure.IsApparent)
+                    mains.VoltAmps ??= figure;
+                else
+                    mains.Watts ??= figure;
+            }
+
             return;
         }
 
-        if (_open >= 0 && _groups[_open] is { WattsFirst: true, Watts: not null })
+        if (_open >= 0 && _groups[_open] is { WattsFirst: true } first && (watts[0].IsApparent ? first.VoltAmps : first.Watts) is not null)
             _open = -1;
         if (_open < 0)
             OpenGroup(new FigureGroup { WattsFirst = true, Side = _side, Outlet = Outlet });
@@ -227,7 +236,7 @@ internal sealed partial class FigureReading
             return -1;
         for (var i = _open; i < _groups.Count; i++)
         {
-            if (_groups[i] is not { Volts: not null, Amps: null, AmpsDisputed: false, Watts: null, WattsDisputed: false, Hertz: null })
+            if (_groups[i] is not { Volts: not null, Amps: null, AmpsDisputed: false, Watts: null, WattsDisputed: false, VoltAmps: null, Hertz: null })
                 return -1;
         }
 
@@ -287,8 +296,23 @@ internal sealed partial class FigureReading
         group.AmpsQualified |= qualified;
     }
 
+    private void AddVoltAmps(FigureGroup group, PrintedFigure power)
+    {
+        group.VoltAmps ??= power;
+        if (power.Doubtful || group.VoltAmps is not { } before || before.Low != power.Low || before.High != power.High)
+            Reject(power.Place);
+        if (power.Doubtful && group.VoltAmps == power)
+            group.VoltAmps = null;
+    }
+
     private void AddWatts(FigureGroup group, PrintedFigure watts)
     {
+        if (watts.IsApparent)
+        {
+            AddVoltAmps(group, watts);
+            return;
+        }
+
         if (group.Watts is not { } before)
         {
             if (group.WattsDisputed)

@@ -42,6 +42,13 @@ internal static class FigureText
                 continue;
             }
 
+            // There is no field for volt-amperes that can be taken in several ways.
+            if (figure is { IsApparent: true, Other: not null } or { IsApparent: true, High: <= 0m })
+            {
+                Forget(tokens[start..i]);
+                continue;
+            }
+
             if (figure.High <= 0m || figure.High > TUnit.Largest)
             {
                 if (figure.Other is { } other && other > 0m && other <= TUnit.Largest)
@@ -86,6 +93,7 @@ internal static class FigureText
         var first = tokens[i];
         var low = first.Value * UnitAfter(tokens, i);
         var other = first.Other * UnitAfter(tokens, i);
+        var isApparent = IsApparentAfter(tokens, i);
         i++;
         if (i < tokens.Length && Sign.IsUnit(tokens[i].Sign))
             i++;
@@ -94,7 +102,7 @@ internal static class FigureText
         if (i + 2 < tokens.Length && tokens[i].Sign is Sign.Direct or Sign.Alternating && tokens[i + 1].Sign is Sign.Dash or Sign.Dots or Sign.Tilde or Sign.To)
             i++;
         if (i + 1 >= tokens.Length || tokens[i + 1].Sign != Sign.Number || tokens[i].Sign is not (Sign.Dash or Sign.Dots or Sign.Tilde or Sign.To or Sign.And))
-            return new PrintedFigure(low, low, Between(first, tokens[i - 1])) { Other = other == 0m ? null : other, Doubtful = first.Doubtful };
+            return new PrintedFigure(low, low, Between(first, tokens[i - 1])) { Other = other == 0m ? null : other, Doubtful = first.Doubtful, IsApparent = isApparent };
 
         i++;
         var high = tokens[i].Value * UnitAfter(tokens, i);
@@ -106,7 +114,14 @@ internal static class FigureText
         if (i < tokens.Length && Sign.IsUnit(tokens[i].Sign))
             i++;
         var place = Between(first, tokens[i - 1]);
-        return low <= high ? new PrintedFigure(low, high, place) : new PrintedFigure(high, low, place);
+        return new PrintedFigure(Math.Min(low, high), Math.Max(low, high), place) { IsApparent = isApparent };
+    }
+
+    private static bool IsApparentAfter(ReadOnlySpan<Token> tokens, int i)
+    {
+        while (i < tokens.Length && !Sign.IsUnit(tokens[i].Sign))
+            i++;
+        return i < tokens.Length && tokens[i].IsApparent;
     }
 
     private static decimal UnitAfter(ReadOnlySpan<Token> tokens, int i)

@@ -77,7 +77,12 @@ internal ref partial struct LabelLexer
 
     private void Add(char sign, int start, int end, decimal value = 0, decimal other = 0)
     {
-        _tokens[_count++] = new Token(sign, start, end, _spaced) { Value = value, Other = other };
+        _tokens[_count++] = new Token(sign, start, end, _spaced)
+        {
+            Value = value,
+            Other = other,
+            IsApparent = sign == Sign.Watt && LabelWords.IsVoltAmpere(_lower[start..end]),
+        };
         _spaced = false;
     }
 

@@ -133,7 +133,7 @@ internal ref partial struct LabelReading
         var watts = default(Field<Watts>);
         var isAmps = phrase.Kind == PhraseKind.Amps;
         var count = isAmps ? FigureText.Read(tokens, figures, ref amps) : FigureText.Read(tokens, figures, ref watts);
-        if (count != 1 || figures[0].Doubtful || (isAmps ? _totalAmps : _totalWatts) is { } before && before.High != figures[0].High)
+        if (count != 1 || figures[0].Doubtful || figures[0].IsApparent || (isAmps ? _totalAmps : _totalWatts) is { } before && before.High != figures[0].High)
         {
             foreach (ref var token in tokens)
                 token.Understood = false;

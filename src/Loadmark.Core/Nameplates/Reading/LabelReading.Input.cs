@@ -70,6 +70,7 @@ internal ref partial struct LabelReading
         PrintedFigure? volts = null;
         PrintedFigure? amps = null;
         PrintedFigure? watts = null;
+        PrintedFigure? voltAmps = null;
         var place = groups[0].Place;
         var choices = ImmutableArray.CreateBuilder<QuantityRange<Volt>>();
         foreach (var group in groups)
@@ -77,6 +78,7 @@ internal ref partial struct LabelReading
             place = place.Union(group.Place);
             amps = Highest(amps, group.Amps);
             watts = Highest(watts, group.Watts);
+            voltAmps = Highest(voltAmps, group.VoltAmps);
             if (group.Volts is not { } printed)
                 continue;
             choices.Add(printed.As<Volt>());
@@ -85,6 +87,7 @@ internal ref partial struct LabelReading
 
         return new LowVoltageInput(volts?.As<Volt>(), amps is { } current ? new Amps(current.High) : null, watts is { } power ? new Watts(power.High) : null, place)
         {
+            VoltAmps = voltAmps is { } apparent ? new VoltAmps(apparent.High) : null,
             Form = _inputForms.Field,
             Choices = choices.Count > 1 ? choices.ToImmutable() : [],
         };

@@ -93,12 +93,11 @@ internal ref partial struct LabelReading
         if (!_figures.HasOutlets)
             return [];
         var outlets = new List<OutletGroup>();
-        var modes = new List<ImmutableArray<Mode>>();
+        var figures = new List<List<FigureGroup>>();
         for (var i = FigureReading.NoOutlet; i < _figures.Outlets.Count; i++)
         {
             var groups = _figures.Groups.Where(group => group.Outlet == i).ToList();
-            var settings = derived.Modes(groups);
-            if (settings.IsEmpty)
+            if (!groups.Exists(static group => group.IsMode))
                 continue;
             var place = groups.Select(group => group.Place).Aggregate((left, right) => left.Union(right));
 
@@ -108,7 +107,7 @@ internal ref partial struct LabelReading
             if (group.Forms.IsEmpty && _forms.IsEmpty && groups.Find(one => one.Hertz != null)?.Hertz is { } hertz)
                 group.Forms = new FormMarks(Direct: false, Alternating: true, hertz.Place);
             outlets.Add(group);
-            modes.Add(settings);
+            figures.Add(groups);
         }
 
         // Outlets that are spoken of without a figure leave the figures that there are to the label.
@@ -124,7 +123,7 @@ internal ref partial struct LabelReading
         for (var i = 0; i < outlets.Count; i++)
         {
             var group = outlets[i];
-            printed.Add(new PrintedOutlets(group.Ids, group.Count, modes[i], group.Place)
+            printed.Add(new PrintedOutlets(group.Ids, group.Count, derived.Modes(figures[i], group.Forms.IsEmpty ? _forms.Field : group.Forms.Field), group.Place)
             {
                 Form = group.Forms.Field,
                 Polarity = group.Polarity.Field,

@@ -83,7 +83,7 @@ internal ref partial struct LabelReading
 
         var input = LowVoltageInput();
         var holdsCharge = input is not null && ChargeWords.Mark(_tokens, _text);
-        var modes = outlets.IsEmpty ? derived.Modes(_figures.Groups) : [];
+        var modes = outlets.IsEmpty ? derived.Modes(_figures.Groups, _forms.Field) : [];
         return new Nameplate(_text)
         {
             Form = _forms.Field,
@@ -107,6 +107,7 @@ internal ref partial struct LabelReading
             Mains = MainsInput(),
             Input = input,
             HoldsCharge = holdsCharge,
+            PrintsVoltAmps = PrintsVoltAmps(),
             Unread = UnreadPieces.Of(_text, _tokens, rest),
         };
     }
@@ -120,8 +121,21 @@ internal ref partial struct LabelReading
             mains.Place)
         {
             Choices = _figures.MainsChoices,
+            VoltAmps = mains.VoltAmps is { } apparent ? new VoltAmps(apparent.High) : null,
         }
         : null;
+
+    /// <summary>Whether a figure in VA stands anywhere, read or not, unless the label denies it.</summary>
+    private readonly bool PrintsVoltAmps()
+    {
+        for (var i = 1; i < _tokens.Length; i++)
+        {
+            if (_tokens[i] is { IsApparent: true, Sign: Sign.Watt } && _tokens[i - 1].Sign == Sign.Number)
+                return true;
+        }
+
+        return false;
+    }
 
     /// <summary>A figure with letters for digits is a candidate, where nothing plainer makes the field ambiguous already.</summary>
     private readonly Field<Quantity<TUnit>> Doubtful<TUnit>(Field<Quantity<TUnit>> odd, PrintedFigure? figure)

@@ -100,6 +100,10 @@ internal static partial class LabelWords
         _ => 0,
     };
 
+    /// <summary>Whether a unit that is spelled as one of power is the volt-ampere.</summary>
+    /// <param name="lower">The unit in small letters.</param>
+    public static bool IsVoltAmpere(ReadOnlySpan<char> lower) => lower[0] == 'v' || lower is "ва";
+
     /// <summary>The unit a word or abbreviation stands for, with its factor; false when it is none.</summary>
     /// <param name="lower">The word in small letters.</param>
     /// <param name="factor">To volts, amperes, watts or hertz; 1 for millimetres.</param>
@@ -121,7 +125,7 @@ internal static partial class LabelWords
 
         sign = UnitWords.TryFactor<Volt>(lower, out factor) ? Sign.Volt
             : UnitWords.TryFactor<Ampere>(lower, out factor) ? Sign.Ampere
-            : UnitWords.TryFactor<Watt>(lower, out factor) ? Sign.Watt
+            : UnitWords.TryFactor<Watt>(lower, out factor) || UnitWords.TryFactor<VoltAmpere>(lower, out factor) ? Sign.Watt
             : UnitWords.TryFactor<Hertz>(lower, out factor) ? Sign.Hertz
             : Sign.Word;
         return sign != Sign.Word;

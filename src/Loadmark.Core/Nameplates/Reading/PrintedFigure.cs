@@ -14,6 +14,9 @@ internal readonly record struct PrintedFigure(decimal Low, decimal High, Place P
     /// <summary>Whether letters stand in it for digits.</summary>
     public bool Doubtful { get; init; }
 
+    /// <summary>Whether it is an apparent power, in VA.</summary>
+    public bool IsApparent { get; init; }
+
     /// <summary>The figure as a range of a quantity.</summary>
     public QuantityRange<TUnit> As<TUnit>()
         where TUnit : struct, IUnit => new(new Quantity<TUnit>(Low), new Quantity<TUnit>(High));

@@ -9,7 +9,10 @@ internal static class Sign
     public const char Number = 'n';
     public const char Volt = 'v';
     public const char Ampere = 'a';
+
+    /// <summary>Watts and volt-amperes: the token tells which.</summary>
     public const char Watt = 'w';
+
     public const char Hertz = 'h';
     public const char Millimetre = 'm';
     public const char Inch = 'i';

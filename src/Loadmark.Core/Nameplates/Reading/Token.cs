@@ -22,6 +22,9 @@ internal record struct Token(char Sign, int Start, int End, bool Spaced)
     /// <summary>Whether letters stand in it for the digits they look like ("l00mA").</summary>
     public bool Doubtful { get; set; }
 
+    /// <summary>Whether it is a unit of apparent power, VA, which is none of power.</summary>
+    public bool IsApparent { get; set; }
+
     /// <summary>What the token speaks of, should it stay unread.</summary>
     public LabelTopics Topic { get; set; }
 

@@ -37,7 +37,8 @@ internal static class ReadShapes
             "One setting: a voltage with the current there.",
             ("volts", Range("The voltage from and to, V; null where it is not known.")),
             ("amps", Number("The current, A; null where it is not known.").OrNull()),
-            ("watts", Number("The power, W; null where it is not known.").OrNull()),
+            ("watts", Number("The power, W; null where it is not known, as of alternating current.").OrNull()),
+            ("voltAmps?", Number("The apparent power, VA, where it is printed, or V·A of alternating current.")),
             ("ampsFrom?", Number("The lower end where a range of currents is printed, A.")),
             ("hertz?", Range("The frequency from and to, Hz, where it is alternating."))));
         book.Add("LowVoltageInput", Object(
@@ -45,6 +46,7 @@ internal static class ReadShapes
             ("volts", Range("The voltage from and to, V; null where it is not said.")),
             ("amps", Number("The highest current, A; null where it is not said.").OrNull()),
             ("watts?", Number("The power, W, where it is printed.")),
+            ("voltAmps?", Number("The apparent power, VA, where it is printed.")),
             ("supply?", Word("Direct or alternating, where it is printed.", "dc", "ac"))));
         book.Add("PrintedOutlets", Object(
             "Outlets that the label tells apart.",
@@ -63,7 +65,8 @@ internal static class ReadShapes
             ("volts", Range("The voltage from and to, V.")),
             ("hertz", Range("The frequency from and to, Hz; null where it is not said.")),
             ("amps", Number("The current, A; null where it is not said.").OrNull()),
-            ("watts?", Number("The power, W, where it is printed."))));
+            ("watts?", Number("The power, W, where it is printed.")),
+            ("voltAmps?", Number("The apparent power, VA, where it is printed."))));
         book.Add("WordField", Field(Text("A word that it may be.")));
         book.Add("FigureField", Field(Number("A figure that it may be, in V, A or W.")));
     }

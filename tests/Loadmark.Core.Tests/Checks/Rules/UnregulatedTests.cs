@@ -21,6 +21,47 @@ public sealed class UnregulatedTests
         Expect.Keeps(result, "over-voltage", "voltage-high");
     }
 
+    /// <summary>Transformers are rated in VA: common practice, no source.</summary>
+    [Theory]
+    [InlineData("INPUT 230V~ 50Hz 12VA OUTPUT 9V⎓ 500mA", true)]
+    [InlineData("12VA OUTPUT 9V⎓ 500mA", true)]
+    [InlineData("OUTPUT 9V⎓ 500mA", false)]
+    [InlineData("OUTPUT 9V⎓ 500mA 5W", false)]
+    [InlineData("OUTPUT 9V⎓ 500mA 5VA", true)]
+    [InlineData("INPUT 100-240V~ 50/60Hz 12VA OUTPUT 9V⎓ 500mA", false)]
+    [InlineData("12VA OUTPUT 9V⎓ 500mA regulated", false)]
+    public void An_adaptor_rated_in_volt_amperes_may_be_unregulated(string label, bool isUnsure)
+    {
+        var result = New().Load("OD-03", Plate.Dc(9, 12))
+            .Supply("wall", supply => supply with { Regulated = null, Mains = null, Label = NameplateReader.Read(label) })
+            .Outlet("1", NameplateReader.Read("")).Feed("wall/1", "OD-03").Check();
+        Assert.Equal(isUnsure, result.Findings.Any(static finding => finding.Rule == RuleId.Unregulated && finding.Severity == Severity.Unsure));
+    }
+
+    [Fact]
+    public void The_limit_of_direct_current_is_not_known_from_volt_amperes()
+    {
+        var result = New().Load("OD-03", Plate.Dc(9, 12)).Supply("wall").Outlet("1", NameplateReader.Read("9V DC 10VA")).Feed("wall/1", "OD-03").Check();
+        Assert.Contains("Its VA are those of a transformer", Expect.Says(result, "figure-assumed", Severity.Margin, "The limit of wall/1 is not known").Message, StringComparison.Ordinal);
+        var alternating = New().Load("MX-01", Plate.Ac(9, 1200)).Supply("wall").Outlet("1", NameplateReader.Read("9V AC 10VA")).Feed("wall/1", "MX-01").Check();
+        Expect.Breaks(alternating, "outlet-overload");
+    }
+
+    /// <summary>The most that a load for direct current can draw; a supply's limit is computed where it is lowest.</summary>
+    [Theory]
+    [InlineData("9V DC 18VA", 2)]
+    [InlineData("9V AC 18VA", 2)]
+    [InlineData("9-18V AC 18VA", 2)]
+    public void A_load_draws_at_most_what_its_volt_amperes_come_to(string label, int amps)
+    {
+        var rating = Loadmark.Core.Ratings.LoadRating.Of(new Load { Id = "a", Label = NameplateReader.Read(label) });
+        Assert.Equal(new Loadmark.Core.Gear.Figure<Amps>(new Amps(amps), Loadmark.Core.Gear.Origin.Derived), rating.Rated);
+        Assert.Contains("18 VA ÷ 9 V = 2 A", Assert.Single(rating.Derivations).Working, StringComparison.Ordinal);
+
+        var supply = new Supply { Id = "s", Outlets = [new Outlet { Id = "1", Label = NameplateReader.Read("9-18V AC 18VA") }] };
+        Assert.Equal(new Amps(1), Loadmark.Core.Ratings.OutletRating.Of(supply, supply.Outlets[0]).Modes[0].Limit!.Value.Value);
+    }
+
     [Fact]
     public void A_measured_voltage_with_nothing_drawn_is_judged()
     {
