@@ -4,45 +4,48 @@ using Loadmark.Core.Ratings;
 namespace Loadmark.Core.Fits;
 
 /// <summary>What stands at the plug of a lead: all that a load is judged by before it is plugged in.</summary>
-/// <param name="Volts">The nominal voltage; null when not known.</param>
-/// <param name="Unloaded">The voltage with nothing drawn where that is known and another; null otherwise.</param>
-/// <param name="MayStandAt">The voltage at which it may stand with nothing drawn, by practice only; null where nothing calls for it.</param>
+/// <param name="Standing">The voltage at which it stands, or may stand.</param>
 /// <param name="Form">Direct or alternating.</param>
 /// <param name="Polarity">The polarity at the plug, meaningless where alternating.</param>
 /// <param name="Plug">The plug.</param>
-public sealed record FeedPoint(
-    Volts? Volts, Volts? Unloaded, Volts? MayStandAt, Figure<SupplyForm> Form, Figure<Polarity> Polarity, Figure<Plug> Plug)
+public sealed record FeedPoint(StandingVoltage Standing, Figure<SupplyForm> Form, Figure<Polarity> Polarity, Figure<Plug> Plug)
 {
-    /// <summary>The nominal voltage, or that with nothing drawn where it is known and higher; null when neither is known.</summary>
-    public Volts? Highest => Volts is { } nominal && Unloaded is { } open ? Quantity<Volt>.Max(nominal, open) : Volts ?? Unloaded;
+    /// <inheritdoc cref="StandingVoltage.Volts"/>
+    public Volts? Volts => Standing.Volts;
+
+    /// <inheritdoc cref="StandingVoltage.Unloaded"/>
+    public Volts? Unloaded => Standing.Unloaded;
+
+    /// <inheritdoc cref="StandingVoltage.MayStandAt"/>
+    public Volts? MayStandAt => Standing.MayStandAt;
+
+    /// <inheritdoc cref="StandingVoltage.Highest"/>
+    public Volts? Highest => Standing.Highest;
 
     /// <summary>What stands at the plugs of a feed.</summary>
     /// <param name="feed">The feed, with its outlets set and its lead.</param>
-    public static FeedPoint Of(WiredFeed feed)
-    {
-        var known = OpenVoltage.Of(feed);
-        var possible = known is { IsAssumed: false } ? null : OpenVoltage.Possible(feed);
-        return new FeedPoint(
-            feed.Volts,
-            known is { IsAssumed: false } unloaded ? unloaded.Value : null,
-            possible?.Value,
-            feed.Form,
-            PolarityOf(feed),
-            feed.Plug);
-    }
+    public static FeedPoint Of(WiredFeed feed) => new(StandingVoltage.Of(feed), feed.Form, PolarityOf(feed), feed.Plug);
 
     /// <summary>What would stand at the contacts of an outlet that is not wired yet.</summary>
     /// <param name="outlet">The outlet.</param>
     /// <param name="supply">Its supply.</param>
     /// <param name="volts">The voltage it would be set to.</param>
-    public static FeedPoint At(OutletRating outlet, SupplyRating supply, Volts volts)
-    {
-        var limit = outlet.ModeAt(volts)?.LimitAt(volts);
-        var known = OpenVoltage.Of(outlet, supply, limit, volts, countsPossible: false);
-        var possible = known is { IsAssumed: false } ? null : OpenVoltage.Of(outlet, supply, limit, volts, countsPossible: true);
-        return new FeedPoint(
-            volts, known is { IsAssumed: false } unloaded ? unloaded.Value : null, possible?.Value, outlet.Form, outlet.Polarity, outlet.Plug);
-    }
+    public static FeedPoint At(OutletRating outlet, SupplyRating supply, Volts volts) =>
+        At(outlet, StandingVoltage.Of(outlet, supply, outlet.ModeAt(volts)?.LimitAt(volts), volts));
+
+    /// <summary>
+    /// What would stand at the contacts of an outlet that is not wired yet, of several alike side by side, or of several in series of which it
+    /// is the first: its kind of current, polarity and plug count.
+    /// </summary>
+    /// <param name="outlet">The outlet.</param>
+    /// <param name="standing">The voltage at which they stand.</param>
+    public static FeedPoint At(OutletRating outlet, StandingVoltage standing) => new(standing, outlet.Form, outlet.Polarity, outlet.Plug);
+
+    /// <summary>
+    /// Whether it may be joined with another: its voltage, its kind of current and its polarity are known, and it is d.c. What is not known
+    /// may short the other.
+    /// </summary>
+    public bool IsForJoining => this is { Volts: not null, Form: { IsKnown: true, Value: SupplyForm.Direct }, Polarity.IsKnown: true };
 
     /// <summary>The same at the end of a lead.</summary>
     /// <param name="reverses">Whether the lead exchanges centre and sleeve.</param>

@@ -1,10 +1,9 @@
 using Loadmark.Core.Gear;
 using Loadmark.Core.Ratings;
-using Loadmark.Core.Rigs;
 
 namespace Loadmark.Core.Fits;
 
-/// <summary>The voltage of a feed with nothing drawn from it, where it differs from the printed one.</summary>
+/// <summary>The voltage of an outlet with nothing drawn from it, where it differs from the printed one.</summary>
 public static class OpenVoltage
 {
     /// <summary>
@@ -14,29 +13,15 @@ public static class OpenVoltage
     public const decimal AssumedRatio = 1.4m;
 
     /// <summary>
-    /// The no-load voltage: as measured; else, for an unregulated supply, printed voltage plus limit times source
-    /// resistance (Ohm's law); else, for an unregulated supply, an assumption.
+    /// The no-load voltage of an outlet: as measured; else, for an unregulated supply, printed voltage plus limit times source resistance
+    /// (Ohm's law); else, for an unregulated supply, an assumption.
     /// </summary>
-    /// <param name="feed">The feed.</param>
-    /// <returns>
-    /// The sum for outlets in series, the highest for outlets in parallel. Null for a regulated feed, one whose regulation
-    /// is not known, or one whose voltage is not known.
-    /// </returns>
-    public static Figure<Volts>? Of(WiredFeed feed) => Of(feed, countsPossible: false);
-
-    /// <summary>
-    /// The same where supplies that may be plain transformer adaptors count as such. Null where nothing calls for it.
-    /// </summary>
-    /// <param name="feed">The feed.</param>
-    public static Figure<Volts>? Possible(WiredFeed feed) => Of(feed, countsPossible: true);
-
-    /// <summary>The no-load voltage of one outlet, by the same ways.</summary>
     /// <param name="outlet">The outlet.</param>
     /// <param name="volts">Its voltage as it is set.</param>
     /// <returns>Null for a regulated outlet, and for one whose regulation is not known, unless it was measured.</returns>
     public static Figure<Volts>? Of(WiredOutlet outlet, Volts volts) => Of(outlet.Rating, outlet.Supply, outlet.Limit, volts, countsPossible: false);
 
-    /// <summary>The no-load voltage of an outlet that is not wired yet.</summary>
+    /// <summary>The no-load voltage of an outlet that is not wired yet, by the same ways.</summary>
     /// <param name="outlet">The outlet.</param>
     /// <param name="supply">Its supply.</param>
     /// <param name="limit">What it can give at that setting; null when nothing tells.</param>
@@ -52,33 +37,6 @@ public static class OpenVoltage
         return outlet.Outlet.SourceOhms is { } ohms && limit is { } most
             ? new Figure<Volts>(volts + (most.Value * ohms), Origin.Derived)
             : new Figure<Volts>(volts * AssumedRatio, Origin.Assumed);
-    }
-
-    private static Figure<Volts>? Of(WiredFeed feed, bool countsPossible)
-    {
-        var mayDiffer = false;
-        foreach (var outlet in feed.Outlets)
-            mayDiffer |= outlet.Rating.Outlet.NoLoad is not null || IsUnregulated(outlet.Supply, countsPossible);
-        if (!mayDiffer)
-            return null;
-
-        var sum = Quantity<Volt>.Zero;
-        var origin = Origin.Measured;
-        var differs = false;
-        foreach (var outlet in feed.Outlets)
-        {
-            if ((outlet.Volts ?? outlet.Rating.Outlet.NoLoad) is not { } volts)
-                return null;
-
-            var open = Of(outlet.Rating, outlet.Supply, outlet.Limit, volts, countsPossible);
-            differs |= open is not null;
-            if (open is { } figure && figure.Origin > origin)
-                origin = figure.Origin;
-            var stands = open?.Value ?? volts;
-            sum = feed.Joined == Joint.Series ? sum + stands : Quantity<Volt>.Max(sum, stands);
-        }
-
-        return differs ? new Figure<Volts>(sum, origin) : null;
     }
 
     private static bool IsUnregulated(SupplyRating supply, bool countsPossible) =>

@@ -18,7 +18,7 @@ internal sealed class OutletKind
     {
         Rating = rating;
         Settings = [.. Setting.Of(rating, supply, loads)];
-        Points = [.. Settings.Select(setting => PlugPoint.Of(rating, setting))];
+        Points = [.. Settings.Select(setting => FeedPoint.At(rating, setting.Standing))];
         MustBeCertain = mustBeCertain;
         Count = count;
     }

@@ -22,7 +22,7 @@ internal sealed class PairGain
     {
         (_problem, _carriers) = (problem, carriers);
         var looks = new List<PairLook>();
-        _looks = carriers.SelectMany(static carrier => carrier.Kinds).Where(static kind => kind.Points.Any(PlugPoint.IsForJoining)).ToDictionary(static kind => kind, kind =>
+        _looks = carriers.SelectMany(static carrier => carrier.Kinds).Where(static kind => kind.Points.Any(static point => point.IsForJoining)).ToDictionary(static kind => kind, kind =>
         {
             if (looks.Find(look => look.IsThatOf(kind)) is not { } look)
                 looks.Add(look = new PairLook(kind));

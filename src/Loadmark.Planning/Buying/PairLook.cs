@@ -31,8 +31,8 @@ internal sealed class PairLook
     }
 
     private IEnumerable<FeedPoint> PointsWith(PairLook? other) => other is null
-        ? _settings.Select(setting => PlugPoint.Of(_kind.Rating, setting))
-        : _settings.SelectMany(first => other._settings.Select(second => PlugPoint.InSeries(_kind.Rating, first, second)));
+        ? _settings.Select(setting => FeedPoint.At(_kind.Rating, setting.Standing))
+        : _settings.SelectMany(first => other._settings.Select(second => FeedPoint.At(_kind.Rating, first.Standing.InSeriesWith(second.Standing))));
 
     /// <summary>The settings of known voltage, without what they can give.</summary>
     private static List<Setting> SettingsOf(OutletKind kind) =>

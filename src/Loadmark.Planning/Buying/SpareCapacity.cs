@@ -2,7 +2,6 @@ using Loadmark.Core.Fits;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
-using Loadmark.Planning.Problem;
 
 namespace Loadmark.Planning.Buying;
 
@@ -89,7 +88,7 @@ internal sealed class SpareCapacity
         foreach (var load in _loads)
         {
             if (VoltageSpan.Of(load).Overlap(range.Low.Value, range.High.Value) is { } span
-                && Suitability.Of(PlugPoint.Of(outlet, new Setting(new Volts(span.High), null, null, null)), load).Form != Fit.No)
+                && Suitability.Of(FeedPoint.At(outlet, new StandingVoltage(new Volts(span.High), null, null)), load).Form != Fit.No)
                 yield return span.High;
         }
     }

@@ -46,7 +46,7 @@ internal static class SuitableOutlets
 
     private static string Because(WiredOutlet outlet, LoadRating load)
     {
-        var best = Setting.Of(outlet.Rating, outlet.Supply, [load]).Select(setting => PlugPoint.Of(outlet.Rating, setting))
+        var best = Setting.Of(outlet.Rating, outlet.Supply, [load]).Select(setting => FeedPoint.At(outlet.Rating, setting.Standing))
             .Select(point => (Point: point, Fit: Suitability.Of(point, load))).Where(static one => one.Fit.Answer == Fit.No)
             .Select(one => new { one.Point, Reasons = Decisive(one.Fit).Reasons(one.Point, load).ToList() }).MinBy(static one => one.Reasons.Count);
         if (best is null)
@@ -62,7 +62,7 @@ internal static class SuitableOutlets
 
     private static bool Feeds(Rig rig, LoadRating load, WiredOutlet outlet, Setting setting, bool mustBeCertain)
     {
-        if (LoadCost.Of(Suitability.Of(PlugPoint.Of(outlet.Rating, setting), load), mustBeCertain) is null)
+        if (LoadCost.Of(Suitability.Of(FeedPoint.At(outlet.Rating, setting.Standing), load), mustBeCertain) is null)
             return false;
         var feed = new Feed
         {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Loadmark.Core.Fits;
 using Loadmark.Core.Rigs;
 
 namespace Loadmark.Planning.Problem;
@@ -11,7 +12,7 @@ internal sealed class FeedClassBuilder(ImmutableArray<Source> sources, decimal h
 
     /// <summary>Pairs of alike outlets, known to be d.c. and of known polarity, of one supply, at one voltage, side by side: their limits add.</summary>
     public ImmutableArray<FeedClass> ParallelPairs() => Classes(
-        sources.Where(static source => source.Group.Count >= 2 && source.Limit is not null && PlugPoint.IsForJoining(source.Point)),
+        sources.Where(static source => source.Group.Count >= 2 && source.Limit is not null && source.Point.IsForJoining),
         Joint.Parallel,
         2);
 
@@ -21,9 +22,8 @@ internal sealed class FeedClassBuilder(ImmutableArray<Source> sources, decimal h
     /// </summary>
     public ImmutableArray<FeedClass> SeriesPairs()
     {
-        var legs = sources.Where(static source => source.Group.SharedReturn is null && PlugPoint.IsForJoining(source.Point))
-            .GroupBy(static source => (
-                (source.Point, source.Part.Setting.Open, source.Part.Setting.MayOpen), (source.Limit?.Scale, source.Group.MustBeCertain, source.Group.PlannedInput)))
+        var legs = sources.Where(static source => source.Group.SharedReturn is null && source.Point.IsForJoining)
+            .GroupBy(static source => (source.Point, source.Limit?.Scale, source.Group.MustBeCertain, source.Group.PlannedInput))
             .Select(alike => (First: alike.First(), Leg: LegOf(alike, 1), Outlets: alike.Sum(source => source.Group.Count))).ToList();
         var classes = ImmutableArray.CreateBuilder<FeedClass>();
         for (var one = 0; one < legs.Count; one++)
@@ -35,7 +35,7 @@ internal sealed class FeedClassBuilder(ImmutableArray<Source> sources, decimal h
                     continue;
                 if (other >= one || first.Point.Plug != second.Point.Plug)
                 {
-                    var point = PlugPoint.InSeries(first.Group.Rating, first.Part.Setting, second.Part.Setting);
+                    var point = FeedPoint.At(first.Group.Rating, first.Point.Standing.InSeriesWith(second.Point.Standing));
                     var mustBeCertain = first.Group.MustBeCertain || second.Group.MustBeCertain;
                     classes.Add(new FeedClass(Joint.Series, point, null, [legs[one].Leg, legs[other].Leg], mustBeCertain));
                 }

@@ -5,12 +5,13 @@ using Loadmark.Core.Ratings;
 namespace Loadmark.Planning.Problem;
 
 /// <summary>One voltage that an outlet can be set to.</summary>
-/// <param name="Volts">The voltage; null when nothing tells it, and then there is nothing to set.</param>
 /// <param name="Limit">The most current there, in amps; null when nothing tells.</param>
-/// <param name="Open">The voltage with nothing drawn where it differs, or is assumed to; null otherwise.</param>
-/// <param name="MayOpen">The same where a supply that may be unregulated counts as such; null otherwise.</param>
-internal sealed record Setting(Volts? Volts, decimal? Limit, Figure<Volts>? Open, Figure<Volts>? MayOpen)
+/// <param name="Standing">The voltage at which it stands then.</param>
+internal sealed record Setting(decimal? Limit, StandingVoltage Standing)
 {
+    /// <summary>The voltage; null when nothing tells it, and then there is nothing to set.</summary>
+    public Volts? Volts => Standing.Volts;
+
     /// <summary>
     /// The voltage that draws are computed with: where it is not known zero, at which every load counts with the highest current that it
     /// may draw, and nothing against totals in watts. So do the rules count.
@@ -52,14 +53,6 @@ internal sealed record Setting(Volts? Volts, decimal? Limit, Figure<Volts>? Open
         return volts.Select(setting => Of(outlet, supply, setting, outlet.ModeAt(setting)?.LimitAt(setting)));
     }
 
-    private static Setting Of(OutletRating outlet, SupplyRating supply, Volts? volts, Figure<Amps>? limit)
-    {
-        if ((volts ?? outlet.Outlet.NoLoad) is not { } stands)
-            return new Setting(volts, limit?.Value.Value, null, null);
-        return new Setting(
-            volts,
-            limit?.Value.Value,
-            OpenVoltage.Of(outlet, supply, limit, stands, countsPossible: false),
-            OpenVoltage.Of(outlet, supply, limit, stands, countsPossible: true));
-    }
+    private static Setting Of(OutletRating outlet, SupplyRating supply, Volts? volts, Figure<Amps>? limit) =>
+        new(limit?.Value.Value, StandingVoltage.Of(outlet, supply, limit, volts));
 }

@@ -17,5 +17,5 @@ internal sealed record SourcePart(OutletGroup Group, Setting Setting)
     }
 
     /// <summary>What stands at its plug.</summary>
-    public FeedPoint Point => PlugPoint.Of(Group.Rating, Setting);
+    public FeedPoint Point => FeedPoint.At(Group.Rating, Setting.Standing);
 }

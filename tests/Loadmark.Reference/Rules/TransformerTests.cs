@@ -76,7 +76,7 @@ public sealed partial class TransformerTests
             Supplies = [new Supply { Id = "brick", Regulated = false, Outlets = [SmallRig.Outlet("1", "9V⎓ 500mA centre negative")] }],
             Wired = [SmallRig.Feed("1", "drive-3")],
         });
-        Assert.Equal(new Volts(9) * OpenVoltage.AssumedRatio, OpenVoltage.Of(rig.Feeds[0])!.Value.Value);
+        Assert.Equal(new Volts(9) * OpenVoltage.AssumedRatio, OpenVoltage.Of(rig.Feeds[0].Outlets[0], new Volts(9))!.Value.Value);
         var finding = Assert.Single(RigChecker.Check(rig).Findings, static finding => finding.Rule == RuleId.Unregulated);
         Assert.Equal(Severity.Unsure, finding.Severity);
         Assert.Contains("1.4 × 9 V = 12.6 V", finding.Working, StringComparison.Ordinal);

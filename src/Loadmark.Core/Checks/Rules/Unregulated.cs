@@ -59,7 +59,8 @@ internal sealed class Unregulated : NameplateRule
         if (loads.Count == 0)
             return false;
 
-        var supply = feed.Outlets.First(static outlet => outlet.Supply is { Regulated: false } or { MayBeUnregulated: true }).Supply;
+        var supply = feed.Outlets.First(static outlet =>
+            outlet.Rating.Outlet.NoLoad is null && outlet.Supply is ({ Regulated: false } or { MayBeUnregulated: true })).Supply;
         var ids = Words.Ids(loads);
         report.Add(
             this,

@@ -101,6 +101,36 @@ public sealed class UnregulatedTests
         Expect.Breaks(result, "over-voltage", "21 V > 1.10 × 18 V = 19.8 V");
     }
 
+    /// <summary>One leg measured says nothing of the other: 12 V + 1.4 × 9 V is over 1.10 × 21 V, 12 V + 9 V is not.</summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(null)]
+    public void In_series_what_the_leg_that_was_not_measured_may_stand_at_counts(bool? regulated)
+    {
+        CheckResult Pair(decimal measured) => New().Load("PR-02", Plate.Dc(21, 12))
+            .Supply("one").Outlet("1", Plate.Dc(9, 100), outlet => outlet with { NoLoad = new Volts(measured) })
+            .Supply("two", supply => supply with { Regulated = regulated, Mains = Plate.Mains(230, 230, 50, 50) }).Outlet("1", Plate.Dc(9, 100))
+            .Series("one/1 two/1", "PR-02").Check();
+        var unsure = Pair(12);
+        Assert.Equal("9 V + 9 V = 18 V as printed, 24.6 V with nothing drawn", Expect.Says(unsure, "unregulated", Severity.Unsure, "two").Working);
+        Expect.Keeps(unsure, "over-voltage");
+
+        // What is known is harm enough, whatever the other leg does.
+        Expect.Breaks(Pair(15), "over-voltage", "24 V > 1.10 × 21 V = 23.1 V");
+        Expect.Keeps(Pair(15), "unregulated");
+        Expect.Keeps(Pair(9.2m), "unregulated", "over-voltage");
+    }
+
+    [Fact]
+    public void In_parallel_a_leg_that_was_measured_says_nothing_of_the_other()
+    {
+        var result = Two(Plate.Dc(9, 100), Plate.Dc(9, 100)).Supply("wall", supply => supply with { Regulated = false })
+            .Outlet("1", Plate.Dc(9, 100)).Load("OD-03", Plate.Dc(9, 12)).Parallel("brick/1 wall/1", "OD-03")
+            .Check(rig => rig with { Supplies = [.. rig.Supplies.Items.Select(static supply => supply.Id == "wall" ? supply
+                : supply with { Outlets = [.. supply.Outlets.Items.Select(static outlet => outlet with { NoLoad = new Volts(9.1m) })] })] });
+        Expect.Says(result, "unregulated", Severity.Unsure, "may stand at 12.6 V");
+    }
+
     [Fact]
     public void In_parallel_the_highest_voltage_with_nothing_drawn_counts()
     {
