@@ -1,3 +1,5 @@
+using Loadmark.Files.PriceLists;
+using Loadmark.Planning.Buying;
 using Loadmark.Planning.Tests.Oracle;
 
 namespace Loadmark.Planning.Tests;
@@ -87,8 +89,8 @@ public sealed class FedSupplyTests(ITestOutputHelper output)
     /// proven, because such supplies join returns, is told so, and its bounds hold.
     /// </summary>
     [Theory]
-    [InlineData(1, 120)]
-    [InlineData(2, 50)]
+    [InlineData(1, 60)]
+    [InlineData(2, 20)]
     public void Plans_with_fed_supplies_are_as_good_as_they_say(int hubs, int rigs)
     {
         var cancellation = TestContext.Current.CancellationToken;
@@ -98,8 +100,25 @@ public sealed class FedSupplyTests(ITestOutputHelper output)
         output.WriteLine($"{rigs} rigs with {hubs} such supplies, {runs.Sum(static run => (long)run.Tried)} wirings judged; {used} plans feed one; {proven} proven");
         var faults = runs.Select(static run => run.Fault).OfType<string>().ToList();
         Assert.True(faults.Count == 0, $"{faults.Count} plans are at fault\n{string.Join("\n\n", faults.Take(4))}");
-        Assert.InRange(used, rigs / 20, rigs);
+        Assert.InRange(used, 1, rigs);
         Assert.InRange(proven, rigs * 9 / 10, rigs);
+    }
+
+    /// <summary>What is bought may feed what is bought, or what is there; a dearer supply that needs no feeding is not called the cheapest.</summary>
+    [Theory]
+    [InlineData("", 35, "wall-big hub-small")]
+    [InlineData("supplies: { hub: { label: \"INPUT 9V DC 1.5A centre negative OUTPUTS 1-4 9V 300mA centre negative\", isolated: true } }\n", 15, "wall-big")]
+    public void A_supply_on_the_list_may_feed_another(string atHand, decimal price, string bought)
+    {
+        var list = PriceListReader.Read(
+            "supply,price,label,isolated\nhub-small,20,INPUT 9V DC 1.5A centre negative OUTPUTS 1-4 9V 300mA centre negative,yes\n"
+            + "wall-big,15,INPUT 100-240V~ OUTPUT 9V DC 3A centre negative,no\nbrick-five,90,INPUT 100-240V~ OUTPUTS 1-5 9V 300mA centre negative,yes\n",
+            "list.csv");
+        var result = SupplyBuyer.Buy(
+            Rigs.Read("rig: To buy\nmains: 230 V 50 Hz\n" + Loads + atHand), [.. list.Offers!], new BuyOptions(), TestContext.Current.CancellationToken);
+        Assert.Equal(BuyStatus.Optimal, result.Status);
+        Assert.Equal(price, result.Cheapest!.Price);
+        Assert.Equal(bought.Split(' ').Order(StringComparer.Ordinal), result.Cheapest.Purchases.Items.Select(static purchase => purchase.Offer.Id).Order(StringComparer.Ordinal));
     }
 
     private static string Hub(int outlets) =>

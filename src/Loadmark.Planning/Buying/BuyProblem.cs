@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Loadmark.Core.Checks;
+using Loadmark.Core.Offers;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 using Loadmark.Planning.Problem;
@@ -15,7 +16,8 @@ internal sealed class BuyProblem
     /// <summary>Looks everything up.</summary>
     /// <param name="rig">The rig, loads to come included.</param>
     /// <param name="only">The supplies of the rig that may be used; null for all.</param>
-    public BuyProblem(Rig rig, IReadOnlySet<string>? only)
+    /// <param name="offers">The price list.</param>
+    public BuyProblem(Rig rig, IReadOnlySet<string>? only, IReadOnlyList<Offer> offers)
     {
         Rig = rig with { Wired = [.. (rig.Wired ?? []).Items.Where(static feed => feed.Pinned)] };
         Only = only;
@@ -23,12 +25,19 @@ internal sealed class BuyProblem
         Demands = Demand.Of(Pinned);
         Leads = new LeadStock(Pinned, Demands.Sum(static demand => demand.Count));
         var idle = OtherMains.In(RigChecker.Check(Pinned)).Select(static finding => finding.Subjects[0]).ToHashSet(StringComparer.Ordinal);
-        idle.UnionWith(FedSupplies.Idle(Pinned, PlannedInputs.None));
         var usable = Pinned.Supplies.Items
             .Where(supply => !idle.Contains(supply.Supply.Id) && only?.Contains(supply.Supply.Id) is not false).ToList();
-        _ratings = [.. Pinned.Loads.Items.Select(static load => load.Rating)];
+        var loads = Pinned.Loads.Items.Where(load => !Rig.IsFedSupply(load.Rating.Load)).Select(static load => load.Rating).ToList();
+        var notFed = FedSupplies.NotFed(Pinned).ToHashSet(StringComparer.Ordinal);
+        Inputs =
+        [
+            .. Pinned.Loads.Items.Where(load => notFed.Contains(load.Id)).Select(static load => load.Rating),
+            .. offers.Where(static offer => SupplyInput.MustBeFed(offer.Supply)).Select(static offer => LoadRating.Of(SupplyInput.Of(offer.Supply)!)),
+        ];
+        MostInputs = notFed.Count + (Inputs.Length > notFed.Count ? Demands.Sum(static demand => demand.Count) : 0);
+        _ratings = [.. loads, .. Inputs];
         Owned = [.. usable.Select(supply => SupplyTerms.Left(Pinned, supply, _ratings))];
-        _spare = new SpareCapacity(_ratings, Leads.Series > 0);
+        _spare = new SpareCapacity(loads, Leads.Series > 0 || Inputs.Length > 0);
         OwnedSpare = usable.Sum(supply => _spare.WattsOf(supply.Supply)) - _spare.DrawnWatts;
     }
 
@@ -43,6 +52,12 @@ internal sealed class BuyProblem
 
     /// <summary>What there is to feed.</summary>
     public List<Demand> Demands { get; }
+
+    /// <summary>The inputs of supplies that others must feed: of those at hand that nothing feeds, and of those on the list.</summary>
+    public ImmutableArray<LoadRating> Inputs { get; }
+
+    /// <summary>More inputs than this need never be fed: those at hand, and of the list one for each load.</summary>
+    public int MostInputs { get; }
 
     /// <summary>The leads on hand.</summary>
     public LeadStock Leads { get; }

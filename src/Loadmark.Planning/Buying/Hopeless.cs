@@ -29,11 +29,12 @@ internal sealed class Hopeless(BuyProblem problem, OfferScreen offers, TimeSpan 
     {
         var load = problem.Rig.Loads.Items.First(load => load.Id == demand.Loads[0]);
         var fitting = offers.Useful.Where(offer => offer.Terms.Kinds.Any(kind => kind.FitOf(demand.Rating, problem.Leads) is not null)).ToList();
-        if (fitting.Exists(offer => SuitableOutlets.For(problem.Rig with { Supplies = [offer.Offer.Supply] }, load, null, mustBeCertain: true).Count > 0))
+        if (fitting.Exists(offer => !SupplyInput.MustBeFed(offer.Offer.Supply) && SuitableOutlets.For(problem.Rig with { Supplies = [offer.Offer.Supply] }, load, null, mustBeCertain: true).Count > 0))
             return false;
 
-        // Whatever the rules say of single outlets, there are leads to reverse and to join; the planner knows them all.
-        var all = problem.Leads.PairLeads > 0 ? offers.Useful : fitting;
+        // Whatever the rules say of single outlets, there are leads to reverse and to join, and supplies that others feed; the planner knows
+        // them all.
+        var all = problem.Leads.PairLeads > 0 || problem.Inputs.Length > 0 ? offers.Useful : fitting;
         var (rig, options) = problem.With(all.Select(offer => new Purchase(offer.Offer, problem.Leads.PairLeads > 0 ? 2 : 1)), clock.AtMost(checkLimit));
         Checks++;
         return !clock.IsOver && RigPlanner.CanFeedAll(rig with { Loads = [load], Wired = (ValueList<Feed>)[] }, options, cancellation) == false;

@@ -16,6 +16,9 @@ internal static class OfferOrder
     /// <summary>Whether <paramref name="one"/> can stand in for <paramref name="other"/>. What is not seen to hold is taken not to.</summary>
     public static bool StandsIn(Supply one, Supply other)
     {
+        // What must be fed itself stands in only for its like.
+        if (SupplyInput.MustBeFed(one) && !(SupplyInput.MustBeFed(other) && Equals(one.Label, other.Label)))
+            return false;
         if (one.Outlets.Count < other.Outlets.Count || one.Outlets.Count > MostOutlets)
             return false;
         var (mine, theirs) = (SupplyRating.Of(one), SupplyRating.Of(other));

@@ -21,10 +21,11 @@ internal sealed class OfferScreen
         {
             var terms = problem.TermsOf(offer.Supply);
             var fitting = problem.Demands.Where(demand => terms.Kinds.Any(kind => kind.FitOf(demand.Rating, problem.Leads) is not null)).Sum(static demand => demand.Count);
-            if (fitting == 0 && problem.Leads.PairLeads == 0)
+            var inputs = problem.Inputs.Any(input => terms.Kinds.Any(kind => kind.FitOf(input, problem.Leads) is not null)) ? problem.MostInputs : 0;
+            if (fitting + inputs == 0 && problem.Leads.PairLeads == 0)
                 LeaveOut(offer, UselessBecause(terms, problem.Demands), isBeaten: false);
             else
-                useful.Add(new OfferTerms(offer, terms, problem.SpareOf(offer.Supply), fitting + (2 * problem.Leads.PairLeads)));
+                useful.Add(new OfferTerms(offer, terms, problem.SpareOf(offer.Supply), fitting + inputs + (2 * problem.Leads.PairLeads)));
         }
 
         Order = new bool[useful.Count, useful.Count];

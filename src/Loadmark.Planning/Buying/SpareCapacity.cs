@@ -15,8 +15,8 @@ internal sealed class SpareCapacity
     private readonly bool _countsEveryVoltage;
 
     /// <summary>Looks at the loads.</summary>
-    /// <param name="loads">The loads.</param>
-    /// <param name="countsEveryVoltage">Whether every d.c. voltage is of use, since outlets can be put in series.</param>
+    /// <param name="loads">The loads, without the inputs of supplies.</param>
+    /// <param name="countsEveryVoltage">Whether every d.c. voltage is of use, since outlets can be put in series or feed supplies.</param>
     public SpareCapacity(IEnumerable<LoadRating> loads, bool countsEveryVoltage)
     {
         _loads = [.. loads];
@@ -28,10 +28,13 @@ internal sealed class SpareCapacity
 
     /// <summary>
     /// The most that a supply can give, in watts: each outlet at the setting that gives most, kept within the totals of banks and
-    /// of the supply. A total in amps is given out at the highest voltages first. What nothing tells counts as nothing.
+    /// of the supply. A total in amps is given out at the highest voltages first. What nothing tells counts as nothing; so does what a
+    /// supply that must be fed passes on.
     /// </summary>
     public decimal WattsOf(Supply supply)
     {
+        if (SupplyInput.MustBeFed(supply))
+            return 0;
         var outlets = supply.Outlets.Items
             .Select(outlet => (outlet.Bank, Share: Best(OutletRating.Of(supply, outlet)))).Where(static outlet => outlet.Share.Watts > 0).ToList();
         var shares = new List<Share>();

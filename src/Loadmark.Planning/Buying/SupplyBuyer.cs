@@ -35,7 +35,7 @@ public static class SupplyBuyer
         var clock = new SearchClock(options.TimeLimit, TimeProvider.System, cancellation);
         var room = RoomFor(rig, options.Room);
         var whole = rig with { Loads = [.. rig.Loads, .. room] };
-        var problem = new BuyProblem(whole, options.Only);
+        var problem = new BuyProblem(whole, options.Only, offers);
         var screen = new OfferScreen(problem, offers);
         var scales = new Scales(screen.Useful, problem.OwnedSpare, options);
         var cuts = new CoverCuts(problem, screen).All();

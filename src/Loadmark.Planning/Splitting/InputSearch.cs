@@ -17,15 +17,14 @@ namespace Loadmark.Planning.Splitting;
 /// </remarks>
 internal sealed class InputSearch
 {
-    /// <summary>With more supplies that could be fed than this, not every choice of them is looked at, and nothing is proven.</summary>
-    private const int MostChosenFrom = 3;
+    /// <summary>Where there are more choices of the supplies that are fed than this, not every one is looked at, and nothing is proven.</summary>
+    private const int MostChoices = 12;
 
     private readonly Rig _rig;
     private readonly PlanOptions _options;
     private readonly TimeProvider _time;
     private readonly CancellationToken _cancellation;
     private readonly long _begin;
-    private readonly List<string> _inputs;
     private readonly List<PlannedInputs> _choices;
     private readonly bool _isPinnedDark;
 
@@ -42,14 +41,14 @@ internal sealed class InputSearch
         _cancellation = cancellation;
         _begin = time.GetTimestamp();
         var pinned = WiredRig.Of(_rig);
-        _inputs = rig.Supplies.Items.Any(SupplyInput.MustBeFed)
-            ? [.. FedSupplies.NotFed(pinned).Where(id => options.Only?.Contains(id) is not false || IsInUse(pinned, id))]
-            : [];
         _isPinnedDark = FedSupplies.Unfed(pinned, PlannedInputs.None).Any(static load => load.Feeds.Count > 0);
-        _choices = [.. Choices()];
+        var alike = AlikeOf(pinned).ToList();
+        IsComplete = alike.Aggregate(1L, static (choices, some) => Math.Min(choices * (some.Count + 1), MostChoices + 1)) <= MostChoices;
+        _choices = [.. Choices(alike)];
     }
 
-    private bool IsComplete => _inputs.Count <= MostChosenFrom;
+    /// <summary>Whether every choice of inputs that could be fed is looked at.</summary>
+    private bool IsComplete { get; }
 
     private bool IsOver => Left <= TimeSpan.Zero || _cancellation.IsCancellationRequested;
 
@@ -63,7 +62,7 @@ internal sealed class InputSearch
     public Candidate Best()
     {
         var best = Search(_choices[0], _choices.Count).Best();
-        if (_inputs.Count == 0)
+        if (_choices.Count == 1)
             return best;
 
         var floor = FloorOf(best);
@@ -155,18 +154,62 @@ internal sealed class InputSearch
     private PartedSearch Search(PlannedInputs inputs, int searches) =>
         new(_rig, _options with { Inputs = inputs, TimeLimit = Left / searches }, _time, _cancellation);
 
-    /// <summary>Which inputs to feed: none first; of few each choice, of many none, each alone and all.</summary>
-    private IEnumerable<PlannedInputs> Choices()
+    /// <summary>
+    /// The inputs that nothing feeds and that could be fed, those of like supplies together: of them it does not matter which are fed, unless
+    /// a pinned feed takes from one.
+    /// </summary>
+    private IEnumerable<List<string>> AlikeOf(WiredRig pinned)
+    {
+        if (!pinned.Rig.Supplies.Items.Any(SupplyInput.MustBeFed))
+            return [];
+        var inputs = FedSupplies.NotFed(pinned).Where(id => _options.Only?.Contains(id) is not false || IsInUse(pinned, id)).ToHashSet(StringComparer.Ordinal);
+        inputs = WithinReach(pinned, inputs);
+        return pinned.Rig.Supplies.Items.Where(supply => inputs.Contains(supply.Id))
+            .GroupBy(supply => supply with { Id = IsInUse(pinned, supply.Id) ? supply.Id : "" }).Select(static alike => alike.Select(static supply => supply.Id).ToList());
+    }
+
+    /// <summary>The supplies that could be fed, one from the other, beginning with those that need not be: whatever else is plugged in.</summary>
+    private HashSet<string> WithinReach(WiredRig pinned, HashSet<string> inputs)
+    {
+        var problem = new PlanProblemBuilder(_rig, _options.Certain, new PlannedInputs(inputs, inputs.Count + 1)).Build(_options.Only);
+        var ways = Feedable.Pairs(problem).Where(static pair => pair.Load.IsInput)
+            .Select(pair => (Input: pair.Load.Rating.Load.Id, From: pair.Outlets.Members.Select(outlet => pinned.Outlets[outlet].Rating.Supply.Id).ToHashSet(StringComparer.Ordinal)))
+            .ToList();
+        var reached = new HashSet<string>(StringComparer.Ordinal);
+        while (pinned.DeadWhenFed(reached) is var dead && ways.Find(way => !reached.Contains(way.Input) && !way.From.IsSubsetOf(dead)) is { Input: { } input })
+            reached.Add(input);
+        return reached;
+    }
+
+    /// <summary>Which inputs to feed: none first; of few each choice, of many none, one of each sort and all.</summary>
+    private IEnumerable<PlannedInputs> Choices(List<List<string>> alike)
     {
         yield return PlannedInputs.None;
-        var weight = _rig.Loads.Count + _inputs.Count + 1;
-        for (var choice = 1; IsComplete && choice < 1 << _inputs.Count; choice++)
-            yield return Planned(_inputs.Where((_, place) => (choice >> place & 1) == 1));
-        if (IsComplete)
+        var weight = _rig.Loads.Count + alike.Sum(static some => some.Count) + 1;
+        if (!IsComplete)
+        {
+            foreach (var some in alike)
+                yield return Planned([some[0]]);
+            yield return Planned(alike.SelectMany(static some => some));
             yield break;
-        foreach (var input in _inputs)
-            yield return Planned([input]);
-        yield return Planned(_inputs);
+        }
+
+        var counts = new int[alike.Count];
+        while (Next())
+            yield return Planned(alike.SelectMany((some, place) => some.Take(counts[place])));
+
+        // Counts up as an odometer does; no when all stand at zero again.
+        bool Next()
+        {
+            for (var place = 0; place < counts.Length; place++)
+            {
+                if (counts[place]++ < alike[place].Count)
+                    return true;
+                counts[place] = 0;
+            }
+
+            return false;
+        }
 
         PlannedInputs Planned(IEnumerable<string> inputs) => new(inputs.ToHashSet(StringComparer.Ordinal), weight);
     }

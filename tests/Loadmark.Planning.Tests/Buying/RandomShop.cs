@@ -19,9 +19,14 @@ internal sealed class RandomShop
 
     // Seeded and not for secrets: the same shop every time.
     private readonly Random _random;
+    private readonly bool _withHubs;
 
-    public RandomShop(int seed)
+    /// <summary>Makes one.</summary>
+    /// <param name="seed">The same seed makes the same shop.</param>
+    /// <param name="withHubs">Whether supplies that others must feed are on the list, and in half of the rigs.</param>
+    public RandomShop(int seed, bool withHubs = false)
     {
+        _withHubs = withHubs;
         _random = new Random(seed);
         Text = WriteRig(seed);
         List = WriteList();
@@ -41,7 +46,7 @@ internal sealed class RandomShop
     private string WriteRig(int seed)
     {
         var text = new StringBuilder($"rig: Shop {seed}\nmains: 230 V 50 Hz\nloads:\n");
-        var loads = _random.Next(1, 4);
+        var loads = _random.Next(1, _withHubs ? 3 : 4);
         for (var load = 1; load <= loads; load++)
         {
             text.Append(CultureInfo.InvariantCulture, $"  L{load}: {{ label: \"{(Chance(40) ? "" : Pick(LoadVolts))} {_random.Next(16) switch { 0 => "AC", < 3 => "AC/DC", 3 => "", _ => "DC" }}{(Chance(15) ? "" : $" {_random.Next(1, 9) * 30} mA")}\"");
@@ -58,7 +63,9 @@ internal sealed class RandomShop
             text.Append(" }\n");
         }
 
-        if (Chance(2))
+        if (_withHubs && Chance(2))
+            text.Append(CultureInfo.InvariantCulture, $"supplies:\n  hub: {{ label: \"{HubLabel()}\", isolated: {(Chance(2) ? "true" : "false")} }}\n");
+        else if (Chance(2))
             text.Append(CultureInfo.InvariantCulture, $"supplies:\n  own:\n    isolated: {(Chance(2) ? "true" : "false")}\n    outlets: {{ 1{(Chance(3) ? "-2" : "")}: {{ label: {Pick(Modes)}{(Chance(6) ? ", surge: 600 mA" : "")} }} }}\n");
         var leads = new List<string>();
         if (Chance(3))
@@ -76,8 +83,10 @@ internal sealed class RandomShop
 
     private string WriteList()
     {
-        var text = new StringBuilder("supply,price,mass_g,outlets,total,isolated,mains\n");
-        var offers = _random.Next(3, 6);
+        var text = new StringBuilder("supply,price,mass_g,label,outlets,total,isolated,mains\n");
+        var offers = _withHubs ? _random.Next(1, 4) : _random.Next(3, 6);
+        if (_withHubs)
+            text.Append(CultureInfo.InvariantCulture, $"hub-to-buy,{_random.Next(1, 6)},200,{HubLabel()},,,{(Chance(2) ? "yes" : "no")},\n");
         for (var offer = 1; offer <= offers; offer++)
         {
             var first = PickMode();
@@ -91,11 +100,15 @@ internal sealed class RandomShop
             var mass = Chance(5) ? "" : $"{_random.Next(1, 9) * 50}";
             var total = Chance(2) ? "" : Chance(2) ? $"{_random.Next(2, 8)} W" : $"{_random.Next(2, 8) * 100} mA";
             var mains = _random.Next(12) switch { 0 => "120 V", < 3 => "230 V 50 Hz", _ => "100-240 V" };
-            text.Append(CultureInfo.InvariantCulture, $"S{offer},{price},{mass},{outlets},{total},{(Chance(2) ? "yes" : "no")},{mains}\n");
+            text.Append(CultureInfo.InvariantCulture, $"S{offer},{price},{mass},,{outlets},{total},{(Chance(2) ? "yes" : "no")},{mains}\n");
         }
 
         return text.ToString();
     }
+
+    /// <summary>A supply with a low-voltage input, which another supply here can give, or nearly.</summary>
+    private string HubLabel() =>
+        $"INPUT {Pick(["9V", "9V", "9V", "12V", "18V"])} DC {Pick(["150mA", "200mA"])} centre negative {_random.Next(1, 3)} OUTPUTS {Pick(["9V", "9V", "12V"])} DC {Pick(["100mA", "200mA"])} centre negative";
 
     /// <summary>A label; of most that leave the polarity out it says centre negative.</summary>
     private string PickMode()

@@ -24,10 +24,11 @@ internal sealed class ShopOracle
     {
         (_rig, _offers) = (rig, offers);
         _loads = [.. rig.Loads.Items.Select(static load => LoadRating.Of(load))];
-        _hasSeries = rig.Leads.Items.Any(static lead => lead.Type == LeadType.Series);
+        var hubs = rig.Supplies.Items.Count(MustBeFed) + (offers.Any(static offer => MustBeFed(offer.Supply)) ? rig.Loads.Count : 0);
+        _hasSeries = hubs > 0 || rig.Leads.Items.Any(static lead => lead.Type == LeadType.Series);
         _owned = rig.Supplies.Items.Sum(WattsOf) - _loads.Sum(static load => (load.Running?.Value.Value ?? 0) * load.Voltage.Value.Low.Value);
         var pairs = rig.Leads.Items.Count(static lead => lead.Type is LeadType.Series or LeadType.Parallel);
-        foreach (var basket in Baskets(rig.Loads.Count + pairs).OrderBy(static basket => basket.Sum()))
+        foreach (var basket in Baskets(rig.Loads.Count + pairs + hubs).OrderBy(static basket => basket.Sum()))
         {
             if (_feeding.Exists(smaller => smaller.Zip(basket).All(static pair => pair.First <= pair.Second)))
                 continue;
@@ -109,8 +110,13 @@ internal sealed class ShopOracle
 
     private decimal SpareOf(int[] basket) => Math.Floor(_owned + basket.Select((count, offer) => count * WattsOf(_offers[offer].Supply)).Sum());
 
+    /// <summary>What must be fed itself only passes power on.</summary>
+    private static bool MustBeFed(Supply supply) => supply.Label?.Input is not null;
+
     private decimal WattsOf(Supply supply)
     {
+        if (MustBeFed(supply))
+            return 0;
         var outlets = supply.Outlets.Items.Select(outlet => Best(OutletRating.Of(supply, outlet))).OrderByDescending(static best => best.Volts);
         var (amps, watts) = (supply.Total?.Amps?.Value ?? 1000, supply.Total?.Watts?.Value ?? 1000);
         var sum = 0m;

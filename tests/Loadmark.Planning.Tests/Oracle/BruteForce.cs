@@ -94,6 +94,8 @@ internal sealed class BruteForce
             load++;
         if (load == _bare.Loads.Count)
         {
+            if (stopWhenFed && levels[0] > 0)
+                return;
             if (Best is null || Levels.Compare(levels, Best) < 0)
                 (Best, BestRig) = (levels, _rig with { Wired = [.. feeds] });
             return;
