@@ -103,6 +103,10 @@ public sealed partial class TypedFigureTests
     [InlineData("9000 V")]
     [InlineData("230 V or so")]
     [InlineData("100-240V~ 50/60Hz ..6A")]
+    [InlineData("100-240V~ 50/60Hz ...6A")]
+    [InlineData("..230V 50Hz")]
+    [InlineData("10 ma⎓-240 V")]
+    [InlineData("0-240 V 50/60 Hz")]
     public void A_mains_input_that_cannot_be_read_is_refused_with_its_place(string mains)
     {
         var error = Assert.Single(RigFileReader.Read($"rig: r\nsupplies:\n  brick: {{ label: 9V 2A, mains: {mains} }}\n", "f").Errors);
@@ -184,7 +188,7 @@ public sealed partial class TypedFigureTests
             (_, _, ValueForm.YesNo) => "(?i:yes|no|true|false|on|off)",
             (_, _, ValueForm.Number) => "[0-9]+",
             (_, _, ValueForm.Share) => Number + @"\s*(%|(?i:percent|per cent))?",
-            (_, "voltage", _) or ("supply", "mains", _) => @"(?:(?i:Number)|\s|V|v|(?i:volts?|mv|vdc|vac|dc|ac|d\.c\.|a\.c\.|to|or|and|hz)|[-–—…/,;~⎓=+]|\.\.|A|mA|W|VA)+".Replace("(?i:Number)", Number, StringComparison.Ordinal),
+            (_, "voltage", _) or ("supply", "mains", _) => @"(?:(?i:Number)|\s|V|v|(?i:volts?|mv|vdc|vac|dc|ac|d\.c\.|a\.c\.|to|or|and|hz)|[-–—…/,;~⎓=+]|\.\.|A|(?i:ma)|W|VA)+".Replace("(?i:Number)", Number, StringComparison.Ordinal),
             (_, "current" or "run", _) => Figure(amps),
             (_, "watts", _) => Figure(watts) + "|" + Number,
             (_, "start" or "surge", _) => Figure(amps) + $@"((\s+for\s*|{joint}){Figure(seconds)})?",

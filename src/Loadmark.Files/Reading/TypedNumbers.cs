@@ -57,6 +57,8 @@ internal static class TypedNumbers
             figures.Add(amps.Value);
         if (mains.Watts is { } watts)
             figures.Add(watts.Value);
+        if (mains.VoltAmps is { } voltAmps)
+            figures.Add(voltAmps.Value);
         return figures;
 
         void Add<TUnit>(QuantityRange<TUnit>? range)

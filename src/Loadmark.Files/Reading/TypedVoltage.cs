@@ -54,6 +54,7 @@ internal static class TypedVoltage
         {
             { Modes.Length: > 0 } => "not all of it is the voltage of a mains",
             { Mains.Volts: null } or { Mains: null } => "no mains voltage can be made out in it",
+            { Mains.Volts.Low.Value: <= 0 } => Positive,
             _ => null,
         });
         return problem is null ? reading : null;
@@ -75,8 +76,6 @@ internal static class TypedVoltage
             return "the unit is missing (V)";
         if (HasLongNumber(trimmed))
             return "it is more than anything on a pedalboard has";
-        if (HasStrayPoints(trimmed))
-            return "it has points that belong to no number";
         if (Stranger(trimmed, words) is { } stranger)
             return $"'{ErrorList.Quote(stranger)}' has no place in it";
         return Joints.Contains(trimmed[0], StringComparison.Ordinal) || Joints.Contains(trimmed[^1], StringComparison.Ordinal) ? "it begins or ends halfway" : null;
@@ -100,18 +99,6 @@ internal static class TypedVoltage
         {
             digits = char.IsAsciiDigit(character) ? digits + 1 : 0;
             if (digits > 4)
-                return true;
-        }
-
-        return false;
-    }
-
-    /// <summary>Whether two points stand in a row before a number, "..6 A": whether that is 0.6 or 6 nobody can tell.</summary>
-    private static bool HasStrayPoints(ReadOnlySpan<char> text)
-    {
-        for (var place = 0; place + 1 < text.Length; place++)
-        {
-            if (text[place] == '.' && text[place + 1] == '.' && (place == 0 || !char.IsAsciiDigit(text[place - 1])))
                 return true;
         }
 

@@ -33,7 +33,9 @@ public sealed class VoltAmpereTests
         Assert.Empty(reading.Unread);
         Assert.Equal(mode, Assert.Single(NameplateReader.Read(NameplateWriter.Write(reading)).Modes) with
         {
-            VoltsPlace = mode.VoltsPlace, AmpsPlace = mode.AmpsPlace, WattsPlace = mode.WattsPlace,
+            VoltsPlace = mode.VoltsPlace,
+            AmpsPlace = mode.AmpsPlace,
+            WattsPlace = mode.WattsPlace,
         });
 
         static decimal? Quotient(string? text) => text?.Split('/') is not { } parts ? null

@@ -4,7 +4,11 @@ namespace Loadmark.Core.Nameplates.Reading;
 internal static class FigureText
 {
     /// <summary>The most figures in one phrase; the grammar allows no more.</summary>
-    public const int Most = 32;
+    private const int Most = 32;
+
+    /// <summary>How many figures there may be in a phrase, for its working space.</summary>
+    /// <param name="tokens">The phrase's tokens.</param>
+    public static int RoomFor(ReadOnlySpan<Token> tokens) => Math.Min(Most, tokens.Length);
 
     /// <summary>Reads the figures of a phrase.</summary>
     /// <param name="tokens">The phrase's tokens.</param>
@@ -43,7 +47,7 @@ internal static class FigureText
             }
 
             // There is no field for volt-amperes that can be taken in several ways.
-            if (figure is { IsApparent: true, Other: not null } or { IsApparent: true, High: <= 0m })
+            if (figure.IsApparent && (figure.Other != 0m || figure.High <= 0m))
             {
                 Forget(tokens[start..i]);
                 continue;
@@ -51,7 +55,7 @@ internal static class FigureText
 
             if (figure.High <= 0m || figure.High > TUnit.Largest)
             {
-                if (figure.Other is { } other && other > 0m && other <= TUnit.Largest)
+                if (figure.Other is > 0m and var other && other <= TUnit.Largest)
                 {
                     figures[count++] = new PrintedFigure(other, other, figure.Place);
                     continue;
@@ -61,7 +65,7 @@ internal static class FigureText
                 if (odd.State == FieldState.Absent)
                     odd = Field<Quantity<TUnit>>.Unreadable(figure.Place);
             }
-            else if (figure.Other is { } other && other > 0m && other <= TUnit.Largest)
+            else if (figure.Other is > 0m and var other && other <= TUnit.Largest)
             {
                 var (low, high) = other < figure.High ? (other, figure.High) : (figure.High, other);
                 if (odd.State != FieldState.Ambiguous)
@@ -90,10 +94,11 @@ internal static class FigureText
     /// <summary>A number, or two with a range between them, with the unit that goes with each.</summary>
     private static PrintedFigure ReadOne(ReadOnlySpan<Token> tokens, ref int i)
     {
-        var first = tokens[i];
-        var low = first.Value * UnitAfter(tokens, i);
-        var other = first.Other * UnitAfter(tokens, i);
-        var isApparent = IsApparentAfter(tokens, i);
+        ref readonly var first = ref tokens[i];
+        var unit = UnitAfter(tokens, i);
+        var factor = unit < tokens.Length ? tokens[unit].Value : 1m;
+        var isApparent = unit < tokens.Length && tokens[unit].IsApparent;
+        var low = first.Value * factor;
         i++;
         if (i < tokens.Length && Sign.IsUnit(tokens[i].Sign))
             i++;
@@ -102,10 +107,11 @@ internal static class FigureText
         if (i + 2 < tokens.Length && tokens[i].Sign is Sign.Direct or Sign.Alternating && tokens[i + 1].Sign is Sign.Dash or Sign.Dots or Sign.Tilde or Sign.To)
             i++;
         if (i + 1 >= tokens.Length || tokens[i + 1].Sign != Sign.Number || tokens[i].Sign is not (Sign.Dash or Sign.Dots or Sign.Tilde or Sign.To or Sign.And))
-            return new PrintedFigure(low, low, Between(first, tokens[i - 1])) { Other = other == 0m ? null : other, Doubtful = first.Doubtful, IsApparent = isApparent };
+            return new PrintedFigure(low, low, Between(first, tokens[i - 1])) { Other = first.Other == 0m ? 0m : first.Other * factor, Doubtful = first.Doubtful, IsApparent = isApparent };
 
         i++;
-        var high = tokens[i].Value * UnitAfter(tokens, i);
+        unit = UnitAfter(tokens, i);
+        var high = unit < tokens.Length ? tokens[unit].Value * tokens[i].Value : tokens[i].Value;
 
         // "1,000-2,000 mA": two readings of either end make no range. Nor do figures with a gap in them.
         if (first.Other != 0m || tokens[i].Other != 0m || first.Broken || tokens[i].Broken || first.Doubtful || tokens[i].Doubtful)
@@ -117,22 +123,12 @@ internal static class FigureText
         return new PrintedFigure(Math.Min(low, high), Math.Max(low, high), place) { IsApparent = isApparent };
     }
 
-    private static bool IsApparentAfter(ReadOnlySpan<Token> tokens, int i)
+    /// <summary>Where the next unit stands; past the end where there is none.</summary>
+    private static int UnitAfter(ReadOnlySpan<Token> tokens, int i)
     {
         while (i < tokens.Length && !Sign.IsUnit(tokens[i].Sign))
             i++;
-        return i < tokens.Length && tokens[i].IsApparent;
-    }
-
-    private static decimal UnitAfter(ReadOnlySpan<Token> tokens, int i)
-    {
-        for (; i < tokens.Length; i++)
-        {
-            if (Sign.IsUnit(tokens[i].Sign))
-                return tokens[i].Value;
-        }
-
-        return 1m;
+        return i;
     }
 
     private static Place Between(Token first, Token last) => new(first.Start, last.End - first.Start);

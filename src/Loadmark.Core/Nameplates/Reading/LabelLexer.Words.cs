@@ -93,6 +93,10 @@ internal ref partial struct LabelLexer
                 || IsSideOfVolts(start, end):
                 Add(word is "in" ? Sign.Input : Sign.Output, start, end);
                 return;
+            case "series" when _count > 0 && _lower[_tokens[_count - 1].Start.._tokens[_count - 1].End] is "in":
+                // No name follows: "do not connect in series".
+                Add(Sign.Word, start, end);
+                return;
             case "in" or "inch" or "inches" when Previous == Sign.Number:
                 Add(Sign.Inch, start, end);
                 return;

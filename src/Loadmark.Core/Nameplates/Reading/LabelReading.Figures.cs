@@ -5,7 +5,7 @@ internal ref partial struct LabelReading
 {
     private void ReadVolts(int index, Span<Token> tokens, char limit)
     {
-        Span<PrintedFigure> figures = stackalloc PrintedFigure[FigureText.Most];
+        Span<PrintedFigure> figures = stackalloc PrintedFigure[FigureText.RoomFor(tokens)];
         var count = FigureText.Read(tokens, figures, ref _oddVolts);
         if (count == 0)
             return;
@@ -127,8 +127,8 @@ internal ref partial struct LabelReading
 
     private void ReadTotal(Phrase phrase, int word)
     {
-        Span<PrintedFigure> figures = stackalloc PrintedFigure[FigureText.Most];
         var tokens = _tokens[phrase.From..phrase.To];
+        Span<PrintedFigure> figures = stackalloc PrintedFigure[FigureText.RoomFor(tokens)];
         var amps = default(Field<Amps>);
         var watts = default(Field<Watts>);
         var isAmps = phrase.Kind == PhraseKind.Amps;
@@ -149,7 +149,7 @@ internal ref partial struct LabelReading
 
     private void ReadAmps(Phrase phrase, Span<Token> tokens)
     {
-        Span<PrintedFigure> figures = stackalloc PrintedFigure[FigureText.Most];
+        Span<PrintedFigure> figures = stackalloc PrintedFigure[FigureText.RoomFor(tokens)];
         var count = FigureText.Read(tokens, figures, ref _oddAmps);
         if (count > 0)
             _figures.AddAmps(figures[..count], IsQualified(phrase));
@@ -158,7 +158,7 @@ internal ref partial struct LabelReading
 
     private void ReadWatts(Span<Token> tokens)
     {
-        Span<PrintedFigure> figures = stackalloc PrintedFigure[FigureText.Most];
+        Span<PrintedFigure> figures = stackalloc PrintedFigure[FigureText.RoomFor(tokens)];
         var count = FigureText.Read(tokens, figures, ref _oddWatts);
         if (count > 0)
             _figures.AddWatts(figures[..count]);
@@ -166,7 +166,7 @@ internal ref partial struct LabelReading
 
     private readonly void ReadHertz(Span<Token> tokens)
     {
-        Span<PrintedFigure> figures = stackalloc PrintedFigure[FigureText.Most];
+        Span<PrintedFigure> figures = stackalloc PrintedFigure[FigureText.RoomFor(tokens)];
         var odd = default(Field<Frequency>);
         var count = FigureText.Read(tokens, figures, ref odd);
         if (odd.State == FieldState.Ambiguous)

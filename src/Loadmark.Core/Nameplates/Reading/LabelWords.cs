@@ -123,11 +123,18 @@ internal static partial class LabelWords
         if (sign != Sign.Word)
             return true;
 
-        sign = UnitWords.TryFactor<Volt>(lower, out factor) ? Sign.Volt
-            : UnitWords.TryFactor<Ampere>(lower, out factor) ? Sign.Ampere
-            : UnitWords.TryFactor<Watt>(lower, out factor) || UnitWords.TryFactor<VoltAmpere>(lower, out factor) ? Sign.Watt
-            : UnitWords.TryFactor<Hertz>(lower, out factor) ? Sign.Hertz
-            : Sign.Word;
+        // The first letter leaves few units to try: most words after a number are none.
+        sign = lower[0] switch
+        {
+            'v' => UnitWords.TryFactor<Volt>(lower, out factor) ? Sign.Volt : UnitWords.TryFactor<VoltAmpere>(lower, out factor) ? Sign.Watt : Sign.Word,
+            'a' or 'µ' or 'μ' or 'u' => UnitWords.TryFactor<Ampere>(lower, out factor) ? Sign.Ampere : Sign.Word,
+            'w' or 'k' => UnitWords.TryFactor<Watt>(lower, out factor) ? Sign.Watt : Sign.Word,
+            'h' => UnitWords.TryFactor<Hertz>(lower, out factor) ? Sign.Hertz : Sign.Word,
+            'm' => UnitWords.TryFactor<Ampere>(lower, out factor) ? Sign.Ampere
+                : UnitWords.TryFactor<Volt>(lower, out factor) ? Sign.Volt
+                : UnitWords.TryFactor<Watt>(lower, out factor) ? Sign.Watt : Sign.Word,
+            _ => Sign.Word,
+        };
         return sign != Sign.Word;
     }
 }

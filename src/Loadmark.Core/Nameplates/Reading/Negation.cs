@@ -70,6 +70,11 @@ internal record struct Negation
             case Sign.Comma:
                 _pending = _last;
                 break;
+            case Sign.Word when !_hit && IsWayOfJoining(text[token.Start..token.End]):
+                // "do not connect outputs in series 9 V": how outlets are joined is denied, unless it says with what.
+                var after = phrase.To < tokens.Length ? text[tokens[phrase.To].Start..tokens[phrase.To].End] : [];
+                Governs = Is(after, "with") || Is(after, "to") || Is(after, "and") || Is(after, "or");
+                break;
             default:
                 break;
         }
@@ -101,9 +106,11 @@ internal record struct Negation
         or PhraseKind.ContactSign or PhraseKind.SignContact or PhraseKind.PlugSize or PhraseKind.InchJack or PhraseKind.Diameter
         or Sign.Drawing or Sign.Direct or Sign.Alternating or Sign.Tilde or Sign.Regulated or Sign.Unregulated or Sign.Linear;
 
-    /// <summary>"not included", "do not open": nothing electrical is denied. "not less than" sets a bound.</summary>
+    /// <summary>"not included", "do not open", "do not short": nothing electrical is denied. "not less than" sets a bound.</summary>
     private static bool IsOfItself(ReadOnlySpan<char> word) => Is(word, "included") || Is(word, "supplied") || Is(word, "provided") || Is(word, "isolated")
-        || Is(word, "open") || Is(word, "expose") || Is(word, "less") || Is(word, "more");
+        || Is(word, "open") || Is(word, "expose") || Is(word, "short") || Is(word, "join") || Is(word, "less") || Is(word, "more");
+
+    private static bool IsWayOfJoining(ReadOnlySpan<char> word) => Is(word, "series") || Is(word, "parallel") || Is(word, "together");
 
     private static bool WantsObject(ReadOnlySpan<char> word) => Is(word, "use") || Is(word, "exceed") || Is(word, "apply") || Is(word, "connect")
         || Is(word, "with") || Is(word, "to") || Is(word, "than") || Is(word, "over") || Is(word, "above");

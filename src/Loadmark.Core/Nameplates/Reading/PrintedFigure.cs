@@ -8,8 +8,8 @@ namespace Loadmark.Core.Nameplates.Reading;
 /// <param name="Place">Where it stands.</param>
 internal readonly record struct PrintedFigure(decimal Low, decimal High, Place Place)
 {
-    /// <summary>The other way to take a single value whose digits may be grouped; null when there is one way only.</summary>
-    public decimal? Other { get; init; }
+    /// <summary>The other way to take a single value whose digits may be grouped; 0 when there is one way only.</summary>
+    public decimal Other { get; init; }
 
     /// <summary>Whether letters stand in it for digits.</summary>
     public bool Doubtful { get; init; }

@@ -33,11 +33,36 @@ internal static partial class TokenContext
             }
             else
             {
-                tokens[kept++] = WithGroupingPoint(tokens, i, text);
+                // Most labels have nothing to join: their tokens stay where they are.
+                if (kept != i)
+                    tokens[kept] = tokens[i];
+                SettleGroupingPoint(ref tokens[kept++], tokens[(i + 1)..], text);
             }
         }
 
         return kept;
+    }
+
+    /// <summary>
+    /// "9 V ..6 A": points glued to a number that is the end of no range may be a decimal point printed twice. Both ways to take it are kept;
+    /// of a number with decimals of its own, none. "Current ... 6 A" has a row of points that leads to the figure.
+    /// </summary>
+    private static void SettleStrayPoints(Span<Token> tokens)
+    {
+        for (var i = 0; i + 2 < tokens.Length; i++)
+        {
+            if (tokens[i].Sign != Sign.Dots || tokens[i + 1].Sign != Sign.Number || tokens[i + 1].Spaced || !Sign.IsUnit(tokens[i + 2].Sign))
+                continue;
+            var before = i > 0 ? tokens[i - 1].Sign : Sign.NewLine;
+            var unit = before is Sign.Direct or Sign.Alternating && i > 1 ? tokens[i - 2].Sign : before;
+            var leads = tokens[i].Length > 2 && !IsFigureEnd(before) && before is not (Sign.NewLine or Sign.Comma or Sign.Semicolon or Sign.Open or Sign.Slash);
+            if (before == Sign.Number || unit == tokens[i + 2].Sign || leads)
+                continue;
+            if (tokens[i + 1] is { Length: <= 4, Value: { Scale: 0 } whole and > 0m } number)
+                tokens[i + 1] = number with { Value = new decimal((int)whole, 0, 0, isNegative: false, (byte)number.Length), Other = whole };
+            else
+                Identify(tokens.Slice(i, 3));
+        }
     }
 
     /// <summary>"IEC 62368-1 9 V": the part of a standard and a figure.</summary>
@@ -106,15 +131,9 @@ internal static partial class TokenContext
     }
 
     /// <summary>"1.000 mA": nobody prints thousandths of a milliampere, so the point may group thousands.</summary>
-    private static Token WithGroupingPoint(ReadOnlySpan<Token> tokens, int i, ReadOnlySpan<char> text)
+    private static void SettleGroupingPoint(ref Token token, ReadOnlySpan<Token> after, ReadOnlySpan<char> text)
     {
-        var token = tokens[i];
-        if (token.Sign == Sign.Number && token.Other == 0m && token.Value.Scale == 3 && text[token.Start] is >= '1' and <= '9'
-            && i + 1 < tokens.Length && tokens[i + 1].Sign == Sign.Ampere && tokens[i + 1].Value == 1e-3m)
-        {
+        if (token is { Sign: Sign.Number, Other: 0m, Value.Scale: 3 } && after is [{ Sign: Sign.Ampere, Value: 1e-3m }, ..] && text[token.Start] is >= '1' and <= '9')
             token.Other = token.Value * 1000m;
-        }
-
-        return token;
     }
 }

@@ -105,6 +105,49 @@ internal static partial class TokenContext
         }
     }
 
+    /// <summary>
+    /// "plus/minus 15 V", "dual rail 15 V", "bipolar 15 V": split supplies in words. The voltage beside the words is none that one setting has.
+    /// </summary>
+    private static void SettleRails(Span<Token> tokens, ReadOnlySpan<char> lower)
+    {
+        for (var i = 0; i < tokens.Length; i++)
+        {
+            if (tokens[i].Sign == Sign.Positive && IsPlusMinus(tokens[i..], lower))
+            {
+                Identify(tokens.Slice(i, 5));
+            }
+            else if (tokens[i].Sign == Sign.Word && lower[tokens[i].Start..tokens[i].End] is "rail" or "rails" or "bipolar" or "symmetric" or "symmetrical")
+            {
+                var volts = RailVolts(tokens, i);
+                if (volts >= 0)
+                    Identify(tokens.Slice(volts, 2));
+            }
+        }
+    }
+
+    private static bool IsPlusMinus(ReadOnlySpan<Token> tokens, ReadOnlySpan<char> lower) =>
+        tokens.Length >= 5 && lower[tokens[0].Start..tokens[0].End] is "plus" && lower[tokens[2].Start..tokens[2].End] is "minus"
+        && tokens[1].Sign is Sign.Slash or Sign.Or or Sign.And or Sign.Dash && IsFigure(tokens, 3, Sign.Volt);
+
+    /// <summary>Where the voltage is that goes with a word for rails: the next, else the last before it; −1 where none is near.</summary>
+    private static int RailVolts(ReadOnlySpan<Token> tokens, int word)
+    {
+        const int reach = 5;
+        for (var i = word + 1; i < tokens.Length && i < word + reach && tokens[i].Sign is not (Sign.NewLine or Sign.Semicolon); i++)
+        {
+            if (IsFigure(tokens, i, Sign.Volt))
+                return i;
+        }
+
+        for (var i = word - 1; i >= 0 && i > word - reach && tokens[i].Sign is not (Sign.NewLine or Sign.Semicolon or Sign.Identifier); i--)
+        {
+            if (IsFigure(tokens, i, Sign.Volt))
+                return i;
+        }
+
+        return -1;
+    }
+
     /// <summary>Whether the sign at <paramref name="i"/> is glued to a voltage and to nothing before it.</summary>
     private static bool IsSigned(ReadOnlySpan<Token> tokens, int i)
     {

@@ -16,10 +16,12 @@ internal static partial class TokenContext
         OutletMarks.Settle(tokens, text, lower);
         var count = JoinFigures(tokens, text);
         tokens = tokens[..count];
+        SettleStrayPoints(tokens);
         SpreadIdentifiers(tokens, text);
         SettleNames(tokens, text);
         SettleFuses(tokens, text);
         SettleSigns(tokens);
+        SettleRails(tokens, lower);
         SettleCharges(tokens, text);
         SettleForeign(tokens, text, lower);
         SettleForms(tokens);

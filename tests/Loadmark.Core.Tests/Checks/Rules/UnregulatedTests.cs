@@ -126,8 +126,11 @@ public sealed class UnregulatedTests
     {
         var result = Two(Plate.Dc(9, 100), Plate.Dc(9, 100)).Supply("wall", supply => supply with { Regulated = false })
             .Outlet("1", Plate.Dc(9, 100)).Load("OD-03", Plate.Dc(9, 12)).Parallel("brick/1 wall/1", "OD-03")
-            .Check(rig => rig with { Supplies = [.. rig.Supplies.Items.Select(static supply => supply.Id == "wall" ? supply
-                : supply with { Outlets = [.. supply.Outlets.Items.Select(static outlet => outlet with { NoLoad = new Volts(9.1m) })] })] });
+            .Check(rig => rig with
+            {
+                Supplies = [.. rig.Supplies.Items.Select(static supply => supply.Id == "wall" ? supply
+                : supply with { Outlets = [.. supply.Outlets.Items.Select(static outlet => outlet with { NoLoad = new Volts(9.1m) })] })]
+            });
         Expect.Says(result, "unregulated", Severity.Unsure, "may stand at 12.6 V");
     }
 
