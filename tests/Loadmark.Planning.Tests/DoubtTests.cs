@@ -112,7 +112,7 @@ public sealed class DoubtTests
 
     [Theory]
     [InlineData("plain,9,90,INPUT 230V~ 50Hz OUTPUT 9V DC 300mA centre negative,,,,", "may stand at 12.6 V")]
-    [InlineData($"mute,9,90,{Mains} OUTPUT 9V DC 300mA,,,,", "the polarity of it is not known")]
+    [InlineData($"mute,9,90,{Mains} OUTPUT 9V DC 300mA,,,,", "its polarity is not known")]
     public void Money_is_not_spent_on_what_is_not_known_to_suit(string offer, string because)
     {
         const string rig = "rig: Money\nmains: 230 V 50 Hz\nloads: { A: { label: 9V DC 100mA centre negative } }\n";

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 
@@ -29,6 +30,9 @@ internal sealed class Budget
 
     /// <summary>The limit in amps or watts; null when nothing tells.</summary>
     public required decimal? Limit { get; init; }
+
+    /// <summary>The limits of the outlets in parallel that it is of, in amps, each known; empty for any other budget.</summary>
+    public ImmutableArray<decimal> ParallelLimits { get; init; } = [];
 
     /// <summary>What it bears for a moment, in the limit's unit; null when not stated.</summary>
     public decimal? Surge { get; init; }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
@@ -91,11 +92,14 @@ internal sealed class Budgets
         decimal? limit = 0;
         decimal? surge = 0;
         Seconds? duration = null;
+        var limits = ImmutableArray.CreateBuilder<decimal>(feed.Outlets.Length);
         foreach (var outlet in feed.Outlets)
         {
             limit += outlet.Limit?.Value.Value;
+            if (outlet.Limit is { } own)
+                limits.Add(own.Value.Value);
             surge += outlet.Rating.Outlet.Surge?.Current.Value;
-            duration = outlet.Rating.Outlet.Surge?.Duration is { } own && (duration is not { } least || own < least) ? own : duration;
+            duration = outlet.Rating.Outlet.Surge?.Duration is { } lasts && (duration is not { } least || lasts < least) ? lasts : duration;
         }
 
         var budget = new Budget
@@ -105,6 +109,7 @@ internal sealed class Budgets
             Subjects = [.. feed.Outlets.Select(outlet => outlet.Name)],
             InWatts = false,
             Limit = limit,
+            ParallelLimits = limit is null ? [] : limits.DrainToImmutable(),
             Surge = surge,
             SurgeDuration = duration,
         };

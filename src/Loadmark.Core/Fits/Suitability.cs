@@ -70,7 +70,7 @@ public readonly record struct Suitability(Fit Form, Fit Polarity, Fit NotTooHigh
         if (Polarity == Fit.No)
             yield return $"it is {PolarityText.Of(point.Polarity.Value)}, {load.Id} is {PolarityText.Of(load.Polarity.Value)}";
         if (Polarity == Fit.NotKnown)
-            yield return $"the polarity of {(point.Polarity.IsKnown ? load.Id : "it")} is not known";
+            yield return point.Polarity.IsKnown ? $"the polarity of {load.Id} is not known" : "its polarity is not known";
         if (Level is VoltageFit.TooLow or VoltageFit.Starved)
             yield return $"it gives {point.Volts ?? point.Highest}, {load.Id} is made for {load.Voltage.Value}";
         if (Plug == PlugFit.None && PlugIsKnown)
