@@ -1,6 +1,6 @@
 using Loadmark.Bench;
 
-// dotnet run -c Release --project bench/Loadmark.Bench -- [startup|speed|api|drawing|storage|kills [COUNT]|sessions [SECONDS]|library [PIECES RIGS]|buying|circuits|simulation|fuzz [COUNT]|oracle [RIGS]|planning [SEEDS] [--sizes 6,12] [--alone]]
+// dotnet run -c Release --project bench/Loadmark.Bench -- [startup|speed|api|drawing|storage|kills [COUNT]|sessions [SECONDS]|library [PIECES RIGS]|buying|circuits|simulation|fuzz [COUNT]|oracle [RIGS]|verdicts|planning [SEEDS] [--sizes 6,12] [--alone]]
 // Writes its tables to bench/results; run from the project's root.
 return args switch
 {
@@ -23,12 +23,13 @@ return args switch
     ["fuzz", var count] when int.TryParse(count, out var inputs) && inputs > 0 => Fuzz.Run(inputs),
     ["oracle"] => OracleBench.Run(5_000),
     ["oracle", var count] when int.TryParse(count, out var oracleRigs) && oracleRigs > 0 => OracleBench.Run(oracleRigs),
+    ["verdicts"] => VerdictsBench.Run(),
     ["planning", .. var rest] when PlanningBenchOptions.Read(rest) is { } options => PlanningBench.Run(options),
     _ => Usage(),
 };
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: startup | speed | api | drawing | storage | kills [COUNT] | sessions [SECONDS] | library [PIECES RIGS] | buying | circuits | simulation | fuzz [COUNT] | oracle [RIGS] | planning [SEEDS] [--sizes 6,12,20] [--alone]");
+    Console.Error.WriteLine("usage: startup | speed | api | drawing | storage | kills [COUNT] | sessions [SECONDS] | library [PIECES RIGS] | buying | circuits | simulation | fuzz [COUNT] | oracle [RIGS] | verdicts | planning [SEEDS] [--sizes 6,12,20] [--alone]");
     return 2;
 }
