@@ -86,7 +86,9 @@ internal static class RigGen
 
     /// <summary>What is printed on a supply that says what it gives.</summary>
     private static readonly Gen<Nameplate> OutputLabel =
-        OneOf("9V 2A", "OUTPUT 9V ⎓ 45W", "9V 500mA; 12V 400mA, centre negative", "18V: 1A #1").Select(NameplateReader.Read);
+        OneOf(
+            "9V 2A", "OUTPUT 9V ⎓ 45W", "9V 500mA; 12V 400mA, centre negative", "18V: 1A #1", "OUTPUTS 1-4 9V 100mA, 5 12V 400mA", "9V 100mA x6",
+            "INPUT 12V⎓1A OUTPUTS A-C 9V⎓100mA TOTAL 250mA", "INPUT 230V~ 50Hz 12VA OUTPUT 9V~ 10VA", "3 OUTPUTS 9V AC 9VA isolated").Select(NameplateReader.Read);
 
     private static Gen<Load> Load(string id) => Gen.Frequency(
         (1, Label.Select(label => new Load { Id = id, Label = label })),

@@ -27,7 +27,7 @@ public sealed class OracleTests(ITestOutputHelper output)
         Assert.True(faults.Count == 0, $"{faults.Count} plans are at fault\n{string.Join("\n\n", faults.Take(5))}");
         Assert.InRange(whole, runs.Count / 10, runs.Count * 9 / 10);
         Assert.All(traits, trait => Assert.InRange(trait.Value, runs.Count / 100, runs.Count));
-        Assert.Equal(14, traits.Count);
+        Assert.Equal(17, traits.Count);
     }
 
     /// <summary>What the oracle leaves out makes no difference: it finds what looking at every wiring finds.</summary>

@@ -302,11 +302,11 @@ internal sealed class BruteForce
 
     private bool HasOwnReturn(WiredOutlet outlet) => _bare.Outlets.Items.Count(other => other.Rating.Return == outlet.Rating.Return) == 1;
 
-    private static bool AreAlike(WiredOutlet one, WiredOutlet other) =>
+    private bool AreAlike(WiredOutlet one, WiredOutlet other) =>
         one.Rating.Supply == other.Rating.Supply && one.Rating.Modes.SequenceEqual(other.Rating.Modes)
         && one.Rating.Polarity.Value == other.Rating.Polarity.Value && one.Rating.Plug.Value == other.Rating.Plug.Value
         && one.Rating.Plug.IsKnown == other.Rating.Plug.IsKnown
-        && (one.Rating.Isolated.Value && other.Rating.Isolated.Value || one.Rating.Return == other.Rating.Return)
+        && (HasOwnReturn(one) && HasOwnReturn(other) || one.Rating.Return == other.Rating.Return)
         && one.Rating.Outlet.Bank == other.Rating.Outlet.Bank && one.Rating.Outlet.Surge == other.Rating.Outlet.Surge
         && one.Rating.Outlet.NoLoad == other.Rating.Outlet.NoLoad && one.Rating.Outlet.SourceOhms == other.Rating.Outlet.SourceOhms;
 

@@ -143,6 +143,16 @@ internal sealed record OracleRun
                 yield return "a supply that may be unregulated";
         }
 
+        foreach (var supply in rig.Rig.Supplies)
+        {
+            if (supply.Label is { Outlets.IsEmpty: false } or { EachOutlet: true })
+                yield return "a supply whose label tells of several outlets";
+            if (supply.Label is { PrintsVoltAmps: true } || supply.Outlets.Items.Any(static outlet => outlet.Label.PrintsVoltAmps))
+                yield return "a supply with a figure in VA";
+        }
+
+        if (rig.Loads.Items.Any(static load => load.Rating.Load.Label is { PrintsVoltAmps: true }))
+            yield return "a load with a figure in VA";
         if (RigChecker.Check(rig).Findings.Items.Any(static finding => finding.Rule == RuleId.MainsMismatch && finding.Severity > Severity.Note))
             yield return "a supply that may not be for the mains";
     }

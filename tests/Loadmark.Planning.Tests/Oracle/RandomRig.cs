@@ -16,12 +16,15 @@ internal sealed class RandomRig(int seed, int mostLoads = 5, int mostOutlets = 4
     [
         "9 V DC 100 mA", "9 V DC 100 mA", "9 V DC 200 mA", "9 V DC 300 mA", "9 V DC 500 mA; 12 V DC 300 mA; 18 V DC 200 mA", "9 V DC 500 mA", "9 V DC 500 mA; 12 V DC 300 mA; 18 V DC 200 mA",
         "9 V DC 4 W", "12 V DC 400 mA", "9-18 V DC 250 mA", "9 V AC 500 mA", "9.9 V DC 300 mA", "9 V DC", "4.5 V DC 400 mA", "9 V 300 mA", "12 V 500 mA", "5 V DC 1 A", "24 V DC 200 mA",
-        "9 V AC 500 mA", "12 V AC 400 mA", "400 mA", "18 V DC 300 mA",
+        "9 V AC 500 mA", "12 V AC 400 mA", "400 mA", "18 V DC 300 mA", "9 V AC 5 VA", "9 V DC 5 VA",
     ];
+
+    /// <summary>What one of several outlets gives, as the label of a supply prints it.</summary>
+    private static readonly string[] PrintedModes = ["9V DC 100mA", "9V DC 200mA", "9V DC 100mA", "12V DC 300mA", "9V AC 500mA", "9V AC 4VA", "9V DC"];
     private static readonly string[] Inputs =
     [
         "INPUT 100-240V~ 50/60Hz 0.6A", "INPUT 100-240V~ 50/60Hz 0.6A", "INPUT 100-240V~ 50/60Hz 0.6A", "INPUT 100-240V~ 50/60Hz 0.6A",
-        "INPUT 230V~ 50Hz 10W", "INPUT 220-240V~ 50Hz", "INPUT 115/230V~ 50/60Hz", "INPUT 120V~ 60Hz 0.6A", "",
+        "INPUT 230V~ 50Hz 10W", "INPUT 220-240V~ 50Hz", "INPUT 115/230V~ 50/60Hz", "INPUT 120V~ 60Hz 0.6A", "INPUT 230V~ 12VA", "",
     ];
 
     // Seeded and not for secrets: the same rig every time.
@@ -83,7 +86,7 @@ internal sealed class RandomRig(int seed, int mostLoads = 5, int mostOutlets = 4
             return "";
         if (Chance(20))
             return $"9V {form} {_random.Next(2, 9) * 20}mA; 12V {form} {_random.Next(2, 9) * 15}mA";
-        var amount = Chance(12) ? "" : Chance(8) ? $"{_random.Next(1, 4) * 0.75m}W" : $"{_random.Next(1, 9) * 20}mA";
+        var amount = Chance(12) ? "" : Chance(8) ? $"{_random.Next(1, 4) * 0.75m}{(Chance(3) ? "VA" : "W")}" : $"{_random.Next(1, 9) * 20}mA";
         return string.Create(CultureInfo.InvariantCulture, $"{(Chance(40) ? "" : Pick(LoadVolts))} {form} {amount}");
     }
 
@@ -97,6 +100,12 @@ internal sealed class RandomRig(int seed, int mostLoads = 5, int mostOutlets = 4
             left -= outlets;
             Line($"  S{supply}:");
             var input = Pick(Inputs);
+            if (Chance(6))
+            {
+                WriteLabelled(input, outlets);
+                continue;
+            }
+
             if (input.Length > 0)
                 Line($"    label: \"{input}\"");
             if (!Chance(5))
@@ -117,6 +126,26 @@ internal sealed class RandomRig(int seed, int mostLoads = 5, int mostOutlets = 4
                 WriteOutlet(outlet, modes, isBanked);
             }
         }
+    }
+
+    /// <summary>A supply whose label alone says what outlets it has and what they give, or what each of them gives.</summary>
+    private void WriteLabelled(string input, int outlets)
+    {
+        var (mode, other) = (Pick(PrintedModes), Pick(PrintedModes));
+        var isEach = outlets > 1 && Chance(4);
+        var printed = outlets == 1 ? $"OUTPUT {mode}" : isEach ? $"EACH OUTPUT {mode}" : _random.Next(4) switch
+        {
+            0 => $"OUTPUTS 1-{outlets} {mode}",
+            1 => $"OUTPUTS 1-{outlets - 1} {mode}, {outlets} {other}",
+            2 => $"{mode} x{outlets}",
+            _ => $"{outlets} OUTPUTS {mode}",
+        };
+        var polarity = Chance(3) ? "" : " centre negative";
+        var isolation = Chance(3) ? "" : Chance(2) ? " isolated" : " not isolated";
+        var total = outlets > 1 && Chance(3) ? $" TOTAL {_random.Next(1, 6) * 100}mA" : "";
+        Line($"    label: \"{input} {printed}{polarity}{isolation}{total}\"");
+        if (isEach)
+            Line($"    outlets: {{ 1-{outlets}: \"\" }}");
     }
 
     /// <summary>A supply with a low-voltage input: what it takes is what other supplies here give, or nearly.</summary>

@@ -15,6 +15,16 @@ internal static class RigGen
     private static readonly string[] Kinds = ["analog drive", "analog delay", "digital", "large digital", "valve", "tuner"];
     private static readonly Plug[] Plugs = [Plug.Common, Plug.Common, Plug.WidePin, new("3.5 mm jack")];
 
+    /// <summary>Labels as they are read: of several outlets, with an input or a total, in VA.</summary>
+    private static readonly Nameplate[] Printed =
+    [
+        .. new[]
+        {
+            "OUTPUTS 1-4 9V 100mA, 5 12V 400mA", "9V 100mA x6", "EACH OUTPUT 9V DC 150mA TOTAL 500mA", "INPUT 12V⎓1A OUTPUT 9V⎓500mA", "9V AC 10VA", "9V DC 10VA",
+            "INPUT 230V~ 50Hz 12VA OUTPUT 9V⎓500mA", "9-18V AC 18VA", "plus/minus 15V 100mA", "9V ..6A",
+        }.Select(NameplateReader.Read),
+    ];
+
     private static readonly Gen<decimal> Volts = OneOf(9m, 9m, 9m, 9m, 9m, 12m, 18m, 9.6m, 8.3m, 0m);
 
     private static readonly Gen<decimal?> Milliamps = Maybe(Gen.Int[0, 60].Select(tens => tens * 10m), presentOf10: 8);
@@ -30,6 +40,7 @@ internal static class RigGen
         (1, Gen.Int[0, 500].Select(amps => Plate.AmpsOnly(amps))),
         (1, Gen.Select(Volts, Milliamps, (volts, amps) => Plate.Ac(volts, amps))),
         (1, Gen.Const(Plate.Empty)),
+        (2, OneOf(Printed)),
         (1, Gen.Const(new Nameplate("9V 30 mAh") { Modes = [Plate.Mode(9, 9, null)], Unread = [new Unread("30 mAh", default)], Conflicts = ["a conflict"] })),
         (3, Gen.Select(Gen.Int[0, 50], Gen.Int[0, 50], (one, other) => Plate.Modes((9, one * 10), (12, other * 10), (18, one * 5)))));
 

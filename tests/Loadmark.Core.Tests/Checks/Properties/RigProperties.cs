@@ -167,15 +167,32 @@ public sealed class RigProperties
     private static Nameplate? Twice(Nameplate? label) => label is null ? null : new Nameplate(label.Text)
     {
         Form = label.Form,
+        Polarity = label.Polarity,
+        Plug = label.Plug,
+        Ground = label.Ground,
+        Isolated = label.Isolated,
+        Regulated = label.Regulated,
+        NotUnderstood = label.NotUnderstood,
+        Mains = label.Mains,
+        PrintsVoltAmps = label.PrintsVoltAmps,
+        HoldsCharge = label.HoldsCharge,
+        EachOutlet = label.EachOutlet,
         Conflicts = label.Conflicts,
         Unread = label.Unread,
-        Modes =
-        [
-            .. label.Modes.Select(mode => mode with
-            {
-                Amps = mode.Amps is { } amps ? amps with { Value = amps.Value * 2 } : null,
-                Watts = mode.Watts is { } watts ? watts with { Value = watts.Value * 2 } : null,
-            }),
-        ],
+        AmbiguousVolts = label.AmbiguousVolts,
+        AmbiguousAmps = label.AmbiguousAmps is { State: FieldState.Ambiguous } amps
+            ? Field<Amps>.Ambiguous([.. amps.Candidates.Select(static candidate => candidate * 2)], amps.Place)
+            : label.AmbiguousAmps,
+        Input = label.Input is { } input ? input with { Amps = input.Amps * 2, Watts = input.Watts * 2, VoltAmps = input.VoltAmps * 2 } : null,
+        Total = Twice(label.Total),
+        Modes = [.. label.Modes.Select(Twice)],
+        Outlets = [.. label.Outlets.Select(static group => group with { Modes = [.. group.Modes.Select(Twice)] })],
+    };
+
+    private static Mode Twice(Mode mode) => mode with
+    {
+        Amps = mode.Amps is { } amps ? amps with { Value = amps.Value * 2 } : null,
+        Watts = mode.Watts is { } watts ? watts with { Value = watts.Value * 2 } : null,
+        VoltAmps = mode.VoltAmps is { } apparent ? apparent with { Value = apparent.Value * 2 } : null,
     };
 }
