@@ -59,8 +59,8 @@ public sealed class AccessibilityTests(SharedBrowser browser, ServedPage served)
     {
         var page = (await VisitAsync(new() { ColorScheme = ColorScheme.Light })).Page;
         var gear = await page.FillLibraryAsync();
-        await page.GetByLabel("What is printed on the gear").FillAsync("CH-01: 9V DC 45mA\nOD-03: 9V DC 12mA");
-        await page.GetByLabel("Choose a file").SetInputFilesAsync(new FilePayload { Name = "more.yaml", MimeType = "application/yaml", Buffer = "loads:\n  OD-03: { label: 9V DC 20mA }\n  NEW-1: { label: 9V DC 5mA }\n  BAD: { colour: red }\n"u8.ToArray() });
+        await page.GetByLabel("What is printed on the gear").FillAsync("chorus-1: 9V DC 45mA\ndrive-3: 9V DC 12mA");
+        await page.GetByLabel("Choose a file").SetInputFilesAsync(new FilePayload { Name = "more.yaml", MimeType = "application/yaml", Buffer = "loads:\n  drive-3: { label: 9V DC 20mA }\n  NEW-1: { label: 9V DC 5mA }\n  BAD: { colour: red }\n"u8.ToArray() });
         await Expect(page.GetByText("1 that differ")).ToBeVisibleAsync();
         var list = await InBothAsync(page);
         await page.EmulateMediaAsync(new() { ColorScheme = ColorScheme.Light });

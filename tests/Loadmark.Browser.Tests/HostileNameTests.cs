@@ -89,7 +89,7 @@ public sealed class HostileNameTests(SharedBrowser browser, ServedPage served) :
         await page.GetByLabel("A new rig").FillAsync(Script);
         await page.GetByRole(AriaRole.Button, new() { Name = "Begin" }).ClickAsync();
         await page.WaitForPartAsync("gear");
-        await page.GetByLabel("Add loads: one label a line").FillAsync($"<i>OD-01</i>: 9V 12mA {Image}\nXX-02: {LongName}\n{Formula}\t9V DC 10mA");
+        await page.GetByLabel("Add loads: one label a line").FillAsync($"<i>drive-1</i>: 9V 12mA {Image}\nextra-2: {LongName}\n{Formula}\t9V DC 10mA");
         await Expect(page.GetByRole(AriaRole.List, new() { Name = "How the lines read" })).ToContainTextAsync("onerror=alert(2");
         await page.GetByRole(AriaRole.Button, new() { Name = "Add 2 loads" }).ClickAsync();
         await Expect(page.GetByRole(AriaRole.List, new() { Name = "Loads" }).GetByRole(AriaRole.Listitem).First).ToBeVisibleAsync();

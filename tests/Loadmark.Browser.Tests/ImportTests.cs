@@ -21,20 +21,20 @@ public sealed class ImportTests(SharedBrowser browser, ServedPage served) : Page
         await Expect(undo).ToBeDisabledAsync();
 
         await page.OpenPartAsync(address, "gear");
-        var label = page.GetByLabel("Label of CH-01");
+        var label = page.GetByLabel("Label of chorus-1");
         await Expect(label).ToHaveValueAsync(Before);
         await label.FillAsync(After);
         await label.PressAsync("Enter");
         await Expect(undo).ToBeEnabledAsync();
-        await Expect(page.GetByRole(AriaRole.Group, new() { Name = "Figures of CH-01" })).ToContainTextAsync("60 mA");
-        AssertOneLineDiffers(imported, await page.ExportAsync(), "CH-01");
+        await Expect(page.GetByRole(AriaRole.Group, new() { Name = "Figures of chorus-1" })).ToContainTextAsync("60 mA");
+        AssertOneLineDiffers(imported, await page.ExportAsync(), "chorus-1");
 
         await undo.ClickAsync();
         await Expect(label).ToHaveValueAsync(Before);
         Assert.Equal(imported, await page.ExportAsync());
         await redo.ClickAsync();
         await Expect(label).ToHaveValueAsync(After);
-        AssertOneLineDiffers(imported, await page.ExportAsync(), "CH-01");
+        AssertOneLineDiffers(imported, await page.ExportAsync(), "chorus-1");
 
         await page.ReloadAsync();
         await page.WaitForPartAsync("gear");
@@ -54,12 +54,12 @@ public sealed class ImportTests(SharedBrowser browser, ServedPage served) : Page
         var page = (await VisitAsync()).Page;
         var address = await page.ImportAsync("pit.rig.yaml", await File.ReadAllBytesAsync(Repository.Example("pit.rig.yaml"), TestContext.Current.CancellationToken));
         await page.OpenPartAsync(address, "gear");
-        var first = page.GetByLabel("Label of TU-01");
+        var first = page.GetByLabel("Label of tuner-1");
         await first.FillAsync("9V DC 35mA");
         await first.PressAsync("Enter");
         await Expect(page.GetByRole(AriaRole.Button, new() { Name = "Undo" })).ToBeEnabledAsync();
 
-        var second = page.GetByLabel("Label of CH-01");
+        var second = page.GetByLabel("Label of chorus-1");
         await second.FocusAsync();
         await second.PressAsync("End");
         await page.Keyboard.TypeAsync("!");
@@ -73,7 +73,7 @@ public sealed class ImportTests(SharedBrowser browser, ServedPage served) : Page
     [InlineData("\n", "\uFEFF")] // with a mark at the start
     public async Task Line_ends_and_marks_stay_as_they_are(string lineEnd, string mark)
     {
-        var text = mark + "# a board, kept by hand\nrig: Two ends\nloads:   # all of them\n  OD-03: { label: \"9V DC 12mA\" }   # loud\n".Replace("\n", lineEnd, StringComparison.Ordinal);
+        var text = mark + "# a board, kept by hand\nrig: Two ends\nloads:   # all of them\n  drive-3: { label: \"9V DC 12mA\" }   # loud\n".Replace("\n", lineEnd, StringComparison.Ordinal);
         var imported = Encoding.UTF8.GetBytes(text);
         var page = (await VisitAsync()).Page;
         await page.ImportAsync("two-ends.rig.yaml", imported);
@@ -103,7 +103,7 @@ public sealed class ImportTests(SharedBrowser browser, ServedPage served) : Page
         {
             Name = "bad.rig.yaml",
             MimeType = "application/yaml",
-            Buffer = "rig: Bad\nloads:\n  OD-03: { colour: red }\n"u8.ToArray(),
+            Buffer = "rig: Bad\nloads:\n  drive-3: { colour: red }\n"u8.ToArray(),
         });
         await Expect(page.GetByRole(AriaRole.Alert).Filter(new() { HasText = "bad.rig.yaml is not a rig file" })).ToContainTextAsync("Line 3, column 12");
         Assert.Equal(before, await page.Locator(".riglist li").CountAsync());

@@ -28,7 +28,7 @@ public sealed class LifeTests(SharedBrowser browser) : IDisposable
         await using (var program = await RunningProgram.StartAsync(_folder))
         {
             await using var visit = await Visit.OpenAsync(browser.Browser, program.Address);
-            await visit.Page.ImportAsync("own.rig.yaml", "rig: Kept overnight\nloads:\n  OD-03: { label: 9V 12mA }\n"u8.ToArray());
+            await visit.Page.ImportAsync("own.rig.yaml", "rig: Kept overnight\nloads:\n  drive-3: { label: 9V 12mA }\n"u8.ToArray());
             await visit.Page.WaitForPartAsync("");
             visit.AssertQuiet();
             Assert.Equal(0, await program.EndAsync(signal));

@@ -18,11 +18,11 @@ public sealed class NewcomerTests(SharedBrowser browser, ServedPage served, ITes
 
         var loads = page.GetByLabel("Add loads: one label a line");
         await walk.ToAsync(loads);
-        await walk.TypeAsync("OD-03: 9V DC 12mA centre negative\nDL-02: 9V 300mA\nTU-01: 9V DC 30mA\nPR-01: 12V DC 6W");
+        await walk.TypeAsync("drive-3: 9V DC 12mA centre negative\ndelay-2: 9V 300mA\ntuner-1: 9V DC 30mA\npreamp-1: 12V DC 6W");
         await Expect(page.GetByRole(AriaRole.List, new() { Name = "How the lines read" })).ToContainTextAsync("12 mA stated");
         await walk.ToAsync(page.GetByRole(AriaRole.Button, new() { Name = "Add 4 loads" }));
         await walk.PressAsync("Enter");
-        await Expect(page.GetByLabel("Tag of PR-01")).ToBeVisibleAsync();
+        await Expect(page.GetByLabel("Tag of preamp-1")).ToBeVisibleAsync();
         await Expect(loads).ToBeEmptyAsync();
 
         await walk.ToAsync(page.GetByLabel("Add supplies: a line, and a line for its outlets below it"));

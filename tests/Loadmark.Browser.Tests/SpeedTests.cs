@@ -63,7 +63,7 @@ public sealed class SpeedTests(SharedBrowser browser, ServedPage served, ITestOu
         var forty = await page.AddressOfAsync(RigPages.Festival);
         var report = new StringBuilder("# The page\n\n");
         report.Append(CultureInfo.InvariantCulture, $"Debian's Chromium, headless, 1440 by 900; {Edits} edits of a label each, committed with Enter, each of which changes the verdict or its finding and the diagram. Changed: the page's own clock from the field's change event until bar and diagram have both changed; shown: until the frame after. A round trip: choosing light or dark, which the server hears of and answers. .NET {Environment.Version}, {(Repository.Program.Contains("/Release/", StringComparison.Ordinal) ? "Release" : "Debug")}, {Environment.ProcessorCount} cores, shared machine, load {Load()} at the beginning: read the ratios, not the times.\n\n| what | changed: median ms | 95 % ms | shown: median ms | 95 % ms |\n| --- | --- | --- | --- | --- |\n");
-        foreach (var (what, address, load) in ((string, string, string)[])[("12 loads", twelve, "OD-01"), ("40 loads", forty, "OD-11")])
+        foreach (var (what, address, load) in ((string, string, string)[])[("12 loads", twelve, "drive-1"), ("40 loads", forty, "drive-11")])
         {
             await page.OpenPartAsync(address, "gear");
             var edits = new List<double[]>();
@@ -111,10 +111,10 @@ public sealed class SpeedTests(SharedBrowser browser, ServedPage served, ITestOu
     {
         var rig = new StringBuilder("rig: Twelve\nloads:\n");
         for (var load = 1; load <= 12; load++)
-            rig.Append(CultureInfo.InvariantCulture, $"  OD-{load:00}: {{ kind: analog drive, label: \"{Low}\" }}\n");
+            rig.Append(CultureInfo.InvariantCulture, $"  drive-{load:00}: {{ kind: analog drive, label: \"{Low}\" }}\n");
         rig.Append("supplies:\n  brick:\n    label: \"INPUT 100-240V~ 50/60Hz 0.6A\"\n    isolated: true\n    outlets:\n      1-12: { label: 9 V DC 150 mA, polarity: centre negative, plug: 5.5x2.1 }\nwired:\n");
         for (var load = 1; load <= 12; load++)
-            rig.Append(CultureInfo.InvariantCulture, $"  - {{ from: brick/{load}, to: OD-{load:00} }}\n");
+            rig.Append(CultureInfo.InvariantCulture, $"  - {{ from: brick/{load}, to: drive-{load:00} }}\n");
         return rig.ToString();
     }
 }

@@ -6,13 +6,13 @@ namespace Loadmark.Browser.Tests;
 /// <summary>One rig in two tabs: the second edit is told of the first, and neither is lost.</summary>
 public sealed class TwoTabsTests(SharedBrowser browser, ServedPage served) : PageTest(browser, served)
 {
-    private const string Start = "rig: Two tabs\nloads:\n  OD-03: { label: 9V DC 12mA }\n  DL-02: { label: 9V DC 300mA }\n";
+    private const string Start = "rig: Two tabs\nloads:\n  drive-3: { label: 9V DC 12mA }\n  delay-2: { label: 9V DC 300mA }\n";
     private const string Notice = "This rig was also edited in another window.";
 
     [Theory]
-    [InlineData("Keep this one", "DL-02: { label: 9V DC 250mA }")]
-    [InlineData("Take the other window's", "OD-03: { label: 9V DC 15mA }")]
-    [InlineData("Keep both edits", "OD-03: { label: 9V DC 15mA }\n  DL-02: { label: 9V DC 250mA }")]
+    [InlineData("Keep this one", "delay-2: { label: 9V DC 250mA }")]
+    [InlineData("Take the other window's", "drive-3: { label: 9V DC 15mA }")]
+    [InlineData("Keep both edits", "drive-3: { label: 9V DC 15mA }\n  delay-2: { label: 9V DC 250mA }")]
     public async Task The_second_edit_is_told_of_the_first(string choice, string kept)
     {
         var visit = await VisitAsync();
@@ -21,15 +21,15 @@ public sealed class TwoTabsTests(SharedBrowser browser, ServedPage served) : Pag
         await first.OpenPartAsync(address, "gear");
         await second.OpenPartAsync(address, "gear");
 
-        await CommitAsync(first, "OD-03", "9V DC 15mA");
+        await CommitAsync(first, "drive-3", "9V DC 15mA");
         await Expect(first.GetByRole(AriaRole.Button, new() { Name = "Undo" })).ToBeEnabledAsync();
-        await CommitAsync(second, "DL-02", "9V DC 250mA");
+        await CommitAsync(second, "delay-2", "9V DC 250mA");
         await Expect(second.GetByRole(AriaRole.Alert).Filter(new() { HasText = Notice })).ToBeVisibleAsync();
 
         var between = Encoding.UTF8.GetString(await first.ExportAsync());
         Assert.Contains("15mA", between, StringComparison.Ordinal);
         Assert.DoesNotContain("250mA", between, StringComparison.Ordinal);
-        await Expect(second.GetByLabel("Label of DL-02")).ToHaveValueAsync("9V DC 250mA");
+        await Expect(second.GetByLabel("Label of delay-2")).ToHaveValueAsync("9V DC 250mA");
 
         await second.GetByRole(AriaRole.Button, new() { Name = choice }).ClickAsync();
         await Expect(second.GetByText(Notice)).ToBeHiddenAsync();
@@ -37,8 +37,8 @@ public sealed class TwoTabsTests(SharedBrowser browser, ServedPage served) : Pag
 
         // What does not count is one step back: the other window's edit, or else this one's.
         await second.GetByRole(AriaRole.Button, new() { Name = "Undo" }).ClickAsync();
-        await Expect(second.GetByLabel("Label of OD-03")).ToHaveValueAsync(choice == "Keep this one" ? "9V DC 15mA" : "9V DC 12mA");
-        await Expect(second.GetByLabel("Label of DL-02")).ToHaveValueAsync(choice == "Keep this one" ? "9V DC 300mA" : "9V DC 250mA");
+        await Expect(second.GetByLabel("Label of drive-3")).ToHaveValueAsync(choice == "Keep this one" ? "9V DC 15mA" : "9V DC 12mA");
+        await Expect(second.GetByLabel("Label of delay-2")).ToHaveValueAsync(choice == "Keep this one" ? "9V DC 300mA" : "9V DC 250mA");
     }
 
     private static async Task CommitAsync(IPage page, string load, string label)

@@ -89,7 +89,7 @@ public sealed class RigDiagramTests
         foreach (var width in (double[])[360, 720, 1100])
         {
             var scene = RigDiagram.Draw(rig, check, new DiagramOptions { Width = width });
-            foreach (var subject in (string[])["DL-02", "brick/2"])
+            foreach (var subject in (string[])["delay-2", "brick/2"])
             {
                 var group = Assert.Single(scene.Groups, group => group.Subject == subject);
                 Assert.Equal(Severity.Harm, group.Severity);
@@ -98,7 +98,7 @@ public sealed class RigDiagramTests
                 Assert.Contains("Worst finding: harm.", group.Title, StringComparison.Ordinal);
             }
 
-            Assert.Null(Assert.Single(scene.Groups, group => group.Subject == "OD-06").Severity);
+            Assert.Null(Assert.Single(scene.Groups, group => group.Subject == "drive-6").Severity);
         }
     }
 
@@ -160,13 +160,13 @@ public sealed class RigDiagramTests
     public void A_reading_takes_the_place_of_the_running_draw()
     {
         var rig = Rigs.Example("left-at-18.rig.yaml");
-        var readings = new DiagramReadings { Outlets = new Dictionary<string, OutletReading> { ["brick/1"] = new(new Amps(0.3m), "limiting") }, Loads = new Dictionary<string, LoadReading> { ["OD-06"] = new(new Volts(8.1m), "low") } };
+        var readings = new DiagramReadings { Outlets = new Dictionary<string, OutletReading> { ["brick/1"] = new(new Amps(0.3m), "limiting") }, Loads = new Dictionary<string, LoadReading> { ["drive-6"] = new(new Volts(8.1m), "low") } };
         var scene = RigDiagram.Draw(rig, RigChecker.Check(rig), new DiagramOptions { Readings = readings });
         var outlet = Assert.Single(scene.Groups, group => group.Subject == "brick/1");
         Assert.Contains(outlet.Shapes, shape => shape is RectShape { Ink: Ink.GaugeReading });
         Assert.Contains(outlet.Shapes, shape => shape.Ink == Ink.GaugeOver);
         Assert.Contains(outlet.Shapes, shape => shape is TextShape { Text: "300 of 150 mA" });
-        var load = Assert.Single(scene.Groups, group => group.Subject == "OD-06");
+        var load = Assert.Single(scene.Groups, group => group.Subject == "drive-6");
         Assert.Contains(load.Shapes, shape => shape is TextShape { Text: "8.1 V" });
     }
 

@@ -39,7 +39,7 @@ public sealed class EntryTableTests
     [MemberData(nameof(Hostile))]
     public void No_cell_is_a_formula_and_every_text_comes_back(string text)
     {
-        var load = new Load { Id = "OD-03", Label = Core.Nameplates.NameplateReader.Read(text), Name = text.Trim() };
+        var load = new Load { Id = "drive-3", Label = Core.Nameplates.NameplateReader.Read(text), Name = text.Trim() };
         foreach (var separator in (ReadOnlySpan<char>)[',', ';', '\t'])
         {
             var table = LoadTable.Write([load], separator);
@@ -52,27 +52,27 @@ public sealed class EntryTableTests
     [Fact]
     public void Reads_a_table_with_names_and_decimal_commas()
     {
-        var reading = LoadTable.Read("\uFEFFTag;Name;Volts;Current (mA);Polarity;Colour;Measured [A]\r\nOD-03;Drive;9,5;12,5;centre negative;red;0,011\r\nDL-02;\"Delay; long\";9;300;c+;;\r\n", ["DL-02"]);
+        var reading = LoadTable.Read("\uFEFFTag;Name;Volts;Current (mA);Polarity;Colour;Measured [A]\r\ndrive-3;Drive;9,5;12,5;centre negative;red;0,011\r\ndelay-2;\"Delay; long\";9;300;c+;;\r\n", ["delay-2"]);
         Assert.Equal(["tag", "name", "voltage", "current", "polarity", null, "run"], reading.Columns.Select(column => column.Becomes));
         Assert.Equal("by its name; bare numbers are in mA", reading.Columns[3].Because);
         Assert.StartsWith("left out: 'Colour' is not the name of a column", reading.Columns[5].Because, StringComparison.Ordinal);
         var loads = reading.Rows.Select(row => row.Load!).ToList();
         Assert.Equal((0.0125m, 0.011m, "9,5 V"), (loads[0].Current!.Value.Value, loads[0].Run!.Value.Value, loads[0].Voltage!.Text));
         Assert.Equal("Delay; long", loads[1].Name);
-        Assert.Equal(["DL-02"], reading.Rows[1].Replaces);
+        Assert.Equal(["delay-2"], reading.Rows[1].Replaces);
         Assert.Equal([2, 3], reading.Rows.Select(row => row.Line));
     }
 
     [Theory]
-    [InlineData("tag,mA\nOD-03,twelve", "current: expected a current such as 300 mA, found \"twelve\"")]
-    [InlineData("tag,current\nOD-03,12", "current: expected a current such as 300 mA, found \"12\"")]
-    [InlineData("tag,label\nOD-03,9V 1,5A", "it has 3 cells and there are 2 columns; a cell with ',' in it goes in quotation marks")]
-    [InlineData("tag,label\nOD-03,9V\nOD-03,9V", "stands here a second time; the first is on line 2")]
+    [InlineData("tag,mA\ndrive-3,twelve", "current: expected a current such as 300 mA, found \"twelve\"")]
+    [InlineData("tag,current\ndrive-3,12", "current: expected a current such as 300 mA, found \"12\"")]
+    [InlineData("tag,label\ndrive-3,9V 1,5A", "it has 3 cells and there are 2 columns; a cell with ',' in it goes in quotation marks")]
+    [InlineData("tag,label\ndrive-3,9V\ndrive-3,9V", "stands here a second time; the first is on line 2")]
     [InlineData("tag,label,name\n,,x", "it has neither a tag nor a figure")]
-    [InlineData("tag,label\nOD-03,\"9V", "a quotation mark opens a cell and is never closed")]
-    [InlineData("tag,label\nOD-03,\"9V\" x", "there is text after a closing quotation mark")]
-    [InlineData("tag,polarity\nOD-03,sideways", "polarity: expected one of centre negative, centre positive")]
-    [InlineData("tag,volts\nOD-03,-9", "a figure below zero makes no sense here")]
+    [InlineData("tag,label\ndrive-3,\"9V", "a quotation mark opens a cell and is never closed")]
+    [InlineData("tag,label\ndrive-3,\"9V\" x", "there is text after a closing quotation mark")]
+    [InlineData("tag,polarity\ndrive-3,sideways", "polarity: expected one of centre negative, centre positive")]
+    [InlineData("tag,volts\ndrive-3,-9", "a figure below zero makes no sense here")]
     public void Refuses_a_row_and_says_why(string text, string because)
     {
         var row = LoadTable.Read(text, []).Rows[^1];
@@ -100,5 +100,5 @@ public sealed class EntryTableTests
 
     [Fact]
     public void Writes_only_columns_in_use() =>
-        Assert.Equal("tag,label,isolate\nOD-03,9V,true\n", LoadTable.Write([new Load { Id = "OD-03", Label = Core.Nameplates.NameplateReader.Read("9V"), Isolate = true }]));
+        Assert.Equal("tag,label,isolate\ndrive-3,9V,true\n", LoadTable.Write([new Load { Id = "drive-3", Label = Core.Nameplates.NameplateReader.Read("9V"), Isolate = true }]));
 }

@@ -12,19 +12,19 @@ internal static class Fixtures
         headroom: 10 %                     # default 10 %
 
         loads:
-          OD-03: { kind: analog drive, label: "9V DC 12mA centre negative" }
-          CH-01: { kind: analog modulation, label: "DC9V ⎓ 45mA" }
-          OD-04: { kind: analog drive, label: "9V 15mA", priority: 3 }
-          DL-02:
+          drive-3: { kind: analog drive, label: "9V DC 12mA centre negative" }
+          chorus-1: { kind: analog modulation, label: "DC9V ⎓ 45mA" }
+          drive-4: { kind: analog drive, label: "9V 15mA", priority: 3 }
+          delay-2:
             name: Delay with the long tail
             kind: digital
             label: "9V⎓ 300mA"
             run: 210 mA                    # measured or published
             start: 520 mA for 1.5 s
             isolate: true                  # wants a return of its own
-          FZ-01: { kind: analog drive, label: "9V 3mA", polarity: centre positive, ground: positive }
-          PR-01: { kind: valve, label: "12V DC 6W", plug: 5.5x2.5, draws: resistance }
-          PR-02: { label: "18V 60mA" }
+          fuzz-1: { kind: analog drive, label: "9V 3mA", polarity: centre positive, ground: positive }
+          preamp-1: { kind: valve, label: "12V DC 6W", plug: 5.5x2.5, draws: resistance }
+          preamp-2: { label: "18V 60mA" }
 
         supplies:
           brick:
@@ -44,17 +44,17 @@ internal static class Fixtures
           flip: { type: reversing, length: 0.5 m }
 
         wired:                             # leave out to have it planned
-          - { from: brick/1, to: OD-03 }
-          - { from: brick/5, at: 9 V, to: DL-02 }
+          - { from: brick/1, to: drive-3 }
+          - { from: brick/5, at: 9 V, to: delay-2 }
           # the chain runs under the board
-          - { from: wall/1, lead: long chain, to: [CH-01, OD-04] }
-          - { from: [brick/2, brick/3], joined: series, to: PR-02 }      # or joined: parallel
+          - { from: wall/1, lead: long chain, to: [chorus-1, drive-4] }
+          - { from: [brick/2, brick/3], joined: series, to: preamp-2 }      # or joined: parallel
 
-        signal: [FZ-01, OD-03, CH-01, DL-02, amp]
+        signal: [fuzz-1, drive-3, chorus-1, delay-2, amp]
 
         """;
 
-    public const string Json = "{\n\t\"rig\": \"Pit \\u00b2 \\ud83c\\udfb8\",\n\t\"loads\": {\n\t\t\"OD-03\": {\"label\": \"9V 12mA\", \"isolate\": false}\n\t},\n\t\"supplies\": {\"wall\": {\"outlets\": {\"1\": \"9 V 1 A\"}}},\n\t\"wired\": [{\"from\": \"wall\", \"to\": [\"OD-03\"]}],\n\t\"signal\": [\"OD-03\", \"amp\"]\n}\n";
+    public const string Json = "{\n\t\"rig\": \"Pit \\u00b2 \\ud83c\\udfb8\",\n\t\"loads\": {\n\t\t\"drive-3\": {\"label\": \"9V 12mA\", \"isolate\": false}\n\t},\n\t\"supplies\": {\"wall\": {\"outlets\": {\"1\": \"9 V 1 A\"}}},\n\t\"wired\": [{\"from\": \"wall\", \"to\": [\"drive-3\"]}],\n\t\"signal\": [\"drive-3\", \"amp\"]\n}\n";
 
     public static Rig Read(string text)
     {
@@ -67,7 +67,7 @@ internal static class Fixtures
     /// <summary>A rig of one load and the supplies a and wall, with more text below.</summary>
     public static string Small(string more) => $$"""
         rig: r
-        loads: { OD-03: {}, DL-02: {} }
+        loads: { drive-3: {}, delay-2: {} }
         supplies: { a: { outlets: { 1-3: 9 V 1 A } }, wall: { outlets: { 1: "" } } }
         {{more}}
         """;

@@ -51,7 +51,7 @@ public sealed class GearFileTests
     [Fact]
     public void A_table_of_loads_with_its_words()
     {
-        var reading = GearFileReader.Read("Tag,Name,Nameplate,mA,Words,Colour\nDL-02,Delay,9V 300mA,,pit; spare,red\nOD-03,,9V,12,,\n,Nameless,9V 10mA,,,\nXX-01,,9V,lots,,\n", "gear.csv");
+        var reading = GearFileReader.Read("Tag,Name,Nameplate,mA,Words,Colour\ndelay-2,Delay,9V 300mA,,pit; spare,red\ndrive-3,,9V,12,,\n,Nameless,9V 10mA,,,\nextra-1,,9V,lots,,\n", "gear.csv");
         Assert.Equal([2, 3, 4, 5], reading.Rows.Select(row => row.Line));
         Assert.Equal(["pit", "spare"], reading.Rows[0].Words!.Value);
         Assert.Null(reading.Rows[1].Words);
@@ -70,12 +70,12 @@ public sealed class GearFileTests
     }
 
     [Theory]
-    [InlineData("loads: { DL-02: { run: 1 mA }, dl-02: { run: 2 mA } }", 1, "'dl-02' stands here a second time; the first is on line 1")]
-    [InlineData("loads:\n  DL-02: { run: 1 mA }\nsupplies:\n  DL-02: { outlets: { 1: 9 V 1 A } }\nleads:\n  a: {}\n  A: {}\n", 7, "'A' stands here a second time; the first is on line 6")]
-    [InlineData("loads:\n  DL-02: { from: library }", 2, "it says 'from', so that its figures stand elsewhere and not here")]
-    [InlineData("loads:\n  DL-02: [300 mA]", 2, "DL-02: expected its label, or the keys of a load, found a list")]
-    [InlineData("loads:\n  DL-02: { run: 1 mA\n    , colour: red }", 3, "'colour' is not a key of a load; its keys are ")]
-    [InlineData("loads:\n  DL-02: { run: 1 mA }\nload: {}", 3, "'load' is not a section of a file of gear; did you mean 'loads'?")]
+    [InlineData("loads: { delay-2: { run: 1 mA }, DELAY-2: { run: 2 mA } }", 1, "'DELAY-2' stands here a second time; the first is on line 1")]
+    [InlineData("loads:\n  delay-2: { run: 1 mA }\nsupplies:\n  delay-2: { outlets: { 1: 9 V 1 A } }\nleads:\n  a: {}\n  A: {}\n", 7, "'A' stands here a second time; the first is on line 6")]
+    [InlineData("loads:\n  delay-2: { from: library }", 2, "it says 'from', so that its figures stand elsewhere and not here")]
+    [InlineData("loads:\n  delay-2: [300 mA]", 2, "delay-2: expected its label, or the keys of a load, found a list")]
+    [InlineData("loads:\n  delay-2: { run: 1 mA\n    , colour: red }", 3, "'colour' is not a key of a load; its keys are ")]
+    [InlineData("loads:\n  delay-2: { run: 1 mA }\nload: {}", 3, "'load' is not a section of a file of gear; did you mean 'loads'?")]
     public void What_is_refused_says_why_and_where(string text, int line, string because)
     {
         var row = Assert.Single(GearFileReader.Read(text, "gear.yaml").Rows, row => row.Refusal is not null);
@@ -84,7 +84,7 @@ public sealed class GearFileTests
     }
 
     [Theory]
-    [InlineData("loads: { DL-02: { run: 1 mA }, DL-02: { run: 2 mA } }", "a:1:32: 'DL-02' stands here a second time; the first is at line 1, column 10")]
+    [InlineData("loads: { delay-2: { run: 1 mA }, delay-2: { run: 2 mA } }", "a:1:34: 'delay-2' stands here a second time; the first is at line 1, column 10")]
     [InlineData("loads: [", "a:1:9: ")]
     [InlineData("- loads", "a:1:1: the file: expected the sections loads, supplies or leads, found a list")]
     [InlineData("loads:\n\u0007", "a:2:1: the character U+0007 has no place in a text file")]
@@ -102,14 +102,14 @@ public sealed class GearFileTests
     [Fact]
     public void Twenty_thousand_pieces_fit_and_what_is_larger_is_refused()
     {
-        var many = GearFileReader.Read("tag,label\n" + string.Concat(Enumerable.Range(0, 20_000).Select(number => $"XX-{number:00000},9V DC 100mA\n")), "gear.csv");
+        var many = GearFileReader.Read("tag,label\n" + string.Concat(Enumerable.Range(0, 20_000).Select(number => $"extra-{number:00000},9V DC 100mA\n")), "gear.csv");
         Assert.Equal(20_000, many.Rows.Count(row => row.Piece is not null));
         Assert.Contains("at most 60000 are read at once", GearFileReader.Read("tag\n" + string.Concat(Enumerable.Repeat("a\n", 60_002)), "gear.csv").Errors[0].Message, StringComparison.Ordinal);
         Assert.Contains("over 16 MiB", GearFileReader.Read(new string('a', GearFileReader.MostBytes + 1), "gear.yaml").Errors[0].Message, StringComparison.Ordinal);
     }
 
     [Fact]
-    public void No_text_makes_it_fail() => Gen.Select(Gen.OneOf(Gen.String, Gen.OneOf<string>("loads:", " DL-02:", "\n", "{", "}", ": ", "tag,label", "lead;", "\"", "9V", "[", "words: ", "'=1", "\t", ",").Array[0, 40].Select(string.Concat)), Gen.OneOf<string>("a", "a.csv", "a.yaml")).Sample((text, name) =>
+    public void No_text_makes_it_fail() => Gen.Select(Gen.OneOf(Gen.String, Gen.OneOf<string>("loads:", " delay-2:", "\n", "{", "}", ": ", "tag,label", "lead;", "\"", "9V", "[", "words: ", "'=1", "\t", ",").Array[0, 40].Select(string.Concat)), Gen.OneOf<string>("a", "a.csv", "a.yaml")).Sample((text, name) =>
     {
         var reading = GearFileReader.Read(text, name);
         Assert.All(reading.Rows, row => Assert.True(row.Piece is null != row.Refusal is null));
@@ -119,8 +119,8 @@ public sealed class GearFileTests
     [Fact]
     public void Merging_keeps_what_the_other_says_nothing_of()
     {
-        var load = GearPiece.Of(Fixtures.Read("rig: a\nloads: { DL-02: { name: Delay, run: 210 mA, isolate: yes } }").Loads[0]);
-        var over = GearPiece.Of(Fixtures.Read("rig: a\nloads: { dl-02: { run: 220 mA, kind: digital } }").Loads[0]);
+        var load = GearPiece.Of(Fixtures.Read("rig: a\nloads: { delay-2: { name: Delay, run: 210 mA, isolate: yes } }").Loads[0]);
+        var over = GearPiece.Of(Fixtures.Read("rig: a\nloads: { DELAY-2: { run: 220 mA, kind: digital } }").Loads[0]);
         var merged = GearText.Merge(load, over).Piece!;
         Assert.Equal(load.Load! with { Run = new Amps(0.22m), Kind = new LoadKind("digital") }, merged.Load);
         Assert.Equal([new GearDifference("kind", null, "digital"), new GearDifference("run", "210 mA", "220 mA")], GearText.Differences(load, merged).OrderBy(one => one.Key));
@@ -130,8 +130,8 @@ public sealed class GearFileTests
     public void A_rig_s_gear_is_named_though_its_figures_cannot_be_read()
     {
         Assert.Equal(
-            [new GearMention(GearKind.Load, "DL-02"), new GearMention(GearKind.Load, "OD-03"), new GearMention(GearKind.Supply, "brick"), new GearMention(GearKind.Lead, "chain")],
-            RigMentions.Of("rig: a\nloads: { DL-02: { run: lots }, OD-03: { from: library } }\nsupplies: { brick: }\nleads: { chain: {} }\n"));
+            [new GearMention(GearKind.Load, "delay-2"), new GearMention(GearKind.Load, "drive-3"), new GearMention(GearKind.Supply, "brick"), new GearMention(GearKind.Lead, "chain")],
+            RigMentions.Of("rig: a\nloads: { delay-2: { run: lots }, drive-3: { from: library } }\nsupplies: { brick: }\nleads: { chain: {} }\n"));
         Assert.Null(RigMentions.Of("rig: ["));
         Assert.Null(RigMentions.Of("just words"));
         Assert.Empty(RigMentions.Of("rig: a\nloads: { \"half \\uD83C\": {} }") ?? []);

@@ -70,8 +70,8 @@ public sealed class HostileFileTests
     public void Takes_ten_thousand_loads()
     {
         var text = "rig: big\nsupplies:\n  b: { outlets: { 1-500: 9 V 500 mA } }\nloads:\n"
-            + string.Concat(Enumerable.Range(0, 10_000).Select(i => $"  OD-{i}: {{ kind: analog drive, label: \"9V 12mA\", run: 10 mA }}\n"))
-            + "wired:\n" + string.Concat(Enumerable.Range(0, 500).Select(i => $"  - {{ from: b/{i + 1}, to: [{string.Join(", ", Enumerable.Range(i * 20, 20).Select(j => $"OD-{j}"))}] }}\n"));
+            + string.Concat(Enumerable.Range(0, 10_000).Select(i => $"  drive-{i}: {{ kind: analog drive, label: \"9V 12mA\", run: 10 mA }}\n"))
+            + "wired:\n" + string.Concat(Enumerable.Range(0, 500).Select(i => $"  - {{ from: b/{i + 1}, to: [{string.Join(", ", Enumerable.Range(i * 20, 20).Select(j => $"drive-{j}"))}] }}\n"));
         Assert.True(text.Length < RigFileReader.MostBytes);
         var watch = Stopwatch.StartNew();
         var rig = Fixtures.Read(text);

@@ -9,9 +9,9 @@ namespace Loadmark.Files.Tests;
 public sealed class LabelLinesTests
 {
     [Theory]
-    [InlineData("OD-03: 9V DC 12mA centre negative", "OD-03", "9V DC 12mA centre negative", false)]
-    [InlineData("  - OD-03 :9V DC 12mA", "OD-03", "9V DC 12mA", false)]
-    [InlineData("OD-03 9V DC 12mA", "OD-03", "9V DC 12mA", false)]
+    [InlineData("drive-3: 9V DC 12mA centre negative", "drive-3", "9V DC 12mA centre negative", false)]
+    [InlineData("  - drive-3 :9V DC 12mA", "drive-3", "9V DC 12mA", false)]
+    [InlineData("drive-3 9V DC 12mA", "drive-3", "9V DC 12mA", false)]
     [InlineData("the big delay: 9V 300mA", "the big delay", "9V 300mA", false)]
     [InlineData("9V DC 12mA", "L-01", "9V DC 12mA", true)]
     [InlineData("OUTPUT: 9V DC 12mA", "L-01", "OUTPUT: 9V DC 12mA", true)]
@@ -28,10 +28,10 @@ public sealed class LabelLinesTests
     }
 
     [Theory]
-    [InlineData("OD-03:", "nothing stands after the tag")]
+    [InlineData("drive-3:", "nothing stands after the tag")]
     [InlineData("Guitar pedals", "it says no voltage, current or power")]
-    [InlineData("OD-03: red", "it says no voltage, current or power")]
-    [InlineData("OD-03\u0007: 9V", "it holds the character U+0007, which has no place in a text")]
+    [InlineData("drive-3: red", "it says no voltage, current or power")]
+    [InlineData("drive-3\u0007: 9V", "it holds the character U+0007, which has no place in a text")]
     [InlineData("a very very very very very very very very very very long tag indeed: 9V", "cannot be the id of a load: it is longer than 64 characters")]
     public void Refuses_a_line_and_keeps_it(string line, string because)
     {
@@ -44,10 +44,10 @@ public sealed class LabelLinesTests
     [Fact]
     public void Tells_twins_from_those_that_are_there()
     {
-        var rows = LabelLines.Read("OD-03: 9V 12mA\n\nOD-03: 9V 15mA\r\n9V 3mA\nL-01: 9V\n", new EntryTarget(EntryKind.Loads, ["OD-03", "L-02"])).Rows;
+        var rows = LabelLines.Read("drive-3: 9V 12mA\n\ndrive-3: 9V 15mA\r\n9V 3mA\nL-01: 9V\n", new EntryTarget(EntryKind.Loads, ["drive-3", "L-02"])).Rows;
         Assert.Equal([1, 3, 4, 5], rows.Select(row => row.Line));
-        Assert.Equal(["OD-03"], rows[0].Replaces);
-        Assert.Equal("'OD-03' stands here a second time; the first is on line 1", rows[1].Refusal!.Because);
+        Assert.Equal(["drive-3"], rows[0].Replaces);
+        Assert.Equal("'drive-3' stands here a second time; the first is on line 1", rows[1].Refusal!.Because);
         Assert.Equal("L-03", rows[2].Load!.Id);
         Assert.Empty(rows[3].Replaces);
     }
@@ -55,7 +55,7 @@ public sealed class LabelLinesTests
     [Fact]
     public void Shows_what_of_a_label_is_stated_derived_and_unread()
     {
-        var label = Assert.Single(Loads("OD-03: 9V 2.7W bright red").Rows).Label!;
+        var label = Assert.Single(Loads("drive-3: 9V 2.7W bright red").Rows).Label!;
         Assert.Equal(["amps"], label.Derived);
         Assert.Equal("bright red", Assert.Single(label.Unread).Text);
     }
@@ -101,21 +101,21 @@ public sealed class LabelLinesTests
     [Fact]
     public void Reads_a_paste_from_a_spreadsheet_without_names()
     {
-        var reading = Loads("OD-03\t9V DC 12mA\r\nDL-02\t9V⎓ 300mA\r\n\t9V 3mA\r\n");
+        var reading = Loads("drive-3\t9V DC 12mA\r\ndelay-2\t9V⎓ 300mA\r\n\t9V 3mA\r\n");
         Assert.Equal(["tag", "label"], reading.Columns.Select(column => column.Becomes));
-        Assert.Equal(["OD-03", "DL-02", "L-01"], reading.Rows.Select(row => row.Load!.Id));
+        Assert.Equal(["drive-3", "delay-2", "L-01"], reading.Rows.Select(row => row.Load!.Id));
         Assert.True(reading.Rows[2].IsIdProposed);
     }
 
     [Fact]
     public void Recognises_columns_by_what_is_in_them()
     {
-        var reading = Loads("Long tail\tOD-03\tdigital\t9 V\t12 mA\tcentre positive\t5.5x2.5\t12\t\nSmall drive\tOD-04\tanalog drive\t9,5 V\t0,1 A\tc-\t5,5 x 2,1 mm\t7\t");
+        var reading = Loads("Long tail\tdrive-3\tdigital\t9 V\t12 mA\tcentre positive\t5.5x2.5\t12\t\nSmall drive\tdrive-4\tanalog drive\t9,5 V\t0,1 A\tc-\t5,5 x 2,1 mm\t7\t");
         Assert.Equal(["name", "tag", "kind", "voltage", "current", "polarity", "plug", null, null], reading.Columns.Select(column => column.Becomes));
         Assert.Contains("bare numbers may be volts, milliamps", reading.Columns[7].Because, StringComparison.Ordinal);
         Assert.Equal("left out: it is empty", reading.Columns[8].Because);
         var load = reading.Rows[1].Load!;
-        Assert.Equal(("OD-04", "Small drive", 0.1m, Polarity.CentreNegative), (load.Id, load.Name!, load.Current!.Value.Value, load.Polarity!.Value));
+        Assert.Equal(("drive-4", "Small drive", 0.1m, Polarity.CentreNegative), (load.Id, load.Name!, load.Current!.Value.Value, load.Polarity!.Value));
         Assert.Equal(9.5m, load.Voltage!.Modes[0].Volts!.Value.Low.Value);
     }
 
@@ -132,14 +132,14 @@ public sealed class LabelLinesTests
     [Fact]
     public void Answers_whatever_it_is_given_and_loses_no_line()
     {
-        string[] pieces = ["OD-03", ":", " ", "\t", "\n", "\r\n", "\r", "9V", "12mA", "1-4", "\"", ";", ",", "'", "=", "-", "\0", "\ud83d", "🎸", "\u2028", "é", "mA", "tag", "label", "  ", "|", "brick", "INPUT 100-240V~", "volts", "1e9", "99999999999"];
+        string[] pieces = ["drive-3", ":", " ", "\t", "\n", "\r\n", "\r", "9V", "12mA", "1-4", "\"", ";", ",", "'", "=", "-", "\0", "\ud83d", "🎸", "\u2028", "é", "mA", "tag", "label", "  ", "|", "brick", "INPUT 100-240V~", "volts", "1e9", "99999999999"];
         var random = new Random(5);
         for (var round = 0; round < 5_000; round++)
         {
             var text = string.Concat(Enumerable.Range(0, random.Next(1, 25)).Select(_ => pieces[random.Next(pieces.Length)]));
             foreach (var kind in Enum.GetValues<EntryKind>())
-                AssertWhole(text, LabelLines.Read(text, new EntryTarget(kind, ["OD-03", "1"])));
-            AssertWhole(text, LoadTable.Read(text, ["OD-03"]));
+                AssertWhole(text, LabelLines.Read(text, new EntryTarget(kind, ["drive-3", "1"])));
+            AssertWhole(text, LoadTable.Read(text, ["drive-3"]));
             AssertWhole(text, SupplyTable.Read(text, ["brick"]));
         }
     }

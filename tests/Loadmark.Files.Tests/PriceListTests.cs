@@ -10,14 +10,14 @@ public sealed class PriceListTests
 {
     private const string Commas =
         "supply,price,mass_g,label,outlets,total,isolated,mains\n"
-        + "SP-01,49.90,450,\"INPUT 100-240V~ 50/60Hz, 0.5A\",\"1-4: 9 V DC 150 mA | 5: 9 V DC 500 mA; 12 V DC 400 mA\",18 W,yes,\n"
-        + "SP-02,12,,OUTPUT 9V DC 200mA,,,,230 V\n";
+        + "stage-1,49.90,450,\"INPUT 100-240V~ 50/60Hz, 0.5A\",\"1-4: 9 V DC 150 mA | 5: 9 V DC 500 mA; 12 V DC 400 mA\",18 W,yes,\n"
+        + "stage-2,12,,OUTPUT 9V DC 200mA,,,,230 V\n";
 
     private const string Semicolons =
         "supply;price;mass_g;label;outlets;total;isolated;mains\r\n"
-        + "SP-01;49,90;450;INPUT 100-240V~ 50/60Hz, 0.5A;\"1-4: 9 V DC 150 mA | 5: 9 V DC 500 mA; 12 V DC 400 mA\";18 W;TRUE;\r\n"
+        + "stage-1;49,90;450;INPUT 100-240V~ 50/60Hz, 0.5A;\"1-4: 9 V DC 150 mA | 5: 9 V DC 500 mA; 12 V DC 400 mA\";18 W;TRUE;\r\n"
         + "\r\n"
-        + "SP-02;12;;OUTPUT 9V DC 200mA;;;;230 V\r\n"
+        + "stage-2;12;;OUTPUT 9V DC 200mA;;;;230 V\r\n"
         + ";;;;;;;\r\n";
 
     [Theory]
@@ -28,7 +28,7 @@ public sealed class PriceListTests
     public void Both_separators_and_both_decimal_signs_say_the_same(string text)
     {
         var offers = Read(text);
-        Assert.Equal(["SP-01", "SP-02"], offers.Select(static offer => offer.Id));
+        Assert.Equal(["stage-1", "stage-2"], offers.Select(static offer => offer.Id));
         Assert.Equal(49.90m, offers[0].Price);
         Assert.Equal(450m, offers[0].MassGrams);
         Assert.Equal(12m, offers[1].Price);
@@ -52,15 +52,15 @@ public sealed class PriceListTests
     [Fact]
     public void Columns_may_stand_in_any_order_and_case_and_those_not_needed_may_be_left_out()
     {
-        var offer = Assert.Single(Read("OUTLETS,Price,supply\n1: 9 V DC 1 A,5,SP-03\n"));
-        Assert.Equal(("SP-03", 5m, null), (offer.Id, offer.Price, offer.MassGrams));
+        var offer = Assert.Single(Read("OUTLETS,Price,supply\n1: 9 V DC 1 A,5,stage-3\n"));
+        Assert.Equal(("stage-3", 5m, null), (offer.Id, offer.Price, offer.MassGrams));
     }
 
     [Fact]
     public void A_cell_in_quotes_may_hold_separators_line_breaks_and_quotes()
     {
-        var offer = Assert.Single(Read("supply,price,label\n\"SP-04, \"\"old\"\"\",\"5,50\",\"OUTPUT 9V\nDC 1A\"\n"));
-        Assert.Equal("SP-04, \"old\"", offer.Id);
+        var offer = Assert.Single(Read("supply,price,label\n\"stage-4, \"\"old\"\"\",\"5,50\",\"OUTPUT 9V\nDC 1A\"\n"));
+        Assert.Equal("stage-4, \"old\"", offer.Id);
         Assert.Equal(5.50m, offer.Price);
         Assert.Equal(1m, OutletRating.Of(offer.Supply, offer.Supply.Outlets[0]).Modes[0].Limit!.Value.Value.Value);
     }

@@ -7,11 +7,11 @@ public sealed class RigFileEditorTests
 {
     private static readonly ValueList<Feed> Two =
     [
-        new Feed { From = [new("brick", "1")], To = ["OD-03"], Pinned = true },
-        new Feed { From = [new("brick", "2"), new("brick", "3")], Joined = Joint.Series, At = [new Volts(9)], To = ["PR-02"] },
+        new Feed { From = [new("brick", "1")], To = ["drive-3"], Pinned = true },
+        new Feed { From = [new("brick", "2"), new("brick", "3")], Joined = Joint.Series, At = [new Volts(9)], To = ["preamp-2"] },
     ];
 
-    private static readonly ValueList<Feed> One = [new Feed { From = [new("wall", "1")], To = ["OD-03", "DL-02"] }];
+    private static readonly ValueList<Feed> One = [new Feed { From = [new("wall", "1")], To = ["drive-3", "delay-2"] }];
 
     [Fact]
     public void Replaces_only_the_feeds_and_keeps_the_rest()
@@ -20,28 +20,28 @@ public sealed class RigFileEditorTests
         var key = Fixtures.Pit.IndexOf("wired:", StringComparison.Ordinal);
         var end = Fixtures.Pit.IndexOf("\n\nsignal:", StringComparison.Ordinal);
         var expected = Fixtures.Pit[..key]
-            + "wired:                             # leave out to have it planned\n  - {from: brick/1, to: OD-03, pinned: true}\n  - {from: [brick/2, brick/3], joined: series, at: 9 V, to: PR-02}"
+            + "wired:                             # leave out to have it planned\n  - {from: brick/1, to: drive-3, pinned: true}\n  - {from: [brick/2, brick/3], joined: series, at: 9 V, to: preamp-2}"
             + Fixtures.Pit[end..];
         Assert.Equal(expected, edited);
     }
 
     [Theory]
-    [InlineData("wired:   # planned\n\n# end\n", "wired:   # planned\n  - {from: wall/1, to: [OD-03, DL-02]}\n\n# end\n")]
-    [InlineData("wired:", "wired:\n  - {from: wall/1, to: [OD-03, DL-02]}")]
-    [InlineData("wired: []   # none\nsignal: [amp]", "wired:\n  - {from: wall/1, to: [OD-03, DL-02]}   # none\nsignal: [amp]")]
-    [InlineData("wired: [{from: a/1,\n  to: OD-03}]\nsignal: [amp]\n", "wired:\n  - {from: wall/1, to: [OD-03, DL-02]}\nsignal: [amp]\n")]
-    [InlineData("wired:\n- from: a/1\n  to: OD-03 # last\n# end", "wired:\n  - {from: wall/1, to: [OD-03, DL-02]}\n# end")]
-    [InlineData("wired:\n- from: a/1\n  to:\n  - OD-03\n\n\n# end\nsignal: [amp]", "wired:\n  - {from: wall/1, to: [OD-03, DL-02]}\n\n\n# end\nsignal: [amp]")]
-    [InlineData("\"wired\" : ~\n", "\"wired\" :\n  - {from: wall/1, to: [OD-03, DL-02]}\n")]
-    [InlineData("signal: [amp] # order\n", "signal: [amp] # order\n\nwired:\n  - {from: wall/1, to: [OD-03, DL-02]}\n")]
-    [InlineData("signal:\n- amp", "signal:\n- amp\n\nwired:\n  - {from: wall/1, to: [OD-03, DL-02]}\n")]
-    [InlineData("signal: [amp]\n...\n", "signal: [amp]\n\nwired:\n  - {from: wall/1, to: [OD-03, DL-02]}\n...\n")]
+    [InlineData("wired:   # planned\n\n# end\n", "wired:   # planned\n  - {from: wall/1, to: [drive-3, delay-2]}\n\n# end\n")]
+    [InlineData("wired:", "wired:\n  - {from: wall/1, to: [drive-3, delay-2]}")]
+    [InlineData("wired: []   # none\nsignal: [amp]", "wired:\n  - {from: wall/1, to: [drive-3, delay-2]}   # none\nsignal: [amp]")]
+    [InlineData("wired: [{from: a/1,\n  to: drive-3}]\nsignal: [amp]\n", "wired:\n  - {from: wall/1, to: [drive-3, delay-2]}\nsignal: [amp]\n")]
+    [InlineData("wired:\n- from: a/1\n  to: drive-3 # last\n# end", "wired:\n  - {from: wall/1, to: [drive-3, delay-2]}\n# end")]
+    [InlineData("wired:\n- from: a/1\n  to:\n  - drive-3\n\n\n# end\nsignal: [amp]", "wired:\n  - {from: wall/1, to: [drive-3, delay-2]}\n\n\n# end\nsignal: [amp]")]
+    [InlineData("\"wired\" : ~\n", "\"wired\" :\n  - {from: wall/1, to: [drive-3, delay-2]}\n")]
+    [InlineData("signal: [amp] # order\n", "signal: [amp] # order\n\nwired:\n  - {from: wall/1, to: [drive-3, delay-2]}\n")]
+    [InlineData("signal:\n- amp", "signal:\n- amp\n\nwired:\n  - {from: wall/1, to: [drive-3, delay-2]}\n")]
+    [InlineData("signal: [amp]\n...\n", "signal: [amp]\n\nwired:\n  - {from: wall/1, to: [drive-3, delay-2]}\n...\n")]
     public void Edits_blocks_of_every_shape(string end, string expected) =>
         Assert.Equal(Fixtures.Small(expected), RigFileEditor.ReplaceWiring(Fixtures.Small(end), One));
 
     [Theory]
-    [InlineData("wired:   # planned\n- {from: a/1, to: OD-03}\n", "wired: []   # planned\n")]
-    [InlineData("wired: [{from: a/1, to: OD-03}] # x\n", "wired: [] # x\n")]
+    [InlineData("wired:   # planned\n- {from: a/1, to: drive-3}\n", "wired: []   # planned\n")]
+    [InlineData("wired: [{from: a/1, to: drive-3}] # x\n", "wired: [] # x\n")]
     [InlineData("", "\nwired: []\n")]
     public void Writes_empty_wiring(string end, string expected) =>
         Assert.Equal(Fixtures.Small(expected), RigFileEditor.ReplaceWiring(Fixtures.Small(end), []));
@@ -59,11 +59,11 @@ public sealed class RigFileEditorTests
     [Fact]
     public void Edits_JSON()
     {
-        ValueList<Feed> wired = [new Feed { From = [new("wall", "1")], At = [new Volts(9)], To = ["OD-03"], Pinned = true }];
+        ValueList<Feed> wired = [new Feed { From = [new("wall", "1")], At = [new Volts(9)], To = ["drive-3"], Pinned = true }];
         var edited = RigFileEditor.ReplaceWiring(Fixtures.Json, wired);
-        Assert.Equal(Fixtures.Json.Replace("[{\"from\": \"wall\", \"to\": [\"OD-03\"]}]", "[{\"from\": \"wall/1\", \"at\": \"9 V\", \"to\": \"OD-03\", \"pinned\": true}]", StringComparison.Ordinal), edited);
+        Assert.Equal(Fixtures.Json.Replace("[{\"from\": \"wall\", \"to\": [\"drive-3\"]}]", "[{\"from\": \"wall/1\", \"at\": \"9 V\", \"to\": \"drive-3\", \"pinned\": true}]", StringComparison.Ordinal), edited);
 
-        var without = Fixtures.Json.Replace("\t\"wired\": [{\"from\": \"wall\", \"to\": [\"OD-03\"]}],\n", "", StringComparison.Ordinal);
+        var without = Fixtures.Json.Replace("\t\"wired\": [{\"from\": \"wall\", \"to\": [\"drive-3\"]}],\n", "", StringComparison.Ordinal);
         edited = RigFileEditor.ReplaceWiring(without, wired);
         using var json = System.Text.Json.JsonDocument.Parse(edited);
         Assert.Equal("wall/1", json.RootElement.GetProperty("wired")[0].GetProperty("from").GetString());

@@ -30,7 +30,7 @@ public sealed class RigFileReaderTests
         Assert.Equal("Pit board, bass chair", rig.Name);
         Assert.Equal(new RigMains(new(230), new(50)), rig.Mains);
         Assert.Equal(0.10m, rig.Headroom);
-        Assert.Equal(["OD-03", "CH-01", "OD-04", "DL-02", "FZ-01", "PR-01", "PR-02"], rig.Loads.Select(load => load.Id));
+        Assert.Equal(["drive-3", "chorus-1", "drive-4", "delay-2", "fuzz-1", "preamp-1", "preamp-2"], rig.Loads.Select(load => load.Id));
         var delay = rig.Loads[3];
         Assert.Equal("Delay with the long tail", delay.Name);
         Assert.Equal("9V⎓ 300mA", delay.Label!.Text);
@@ -57,7 +57,7 @@ public sealed class RigFileReaderTests
         Assert.Equal(4, wired.Count);
         Assert.Equal(new Volts(9), wired[1].SettingOf(0));
         Assert.Equal("long chain", wired[2].Lead);
-        Assert.Equal(["CH-01", "OD-04"], wired[2].To);
+        Assert.Equal(["chorus-1", "drive-4"], wired[2].To);
         Assert.Equal(Joint.Series, wired[3].Joined);
         Assert.Equal([new OutletRef("brick", "2"), new OutletRef("brick", "3")], wired[3].From);
         Assert.Equal("amp", rig.Signal[4]);
@@ -197,22 +197,22 @@ public sealed class RigFileReaderTests
     [InlineData("wired:", null)]
     [InlineData("wired: ~", null)]
     [InlineData("wired: []", 0)]
-    [InlineData("wired: [{ from: wall, to: OD-03 }]", 1)]
-    [InlineData("wired: [{ from: a/1, to: OD-03 }, { from: a/1, to: OD-03 }]", 2)]
+    [InlineData("wired: [{ from: wall, to: drive-3 }]", 1)]
+    [InlineData("wired: [{ from: a/1, to: drive-3 }, { from: a/1, to: drive-3 }]", 2)]
     public void Tells_no_wiring_from_empty_wiring_and_leaves_double_use_to_the_rules(string text, int? feeds) =>
         Assert.Equal(feeds, Fixtures.Read(Fixtures.Small(text)).Wired?.Count);
 
     [Fact]
     public void Takes_a_plain_straight_lead_that_is_not_listed()
     {
-        Assert.Null(Fixtures.Read(Fixtures.Small("wired: [{ from: wall, lead: straight, to: OD-03 }]")).Wired!.Value[0].Lead);
-        Assert.Equal("straight", Fixtures.Read(Fixtures.Small("leads: { straight: { count: 2 } }\nwired: [{ from: wall, lead: straight, to: OD-03 }]")).Wired!.Value[0].Lead);
+        Assert.Null(Fixtures.Read(Fixtures.Small("wired: [{ from: wall, lead: straight, to: drive-3 }]")).Wired!.Value[0].Lead);
+        Assert.Equal("straight", Fixtures.Read(Fixtures.Small("leads: { straight: { count: 2 } }\nwired: [{ from: wall, lead: straight, to: drive-3 }]")).Wired!.Value[0].Lead);
     }
 
     [Fact]
     public void Takes_one_setting_for_all_outlets_or_one_for_each()
     {
-        var wired = Fixtures.Read(Fixtures.Small("wired: [{ from: [a/1, a/2], joined: series, at: 9 V, to: OD-03 }, { from: [a/1, a/2], joined: parallel, at: [9 V, 9 V], to: DL-02, pinned: yes }]")).Wired!.Value;
+        var wired = Fixtures.Read(Fixtures.Small("wired: [{ from: [a/1, a/2], joined: series, at: 9 V, to: drive-3 }, { from: [a/1, a/2], joined: parallel, at: [9 V, 9 V], to: delay-2, pinned: yes }]")).Wired!.Value;
         Assert.Equal([new Volts(9)], wired[0].At);
         Assert.Equal([new Volts(9), new Volts(9)], wired[1].At);
         Assert.True(wired[1].Pinned);

@@ -25,10 +25,10 @@ public sealed class RigFileWriterTests
     public void Writes_the_pit_rig_in_its_own_spelling()
     {
         var text = RigFileWriter.Write(Fixtures.Read(Fixtures.Pit));
-        Assert.Contains("\n  OD-03: {kind: analog drive, label: 9V DC 12mA centre negative}\n", text, StringComparison.Ordinal);
+        Assert.Contains("\n  drive-3: {kind: analog drive, label: 9V DC 12mA centre negative}\n", text, StringComparison.Ordinal);
         Assert.Contains("\n    plug: 5.5x2.5\n", text, StringComparison.Ordinal);
         Assert.Contains("\n    start: 520 mA for 1.5 s\n", text, StringComparison.Ordinal);
-        Assert.Contains("\n  - {from: [brick/2, brick/3], joined: series, to: PR-02}\n", text, StringComparison.Ordinal);
+        Assert.Contains("\n  - {from: [brick/2, brick/3], joined: series, to: preamp-2}\n", text, StringComparison.Ordinal);
         Assert.DoesNotContain('\r', text);
         Assert.EndsWith("\n", text, StringComparison.Ordinal);
     }

@@ -13,17 +13,17 @@ public sealed class RigMergeTests
         """
         rig: Pier Theatre
         loads:
-          OD-03: { kind: analog drive, label: "9V DC 12mA" }
-          DL-02: { kind: digital, label: "9V DC 300mA" }
-          PR-02: { label: "9V DC 60mA" }
+          drive-3: { kind: analog drive, label: "9V DC 12mA" }
+          delay-2: { kind: digital, label: "9V DC 300mA" }
+          preamp-2: { label: "9V DC 60mA" }
         supplies:
           brick: { outlets: { 1: 9 V 150 mA, 2: 9 V 500 mA, 3: 9 V 150 mA } }
         leads:
           flip: { type: reversing }
         wired:
-          - { from: brick/1, to: OD-03 }
-          - { from: brick/2, to: DL-02 }
-        signal: [OD-03, DL-02, amp]
+          - { from: brick/1, to: drive-3 }
+          - { from: brick/2, to: delay-2 }
+        signal: [drive-3, delay-2, amp]
         """,
         "rig").Rig!;
 
@@ -100,17 +100,17 @@ public sealed class RigMergeTests
     [Fact]
     public void Two_fields_of_one_load_are_both_kept()
     {
-        var merged = RigMerge.Merge(Base, Put(Base, "OD-03", load => load with { Run = new Amps(0.009m) }), Put(Base, "OD-03", load => load with { Name = "Left of the pair" }));
+        var merged = RigMerge.Merge(Base, Put(Base, "drive-3", load => load with { Run = new Amps(0.009m) }), Put(Base, "drive-3", load => load with { Name = "Left of the pair" }));
         Assert.Empty(merged.Conflicts);
         Assert.Equal((new Amps(0.009m), "Left of the pair"), (merged.Rig.Loads[0].Run, merged.Rig.Loads[0].Name));
-        Assert.Equal(new MergeChange(new MergePlace(MergePart.Load, "OD-03", "name"), null, "Left of the pair"), Assert.Single(merged.Theirs.Items));
+        Assert.Equal(new MergeChange(new MergePlace(MergePart.Load, "drive-3", "name"), null, "Left of the pair"), Assert.Single(merged.Theirs.Items));
     }
 
     [Fact]
     public void One_field_changed_by_both_is_asked_and_the_choice_counts()
     {
-        var (ours, theirs) = (Put(Base, "OD-03", Labelled("9V DC 15mA")), Put(Base, "OD-03", Labelled("9V DC 20mA")));
-        var conflict = new MergeConflict(new MergePlace(MergePart.Load, "OD-03", "label"), "9V DC 12mA", "9V DC 15mA", "9V DC 20mA");
+        var (ours, theirs) = (Put(Base, "drive-3", Labelled("9V DC 15mA")), Put(Base, "drive-3", Labelled("9V DC 20mA")));
+        var conflict = new MergeConflict(new MergePlace(MergePart.Load, "drive-3", "label"), "9V DC 12mA", "9V DC 15mA", "9V DC 20mA");
         Assert.Equal(conflict, Assert.Single(RigMerge.Merge(Base, ours, theirs).Conflicts.Items));
         Assert.Equal(ours, RigMerge.Merge(Base, ours, theirs).Rig);
         Assert.Equal(theirs, RigMerge.Merge(Base, ours, theirs, Chosen(conflict.Place)).Rig);
@@ -119,10 +119,10 @@ public sealed class RigMergeTests
     [Fact]
     public void One_load_plugged_into_two_outlets_is_asked_and_never_fed_twice()
     {
-        var ours = Base with { Wired = [.. Base.Wired!.Value, new Feed { From = [new OutletRef("brick", "3")], To = ["PR-02"] }] };
-        var theirs = Base with { Wired = [Base.Wired!.Value[0], Base.Wired!.Value[1] with { To = ["DL-02", "PR-02"] }] };
+        var ours = Base with { Wired = [.. Base.Wired!.Value, new Feed { From = [new OutletRef("brick", "3")], To = ["preamp-2"] }] };
+        var theirs = Base with { Wired = [Base.Wired!.Value[0], Base.Wired!.Value[1] with { To = ["delay-2", "preamp-2"] }] };
         var merged = RigMerge.Merge(Base, ours, theirs);
-        Assert.Equal(new MergeConflict(new MergePlace(MergePart.Load, "PR-02", "wired"), null, "brick/3", "brick/2"), Assert.Single(merged.Conflicts.Items));
+        Assert.Equal(new MergeConflict(new MergePlace(MergePart.Load, "preamp-2", "wired"), null, "brick/3", "brick/2"), Assert.Single(merged.Conflicts.Items));
         Assert.Equal(ours, merged.Rig);
         Assert.Equal(theirs, RigMerge.Merge(Base, ours, theirs, Chosen(merged.Conflicts[0].Place)).Rig);
     }
@@ -130,17 +130,17 @@ public sealed class RigMergeTests
     [Fact]
     public void A_load_that_one_removes_and_the_other_changes_is_asked()
     {
-        var ours = Base with { Loads = [.. Base.Loads.Items.Where(static load => load.Id != "DL-02")], Wired = [Base.Wired!.Value[0]], Signal = ["OD-03", "amp"] };
-        var theirs = Put(Base, "DL-02", static load => load with { Run = new Amps(0.2m) });
+        var ours = Base with { Loads = [.. Base.Loads.Items.Where(static load => load.Id != "delay-2")], Wired = [Base.Wired!.Value[0]], Signal = ["drive-3", "amp"] };
+        var theirs = Put(Base, "delay-2", static load => load with { Run = new Amps(0.2m) });
         var conflict = Assert.Single(RigMerge.Merge(Base, ours, theirs).Conflicts.Items);
-        Assert.Equal(new MergePlace(MergePart.Load, "DL-02", ""), conflict.Place);
+        Assert.Equal(new MergePlace(MergePart.Load, "delay-2", ""), conflict.Place);
         Assert.Null(conflict.Ours);
         Assert.Equal(ours, RigMerge.Merge(Base, ours, theirs).Rig);
         var kept = RigMerge.Merge(Base, ours, theirs, Chosen(conflict.Place)).Rig;
         Assert.Equal((theirs.Loads, theirs.Wired), (kept.Loads, kept.Wired));
 
         // Rewiring it is a change as well.
-        var rewired = Base with { Wired = [Base.Wired!.Value[0], new Feed { From = [new OutletRef("brick", "3")], To = ["DL-02"] }] };
+        var rewired = Base with { Wired = [Base.Wired!.Value[0], new Feed { From = [new OutletRef("brick", "3")], To = ["delay-2"] }] };
         Assert.Equal(conflict.Place, Assert.Single(RigMerge.Merge(Base, ours, rewired).Conflicts.Items).Place);
         Assert.Equal(rewired.Wired, RigMerge.Merge(Base, ours, rewired, Chosen(conflict.Place)).Rig.Wired);
     }
@@ -149,7 +149,7 @@ public sealed class RigMergeTests
     public void A_lead_or_an_outlet_that_one_removes_and_the_other_uses_is_asked()
     {
         var ours = Base with { Leads = [], Supplies = [Base.Supplies[0] with { Outlets = new ValueList<Outlet>(Base.Supplies[0].Outlets.Items[..2]) }] };
-        var theirs = Base with { Wired = [.. Base.Wired!.Value, new Feed { From = [new OutletRef("brick", "3")], Lead = "flip", To = ["PR-02"] }] };
+        var theirs = Base with { Wired = [.. Base.Wired!.Value, new Feed { From = [new OutletRef("brick", "3")], Lead = "flip", To = ["preamp-2"] }] };
         var merged = RigMerge.Merge(Base, ours, theirs);
         Assert.Equal(new MergePlace(MergePart.Outlet, "brick/3", ""), Assert.Single(merged.Conflicts.Items).Place);
         Assert.Equal(ours, merged.Rig);

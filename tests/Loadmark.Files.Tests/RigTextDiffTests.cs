@@ -8,7 +8,7 @@ namespace Loadmark.Files.Tests;
 /// <summary>Which lines change for an edit that a person makes, in files written by hand.</summary>
 public sealed class RigTextDiffTests
 {
-    private static readonly Load Spare = new() { Id = "ZZ-99", Kind = new LoadKind("analog drive"), Label = NameplateReader.Read("9V DC 12mA") };
+    private static readonly Load Spare = new() { Id = "other-99", Kind = new LoadKind("analog drive"), Label = NameplateReader.Read("9V DC 12mA") };
 
     public static TheoryData<string, string, string> OutletEdits => new()
     {
@@ -123,11 +123,11 @@ public sealed class RigTextDiffTests
         var rig = Fixtures.Read(Fixtures.Pit);
         var renamed = rig with
         {
-            Loads = [.. rig.Loads.Select(load => load.Id == "DL-02" ? load with { Id = "DL-77" } : load)],
-            Wired = (ValueList<Feed>)[.. rig.Wired!.Value.Select(feed => feed.To[0] == "DL-02" ? feed with { To = ["DL-77"] } : feed)],
-            Signal = [.. rig.Signal.Select(word => word == "DL-02" ? "DL-77" : word)],
+            Loads = [.. rig.Loads.Select(load => load.Id == "delay-2" ? load with { Id = "delay-77" } : load)],
+            Wired = (ValueList<Feed>)[.. rig.Wired!.Value.Select(feed => feed.To[0] == "delay-2" ? feed with { To = ["delay-77"] } : feed)],
+            Signal = [.. rig.Signal.Select(word => word == "delay-2" ? "delay-77" : word)],
         };
-        Assert.Equal(new RigTextUpdate(Fixtures.Pit.Replace("DL-02", "DL-77", StringComparison.Ordinal), true), RigFileEditor.Update(Fixtures.Pit, renamed));
+        Assert.Equal(new RigTextUpdate(Fixtures.Pit.Replace("delay-2", "delay-77", StringComparison.Ordinal), true), RigFileEditor.Update(Fixtures.Pit, renamed));
     }
 
     [Fact]
@@ -137,8 +137,8 @@ public sealed class RigTextDiffTests
         var wired = rig.Wired!.Value;
         var update = RigFileEditor.Update(Fixtures.Pit, rig with { Wired = (ValueList<Feed>)[wired[0], wired[2], wired[3] with { Pinned = true }] });
         var expected = Fixtures.Pit
-            .Replace("  - { from: brick/5, at: 9 V, to: DL-02 }\n", "", StringComparison.Ordinal)
-            .Replace("joined: series, to: PR-02 }", "joined: series, to: PR-02, pinned: true }", StringComparison.Ordinal);
+            .Replace("  - { from: brick/5, at: 9 V, to: delay-2 }\n", "", StringComparison.Ordinal)
+            .Replace("joined: series, to: preamp-2 }", "joined: series, to: preamp-2, pinned: true }", StringComparison.Ordinal);
         Assert.Equal(expected, update.Text);
     }
 

@@ -11,9 +11,9 @@ public sealed class UnreadSettingTests
         var reading = RigFileReader.Read(
             """
             rig: r
-            loads: { DL-02: { label: 9V 300mA } }
+            loads: { delay-2: { label: 9V 300mA } }
             supplies: { brick: { outlets: { 1: "9? V DC 500 mA; 12 VC 250 mA" } } }
-            wired: [ { from: brick/1, at: 18 V, to: DL-02 } ]
+            wired: [ { from: brick/1, at: 18 V, to: delay-2 } ]
             """,
             "f");
         Assert.NotNull(reading.Rig);

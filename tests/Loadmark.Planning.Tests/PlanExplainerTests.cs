@@ -77,11 +77,11 @@ public sealed class PlanExplainerTests
             rig: Abroad
             mains: 230 V 50 Hz
             loads:
-              MX-01: { label: 9V AC 900mA }
+              mixer-1: { label: 9V AC 900mA }
             supplies:
               lump: { label: "INPUT: 120V~ 60Hz", outlets: { 1: 9 V AC 1 A } }
             """);
-        Assert.Equal("MX-01 could be fed, but what would feed it is not for the mains here (lump/1).", Assert.Single(Explain(rig).Reasons).Because);
+        Assert.Equal("mixer-1 could be fed, but what would feed it is not for the mains here (lump/1).", Assert.Single(Explain(rig).Reasons).Because);
     }
 
     [Fact]

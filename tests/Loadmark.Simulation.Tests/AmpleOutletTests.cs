@@ -58,9 +58,9 @@ public sealed class AmpleOutletTests
         var rig = RigText.Read(
             $$"""
             rig: a
-            loads: { DL-02: { kind: digital, label: 9 V DC 210 mA, {{load}} } }
+            loads: { delay-2: { kind: digital, label: 9 V DC 210 mA, {{load}} } }
             supplies: { brick: { regulated: yes, {{supply}} outlets: { 1: {{outlet}} } } }
-            wired: [ { from: brick/1, to: DL-02 } ]
+            wired: [ { from: brick/1, to: delay-2 } ]
             """);
         Assert.Equal(isAmple, AmpleOutlet.Starts(Assert.Single(new CircuitBuilder(WiredRig.Of(rig)).Lay())));
     }
@@ -68,7 +68,7 @@ public sealed class AmpleOutletTests
     [Fact]
     public void A_heater_alone_comes_up_at_a_limit_just_over_its_hot_current()
     {
-        var text = "rig: a\nloads: { VP-41: { kind: valve, label: 12 V DC 360 mA, draws: resistance } }\nsupplies: { keys: { regulated: yes, outlets: { 1: 12 V 400 mA } } }\nwired: [ { from: keys/1, to: VP-41 } ]";
+        var text = "rig: a\nloads: { valve-41: { kind: valve, label: 12 V DC 360 mA, draws: resistance } }\nsupplies: { keys: { regulated: yes, outlets: { 1: 12 V 400 mA } } }\nwired: [ { from: keys/1, to: valve-41 } ]";
         var laid = Assert.Single(new CircuitBuilder(WiredRig.Of(RigText.Read(text))).Lay());
         Assert.True(AmpleOutlet.Settles(laid) && AmpleOutlet.Starts(laid));
         var started = RigText.StartUp(text);

@@ -9,19 +9,19 @@ public sealed class CircuitRuleTests
     private const string Sagging =
         """
         rig: A long way from the supply
-        loads: { DL-02: { kind: digital, label: "9V DC 900mA centre negative 5.5x2.1" }, OD-03: { kind: analog drive, label: "9V DC 10mA centre negative 5.5x2.1" } }
+        loads: { delay-2: { kind: digital, label: "9V DC 900mA centre negative 5.5x2.1" }, drive-3: { kind: analog drive, label: "9V DC 10mA centre negative 5.5x2.1" } }
         supplies: { brick: { isolated: true, regulated: true, outlets: { 1: { label: 9 V 2 A, polarity: centre negative, plug: 5.5x2.1 }, 2: { label: 9 V 1 A, polarity: centre negative, plug: 5.5x2.1 } } } }
         leads: { thin: { type: daisy chain, plugs: 2, tail: 6 m, pitch: 0.25 m, wire: 0.22 mm² } }
-        wired: [ { from: brick/1, lead: thin, to: [DL-02, OD-03] } ]
+        wired: [ { from: brick/1, lead: thin, to: [delay-2, drive-3] } ]
         """;
 
     private const string NotStarting =
         """
         rig: Too thin to start
-        loads: { DL-02: { kind: digital, label: "9V DC 900mA centre negative 5.5x2.1" } }
+        loads: { delay-2: { kind: digital, label: "9V DC 900mA centre negative 5.5x2.1" } }
         supplies: { brick: { isolated: true, regulated: true, outlets: { 1: { label: 9 V 5 A, polarity: centre negative, plug: 5.5x2.1 }, 2: { label: 9 V 1 A, polarity: centre negative, plug: 5.5x2.1 } } } }
         leads: { thin: { ohms: 3 Ω } }
-        wired: [ { from: brick/1, lead: thin, to: DL-02 } ]
+        wired: [ { from: brick/1, lead: thin, to: delay-2 } ]
         """;
 
     public static TheoryData<string> Names => [.. CircuitRules.Rules.Select(static rule => rule.Id.Name)];
@@ -32,10 +32,10 @@ public sealed class CircuitRuleTests
         var findings = Of(Sagging, "sags");
         var finding = findings[0];
         Assert.Equal([Severity.Fails, Severity.Margin], findings.Select(static finding => finding.Severity));
-        Assert.Equal(["DL-02", "brick/1", "thin"], finding.Subjects);
-        Assert.Equal(["OD-03", "brick/1", "thin"], findings[1].Subjects);
+        Assert.Equal(["delay-2", "brick/1", "thin"], finding.Subjects);
+        Assert.Equal(["drive-3", "brick/1", "thin"], findings[1].Subjects);
         Assert.EndsWith("An analog load runs on that, with less headroom in its sound.", findings[1].Message, StringComparison.Ordinal);
-        Assert.Equal("OD-03: 0.50 × 9 V = 4.5 V ≤ 7.989 V < 0.90 × 9 V = 8.1 V", findings[1].Working);
+        Assert.Equal("drive-3: 0.50 × 9 V = 4.5 V ≤ 7.989 V < 0.90 × 9 V = 8.1 V", findings[1].Working);
         Assert.Equal(finding.Remedy, findings[1].Remedy);
         Assert.Contains("the lead thin costs", finding.Message, StringComparison.Ordinal);
         Assert.StartsWith("Any one of these mends it (tried): wire of ", finding.Remedy, StringComparison.Ordinal);
@@ -63,26 +63,26 @@ public sealed class CircuitRuleTests
         var text =
             $$"""
             rig: a
-            loads: { DL-02: { kind: digital, label: 9 V DC 18 W{{thresholds}} } }
+            loads: { delay-2: { kind: digital, label: 9 V DC 18 W{{thresholds}} } }
             supplies: { wall: { regulated: yes, outlets: { 1: { label: 9 V DC 5 A, source_ohms: 0 Ω } } } }
             leads: { thin: { ohms: 2 Ω, contact_ohms: 0 Ω } }
-            wired: [ { from: wall/1, lead: thin, to: DL-02 } ]
+            wired: [ { from: wall/1, lead: thin, to: delay-2 } ]
             """;
         var checkedRig = Single(text, "does-not-start");
-        Assert.Equal(["DL-02", "wall/1"], checkedRig.Subjects);
+        Assert.Equal(["delay-2", "wall/1"], checkedRig.Subjects);
 
         var judged = RigAnalysis.Of(RigText.Read(text), AnalysisDepth.Steady, TestContext.Current.CancellationToken).Check;
         var finding = Assert.Single(judged.Findings, static finding => finding.Rule == "does-not-start");
-        Assert.Equal("DL-02 does not run.", finding.Message);
-        Assert.Equal("DL-02 asks for 18 W; no more than 5.062 W can reach it.", finding.Working);
+        Assert.Equal("delay-2 does not run.", finding.Message);
+        Assert.Equal("delay-2 asks for 18 W; no more than 5.062 W can reach it.", finding.Working);
         Assert.True(judged.IsRefused);
     }
 
     [Fact]
     public void The_outlet_that_is_advised_mends_it()
     {
-        var moved = Sagging.Replace("lead: thin, to: [DL-02, OD-03] }", "lead: thin, to: [OD-03] }, { from: brick/2, to: DL-02 }", StringComparison.Ordinal);
-        Assert.Contains("DL-02 on brick/2", Of(Sagging, "sags")[0].Remedy, StringComparison.Ordinal);
+        var moved = Sagging.Replace("lead: thin, to: [delay-2, drive-3] }", "lead: thin, to: [drive-3] }, { from: brick/2, to: delay-2 }", StringComparison.Ordinal);
+        Assert.Contains("delay-2 on brick/2", Of(Sagging, "sags")[0].Remedy, StringComparison.Ordinal);
         Assert.Empty(Of(moved, "sags"));
     }
 
@@ -92,9 +92,9 @@ public sealed class CircuitRuleTests
         var finding = Single(
             """
             rig: a
-            loads: { OD-03: { kind: analog drive, label: 9 V DC 450 mA centre negative } }
+            loads: { drive-3: { kind: analog drive, label: 9 V DC 450 mA centre negative } }
             supplies: { wall: { regulated: yes, outlets: { 1: { label: 9 V DC 500 mA, source_ohms: 3 Ω } } } }
-            wired: [ { from: wall/1, to: OD-03 } ]
+            wired: [ { from: wall/1, to: drive-3 } ]
             """,
             "sags");
         Assert.Contains("wall/1 is down to 7.65 V, 1.35 V of the", finding.Message, StringComparison.Ordinal);
@@ -105,9 +105,9 @@ public sealed class CircuitRuleTests
     public void A_load_that_collapses_does_not_start_and_a_free_outlet_mends_it()
     {
         var finding = Single(NotStarting, "does-not-start");
-        Assert.Equal(["DL-02", "brick/1"], finding.Subjects);
-        Assert.Matches("^DL-02 starts and drops out over and over. After switch-on: at [0-9.]+ ms DL-02 starts, .*; at [0-9.]+ ms DL-02 drops out at 6.75 V.$", finding.Message);
-        Assert.Equal("DL-02 on brick/2, with a lead of its own mends it (tried).", finding.Remedy);
+        Assert.Equal(["delay-2", "brick/1"], finding.Subjects);
+        Assert.Matches("^delay-2 starts and drops out over and over. After switch-on: at [0-9.]+ ms delay-2 starts, .*; at [0-9.]+ ms delay-2 drops out at 6.75 V.$", finding.Message);
+        Assert.Equal("This mends it (tried): delay-2 on brick/2, with a lead of its own.", finding.Remedy);
         Assert.Empty(Of(NotStarting.Replace("from: brick/1, lead: thin", "from: brick/2", StringComparison.Ordinal), "does-not-start"));
         Assert.Empty(Of(NotStarting, "sags"));
     }
@@ -117,18 +117,18 @@ public sealed class CircuitRuleTests
     {
         var result = RigAnalysis.Of(RigText.Example("chain-start"), AnalysisDepth.Verdict, TestContext.Current.CancellationToken).Check;
         var finding = result.Findings.Items.Single(static finding => finding.Rule == "does-not-start");
-        Assert.Matches("DL-05 starts.*wall/1 reaches its limit of 1 A.*DL-05 drops out", finding.Message);
-        Assert.Equal("An outlet of 1.5 A or more in place of wall/1 mends it (tried).", finding.Remedy);
+        Assert.Matches("delay-5 starts.*wall/1 reaches its limit of 1 A.*delay-5 drops out", finding.Message);
+        Assert.Equal("This mends it (tried): an outlet of 1.5 A or more in place of wall/1.", finding.Remedy);
         Assert.Contains(result.Findings, static other => other.Rule == "start-overload");
     }
 
     [Fact]
     public void What_the_nameplates_say_already_is_not_said_again()
     {
-        const string low = "rig: a\nloads: { PR-02: { label: 12 V DC 40 mA } }\nsupplies: { brick: { regulated: yes, outlets: { 1: 9 V 500 mA } } }\nwired: [ { from: brick/1, to: PR-02 } ]";
+        const string low = "rig: a\nloads: { preamp-2: { label: 12 V DC 40 mA } }\nsupplies: { brick: { regulated: yes, outlets: { 1: 9 V 500 mA } } }\nwired: [ { from: brick/1, to: preamp-2 } ]";
         Assert.NotEmpty(Of(low, "under-voltage"));
         Assert.Empty(Of(low, "sags"));
-        const string over = "rig: a\nloads: { DL-02: { kind: digital, label: 9 V DC 900 mA } }\nsupplies: { brick: { regulated: yes, outlets: { 1: 9 V 500 mA } } }\nwired: [ { from: brick/1, to: DL-02 } ]";
+        const string over = "rig: a\nloads: { delay-2: { kind: digital, label: 9 V DC 900 mA } }\nsupplies: { brick: { regulated: yes, outlets: { 1: 9 V 500 mA } } }\nwired: [ { from: brick/1, to: delay-2 } ]";
         Assert.NotEmpty(Of(over, "outlet-overload"));
         Assert.Empty(Of(over, "does-not-start"));
         Assert.Equal(LoadState.Off, RigText.Settle(over).Loads[0].State);
@@ -142,7 +142,7 @@ public sealed class CircuitRuleTests
     public void A_remedy_that_another_rule_stands_against_is_not_told(string other, bool isTold)
     {
         var text = "mains: 230 V 50 Hz\n" + Sagging.Replace(", 2: { label: 9 V 1 A, polarity: centre negative, plug: 5.5x2.1 } } }", $"}} }}, other: {{ isolated: true, {other}, outlets: {{ 1: {{ label: 9 V DC 1 A, polarity: centre negative, plug: 5.5x2.1 }} }} }}", StringComparison.Ordinal);
-        Assert.Equal(isTold, Of(text, "sags")[0].Remedy.Contains("DL-02 on other/1", StringComparison.Ordinal));
+        Assert.Equal(isTold, Of(text, "sags")[0].Remedy.Contains("delay-2 on other/1", StringComparison.Ordinal));
     }
 
     /// <summary>Its capacitor carries a short start, so that the start passes with less; the sum of the starting draws does not.</summary>
@@ -152,12 +152,12 @@ public sealed class CircuitRuleTests
         const string text =
             """
             rig: a
-            loads: { DL-02: { kind: digital, label: "9V DC 500mA centre negative 5.5x2.1", start: 1.3 A for 2 s }, DL-03: { kind: digital, label: "9V DC 300mA centre negative 5.5x2.1" } }
+            loads: { delay-2: { kind: digital, label: "9V DC 500mA centre negative 5.5x2.1", start: 1.3 A for 2 s }, delay-3: { kind: digital, label: "9V DC 300mA centre negative 5.5x2.1" } }
             supplies: { wall: { regulated: true, outlets: { 1: { label: 9 V DC 1 A, polarity: centre negative, plug: 5.5x2.1 } } } }
             leads: { chain: { type: daisy chain, plugs: 2, tail: 0.5 m, pitch: 0.2 m, wire: 1 mm² } }
-            wired: [ { from: wall/1, lead: chain, to: [DL-02, DL-03] } ]
+            wired: [ { from: wall/1, lead: chain, to: [delay-2, delay-3] } ]
             """;
-        Assert.Equal("An outlet of 1.8 A or more in place of wall/1 mends it (tried).", Of(text, "does-not-start")[0].Remedy);
+        Assert.Equal("This mends it (tried): an outlet of 1.8 A or more in place of wall/1.", Of(text, "does-not-start")[0].Remedy);
         Assert.DoesNotContain(Check(text.Replace("9 V DC 1 A", "9 V DC 1.8 A", StringComparison.Ordinal)).Findings, static finding => finding.Severity >= Severity.Fails);
         Assert.Contains(Check(text.Replace("9 V DC 1 A", "9 V DC 1.5 A", StringComparison.Ordinal)).Findings, static finding => finding.Severity >= Severity.Fails);
     }
@@ -170,17 +170,17 @@ public sealed class CircuitRuleTests
             """
             rig: a
             loads:
-              DL-02: { kind: large digital, label: 9 V DC 177 mA, draws: resistance, start: 234 mA for 67 ms }
-              DL-03: { kind: large digital, label: 9 V DC 26 mA, draws: resistance, start: 225 mA for 64 ms }
-              DL-06: { kind: large digital, label: 9 V DC 301 mA }
+              delay-2: { kind: large digital, label: 9 V DC 177 mA, draws: resistance, start: 234 mA for 67 ms }
+              delay-3: { kind: large digital, label: 9 V DC 26 mA, draws: resistance, start: 225 mA for 64 ms }
+              delay-6: { kind: large digital, label: 9 V DC 301 mA }
             supplies: { s: { regulated: true, overload: foldback, outlets: { 1: { label: 9 V DC 600 mA, source_ohms: 0.27 Ω } } } }
             leads: { chain: { type: daisy chain, plugs: 3, tail: 0.92 m, pitch: 0.11 m, wire: 0.14 mm² } }
-            wired: [ { from: s/1, lead: chain, to: [DL-02, DL-03, DL-06] } ]
+            wired: [ { from: s/1, lead: chain, to: [delay-2, delay-3, delay-6] } ]
             """,
             "does-not-start");
-        Assert.StartsWith("DL-06 starts more than once before it stays on. After switch-on: ", finding.Message, StringComparison.Ordinal);
-        Assert.Equal("DL-06 drops out below 6.75 V: 1 restart in 3 s", finding.Working);
-        Assert.Equal("An outlet of 820 mA or more in place of s/1 mends it (tried).", finding.Remedy);
+        Assert.StartsWith("delay-6 starts more than once before it stays on. After switch-on: ", finding.Message, StringComparison.Ordinal);
+        Assert.Equal("delay-6 drops out below 6.75 V: 1 restart in 3 s", finding.Working);
+        Assert.Equal("This mends it (tried): an outlet of 820 mA or more in place of s/1.", finding.Remedy);
     }
 
     /// <summary>Half of its voltage starves an analog load and no more; a lead that takes more than that is said, a nameplate that says it all is not said again.</summary>
@@ -197,9 +197,9 @@ public sealed class CircuitRuleTests
         var check = Check(
             $$"""
             rig: a
-            loads: { OD-03: { kind: analog drive, label: "9V DC 100mA centre negative 5.5x2.1" } }
+            loads: { drive-3: { kind: analog drive, label: "9V DC 100mA centre negative 5.5x2.1" } }
             supplies: { wall: { regulated: true, outlets: { 1: { label: "{{volts}} DC 500 mA centre negative 5.5x2.1"{{source}} } } } }
-            wired: [ { from: wall/1, to: OD-03 } ]
+            wired: [ { from: wall/1, to: drive-3 } ]
             """);
         string[] rules = ["voltage-low", "under-voltage", "sags", "does-not-start"];
         Assert.Equal(
@@ -221,9 +221,9 @@ public sealed class CircuitRuleTests
         var circuit = RigText.Circuit(
             $$"""
             rig: a
-            loads: { DL-02: { kind: digital, label: 9 V DC 210 mA, {{load}} } }
+            loads: { delay-2: { kind: digital, label: 9 V DC 210 mA, {{load}} } }
             supplies: { brick: { regulated: yes, {{supply}} outlets: { 1: 9 V 500 mA } } }
-            wired: [ { from: brick/1, to: DL-02 } ]
+            wired: [ { from: brick/1, to: delay-2 } ]
             """);
         Assert.Equal(calls, StartUpCall.CallsForStartUp(circuit, RigSimulator.Settle(circuit, cancellation: TestContext.Current.CancellationToken)));
     }
@@ -231,7 +231,7 @@ public sealed class CircuitRuleTests
     [Fact]
     public void A_rig_that_is_not_wired_is_left_to_the_other_rules()
     {
-        var check = Check("rig: a\nloads: { OD-03: { label: 9 V DC 12 mA } }");
+        var check = Check("rig: a\nloads: { drive-3: { label: 9 V DC 12 mA } }");
         Assert.Equal(Severity.Open, check.Verdict);
         Assert.DoesNotContain(check.Findings, static finding => CircuitRules.Rules.Any(rule => rule.Id == finding.Rule));
     }

@@ -12,10 +12,10 @@ public sealed class ClosedFormTests
         var settled = RigText.Settle(
             """
             rig: a
-            loads: { OD-03: { kind: analog drive, label: 9 V 1 A, draws: current } }
+            loads: { drive-3: { kind: analog drive, label: 9 V 1 A, draws: current } }
             supplies: { wall: { regulated: yes, outlets: { 1: { label: 9 V 2 A, source_ohms: 10 mΩ } } } }
             leads: { mine: { length: 1 m, wire: 0.5 mm², contact_ohms: 20 mΩ } }
-            wired: [ { from: wall/1, lead: mine, to: OD-03 } ]
+            wired: [ { from: wall/1, lead: mine, to: drive-3 } ]
             """);
         Assert.Equal(9 - 0.01 - (2 * (0.04 + (1.7241e-8 / 0.5e-6))), (double)settled.Loads[0].Volts!.Value.Value, 1e-7);
     }
@@ -57,7 +57,7 @@ public sealed class ClosedFormTests
         var load = RigText.Settle(text).Loads[0];
         Assert.Equal(LoadState.Off, load.State);
         Assert.True(load.Cycles);
-        Assert.Equal("DL-02 asks for 8.1 W; no more than 3.32 W can reach it.", load.Because);
+        Assert.Equal("delay-2 asks for 8.1 W; no more than 3.32 W can reach it.", load.Because);
     }
 
     /// <summary>A daisy chain of constant currents is a ladder: every stretch carries what lies behind it.</summary>
@@ -112,9 +112,9 @@ public sealed class ClosedFormTests
     private static string Power(string more, string ohms) =>
         $$"""
         rig: One load
-        loads: { DL-02: { kind: digital, label: "9V DC 900mA centre negative", {{more}} } }
+        loads: { delay-2: { kind: digital, label: "9V DC 900mA centre negative", {{more}} } }
         supplies: { brick: { isolated: true, regulated: true, outlets: { 1: { label: 9 V DC 50 A, source_ohms: 0.1 Ω } } } }
         leads: { thin: { ohms: {{ohms}}, contact_ohms: 0 Ω } }
-        wired: [ { from: brick/1, lead: thin, to: DL-02 } ]
+        wired: [ { from: brick/1, lead: thin, to: delay-2 } ]
         """;
 }

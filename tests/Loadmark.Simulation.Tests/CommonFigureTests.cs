@@ -18,7 +18,7 @@ public sealed class CommonFigureTests
     [Fact]
     public void What_the_rig_does_not_say_shows_as_assumed_and_what_it_says_does_not()
     {
-        const string bare = "rig: a\nloads: { DL-02: { kind: digital, label: 9 V 300 mA } }\nsupplies: { wall: { outlets: { 1: 9 V 500 mA } } }\nwired: [ { from: wall/1, to: DL-02 } ]";
+        const string bare = "rig: a\nloads: { delay-2: { kind: digital, label: 9 V 300 mA } }\nsupplies: { wall: { outlets: { 1: 9 V 500 mA } } }\nwired: [ { from: wall/1, to: delay-2 } ]";
         var assumed = RigText.StartUp(bare).Assumptions.Items.Select(static assumption => assumption.Figure).ToList();
         Assert.Equal(
             [
@@ -30,10 +30,10 @@ public sealed class CommonFigureTests
         const string full =
             """
             rig: a
-            loads: { DL-02: { kind: digital, label: 9 V 300 mA, starts_below: 7 V, stops_below: 6 V, input_capacitance: 330 µF } }
+            loads: { delay-2: { kind: digital, label: 9 V 300 mA, starts_below: 7 V, stops_below: 6 V, input_capacitance: 330 µF } }
             supplies: { wall: { regulated: yes, overload: current limit, outlets: { 1: { label: 9 V 500 mA, source_ohms: 0.1 Ω } } } }
             leads: { mine: { length: 1 m, wire: 0.5 mm², contact_ohms: 0.01 Ω } }
-            wired: [ { from: wall/1, lead: mine, to: DL-02 } ]
+            wired: [ { from: wall/1, lead: mine, to: delay-2 } ]
             """;
         Assert.Empty(RigText.Settle(full).Assumptions);
         Assert.Equal(
@@ -44,7 +44,7 @@ public sealed class CommonFigureTests
     [Fact]
     public void A_resistance_too_small_to_compute_with_shows_as_assumed()
     {
-        const string stiff = "rig: a\nloads: { DL-02: { kind: digital, label: 9 V 300 mA } }\nsupplies: { wall: { outlets: { 1: { label: 9 V 500 mA, source_ohms: 0 Ω } } } }\nleads: { bar: { ohms: 0 Ω, contact_ohms: 0 Ω } }\nwired: [ { from: wall/1, lead: bar, to: DL-02 } ]";
+        const string stiff = "rig: a\nloads: { delay-2: { kind: digital, label: 9 V 300 mA } }\nsupplies: { wall: { outlets: { 1: { label: 9 V 500 mA, source_ohms: 0 Ω } } } }\nleads: { bar: { ohms: 0 Ω, contact_ohms: 0 Ω } }\nwired: [ { from: wall/1, lead: bar, to: delay-2 } ]";
         var settled = RigText.Settle(stiff);
         var assumed = settled.Assumptions.Items.Where(static assumption => assumption.Figure.StartsWith("resistance under", StringComparison.Ordinal))
             .Select(static assumption => $"{assumption.Figure}: {assumption.Value} ({string.Join(' ', assumption.Subjects)})");
@@ -55,7 +55,7 @@ public sealed class CommonFigureTests
     [Fact]
     public void A_draw_that_stands_in_for_a_class_shows_as_assumed() =>
         Assert.Contains(
-            RigText.Settle("rig: a\nloads: { DL-02: { kind: digital, label: 9 V } }\nsupplies: { wall: { outlets: { 1: 9 V 500 mA } } }\nwired: [ { from: wall/1, to: DL-02 } ]").Assumptions,
+            RigText.Settle("rig: a\nloads: { delay-2: { kind: digital, label: 9 V } }\nsupplies: { wall: { outlets: { 1: 9 V 500 mA } } }\nwired: [ { from: wall/1, to: delay-2 } ]").Assumptions,
             static assumption => assumption is { Figure: "draw", Value: "300 mA" });
 
     /// <summary>The figures of the fuse against the data sheet they are taken from, to the spread that its own rows have.</summary>
@@ -76,7 +76,7 @@ public sealed class CommonFigureTests
 
         Assert.Equal(3, seen);
         var fuse = (ResettableFuse)RigText.Circuit(
-            "rig: a\nloads: { DL-02: { kind: digital, label: 9 V 50 mA } }\nsupplies: { wall: { overload: fuse, outlets: { 1: 9 V 100 mA } } }\nwired: [ { from: wall/1, to: DL-02 } ]")
+            "rig: a\nloads: { delay-2: { kind: digital, label: 9 V 50 mA } }\nsupplies: { wall: { overload: fuse, outlets: { 1: 9 V 100 mA } } }\nwired: [ { from: wall/1, to: delay-2 } ]")
             .Netlist.Devices.Single(static device => device is ResettableFuse);
 
         // "1.5 s at 0.5 A" for the fuse of 0.1 A: −τ·ln(1 − (Iₜ/i)²), docs/theory/fuse.md.

@@ -53,9 +53,9 @@ public sealed class RebindingTests
     private static string Text(string run, string tail, string volts) =>
         $$"""
         rig: a
-        loads: { DL-02: { kind: digital, label: "9V DC centre negative", run: {{run}} }, OD-03: { kind: analog drive, label: "9V DC 12mA centre negative" } }
+        loads: { delay-2: { kind: digital, label: "9V DC centre negative", run: {{run}} }, drive-3: { kind: analog drive, label: "9V DC 12mA centre negative" } }
         supplies: { wall: { regulated: yes, outlets: { 1: "{{volts}} DC 1 A centre negative" } } }
         leads: { long chain: { type: daisy chain, plugs: 2, tail: {{tail}}, pitch: 0.25 m, wire: 0.22 mm² } }
-        wired: [ { from: wall/1, lead: long chain, to: [DL-02, OD-03] } ]
+        wired: [ { from: wall/1, lead: long chain, to: [delay-2, drive-3] } ]
         """;
 }

@@ -12,7 +12,7 @@ public sealed class StartUpTests
         var started = RigText.StartUp(Rig("starts_below: 7.2 V, stops_below: 5 V, input_capacitance: 1 µF", "9 V DC 500 mA"));
         Assert.Equal(0.108, (double)started.Loads[0].RunsAfter!.Value.Value, 1e-5);
         Assert.Equal((0, LoadState.Runs), (started.Loads[0].Restarts, started.Loads[0].State));
-        Assert.Equal("DL-02 starts, at 9 V: it takes 210 mA.", started.Events[0].Text);
+        Assert.Equal("delay-2 starts, at 9 V: it takes 210 mA.", started.Events[0].Text);
     }
 
     [Fact]
@@ -61,7 +61,7 @@ public sealed class StartUpTests
     public void The_starting_draw_lasts_as_long_as_it_says()
     {
         var started = RigText.StartUp(Rig("starts_below: 7 V, start: 420 mA for 1.5 s", "9 V DC 2 A"));
-        var events = started.Events.Items.Where(static happening => happening.Subject == "DL-02").ToList();
+        var events = started.Events.Items.Where(static happening => happening.Subject == "delay-2").ToList();
         Assert.Equal([StartUpEventKind.Starts, StartUpEventKind.HasStarted], events.Select(static happening => happening.Kind));
         Assert.Equal(1.5m, events[1].Time.Value - events[0].Time.Value, 6);
         Assert.Equal(events[1].Time, started.SettledAfter);
@@ -116,14 +116,14 @@ public sealed class StartUpTests
         var started = RigText.StartUp(
             """
             rig: a
-            loads: { PR-01: { kind: valve, label: 12 V DC 300 mA } }
+            loads: { preamp-1: { kind: valve, label: 12 V DC 300 mA } }
             supplies: { brick: { isolated: true, regulated: true, outlets: { 1: 12 V DC 3 A } } }
-            wired: [ { from: brick/1, to: PR-01 } ]
+            wired: [ { from: brick/1, to: preamp-1 } ]
             """);
 
         // Cold it lets through 5 × 300 mA; its capacitor adds at most 220 µF × 12 V / 10 ms = 264 mA.
         Assert.InRange(started.Outlets[0].PeakAmps!.Value.Value, 1.5m, 1.764m);
-        Assert.Equal(0.3, Value(started, "PR-01", "A", (double)started.Duration.Value), 0.005);
+        Assert.Equal(0.3, Value(started, "preamp-1", "A", (double)started.Duration.Value), 0.005);
         Assert.Equal(LoadState.Runs, started.Loads[0].State);
     }
 
@@ -143,7 +143,7 @@ public sealed class StartUpTests
         var seconds = started.Waveforms.Seconds;
         Assert.Equal(seconds.Order(), seconds);
         Assert.All(started.Events, happening => Assert.Contains(seconds, time => Math.Abs(time - (double)happening.Time.Value) < 1e-6));
-        Assert.Equal(["DL-02 V", "DL-02 A", "brick/1 V", "brick/1 A"], started.Waveforms.Series.Select(static series => $"{series.Subject} {series.Unit}"));
+        Assert.Equal(["delay-2 V", "delay-2 A", "brick/1 V", "brick/1 A"], started.Waveforms.Series.Select(static series => $"{series.Subject} {series.Unit}"));
         Assert.All(started.Waveforms.Series, series => Assert.Equal(seconds.Length, series.Values.Length));
         Assert.DoesNotContain(started.Waveforms.Series, series => series.Values.Any(double.IsNaN));
     }
@@ -164,8 +164,8 @@ public sealed class StartUpTests
     private static string Rig(string load, string outlet, string supply = "") =>
         $$"""
         rig: a
-        loads: { DL-02: { kind: digital, label: "9V DC centre negative", {{(load.Contains("run:", StringComparison.Ordinal) ? "" : "run: 210 mA, ")}}{{load}} } }
+        loads: { delay-2: { kind: digital, label: "9V DC centre negative", {{(load.Contains("run:", StringComparison.Ordinal) ? "" : "run: 210 mA, ")}}{{load}} } }
         supplies: { brick: { isolated: true, regulated: true, {{supply}} outlets: { 1: {{outlet}} } } }
-        wired: [ { from: brick/1, to: DL-02 } ]
+        wired: [ { from: brick/1, to: delay-2 } ]
         """;
 }

@@ -18,7 +18,7 @@ public sealed class GearLibraryTests : IDisposable
         var clock = new FixedClock(new DateTimeOffset(2026, 11, 26, 10, 0, 0, TimeSpan.Zero));
         using (var store = await _folder.OpenAsync(clock))
         {
-            var gear = (await store.Gear.AddAsync(Content("DL-02", "run: 210 mA\n"), "typed in", _token)).Gear!;
+            var gear = (await store.Gear.AddAsync(Content("delay-2", "run: 210 mA\n"), "typed in", _token)).Gear!;
             gear = (await store.Gear.SaveAsync(gear.Id, gear.Revision, gear.Content with { Text = "run: 240 mA\n", Words = ["pit", "spare"] }, "measured again", _token)).Gear!;
             gear = (await store.Gear.SaveAsync(gear.Id, gear.Revision, gear.Content, "nothing", _token)).Gear!;
             Assert.Equal(2, gear.Revision);
@@ -26,11 +26,11 @@ public sealed class GearLibraryTests : IDisposable
         }
 
         using var again = await _folder.OpenAsync();
-        Assert.Null(await again.Gear.FindAsync(GearKind.Load, "DL-02", _token));
+        Assert.Null(await again.Gear.FindAsync(GearKind.Load, "delay-2", _token));
         var news = await again.Gear.NewsAsync(0, _token);
         var kept = Assert.Single(news.Gear);
         Assert.True(kept.IsRemoved);
-        var before = Content("DL-02", "run: 210 mA\n");
+        var before = Content("delay-2", "run: 210 mA\n");
         var after = before with { Text = "run: 240 mA\n", Words = ["pit", "spare"] };
         Assert.Equal(
             [
@@ -54,20 +54,20 @@ public sealed class GearLibraryTests : IDisposable
         using var store = await _folder.OpenAsync();
         var first = (await store.Gear.AddAsync(Content("Dl-02", ""), "typed in", _token)).Gear!;
         Assert.Equal("Dl-02", (await store.Gear.FindAsync(GearKind.Load, "dL-02 ", _token))!.Content.Tag);
-        Assert.Equal(new GearOutcome(GearState.TagTaken, first), await store.Gear.AddAsync(Content("DL-02", ""), "typed in", _token));
+        Assert.Equal(new GearOutcome(GearState.TagTaken, first), await store.Gear.AddAsync(Content("delay-2", ""), "typed in", _token));
 
         // Of another kind it is another thing.
-        Assert.Equal(GearState.Saved, (await store.Gear.AddAsync(Content("DL-02", "") with { Kind = GearKind.Lead }, "typed in", _token)).State);
+        Assert.Equal(GearState.Saved, (await store.Gear.AddAsync(Content("delay-2", "") with { Kind = GearKind.Lead }, "typed in", _token)).State);
 
         // In capitals only: the same piece.
-        first = (await store.Gear.SaveAsync(first.Id, first.Revision, first.Content with { Tag = "DL-02" }, "capitals", _token)).Gear!;
-        Assert.Equal("DL-02", first.Content.Tag);
+        first = (await store.Gear.SaveAsync(first.Id, first.Revision, first.Content with { Tag = "delay-2" }, "capitals", _token)).Gear!;
+        Assert.Equal("delay-2", first.Content.Tag);
 
         // A removed piece gives its tag away, and does not come back while another has it.
         await store.Gear.RemoveAsync(first.Id, first.Revision, _token);
-        var second = (await store.Gear.AddAsync(Content("dl-02", "run: 1 A\n"), "another", _token)).Gear!;
+        var second = (await store.Gear.AddAsync(Content("DELAY-2", "run: 1 A\n"), "another", _token)).Gear!;
         Assert.Equal(new GearOutcome(GearState.TagTaken, second), await store.Gear.RestoreAsync(first.Id, _token));
-        Assert.Equal(second, await store.Gear.FindAsync(GearKind.Load, "DL-02", _token));
+        Assert.Equal(second, await store.Gear.FindAsync(GearKind.Load, "delay-2", _token));
         Assert.True((await store.Gear.FindAsync(first.Id, _token))!.IsRemoved);
     }
 
@@ -76,7 +76,7 @@ public sealed class GearLibraryTests : IDisposable
     {
         using var mine = await _folder.OpenAsync();
         using var theirs = await _folder.OpenAsync();
-        var gear = (await mine.Gear.AddAsync(Content("DL-02", "run: 210 mA\n"), "typed in", _token)).Gear!;
+        var gear = (await mine.Gear.AddAsync(Content("delay-2", "run: 210 mA\n"), "typed in", _token)).Gear!;
         var changed = await theirs.Gear.SaveAsync(gear.Id, 1, gear.Content with { Name = "Theirs" }, "name", _token);
         Assert.Equal(GearState.Saved, changed.State);
         Assert.Equal(new GearOutcome(GearState.Conflict, changed.Gear), await mine.Gear.SaveAsync(gear.Id, 1, gear.Content with { Name = "Mine" }, "name", _token));
@@ -89,11 +89,11 @@ public sealed class GearLibraryTests : IDisposable
     public async Task Several_changes_are_one_and_those_that_cannot_be_made_are_told()
     {
         using var store = await _folder.OpenAsync();
-        var known = (await store.Gear.AddAsync(Content("OD-03", ""), "typed in", _token)).Gear!;
-        List<GearStep> steps = [.. Enumerable.Range(0, 60).Select(number => new GearStep(null, 0, Content($"DL-{number:00}", ""), "imported"))];
-        steps.Add(new GearStep(null, 0, Content("dl-07", "other"), "imported"));
-        steps.Add(new GearStep(known.Id, 1, known.Content with { Tag = "OD-04" }, "renamed"));
-        steps.Add(new GearStep(null, 0, Content("OD-03", "free again"), "imported"));
+        var known = (await store.Gear.AddAsync(Content("drive-3", ""), "typed in", _token)).Gear!;
+        List<GearStep> steps = [.. Enumerable.Range(0, 60).Select(number => new GearStep(null, 0, Content($"delay-{number:00}", ""), "imported"))];
+        steps.Add(new GearStep(null, 0, Content("DELAY-7", "other"), "imported"));
+        steps.Add(new GearStep(known.Id, 1, known.Content with { Tag = "drive-4" }, "renamed"));
+        steps.Add(new GearStep(null, 0, Content("drive-3", "free again"), "imported"));
         steps.Add(new GearStep(known.Id, 1, known.Content, "too late"));
         var outcomes = await store.Gear.ApplyAsync(steps, _token);
         Assert.All(outcomes[..60], outcome => Assert.Equal(GearState.Saved, outcome.State));
@@ -104,15 +104,15 @@ public sealed class GearLibraryTests : IDisposable
         // Given up: none of it.
         using var given = new CancellationTokenSource();
         await given.CancelAsync();
-        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => store.Gear.ApplyAsync([new GearStep(null, 0, Content("XX-01", ""), "imported")], given.Token));
-        Assert.Null(await store.Gear.FindAsync(GearKind.Load, "XX-01", _token));
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => store.Gear.ApplyAsync([new GearStep(null, 0, Content("extra-1", ""), "imported")], given.Token));
+        Assert.Null(await store.Gear.FindAsync(GearKind.Load, "extra-1", _token));
     }
 
     [Fact]
     public async Task Readings_are_kept_to_the_digit_and_struck_out_rather_than_lost()
     {
         using var store = await _folder.OpenAsync();
-        var gear = (await store.Gear.AddAsync(Content("DL-02", ""), "typed in", _token)).Gear!;
+        var gear = (await store.Gear.AddAsync(Content("delay-2", ""), "typed in", _token)).Gear!;
         var reading = new DrawReading
         {
             Kind = DrawKind.Starting,
@@ -137,9 +137,9 @@ public sealed class GearLibraryTests : IDisposable
     public async Task What_cannot_be_kept_is_the_caller_s_mistake()
     {
         using var store = await _folder.OpenAsync();
-        foreach (var content in new[] { Content(" ", ""), Content("DL\0", ""), Content("DL-02", "") with { Words = ["two\nlines"] }, Content("DL-02", "") with { Name = "half \uD83C" }, Content("DL-02", new string('a', RigStore.LongestText + 1)) })
+        foreach (var content in new[] { Content(" ", ""), Content("DL\0", ""), Content("delay-2", "") with { Words = ["two\nlines"] }, Content("delay-2", "") with { Name = "half \uD83C" }, Content("delay-2", new string('a', RigStore.LongestText + 1)) })
             await Assert.ThrowsAsync<ArgumentException>(() => store.Gear.AddAsync(content, "typed in", _token));
-        var gear = (await store.Gear.AddAsync(Content("DL-02", ""), "typed in", _token)).Gear!;
+        var gear = (await store.Gear.AddAsync(Content("delay-2", ""), "typed in", _token)).Gear!;
         await Assert.ThrowsAsync<ArgumentException>(() => store.Gear.SaveAsync(gear.Id, 1, gear.Content with { Kind = GearKind.Supply }, "kind", _token));
     }
 

@@ -38,7 +38,7 @@ public sealed class GearModelTests
         {
             foreach (var (what, which, tag, name, text) in steps)
             {
-                var content = new GearContent { Kind = GearKind.Load, Tag = tag % 2 == 0 ? $"DL-{tag / 2}" : $"dl-{tag / 2}", Name = name, Words = ["pit"], Text = text };
+                var content = new GearContent { Kind = GearKind.Load, Tag = tag % 2 == 0 ? $"delay-{tag / 2}" : $"DELAY-{tag / 2}", Name = name, Words = ["pit"], Text = text };
                 if (what == What.Reopen)
                 {
                     store.Dispose();

@@ -275,13 +275,13 @@ public sealed class RestoreTests : IDisposable
     {
         using var store = await _folder.OpenAsync();
         var rig = await store.Rigs.AddAsync("rig", "rig: rig\n", _token);
-        var kept = (await store.Gear.AddAsync(Content("OD-03", "kept"), "typed", _token)).Gear!;
+        var kept = (await store.Gear.AddAsync(Content("drive-3", "kept"), "typed", _token)).Gear!;
         await store.Gear.Uses.DecideAsync(rig.Id, kept.Id, kept.Revision, takesNew: false, _token);
-        var away = (await store.Gear.AddAsync(Content("OD-05", "away"), "typed", _token)).Gear!;
+        var away = (await store.Gear.AddAsync(Content("drive-5", "away"), "typed", _token)).Gear!;
         await store.Gear.RemoveAsync(away.Id, away.Revision, _token);
         Assert.Equal(new CopyContents(Rigs: 1, Gear: 1, Unreadable: 0), (await store.Copies.BackUpAsync(Backup, cancellationToken: _token)).Contents);
-        var changed = (await store.Gear.SaveAsync(kept.Id, kept.Revision, Content("OD-03", "changed"), "typed", _token)).Gear!;
-        await store.Gear.AddAsync(Content("OD-04", "later"), "typed", _token);
+        var changed = (await store.Gear.SaveAsync(kept.Id, kept.Revision, Content("drive-3", "changed"), "typed", _token)).Gear!;
+        await store.Gear.AddAsync(Content("drive-4", "later"), "typed", _token);
         var seen = await store.Gear.NewsAsync(0, _token);
         Assert.Equal((3, false), (seen.Gear.Length, seen.IsAll));
 
@@ -291,10 +291,10 @@ public sealed class RestoreTests : IDisposable
         Assert.True(news.Stamp > seen.Stamp);
         Assert.Equal(kept.Content, Assert.Single(news.Gear, static gear => !gear.IsRemoved).Content);
         Assert.False((await store.Gear.NewsAsync(news.Stamp, _token)).IsAll);
-        Assert.Equal(GearState.Conflict, (await store.Gear.SaveAsync(kept.Id, changed.Revision, Content("OD-03", "over"), "typed", _token)).State);
+        Assert.Equal(GearState.Conflict, (await store.Gear.SaveAsync(kept.Id, changed.Revision, Content("drive-3", "over"), "typed", _token)).State);
         var now = news.Gear.Single(gear => gear.Id == kept.Id);
         Assert.Single(await store.Gear.Uses.DecisionsAsync(kept.Id, now.Revision, _token));
-        Assert.Equal(GearState.Saved, (await store.Gear.SaveAsync(kept.Id, now.Revision, Content("OD-03", "next"), "typed", _token)).State);
+        Assert.Equal(GearState.Saved, (await store.Gear.SaveAsync(kept.Id, now.Revision, Content("drive-3", "next"), "typed", _token)).State);
         Assert.Equal(["kept", "next"], (await store.Gear.HistoryAsync(kept.Id, _token)).Select(static change => change.After!.Name));
 
         static GearContent Content(string tag, string name) => new() { Kind = GearKind.Load, Tag = tag, Name = name, Text = "" };

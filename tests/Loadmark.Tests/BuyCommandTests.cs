@@ -10,8 +10,8 @@ public sealed class BuyCommandTests : IDisposable
         rig: Two pedals
         mains: 230 V 50 Hz
         loads:
-          OD-03: { kind: analog drive, label: "9V DC 12mA centre negative" }
-          DL-02: { kind: digital, label: "9V DC 300mA centre negative" }
+          drive-3: { kind: analog drive, label: "9V DC 12mA centre negative" }
+          delay-2: { kind: digital, label: "9V DC 300mA centre negative" }
         supplies: {}
         """;
 
@@ -63,7 +63,7 @@ public sealed class BuyCommandTests : IDisposable
     public void Nothing_on_the_list_is_an_answer()
     {
         var text = Run(1, "buy", Save("board.rig.yaml", Rig.Replace("300mA", "900mA", StringComparison.Ordinal)), "--prices", Save("list.csv", Prices));
-        Assert.Contains("DL-02", text, StringComparison.Ordinal);
+        Assert.Contains("delay-2", text, StringComparison.Ordinal);
         Assert.Contains("Nothing on the list feeds every load: proven, as far as the list tells.", text.ReplaceLineEndings(" ").Replace("  ", " ", StringComparison.Ordinal), StringComparison.Ordinal);
     }
 

@@ -7,37 +7,37 @@ namespace Loadmark.Tests;
 internal static class DemoResults
 {
     public static CheckResult Clean => Of("Rehearsal board", [],
-        [Outlet("brick/1", 9, 0.15m, 0.012m, 0.012m, "OD-03"), Outlet("brick/2", 9, 0.15m, 0m, 0m)]);
+        [Outlet("brick/1", 9, 0.15m, 0.012m, 0.012m, "drive-3"), Outlet("brick/2", 9, 0.15m, 0m, 0m)]);
 
     public static CheckResult Pit => Of("Pit board, bass chair",
         [
-            Finding(RuleId.OverVoltage, Severity.Harm, ["DL-02", "brick/5"],
-                "The outlet is set to 18 V and DL-02 takes 9 V at most. It is likely to be damaged as soon as it is plugged in.",
+            Finding(RuleId.OverVoltage, Severity.Harm, ["delay-2", "brick/5"],
+                "The outlet is set to 18 V and delay-2 takes 9 V at most. It is likely to be damaged as soon as it is plugged in.",
                 "18 V > 1.10 × 9 V = 9.9 V", "Set brick/5 to 9 V."),
-            Finding(RuleId.StartOverload, Severity.Fails, ["wall/1", "CH-01", "LP-01"],
+            Finding(RuleId.StartOverload, Severity.Fails, ["wall/1", "chorus-1", "looper-1"],
                 "While they start, the loads on wall/1 ask for more than it can give.",
-                "45 mA + 620 mA = 665 mA > 500 mA", "Feed LP-01 from an outlet of its own, of 700 mA or more."),
-            Finding(RuleId.ReturnNotItsOwn, Severity.Noise, ["FZ-01", "OD-03"], "FZ-01 wants a return of its own and shares that of brick."),
+                "45 mA + 620 mA = 665 mA > 500 mA", "Feed looper-1 from an outlet of its own, of 700 mA or more."),
+            Finding(RuleId.ReturnNotItsOwn, Severity.Noise, ["fuzz-1", "drive-3"], "fuzz-1 wants a return of its own and shares that of brick."),
             Finding(RuleId.ThinHeadroom, Severity.Margin, ["brick/4"], "Less than 10 % of the limit stays free.", "0.9 × 150 mA = 135 mA < 141 mA"),
             Finding(RuleId.FigureDerived, Severity.Note, ["wall"], "The limit is worked out from the watts printed.", "45 W ÷ 9 V = 5 A"),
         ],
         [
-            Outlet("brick/1", 9, 0.15m, 0.012m, 0.012m, "OD-03"),
-            Outlet("brick/2", 9, 0.15m, 0.06m, 0.09m, "TN-01"),
-            Outlet("brick/3", 9, 0.15m, null, null, "PH-02"),
-            Outlet("brick/4", 9, 0.15m, 0.141m, 0.141m, "FZ-01", "CP-01", "BF-01", "EQ-02"),
-            Outlet("brick/5", 18, 0.25m, 0.21m, 0.52m, "DL-02"),
+            Outlet("brick/1", 9, 0.15m, 0.012m, 0.012m, "drive-3"),
+            Outlet("brick/2", 9, 0.15m, 0.06m, 0.09m, "tuner-1"),
+            Outlet("brick/3", 9, 0.15m, null, null, "phaser-2"),
+            Outlet("brick/4", 9, 0.15m, 0.141m, 0.141m, "fuzz-1", "compressor-1", "buffer-1", "equaliser-2"),
+            Outlet("brick/5", 18, 0.25m, 0.21m, 0.52m, "delay-2"),
             Outlet("brick/6", 9, 0.15m, 0m, 0m),
             Outlet("brick/7", 9, 0.15m, 0m, 0m),
             Outlet("brick/8", 9, 0.15m, 0m, 0m),
-            Outlet("wall/1", 9, 0.5m, 0.53m, 0.665m, "CH-01", "LP-01"),
-            Outlet("bank/A", null, null, 0.045m, 0.045m, "CH-02"),
+            Outlet("wall/1", 9, 0.5m, 0.53m, 0.665m, "chorus-1", "looper-1"),
+            Outlet("bank/A", null, null, 0.045m, 0.045m, "chorus-2"),
         ],
-        [new Untold(RuleId.StartOverload, ["PH-02", "brick/3"], "PH-02 gives no current and its kind has no usual one.")],
+        [new Untold(RuleId.StartOverload, ["phaser-2", "brick/3"], "phaser-2 gives no current and its kind has no usual one.")],
         isDefault: false);
 
     public static CheckResult Quiet => Of("Fly rig", [Finding(RuleId.ThinHeadroom, Severity.Margin, ["brick/1"], "Little stays free.")],
-        [Outlet("brick/1", 9, 0.1m, 0.095m, 0.095m, "DL-09")]);
+        [Outlet("brick/1", 9, 0.1m, 0.095m, 0.095m, "delay-9")]);
 
     /// <summary>40 loads over six supplies.</summary>
     public static CheckResult Festival
@@ -50,7 +50,7 @@ internal static class DemoResults
             {
                 for (var outlet = 1; outlet <= 6; outlet++)
                 {
-                    var tags = Enumerable.Range(0, 1 + ((supply + outlet) % 4 == 0 ? 1 : 0)).Select(_ => $"FX-{load++:00}").ToArray();
+                    var tags = Enumerable.Range(0, 1 + ((supply + outlet) % 4 == 0 ? 1 : 0)).Select(_ => $"effect-{load++:00}").ToArray();
                     var used = load <= 41;
                     var run = 0.02m * outlet * tags.Length;
                     outlets.Add(used
@@ -64,14 +64,14 @@ internal static class DemoResults
     }
 
     public static CheckResult WithSeverity(Severity severity, string name) =>
-        Of(name, severity is Severity.Good or Severity.Open ? [] : [Finding(RuleId.Unfed, severity, ["DL-02"], "Nothing feeds it.")], []) with
+        Of(name, severity is Severity.Good or Severity.Open ? [] : [Finding(RuleId.Unfed, severity, ["delay-2"], "Nothing feeds it.")], []) with
         {
             NothingIsFed = severity == Severity.Open,
         };
 
     /// <summary>Names that try to drive the terminal, to be taken as markup, and to break JSON.</summary>
     public static CheckResult Hostile => Of("[red]Pit[/] \u001b[2J\u001b]0;owned\u0007 \u202Etxt\u009B31m \"q\"\\ \ud800",
-        [Finding(RuleId.Unfed, Severity.Fails, ["[bold]\r\nOD-03\u001b[31m"], "Nothing feeds [link=x]it[/]\u0000.", "[0] {1}", "\u001b[8mhidden")],
+        [Finding(RuleId.Unfed, Severity.Fails, ["[bold]\r\ndrive-3\u001b[31m"], "Nothing feeds [link=x]it[/]\u0000.", "[0] {1}", "\u001b[8mhidden")],
         [Outlet("[a]/\u001bb", 9, 0.1m, 0.05m, 0.05m, "\u001b[5mX[/]")]);
 
     private static CheckResult Of(

@@ -64,7 +64,7 @@ public sealed class GaugeTests
         limit is { } l ? new Amps(l / 1000m) : null,
         run is { } r ? new Amps(r / 1000m) : null,
         start is { } s ? new Amps(s / 1000m) : null,
-        ["OD-03"]);
+        ["drive-3"]);
 
     private static int IndexOf(IReadOnlyList<GaugeCell> gauge, GaugeCell cell) => gauge.ToList().IndexOf(cell);
 

@@ -7,8 +7,8 @@ public sealed class LibraryCommandTests : IDisposable
 {
     private const string Gear = """
         loads:
-          DL-02: { name: Delay with the long tail, kind: digital, label: "9V⎓ 300mA", run: 210 mA, words: [pit, spare] }
-          OD-03: { kind: analog drive, label: "9V DC 12mA centre negative" }
+          delay-2: { name: Delay with the long tail, kind: digital, label: "9V⎓ 300mA", run: 210 mA, words: [pit, spare] }
+          drive-3: { kind: analog drive, label: "9V DC 12mA centre negative" }
         supplies:
           brick: { isolated: true, total: 18 W, outlets: { 1-4: 9 V 150 mA, 5: 9 V 600 mA } }
         leads:
@@ -18,13 +18,13 @@ public sealed class LibraryCommandTests : IDisposable
     private const string Rig = """
         rig: Pit board
         loads:
-          DL-02: { from: library }   # the long one
-          OD-03: { kind: analog drive, label: "9V DC 12mA centre negative" }
+          delay-2: { from: library }   # the long one
+          drive-3: { kind: analog drive, label: "9V DC 12mA centre negative" }
         supplies:
           brick: { from: library }
         wired:
-          - { from: brick/5, to: DL-02 }
-          - { from: brick/1, to: OD-03 }
+          - { from: brick/5, to: delay-2 }
+          - { from: brick/1, to: drive-3 }
         """;
 
     private int _runs;
@@ -42,15 +42,15 @@ public sealed class LibraryCommandTests : IDisposable
         Expected.Matches("rigs-list.txt", Run(0, "rigs", "list"));
 
         foreach (var reading in (string[])["208 mA", "212 mA", "211 mA", "209 mA", "2.1 A"])
-            Run(0, "gear", "measure", "dl-02", "--run", reading, "--meter", "1 % + 2 mA", "--note", "warm");
-        Expected.Matches("gear-measure.txt", Run(0, "gear", "measure", "DL-02", "--start", "520 mA for 1.5 s"));
-        Expected.Matches("gear-show.txt", Run(0, "gear", "show", "DL-02"));
-        Assert.Contains("no rig has other figures", Run(0, "rigs", "affected", "OD-03"), StringComparison.Ordinal);
+            Run(0, "gear", "measure", "DELAY-2", "--run", reading, "--meter", "1 % + 2 mA", "--note", "warm");
+        Expected.Matches("gear-measure.txt", Run(0, "gear", "measure", "delay-2", "--start", "520 mA for 1.5 s"));
+        Expected.Matches("gear-show.txt", Run(0, "gear", "show", "delay-2"));
+        Assert.Contains("no rig has other figures", Run(0, "rigs", "affected", "drive-3"), StringComparison.Ordinal);
 
-        var again = Save("again.csv", "tag,name,label,run,words\nDL-02,Delay with the long tail,9V⎓ 300mA,700 mA,\nOD-03,,9V DC 12mA centre negative,,\nXX-01,,9V DC lots,lots,\n,,9V 10mA,,\nTU-04,Tuner,9V 25mA,,\n");
+        var again = Save("again.csv", "tag,name,label,run,words\ndelay-2,Delay with the long tail,9V⎓ 300mA,700 mA,\ndrive-3,,9V DC 12mA centre negative,,\nextra-1,,9V DC lots,lots,\n,,9V 10mA,,\ntuner-4,Tuner,9V 25mA,,\n");
         Expected.Matches("gear-import-differs.txt", Run(2, "gear", "import", again));
-        Expected.Matches("gear-import-take.txt", Run(2, "gear", "import", again, "--take", "dl-02"));
-        Expected.Matches("rigs-affected.txt", Run(1, "rigs", "affected", "DL-02"));
+        Expected.Matches("gear-import-take.txt", Run(2, "gear", "import", again, "--take", "DELAY-2"));
+        Expected.Matches("rigs-affected.txt", Run(1, "rigs", "affected", "delay-2"));
     }
 
     [Fact]
@@ -63,26 +63,26 @@ public sealed class LibraryCommandTests : IDisposable
         }
 
         Run(0, "rigs", "import", Save("pit.rig.yaml", Rig));
-        using (var list = Json(0, "gear", "list", "dl 2"))
+        using (var list = Json(0, "gear", "list", "delay 2"))
         {
             var first = list.RootElement.GetProperty("gear")[0];
-            Assert.Equal(("DL-02", 0.21m, 1), (first.GetProperty("tag").GetString(), first.GetProperty("runAmps").GetDecimal(), first.GetProperty("rigs").GetInt32()));
+            Assert.Equal(("delay-2", 0.21m, 1), (first.GetProperty("tag").GetString(), first.GetProperty("runAmps").GetDecimal(), first.GetProperty("rigs").GetInt32()));
         }
 
-        using (var measured = Json(0, "gear", "measure", "DL-02", "--run", "700 mA", "--meter", "1 % + 2 mA"))
+        using (var measured = Json(0, "gear", "measure", "delay-2", "--run", "700 mA", "--meter", "1 % + 2 mA"))
         {
             var running = measured.RootElement.GetProperty("running");
             Assert.Equal(0.7m, running.GetProperty("amps").GetDecimal());
             Assert.Equal(0.009 / Math.Sqrt(3), running.GetProperty("uncertaintyFromMeterAmps").GetDouble(), 1e-9);
         }
 
-        using (var shown = Json(0, "gear", "show", "DL-02"))
+        using (var shown = Json(0, "gear", "show", "delay-2"))
         {
             Assert.Equal(2, shown.RootElement.GetProperty("changes").GetArrayLength());
             Assert.Equal("Pit board", shown.RootElement.GetProperty("rigs")[0].GetString());
         }
 
-        using (var affected = Json(1, "rigs", "affected", "DL-02"))
+        using (var affected = Json(1, "rigs", "affected", "delay-2"))
         {
             var rig = affected.RootElement.GetProperty("affected")[0];
             Assert.Equal(("fails", "210 mA", "700 mA"), (rig.GetProperty("verdictAfter").GetString(), rig.GetProperty("differences")[0].GetProperty("before").GetString(), rig.GetProperty("differences")[0].GetProperty("after").GetString()));
@@ -109,7 +109,7 @@ public sealed class LibraryCommandTests : IDisposable
         // Elsewhere there is no library.
         var (code, output, error) = RunIn(Path.Combine(_folder, "nothing"), "check", linked);
         Assert.Equal((2, ""), (code, output));
-        Assert.Contains("linked.rig.yaml:3:18: there is no gear library here to take 'DL-02' from", error, StringComparison.Ordinal);
+        Assert.Contains("linked.rig.yaml:3:20: there is no gear library here to take 'delay-2' from", error, StringComparison.Ordinal);
         Assert.False(Directory.Exists(Path.Combine(_folder, "nothing")));
     }
 
@@ -132,8 +132,8 @@ public sealed class LibraryCommandTests : IDisposable
     [Fact]
     public void Gear_comes_from_a_rig_and_from_the_keyboard()
     {
-        Expected.Matches("gear-add.txt", Run(0, "gear", "add", "DL-02", "9V DC 300mA", "--name", "Delay with the long tail", "--words", "pit, spare"));
-        var rig = Save("board.rig.yaml", "rig: Board\nloads: { DL-02: { label: 9V DC 300mA, run: 210 mA }, OD-03: { label: 9V DC 12mA } }\nsupplies: { wall: { label: 9V 2A, outlets: { 1: } } }");
+        Expected.Matches("gear-add.txt", Run(0, "gear", "add", "delay-2", "9V DC 300mA", "--name", "Delay with the long tail", "--words", "pit, spare"));
+        var rig = Save("board.rig.yaml", "rig: Board\nloads: { delay-2: { label: 9V DC 300mA, run: 210 mA }, drive-3: { label: 9V DC 12mA } }\nsupplies: { wall: { label: 9V 2A, outlets: { 1: } } }");
         using (var left = Json(0, "gear", "add", "--from", rig))
             Assert.Equal((2, 1), (left.RootElement.GetProperty("added").GetInt32(), left.RootElement.GetProperty("left").GetInt32()));
         using (var taken = Json(0, "gear", "add", "--from", rig, "--take-all"))
@@ -143,14 +143,14 @@ public sealed class LibraryCommandTests : IDisposable
     }
 
     [Theory]
-    [InlineData("the library has no gear with the tag 'DL-20'. Did you mean DL-02?", "gear", "show", "DL-20")]
-    [InlineData("the library has a load with the tag DL-02 already. Nothing was changed. See: loadmark gear show DL-02", "gear", "add", "dl-02", "9V 1A")]
-    [InlineData("--run: expected a current such as 300 mA, found \"lots\"; it does not start with a number", "gear", "measure", "DL-02", "--run", "lots")]
-    [InlineData("--meter: expected the meter's accuracy, such as \"1 % + 2 mA\", found \"good\"; it does not start with a number", "gear", "measure", "DL-02", "--run", "1 mA", "--meter", "good")]
+    [InlineData("the library has no gear with the tag 'delay-20'. Did you mean delay-2?", "gear", "show", "delay-20")]
+    [InlineData("the library has a load with the tag delay-2 already. Nothing was changed. See: loadmark gear show delay-2", "gear", "add", "DELAY-2", "9V 1A")]
+    [InlineData("--run: expected a current such as 300 mA, found \"lots\"; it does not start with a number", "gear", "measure", "delay-2", "--run", "lots")]
+    [InlineData("--meter: expected the meter's accuracy, such as \"1 % + 2 mA\", found \"good\"; it does not start with a number", "gear", "measure", "delay-2", "--run", "1 mA", "--meter", "good")]
     [InlineData("--kind: expected load, supply or lead, found 'pedal'.", "gear", "list", "--kind", "pedal")]
     [InlineData("gear needs to know what to do: list, show, add, measure, import, export.", "gear")]
     [InlineData("rigs needs to know what to do: list, import, export, affected.", "rigs")]
-    [InlineData("gear measure needs one tag, and what the meter showed after --run or --start.", "gear", "measure", "DL-02")]
+    [InlineData("gear measure needs one tag, and what the meter showed after --run or --start.", "gear", "measure", "delay-2")]
     [InlineData("There is no command lst. Did you mean list?", "gear", "lst")]
     [InlineData("there is no rig called 'Pit'. See: loadmark rigs list", "rigs", "export", "Pit", "x.yaml")]
     [InlineData("rigs affected needs the tag of one piece of gear.", "rigs", "affected")]
@@ -166,7 +166,7 @@ public sealed class LibraryCommandTests : IDisposable
     [InlineData("gear", "list")]
     [InlineData("gear", "export", "x.yaml")]
     [InlineData("rigs", "list")]
-    [InlineData("rigs", "affected", "DL-02")]
+    [InlineData("rigs", "affected", "delay-2")]
     public void A_folder_with_nothing_in_it_is_told_and_left_alone(params string[] args)
     {
         var (code, output, error) = RunIn(Path.Combine(_folder, "nothing"), args);

@@ -12,8 +12,8 @@ public sealed class PlanCommandTests : IDisposable
         # A comment that must stay.
         rig: Small board
         loads:
-          OD-03: { kind: analog drive, label: "9V DC 12mA centre negative 5.5x2.1" }   # and this one
-          DL-02: { kind: digital, label: "9V DC 300mA centre negative 5.5x2.1", start: 400 mA for 1 s }
+          drive-3: { kind: analog drive, label: "9V DC 12mA centre negative 5.5x2.1" }   # and this one
+          delay-2: { kind: digital, label: "9V DC 300mA centre negative 5.5x2.1", start: 400 mA for 1 s }
         supplies:
           brick:
             isolated: true
@@ -35,7 +35,7 @@ public sealed class PlanCommandTests : IDisposable
         Assert.Equal(["status", "feeds", "unfed", "reasons", "changes", "objective"], json.RootElement.EnumerateObject().Select(property => property.Name));
         Assert.Equal("optimal", json.RootElement.GetProperty("status").GetString());
         var feed = json.RootElement.GetProperty("feeds")[1];
-        Assert.Equal("""{"from":["brick/2"],"joined":null,"volts":9,"lead":"straight","to":["DL-02"]}""", feed.GetRawText());
+        Assert.Equal("""{"from":["brick/2"],"joined":null,"volts":9,"lead":"straight","to":["delay-2"]}""", feed.GetRawText());
         Assert.All(json.RootElement.GetProperty("objective").EnumerateArray(), level => Assert.Equal(level.GetProperty("value").GetDecimal(), level.GetProperty("bound").GetDecimal()));
     }
 
@@ -56,19 +56,19 @@ public sealed class PlanCommandTests : IDisposable
     public void Plans_with_one_supply_only_and_says_what_stays_dark()
     {
         var text = Run(1, "plan", Save(), "--only", "wall");
-        Assert.Contains("Not fed: DL-02.", text, StringComparison.Ordinal);
+        Assert.Contains("Not fed: delay-2.", text, StringComparison.Ordinal);
         Assert.Contains("What stands in the way", text, StringComparison.Ordinal);
-        Assert.Contains("No outlet here gives DL-02", text, StringComparison.Ordinal);
+        Assert.Contains("No outlet here gives delay-2", text, StringComparison.Ordinal);
     }
 
     [Fact]
     public void Says_what_changes_against_the_wiring_in_the_file()
     {
         var path = Save();
-        File.AppendAllText(path, "\nwired:\n  - { from: brick/2, at: 9 V, to: OD-03 }\n");
+        File.AppendAllText(path, "\nwired:\n  - { from: brick/2, at: 9 V, to: drive-3 }\n");
         var text = Run(0, "plan", path);
-        Assert.Contains("OD-03: from brick/2 at 9 V to brick/1", text, StringComparison.Ordinal);
-        Assert.Contains("DL-02: not fed now, to brick/2 at 9 V", text, StringComparison.Ordinal);
+        Assert.Contains("drive-3: from brick/2 at 9 V to brick/1", text, StringComparison.Ordinal);
+        Assert.Contains("delay-2: not fed now, to brick/2 at 9 V", text, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -76,7 +76,7 @@ public sealed class PlanCommandTests : IDisposable
     {
         var (code, text) = ProgramRun.WithFiles(new CancellationToken(canceled: true), "plan", Save());
         Assert.Equal(130, code);
-        Assert.Contains("to OD-03", text, StringComparison.Ordinal);
+        Assert.Contains("to drive-3", text, StringComparison.Ordinal);
         Assert.Contains("was not proven in the time", text, StringComparison.Ordinal);
     }
 

@@ -76,8 +76,8 @@ public sealed class ProcessTests
         try
         {
             var (data, copy, rig) = (Path.Combine(folder, "data"), Path.Combine(folder, "copy.db"), Path.Combine(folder, "board.rig.yaml"));
-            File.WriteAllText(rig, "rig: Board\nloads:\n  DL-02: { from: library }\nsupplies:\n  brick: { isolated: true, outlets: { 1: 9 V 500 mA } }\nwired:\n  - { from: brick/1, to: DL-02 }\n");
-            Fine("gear", "add", "DL-02", "9V DC 300mA", "--data", data);
+            File.WriteAllText(rig, "rig: Board\nloads:\n  delay-2: { from: library }\nsupplies:\n  brick: { isolated: true, outlets: { 1: 9 V 500 mA } }\nwired:\n  - { from: brick/1, to: delay-2 }\n");
+            Fine("gear", "add", "delay-2", "9V DC 300mA", "--data", data);
             Fine("rigs", "import", rig, "--data", data);
             Fine("backup", copy, "--data", data);
             Fine("restore", copy, "--data", data);

@@ -5,7 +5,7 @@ namespace Loadmark.Tests;
 /// <summary>The commands that compute a rig's circuit, on real rig files.</summary>
 public sealed class SimulationCommandTests : IDisposable
 {
-    private const string Unwired = "rig: Bare\nloads: { OD-03: { label: 9V DC 12mA } }\nsupplies: { wall: { outlets: { 1: 9 V 500 mA } } }\n";
+    private const string Unwired = "rig: Bare\nloads: { drive-3: { label: 9V DC 12mA } }\nsupplies: { wall: { outlets: { 1: 9 V 500 mA } } }\n";
 
     private readonly string _folder = Directory.CreateTempSubdirectory("loadmark-circuit-").FullName;
 
@@ -41,7 +41,7 @@ public sealed class SimulationCommandTests : IDisposable
     {
         using var json = JsonDocument.Parse(Run(0, "settle", Repository.PathOf("examples", "pit.rig.yaml"), "--json"));
         Assert.Equal(["loads", "outlets", "totals", "findings", "assumptions", "untold", "rig"], json.RootElement.EnumerateObject().Select(property => property.Name));
-        var load = json.RootElement.GetProperty("loads").EnumerateArray().Single(entry => entry.GetProperty("load").GetString() == "DL-02");
+        var load = json.RootElement.GetProperty("loads").EnumerateArray().Single(entry => entry.GetProperty("load").GetString() == "delay-2");
         Assert.InRange(load.GetProperty("volts").GetDouble(), 8.9, 9.0);
         Assert.InRange(load.GetProperty("amps").GetDouble(), 0.21, 0.212);
         Assert.Equal("runs", load.GetProperty("state").GetString());
@@ -58,27 +58,27 @@ public sealed class SimulationCommandTests : IDisposable
             json.RootElement.EnumerateObject().Select(property => property.Name));
         Assert.Equal(JsonValueKind.Null, json.RootElement.GetProperty("settledAfterSeconds").ValueKind);
         var load = json.RootElement.GetProperty("loads")[3];
-        Assert.Equal(("DL-05", "off", JsonValueKind.Null), (load.GetProperty("load").GetString(), load.GetProperty("state").GetString(), load.GetProperty("runsAfterSeconds").ValueKind));
+        Assert.Equal(("delay-5", "off", JsonValueKind.Null), (load.GetProperty("load").GetString(), load.GetProperty("state").GetString(), load.GetProperty("runsAfterSeconds").ValueKind));
         Assert.True(load.GetProperty("restarts").GetInt32() > 10);
         Assert.Equal(1, json.RootElement.GetProperty("outlets")[0].GetProperty("peakAmps").GetDouble(), 1e-6);
         Assert.Equal(["start-overload", "does-not-start"], json.RootElement.GetProperty("findings").EnumerateArray().Select(finding => finding.GetProperty("rule").GetString()));
         Assert.Equal("starts", json.RootElement.GetProperty("events")[0].GetProperty("kind").GetString());
     }
 
-    /// <summary>DL-02 charges 220 µF, assumed, over 10 ms to 9 V: 198 mA, and 99 mA to 396 mA where it is half or double that.</summary>
+    /// <summary>delay-2 charges 220 µF, assumed, over 10 ms to 9 V: 198 mA, and 99 mA to 396 mA where it is half or double that.</summary>
     [Fact]
     public void A_peak_that_rests_on_an_assumed_capacitor_is_told_as_a_range()
     {
         const string Begin =
             """
             rig: a
-            loads: { DL-02: { kind: digital, label: "9V DC 90mA centre negative", starts_below: 8.9 V, stops_below: 5 V
+            loads: { delay-2: { kind: digital, label: "9V DC 90mA centre negative", starts_below: 8.9 V, stops_below: 5 V
             """;
         const string End =
             """
              } }
             supplies: { brick: { isolated: true, outlets: { 1: 9 V 300 mA centre negative } } }
-            wired: [ { from: brick/1, to: DL-02 } ]
+            wired: [ { from: brick/1, to: delay-2 } ]
             """;
         var assumed = Save(Begin + End);
         Assert.Matches(@"brick/1 +300 mA +99 mA to 300 mA +\S+ µs +0 s to 1[0-9.]+ ms\n", Run(0, "startup", assumed));
@@ -160,7 +160,7 @@ public sealed class SimulationCommandTests : IDisposable
 
     [Fact]
     public void Check_judges_the_circuit_too() =>
-        Assert.Contains("does-not-start  DL-05, wall/1", Run(1, "check", Repository.PathOf("examples", "chain-start.rig.yaml")), StringComparison.Ordinal);
+        Assert.Contains("does-not-start  delay-5, wall/1", Run(1, "check", Repository.PathOf("examples", "chain-start.rig.yaml")), StringComparison.Ordinal);
 
     private string Save(string text)
     {

@@ -9,9 +9,9 @@ internal static class Rigs
         mains: 230 V 50 Hz
         # the loads
         loads:
-          OD-03: { kind: analog drive, label: "9V DC 12mA centre negative 5.5x2.1" } # loud
-          DL-02: { kind: digital, label: "9V DC 300mA centre negative 5.5x2.1" }
-          PR-02: { kind: digital preamp, label: "18V DC 60mA centre negative 5.5x2.1" }
+          drive-3: { kind: analog drive, label: "9V DC 12mA centre negative 5.5x2.1" } # loud
+          delay-2: { kind: digital, label: "9V DC 300mA centre negative 5.5x2.1" }
+          preamp-2: { kind: digital preamp, label: "18V DC 60mA centre negative 5.5x2.1" }
         supplies:
           brick:
             label: "INPUT 100-240V~ 50/60Hz 0.6A"
@@ -22,8 +22,8 @@ internal static class Rigs
               2: { label: 9 V DC 500 mA; 18 V DC 250 mA, polarity: centre negative, plug: 5.5x2.1 }
               3: { label: 9 V DC 150 mA, polarity: centre negative, plug: 5.5x2.1 }
         wired:
-          - { from: brick/1, to: OD-03 }
-          - { from: brick/2, at: 9 V, to: DL-02 }
+          - { from: brick/1, to: drive-3 }
+          - { from: brick/2, at: 9 V, to: delay-2 }
 
         """;
 }

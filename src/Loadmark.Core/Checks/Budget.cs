@@ -102,7 +102,7 @@ internal sealed class Budget
     /// <summary>An amount of this budget with its unit.</summary>
     public string Text(decimal amount) => InWatts ? new Watts(amount).ToString() : new Amps(amount).ToString();
 
-    /// <summary>The sum in words: "OD-03 12 mA + CH-01 45 mA = 57 mA"; what is not known stands as a question mark.</summary>
+    /// <summary>The sum in words: "drive-3 12 mA + chorus-1 45 mA = 57 mA"; what is not known stands as a question mark.</summary>
     public string Sum(bool starting)
     {
         const int mostShown = 8;

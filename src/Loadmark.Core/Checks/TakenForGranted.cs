@@ -45,7 +45,7 @@ internal sealed class TakenForGranted
                 .Select(static outlet => outlet.Rating.Supply.Id));
     }
 
-    /// <summary>One clause for each convention: "centre negative for OD-03 and brick/1".</summary>
+    /// <summary>One clause for each convention: "centre negative for drive-3 and brick/1".</summary>
     public List<string> Clauses { get; } = [];
 
     /// <summary>The conventions in short, for the working.</summary>

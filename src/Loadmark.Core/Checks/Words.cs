@@ -8,7 +8,7 @@ public static class Words
 {
     private const int MostNamed = 12;
 
-    /// <summary>"OD-03", "OD-03 and CH-01", "OD-03, CH-01 and DL-02"; a long list ends with "and 7 more".</summary>
+    /// <summary>"drive-3", "drive-3 and chorus-1", "drive-3, chorus-1 and delay-2"; a long list ends with "and 7 more".</summary>
     public static string List(IReadOnlyList<string> names) => names.Count switch
     {
         0 => "",

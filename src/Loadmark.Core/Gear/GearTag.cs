@@ -1,6 +1,6 @@
 namespace Loadmark.Core.Gear;
 
-/// <summary>Compares the tags of gear: <c>DL-02</c> and <c>dl-02</c> are one, and each is kept as it was typed.</summary>
+/// <summary>Compares the tags of gear: <c>delay-2</c> and <c>DELAY-2</c> are one, and each is kept as it was typed.</summary>
 public static class GearTag
 {
     /// <summary>What two tags have in common exactly when they are the same tag: without spaces at the ends, in capitals.</summary>

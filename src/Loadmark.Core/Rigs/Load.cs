@@ -9,7 +9,7 @@ namespace Loadmark.Core.Rigs;
 /// </summary>
 public sealed record Load
 {
-    /// <summary>The tag the rig knows it by, such as <c>DL-02</c>; unique among the rig's loads.</summary>
+    /// <summary>The tag the rig knows it by, such as <c>delay-2</c>; unique among the rig's loads.</summary>
     public required string Id { get; init; }
 
     /// <summary>

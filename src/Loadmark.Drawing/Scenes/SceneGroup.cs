@@ -12,7 +12,7 @@ public sealed record SceneGroup
     /// <summary>What it shows.</summary>
     public required SubjectKind Kind { get; init; }
 
-    /// <summary>The id that findings name it by: "brick/5", "DL-02", "brick", the id of a lead. Empty for what has none.</summary>
+    /// <summary>The id that findings name it by: "brick/5", "delay-2", "brick", the id of a lead. Empty for what has none.</summary>
     public string Subject { get; init; } = "";
 
     /// <summary>What it is and how it stands, as a sentence for who does not see it; empty for decoration.</summary>

@@ -1,6 +1,6 @@
 namespace Loadmark.Files.Entry;
 
-/// <summary>Finds asset tags such as OD-03: up to six letters, perhaps a sign between, and up to four digits.</summary>
+/// <summary>Finds asset tags such as drive-3: up to six letters, perhaps a sign between, and up to four digits.</summary>
 internal static class AssetTag
 {
     private const int MostLetters = 6;

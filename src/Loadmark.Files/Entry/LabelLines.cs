@@ -4,7 +4,7 @@ namespace Loadmark.Files.Entry;
 public static class LabelLines
 {
     /// <summary>
-    /// Reads lines. A load is <c>OD-03: 9V DC 12mA</c>; outlets are <c>1-4: 9 V 150 mA</c>; a supply is a line such as
+    /// Reads lines. A load is <c>drive-3: 9V DC 12mA</c>; outlets are <c>1-4: 9 V 150 mA</c>; a supply is a line such as
     /// <c>brick: INPUT 100-240V~</c> with its outlets, indented or numbered, on the lines below. Where no id is typed, a free one
     /// is proposed. Loads pasted from a spreadsheet, with tabs, are read as a table (see <see cref="LoadTable"/>).
     /// Never throws on any text.

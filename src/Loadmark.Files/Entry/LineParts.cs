@@ -7,7 +7,7 @@ namespace Loadmark.Files.Entry;
 /// <param name="Label">The rest.</param>
 internal sealed record LineParts(string? Id, string Label)
 {
-    /// <summary>Takes a line apart: at a tab, at the first colon, or after an asset tag such as OD-03.</summary>
+    /// <summary>Takes a line apart: at a tab, at the first colon, or after an asset tag such as drive-3.</summary>
     /// <remarks>What stands before a colon is no id where it is words or figures of a label, as in "OUTPUT: 9 V".</remarks>
     public static LineParts Of(string content)
     {

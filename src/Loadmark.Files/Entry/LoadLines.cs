@@ -7,7 +7,7 @@ namespace Loadmark.Files.Entry;
 /// <summary>Reads loads, one a line.</summary>
 internal static class LoadLines
 {
-    private const string Form = "a tag and what is printed, such as OD-03: 9V DC 12mA";
+    private const string Form = "a tag and what is printed, such as drive-3: 9V DC 12mA";
 
     /// <summary>What proposed tags begin with.</summary>
     public const string Prefix = "L-";

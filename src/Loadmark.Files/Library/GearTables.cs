@@ -36,7 +36,7 @@ internal static class GearTables
         var piece = row.Load is { } load ? GearPiece.Of(load) : row.Supply is { } supply ? GearPiece.Of(supply) : null;
         var found = new GearFileRow { Line = row.Line, Kind = kind, Tag = piece?.Tag ?? "", Words = row.Words is { } words ? GearTrees.Split(words) : null };
         if (row.IsIdProposed)
-            return found with { Tag = "", Refusal = new EntryRefusal("it has no tag", "a tag such as DL-02") };
+            return found with { Tag = "", Refusal = new EntryRefusal("it has no tag", "a tag such as delay-2") };
         return piece is null ? found with { Refusal = row.Refusal ?? new EntryRefusal("it is no piece of gear", null) } : found with { Piece = piece };
     }
 }

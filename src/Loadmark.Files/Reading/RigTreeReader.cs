@@ -91,7 +91,7 @@ internal static class RigTreeReader
 
                 return feeds;
             case var other:
-                fields.Errors.ExpectedForm(other, "wired", "a list of feeds, such as - { from: brick/1, to: OD-03 }");
+                fields.Errors.ExpectedForm(other, "wired", "a list of feeds, such as - { from: brick/1, to: drive-3 }");
                 return null;
         }
     }
@@ -103,7 +103,7 @@ internal static class RigTreeReader
             return words;
         if (node is not SequenceNode sequence)
         {
-            fields.Errors.ExpectedForm(node, "signal", "a list of tags, such as [OD-03, DL-02, amp]");
+            fields.Errors.ExpectedForm(node, "signal", "a list of tags, such as [drive-3, delay-2, amp]");
             return words;
         }
 

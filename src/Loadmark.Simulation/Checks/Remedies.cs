@@ -10,7 +10,7 @@ internal static class Remedies
         return found switch
         {
             [] => otherwise,
-            [var only] => $"{char.ToUpperInvariant(only[0])}{only[1..]} mends it (tried).",
+            [var only] => $"This mends it (tried): {only}.",
             _ => $"Any one of these mends it (tried): {string.Join("; ", found)}.",
         };
     }

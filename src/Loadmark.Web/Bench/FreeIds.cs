@@ -5,7 +5,7 @@ namespace Loadmark.Web.Bench;
 /// <summary>Finds ids that nothing has yet.</summary>
 internal static class FreeIds
 {
-    /// <summary>An id like a given one: its number counted on (OD-03, OD-04), or with a number after it (brick, brick 2).</summary>
+    /// <summary>An id like a given one: its number counted on (drive-3, drive-4), or with a number after it (brick, brick 2).</summary>
     /// <param name="id">The id.</param>
     /// <param name="taken">The ids there are.</param>
     public static string Like(string id, IEnumerable<string> taken)

@@ -7,7 +7,7 @@ namespace Loadmark.Web.Bench;
 /// <summary>What two windows changed, in plain words.</summary>
 internal static class MergeWords
 {
-    /// <summary>Where: "DL-02, Label, as printed".</summary>
+    /// <summary>Where: "delay-2, Label, as printed".</summary>
     public static string Of(MergePlace place, IStringLocalizer<PageText> T)
     {
         var thing = ThingOf(place, T);
@@ -17,7 +17,7 @@ internal static class MergeWords
         return thing.Length == 0 ? field : T["{0}, {1}", thing, field];
     }
 
-    /// <summary>A change: "DL-02, Rated current: 300 mA became 250 mA".</summary>
+    /// <summary>A change: "delay-2, Rated current: 300 mA became 250 mA".</summary>
     public static string Of(MergeChange change, IStringLocalizer<PageText> T)
     {
         var place = Of(change.Place, T);

@@ -34,7 +34,7 @@ public sealed partial class EntryBox : ComponentBase
     private string Id => Kind == EntryKind.Loads ? "enter-loads" : "enter-supplies";
 
     private string Example => Kind == EntryKind.Loads
-        ? "OD-03: 9V DC 12mA centre negative\nDL-02: 9V 300mA"
+        ? "drive-3: 9V DC 12mA centre negative\ndelay-2: 9V 300mA"
         : "brick: INPUT 100-240V~ 50/60Hz\n  1-4: 9 V 150 mA\n  5: 9 V 500 mA; 12 V 400 mA";
 
     private int Takes => _reading?.Rows.Count(static row => row.Refusal is null) ?? 0;

@@ -21,7 +21,7 @@ internal static class LibraryHelp
         HelpPage.Entry(sheet, "--force", "With export: replace a file of that name.");
         HelpPage.DataEntry(sheet);
         HelpPage.Entry(sheet, "--json", "One object.");
-        HelpPage.WriteCodesAndExample(sheet, "loadmark gear add DL-02 \"9V DC 300mA\" --name \"Delay with the long tail\"");
+        HelpPage.WriteCodesAndExample(sheet, "loadmark gear add delay-2 \"9V DC 300mA\" --name \"Delay with the long tail\"");
     }
 
     /// <summary>Writes the page on rigs.</summary>
@@ -36,6 +36,6 @@ internal static class LibraryHelp
         HelpPage.Entry(sheet, "--force", "With export: replace a file of that name.");
         HelpPage.DataEntry(sheet);
         HelpPage.Entry(sheet, "--json", "One object.");
-        HelpPage.WriteCodesAndExample(sheet, "loadmark rigs affected DL-02");
+        HelpPage.WriteCodesAndExample(sheet, "loadmark rigs affected delay-2");
     }
 }

@@ -35,8 +35,8 @@ internal static partial class PartOpener
 
     private static async Task OpenGearAsync(IPage page)
     {
-        await page.GetByLabel("Add loads: one label a line").FillAsync("XX-01: 9V DC 12mA centre negative sparkling\nno label at all");
-        await Expect(page.GetByRole(AriaRole.List, new() { Name = "How the lines read" })).ToContainTextAsync("XX-01");
+        await page.GetByLabel("Add loads: one label a line").FillAsync("extra-1: 9V DC 12mA centre negative sparkling\nno label at all");
+        await Expect(page.GetByRole(AriaRole.List, new() { Name = "How the lines read" })).ToContainTextAsync("extra-1");
         foreach (var list in (string[])["Loads", "Supplies", "Leads on hand"])
         {
             var more = page.GetByRole(AriaRole.List, new() { Name = list }).GetByRole(AriaRole.Button, new() { NameRegex = AboutThing() }).First;
@@ -88,7 +88,7 @@ internal static partial class PartOpener
 
     private static async Task RefuseTextAsync(IPage page)
     {
-        await page.GetByLabel("Text of the rig's file").FillAsync("rig: Bad\nloads:\n  OD-03: { colour: red }\n");
+        await page.GetByLabel("Text of the rig's file").FillAsync("rig: Bad\nloads:\n  drive-3: { colour: red }\n");
         await page.GetByRole(AriaRole.Button, new() { Name = "Keep this text" }).ClickAsync();
         await Expect(page.GetByText("Nothing is changed yet:")).ToBeVisibleAsync();
     }

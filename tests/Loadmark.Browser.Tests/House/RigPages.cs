@@ -69,7 +69,7 @@ internal static class RigPages
         await page.GotoAsync("/gear");
         await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Gear library" })).ToBeVisibleAsync();
         await page.WaitForFilesAsync();
-        var file = "loads:\n  OD-03: { name: Left of the pair, label: \"9V DC 12mA centre negative\", words: [drives] }\n  DL-02: { name: Delay with the long tail, label: 9V DC 300mA }\n  BAD-1: { colour: red }\nsupplies:\n  brick: { outlets: { 1: 9 V 150 mA, 2: 9 V 500 mA } }\nleads:\n  long chain: { type: daisy chain, plugs: 5 }\n"u8.ToArray();
+        var file = "loads:\n  drive-3: { name: Left of the pair, label: \"9V DC 12mA centre negative\", words: [drives] }\n  delay-2: { name: Delay with the long tail, label: 9V DC 300mA }\n  BAD-1: { colour: red }\nsupplies:\n  brick: { outlets: { 1: 9 V 150 mA, 2: 9 V 500 mA } }\nleads:\n  long chain: { type: daisy chain, plugs: 5 }\n"u8.ToArray();
         await page.GetByLabel("Choose a file").SetInputFilesAsync(new FilePayload { Name = "library.yaml", MimeType = "application/yaml", Buffer = file });
         var take = page.GetByRole(AriaRole.Button, new() { NameRegex = new System.Text.RegularExpressions.Regex("^Take [0-9]+ into the library$", System.Text.RegularExpressions.RegexOptions.None, TimeSpan.FromSeconds(1)) });
         await Expect(take).ToBeVisibleAsync();
@@ -81,7 +81,7 @@ internal static class RigPages
 
         await page.Locator(".import").GetByRole(AriaRole.Button).Last.ClickAsync();
         await Expect(page.Locator(".gearrows li")).Not.ToHaveCountAsync(0);
-        return "/" + (await page.GetByRole(AriaRole.Link, new() { Name = "OD-03", Exact = true }).GetAttributeAsync("href"))!.TrimStart('/');
+        return "/" + (await page.GetByRole(AriaRole.Link, new() { Name = "drive-3", Exact = true }).GetAttributeAsync("href"))!.TrimStart('/');
     }
 
     /// <summary>Opens a piece of the library and does to it what can be done.</summary>

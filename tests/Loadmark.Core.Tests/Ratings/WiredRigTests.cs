@@ -12,14 +12,14 @@ public sealed class WiredRigTests
     [Fact]
     public void A_rig_that_refers_to_what_it_does_not_have_is_the_callers_mistake()
     {
-        Assert.Throws<InvalidRigException>(() => Rig().Feed("brick/9", "OD-03").Check());
-        Assert.Throws<InvalidRigException>(() => Rig().Feed("brick/1", "OD-99").Check());
-        Assert.Throws<InvalidRigException>(() => Rig().FeedOver("no lead", "brick/1", "OD-03").Check());
-        Assert.Throws<InvalidRigException>(() => Rig().Load("OD-03", null).Check());
+        Assert.Throws<InvalidRigException>(() => Rig().Feed("brick/9", "drive-3").Check());
+        Assert.Throws<InvalidRigException>(() => Rig().Feed("brick/1", "drive-99").Check());
+        Assert.Throws<InvalidRigException>(() => Rig().FeedOver("no lead", "brick/1", "drive-3").Check());
+        Assert.Throws<InvalidRigException>(() => Rig().Load("drive-3", null).Check());
         Assert.Throws<InvalidRigException>(() => Rig().Outlet("1", Plate.Dc(9, 100)).Check());
         Assert.Throws<InvalidRigException>(() => Rig().Lead("one", LeadType.Straight).Lead("one", LeadType.Straight).Check());
         Assert.Throws<InvalidRigException>(() => New().Load("A", null).Supply("brick").Outlet("1", Plate.Dc(9, 100)).FeedAt("brick/1", 12, "A").Check());
-        Assert.Throws<InvalidRigException>(() => Rig().Feed("brick/1", lead: null, at: null, Joint.Series, "OD-03").Check());
+        Assert.Throws<InvalidRigException>(() => Rig().Feed("brick/1", lead: null, at: null, Joint.Series, "drive-3").Check());
     }
 
     [Theory]

@@ -88,27 +88,27 @@ public sealed class ConnectionTrialsTests
     [Fact]
     public void An_outlet_that_suits_is_taken_as_it_is()
     {
-        var connection = Try(Pedals().Outlet("1", Plate.Dc(9, 100)), "brick/1", "OD-03");
+        var connection = Try(Pedals().Outlet("1", Plate.Dc(9, 100)), "brick/1", "drive-3");
         Assert.Null(connection.Refusal);
         Assert.Null(connection.Remark);
         Assert.False(connection.IsThere);
-        Assert.Equal("OD-03 onto brick/1", connection.Best.What);
-        Assert.DoesNotContain(connection.Best.Check.Refusing(), finding => finding.Subjects.Contains("OD-03"));
+        Assert.Equal("drive-3 onto brick/1", connection.Best.What);
+        Assert.DoesNotContain(connection.Best.Check.Refusing(), finding => finding.Subjects.Contains("drive-3"));
     }
 
     [Fact]
     public void The_setting_that_suits_is_chosen()
     {
-        var connection = Try(Pedals().Outlet("1", Plate.Modes((18, 250), (12, 400), (9, 500))), "brick/1", "OD-03");
+        var connection = Try(Pedals().Outlet("1", Plate.Modes((18, 250), (12, 400), (9, 500))), "brick/1", "drive-3");
         Assert.Null(connection.Refusal);
-        Assert.Equal("OD-03 onto brick/1 at 9 V", connection.Best.What);
+        Assert.Equal("drive-3 onto brick/1 at 9 V", connection.Best.What);
         Assert.Equal([new Volts(9)], Feeds(connection.Best.Rig).Single().At);
     }
 
     [Fact]
     public void Too_high_a_voltage_is_refused_and_says_so()
     {
-        var connection = Try(Pedals().Outlet("1", Plate.Dc(18, 100)), "brick/1", "OD-03");
+        var connection = Try(Pedals().Outlet("1", Plate.Dc(18, 100)), "brick/1", "drive-3");
         Assert.NotNull(connection.Refusal);
         Assert.Contains("18 V", connection.Refusal, StringComparison.Ordinal);
         Expect.Breaks(connection.Best.Check, "over-voltage");
@@ -118,11 +118,11 @@ public sealed class ConnectionTrialsTests
     public void A_reversed_polarity_takes_the_reversing_lead_on_hand()
     {
         var rig = Pedals(load => load with { Polarity = Polarity.CentrePositive }).Outlet("1", Plate.Dc(9, 100));
-        Assert.NotNull(Try(rig, "brick/1", "OD-03").Refusal);
+        Assert.NotNull(Try(rig, "brick/1", "drive-3").Refusal);
 
-        var connection = Try(rig.Lead("flip", LeadType.Reversing), "brick/1", "OD-03");
+        var connection = Try(rig.Lead("flip", LeadType.Reversing), "brick/1", "drive-3");
         Assert.Null(connection.Refusal);
-        Assert.Equal("OD-03 onto brick/1 over flip", connection.Best.What);
+        Assert.Equal("drive-3 onto brick/1 over flip", connection.Best.What);
         Assert.Equal("flip", Feeds(connection.Best.Rig).Single().Lead);
     }
 
@@ -130,39 +130,39 @@ public sealed class ConnectionTrialsTests
     public void A_reversing_lead_that_is_in_use_is_not_taken_again()
     {
         var rig = Pedals(load => load with { Polarity = Polarity.CentrePositive })
-            .Load("OD-04", Plate.Dc(9, 10), load => load with { Polarity = Polarity.CentrePositive })
+            .Load("drive-4", Plate.Dc(9, 10), load => load with { Polarity = Polarity.CentrePositive })
             .Outlet("1", Plate.Dc(9, 100)).Outlet("2", Plate.Dc(9, 100))
-            .Lead("flip", LeadType.Reversing).FeedOver("flip", "brick/1", "OD-04");
-        var connection = Try(rig, "brick/2", "OD-03");
+            .Lead("flip", LeadType.Reversing).FeedOver("flip", "brick/1", "drive-4");
+        var connection = Try(rig, "brick/2", "drive-3");
         Assert.NotNull(connection.Refusal);
-        Assert.Null(Feeds(connection.Best.Rig).Single(feed => feed.To.Contains("OD-03")).Lead);
+        Assert.Null(Feeds(connection.Best.Rig).Single(feed => feed.To.Contains("drive-3")).Lead);
     }
 
     [Fact]
     public void A_second_load_on_a_plain_lead_is_refused_for_want_of_plugs()
     {
-        var rig = Pedals().Load("OD-04", Plate.Dc(9, 10)).Outlet("1", Plate.Dc(9, 100)).Feed("brick/1", "OD-04");
-        var connection = Try(rig, "brick/1", "OD-03");
+        var rig = Pedals().Load("drive-4", Plate.Dc(9, 10)).Outlet("1", Plate.Dc(9, 100)).Feed("brick/1", "drive-4");
+        var connection = Try(rig, "brick/1", "drive-3");
         Assert.NotNull(connection.Refusal);
         var finding = Assert.Single(connection.Best.Check.Findings, finding => finding.Rule == "lead-short-of-plugs");
         Assert.Equal(finding.Message, connection.Refusal);
 
-        var chained = Try(rig.Lead("chain", LeadType.DaisyChain, 2), "brick/1", "OD-03");
+        var chained = Try(rig.Lead("chain", LeadType.DaisyChain, 2), "brick/1", "drive-3");
         Assert.Null(chained.Refusal);
-        Assert.Equal("OD-03 onto brick/1, with OD-04 over chain", chained.Best.What);
+        Assert.Equal("drive-3 onto brick/1, with drive-4 over chain", chained.Best.What);
     }
 
     [Fact]
     public void A_chain_that_is_too_short_does_not_help()
     {
-        var rig = Pedals().Load("OD-04", Plate.Dc(9, 10)).Outlet("1", Plate.Dc(9, 100)).Feed("brick/1", "OD-04").Lead("chain", LeadType.DaisyChain, 1);
-        Assert.NotNull(Try(rig, "brick/1", "OD-03").Refusal);
+        var rig = Pedals().Load("drive-4", Plate.Dc(9, 10)).Outlet("1", Plate.Dc(9, 100)).Feed("brick/1", "drive-4").Lead("chain", LeadType.DaisyChain, 1);
+        Assert.NotNull(Try(rig, "brick/1", "drive-3").Refusal);
     }
 
     [Fact]
     public void Little_to_spare_is_a_remark_and_no_refusal()
     {
-        var connection = Try(Pedals().Outlet("1", Plate.Dc(9, 13)), "brick/1", "OD-03");
+        var connection = Try(Pedals().Outlet("1", Plate.Dc(9, 13)), "brick/1", "drive-3");
         Assert.Null(connection.Refusal);
         Assert.Equal(Expect.Breaks(connection.Best.Check, "thin-headroom").Message, connection.Remark);
     }
@@ -171,11 +171,11 @@ public sealed class ConnectionTrialsTests
     public void What_is_bad_on_another_outlet_is_bad_on_this_one()
     {
         // Both outlets already harm a load; moving one to the other's outlet is no better for it.
-        var rig = Pedals().Load("OD-04", Plate.Dc(9, 10))
+        var rig = Pedals().Load("drive-4", Plate.Dc(9, 10))
             .Outlet("1", Plate.Dc(18, 100)).Outlet("2", Plate.Dc(18, 100))
             .Lead("chain", LeadType.DaisyChain, 2)
-            .FeedOver("chain", "brick/1", "OD-04").Feed("brick/2", "OD-03");
-        Assert.NotNull(Try(rig, "brick/1", "OD-03").Refusal);
+            .FeedOver("chain", "brick/1", "drive-4").Feed("brick/2", "drive-3");
+        Assert.NotNull(Try(rig, "brick/1", "drive-3").Refusal);
     }
 
     [Fact]
@@ -185,16 +185,16 @@ public sealed class ConnectionTrialsTests
             SupplyForm.Direct,
             new Mode(null, new Figure<Amps>(new Amps(0.3m), Origin.Stated), null),
             new Mode(null, new Figure<Amps>(new Amps(0.5m), Origin.Stated), null));
-        var connection = Try(Pedals().Outlet("1", label), "brick/1", "OD-03");
-        Assert.Equal("OD-03", connection.Load);
+        var connection = Try(Pedals().Outlet("1", label), "brick/1", "drive-3");
+        Assert.Equal("drive-3", connection.Load);
         Assert.Single(Feeds(connection.Best.Rig));
     }
 
     [Fact]
     public void An_outlet_that_the_rig_does_not_have_is_the_callers_mistake() =>
-        Assert.Throws<ArgumentException>(() => Try(Pedals().Outlet("1", Plate.Dc(9, 100)), "brick/7", "OD-03"));
+        Assert.Throws<ArgumentException>(() => Try(Pedals().Outlet("1", Plate.Dc(9, 100)), "brick/7", "drive-3"));
 
-    private static RigBuilder Pedals(Func<Load, Load>? change = null) => new RigBuilder().Load("OD-03", Plate.Dc(9, 12), change).Supply("brick");
+    private static RigBuilder Pedals(Func<Load, Load>? change = null) => new RigBuilder().Load("drive-3", Plate.Dc(9, 12), change).Supply("brick");
 
     private static Connection Try(RigBuilder builder, string outlet, string load)
     {

@@ -54,11 +54,11 @@ public sealed class RemedyTrialsTests
     public void A_fuzz_on_a_shared_return_is_moved_to_a_supply_of_its_own_or_unplugged()
     {
         var shared = Shared();
-        Assert.Equal("Unplug FZ-02", Assert.Single(Remedies(shared.Build(), "ground-short"), remedy => remedy.What.Contains("FZ-02", StringComparison.Ordinal)).What);
+        Assert.Equal("Unplug fuzz-2", Assert.Single(Remedies(shared.Build(), "ground-short"), remedy => remedy.What.Contains("fuzz-2", StringComparison.Ordinal)).What);
 
         var rig = shared.Supply("spare").Outlet("1", Plate.Dc(9, 100)).Build();
         var first = Remedies(rig, "ground-short")[0];
-        Assert.Equal("Plug FZ-02 onto spare/1 over flip", first.What);
+        Assert.Equal("Plug fuzz-2 onto spare/1 over flip", first.What);
         Assert.DoesNotContain(first.Check.Findings, finding => finding.Severity >= Severity.Fails);
     }
 
@@ -66,23 +66,23 @@ public sealed class RemedyTrialsTests
     public void A_chain_that_does_not_start_loses_the_load_with_the_surge()
     {
         var builder = new RigBuilder()
-            .Load("OD-03", Plate.Dc(9, 12)).Load("CH-01", Plate.Dc(9, 45))
-            .Digital("DL-05", Plate.Dc(9, 500), load => load with { Run = new Amps(0.38m), Start = new TimedCurrent(new Amps(1.1m), new Seconds(1.2m)) })
+            .Load("drive-3", Plate.Dc(9, 12)).Load("chorus-1", Plate.Dc(9, 45))
+            .Digital("delay-5", Plate.Dc(9, 500), load => load with { Run = new Amps(0.38m), Start = new TimedCurrent(new Amps(1.1m), new Seconds(1.2m)) })
             .Supply("wall", supply => supply with { Isolated = false }).Outlet("1", Plate.Dc(9, 1000))
-            .Chain("wall/1", "OD-03", "CH-01", "DL-05");
-        Assert.Equal("Unplug DL-05", Remedies(builder.Build(), "start-overload")[0].What);
+            .Chain("wall/1", "drive-3", "chorus-1", "delay-5");
+        Assert.Equal("Unplug delay-5", Remedies(builder.Build(), "start-overload")[0].What);
 
         var rig = builder.Supply("second").Outlet("1", Plate.Dc(9, 1500)).Build();
-        Assert.Equal("Plug DL-05 onto second/1", Remedies(rig, "start-overload")[0].What);
+        Assert.Equal("Plug delay-5 onto second/1", Remedies(rig, "start-overload")[0].What);
     }
 
     [Fact]
     public void A_reversed_load_is_given_the_reversing_lead()
     {
         var rig = new RigBuilder()
-            .Load("FZ-01", Plate.Dc(9, 3), load => load with { Polarity = Polarity.CentrePositive })
+            .Load("fuzz-1", Plate.Dc(9, 3), load => load with { Polarity = Polarity.CentrePositive })
             .Supply("brick").Outlet("1", Plate.Dc(9, 100))
-            .Lead("flip", LeadType.Reversing).Feed("brick/1", "FZ-01").Build();
+            .Lead("flip", LeadType.Reversing).Feed("brick/1", "fuzz-1").Build();
         var first = Remedies(rig, "reversed-polarity")[0];
         Assert.Equal("Use flip on brick/1", first.What);
         Assert.DoesNotContain(first.Check.Findings, finding => finding.Severity >= Severity.Noise);
@@ -91,7 +91,7 @@ public sealed class RemedyTrialsTests
     [Fact]
     public void What_no_wiring_mends_has_no_remedy()
     {
-        var rig = new RigBuilder().Load("OD-03", Plate.Dc(9, 12), load => load with { Polarity = null }).Supply("brick").Outlet("1", Plate.Dc(9, 100)).Feed("brick/1", "OD-03").Build();
+        var rig = new RigBuilder().Load("drive-3", Plate.Dc(9, 12), load => load with { Polarity = null }).Supply("brick").Outlet("1", Plate.Dc(9, 100)).Feed("brick/1", "drive-3").Build();
         Assert.Empty(Remedies(rig, "figure-assumed"));
     }
 
@@ -114,16 +114,16 @@ public sealed class RemedyTrialsTests
 
     /// <summary>As examples/left-at-18.rig.yaml.</summary>
     private static RigBuilder LeftAt18() => new RigBuilder()
-        .Load("OD-06", Plate.Range(9, 18, 15))
-        .Digital("DL-02", Plate.Dc(9, 300), load => load with { Run = new Amps(0.18m), Start = new TimedCurrent(new Amps(0.24m), new Seconds(1.5m)) })
+        .Load("drive-6", Plate.Range(9, 18, 15))
+        .Digital("delay-2", Plate.Dc(9, 300), load => load with { Run = new Amps(0.18m), Start = new TimedCurrent(new Amps(0.24m), new Seconds(1.5m)) })
         .Supply("brick").Outlet("1", Plate.Dc(9, 150)).Outlet("2", Plate.Modes((9, 500), (12, 400), (18, 250)))
-        .Feed("brick/1", "OD-06").FeedAt("brick/2", 18, "DL-02");
+        .Feed("brick/1", "drive-6").FeedAt("brick/2", 18, "delay-2");
 
     /// <summary>As examples/fuzz-shared.rig.yaml.</summary>
     private static RigBuilder Shared() => new RigBuilder()
-        .Load("FZ-02", Plate.Dc(9, 2), load => load with { Polarity = Polarity.CentrePositive, Ground = GroundSide.Positive })
-        .Load("OD-07", Plate.Dc(9, 9)).Load("TR-02", Plate.Dc(9, 30))
+        .Load("fuzz-2", Plate.Dc(9, 2), load => load with { Polarity = Polarity.CentrePositive, Ground = GroundSide.Positive })
+        .Load("drive-7", Plate.Dc(9, 9)).Load("tremolo-2", Plate.Dc(9, 30))
         .Supply("twin", supply => supply with { Isolated = false }).Outlet("1", Plate.Dc(9, 200)).Outlet("2", Plate.Dc(9, 200)).Outlet("3", Plate.Dc(9, 200))
         .Lead("flip", LeadType.Reversing)
-        .FeedOver("flip", "twin/1", "FZ-02").Feed("twin/2", "OD-07").Feed("twin/3", "TR-02");
+        .FeedOver("flip", "twin/1", "fuzz-2").Feed("twin/2", "drive-7").Feed("twin/3", "tremolo-2");
 }

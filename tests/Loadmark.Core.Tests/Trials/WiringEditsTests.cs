@@ -99,24 +99,24 @@ public sealed class WiringEditsTests
     [Fact]
     public void Replacing_and_plugging_touch_one_feed()
     {
-        var rig = new RigBuilder().Load("OD-03", Plate.Dc(9, 12)).Load("OD-04", Plate.Dc(9, 12)).Supply("brick").Outlet("1", Plate.Dc(9, 100)).Outlet("2", Plate.Dc(9, 100))
-            .Feed("brick/1", "OD-03").Build();
-        var feed = new Feed { From = [new OutletRef("brick", "2")], To = ["OD-04"] };
+        var rig = new RigBuilder().Load("drive-3", Plate.Dc(9, 12)).Load("drive-4", Plate.Dc(9, 12)).Supply("brick").Outlet("1", Plate.Dc(9, 100)).Outlet("2", Plate.Dc(9, 100))
+            .Feed("brick/1", "drive-3").Build();
+        var feed = new Feed { From = [new OutletRef("brick", "2")], To = ["drive-4"] };
         Assert.Equal([.. rig.Wired!.Value, feed], rig.Plug(feed).Wired!.Value);
         Assert.Equal([feed], rig.Replace(0, feed).Wired!.Value);
         Assert.Equal([feed], (rig with { Wired = null }).Plug(feed).Wired!.Value);
-        Assert.Null((rig with { Wired = null }).Unplug("OD-03").Wired);
+        Assert.Null((rig with { Wired = null }).Unplug("drive-3").Wired);
         Assert.Throws<ArgumentOutOfRangeException>(() => rig.Replace(1, feed));
     }
 
     [Fact]
     public void A_supply_put_back_with_fewer_outlets_loses_the_feeds_of_those_that_are_gone()
     {
-        var rig = new RigBuilder().Load("OD-03", Plate.Dc(9, 12)).Load("OD-04", Plate.Dc(9, 12)).Supply("brick").Outlet("1", Plate.Dc(9, 100)).Outlet("2", Plate.Dc(9, 100))
-            .Feed("brick/1", "OD-03").Feed("brick/2", "OD-04").Build();
+        var rig = new RigBuilder().Load("drive-3", Plate.Dc(9, 12)).Load("drive-4", Plate.Dc(9, 12)).Supply("brick").Outlet("1", Plate.Dc(9, 100)).Outlet("2", Plate.Dc(9, 100))
+            .Feed("brick/1", "drive-3").Feed("brick/2", "drive-4").Build();
         var after = rig.PutSupply(0, rig.Supplies[0] with { Outlets = [rig.Supplies[0].Outlets[1]] });
         Whole(after);
-        Assert.Equal(["OD-04"], Assert.Single(Feeds(after)).To);
+        Assert.Equal(["drive-4"], Assert.Single(Feeds(after)).To);
     }
 
     private static IEnumerable<Feed> Feeds(Rig rig) => rig.Wired ?? [];

@@ -62,15 +62,15 @@ public sealed class GearFormTests
     public void Empty_fields_say_nothing()
     {
         var values = GearForm.LoadFields.ToDictionary(field => field.Key, _ => "  ");
-        AssertSame(new Load { Id = "OD-03" }, GearForm.ReadLoad("OD-03", values));
+        AssertSame(new Load { Id = "drive-3" }, GearForm.ReadLoad("drive-3", values));
         AssertSame(new Lead { Id = "flip" }, GearForm.ReadLead("flip", new Dictionary<string, string>()));
-        Assert.Empty(GearForm.ValuesOf(new Load { Id = "OD-03" }));
+        Assert.Empty(GearForm.ValuesOf(new Load { Id = "drive-3" }));
     }
 
     [Fact]
     public void Typed_figures_become_the_load()
     {
-        var reading = GearForm.ReadLoad("DL-02", new Dictionary<string, string>
+        var reading = GearForm.ReadLoad("delay-2", new Dictionary<string, string>
         {
             ["kind"] = "digital",
             ["run"] = " 210mA ",
@@ -82,7 +82,7 @@ public sealed class GearFormTests
         AssertSame(
             new Load
             {
-                Id = "DL-02",
+                Id = "delay-2",
                 Kind = new LoadKind("digital"),
                 Run = new Amps(0.21m),
                 Start = new TimedCurrent(new Amps(0.52m), new Seconds(1.5m)),
@@ -108,12 +108,12 @@ public sealed class GearFormTests
     {
         // Every other field is filled, so that a fault at the wrong place shows.
         var values = new Dictionary<string, string> { ["name"] = "Long one", ["label"] = "9V 30mA", ["plug"] = "5.5x2.5", [key] = typed, ["ground"] = "negative" };
-        var reading = GearForm.ReadLoad("OD-03", values);
+        var reading = GearForm.ReadLoad("drive-3", values);
         Assert.Null(reading.Value);
         var (at, message) = Assert.Single(reading.Faults);
         Assert.Equal(key, at);
         Assert.Contains(words, message, StringComparison.Ordinal);
-        Assert.Equal(FileFault($"loads: {{ OD-03: {{ {key}: {Json(typed)} }} }}"), message);
+        Assert.Equal(FileFault($"loads: {{ drive-3: {{ {key}: {Json(typed)} }} }}"), message);
     }
 
     [Theory]
@@ -174,7 +174,7 @@ public sealed class GearFormTests
     [Fact]
     public void Each_of_several_faults_is_at_its_own_field()
     {
-        var reading = GearForm.ReadLoad("OD-03", new Dictionary<string, string> { ["run"] = "5", ["label"] = "9V", ["watts"] = "x", ["isolate"] = "?", ["plug"] = "5.5x2.1" });
+        var reading = GearForm.ReadLoad("drive-3", new Dictionary<string, string> { ["run"] = "5", ["label"] = "9V", ["watts"] = "x", ["isolate"] = "?", ["plug"] = "5.5x2.1" });
         Assert.Equal(["isolate", "run", "watts"], reading.Faults.Keys.Order(StringComparer.Ordinal));
     }
 

@@ -11,7 +11,7 @@ public sealed class CommonPracticeTests
     [Fact(DisplayName = "A 100 mA load on a 2 A outlet leaves 1.9 A (common practice, no source)")]
     public void Small_load_leaves_the_rest()
     {
-        var result = SmallRig.Check("9V⎓ 2A", SmallRig.Load("OD-03", "9V DC centre negative", 100));
+        var result = SmallRig.Check("9V⎓ 2A", SmallRig.Load("drive-3", "9V DC centre negative", 100));
 
         var outlet = Assert.Single(result.Outlets);
         Assert.Equal(new Amps(2), outlet.Limit);
@@ -23,7 +23,7 @@ public sealed class CommonPracticeTests
     [Fact(DisplayName = "An outlet printed 9 V 45 W gives 5 A (common practice, no source)")]
     public void Watts_give_the_limit()
     {
-        var result = SmallRig.Check("9V⎓ 45W", SmallRig.Load("OD-03", "9V DC centre negative", 100));
+        var result = SmallRig.Check("9V⎓ 45W", SmallRig.Load("drive-3", "9V DC centre negative", 100));
 
         Assert.Equal(new Amps(5), Assert.Single(result.Outlets).Limit);
     }
@@ -31,17 +31,17 @@ public sealed class CommonPracticeTests
     [Fact(DisplayName = "12 V into a 9 V load is harm (common practice, no source)")]
     public void Too_many_volts_harm()
     {
-        var result = SmallRig.Check("12V⎓ 500mA", SmallRig.Load("OD-03", "9V DC centre negative", 100));
+        var result = SmallRig.Check("12V⎓ 500mA", SmallRig.Load("drive-3", "9V DC centre negative", 100));
 
         var finding = Assert.Single(SmallRig.Of(result, "over-voltage"));
         Assert.Equal(Severity.Harm, finding.Severity);
-        Assert.Contains("OD-03", finding.Subjects);
+        Assert.Contains("drive-3", finding.Subjects);
         Assert.Equal(Severity.Harm, result.Verdict);
     }
 
     [Fact(DisplayName = "9 V into a 9 V load is no harm (common practice, no source)")]
     public void Equal_volts_do_not_harm() => Assert.Empty(
-        SmallRig.Of(SmallRig.Check("9V⎓ 500mA", SmallRig.Load("OD-03", "9V DC centre negative", 100)), "over-voltage"));
+        SmallRig.Of(SmallRig.Check("9V⎓ 500mA", SmallRig.Load("drive-3", "9V DC centre negative", 100)), "over-voltage"));
 
     [Theory(DisplayName = "A 1 A adaptor feeds a chain while the sum is at most 1 A (common practice, no source)")]
     [InlineData("0.9 A", 200, false, false)]
@@ -52,10 +52,10 @@ public sealed class CommonPracticeTests
     {
         var result = SmallRig.Check(
             "9V⎓ 1A",
-            SmallRig.Load("OD-03", "9V DC centre negative", 165),
-            SmallRig.Load("CH-01", "9V DC centre negative", 280),
-            SmallRig.Load("TR-02", "9V DC centre negative", 255),
-            SmallRig.Load("DL-02", "9V DC centre negative", last));
+            SmallRig.Load("drive-3", "9V DC centre negative", 165),
+            SmallRig.Load("chorus-1", "9V DC centre negative", 280),
+            SmallRig.Load("tremolo-2", "9V DC centre negative", 255),
+            SmallRig.Load("delay-2", "9V DC centre negative", last));
 
         Assert.True(QuantityReader.TryRead<Ampere>(sum, out var expected, out var problem), problem);
         Assert.Equal(expected, Assert.Single(result.Outlets).Run);
@@ -133,8 +133,8 @@ public sealed class CommonPracticeTests
     private static CheckResult CheckTwoOutlets(string smallOutlet, bool feedSmall) => RigChecker.Check(new Rig
     {
         Name = "Two outlets",
-        Loads = [SmallRig.Load("CH-01", "9V DC centre negative", 80)],
+        Loads = [SmallRig.Load("chorus-1", "9V DC centre negative", 80)],
         Supplies = [SmallRig.Supply(SmallRig.Outlet("1", smallOutlet), SmallRig.Outlet("2", "9V⎓ 500mA"))],
-        Wired = [SmallRig.Feed(feedSmall ? "1" : "2", "CH-01")],
+        Wired = [SmallRig.Feed(feedSmall ? "1" : "2", "chorus-1")],
     });
 }

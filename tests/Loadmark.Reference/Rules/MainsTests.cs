@@ -74,9 +74,9 @@ public sealed partial class MainsTests
         {
             Name = "Abroad",
             Mains = new RigMains(new Volts(volts), new Frequency(hertz)),
-            Loads = [SmallRig.Load("OD-03", "9V DC centre negative", 20)],
+            Loads = [SmallRig.Load("drive-3", "9V DC centre negative", 20)],
             Supplies = [supply],
-            Wired = [SmallRig.Feed("1", "OD-03")],
+            Wired = [SmallRig.Feed("1", "drive-3")],
         });
 
         // A rule that cannot tell has not accepted anything.

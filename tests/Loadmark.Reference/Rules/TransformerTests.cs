@@ -19,8 +19,8 @@ public sealed partial class TransformerTests
     private static readonly double PerTurn = Math.Sqrt(2) * Math.PI;
 
     [Theory]
-    [InlineData("tr-06", 400, 50, 500)]
-    [InlineData("tr-07", 88, 50, 10)]
+    [InlineData("TREMOLO-6", 400, 50, 500)]
+    [InlineData("TREMOLO-7", 88, 50, 10)]
     public void The_law_of_the_transformer_gives_the_published_flux(string id, int volts, int hertz, int turns)
     {
         var row = Row(id);
@@ -48,7 +48,7 @@ public sealed partial class TransformerTests
     public void The_working_on_120_volts_is_the_published_one()
     {
         var finding = Assert.Single(Mains("120V~ 60Hz", 120, 50), static finding => finding.Severity == Severity.Harm);
-        var figures = new[] { "tr-02", "tr-01", "tr-03" }.Select(static id => Row(id).Number("published")).ToList();
+        var figures = new[] { "TREMOLO-2", "TREMOLO-1", "TREMOLO-3" }.Select(static id => Row(id).Number("published")).ToList();
         Assert.Equal(string.Create(CultureInfo.InvariantCulture, $"120 V ÷ 50 Hz = {figures[0]} V/Hz; 120 V ÷ 60 Hz = {figures[1]} V/Hz: {figures[2]} times"), finding.Working);
     }
 
@@ -58,7 +58,7 @@ public sealed partial class TransformerTests
     [InlineData(120, 60, 100, 50)]
     public void The_same_volts_per_hertz_are_the_same_flux(int printedVolts, int printedHertz, int volts, int hertz)
     {
-        Assert.Equal(Row("tr-04").Number("published"), Row("tr-05").Number("published"));
+        Assert.Equal(Row("TREMOLO-4").Number("published"), Row("TREMOLO-5").Number("published"));
         Assert.Equal(1, Flux(volts, hertz, 100) / Flux(printedVolts, printedHertz, 100), 9);
         Assert.DoesNotContain(Mains($"{printedVolts}V~ {printedHertz}Hz", volts, hertz), static finding => finding.Severity == Severity.Harm);
     }
@@ -67,7 +67,7 @@ public sealed partial class TransformerTests
     [Fact]
     public void A_plain_adaptor_stands_at_the_peak_of_its_wave_when_nothing_is_drawn()
     {
-        var published = Row("tr-08").Number("published") / 120;
+        var published = Row("TREMOLO-8").Number("published") / 120;
         Assert.InRange(OpenVoltage.AssumedRatio, published * (1 - Printed.CoarsestShare), published);
         var rig = WiredRig.Of(new Rig
         {

@@ -46,14 +46,14 @@ public sealed class SharedWindingTests(ITestOutputHelper output)
     }
 
     [Theory]
-    [InlineData("supplies: { heaters: { outlets: { 1: 9V AC 1A } } }", "[ { from: heaters/1, lead: chain, to: [PR-01, PR-02] } ]", true)]
-    [InlineData("supplies: { heaters: { isolated: yes, outlets: { 1-2: 9V AC 1A } } }", "[ { from: heaters/1, to: PR-01 }, { from: heaters/2, to: PR-02 } ]", false)]
+    [InlineData("supplies: { heaters: { outlets: { 1: 9V AC 1A } } }", "[ { from: heaters/1, lead: chain, to: [preamp-1, preamp-2] } ]", true)]
+    [InlineData("supplies: { heaters: { isolated: yes, outlets: { 1-2: 9V AC 1A } } }", "[ { from: heaters/1, to: preamp-1 }, { from: heaters/2, to: preamp-2 } ]", false)]
     public void The_rule_calls_the_one_harm_and_the_other_not(string supplies, string wired, bool isHarm)
     {
         var check = RigChecker.Check(RigText.Read(
             $$"""
             rig: a
-            loads: { PR-01: { label: 9V AC 100mA }, PR-02: { label: 9V AC 100mA } }
+            loads: { preamp-1: { label: 9V AC 100mA }, preamp-2: { label: 9V AC 100mA } }
             {{supplies}}
             leads: { chain: { type: daisy chain, plugs: 2 } }
             wired: {{wired}}

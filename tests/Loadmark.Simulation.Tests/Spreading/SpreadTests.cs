@@ -83,10 +83,10 @@ public sealed class SpreadTests
         var circuit = RigText.Circuit(
             """
             rig: a
-            loads: { DL-02: { kind: digital, label: 9V DC, run: 400 mA, draws: current, stops_below: 1 V, starts_below: 1 V } }
+            loads: { delay-2: { kind: digital, label: 9V DC, run: 400 mA, draws: current, stops_below: 1 V, starts_below: 1 V } }
             supplies: { wall: { regulated: yes, outlets: { 1: { label: 9 V DC 1 A, source_ohms: 0.001 Ω } } } }
             leads: { mine: { ohms: 1 Ω, contact_ohms: 0.01 Ω } }
-            wired: [ { from: wall/1, lead: mine, to: DL-02 } ]
+            wired: [ { from: wall/1, lead: mine, to: delay-2 } ]
             """);
         const double drop = 0.4 * (0.001 + (2 * (1 + 0.02)));
         var expected = (0.05 - ((8.1 + drop) / 9) + 1) / 0.10;
@@ -148,10 +148,10 @@ public sealed class SpreadTests
     private static string Text(string figure, string label = "9V DC 300mA") =>
         $$"""
         rig: a
-        loads: { DL-02: { kind: digital, label: "{{label}} centre negative", {{figure}} }, OD-03: { kind: analog drive, label: "9V DC 12mA centre negative" } }
+        loads: { delay-2: { kind: digital, label: "{{label}} centre negative", {{figure}} }, drive-3: { kind: analog drive, label: "9V DC 12mA centre negative" } }
         supplies: { wall: { regulated: yes, outlets: { 1: "9 V DC 1 A centre negative" } } }
         leads: { long chain: { type: daisy chain, plugs: 2, tail: 1.2 m, pitch: 0.25 m, wire: 0.22 mm² } }
-        wired: [ { from: wall/1, lead: long chain, to: [DL-02, OD-03] } ]
+        wired: [ { from: wall/1, lead: long chain, to: [delay-2, drive-3] } ]
         """;
 
     private sealed class Stopper(CancellationTokenSource source) : IProgress<SpreadProgress>

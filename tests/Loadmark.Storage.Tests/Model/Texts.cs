@@ -20,5 +20,5 @@ internal static class Texts
         Rune.Array[0, 1500].Select(string.Concat));
 
     /// <summary>Lines of which a few differ from text to text, as edits of a rig make them.</summary>
-    public static readonly Gen<string> Lines = Gen.OneOf<string>("OD-03: { kind: analog drive } # 9V ⎓\n", "🎸 🎹\n", "\uD83C", "DL-02\n", "\r\n").Array[0, 30].Select(string.Concat);
+    public static readonly Gen<string> Lines = Gen.OneOf<string>("drive-3: { kind: analog drive } # 9V ⎓\n", "🎸 🎹\n", "\uD83C", "delay-2\n", "\r\n").Array[0, 30].Select(string.Concat);
 }

@@ -68,28 +68,28 @@ public sealed class ClientTests(SharedHost shared) : IClassFixture<SharedHost>
 
                 said.Add($"{(await client.GetRigAsync(kept.Id)).Text == rig.Replace("300mA", "310mA")} {(await client.ListRigsAsync()).Rigs.Count}");
                 await client.RemoveRigAsync(kept.Id, $"\"{saved.Revision}\"");
-                var added = await client.AddGearAsync("typed in", "loads: { DL-02: { label: 9V DC 300mA, words: [pit] } }");
-                var changed = await client.ChangeGearAsync("load", "DL-02", null, $"\"{added.Revision}\"", "loads: { DL-02: { label: 9V DC 310mA } }");
+                var added = await client.AddGearAsync("typed in", "loads: { delay-2: { label: 9V DC 300mA, words: [pit] } }");
+                var changed = await client.ChangeGearAsync("load", "delay-2", null, $"\"{added.Revision}\"", "loads: { delay-2: { label: 9V DC 310mA } }");
                 said.Add($"{added.Kind} {changed.Revision} {changed.Changes.Last().Differences.First().After}");
                 try
                 {
-                    await client.RemoveGearAsync("load", "DL-02", "\"1\"");
+                    await client.RemoveGearAsync("load", "delay-2", "\"1\"");
                 }
                 catch (ApiException<Problem> problem)
                 {
                     said.Add($"{problem.StatusCode} {problem.Result.PresentGear.Revision} {problem.Result.PresentGear.Label}");
                 }
 
-                var measured = await client.MeasureGearAsync("load", "DL-02", new WhatTheMeterShowed { Run = "212 mA" });
+                var measured = await client.MeasureGearAsync("load", "delay-2", new WhatTheMeterShowed { Run = "212 mA" });
                 said.Add($"{measured.Running.Amps} {measured.Starting is null} {measured.Readings.Single().Of}");
-                var imported = await client.ImportGearAsync(new[] { "new" }, null, "tag,label\nOD-03,9V 12mA\n");
+                var imported = await client.ImportGearAsync(new[] { "new" }, null, "tag,label\ndrive-3,9V 12mA\n");
                 said.Add($"{imported.Added} {imported.Rows.Single().State}");
-                said.Add($"{(await client.ListGearAsync("od3", "load", 5)).Gear.Single().Tag} {(await client.AffectedRigsAsync("load", "DL-02")).Affected.Count}");
+                said.Add($"{(await client.ListGearAsync("drive3", "load", 5)).Gear.Single().Tag} {(await client.AffectedRigsAsync("load", "delay-2")).Affected.Count}");
                 using (var file = await client.ExportGearAsync(null, "csv"))
                 using (var reader = new System.IO.StreamReader(file.Stream))
                     said.Add((await reader.ReadLineAsync()).Split(',')[0]);
-                await client.RemoveGearAsync("load", "DL-02", $"\"{measured.Revision}\"");
-                await client.RemoveGearAsync("load", "OD-03", "\"1\"");
+                await client.RemoveGearAsync("load", "delay-2", $"\"{measured.Revision}\"");
+                await client.RemoveGearAsync("load", "drive-3", "\"1\"");
 
                 var health = await client.HealthAsync();
                 said.Add($"{(await client.ListRigsAsync()).Rigs.Count} {health.Status} {health.Store.IsOpen}");
@@ -118,7 +118,7 @@ public sealed class ClientTests(SharedHost shared) : IClassFixture<SharedHost>
         using var http = new HttpClient { BaseAddress = shared.Host.Address };
         Assert.Equal(
             ["CentreNegative 0.3", "Good board.rig.yaml 2 0.15", "Optimal 2 True", "Runs 20 3", "True True", "Optimal 1", "* Understudy, second chair",
-             "2 changing it", "412 2 /api/problems/conflict", "422 1 True", "True 1", "Load 2 9V DC 310mA", "412 2 9V DC 310mA", "0.212 True Running", "1 New", "OD-03 0",
+             "2 changing it", "412 2 /api/problems/conflict", "422 1 True", "True 1", "Load 2 9V DC 310mA", "412 2 9V DC 310mA", "0.212 True Running", "1 New", "drive-3 0",
              "tag", "0 Well True"],
             await ask(http, rig, prices));
     }

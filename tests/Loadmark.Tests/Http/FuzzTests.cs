@@ -23,7 +23,7 @@ public sealed class FuzzTests
         await using var host = await RunningHost.StartAsync(
             new ApiLimits { LargestBody = 200_000, LongestSolve = TimeSpan.FromSeconds(5) }, new Serving.Logs.LogOptions { WithContent = true });
         var shapes = await DocumentShapes.OfAsync(await host.Client.GetStringAsync("/api/openapi.json", RunningHost.Stop));
-        using var kept = await host.PostAsync("/api/rigs", "rig: r\nloads: { DL-02: { label: 9V 20mA } }\n");
+        using var kept = await host.PostAsync("/api/rigs", "rig: r\nloads: { delay-2: { label: 9V 20mA } }\n");
         using var gear = await host.PostAsync("/api/gear", await File.ReadAllTextAsync(Repository.PathOf("src", "Loadmark", "Api", "Examples", "gear.yaml"), RunningHost.Stop));
         Assert.Equal(201, (int)gear.StatusCode);
         var requests = new SpoiledRequests(shapes, kept.Headers.Location!.ToString().Split('/')[^1], new Random(seed));

@@ -8,27 +8,27 @@ public sealed class GearAnswersTests(SharedHost shared) : IClassFixture<SharedHo
 {
     private const string Gear = """
         loads:
-          DL-02: { name: Delay with the long tail, kind: digital, label: "9V⎓ 300mA", run: 210 mA, words: [pit, spare] }
-          OD-03: { kind: analog drive, label: "9V DC 12mA centre negative" }
-          XX-01: { run: lots }
+          delay-2: { name: Delay with the long tail, kind: digital, label: "9V⎓ 300mA", run: 210 mA, words: [pit, spare] }
+          drive-3: { kind: analog drive, label: "9V DC 12mA centre negative" }
+          extra-1: { run: lots }
         supplies:
           brick: { isolated: true, total: 18 W, outlets: { 1-4: 9 V 150 mA, 5: 9 V 600 mA } }
         leads:
           long chain: { type: daisy chain, plugs: 5, tail: 1.2 m }
         """;
 
-    private const string Table = "tag,name,label,run,words,shelf\nDL-02,Delay with the long tail,9V⎓ 300mA,700 mA,,top\nOD-03,,9V DC 12mA centre negative,,,\n";
+    private const string Table = "tag,name,label,run,words,shelf\ndelay-2,Delay with the long tail,9V⎓ 300mA,700 mA,,top\ndrive-3,,9V DC 12mA centre negative,,,\n";
 
     private const string Rig = """
         rig: Pit board
         loads:
-          DL-02: { from: library }
-          OD-03: { kind: analog drive, label: "9V DC 12mA centre negative", run: 10 mA }
+          delay-2: { from: library }
+          drive-3: { kind: analog drive, label: "9V DC 12mA centre negative", run: 10 mA }
         supplies:
           brick: { from: library }
         wired:
-          - { from: brick/5, to: DL-02 }
-          - { from: brick/1, to: OD-03 }
+          - { from: brick/5, to: delay-2 }
+          - { from: brick/1, to: drive-3 }
         """;
 
     private readonly string _files = Directory.CreateTempSubdirectory("loadmark-gear-").FullName;
@@ -54,34 +54,34 @@ public sealed class GearAnswersTests(SharedHost shared) : IClassFixture<SharedHo
         Assert.Equal("{\"gear\":[]}\n", await AskAsync("GearList", "/api/gear"));
         AssertSame(Run(elsewhere, "gear", "import", file, "--json"), await AnswerAsync("GearTaken", await _host.PostAsync("/api/gear/import?take=new&file=gear.yaml", Gear)));
         AssertSame(
-            Run(elsewhere, "gear", "add", "TU-04", "9V 25mA", "--name", "Tuner", "--words", "pit, stage", "--json"),
-            await AnswerAsync("GearShown", await _host.PostAsync("/api/gear?what=typed%20in", "loads: { TU-04: { label: 9V 25mA, name: Tuner, words: [pit, stage] } }"), 201));
+            Run(elsewhere, "gear", "add", "tuner-4", "9V 25mA", "--name", "Tuner", "--words", "pit, stage", "--json"),
+            await AnswerAsync("GearShown", await _host.PostAsync("/api/gear?what=typed%20in", "loads: { tuner-4: { label: 9V 25mA, name: Tuner, words: [pit, stage] } }"), 201));
         AssertSame(
-            Run(elsewhere, "gear", "measure", "DL-02", "--run", "212 mA", "--start", "520 mA for 1.5 s", "--meter", "1 % + 2 mA", "--note", "warm", "--json"),
+            Run(elsewhere, "gear", "measure", "delay-2", "--run", "212 mA", "--start", "520 mA for 1.5 s", "--meter", "1 % + 2 mA", "--note", "warm", "--json"),
             await AnswerAsync("GearMeasured", await _host.PostAsync(
-                "/api/gear/load/DL-02/readings", JsonSerializer.Serialize(new { run = "212 mA", start = "520 mA for 1.5 s", meter = "1 % + 2 mA", note = "warm" }), "application/json")));
+                "/api/gear/load/delay-2/readings", JsonSerializer.Serialize(new { run = "212 mA", start = "520 mA for 1.5 s", meter = "1 % + 2 mA", note = "warm" }), "application/json")));
         Run(elsewhere, "rigs", "import", rig);
         using (var kept = await _host.PostAsync("/api/rigs", Rig))
             Assert.Equal(201, (int)kept.StatusCode);
         AssertSame(Run(elsewhere, "gear", "import", table, "--json"), await AnswerAsync("GearTaken", await _host.PostAsync("/api/gear/import?take=new&file=again.csv", Table, "text/csv")));
-        AssertSame(Run(elsewhere, "gear", "import", table, "--take", "dl-02", "--json"), await AnswerAsync("GearTaken", await _host.PostAsync("/api/gear/import?take=dl-02&file=again.csv", Table, "text/csv")));
+        AssertSame(Run(elsewhere, "gear", "import", table, "--take", "DELAY-2", "--json"), await AnswerAsync("GearTaken", await _host.PostAsync("/api/gear/import?take=DELAY-2&file=again.csv", Table, "text/csv")));
 
         foreach (var folder in (string[])[elsewhere, _host.Folder])
         {
             AssertSame(Run(folder, "gear", "list", "--json"), await AskAsync("GearList", "/api/gear"));
             AssertSame(Run(folder, "gear", "list", "dealy", "--json"), await AskAsync("GearList", "/api/gear?words=dealy"));
             AssertSame(Run(folder, "gear", "list", "--kind", "supply", "--json"), await AskAsync("GearList", "/api/gear?kind=supply"));
-            AssertSame(Run(folder, "gear", "show", "DL-02", "--json"), await AskAsync("GearShown", "/api/gear/load/dl-02"));
+            AssertSame(Run(folder, "gear", "show", "delay-2", "--json"), await AskAsync("GearShown", "/api/gear/load/DELAY-2"));
             AssertSame(Run(folder, "gear", "show", "brick", "--json"), await AskAsync("GearShown", "/api/gear/supply/brick"));
             AssertSame(Run(folder, "gear", "show", "long chain", "--json"), await AskAsync("GearShown", "/api/gear/lead/long%20chain"));
         }
 
-        var affected = await AskAsync("RigsAffected", "/api/gear/load/DL-02/affected");
-        AssertSame(Run(_host.Folder, "rigs", "affected", "DL-02", "--json"), affected);
+        var affected = await AskAsync("RigsAffected", "/api/gear/load/delay-2/affected");
+        AssertSame(Run(_host.Folder, "rigs", "affected", "delay-2", "--json"), affected);
         Assert.Contains("\"verdictAfter\":\"fails\"", affected, StringComparison.Ordinal);
-        AssertSame(Run(_host.Folder, "rigs", "affected", "OD-03", "--json"), await AskAsync("RigsAffected", "/api/gear/load/OD-03/affected"));
-        Assert.Equal(affected, await LastEventAsync("/api/gear/load/DL-02/affected"));
-        Assert.Contains("\"tag\":\"DL-02\"", await AskAsync("GearList", "/api/gear?most=1"), StringComparison.Ordinal);
+        AssertSame(Run(_host.Folder, "rigs", "affected", "drive-3", "--json"), await AskAsync("RigsAffected", "/api/gear/load/drive-3/affected"));
+        Assert.Equal(affected, await LastEventAsync("/api/gear/load/delay-2/affected"));
+        Assert.Contains("\"tag\":\"delay-2\"", await AskAsync("GearList", "/api/gear?most=1"), StringComparison.Ordinal);
         await AssertExportsAsync();
     }
 
@@ -106,13 +106,13 @@ public sealed class GearAnswersTests(SharedHost shared) : IClassFixture<SharedHo
         AssertSame(Run(_host.Folder, "buy", path, "--prices", prices, "--json"), await bought.Content.ReadAsStringAsync(RunningHost.Stop));
 
         // A figure that changes in the library changes what is said of the rig.
-        using (var measured = await _host.PostAsync("/api/gear/load/DL-02/readings", "{\"run\":\"900 mA\"}", "application/json"))
+        using (var measured = await _host.PostAsync("/api/gear/load/delay-2/readings", "{\"run\":\"900 mA\"}", "application/json"))
             Assert.True(measured.IsSuccessStatusCode);
         using var after = await _host.PostAsync("/api/check", Rig);
         Assert.Contains("\"rule\":\"outlet-overload\"", await after.Content.ReadAsStringAsync(RunningHost.Stop), StringComparison.Ordinal);
 
         // What is not there is told as the command tells it.
-        var stranger = Rig.Replace("DL-02", "DL-20", StringComparison.Ordinal);
+        var stranger = Rig.Replace("delay-2", "delay-20", StringComparison.Ordinal);
         using var refused = await _host.PostAsync("/api/check", stranger);
         var problem = await RunningHost.ProblemOfAsync(refused, 422, "unreadable");
         using var told = JsonDocument.Parse(Run(_host.Folder, "check", await SaveAsync("stranger.rig.yaml", stranger), "--json"));
@@ -128,7 +128,7 @@ public sealed class GearAnswersTests(SharedHost shared) : IClassFixture<SharedHo
         await RunningHost.ProblemOfAsync(await closed.PostAsync("/api/buy", JsonSerializer.Serialize(new { rig = Rig, prices = "" }), "application/json"), 503, "store");
         using var own = await closed.PostAsync("/api/check", "rig: library\nloads: { A: { label: 9V 10mA } }\n");
         Assert.Equal(200, (int)own.StatusCode);
-        foreach (var address in (string[])["/api/gear", "/api/gear/export", "/api/gear/load/DL-02", "/api/gear/load/DL-02/affected"])
+        foreach (var address in (string[])["/api/gear", "/api/gear/export", "/api/gear/load/delay-2", "/api/gear/load/delay-2/affected"])
             await RunningHost.ProblemOfAsync(await closed.Client.GetAsync(address, RunningHost.Stop), 503, "store");
         await RunningHost.ProblemOfAsync(await closed.PostAsync("/api/gear/import?take=new", Gear), 503, "store");
     }

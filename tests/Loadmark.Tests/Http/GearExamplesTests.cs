@@ -14,13 +14,13 @@ public sealed partial class GearExamplesTests(SharedHost shared) : IClassFixture
         using var rig = await host.PostAsync("/api/rigs", Read("board.rig.yaml"));
         using var added = await host.PostAsync("/api/gear", Read("gear.json"), "application/json");
         Assert.Equal((201, 201), ((int)rig.StatusCode, (int)added.StatusCode));
-        await AssertAnsweredAsync("gear.yaml", null, await host.SendAsync(HttpMethod.Get, "/api/gear/load/DL-02", accept: "application/yaml"));
+        await AssertAnsweredAsync("gear.yaml", null, await host.SendAsync(HttpMethod.Get, "/api/gear/load/delay-2", accept: "application/yaml"));
         await AssertAnsweredAsync("gear.yaml", null, await host.Client.GetAsync("/api/gear/export", RunningHost.Stop));
         await AssertAnsweredAsync("gear.export.csv", null, await host.Client.GetAsync("/api/gear/export?form=csv", RunningHost.Stop));
-        await AssertAnsweredAsync("gear.measured.json", "GearMeasured", await host.PostAsync("/api/gear/load/DL-02/readings", Read("gear.reading.json"), "application/json"));
-        await AssertAnsweredAsync("gear.show.json", "GearShown", await host.Client.GetAsync("/api/gear/load/DL-02", RunningHost.Stop));
+        await AssertAnsweredAsync("gear.measured.json", "GearMeasured", await host.PostAsync("/api/gear/load/delay-2/readings", Read("gear.reading.json"), "application/json"));
+        await AssertAnsweredAsync("gear.show.json", "GearShown", await host.Client.GetAsync("/api/gear/load/delay-2", RunningHost.Stop));
         await AssertAnsweredAsync("gear.list.json", "GearList", await host.Client.GetAsync("/api/gear?words=dealy", RunningHost.Stop));
-        await AssertAnsweredAsync("gear.affected.json", "RigsAffected", await host.Client.GetAsync("/api/gear/load/DL-02/affected", RunningHost.Stop));
+        await AssertAnsweredAsync("gear.affected.json", "RigsAffected", await host.Client.GetAsync("/api/gear/load/delay-2/affected", RunningHost.Stop));
         await AssertAnsweredAsync("gear.import.json", "GearTaken", await host.PostAsync("/api/gear/import", Read("gear.csv"), "text/csv"));
     }
 

@@ -8,7 +8,7 @@ namespace Loadmark.Tests.Http;
 /// <summary>Kept rigs over HTTP: nobody's edit is lost.</summary>
 public sealed class RigsTests(SharedHost shared) : IClassFixture<SharedHost>
 {
-    private const string Text = "# kept to the letter\r\nrig: Small board\nloads:\n  OD-03: { label: \"9V DC 12mA\" }\n";
+    private const string Text = "# kept to the letter\r\nrig: Small board\nloads:\n  drive-3: { label: \"9V DC 12mA\" }\n";
 
     private RunningHost Host => shared.Host;
 

@@ -6,7 +6,7 @@ namespace Loadmark.Tests.Http;
 
 /// <summary>Requests as the document describes them, each spoiled in a few places.</summary>
 /// <param name="shapes">The document.</param>
-/// <param name="kept">The id of a rig that is kept, beside a load DL-02.</param>
+/// <param name="kept">The id of a rig that is kept, beside a load delay-2.</param>
 /// <param name="random">The seeded source of all choices.</param>
 internal sealed class SpoiledRequests(DocumentShapes shapes, string kept, Random random)
 {
@@ -32,7 +32,7 @@ internal sealed class SpoiledRequests(DocumentShapes shapes, string kept, Random
         var (path, method, operation) = Pick(_operations);
         var address = path.Replace("{id}", OneIn(8) ? Pick<string>([Guid.Empty.ToString(), "none", "%252e", "1"]) : kept, StringComparison.Ordinal)
             .Replace("{kind}", OneIn(10) ? Pick<string>(["supply", "lead", "Load", "x"]) : "load", StringComparison.Ordinal)
-            .Replace("{tag}", OneIn(8) ? Pick<string>(["dl-02", "DL%2F02", "%01", "OD-03", "%E2%8E%93", "a%20b", new string('t', 2000)]) : "DL-02", StringComparison.Ordinal) + Query(operation);
+            .Replace("{tag}", OneIn(8) ? Pick<string>(["DELAY-2", "DL%2F02", "%01", "drive-3", "%E2%8E%93", "a%20b", new string('t', 2000)]) : "delay-2", StringComparison.Ordinal) + Query(operation);
         var verb = OneIn(15) ? Pick(Methods) : method.ToUpperInvariant();
         var request = new HttpRequestMessage(new HttpMethod(verb), address);
         var told = $"{verb} {address}";

@@ -18,9 +18,9 @@ public sealed class BenchWordsTests
     }
 
     [Theory]
-    [InlineData("OD-03", "OD-04", "OD-03")]
-    [InlineData("OD-03", "OD-05", "OD-03 OD-04")]
-    [InlineData("OD-09", "OD-10", "OD-09")]
+    [InlineData("drive-3", "drive-4", "drive-3")]
+    [InlineData("drive-3", "drive-5", "drive-3 drive-4")]
+    [InlineData("drive-9", "drive-10", "drive-9")]
     [InlineData("brick", "brick 2", "brick")]
     [InlineData("brick", "brick 3", "brick,brick 2")]
     [InlineData("7", "8", "7")]

@@ -15,11 +15,11 @@ public sealed class RigBenchTests : PageTest
         var changes = 0;
         bench.Changed += (_, _) => changes++;
 
-        await bench.EditAsync("unplug DL-02", bench.Rig!.Unplug("DL-02"));
+        await bench.EditAsync("unplug delay-2", bench.Rig!.Unplug("delay-2"));
 
         Assert.True(changes > 0);
-        Assert.Contains(bench.Check!.Findings, finding => finding.Rule == "unfed" && finding.Subjects.Contains("DL-02"));
-        Assert.Equal("unplug DL-02", bench.Kept!.UndoWhat);
+        Assert.Contains(bench.Check!.Findings, finding => finding.Rule == "unfed" && finding.Subjects.Contains("delay-2"));
+        Assert.Equal("unplug delay-2", bench.Kept!.UndoWhat);
         Assert.Null(bench.Trouble);
         Assert.False(bench.LostComments);
         Assert.Contains("# loud", bench.Text, StringComparison.Ordinal);
@@ -69,8 +69,8 @@ public sealed class RigBenchTests : PageTest
         Assert.Equal(Rigs.Small, bench.Text);
         Assert.Null(bench.Kept!.UndoWhat);
 
-        Assert.Empty(await bench.EditTextAsync("edit the file", Rigs.Small.Replace("OD-03", "OD-30", StringComparison.Ordinal)));
-        Assert.Contains(bench.Rig!.Loads, load => load.Id == "OD-30");
+        Assert.Empty(await bench.EditTextAsync("edit the file", Rigs.Small.Replace("drive-3", "drive-30", StringComparison.Ordinal)));
+        Assert.Contains(bench.Rig!.Loads, load => load.Id == "drive-30");
         Assert.Equal("edit the file", bench.Kept.UndoWhat);
     }
 

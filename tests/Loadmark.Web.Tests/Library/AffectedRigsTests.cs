@@ -8,24 +8,24 @@ namespace Loadmark.Web.Tests.Library;
 /// <summary>A figure has changed: which rigs that means something to, and what becomes of them.</summary>
 public sealed class AffectedRigsTests : GearTest
 {
-    private const string Delay = "loads: { DL-02: { name: Delay with the long tail, kind: digital, label: 9V 300mA, run: 210 mA } }";
+    private const string Delay = "loads: { delay-2: { name: Delay with the long tail, kind: digital, label: 9V 300mA, run: 210 mA } }";
 
     private const string Copied = """
         rig: Copied
         loads:
-          DL-02: { kind: digital, label: 9V 300mA, run: 210 mA, priority: 1 }   # the long one
+          delay-2: { kind: digital, label: 9V 300mA, run: 210 mA, priority: 1 }   # the long one
         supplies:
           brick: { isolated: true, outlets: { 1: 9 V 250 mA } }
-        wired: [{ from: brick/1, to: DL-02 }]
+        wired: [{ from: brick/1, to: delay-2 }]
         """;
 
     private const string Taken = """
         rig: Taken
         loads:
-          dl-02: { from: library }   # the long one
+          DELAY-2: { from: library }   # the long one
         supplies:
           brick: { isolated: true, outlets: { 1: 9 V 250 mA } }
-        wired: [{ from: brick/1, to: dl-02 }]
+        wired: [{ from: brick/1, to: DELAY-2 }]
         """;
 
     [Fact]
@@ -34,8 +34,8 @@ public sealed class AffectedRigsTests : GearTest
         await KeepAsync(Delay);
         await KeepRigAsync(Copied);
         await KeepRigAsync(Taken);
-        await KeepRigAsync("rig: Its own\nloads: { DL-02: { from: library, run: 200 mA } }");
-        await KeepRigAsync("rig: Without\nloads: { OD-03: { label: 9V 12mA } }");
+        await KeepRigAsync("rig: Its own\nloads: { delay-2: { from: library, run: 200 mA } }");
+        await KeepRigAsync("rig: Without\nloads: { drive-3: { label: 9V 12mA } }");
         var gear = await KeepAsync(Delay.Replace("210", "400", StringComparison.Ordinal));
 
         var rigs = await AffectedByAsync(gear);
@@ -105,7 +105,7 @@ public sealed class AffectedRigsTests : GearTest
     public async Task A_rig_that_cannot_be_read_says_why()
     {
         var gear = await KeepAsync(Delay);
-        await KeepRigAsync("rig: Odd\nloads: { DL-02: { run: lots } }");
+        await KeepRigAsync("rig: Odd\nloads: { delay-2: { run: lots } }");
         var rig = Assert.Single(await AffectedByAsync(gear));
         Assert.Null(rig.After);
         Assert.StartsWith("the rig cannot be read: line 2: run: expected a current", rig.Problem, StringComparison.Ordinal);

@@ -15,8 +15,8 @@ public sealed class GearKeeperTests : GearTest
     [Fact]
     public async Task What_differs_is_shown_field_by_field_and_taken_only_when_somebody_says_so()
     {
-        await KeepAsync("loads: { DL-02: { name: Delay, run: 210 mA, isolate: yes, words: [pit] }, OD-03: { run: 12 mA } }");
-        var file = GearFileReader.Read("loads: { dl-02: { run: 220 mA, kind: digital, words: [pit, spare] }, OD-03: { run: 12 mA }, TU-04: { run: 25 mA }, XX: { run: lots } }", "gear.yaml");
+        await KeepAsync("loads: { delay-2: { name: Delay, run: 210 mA, isolate: yes, words: [pit] }, drive-3: { run: 12 mA } }");
+        var file = GearFileReader.Read("loads: { DELAY-2: { run: 220 mA, kind: digital, words: [pit, spare] }, drive-3: { run: 12 mA }, tuner-4: { run: 25 mA }, XX: { run: lots } }", "gear.yaml");
         var preview = ImportPreview.Of(await Shelf.NowAsync(Stop), file);
         Assert.Equal([ImportState.Differs, ImportState.Same, ImportState.New, ImportState.Refused], preview.Rows.Select(row => row.State));
         Assert.Equal(
@@ -25,31 +25,31 @@ public sealed class GearKeeperTests : GearTest
 
         var result = await Keeper.TakeAsync(preview, _ => false, "test", Stop);
         Assert.Equal((1, 0, 1, 0), (result.Added.Length, result.Changed.Length, result.Left.Length, result.Overtaken.Length));
-        Assert.Equal("210 mA", $"{(await Shelf.NowAsync(Stop)).FindLoad("DL-02")!.Run}");
+        Assert.Equal("210 mA", $"{(await Shelf.NowAsync(Stop)).FindLoad("delay-2")!.Run}");
 
         // The piece keeps its own tag, and what the file says nothing of.
-        result = await Keeper.TakeAsync(ImportPreview.Of(await Shelf.NowAsync(Stop), file), row => row.Tag == "dl-02", "test", Stop);
+        result = await Keeper.TakeAsync(ImportPreview.Of(await Shelf.NowAsync(Stop), file), row => row.Tag == "DELAY-2", "test", Stop);
         Assert.Equal((0, 1, 0), (result.Added.Length, result.Changed.Length, result.Left.Length));
-        var load = (await Shelf.NowAsync(Stop)).FindLoad("dl-02")!;
-        Assert.Equal(("DL-02", "Delay", "220 mA", true, "digital"), (load.Id, load.Name, $"{load.Run}", load.Isolate, load.Kind!.Text));
+        var load = (await Shelf.NowAsync(Stop)).FindLoad("DELAY-2")!;
+        Assert.Equal(("delay-2", "Delay", "220 mA", true, "digital"), (load.Id, load.Name, $"{load.Run}", load.Isolate, load.Kind!.Text));
     }
 
     [Fact]
     public async Task What_somebody_else_changed_meanwhile_is_not_taken()
     {
-        var gear = await KeepAsync("loads: { DL-02: { run: 210 mA } }");
-        var preview = ImportPreview.Of(await Shelf.NowAsync(Stop), GearFileReader.Read("loads: { DL-02: { run: 220 mA }, NEW: { run: 1 mA } }", "gear.yaml"));
+        var gear = await KeepAsync("loads: { delay-2: { run: 210 mA } }");
+        var preview = ImportPreview.Of(await Shelf.NowAsync(Stop), GearFileReader.Read("loads: { delay-2: { run: 220 mA }, NEW: { run: 1 mA } }", "gear.yaml"));
         await Keeper.ChangeAsync(gear.Stored, GearPiece.Of(gear.Piece!.Load! with { Run = new Amps(0.3m) }), [], "theirs", Stop);
         await KeepAsync("loads: { new: { run: 2 mA } }");
         var result = await Keeper.TakeAsync(preview, _ => true, "test", Stop);
-        Assert.Equal(["DL-02", "NEW"], result.Overtaken.Select(row => row.Tag).Order());
-        Assert.Equal("300 mA", $"{(await Shelf.NowAsync(Stop)).FindLoad("DL-02")!.Run}");
+        Assert.Equal(["NEW", "delay-2"], result.Overtaken.Select(row => row.Tag).Order(StringComparer.Ordinal));
+        Assert.Equal("300 mA", $"{(await Shelf.NowAsync(Stop)).FindLoad("delay-2")!.Run}");
     }
 
     [Fact]
     public async Task The_figure_is_made_of_the_readings_and_the_list_of_changes_says_how()
     {
-        var gear = await KeepAsync("loads: { DL-02: { name: Delay, label: 9V 300mA } }");
+        var gear = await KeepAsync("loads: { delay-2: { name: Delay, label: 9V 300mA } }");
         var meter = new MeterAccuracy(0.01m, new Amps(0.002m));
         foreach (var amps in (decimal[])[0.208m, 0.212m, 0.211m, 0.209m, 2.1m])
             await Keeper.MeasureAsync(gear.Id, new DrawReading { Current = new Amps(amps), Meter = meter, Taken = Noon }, Stop);
@@ -72,29 +72,29 @@ public sealed class GearKeeperTests : GearTest
     [Fact]
     public async Task The_shelf_follows_what_any_program_changes()
     {
-        var gear = await KeepAsync("loads: { DL-02: { name: Delay with the long tail, label: 9V 300mA }, OD-03: { name: Overdrive } }");
+        var gear = await KeepAsync("loads: { delay-2: { name: Delay with the long tail, label: 9V 300mA }, drive-3: { name: Overdrive } }");
         var before = await Shelf.NowAsync(Stop);
         Assert.Same(before, await Shelf.NowAsync(Stop));
-        Assert.Equal([(GearKind.Load, "DL-02")], TagsOf(before.Search("dealy", 10)));
+        Assert.Equal([(GearKind.Load, "delay-2")], TagsOf(before.Search("dealy", 10)));
 
         using var other = new GearShelf(Store);
         await Store.Gear.RemoveAsync(gear.Id, gear.Stored.Revision, Stop);
         var after = await Shelf.NowAsync(Stop);
         Assert.Empty(after.Search("dealy", 10));
-        Assert.Null(after.FindLoad("DL-02"));
-        Assert.NotNull(before.FindLoad("DL-02"));
+        Assert.Null(after.FindLoad("delay-2"));
+        Assert.NotNull(before.FindLoad("delay-2"));
         Assert.Equal(after.Gear.Select(one => one.Tag), (await other.NowAsync(Stop)).Gear.Select(one => one.Tag));
-        Assert.Equal(["OD-03"], after.Near(GearKind.Load, "OD-30"));
+        Assert.Equal(["drive-3"], after.Near(GearKind.Load, "drive-30"));
         await Store.Gear.RestoreAsync(gear.Id, Stop);
-        Assert.NotNull((await Shelf.NowAsync(Stop)).FindLoad("DL-02"));
+        Assert.NotNull((await Shelf.NowAsync(Stop)).FindLoad("delay-2"));
     }
 
     [Fact]
     public async Task Gear_goes_into_a_rig_copied_or_taken_and_feeds_stay()
     {
-        var gear = await KeepAsync("loads: { DL-02: { name: Delay, run: 210 mA } }");
+        var gear = await KeepAsync("loads: { delay-2: { name: Delay, run: 210 mA } }");
         var library = await Shelf.NowAsync(Stop);
-        const string Text = "rig: a\nloads:\n  dl-02: { run: 1 A } # mine\nsupplies: { b: { outlets: { 1: 9 V 1 A } } }\nwired: [{ from: b/1, to: dl-02 }]\n";
+        const string Text = "rig: a\nloads:\n  DELAY-2: { run: 1 A } # mine\nsupplies: { b: { outlets: { 1: 9 V 1 A } } }\nwired: [{ from: b/1, to: DELAY-2 }]\n";
         var rig = RigFileReader.Read(Text, "", library).Rig!;
         var taken = RigFileEditor.Update(Text, GearUse.Put(rig, gear.Piece!, fromLibrary: true)).Text;
         Assert.Equal(Text.Replace("{ run: 1 A }", "{ from: library }", StringComparison.Ordinal), taken);

@@ -15,8 +15,8 @@ public sealed class GearPagesTests : PageTest
 {
     private const string Gear = """
         loads:
-          OD-03: { name: Left of the pair, label: 9V DC 12mA, words: [drives, seaside] }
-          DL-02: { name: Delay with the long tail, label: 9V DC 300mA }
+          drive-3: { name: Left of the pair, label: 9V DC 12mA, words: [drives, seaside] }
+          delay-2: { name: Delay with the long tail, label: 9V DC 300mA }
         supplies:
           brick: { outlets: { 1: 9 V 150 mA, 2: 9 V 500 mA } }
 
@@ -29,15 +29,15 @@ public sealed class GearPagesTests : PageTest
     {
         await KeepAsync(Gear);
         var page = Render<GearPage>();
-        page.WaitForAssertion(() => Assert.Equal(["DL-02", "OD-03", "brick"], Tags(page)));
+        page.WaitForAssertion(() => Assert.Equal(["delay-2", "drive-3", "brick"], Tags(page)));
         await page.InvokeAsync(() => page.Find("input[type=search]").InputAsync("dealy long"));
-        Assert.Equal(["DL-02"], Tags(page));
+        Assert.Equal(["delay-2"], Tags(page));
         await page.InvokeAsync(() => page.Find("input[type=search]").InputAsync(""));
         await page.InvokeAsync(() => page.FindAll("select").First(static select => select.TextContent.Contains("supplies only", StringComparison.Ordinal)).ChangeAsync("Supply"));
         Assert.Equal(["brick"], Tags(page));
         await page.InvokeAsync(() => page.FindAll("select").First(static select => select.TextContent.Contains("supplies only", StringComparison.Ordinal)).ChangeAsync(""));
         await page.InvokeAsync(() => page.FindAll("select").First(static select => select.TextContent.Contains("any word", StringComparison.Ordinal)).ChangeAsync("drives"));
-        Assert.Equal(["OD-03"], Tags(page));
+        Assert.Equal(["drive-3"], Tags(page));
     }
 
     [Fact]
@@ -45,13 +45,13 @@ public sealed class GearPagesTests : PageTest
     {
         await KeepAsync(Gear);
         var page = Render<GearPage>();
-        await page.InvokeAsync(() => page.Find("#gear-entry").InputAsync("CH-01: 9V DC 45mA\nOD-03: 9V DC 99mA"));
+        await page.InvokeAsync(() => page.Find("#gear-entry").InputAsync("chorus-1: 9V DC 45mA\ndrive-3: 9V DC 99mA"));
         page.WaitForAssertion(() => Assert.Contains("is in the library already", page.Find("#gear-entry-preview").TextContent, StringComparison.Ordinal));
         await page.InvokeAsync(() => Button(page, "Add to the library").ClickAsync(new()));
-        page.WaitForAssertion(() => Assert.Contains("CH-01", Tags(page)));
+        page.WaitForAssertion(() => Assert.Contains("chorus-1", Tags(page)));
         var library = await Shelf.NowAsync(Stop);
-        Assert.Equal("9V DC 45mA", library.Find(GearKind.Load, "CH-01")!.Piece!.Load!.Label!.Text);
-        Assert.Equal("9V DC 12mA", library.Find(GearKind.Load, "OD-03")!.Piece!.Load!.Label!.Text);
+        Assert.Equal("9V DC 45mA", library.Find(GearKind.Load, "chorus-1")!.Piece!.Load!.Label!.Text);
+        Assert.Equal("9V DC 12mA", library.Find(GearKind.Load, "drive-3")!.Piece!.Load!.Label!.Text);
     }
 
     [Fact]
@@ -59,17 +59,17 @@ public sealed class GearPagesTests : PageTest
     {
         await KeepAsync(Gear);
         var page = Render<GearPage>();
-        const string File = "loads:\n  OD-03: { label: 9V DC 20mA }\n  DL-02: { label: 9V DC 250mA }\n  NEW-1: { label: 9V DC 5mA }\n  BAD: { colour: red }\n";
+        const string File = "loads:\n  drive-3: { label: 9V DC 20mA }\n  delay-2: { label: 9V DC 250mA }\n  NEW-1: { label: 9V DC 5mA }\n  BAD: { colour: red }\n";
         page.FindComponents<InputFile>()[0].UploadFiles(InputFileContent.CreateFromText(File, "more.yaml"));
         page.WaitForAssertion(() => Assert.Contains("1 new, 0 the same, 2 that differ, 1 refused.", page.Find(".import").TextContent, StringComparison.Ordinal));
         Assert.Contains("9V DC 20mA, was 9V DC 12mA", page.Find(".import").TextContent, StringComparison.Ordinal);
-        await page.InvokeAsync(() => page.FindAll(".import li").First(static row => row.TextContent.Contains("OD-03", StringComparison.Ordinal)).QuerySelector("input")!.ChangeAsync(new() { Value = true }));
+        await page.InvokeAsync(() => page.FindAll(".import li").First(static row => row.TextContent.Contains("drive-3", StringComparison.Ordinal)).QuerySelector("input")!.ChangeAsync(new() { Value = true }));
         await page.InvokeAsync(() => Button(page, "Take 2 into the library").ClickAsync(new()));
         page.WaitForAssertion(() => Assert.Contains("1 added, 1 changed, 1 left as they are", page.Find(".import").TextContent, StringComparison.Ordinal));
         var library = await Shelf.NowAsync(Stop);
         Assert.Equal(
             ["9V DC 20mA", "9V DC 300mA", "9V DC 5mA"],
-            ((string[])["OD-03", "DL-02", "NEW-1"]).Select(tag => library.Find(GearKind.Load, tag)!.Piece!.Load!.Label!.Text));
+            ((string[])["drive-3", "delay-2", "NEW-1"]).Select(tag => library.Find(GearKind.Load, tag)!.Piece!.Load!.Label!.Text));
     }
 
     [Fact]
@@ -107,9 +107,9 @@ public sealed class GearPagesTests : PageTest
         Assert.Equal("drives, seaside", page.Find("#gear-words").GetAttribute("value"));
         Assert.Equal("9V DC 20mA", page.Find("#gear-label").GetAttribute("value"));
 
-        await page.InvokeAsync(() => page.Find("#gear-tag").ChangeAsync(new() { Value = "dl-02" }));
-        page.WaitForAssertion(() => Assert.Contains("Another piece of gear is called dl-02.", page.Find("#gear-tag-about").TextContent, StringComparison.Ordinal));
-        await page.InvokeAsync(() => Button(page, "Remove OD-03 from the library").ClickAsync(new()));
+        await page.InvokeAsync(() => page.Find("#gear-tag").ChangeAsync(new() { Value = "DELAY-2" }));
+        page.WaitForAssertion(() => Assert.Contains("Another piece of gear is called DELAY-2.", page.Find("#gear-tag-about").TextContent, StringComparison.Ordinal));
+        await page.InvokeAsync(() => Button(page, "Remove drive-3 from the library").ClickAsync(new()));
         page.WaitForAssertion(() => Assert.Null(page.FindAll("#gear-label").SingleOrDefault()));
         await page.InvokeAsync(() => Button(page, "Put it back").ClickAsync(new()));
         page.WaitForAssertion(() => Assert.NotNull(page.Find("#gear-label")));
@@ -118,10 +118,10 @@ public sealed class GearPagesTests : PageTest
     [Fact]
     public async Task Rigs_that_a_change_means_something_to_are_told_with_verdicts_and_take_or_keep()
     {
-        var gear = await KeepAsync("loads:\n  OD-03: { label: 9V DC 12mA }\n");
+        var gear = await KeepAsync("loads:\n  drive-3: { label: 9V DC 12mA }\n");
         foreach (var name in (string[])["Harbour", "Pier"])
-            await Store.AddAsync(name, $"rig: {name}\nloads:\n  OD-03: {{ label: 9V DC 12mA }}\nsupplies:\n  brick: {{ outlets: {{ 1: 9 V DC 100 mA }} }}\nwired:\n  - {{ from: brick/1, to: OD-03 }}\n", Stop);
-        await KeepAsync("loads:\n  OD-03: { label: 9V DC 200mA }\n");
+            await Store.AddAsync(name, $"rig: {name}\nloads:\n  drive-3: {{ label: 9V DC 12mA }}\nsupplies:\n  brick: {{ outlets: {{ 1: 9 V DC 100 mA }} }}\nwired:\n  - {{ from: brick/1, to: drive-3 }}\n", Stop);
+        await KeepAsync("loads:\n  drive-3: { label: 9V DC 200mA }\n");
 
         var page = Render<GearItemPage>(parameters => parameters.Add(one => one.Id, gear.Id));
         page.WaitForAssertion(() => Assert.Equal(2, page.FindAll(".affectedrows .beforeafter").Count));
@@ -147,10 +147,10 @@ public sealed class GearPagesTests : PageTest
         await part.InvokeAsync(() => part.Find("input[role=combobox]").InputAsync("d"));
         part.WaitForAssertion(() => Assert.NotEmpty(part.FindAll("[role=option]")));
         await part.InvokeAsync(() => part.Find("input[role=combobox]").InputAsync("delay"));
-        part.WaitForAssertion(() => Assert.Contains("DL-02", part.Find("[role=option]").TextContent, StringComparison.Ordinal));
+        part.WaitForAssertion(() => Assert.Contains("delay-2", part.Find("[role=option]").TextContent, StringComparison.Ordinal));
         await part.InvokeAsync(() => part.Find("input[role=combobox]").KeyDownAsync("ArrowDown"));
         await part.InvokeAsync(() => part.Find("input[role=combobox]").KeyDownAsync("Enter"));
-        part.WaitForAssertion(() => Assert.Contains("DL-02 is added.", part.Markup, StringComparison.Ordinal));
+        part.WaitForAssertion(() => Assert.Contains("delay-2 is added.", part.Markup, StringComparison.Ordinal));
         Assert.NotNull(Assert.Single(view.Rig.Loads).FromLibrary);
         Assert.Contains("from: library", view.Bench.Text, StringComparison.Ordinal);
 
@@ -167,17 +167,17 @@ public sealed class GearPagesTests : PageTest
     {
         var view = await OpenAsync(Rigs.Small);
         var part = Show<GearPanel>(view);
-        await part.InvokeAsync(() => part.FindAll("button").First(static button => button.GetAttribute("aria-label") == "More about DL-02").ClickAsync(new()));
+        await part.InvokeAsync(() => part.FindAll("button").First(static button => button.GetAttribute("aria-label") == "More about delay-2").ClickAsync(new()));
         part.WaitForAssertion(() => Assert.NotNull(Button(part, "Keep in the library")));
         await part.InvokeAsync(() => Button(part, "Keep in the library").ClickAsync(new()));
         part.WaitForAssertion(() => Assert.Contains("says the same there", part.Find(".librarykeep").TextContent, StringComparison.Ordinal));
-        Assert.Equal(view.Rig.Loads[1], (await Shelf.NowAsync(Stop)).Find(GearKind.Load, "DL-02")!.Piece!.Load);
+        Assert.Equal(view.Rig.Loads[1], (await Shelf.NowAsync(Stop)).Find(GearKind.Load, "delay-2")!.Piece!.Load);
 
-        await part.InvokeAsync(() => part.Find("[data-gear='DL-02'] .platelabel").ChangeAsync(new() { Value = "9V DC 250mA" }));
+        await part.InvokeAsync(() => part.Find("[data-gear='delay-2'] .platelabel").ChangeAsync(new() { Value = "9V DC 250mA" }));
         part.WaitForAssertion(() => Assert.Contains("It says otherwise there", part.Find(".librarykeep").TextContent, StringComparison.Ordinal));
         await part.InvokeAsync(() => Button(part, "Keep these figures there").ClickAsync(new()));
         part.WaitForAssertion(() => Assert.Contains("says the same there", part.Find(".librarykeep").TextContent, StringComparison.Ordinal));
-        Assert.Equal(2, (await Whole.Gear.HistoryAsync((await Shelf.NowAsync(Stop)).Find(GearKind.Load, "DL-02")!.Id, Stop)).Length);
+        Assert.Equal(2, (await Whole.Gear.HistoryAsync((await Shelf.NowAsync(Stop)).Find(GearKind.Load, "delay-2")!.Id, Stop)).Length);
     }
 
     private static AngleSharp.Dom.IElement Button<T>(IRenderedComponent<T> part, string text)

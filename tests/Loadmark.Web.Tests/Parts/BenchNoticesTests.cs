@@ -50,7 +50,7 @@ public sealed class BenchNoticesTests : PageTest
         await other.EditTextAsync("theirs", other.Text.Replace("9V DC 12mA", "9V DC 20mA", StringComparison.Ordinal).Replace("Pier Theatre", "Pier", StringComparison.Ordinal));
         await view.Bench.EditTextAsync("ours", view.Bench.Text.Replace("9V DC 12mA", "9V DC 15mA", StringComparison.Ordinal).Replace("# the loads", "# the loads, counted", StringComparison.Ordinal));
         part.WaitForAssertion(() => Assert.Equal(2, part.FindAll(".told").Count));
-        Assert.Contains("OD-03, Label, as printed: 9V DC 12mA centre negative 5.5x2.1 became 9V DC 15mA", part.FindAll(".told")[0].TextContent, StringComparison.Ordinal);
+        Assert.Contains("drive-3, Label, as printed: 9V DC 12mA centre negative 5.5x2.1 became 9V DC 15mA", part.FindAll(".told")[0].TextContent, StringComparison.Ordinal);
         Assert.Contains("Name of the rig: Pier Theatre became Pier", part.FindAll(".told")[1].TextContent, StringComparison.Ordinal);
 
         AngleSharp.Dom.IElement Merge() => part.FindAll("button").First(static button => button.TextContent == "Keep both edits");
@@ -76,11 +76,11 @@ public sealed class BenchNoticesTests : PageTest
         var part = Show<BenchNotices>(view);
         var other = (await ReopenAsync(view.Bench.Kept!.Id)).Bench;
         await other.EditTextAsync("theirs", other.Text.Replace("9 V DC 500 mA; 18 V DC 250 mA", "9 V DC 500 mA", StringComparison.Ordinal));
-        await view.Bench.EditTextAsync("ours", view.Bench.Text.Replace("at: 9 V, to: DL-02", "at: 18 V, to: PR-02", StringComparison.Ordinal));
+        await view.Bench.EditTextAsync("ours", view.Bench.Text.Replace("at: 9 V, to: delay-2", "at: 18 V, to: preamp-2", StringComparison.Ordinal));
         part.WaitForAssertion(() => Assert.Single(part.FindAll(".merge")));
         await part.InvokeAsync(() => part.FindAll("button").First(static button => button.TextContent == "Keep both edits").ClickAsync(new()));
         part.WaitForAssertion(() => Assert.Contains("do not fit together", part.Find(".merge .wrong").TextContent, StringComparison.Ordinal));
-        Assert.Contains("at: 18 V, to: PR-02", view.Bench.Text, StringComparison.Ordinal);
+        Assert.Contains("at: 18 V, to: preamp-2", view.Bench.Text, StringComparison.Ordinal);
         Assert.NotNull(view.Bench.Meeting);
     }
 

@@ -15,18 +15,18 @@ public sealed class EntryBoxTests : PageTest
     {
         var (view, part) = await ShowAsync(EntryKind.Loads, "rig: r\n");
         Assert.True(Add(part).HasAttribute("disabled"));
-        part.Find("textarea").Input("OD-03: 9V DC 12mA centre negative\nDL-02: 9V 2.7W");
+        part.Find("textarea").Input("drive-3: 9V DC 12mA centre negative\ndelay-2: 9V 2.7W");
         Assert.Equal("Add 2 loads", Add(part).TextContent);
         var preview = part.FindAll(".preview li").Select(line => line.TextContent).ToList();
         Assert.Contains("9 V stated, 12 mA stated, centre negative stated", preview[0], StringComparison.Ordinal);
         Assert.Contains("300 mA derived", preview[1], StringComparison.Ordinal);
 
-        part.Find("textarea").Input("OD-03: 9V DC 12mA");
+        part.Find("textarea").Input("drive-3: 9V DC 12mA");
         Assert.Equal("Add 1 load", Add(part).TextContent);
         Assert.Empty(view.Rig.Loads);
 
         await Add(part).ClickAsync(new());
-        Assert.Equal("OD-03", Assert.Single(view.Rig.Loads).Id);
+        Assert.Equal("drive-3", Assert.Single(view.Rig.Loads).Id);
         Assert.Equal("adding 1 load", view.Bench.Kept!.UndoWhat);
         Assert.Equal("", part.Find("textarea").GetAttribute("value") ?? "");
         Assert.Contains("adding 1 load", part.Find("[role=status]").TextContent, StringComparison.Ordinal);
@@ -48,19 +48,19 @@ public sealed class EntryBoxTests : PageTest
     public async Task Refused_lines_stay_and_say_why()
     {
         var (view, part) = await ShowAsync(EntryKind.Loads, "rig: r\n");
-        part.Find("textarea").Input("OD-03: 9V 12mA\nOD-03: 9V 15mA\nDL-02: 9V 300mA");
+        part.Find("textarea").Input("drive-3: 9V 12mA\ndrive-3: 9V 15mA\ndelay-2: 9V 300mA");
         Assert.Contains("1 line cannot be taken", part.Markup, StringComparison.Ordinal);
         Assert.Equal("Add 2 loads", Add(part).TextContent);
         await Add(part).ClickAsync(new());
-        Assert.Equal(["OD-03", "DL-02"], view.Rig.Loads.Select(load => load.Id));
-        Assert.Equal("OD-03: 9V 15mA", part.Find("textarea").GetAttribute("value"));
+        Assert.Equal(["drive-3", "delay-2"], view.Rig.Loads.Select(load => load.Id));
+        Assert.Equal("drive-3: 9V 15mA", part.Find("textarea").GetAttribute("value"));
     }
 
     [Fact]
     public async Task Unread_pieces_of_a_line_show()
     {
         var (_, part) = await ShowAsync(EntryKind.Loads, "rig: r\n");
-        part.Find("textarea").Input("OD-03: 9V 12mA blue lamp");
+        part.Find("textarea").Input("drive-3: 9V 12mA blue lamp");
         Assert.Contains("lamp", part.Find(".preview .unread").TextContent, StringComparison.Ordinal);
     }
 
@@ -101,7 +101,7 @@ public sealed class EntryBoxTests : PageTest
     public async Task A_table_shows_what_each_column_became()
     {
         var (view, part) = await ShowAsync(EntryKind.Loads, "rig: r\n");
-        part.FindComponent<InputFile>().UploadFiles(InputFileContent.CreateFromText("tag,label,colour\nOD-03,9V 12mA,blue\nDL-02,9V 300mA,red\n", "loads.csv"));
+        part.FindComponent<InputFile>().UploadFiles(InputFileContent.CreateFromText("tag,label,colour\ndrive-3,9V 12mA,blue\ndelay-2,9V 300mA,red\n", "loads.csv"));
         part.WaitForAssertion(() => Assert.Equal("Add 2 loads", Add(part).TextContent));
         Assert.Contains("colour → left out", part.Markup, StringComparison.Ordinal);
         await Add(part).ClickAsync(new());

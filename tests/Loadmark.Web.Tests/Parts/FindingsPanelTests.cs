@@ -95,7 +95,7 @@ public sealed class FindingsPanelTests : PageTest
     [Fact]
     public async Task Hostile_names_are_text()
     {
-        var view = await OpenAsync(Rigs.Small.Replace("DL-02", "<img src=x onerror=alert(1)>", StringComparison.Ordinal));
+        var view = await OpenAsync(Rigs.Small.Replace("delay-2", "<img src=x onerror=alert(1)>", StringComparison.Ordinal));
         var part = Show<FindingsPanel>(view);
         Assert.Empty(part.FindAll("img"));
         Assert.Contains("<img src=x onerror=alert(1)>", part.Find("section").TextContent, StringComparison.Ordinal);
@@ -105,11 +105,11 @@ public sealed class FindingsPanelTests : PageTest
     public async Task Findings_that_are_said_twice_do_not_take_the_panel_down()
     {
         // The same outlet over two feeds says the same of it twice.
-        var view = await OpenAsync(Rigs.Small.Replace("- { from: brick/1, to: OD-03 }", "- { from: brick/2, at: 18 V, to: DL-02 }\n  - { from: brick/2, at: 18 V, to: DL-02 }", StringComparison.Ordinal));
+        var view = await OpenAsync(Rigs.Small.Replace("- { from: brick/1, to: drive-3 }", "- { from: brick/2, at: 18 V, to: delay-2 }\n  - { from: brick/2, at: 18 V, to: delay-2 }", StringComparison.Ordinal));
         Assert.Contains(view.Check.Findings.GroupBy(finding => finding), twice => twice.Count() > 1);
         var part = Show<FindingsPanel>(view);
         var before = view.Check.Findings.Count;
-        await view.Bench.EditAsync("feed PR-02 too", view.Rig.Plug(new Feed { From = [new OutletRef("brick", "1")], To = ["PR-02"] }));
+        await view.Bench.EditAsync("feed preamp-2 too", view.Rig.Plug(new Feed { From = [new OutletRef("brick", "1")], To = ["preamp-2"] }));
         Assert.NotEqual(before, view.Check.Findings.Count);
         part.WaitForAssertion(() => Assert.Equal(view.Check.Findings.Count, part.FindAll(".findinglist > li").Count));
     }

@@ -12,9 +12,9 @@ public sealed class GearPanelTests : PageTest
     [Fact]
     public async Task Each_figure_shows_where_it_came_from()
     {
-        var view = await OpenAsync("rig: r\nloads:\n  OD-03: { kind: analog drive, label: \"9V 2.7W\", run: 210 mA }\n  NEW: { kind: tuner }\n  W: { label: 9V DC 3W }\n");
+        var view = await OpenAsync("rig: r\nloads:\n  drive-3: { kind: analog drive, label: \"9V 2.7W\", run: 210 mA }\n  NEW: { kind: tuner }\n  W: { label: 9V DC 3W }\n");
         var part = Show<GearPanel>(view);
-        var figures = Figures(part, "OD-03");
+        var figures = Figures(part, "drive-3");
         Assert.Contains("9 V, stated", figures);
         Assert.Contains("210 mA, measured", figures);
         Assert.Contains("centre negative, assumed", figures);
@@ -35,9 +35,9 @@ public sealed class GearPanelTests : PageTest
     [Fact]
     public async Task What_was_not_read_of_a_label_shows()
     {
-        var part = Show<GearPanel>(await OpenAsync("rig: r\nloads:\n  OD-03: { label: \"9V 12mA blue lamp\" }\n"));
-        Assert.Contains("not read:", part.Find("[data-gear='OD-03'] .unread").TextContent, StringComparison.Ordinal);
-        Assert.Contains("lamp", part.Find("[data-gear='OD-03'] .unread").TextContent, StringComparison.Ordinal);
+        var part = Show<GearPanel>(await OpenAsync("rig: r\nloads:\n  drive-3: { label: \"9V 12mA blue lamp\" }\n"));
+        Assert.Contains("not read:", part.Find("[data-gear='drive-3'] .unread").TextContent, StringComparison.Ordinal);
+        Assert.Contains("lamp", part.Find("[data-gear='drive-3'] .unread").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -45,11 +45,11 @@ public sealed class GearPanelTests : PageTest
     {
         var view = await OpenAsync(Rigs.Small);
         var part = Show<GearPanel>(view);
-        await part.InvokeAsync(() => part.Find("[data-gear='OD-03'] .platelabel").ChangeAsync(new() { Value = "9V DC 25mA" }));
+        await part.InvokeAsync(() => part.Find("[data-gear='drive-3'] .platelabel").ChangeAsync(new() { Value = "9V DC 25mA" }));
         Assert.Equal("9V DC 25mA", view.Rig.Loads[0].Label!.Text);
-        Assert.Equal("editing the label of OD-03", view.Bench.Kept!.UndoWhat);
+        Assert.Equal("editing the label of drive-3", view.Bench.Kept!.UndoWhat);
         Assert.Contains("# loud", view.Bench.Text, StringComparison.Ordinal);
-        part.WaitForAssertion(() => Assert.Contains("25 mA, stated", Figures(part, "OD-03")));
+        part.WaitForAssertion(() => Assert.Contains("25 mA, stated", Figures(part, "drive-3")));
     }
 
     [Fact]
@@ -57,17 +57,17 @@ public sealed class GearPanelTests : PageTest
     {
         var view = await OpenAsync(Rigs.Small);
         var part = Show<GearPanel>(view);
-        await part.InvokeAsync(() => part.Find("[data-gear='OD-03'] input.tag").ChangeAsync(new() { Value = "DL-02" }));
-        part.WaitForAssertion(() => Assert.Contains("DL-02", part.Find("[data-gear='OD-03'] [role=alert]").TextContent, StringComparison.Ordinal));
+        await part.InvokeAsync(() => part.Find("[data-gear='drive-3'] input.tag").ChangeAsync(new() { Value = "delay-2" }));
+        part.WaitForAssertion(() => Assert.Contains("delay-2", part.Find("[data-gear='drive-3'] [role=alert]").TextContent, StringComparison.Ordinal));
         Assert.Null(view.Bench.Kept!.UndoWhat);
 
-        await part.InvokeAsync(() => part.Find("[data-gear='OD-03'] input.tag").ChangeAsync(new() { Value = "" }));
-        part.WaitForAssertion(() => Assert.Contains("it is empty", part.Find("[data-gear='OD-03'] [role=alert]").TextContent, StringComparison.Ordinal));
+        await part.InvokeAsync(() => part.Find("[data-gear='drive-3'] input.tag").ChangeAsync(new() { Value = "" }));
+        part.WaitForAssertion(() => Assert.Contains("it is empty", part.Find("[data-gear='drive-3'] [role=alert]").TextContent, StringComparison.Ordinal));
 
-        await part.InvokeAsync(() => part.Find("[data-gear='OD-03'] input.tag").ChangeAsync(new() { Value = "OD-30" }));
-        Assert.Equal("OD-30", view.Rig.Wired!.Value[0].To[0]);
+        await part.InvokeAsync(() => part.Find("[data-gear='drive-3'] input.tag").ChangeAsync(new() { Value = "drive-30" }));
+        Assert.Equal("drive-30", view.Rig.Wired!.Value[0].To[0]);
         Assert.Equal(view.Rig, RigFileReader.Read(view.Bench.Text, "").Rig);
-        part.WaitForAssertion(() => Assert.Empty(part.FindAll("[data-gear='OD-30'] [role=alert]")));
+        part.WaitForAssertion(() => Assert.Empty(part.FindAll("[data-gear='drive-30'] [role=alert]")));
     }
 
     [Fact]
@@ -75,7 +75,7 @@ public sealed class GearPanelTests : PageTest
     {
         var view = await OpenAsync(Rigs.Small);
         var part = Show<GearPanel>(view);
-        await part.InvokeAsync(() => part.Find("[data-gear='OD-03'] .more").ClickAsync(new()));
+        await part.InvokeAsync(() => part.Find("[data-gear='drive-3'] .more").ClickAsync(new()));
         await part.InvokeAsync(() => part.Find("#load-0-run").ChangeAsync(new() { Value = "210" }));
 
         Assert.Null(view.Rig.Loads[0].Run);
@@ -95,7 +95,7 @@ public sealed class GearPanelTests : PageTest
     {
         var view = await OpenAsync(Rigs.Small);
         var part = Show<GearPanel>(view);
-        await part.InvokeAsync(() => part.Find("[data-gear='OD-03'] .more").ClickAsync(new()));
+        await part.InvokeAsync(() => part.Find("[data-gear='drive-3'] .more").ClickAsync(new()));
         await part.InvokeAsync(() => part.Find("#load-0-kind").ChangeAsync(new() { Value = "" }));
         Assert.Null(view.Rig.Loads[0].Kind);
         await part.InvokeAsync(() => part.Find("#load-0-ground").ChangeAsync(new() { Value = "positive" }));
@@ -110,14 +110,14 @@ public sealed class GearPanelTests : PageTest
     {
         var view = await OpenAsync(Rigs.Small);
         var part = Show<GearPanel>(view);
-        await part.InvokeAsync(() => part.Find("[data-gear='OD-03'] .more").ClickAsync(new()));
+        await part.InvokeAsync(() => part.Find("[data-gear='drive-3'] .more").ClickAsync(new()));
         await part.InvokeAsync(() => Button(part, "Duplicate").ClickAsync(new()));
-        Assert.Equal(["OD-03", "OD-04", "DL-02", "PR-02"], view.Rig.Loads.Select(load => load.Id));
+        Assert.Equal(["drive-3", "drive-4", "delay-2", "preamp-2"], view.Rig.Loads.Select(load => load.Id));
         await part.InvokeAsync(() => Button(part, "Move down").ClickAsync(new()));
-        Assert.Equal(["OD-04", "OD-03", "DL-02", "PR-02"], view.Rig.Loads.Select(load => load.Id));
-        await part.InvokeAsync(() => Button(part, "Remove OD-03").ClickAsync(new()));
-        Assert.Equal(["OD-04", "DL-02", "PR-02"], view.Rig.Loads.Select(load => load.Id));
-        Assert.DoesNotContain(view.Rig.Wired!.Value, feed => feed.To.Contains("OD-03"));
+        Assert.Equal(["drive-4", "drive-3", "delay-2", "preamp-2"], view.Rig.Loads.Select(load => load.Id));
+        await part.InvokeAsync(() => Button(part, "Remove drive-3").ClickAsync(new()));
+        Assert.Equal(["drive-4", "delay-2", "preamp-2"], view.Rig.Loads.Select(load => load.Id));
+        Assert.DoesNotContain(view.Rig.Wired!.Value, feed => feed.To.Contains("drive-3"));
     }
 
     [Fact]

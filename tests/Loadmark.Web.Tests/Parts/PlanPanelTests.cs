@@ -18,7 +18,7 @@ public sealed class PlanPanelTests : PageTest
         Assert.Contains("proven", part.Find(".answer strong").TextContent, StringComparison.Ordinal);
         Assert.NotNull(view.Preview);
         Assert.True(view.Preview.Check.Verdict < Severity.Fails);
-        Assert.Contains("DL-02: from brick/2 at 18 V to brick/2 at 9 V", part.Find(".moves").TextContent, StringComparison.Ordinal);
+        Assert.Contains("delay-2: from brick/2 at 18 V to brick/2 at 9 V", part.Find(".moves").TextContent, StringComparison.Ordinal);
         Assert.Contains("over-voltage", view.Check.Findings.Select(finding => finding.Rule.Name));
 
         await part.InvokeAsync(() => Button(part, "Take this wiring").ClickAsync(new()));
@@ -59,8 +59,8 @@ public sealed class PlanPanelTests : PageTest
             rig: r
             mains: 230 V 50 Hz
             loads:
-              OD-03: { label: "9V DC 12mA centre negative 5.5x2.1" }
-              OD-04: { label: "9V DC 12mA centre negative 5.5x2.1" }
+              drive-3: { label: "9V DC 12mA centre negative 5.5x2.1" }
+              drive-4: { label: "9V DC 12mA centre negative 5.5x2.1" }
             supplies:
               brick: { label: "INPUT 100-240V~ 50/60Hz", isolated: true, outlets: { 1: { label: 9 V DC 150 mA, polarity: centre negative, plug: 5.5x2.1 } } }
 

@@ -28,11 +28,11 @@ public sealed class RigPageTests : PageTest
         var page = Open(view.Bench.Kept!.Id, "wire");
         page.WaitForAssertion(() => Assert.NotEmpty(page.FindComponents<RigDrawing>()));
         await page.FindComponent<RigDrawing>().Instance.SetWidthAsync(900);
-        Assert.DoesNotContain("sev-fails", page.Find("g.part-load[data-subject='DL-02']").ClassList);
-        await page.InvokeAsync(() => page.Find("[aria-label='Unplug DL-02']").ClickAsync(new()));
-        page.WaitForAssertion(() => Assert.Contains("sev-fails", page.Find("g.part-load[data-subject='DL-02']").ClassList));
+        Assert.DoesNotContain("sev-fails", page.Find("g.part-load[data-subject='delay-2']").ClassList);
+        await page.InvokeAsync(() => page.Find("[aria-label='Unplug delay-2']").ClickAsync(new()));
+        page.WaitForAssertion(() => Assert.Contains("sev-fails", page.Find("g.part-load[data-subject='delay-2']").ClassList));
         await page.Instance.KeyAsync("undo");
-        page.WaitForAssertion(() => Assert.DoesNotContain("sev-fails", page.Find("g.part-load[data-subject='DL-02']").ClassList));
+        page.WaitForAssertion(() => Assert.DoesNotContain("sev-fails", page.Find("g.part-load[data-subject='delay-2']").ClassList));
     }
 
     [Fact]
@@ -43,10 +43,10 @@ public sealed class RigPageTests : PageTest
         page.WaitForAssertion(() => Assert.NotEmpty(page.FindComponents<RigDrawing>()));
         await page.FindComponent<RigDrawing>().Instance.SetWidthAsync(900);
         await page.InvokeAsync(() => page.Find("g.can-pick[data-subject='brick/3']").ClickAsync(new()));
-        await page.InvokeAsync(() => page.Find("g.part-load[data-subject='PR-02']").ClickAsync(new()));
+        await page.InvokeAsync(() => page.Find("g.part-load[data-subject='preamp-2']").ClickAsync(new()));
         Assert.Null((await Store.FindAsync(view.Bench.Kept.Id, Stop))!.UndoWhat);
-        await page.InvokeAsync(() => page.Find("g.part-load[data-subject='OD-03']").ClickAsync(new()));
-        Assert.Equal("plugging OD-03 onto brick/3", (await Store.FindAsync(view.Bench.Kept.Id, Stop))!.UndoWhat);
+        await page.InvokeAsync(() => page.Find("g.part-load[data-subject='drive-3']").ClickAsync(new()));
+        Assert.Equal("plugging drive-3 onto brick/3", (await Store.FindAsync(view.Bench.Kept.Id, Stop))!.UndoWhat);
     }
 
     [Fact]

@@ -13,16 +13,16 @@ public sealed class SceneViewTests : PageTest
     {
         var view = await OpenAsync(Rigs.Small);
         var part = Draw(RigDiagram.Draw(view.Rig, view.Check, new DiagramOptions { Width = 900 }), scene => scene
-            .Add(one => one.Lit, new HashSet<string> { "OD-03" })
+            .Add(one => one.Lit, new HashSet<string> { "drive-3" })
             .Add(one => one.Picked, "brick/3")
-            .Add(one => one.Refused, new Dictionary<string, string> { ["PR-02"] = "It is made for 18 V." }));
+            .Add(one => one.Refused, new Dictionary<string, string> { ["preamp-2"] = "It is made for 18 V." }));
 
-        Assert.Equal(["OD-03"], Subjects(part, "lit"));
+        Assert.Equal(["drive-3"], Subjects(part, "lit"));
         Assert.Equal(["brick/3"], Subjects(part, "picked"));
-        Assert.Equal(["PR-02"], Subjects(part, "refused"));
+        Assert.Equal(["preamp-2"], Subjects(part, "refused"));
         Assert.Equal("It is made for 18 V.", part.Find("g.refused > title").TextContent);
         Assert.Contains("has-lit", part.Find("svg").ClassList);
-        Assert.Contains("sev-fails", part.Find("g[data-subject='PR-02'].part-load").ClassList); // unfed
+        Assert.Contains("sev-fails", part.Find("g[data-subject='preamp-2'].part-load").ClassList); // unfed
     }
 
     [Fact]
@@ -53,7 +53,7 @@ public sealed class SceneViewTests : PageTest
     public async Task Hostile_names_are_text()
     {
         const string Name = "\"><script>x()</script>";
-        var view = await OpenAsync(Rigs.Small.Replace("DL-02", "'" + Name + "'", StringComparison.Ordinal));
+        var view = await OpenAsync(Rigs.Small.Replace("delay-2", "'" + Name + "'", StringComparison.Ordinal));
         var part = Draw(RigDiagram.Draw(view.Rig, view.Check, new DiagramOptions { Width = 900 }), scene => scene.Add(one => one.Lit, new HashSet<string> { Name }));
         Assert.Empty(part.FindAll("script"));
         Assert.Contains(Name, part.FindAll("g").Select(group => group.GetAttribute("data-subject")));
@@ -74,7 +74,7 @@ public sealed class SceneViewTests : PageTest
 
         // Picked in the diagram, the refused ones show in it.
         view.Pick(new Core.Rigs.OutletRef("brick", "3"));
-        part.WaitForAssertion(() => Assert.Contains("PR-02", part.FindAll("g.refused").Select(group => group.GetAttribute("data-subject"))));
+        part.WaitForAssertion(() => Assert.Contains("preamp-2", part.FindAll("g.refused").Select(group => group.GetAttribute("data-subject"))));
         view.Pick(null);
         part.WaitForAssertion(() => Assert.Empty(part.FindAll("g.refused")));
     }

@@ -14,14 +14,14 @@ public sealed class StartPanelTests : PageTest
         var view = await OpenAsync(Rigs.Small);
         var part = Show<StartPanel>(view);
         var rows = part.FindAll("table tbody")[0].Children.Select(row => row.Children.Select(cell => cell.TextContent).ToArray()).ToList();
-        Assert.Equal(["OD-03", "DL-02", "PR-02"], rows.Select(row => row[0]));
+        Assert.Equal(["drive-3", "delay-2", "preamp-2"], rows.Select(row => row[0]));
         Assert.Matches(@"^(8\.9\d*|9) V$", rows[0][1]);
         Assert.Equal("runs", rows[0][3]);
         Assert.StartsWith("off", rows[2][3], StringComparison.Ordinal);
 
         Assert.Null(view.Readings);
         await part.InvokeAsync(() => Button(part, "Show it in the diagram").ClickAsync(new()));
-        Assert.Equal(rows[0][1], view.Readings!.Loads["OD-03"].Volts.ToString());
+        Assert.Equal(rows[0][1], view.Readings!.Loads["drive-3"].Volts.ToString());
         Assert.Contains("brick/1", view.Readings.Outlets.Keys);
     }
 
@@ -81,16 +81,16 @@ public sealed class StartPanelTests : PageTest
         Assert.Contains("wall/1 and its loads over time", part.FindAll("table caption").Select(caption => caption.TextContent));
     }
 
-    /// <summary>DL-02 charges 220 µF, assumed, over 10 ms to 9 V: 198 mA, and 99 mA to 396 mA where it is half or double that.</summary>
+    /// <summary>delay-2 charges 220 µF, assumed, over 10 ms to 9 V: 198 mA, and 99 mA to 396 mA where it is half or double that.</summary>
     [Fact]
     public async Task A_peak_that_rests_on_an_assumed_capacitor_is_a_range_and_says_so()
     {
         var view = await OpenAsync(
             """
             rig: One
-            loads: { DL-02: { kind: digital, label: "9V DC 90mA centre negative", starts_below: 8.9 V, stops_below: 5 V } }
+            loads: { delay-2: { kind: digital, label: "9V DC 90mA centre negative", starts_below: 8.9 V, stops_below: 5 V } }
             supplies: { brick: { isolated: true, outlets: { 1: 9 V 300 mA centre negative } } }
-            wired: [ { from: brick/1, to: DL-02 } ]
+            wired: [ { from: brick/1, to: delay-2 } ]
             """);
         var part = Show<StartPanel>(view);
         await part.InvokeAsync(() => Button(part, "Switch on").ClickAsync(new()));

@@ -86,7 +86,7 @@ public sealed class SupplyCardTests : PageTest
     [Fact]
     public async Task A_new_label_of_a_supply_whose_outlets_say_nothing_keeps_the_rig_whole()
     {
-        var view = await OpenAsync("rig: r\nloads: { OD-03: { label: 9V 12mA } }\nsupplies:\n  wall: { label: OUTPUT 9V 1A, outlets: { 1: '' } }\nwired:\n  - { from: wall/1, at: 9 V, to: OD-03 }\n");
+        var view = await OpenAsync("rig: r\nloads: { drive-3: { label: 9V 12mA } }\nsupplies:\n  wall: { label: OUTPUT 9V 1A, outlets: { 1: '' } }\nwired:\n  - { from: wall/1, at: 9 V, to: drive-3 }\n");
         var part = Show<GearPanel>(view);
         await part.InvokeAsync(() => part.Find("[aria-label='Label of wall']").ChangeAsync(new() { Value = "OUTPUT 12V 1A" }));
         Assert.Equal("OUTPUT 12V 1A", view.Rig.Supplies[0].Label!.Text);

@@ -14,7 +14,7 @@ public sealed class WirePanelTests : PageTest
         var part = Show<WirePanel>(view);
         part.Find("#wire-outlet").Change("brick/3");
         Assert.Equal(new OutletRef("brick", "3"), view.Picked);
-        var refused = Target(part, "PR-02"); // 18 V on a 9 V outlet
+        var refused = Target(part, "preamp-2"); // 18 V on a 9 V outlet
         Assert.Contains("refused", refused.ClassList);
         Assert.Equal("true", refused.GetAttribute("aria-disabled"));
         Assert.Contains("no: ", refused.TextContent, StringComparison.Ordinal);
@@ -24,7 +24,7 @@ public sealed class WirePanelTests : PageTest
         await refused.ClickAsync(new());
         Assert.Equal(before, view.Rig);
         Assert.Null(view.Bench.Kept!.UndoWhat);
-        Assert.NotNull(await view.PlugAsync("PR-02"));
+        Assert.NotNull(await view.PlugAsync("preamp-2"));
     }
 
     [Fact]
@@ -33,14 +33,14 @@ public sealed class WirePanelTests : PageTest
         var view = await OpenAsync(Rigs.Small);
         var part = Show<WirePanel>(view);
         part.Find("#wire-outlet").Change("brick/3");
-        Assert.Contains("now on brick/1", Target(part, "OD-03").TextContent, StringComparison.Ordinal);
-        await Target(part, "OD-03").ClickAsync(new());
-        Assert.Equal("brick/3", Assert.Single(view.Rig.Wired!.Value, feed => feed.To.Contains("OD-03")).From.ToString());
-        Assert.Equal("plugging OD-03 onto brick/3", view.Bench.Kept!.UndoWhat);
+        Assert.Contains("now on brick/1", Target(part, "drive-3").TextContent, StringComparison.Ordinal);
+        await Target(part, "drive-3").ClickAsync(new());
+        Assert.Equal("brick/3", Assert.Single(view.Rig.Wired!.Value, feed => feed.To.Contains("drive-3")).From.ToString());
+        Assert.Equal("plugging drive-3 onto brick/3", view.Bench.Kept!.UndoWhat);
 
-        part.WaitForAssertion(() => Assert.Equal("true", Target(part, "OD-03").GetAttribute("aria-pressed")));
-        await part.InvokeAsync(() => Target(part, "OD-03").ClickAsync(new()));
-        Assert.DoesNotContain(view.Rig.Wired!.Value, feed => feed.To.Contains("OD-03"));
+        part.WaitForAssertion(() => Assert.Equal("true", Target(part, "drive-3").GetAttribute("aria-pressed")));
+        await part.InvokeAsync(() => Target(part, "drive-3").ClickAsync(new()));
+        Assert.DoesNotContain(view.Rig.Wired!.Value, feed => feed.To.Contains("drive-3"));
     }
 
     [Fact]
@@ -55,22 +55,22 @@ public sealed class WirePanelTests : PageTest
         await part.InvokeAsync(() => part.FindAll(".feed")[0].QuerySelector("input[type=checkbox]")!.ChangeAsync(new() { Value = true }));
         Assert.True(view.Rig.Wired!.Value[0].Pinned);
         await part.InvokeAsync(() => part.FindAll("button").First(button => button.TextContent.StartsWith("Unplug everything", StringComparison.Ordinal)).ClickAsync(new()));
-        Assert.Equal(["OD-03"], Assert.Single(view.Rig.Wired!.Value).To);
+        Assert.Equal(["drive-3"], Assert.Single(view.Rig.Wired!.Value).To);
     }
 
     [Fact]
     public async Task Two_outlets_are_joined_for_a_load_or_it_says_why_not()
     {
-        var view = await OpenAsync(Rigs.Small.Replace("wired:", "leads: { pair: { type: series } }\nwired:", StringComparison.Ordinal).Replace("- { from: brick/1, to: OD-03 }\n", "", StringComparison.Ordinal).Replace("  - { from: brick/2", "  - { from: brick/2", StringComparison.Ordinal));
+        var view = await OpenAsync(Rigs.Small.Replace("wired:", "leads: { pair: { type: series } }\nwired:", StringComparison.Ordinal).Replace("- { from: brick/1, to: drive-3 }\n", "", StringComparison.Ordinal).Replace("  - { from: brick/2", "  - { from: brick/2", StringComparison.Ordinal));
         var part = Show<WirePanel>(view);
-        await JoinAsync(part, "brick/1", "brick/1", "PR-02");
+        await JoinAsync(part, "brick/1", "brick/1", "preamp-2");
         Assert.Contains("Choose two outlets", part.Find(".joinform ~ [role=alert]").TextContent, StringComparison.Ordinal);
 
-        await JoinAsync(part, "brick/1", "brick/3", "OD-03"); // 18 V into 9 V
+        await JoinAsync(part, "brick/1", "brick/3", "drive-3"); // 18 V into 9 V
         Assert.Contains("18 V", part.Find(".joinform ~ [role=alert]").TextContent, StringComparison.Ordinal);
         Assert.DoesNotContain(view.Rig.Wired!.Value, feed => feed.From.Count > 1);
 
-        await JoinAsync(part, "brick/1", "brick/3", "PR-02");
+        await JoinAsync(part, "brick/1", "brick/3", "preamp-2");
         var joined = Assert.Single(view.Rig.Wired!.Value, feed => feed.From.Count > 1);
         Assert.Equal((Joint.Series, "pair"), (joined.Joined, joined.Lead));
     }
@@ -78,9 +78,9 @@ public sealed class WirePanelTests : PageTest
     [Fact]
     public async Task One_outlet_over_two_feeds_does_not_take_the_panel_down()
     {
-        var view = await OpenAsync(Rigs.Small.Replace("to: DL-02 }", "to: DL-02 }\n  - { from: brick/2, at: 9 V, to: OD-03 }", StringComparison.Ordinal));
+        var view = await OpenAsync(Rigs.Small.Replace("to: delay-2 }", "to: delay-2 }\n  - { from: brick/2, at: 9 V, to: drive-3 }", StringComparison.Ordinal));
         var part = Show<WirePanel>(view);
-        await part.InvokeAsync(() => part.Find("[aria-label='Unplug OD-03']").ClickAsync(new()));
+        await part.InvokeAsync(() => part.Find("[aria-label='Unplug drive-3']").ClickAsync(new()));
         part.WaitForAssertion(() => Assert.Equal(view.Rig.Wired!.Value.Count, part.FindAll(".feed").Count));
     }
 

@@ -43,12 +43,12 @@ public sealed partial class LanguageTests : PageTest
         Translate();
         var view = await OpenAsync(Rigs.Small);
         var part = Show<GearPanel>(view);
-        Assert.NotNull(part.Find("[aria-label='⟦Tag of OD-03⟧']"));
+        Assert.NotNull(part.Find("[aria-label='⟦Tag of drive-3⟧']"));
         part.Find("#enter-loads").Input("A-1: 9V 12mA\nA-2: 9V 12mA");
         Assert.Equal("⟦Add 2 loads⟧", part.FindAll(".entry .row > button")[0].TextContent);
-        await part.InvokeAsync(() => part.Find("[data-gear='OD-03'] .more").ClickAsync(new()));
+        await part.InvokeAsync(() => part.Find("[data-gear='drive-3'] .more").ClickAsync(new()));
         await part.InvokeAsync(() => part.FindAll("button").First(button => button.TextContent == "⟦Duplicate⟧").ClickAsync(new()));
-        Assert.Contains("OD-03", view.Bench.Kept!.UndoWhat, StringComparison.Ordinal);
+        Assert.Contains("drive-3", view.Bench.Kept!.UndoWhat, StringComparison.Ordinal);
     }
 
     [GeneratedRegex("[A-Za-z]{3,}", RegexOptions.None, 1000)]

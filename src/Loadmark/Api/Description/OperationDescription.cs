@@ -48,7 +48,7 @@ internal sealed class OperationDescription(OpenApiDocument document, ApiOperatio
         if (operation.NamesGear)
         {
             yield return InPath("kind", "What sort of thing it is: load, supply or lead.", PatternOf(GearAddress.Kinds), "load");
-            yield return InPath("tag", "Its tag, capitals aside.", null, "DL-02");
+            yield return InPath("tag", "Its tag, capitals aside.", null, "delay-2");
         }
 
         foreach (var option in operation.Options)

@@ -25,10 +25,10 @@ public sealed class FigureTests
     [Fact]
     public void Loads_of_one_class_are_one_finding()
     {
-        var result = Two(Plate.Dc(9, 100), Plate.Dc(9, 100)).Load("OD-03", Plate.Dc(9), load => load with { Kind = new LoadKind("fuzz") }).Load("CP-02", Plate.Dc(9))
-            .Feed("brick/1", "OD-03").Feed("brick/2", "CP-02").Check();
+        var result = Two(Plate.Dc(9, 100), Plate.Dc(9, 100)).Load("drive-3", Plate.Dc(9), load => load with { Kind = new LoadKind("fuzz") }).Load("compressor-2", Plate.Dc(9))
+            .Feed("brick/1", "drive-3").Feed("brick/2", "compressor-2").Check();
         var finding = Expect.Breaks(result, "figure-assumed", "fuzz and analog drive: 4 mA to 20 mA, taken as 20 mA");
-        Assert.Equal("The draw of OD-03 and CP-02 is not known: taken as 20 mA each.", finding.Message);
+        Assert.Equal("The draw of drive-3 and compressor-2 is not known: taken as 20 mA each.", finding.Message);
         Assert.Equal("Read the labels or measure.", finding.Remedy);
     }
 
@@ -36,22 +36,22 @@ public sealed class FigureTests
     public void A_measured_draw_needs_no_class_and_an_unfed_load_no_figures()
     {
         Expect.Good(One(Plate.Dc(9, 100), Plate.Dc(9), load => load with { Run = new Amps(0.01m) }).Check());
-        Expect.Keeps(New().Load("OD-03", null, load => load with { Polarity = null, Plug = null, Kind = null }).Check(), "figure-assumed");
+        Expect.Keeps(New().Load("drive-3", null, load => load with { Polarity = null, Plug = null, Kind = null }).Check(), "figure-assumed");
     }
 
     [Fact]
     public void A_setting_that_is_not_given_is_assumed_aloud()
     {
-        RigBuilder Rig(decimal volts) => New().Load("PR-01", Plate.Dc(volts, 200)).Supply("brick").Outlet("5", Plate.Modes((9, 500), (12, 400), (18, 250)));
-        var harms = Rig(12).Feed("brick/5", "PR-01").Check();
-        Assert.Equal(["brick/5", "PR-01"], Expect.Says(harms, "over-voltage", Severity.Unsure, "brick/5 can be set to 9 V, 12 V, 18 V, and the wiring does not say which: at 18 V it can destroy what is on it.").Subjects);
+        RigBuilder Rig(decimal volts) => New().Load("preamp-1", Plate.Dc(volts, 200)).Supply("brick").Outlet("5", Plate.Modes((9, 500), (12, 400), (18, 250)));
+        var harms = Rig(12).Feed("brick/5", "preamp-1").Check();
+        Assert.Equal(["brick/5", "preamp-1"], Expect.Says(harms, "over-voltage", Severity.Unsure, "brick/5 can be set to 9 V, 12 V, 18 V, and the wiring does not say which: at 18 V it can destroy what is on it.").Subjects);
         Expect.Keeps(harms, "figure-assumed");
 
-        var finding = Expect.Breaks(Rig(18).Feed("brick/5", "PR-01").Check(), "figure-assumed", "settings 9 V, 12 V, 18 V");
+        var finding = Expect.Breaks(Rig(18).Feed("brick/5", "preamp-1").Check(), "figure-assumed", "settings 9 V, 12 V, 18 V");
         Assert.Equal("brick/5 can be set to 9 V, 12 V, 18 V, and the wiring does not say which: taken as 18 V.", finding.Message);
         Assert.Equal(Severity.Margin, finding.Severity);
         Assert.Equal(["brick/5"], finding.Subjects);
-        Expect.Good(Rig(12).FeedAt("brick/5", 12, "PR-01").Check());
+        Expect.Good(Rig(12).FeedAt("brick/5", 12, "preamp-1").Check());
     }
 
     [Fact]
@@ -59,7 +59,7 @@ public sealed class FigureTests
     {
         var odd = new Nameplate("9V 30 mAh") { Form = Field<SupplyForm>.Read(SupplyForm.Direct, default), Modes = [Plate.Mode(9, 9, null)], Unread = [new Unread("30 mAh", default)] };
         var finding = Expect.Breaks(One(Plate.Dc(9, 100), odd, load => load with { Kind = null }).Check(), "figure-assumed", "100 mA − 0 A known = 100 mA");
-        Assert.Equal("Nothing tells what OD-03 draws; brick/1 is enough only if that is no more than 100 mA. Not understood on the label of OD-03: “30 mAh”.", finding.Message);
+        Assert.Equal("Nothing tells what drive-3 draws; brick/1 is enough only if that is no more than 100 mA. Not understood on the label of drive-3: “30 mAh”.", finding.Message);
     }
 
     [Fact]
@@ -73,9 +73,9 @@ public sealed class FigureTests
     public void Isolation_matters_only_between_outlets()
     {
         static Supply Unstated(Supply supply) => supply with { Isolated = null };
-        Expect.Good(New().Load("OD-03", Plate.Dc(9, 12)).Supply("wall", Unstated).Outlet("1", Plate.Dc(9, 100)).Feed("wall/1", "OD-03").Check());
+        Expect.Good(New().Load("drive-3", Plate.Dc(9, 12)).Supply("wall", Unstated).Outlet("1", Plate.Dc(9, 100)).Feed("wall/1", "drive-3").Check());
         Expect.Breaks(
-            Two(Plate.Dc(9, 100), Plate.Dc(9, 100), Unstated).Load("OD-03", Plate.Dc(9, 12)).Feed("brick/1", "OD-03").Check(),
+            Two(Plate.Dc(9, 100), Plate.Dc(9, 100), Unstated).Load("drive-3", Plate.Dc(9, 12)).Feed("brick/1", "drive-3").Check(),
             "figure-assumed",
             "assumed not isolated");
     }
@@ -91,7 +91,7 @@ public sealed class FigureTests
         Expect.Breaks(One(Plate.Dc(9, 500), Plate.Range(9, 18, watts: 1.8m)).Check(), "figure-derived", "1.8 W ÷ 9 V = 200 mA");
 
         // An outlet counts with its setting.
-        var outlet = New().Load("OD-03", Plate.Dc(12, 100)).Supply("brick").Outlet("1", Plate.Range(9, 18, watts: 6)).FeedAt("brick/1", 12, "OD-03").Check();
+        var outlet = New().Load("drive-3", Plate.Dc(12, 100)).Supply("brick").Outlet("1", Plate.Range(9, 18, watts: 6)).FeedAt("brick/1", 12, "drive-3").Check();
         Expect.Breaks(outlet, "figure-derived", "6 W ÷ 12 V = 500 mA");
         Assert.Equal(0.5m, outlet.Outlets[0].Limit!.Value.Value);
     }
@@ -120,7 +120,7 @@ public sealed class FigureTests
     public void Typed_and_printed_figures_that_differ_are_noted()
     {
         var result = One(Plate.Dc(9, 500), Plate.Dc(9, 300), load => load with { Current = new Amps(0.25m) }).Check();
-        Assert.Equal("Two figures for the current of OD-03 do not agree. The typed figure counts.", Expect.Breaks(result, "figure-conflict", "typed 250 mA, label 300 mA").Message);
+        Assert.Equal("Two figures for the current of drive-3 do not agree. The typed figure counts.", Expect.Breaks(result, "figure-conflict", "typed 250 mA, label 300 mA").Message);
         Assert.Equal(0.25m, result.Outlets[0].Run!.Value.Value);
         Expect.Good(One(Plate.Dc(9, 500), Plate.Dc(9, 300), load => load with { Current = new Amps(0.3m) }).Check());
     }

@@ -9,14 +9,14 @@ public sealed class IdleCapacityTests
 {
     private static Core.Checks.CheckResult Check(
         decimal draw, decimal spare, Func<Outlet, Outlet>? change = null, Func<Supply, Supply>? supply = null, decimal start = 0) =>
-        New().Load("OD-03", Plate.Dc(9, draw), start > 0 ? Starts(start) : null).Supply("brick", supply)
-            .Outlet("1", Plate.Dc(9, 500)).Outlet("2", Plate.Dc(9, spare), change).Feed("brick/1", "OD-03").Check();
+        New().Load("drive-3", Plate.Dc(9, draw), start > 0 ? Starts(start) : null).Supply("brick", supply)
+            .Outlet("1", Plate.Dc(9, 500)).Outlet("2", Plate.Dc(9, spare), change).Feed("brick/1", "drive-3").Check();
 
     [Fact]
     public void An_80_mA_load_on_a_500_mA_outlet_ties_capacity_up()
     {
         var finding = Expect.Breaks(Check(80, 100), "idle-capacity", "80 mA ≤ 90 % × 100 mA = 90 mA; 100 mA < 500 mA");
-        Assert.Equal("OD-03 draws 80 mA from brick/1, which can give 500 mA; brick/2 is free and enough.", finding.Message);
+        Assert.Equal("drive-3 draws 80 mA from brick/1, which can give 500 mA; brick/2 is free and enough.", finding.Message);
         Assert.Equal("Move to brick/2, and brick/1 is free for something larger.", finding.Remedy);
     }
 
@@ -49,9 +49,9 @@ public sealed class IdleCapacityTests
     [Fact]
     public void A_move_onto_a_shared_return_costs_quiet()
     {
-        RigBuilder Rig() => New().Load("OD-03", Plate.Dc(9, 80)).Load("CH-01", Plate.Dc(9, 80)).Supply("brick")
-            .Outlet("1", Plate.Dc(9, 500)).Outlet("2", Plate.Dc(9, 100), InBank("left")).Outlet("3", Plate.Dc(9, 100), InBank("left")).Feed("brick/1", "OD-03");
-        Expect.Keeps(Rig().Feed("brick/2", "CH-01").Check(), "idle-capacity");
+        RigBuilder Rig() => New().Load("drive-3", Plate.Dc(9, 80)).Load("chorus-1", Plate.Dc(9, 80)).Supply("brick")
+            .Outlet("1", Plate.Dc(9, 500)).Outlet("2", Plate.Dc(9, 100), InBank("left")).Outlet("3", Plate.Dc(9, 100), InBank("left")).Feed("brick/1", "drive-3");
+        Expect.Keeps(Rig().Feed("brick/2", "chorus-1").Check(), "idle-capacity");
         Expect.Breaks(Rig().Check(), "idle-capacity");
     }
 

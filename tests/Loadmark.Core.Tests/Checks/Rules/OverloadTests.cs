@@ -16,8 +16,8 @@ public sealed class OverloadTests
     [InlineData(1000, 500, 600, 10, "outlet-overload")]
     public void A_chain_is_fine_up_to_its_mark(int limit, int one, int other, int headroom, string? rule)
     {
-        var result = New().Load("OD-03", Plate.Dc(9, one)).Load("CH-01", Plate.Dc(9, other)).Supply("wall").Outlet("1", Plate.Dc(9, limit))
-            .Chain("wall/1", "OD-03", "CH-01").Check(rig => rig with { Headroom = headroom / 100m });
+        var result = New().Load("drive-3", Plate.Dc(9, one)).Load("chorus-1", Plate.Dc(9, other)).Supply("wall").Outlet("1", Plate.Dc(9, limit))
+            .Chain("wall/1", "drive-3", "chorus-1").Check(rig => rig with { Headroom = headroom / 100m });
         if (rule is null)
             Expect.Good(result);
         else
@@ -59,8 +59,8 @@ public sealed class OverloadTests
     public void A_single_load_needs_an_outlet_that_leaves_the_headroom_too()
     {
         // 95 mA ÷ 0.9 = 105.6 mA
-        Assert.Equal("Move OD-03 to another outlet that gives 106 mA or more.", Expect.Breaks(One(Plate.Dc(9, 100), Plate.Dc(9, 95)).Check(), "thin-headroom").Remedy);
-        Assert.Equal("Move OD-03 to another outlet that gives 120 mA or more.", Expect.Breaks(One(Plate.Dc(9, 100), Plate.Dc(9, 120)).Check(), "outlet-overload").Remedy);
+        Assert.Equal("Move drive-3 to another outlet that gives 106 mA or more.", Expect.Breaks(One(Plate.Dc(9, 100), Plate.Dc(9, 95)).Check(), "thin-headroom").Remedy);
+        Assert.Equal("Move drive-3 to another outlet that gives 120 mA or more.", Expect.Breaks(One(Plate.Dc(9, 100), Plate.Dc(9, 120)).Check(), "outlet-overload").Remedy);
     }
 
     [Fact]
@@ -77,7 +77,7 @@ public sealed class OverloadTests
     {
         var result = One(Plate.Dc(9), Plate.Dc(9, 120)).Check();
         Expect.Keeps(result, "outlet-overload", "thin-headroom");
-        Expect.CannotTell(result, "outlet-overload", "The limit of brick/1 is not known; it carries OD-03 120 mA");
+        Expect.CannotTell(result, "outlet-overload", "The limit of brick/1 is not known; it carries drive-3 120 mA");
         Assert.Null(result.Outlets[0].Limit);
     }
 
@@ -85,8 +85,8 @@ public sealed class OverloadTests
     public void A_draw_that_nothing_tells_is_told_with_what_is_left_for_it()
     {
         static Load NoKind(Load load) => load with { Kind = null };
-        var result = New().Load("OD-03", Plate.Dc(9, 60)).Load("X-01", Plate.Dc(9), NoKind).Load("X-02", Plate.Dc(9), NoKind)
-            .Supply("wall").Outlet("1", Plate.Dc(9, 200)).Chain("wall/1", "OD-03", "X-01", "X-02").Check();
+        var result = New().Load("drive-3", Plate.Dc(9, 60)).Load("X-01", Plate.Dc(9), NoKind).Load("X-02", Plate.Dc(9), NoKind)
+            .Supply("wall").Outlet("1", Plate.Dc(9, 200)).Chain("wall/1", "drive-3", "X-01", "X-02").Check();
 
         Expect.Keeps(result, "outlet-overload");
         Expect.CannotTell(result, "outlet-overload", "What X-01 and X-02 ask of wall/1 is not known: without them it carries 60 mA of 200 mA.");
@@ -98,39 +98,39 @@ public sealed class OverloadTests
     [Fact]
     public void A_sum_that_is_over_without_the_unknown_draw_is_over()
     {
-        var result = New().Load("OD-03", Plate.Dc(9, 300)).Load("X-01", Plate.Dc(9), load => load with { Kind = null })
-            .Supply("wall").Outlet("1", Plate.Dc(9, 200)).Chain("wall/1", "OD-03", "X-01").Check();
-        Expect.Breaks(result, "outlet-overload", "OD-03 300 mA + X-01 ? = 300 mA and more > 200 mA");
+        var result = New().Load("drive-3", Plate.Dc(9, 300)).Load("X-01", Plate.Dc(9), load => load with { Kind = null })
+            .Supply("wall").Outlet("1", Plate.Dc(9, 200)).Chain("wall/1", "drive-3", "X-01").Check();
+        Expect.Breaks(result, "outlet-overload", "drive-3 300 mA + X-01 ? = 300 mA and more > 200 mA");
         Assert.Equal("Nothing tells what X-01 draws; wall/1 is over its limit without it.", Expect.Breaks(result, "figure-assumed").Message);
     }
 
     [Fact]
     public void A_class_stands_in_for_a_missing_draw_with_its_high_end()
     {
-        var result = New().Digital("DL-02", Plate.Dc(9), Starts(300)).Supply("brick").Outlet("1", Plate.Dc(9, 250)).Feed("brick/1", "DL-02").Check();
-        Expect.Breaks(result, "outlet-overload", "DL-02 300 mA (assumed) > 250 mA");
-        Assert.Equal("The draw of DL-02 is not known: taken as 300 mA.", Expect.Breaks(result, "figure-assumed", "digital: 100 mA to 300 mA, taken as 300 mA").Message);
+        var result = New().Digital("delay-2", Plate.Dc(9), Starts(300)).Supply("brick").Outlet("1", Plate.Dc(9, 250)).Feed("brick/1", "delay-2").Check();
+        Expect.Breaks(result, "outlet-overload", "delay-2 300 mA (assumed) > 250 mA");
+        Assert.Equal("The draw of delay-2 is not known: taken as 300 mA.", Expect.Breaks(result, "figure-assumed", "digital: 100 mA to 300 mA, taken as 300 mA").Message);
     }
 
     [Fact]
     public void In_series_the_smaller_limit_counts_and_in_parallel_limits_add()
     {
         // Series: one current through all; parallel: currents add (OpenStax University Physics vol. 2, section 10.3).
-        RigBuilder Rig(decimal volts, decimal draw) => Two(Plate.Dc(9, 100), Plate.Dc(9, 200)).Load("PR-02", Plate.Dc(volts, draw));
-        Expect.Good(Rig(18, 90).Series("brick/1 brick/2", "PR-02").Check());
-        Expect.Breaks(Rig(18, 110).Series("brick/1 brick/2", "PR-02").Check(), "outlet-overload", "PR-02 110 mA > 100 mA");
-        Expect.Good(Rig(9, 100).Parallel("brick/1 brick/2", "PR-02").Check());
-        Assert.Equal("100 mA < 101 mA ≤ 100 mA + 200 mA = 300 mA", Expect.Says(Rig(9, 101).Parallel("brick/1 brick/2", "PR-02").Check(), "outlet-overload", Severity.Margin, "do not share equally").Working);
-        Expect.Keeps(Rig(9, 270).Parallel("brick/1 brick/2", "PR-02").Check(), "thin-headroom");
-        Expect.Breaks(Rig(9, 271).Parallel("brick/1 brick/2", "PR-02").Check(), "thin-headroom", "PR-02 271 mA > 90 % × 300 mA = 270 mA");
-        var over = Expect.Breaks(Rig(9, 301).Parallel("brick/1 brick/2", "PR-02").Check(), "outlet-overload", "PR-02 301 mA > 300 mA");
-        Assert.Equal(["brick/1", "brick/2", "PR-02"], over.Subjects);
+        RigBuilder Rig(decimal volts, decimal draw) => Two(Plate.Dc(9, 100), Plate.Dc(9, 200)).Load("preamp-2", Plate.Dc(volts, draw));
+        Expect.Good(Rig(18, 90).Series("brick/1 brick/2", "preamp-2").Check());
+        Expect.Breaks(Rig(18, 110).Series("brick/1 brick/2", "preamp-2").Check(), "outlet-overload", "preamp-2 110 mA > 100 mA");
+        Expect.Good(Rig(9, 100).Parallel("brick/1 brick/2", "preamp-2").Check());
+        Assert.Equal("100 mA < 101 mA ≤ 100 mA + 200 mA = 300 mA", Expect.Says(Rig(9, 101).Parallel("brick/1 brick/2", "preamp-2").Check(), "outlet-overload", Severity.Margin, "do not share equally").Working);
+        Expect.Keeps(Rig(9, 270).Parallel("brick/1 brick/2", "preamp-2").Check(), "thin-headroom");
+        Expect.Breaks(Rig(9, 271).Parallel("brick/1 brick/2", "preamp-2").Check(), "thin-headroom", "preamp-2 271 mA > 90 % × 300 mA = 270 mA");
+        var over = Expect.Breaks(Rig(9, 301).Parallel("brick/1 brick/2", "preamp-2").Check(), "outlet-overload", "preamp-2 301 mA > 300 mA");
+        Assert.Equal(["brick/1", "brick/2", "preamp-2"], over.Subjects);
     }
 
     [Fact]
     public void In_parallel_an_unknown_limit_leaves_the_sum_unknown() =>
         Expect.CannotTell(
-            Two(Plate.Dc(9, 100), Plate.Dc(9)).Load("PR-02", Plate.Dc(9, 50)).Parallel("brick/1 brick/2", "PR-02").Check(),
+            Two(Plate.Dc(9, 100), Plate.Dc(9)).Load("preamp-2", Plate.Dc(9, 50)).Parallel("brick/1 brick/2", "preamp-2").Check(),
             "outlet-overload",
             "The limit of brick/1 + brick/2 in parallel is not known");
 

@@ -17,8 +17,8 @@ public sealed class PlugTests
     [InlineData("3.5 mm jack", "3.5 mm jack", null)]
     public void A_plug_suits_its_own_size(string plug, string jack, string? rule)
     {
-        var result = New().Load("OD-03", Plate.Dc(9, 12), load => load with { Plug = new Plug(jack) })
-            .Supply("brick").Outlet("1", Plate.Dc(9, 100), outlet => outlet with { Plug = new Plug(plug) }).Feed("brick/1", "OD-03").Check();
+        var result = New().Load("drive-3", Plate.Dc(9, 12), load => load with { Plug = new Plug(jack) })
+            .Supply("brick").Outlet("1", Plate.Dc(9, 100), outlet => outlet with { Plug = new Plug(plug) }).Feed("brick/1", "drive-3").Check();
         if (rule is null)
             Expect.Good(result);
         else
@@ -30,10 +30,10 @@ public sealed class PlugTests
     {
         var same = One(Plate.Dc(9, 100), Plate.Dc(9, 12), load => load with { Plug = null }).Check();
         Expect.Keeps(same, "plug-mismatch", "plug-loose");
-        Assert.Equal("Taken from practice, look once: a plug of 5.5x2.1 for OD-03.", Expect.Breaks(same, "figure-assumed", "assumed 5.5x2.1").Message);
+        Assert.Equal("Taken from practice, look once: a plug of 5.5x2.1 for drive-3.", Expect.Breaks(same, "figure-assumed", "assumed 5.5x2.1").Message);
 
-        var other = New().Load("OD-03", Plate.Dc(9, 12), load => load with { Plug = Plug.WidePin })
-            .Supply("brick").Outlet("1", Plate.Dc(9, 100), outlet => outlet with { Plug = null }).Feed("brick/1", "OD-03").Check();
+        var other = New().Load("drive-3", Plate.Dc(9, 12), load => load with { Plug = Plug.WidePin })
+            .Supply("brick").Outlet("1", Plate.Dc(9, 100), outlet => outlet with { Plug = null }).Feed("brick/1", "drive-3").Check();
         Assert.Contains("a plug of 5.5x2.1 (assumed)", Expect.Breaks(other, "plug-mismatch").Message, StringComparison.Ordinal);
     }
 
@@ -41,7 +41,7 @@ public sealed class PlugTests
     public void A_plug_that_no_convention_stands_for_may_not_fit()
     {
         var result = One(Plate.Dc(12, 500), Plate.Dc(12, 12), load => load with { Plug = null }).Check();
-        Expect.Says(result, "figure-assumed", Severity.Margin, "The plug of OD-03 is not known");
+        Expect.Says(result, "figure-assumed", Severity.Margin, "The plug of drive-3 is not known");
         Expect.Keeps(result, "plug-mismatch", "plug-loose");
     }
 

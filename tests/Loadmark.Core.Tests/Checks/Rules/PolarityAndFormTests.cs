@@ -17,43 +17,43 @@ public sealed class PolarityAndFormTests
     [Fact]
     public void A_reversing_lead_mends_one_load()
     {
-        var rig = New().Load("FZ-01", Plate.Dc(9, 3), CentrePositive).Supply("brick").Outlet("1", Plate.Dc(9, 100)).Lead("flip", LeadType.Reversing);
-        Expect.Good(rig.FeedOver("flip", "brick/1", "FZ-01").Check());
+        var rig = New().Load("fuzz-1", Plate.Dc(9, 3), CentrePositive).Supply("brick").Outlet("1", Plate.Dc(9, 100)).Lead("flip", LeadType.Reversing);
+        Expect.Good(rig.FeedOver("flip", "brick/1", "fuzz-1").Check());
 
         var straight = One(Plate.Dc(9, 100), Plate.Dc(9, 3), CentrePositive).Check();
         var finding = Expect.Breaks(straight, "reversed-polarity", "centre negative at the plug ≠ centre positive");
-        Assert.Equal("OD-03 is centre positive; brick/1 is centre negative.", finding.Message);
-        Assert.Equal("Use a reversing lead, for OD-03 alone.", finding.Remedy);
+        Assert.Equal("drive-3 is centre positive; brick/1 is centre negative.", finding.Message);
+        Assert.Equal("Use a reversing lead, for drive-3 alone.", finding.Remedy);
     }
 
     [Fact]
     public void A_reversing_lead_harms_a_load_that_needs_none()
     {
-        var result = New().Load("OD-03", Plate.Dc(9, 12)).Supply("brick").Outlet("1", Plate.Dc(9, 100)).Lead("flip", LeadType.Reversing)
-            .FeedOver("flip", "brick/1", "OD-03").Check();
+        var result = New().Load("drive-3", Plate.Dc(9, 12)).Supply("brick").Outlet("1", Plate.Dc(9, 100)).Lead("flip", LeadType.Reversing)
+            .FeedOver("flip", "brick/1", "drive-3").Check();
         var finding = Expect.Breaks(result, "reversed-polarity", "centre positive at the plug ≠ centre negative");
         Assert.Contains("the lead flip reverses it", finding.Message, StringComparison.Ordinal);
-        Assert.Equal("Use a lead that does not reverse, for OD-03 alone.", finding.Remedy);
+        Assert.Equal("Use a lead that does not reverse, for drive-3 alone.", finding.Remedy);
     }
 
     [Fact]
     public void Both_centre_positive_is_fine() =>
-        Expect.Good(New().Load("FZ-01", Plate.Dc(9, 3), CentrePositive).Supply("brick").Outlet("1", Plate.Dc(9, 100), CentrePositive)
-            .Feed("brick/1", "FZ-01").Check());
+        Expect.Good(New().Load("fuzz-1", Plate.Dc(9, 3), CentrePositive).Supply("brick").Outlet("1", Plate.Dc(9, 100), CentrePositive)
+            .Feed("brick/1", "fuzz-1").Check());
 
     [Fact]
     public void On_a_mixed_chain_only_the_wrong_load_is_named()
     {
-        var result = New().Load("FZ-01", Plate.Dc(9, 3), CentrePositive).Load("OD-03", Plate.Dc(9, 12))
-            .Supply("brick").Outlet("1", Plate.Dc(9, 100)).Chain("brick/1", "FZ-01", "OD-03").Check();
-        Assert.Equal(["FZ-01", "brick/1"], Expect.Breaks(result, "reversed-polarity").Subjects);
+        var result = New().Load("fuzz-1", Plate.Dc(9, 3), CentrePositive).Load("drive-3", Plate.Dc(9, 12))
+            .Supply("brick").Outlet("1", Plate.Dc(9, 100)).Chain("brick/1", "fuzz-1", "drive-3").Check();
+        Assert.Equal(["fuzz-1", "brick/1"], Expect.Breaks(result, "reversed-polarity").Subjects);
     }
 
     [Fact]
     public void Outlets_of_unlike_polarity_in_series_do_not_add()
     {
-        var result = New().Load("PR-02", Plate.Dc(18, 50)).Supply("brick").Outlet("1", Plate.Dc(9, 100)).Outlet("2", Plate.Dc(9, 100), CentrePositive)
-            .Series("brick/1 brick/2", "PR-02").Check();
+        var result = New().Load("preamp-2", Plate.Dc(18, 50)).Supply("brick").Outlet("1", Plate.Dc(9, 100)).Outlet("2", Plate.Dc(9, 100), CentrePositive)
+            .Series("brick/1 brick/2", "preamp-2").Check();
         Expect.Breaks(result, "reversed-polarity", "brick/1 centre negative ≠ brick/2 centre positive");
     }
 
@@ -62,11 +62,11 @@ public sealed class PolarityAndFormTests
     {
         var result = One(Plate.Dc(9, 100), Plate.Dc(9, 12), load => load with { Polarity = null }).Check();
         Expect.Keeps(result, "reversed-polarity");
-        Assert.Equal("Taken from practice, look once: centre negative for OD-03.", Expect.Breaks(result, "figure-assumed", "assumed centre negative").Message);
+        Assert.Equal("Taken from practice, look once: centre negative for drive-3.", Expect.Breaks(result, "figure-assumed", "assumed centre negative").Message);
 
-        var wrong = New().Load("OD-03", Plate.Dc(9, 12), load => load with { Polarity = null })
-            .Supply("brick").Outlet("1", Plate.Dc(9, 100), CentrePositive).Feed("brick/1", "OD-03").Check();
-        Assert.Contains("OD-03 is centre negative (assumed)", Expect.Breaks(wrong, "reversed-polarity").Message, StringComparison.Ordinal);
+        var wrong = New().Load("drive-3", Plate.Dc(9, 12), load => load with { Polarity = null })
+            .Supply("brick").Outlet("1", Plate.Dc(9, 100), CentrePositive).Feed("brick/1", "drive-3").Check();
+        Assert.Contains("drive-3 is centre negative (assumed)", Expect.Breaks(wrong, "reversed-polarity").Message, StringComparison.Ordinal);
     }
 
     /// <summary>Centre negative is usual for ordinary pedals of 9 V and for supplies made for them: common practice, no source.</summary>
@@ -78,23 +78,23 @@ public sealed class PolarityAndFormTests
     public void Elsewhere_polarity_is_never_taken_for_granted(int volts)
     {
         var load = One(Plate.Dc(volts, 500), Plate.Dc(volts, 12), load => load with { Polarity = null }).Check();
-        Assert.Equal(["OD-03"], Expect.Says(load, "reversed-polarity", Severity.Unsure, "The polarity of OD-03 is not known").Subjects);
+        Assert.Equal(["drive-3"], Expect.Says(load, "reversed-polarity", Severity.Unsure, "The polarity of drive-3 is not known").Subjects);
         Assert.Equal(Severity.Unsure, load.Verdict);
 
-        var outlet = Two(Plate.Dc(volts, 500), Plate.Dc(9, 100)).Load("OD-03", Plate.Dc(volts, 12)).Feed("brick/1", "OD-03");
+        var outlet = Two(Plate.Dc(volts, 500), Plate.Dc(9, 100)).Load("drive-3", Plate.Dc(volts, 12)).Feed("brick/1", "drive-3");
         Expect.Good(outlet.Check());
-        var bare = New().Load("OD-03", Plate.Dc(volts, 12)).Supply("brick").Outlet("1", Plate.Dc(volts, 500), one => one with { Polarity = null }).Outlet("2", Plate.Dc(9, 100)).Feed("brick/1", "OD-03");
-        Assert.Equal(["brick/1", "OD-03"], Expect.Says(bare.Check(), "reversed-polarity", Severity.Unsure, "The polarity of brick/1 is not known").Subjects);
+        var bare = New().Load("drive-3", Plate.Dc(volts, 12)).Supply("brick").Outlet("1", Plate.Dc(volts, 500), one => one with { Polarity = null }).Outlet("2", Plate.Dc(9, 100)).Feed("brick/1", "drive-3");
+        Assert.Equal(["brick/1", "drive-3"], Expect.Says(bare.Check(), "reversed-polarity", Severity.Unsure, "The polarity of brick/1 is not known").Subjects);
     }
 
     [Fact]
     public void The_polarity_of_an_adaptor_without_a_drawing_is_to_be_found_out_that_of_a_brick_is_practice()
     {
         static Outlet Unmarked(Outlet outlet) => outlet with { Polarity = null };
-        var adaptor = New().Load("OD-03", Plate.Dc(9, 12)).Supply("wall").Outlet("1", Plate.Dc(9, 500), Unmarked).Feed("wall/1", "OD-03").Check();
-        Expect.Says(adaptor, "reversed-polarity", Severity.Unsure, "The polarity of wall/1 is not known: the other way round it can destroy OD-03.");
+        var adaptor = New().Load("drive-3", Plate.Dc(9, 12)).Supply("wall").Outlet("1", Plate.Dc(9, 500), Unmarked).Feed("wall/1", "drive-3").Check();
+        Expect.Says(adaptor, "reversed-polarity", Severity.Unsure, "The polarity of wall/1 is not known: the other way round it can destroy drive-3.");
 
-        var brick = New().Load("OD-03", Plate.Dc(9, 12)).Supply("brick").Outlet("1", Plate.Dc(9, 500), Unmarked).Outlet("2", Plate.Dc(9, 500), Unmarked).Feed("brick/1", "OD-03").Check();
+        var brick = New().Load("drive-3", Plate.Dc(9, 12)).Supply("brick").Outlet("1", Plate.Dc(9, 500), Unmarked).Outlet("2", Plate.Dc(9, 500), Unmarked).Feed("brick/1", "drive-3").Check();
         Expect.Says(brick, "figure-assumed", Severity.Note, "centre negative for brick/1");
         Assert.Equal(Severity.Note, brick.Verdict);
     }
@@ -107,13 +107,13 @@ public sealed class PolarityAndFormTests
     {
         var bare = new Nameplate($"{volts}V") { Modes = [Plate.Mode(volts, volts, 100)] };
         static Outlet NoPolarity(Outlet outlet) => outlet with { Polarity = null };
-        var result = New().Load("OD-03", Plate.Dc(volts, 12)).Supply("brick").Outlet("1", bare, NoPolarity).Outlet("2", Plate.Dc(9, 100)).Feed("brick/1", "OD-03").Check();
+        var result = New().Load("drive-3", Plate.Dc(volts, 12)).Supply("brick").Outlet("1", bare, NoPolarity).Outlet("2", Plate.Dc(9, 100)).Feed("brick/1", "drive-3").Check();
         Assert.Equal(verdict, result.Verdict);
         if (verdict == Severity.Unsure)
             Expect.Says(result, "ac-into-dc", Severity.Unsure, "Whether brick/1 gives direct or alternating current is not known");
 
         // A printed polarity belongs to direct current.
-        Expect.Good(New().Load("OD-03", Plate.Dc(volts, 12)).Supply("brick").Outlet("1", bare).Feed("brick/1", "OD-03").Check());
+        Expect.Good(New().Load("drive-3", Plate.Dc(volts, 12)).Supply("brick").Outlet("1", bare).Feed("brick/1", "drive-3").Check());
     }
 
     [Fact]
@@ -121,8 +121,8 @@ public sealed class PolarityAndFormTests
     {
         var bare = new Nameplate("12V 100mA") { Modes = [Plate.Mode(12, 12, 100)] };
         static Load NoPolarity(Load load) => load with { Polarity = null };
-        Expect.Says(One(Plate.Dc(12, 500), bare, NoPolarity).Check(), "dc-into-ac", Severity.Unsure, "Whether OD-03 is made for direct or alternating current is not known");
-        Expect.Says(One(Plate.Ac(12, 500), bare, NoPolarity).Check(), "ac-into-dc", Severity.Unsure, "whether OD-03 is made for that is not known");
+        Expect.Says(One(Plate.Dc(12, 500), bare, NoPolarity).Check(), "dc-into-ac", Severity.Unsure, "Whether drive-3 is made for direct or alternating current is not known");
+        Expect.Says(One(Plate.Ac(12, 500), bare, NoPolarity).Check(), "ac-into-dc", Severity.Unsure, "whether drive-3 is made for that is not known");
     }
 
     /// <summary>A polarity, a form or a ground that stands on a label in words that were not understood must not be taken for granted.</summary>
@@ -140,8 +140,8 @@ public sealed class PolarityAndFormTests
     public void A_ground_in_words_that_were_not_understood_is_to_be_found_out_where_a_return_is_shared()
     {
         var odd = new Nameplate("9V DC 12mA, something") { Form = Field<SupplyForm>.Read(SupplyForm.Direct, default), Modes = [Plate.Mode(9, 9, 12)], NotUnderstood = LabelTopics.Ground };
-        var result = New().Load("FZ-01", odd, load => load with { Ground = null }).Load("OD-03", Plate.Dc(9, 12)).Supply("brick").Outlet("1", Plate.Dc(9, 100)).Chain("brick/1", "FZ-01", "OD-03").Check();
-        Expect.Says(result, "ground-short", Severity.Unsure, "Which side is the ground of FZ-01 is not known");
+        var result = New().Load("fuzz-1", odd, load => load with { Ground = null }).Load("drive-3", Plate.Dc(9, 12)).Supply("brick").Outlet("1", Plate.Dc(9, 100)).Chain("brick/1", "fuzz-1", "drive-3").Check();
+        Expect.Says(result, "ground-short", Severity.Unsure, "Which side is the ground of fuzz-1 is not known");
     }
 
     [Fact]
@@ -156,12 +156,12 @@ public sealed class PolarityAndFormTests
     [Fact]
     public void Alternating_current_has_no_polarity()
     {
-        var rig = New().Load("PR-01", Plate.Ac(9, 500), CentrePositive).Supply("brick").Outlet("1", Plate.Ac(9, 1000)).Feed("brick/1", "PR-01");
+        var rig = New().Load("preamp-1", Plate.Ac(9, 500), CentrePositive).Supply("brick").Outlet("1", Plate.Ac(9, 1000)).Feed("brick/1", "preamp-1");
         Expect.Good(rig.Check());
 
         // Nor is a missing one worth a word there.
-        var unknown = New().Load("PR-01", Plate.Ac(9, 500), load => load with { Polarity = null })
-            .Supply("brick").Outlet("1", Plate.Ac(9, 1000), outlet => outlet with { Polarity = null }).Feed("brick/1", "PR-01");
+        var unknown = New().Load("preamp-1", Plate.Ac(9, 500), load => load with { Polarity = null })
+            .Supply("brick").Outlet("1", Plate.Ac(9, 1000), outlet => outlet with { Polarity = null }).Feed("brick/1", "preamp-1");
         Expect.Good(unknown.Check());
     }
 
@@ -169,7 +169,7 @@ public sealed class PolarityAndFormTests
     public void The_wrong_kind_of_current_is_harm_either_way_and_says_nothing_of_polarity()
     {
         var ac = One(Plate.Ac(9, 500), Plate.Dc(9, 12), CentrePositive).Check();
-        Assert.Equal("Feed OD-03 from a d.c. outlet of 9 V.", Expect.Breaks(ac, "ac-into-dc", "a.c. ~ into d.c. ⎓").Remedy);
+        Assert.Equal("Feed drive-3 from a d.c. outlet of 9 V.", Expect.Breaks(ac, "ac-into-dc", "a.c. ~ into d.c. ⎓").Remedy);
         Expect.Keeps(ac, "reversed-polarity", "dc-into-ac");
 
         var dc = One(Plate.Dc(9, 500), Plate.Ac(9, 12), CentrePositive).Check();
@@ -180,7 +180,7 @@ public sealed class PolarityAndFormTests
     [Fact]
     public void A_pair_in_series_alternates_when_one_of_it_does()
     {
-        var result = Two(Plate.Dc(9, 100), Plate.Ac(9, 100)).Load("PR-02", Plate.Dc(18, 50)).Series("brick/1 brick/2", "PR-02").Check();
+        var result = Two(Plate.Dc(9, 100), Plate.Ac(9, 100)).Load("preamp-2", Plate.Dc(18, 50)).Series("brick/1 brick/2", "preamp-2").Check();
         Expect.Breaks(result, "ac-into-dc");
     }
 
@@ -189,14 +189,14 @@ public sealed class PolarityAndFormTests
     {
         var bare = new Nameplate("9V 12mA") { Modes = [Plate.Mode(9, 9, 12)] };
         static Load NoPolarity(Load load) => load with { Polarity = null };
-        var result = New().Load("OD-03", bare, NoPolarity).Load("CH-01", bare, NoPolarity).Supply("brick").Outlet("1", bare).Chain("brick/1", "OD-03", "CH-01").Check();
+        var result = New().Load("drive-3", bare, NoPolarity).Load("chorus-1", bare, NoPolarity).Supply("brick").Outlet("1", bare).Chain("brick/1", "drive-3", "chorus-1").Check();
         Expect.Keeps(result, Form);
-        var note = Expect.Says(result, "figure-assumed", Severity.Note, "direct current for OD-03 and CH-01");
-        Assert.Equal(["OD-03", "CH-01"], note.Subjects);
+        var note = Expect.Says(result, "figure-assumed", Severity.Note, "direct current for drive-3 and chorus-1");
+        Assert.Equal(["drive-3", "chorus-1"], note.Subjects);
 
-        var alternating = New().Load("OD-03", bare, NoPolarity).Supply("brick").Outlet("1", Plate.Ac(9, 100)).Feed("brick/1", "OD-03").Check();
+        var alternating = New().Load("drive-3", bare, NoPolarity).Supply("brick").Outlet("1", Plate.Ac(9, 100)).Feed("brick/1", "drive-3").Check();
         Assert.Contains("assumed", Expect.Breaks(alternating, "ac-into-dc").Message, StringComparison.Ordinal);
-        var direct = New().Load("PR-01", Plate.Ac(9, 10)).Supply("brick").Outlet("1", bare, outlet => outlet with { Polarity = null }).Outlet("2", bare).Feed("brick/1", "PR-01").Check();
+        var direct = New().Load("preamp-1", Plate.Ac(9, 10)).Supply("brick").Outlet("1", bare, outlet => outlet with { Polarity = null }).Outlet("2", bare).Feed("brick/1", "preamp-1").Check();
         Assert.Contains("assumed", Expect.Breaks(direct, "dc-into-ac").Message, StringComparison.Ordinal);
     }
 }

@@ -34,7 +34,7 @@ public sealed class ReviewTests
     [Fact]
     public void A_digital_load_measured_running_may_boot_at_its_rating()
     {
-        var load = new Load { Id = "DL-02", Kind = new LoadKind("digital"), Label = NameplateReader.Read("9V DC 300mA"), Run = new Amps(0.1m) };
+        var load = new Load { Id = "delay-2", Kind = new LoadKind("digital"), Label = NameplateReader.Read("9V DC 300mA"), Run = new Amps(0.1m) };
         Assert.Contains(Check("9V DC 150mA", load).Findings, finding => finding.Rule == "figure-assumed" && finding.Working == "300 mA > 150 mA");
         Assert.DoesNotContain(Check("9V DC 350mA", load).Findings, finding => finding.Working.StartsWith("300 mA", StringComparison.Ordinal));
         Assert.DoesNotContain(Check("9V DC 150mA", load with { Start = new TimedCurrent(new Amps(0.14m), null) }).Findings, finding => finding.Working == "300 mA > 150 mA");
@@ -59,8 +59,8 @@ public sealed class ReviewTests
     [Fact]
     public void A_slip_in_a_tag_of_the_signal_path_is_told()
     {
-        var rig = Rig("9V DC 500mA", new Load { Id = "OD-03", Label = NameplateReader.Read("9V DC 12mA") }) with { Signal = ["OD-3", "amp"] };
-        Assert.Contains(RigChecker.Check(rig).Findings, finding => finding.Rule == "figure-conflict" && finding.Message == "'OD-3' in the signal path is no load of this rig; is OD-03 meant?");
+        var rig = Rig("9V DC 500mA", new Load { Id = "drive-3", Label = NameplateReader.Read("9V DC 12mA") }) with { Signal = ["drive3", "amp"] };
+        Assert.Contains(RigChecker.Check(rig).Findings, finding => finding.Rule == "figure-conflict" && finding.Message == "'drive3' in the signal path is no load of this rig; is drive-3 meant?");
     }
 
     [Fact]

@@ -79,35 +79,35 @@ public sealed class TotalsTests
     public void Rounding_of_a_quotient_is_no_overload()
     {
         // 6 W ÷ 9 V has no end; multiplied by 9 V again it must still be 6 W.
-        var result = New().Load("PR-01", Plate.Dc(9, watts: 6)).Supply("brick", supply => supply with { Total = InWatts(6) }).Outlet("1", Plate.Dc(9, 1000))
-            .Feed("brick/1", "PR-01").Check(rig => rig with { Headroom = 0 });
+        var result = New().Load("preamp-1", Plate.Dc(9, watts: 6)).Supply("brick", supply => supply with { Total = InWatts(6) }).Outlet("1", Plate.Dc(9, 1000))
+            .Feed("brick/1", "preamp-1").Check(rig => rig with { Headroom = 0 });
         Expect.Keeps(result, Totals);
     }
 
     [Fact]
     public void Loads_in_parallel_count_once_in_all_and_by_limits_on_each()
     {
-        RigBuilder Rig(decimal total) => New().Load("PR-02", Plate.Dc(9, 300)).Supply("brick", supply => supply with { Total = InAmps(total) })
-            .Outlet("1", Plate.Dc(9, 100)).Outlet("2", Plate.Dc(9, 500)).Parallel("brick/1 brick/2", "PR-02");
+        RigBuilder Rig(decimal total) => New().Load("preamp-2", Plate.Dc(9, 300)).Supply("brick", supply => supply with { Total = InAmps(total) })
+            .Outlet("1", Plate.Dc(9, 100)).Outlet("2", Plate.Dc(9, 500)).Parallel("brick/1 brick/2", "preamp-2");
         Expect.Keeps(Rig(0.35m).Check(), Totals);
-        Expect.Breaks(Rig(0.29m).Check(), "supply-overload", "PR-02 300 mA > 290 mA");
+        Expect.Breaks(Rig(0.29m).Check(), "supply-overload", "preamp-2 300 mA > 290 mA");
         Assert.Equal([0.05m, 0.25m], Rig(1).Check().Outlets.Select(outlet => Math.Round(outlet.Run!.Value.Value, 12)));
     }
 
     [Fact]
     public void Across_two_supplies_each_carries_the_share_of_its_outlet()
     {
-        var result = New().Load("PR-02", Plate.Dc(9, 300)).Supply("one", supply => supply with { Total = InAmps(0.06m) }).Outlet("1", Plate.Dc(9, 100))
-            .Supply("two", supply => supply with { Total = InAmps(0.2m) }).Outlet("1", Plate.Dc(9, 500)).Parallel("one/1 two/1", "PR-02").Check();
-        Expect.Breaks(result, "supply-overload", "PR-02 250 mA > 200 mA");
+        var result = New().Load("preamp-2", Plate.Dc(9, 300)).Supply("one", supply => supply with { Total = InAmps(0.06m) }).Outlet("1", Plate.Dc(9, 100))
+            .Supply("two", supply => supply with { Total = InAmps(0.2m) }).Outlet("1", Plate.Dc(9, 500)).Parallel("one/1 two/1", "preamp-2").Check();
+        Expect.Breaks(result, "supply-overload", "preamp-2 250 mA > 200 mA");
     }
 
     [Fact]
     public void Loads_in_series_draw_on_each_outlet_of_their_supply()
     {
-        var result = New().Load("PR-02", Plate.Dc(18, 100)).Supply("brick", supply => supply with { Total = InWatts(1.7m) })
-            .Outlet("1", Plate.Dc(9, 200)).Outlet("2", Plate.Dc(9, 200)).Series("brick/1 brick/2", "PR-02").Check();
-        Expect.Breaks(result, "supply-overload", "PR-02 1.8 W > 1.7 W");
+        var result = New().Load("preamp-2", Plate.Dc(18, 100)).Supply("brick", supply => supply with { Total = InWatts(1.7m) })
+            .Outlet("1", Plate.Dc(9, 200)).Outlet("2", Plate.Dc(9, 200)).Series("brick/1 brick/2", "preamp-2").Check();
+        Expect.Breaks(result, "supply-overload", "preamp-2 1.8 W > 1.7 W");
     }
 
     [Fact]
@@ -119,7 +119,7 @@ public sealed class TotalsTests
         Expect.CannotTell(draw, "supply-overload", "What X-01 asks of brick in all is not known");
 
         var volts = One(Plate.AmpsOnly(500), Plate.Dc(9, 100)).Check(rig => rig with { Supplies = [rig.Supplies[0] with { Total = InWatts(5) }] });
-        Expect.CannotTell(volts, "supply-overload", "What OD-03 asks of brick in all is not known");
+        Expect.CannotTell(volts, "supply-overload", "What drive-3 asks of brick in all is not known");
     }
 
     [Fact]

@@ -9,9 +9,9 @@ namespace Loadmark.Core.Tests.Checks.Rules;
 public sealed class UnregulatedTests
 {
     private static CheckResult Adaptor(bool? regulated, Func<Outlet, Outlet>? outlet = null, Nameplate? mains = null) =>
-        New().Load("OD-03", Plate.Dc(9, 12))
+        New().Load("drive-3", Plate.Dc(9, 12))
             .Supply("wall", supply => supply with { Regulated = regulated, Mains = mains ?? Plate.Mains(230, 230, 50, 50) })
-            .Outlet("1", Plate.Dc(9, 500), outlet).Feed("wall/1", "OD-03").Check();
+            .Outlet("1", Plate.Dc(9, 500), outlet).Feed("wall/1", "drive-3").Check();
 
     [Fact]
     public void A_guess_is_to_be_found_out_and_no_proof_of_harm()
@@ -32,18 +32,18 @@ public sealed class UnregulatedTests
     [InlineData("12VA OUTPUT 9V⎓ 500mA regulated", false)]
     public void An_adaptor_rated_in_volt_amperes_may_be_unregulated(string label, bool isUnsure)
     {
-        var result = New().Load("OD-03", Plate.Dc(9, 12))
+        var result = New().Load("drive-3", Plate.Dc(9, 12))
             .Supply("wall", supply => supply with { Regulated = null, Mains = null, Label = NameplateReader.Read(label) })
-            .Outlet("1", NameplateReader.Read("")).Feed("wall/1", "OD-03").Check();
+            .Outlet("1", NameplateReader.Read("")).Feed("wall/1", "drive-3").Check();
         Assert.Equal(isUnsure, result.Findings.Any(static finding => finding.Rule == RuleId.Unregulated && finding.Severity == Severity.Unsure));
     }
 
     [Fact]
     public void The_limit_of_direct_current_is_not_known_from_volt_amperes()
     {
-        var result = New().Load("OD-03", Plate.Dc(9, 12)).Supply("wall").Outlet("1", NameplateReader.Read("9V DC 10VA")).Feed("wall/1", "OD-03").Check();
+        var result = New().Load("drive-3", Plate.Dc(9, 12)).Supply("wall").Outlet("1", NameplateReader.Read("9V DC 10VA")).Feed("wall/1", "drive-3").Check();
         Assert.Contains("Its VA are those of a transformer", Expect.Says(result, "figure-assumed", Severity.Margin, "The limit of wall/1 is not known").Message, StringComparison.Ordinal);
-        var alternating = New().Load("MX-01", Plate.Ac(9, 1200)).Supply("wall").Outlet("1", NameplateReader.Read("9V AC 10VA")).Feed("wall/1", "MX-01").Check();
+        var alternating = New().Load("mixer-1", Plate.Ac(9, 1200)).Supply("wall").Outlet("1", NameplateReader.Read("9V AC 10VA")).Feed("wall/1", "mixer-1").Check();
         Expect.Breaks(alternating, "outlet-overload");
     }
 
@@ -86,18 +86,18 @@ public sealed class UnregulatedTests
     [Fact]
     public void A_measured_voltage_counts_even_where_no_voltage_is_printed()
     {
-        var result = New().Load("OD-03", Plate.Dc(9, 12)).Supply("wall").Outlet("1", Plate.AmpsOnly(500), outlet => outlet with { NoLoad = new Volts(13) })
-            .Feed("wall/1", "OD-03").Check();
+        var result = New().Load("drive-3", Plate.Dc(9, 12)).Supply("wall").Outlet("1", Plate.AmpsOnly(500), outlet => outlet with { NoLoad = new Volts(13) })
+            .Feed("wall/1", "drive-3").Check();
         Expect.Breaks(result, "over-voltage", "13 V > 1.10 × 9 V = 9.9 V");
     }
 
     [Fact]
     public void In_series_the_voltages_with_nothing_drawn_add()
     {
-        var result = New().Load("PR-02", Plate.Dc(18, 12))
+        var result = New().Load("preamp-2", Plate.Dc(18, 12))
             .Supply("one", supply => supply with { Regulated = false }).Outlet("1", Plate.Dc(9, 100), outlet => outlet with { NoLoad = new Volts(12) })
             .Supply("two").Outlet("1", Plate.Dc(9, 100))
-            .Series("one/1 two/1", "PR-02").Check();
+            .Series("one/1 two/1", "preamp-2").Check();
         Expect.Breaks(result, "over-voltage", "21 V > 1.10 × 18 V = 19.8 V");
     }
 
@@ -107,10 +107,10 @@ public sealed class UnregulatedTests
     [InlineData(null)]
     public void In_series_what_the_leg_that_was_not_measured_may_stand_at_counts(bool? regulated)
     {
-        CheckResult Pair(decimal measured) => New().Load("PR-02", Plate.Dc(21, 12))
+        CheckResult Pair(decimal measured) => New().Load("preamp-2", Plate.Dc(21, 12))
             .Supply("one").Outlet("1", Plate.Dc(9, 100), outlet => outlet with { NoLoad = new Volts(measured) })
             .Supply("two", supply => supply with { Regulated = regulated, Mains = Plate.Mains(230, 230, 50, 50) }).Outlet("1", Plate.Dc(9, 100))
-            .Series("one/1 two/1", "PR-02").Check();
+            .Series("one/1 two/1", "preamp-2").Check();
         var unsure = Pair(12);
         Assert.Equal("9 V + 9 V = 18 V as printed, 24.6 V with nothing drawn", Expect.Says(unsure, "unregulated", Severity.Unsure, "two").Working);
         Expect.Keeps(unsure, "over-voltage");
@@ -125,7 +125,7 @@ public sealed class UnregulatedTests
     public void In_parallel_a_leg_that_was_measured_says_nothing_of_the_other()
     {
         var result = Two(Plate.Dc(9, 100), Plate.Dc(9, 100)).Supply("wall", supply => supply with { Regulated = false })
-            .Outlet("1", Plate.Dc(9, 100)).Load("OD-03", Plate.Dc(9, 12)).Parallel("brick/1 wall/1", "OD-03")
+            .Outlet("1", Plate.Dc(9, 100)).Load("drive-3", Plate.Dc(9, 12)).Parallel("brick/1 wall/1", "drive-3")
             .Check(rig => rig with
             {
                 Supplies = [.. rig.Supplies.Items.Select(static supply => supply.Id == "wall" ? supply
@@ -139,7 +139,7 @@ public sealed class UnregulatedTests
     {
         var result = Two(Plate.Dc(9, 100), Plate.Dc(9, 100)).Supply("wall", supply => supply with { Regulated = false })
             .Outlet("1", Plate.Dc(9, 100), outlet => outlet with { NoLoad = new Volts(12) })
-            .Load("OD-03", Plate.Dc(9, 12)).Parallel("brick/1 wall/1", "OD-03").Check();
+            .Load("drive-3", Plate.Dc(9, 12)).Parallel("brick/1 wall/1", "drive-3").Check();
         Expect.Breaks(result, "over-voltage", "12 V > 1.10 × 9 V = 9.9 V");
     }
 
@@ -162,16 +162,16 @@ public sealed class UnregulatedTests
     [Fact]
     public void A_load_that_bears_the_voltage_with_nothing_drawn_is_not_concerned()
     {
-        var result = New().Load("OD-03", Plate.Range(9, 18, 12)).Supply("wall", supply => supply with { Regulated = false })
-            .Outlet("1", Plate.Dc(9, 500)).Feed("wall/1", "OD-03").Check();
+        var result = New().Load("drive-3", Plate.Range(9, 18, 12)).Supply("wall", supply => supply with { Regulated = false })
+            .Outlet("1", Plate.Dc(9, 500)).Feed("wall/1", "drive-3").Check();
         Expect.Good(result);
     }
 
     [Fact]
     public void Outlets_that_are_stated_to_be_isolated_have_regulators_of_their_own()
     {
-        RigBuilder Brick(bool? isolated) => New().Load("OD-03", Plate.Dc(9, 12)).Supply("brick", supply => supply with { Regulated = null, Isolated = isolated, Mains = Plate.Mains(230, 230, 50, 50) })
-            .Outlet("1", Plate.Dc(9, 100)).Outlet("2", Plate.Dc(9, 100)).Feed("brick/1", "OD-03");
+        RigBuilder Brick(bool? isolated) => New().Load("drive-3", Plate.Dc(9, 12)).Supply("brick", supply => supply with { Regulated = null, Isolated = isolated, Mains = Plate.Mains(230, 230, 50, 50) })
+            .Outlet("1", Plate.Dc(9, 100)).Outlet("2", Plate.Dc(9, 100)).Feed("brick/1", "drive-3");
         Expect.Keeps(Brick(true).Check(), "unregulated");
         Expect.Breaks(Brick(null).Check(), "unregulated");
     }
@@ -180,7 +180,7 @@ public sealed class UnregulatedTests
     public void A_supply_that_feeds_nothing_and_an_alternating_one_say_nothing()
     {
         Expect.Open(New().Supply("wall", supply => supply with { Regulated = false }).Outlet("1", Plate.Dc(9, 100)).Check());
-        Expect.Good(New().Load("PR-01", Plate.Ac(9, 12)).Supply("wall", supply => supply with { Regulated = false }).Outlet("1", Plate.Ac(9, 100))
-            .Feed("wall/1", "PR-01").Check());
+        Expect.Good(New().Load("preamp-1", Plate.Ac(9, 12)).Supply("wall", supply => supply with { Regulated = false }).Outlet("1", Plate.Ac(9, 100))
+            .Feed("wall/1", "preamp-1").Check());
     }
 }

@@ -42,28 +42,28 @@ public sealed class VoltageTests
     [Fact]
     public void An_18_V_mode_left_selected_is_harm_and_the_remedy_names_the_right_mode()
     {
-        var result = New().Load("DL-02", Plate.Dc(9, 210)).Supply("brick").Outlet("5", Plate.Modes((9, 500), (12, 400), (18, 250)))
-            .FeedAt("brick/5", 18, "DL-02").Check();
+        var result = New().Load("delay-2", Plate.Dc(9, 210)).Supply("brick").Outlet("5", Plate.Modes((9, 500), (12, 400), (18, 250)))
+            .FeedAt("brick/5", 18, "delay-2").Check();
 
         var finding = Expect.Breaks(result, "over-voltage", "18 V > 1.10 × 9 V = 9.9 V");
-        Assert.Equal("DL-02 gets 18 V from brick/5; it is made for 9 V.", finding.Message);
+        Assert.Equal("delay-2 gets 18 V from brick/5; it is made for 9 V.", finding.Message);
         Assert.Equal("Set brick/5 to 9 V before plugging in.", finding.Remedy);
     }
 
     [Fact]
     public void The_remedy_never_sets_an_outlet_to_what_another_load_on_it_cannot_take()
     {
-        var result = New().Load("DL-02", Plate.Dc(9, 100)).Load("PR-01", Plate.Dc(18, 100))
-            .Supply("brick").Outlet("5", Plate.Modes((9, 500), (18, 250))).FeedOver("chain", "brick/5", "DL-02", "PR-01")
+        var result = New().Load("delay-2", Plate.Dc(9, 100)).Load("preamp-1", Plate.Dc(18, 100))
+            .Supply("brick").Outlet("5", Plate.Modes((9, 500), (18, 250))).FeedOver("chain", "brick/5", "delay-2", "preamp-1")
             .Lead("chain", Rigs.LeadType.DaisyChain, 2).Check(rig => rig with { Wired = (Rigs.ValueList<Rigs.Feed>?)[rig.Wired!.Value[0] with { At = [new Volts(18)] }] });
 
-        Assert.Equal("Feed DL-02 from an outlet of 9 V.", Expect.Breaks(result, "over-voltage").Remedy);
+        Assert.Equal("Feed delay-2 from an outlet of 9 V.", Expect.Breaks(result, "over-voltage").Remedy);
     }
 
     [Fact]
     public void An_adjustable_outlet_is_advised_to_the_voltage_printed_on_the_load()
     {
-        var result = New().Load("PR-01", Plate.Dc(12, 100)).Supply("brick").Outlet("1", Plate.Range(9, 18, 500)).FeedAt("brick/1", 18, "PR-01").Check();
+        var result = New().Load("preamp-1", Plate.Dc(12, 100)).Supply("brick").Outlet("1", Plate.Range(9, 18, 500)).FeedAt("brick/1", 18, "preamp-1").Check();
         Assert.Equal("Set brick/1 to 12 V before plugging in.", Expect.Breaks(result, "over-voltage").Remedy);
     }
 
@@ -71,13 +71,13 @@ public sealed class VoltageTests
     public void Outlets_in_series_count_with_the_sum_of_their_voltages()
     {
         // Series sources add (OpenStax University Physics vol. 2, section 10.1).
-        var fits = Two(Plate.Dc(9, 100), Plate.Dc(9, 100)).Load("PR-02", Plate.Dc(18, 50)).Series("brick/1 brick/2", "PR-02");
+        var fits = Two(Plate.Dc(9, 100), Plate.Dc(9, 100)).Load("preamp-2", Plate.Dc(18, 50)).Series("brick/1 brick/2", "preamp-2");
         Expect.Good(fits.Check());
 
-        var burns = Two(Plate.Dc(9, 100), Plate.Dc(9, 100)).Load("PR-02", Plate.Dc(9, 50)).Series("brick/1 brick/2", "PR-02");
+        var burns = Two(Plate.Dc(9, 100), Plate.Dc(9, 100)).Load("preamp-2", Plate.Dc(9, 50)).Series("brick/1 brick/2", "preamp-2");
         var finding = Expect.Breaks(burns.Check(), "over-voltage", "18 V > 1.10 × 9 V = 9.9 V");
         Assert.Contains("9 V + 9 V = 18 V", finding.Message, StringComparison.Ordinal);
-        Assert.Equal(["PR-02", "brick/1", "brick/2"], finding.Subjects);
+        Assert.Equal(["preamp-2", "brick/1", "brick/2"], finding.Subjects);
     }
 
     /// <summary>That an analog load runs on with less headroom, and a digital one stops, is common practice, no source.</summary>
@@ -99,7 +99,7 @@ public sealed class VoltageTests
     {
         var result = One(Plate.AmpsOnly(500), Plate.Dc(9, 12)).Check();
         Expect.Keeps(result, [.. All.Where(name => name != "over-voltage")]);
-        Assert.Equal(["brick/1", "OD-03"], Expect.Says(result, "over-voltage", Severity.Unsure, "The voltage of brick/1 is not known").Subjects);
+        Assert.Equal(["brick/1", "drive-3"], Expect.Says(result, "over-voltage", Severity.Unsure, "The voltage of brick/1 is not known").Subjects);
     }
 
     [Theory]
@@ -110,7 +110,7 @@ public sealed class VoltageTests
     {
         var result = One(Plate.Dc(decimal.Parse(outlet), 500), Plate.AmpsOnly(12)).Check();
         Expect.Keeps(result, [.. All.Where(name => name != "over-voltage")]);
-        Assert.Equal(["OD-03"], Expect.Says(result, "over-voltage", Severity.Unsure, "The voltage of OD-03 is not known").Subjects);
+        Assert.Equal(["drive-3"], Expect.Says(result, "over-voltage", Severity.Unsure, "The voltage of drive-3 is not known").Subjects);
     }
 
     [Fact]
