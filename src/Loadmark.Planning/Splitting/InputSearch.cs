@@ -102,7 +102,16 @@ internal sealed class InputSearch
                 return true;
         }
 
-        return isSure ? false : null;
+        return isSure ? false : IsOver ? null : FeedsAllAtBest();
+    }
+
+    /// <summary>What the best wiring says, where it is proven that something stays dark or that nothing need be.</summary>
+    private bool? FeedsAllAtBest()
+    {
+        var best = Best();
+        if (best.Unfed == 0)
+            return true;
+        return best.Gaps.ElementAtOrDefault(0) is { } gap && gap < best.Unfed ? false : null;
     }
 
     private bool FeedsAllAsItIs(PlannedInputs inputs, int place)
