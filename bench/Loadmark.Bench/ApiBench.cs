@@ -33,9 +33,11 @@ internal static class ApiBench
     {
         using var store = new Store(folder, TimeProvider.System);
         var opening = await store.OpenAsync();
-        await using var app = ProgramHost.Build(0, store, opening, new HostSettings { Error = TextWriter.Null, Clock = TimeProvider.System });
+        var settings = new HostSettings { Error = TextWriter.Null, Clock = TimeProvider.System };
+        await using var app = ProgramHost.Build(0, store, opening, settings);
         await app.StartAsync();
         using var client = new HttpClient { BaseAddress = new Uri(app.Urls.First()) };
+        client.DefaultRequestHeaders.Authorization = new AuthenticationHeaderValue("Bearer", settings.Key.Text);
         var table = new ResultTable(
             "Questions over HTTP",
             $"Release, one after the other on one connection to 127.0.0.1, the host in the same process; read, checked and written as JSON on both sides. {Rounds} rounds, turn by turn. {ResultTable.Machine}",

@@ -12,7 +12,7 @@ public sealed class BodyLimitTests(ServedPage served) : IClassFixture<ServedPage
     [InlineData("/_blazor/negotiate?negotiateVersion=1", "text/plain")]
     public async Task A_body_that_no_page_sends_is_refused(string target, string type)
     {
-        var answer = await RawAnswer.AskAsync(served.Address, "POST", target, [$"Content-Type: {type}"], new byte[OverTheLimit]);
+        var answer = await RawAnswer.AskAsync(served.Program, "POST", target, [$"Content-Type: {type}"], new byte[OverTheLimit]);
         Assert.Equal(413, answer.Status);
     }
 }

@@ -15,7 +15,7 @@ public sealed class LifeTests(SharedBrowser browser) : IDisposable
     public async Task A_signal_ends_it_well(string signal)
     {
         await using var program = await RunningProgram.StartAsync(_folder);
-        Assert.Equal(200, (await RawAnswer.AskAsync(program.Address, "GET", "/")).Status);
+        Assert.Equal(200, (await RawAnswer.AskAsync(program, "GET", "/")).Status);
         Assert.Equal(0, await program.EndAsync(signal));
         Assert.Empty(program.Errors);
     }
@@ -27,7 +27,7 @@ public sealed class LifeTests(SharedBrowser browser) : IDisposable
     {
         await using (var program = await RunningProgram.StartAsync(_folder))
         {
-            await using var visit = await Visit.OpenAsync(browser.Browser, program.Address);
+            await using var visit = await Visit.OpenAsync(browser.Browser, program);
             await visit.Page.ImportAsync("own.rig.yaml", "rig: Kept overnight\nloads:\n  drive-3: { label: 9V 12mA }\n"u8.ToArray());
             await visit.Page.WaitForPartAsync("");
             visit.AssertQuiet();
@@ -37,7 +37,7 @@ public sealed class LifeTests(SharedBrowser browser) : IDisposable
 
         await using (var program = await RunningProgram.StartAsync(_folder))
         {
-            await using var visit = await Visit.OpenAsync(browser.Browser, program.Address);
+            await using var visit = await Visit.OpenAsync(browser.Browser, program);
             await visit.Page.OpenRigsAsync();
             await Expect(visit.Page.GetByRole(AriaRole.Link, new() { Name = "Kept overnight", Exact = true })).ToBeVisibleAsync();
             visit.AssertQuiet();

@@ -48,15 +48,31 @@ public sealed class SafetyTests(ServedPage served) : IClassFixture<ServedPage>
     [InlineData("cross-site", "cors", 403)]
     [InlineData("cross-site", "no-cors", 403)]
     [InlineData("same-site", "no-cors", 403)]
-    [InlineData("cross-site", "navigate", 200)]
+    [InlineData("cross-site", "navigate", 403)]
+    [InlineData("same-site", "navigate", 403)]
     [InlineData("same-origin", "cors", 200)]
     [InlineData("none", "navigate", 200)]
-    public async Task Another_site_may_link_here_and_no_more(string site, string mode, int status)
+    public async Task Another_site_may_not_even_link_here(string site, string mode, int status)
     {
         var answer = await AskAsync("GET", "/", $"Sec-Fetch-Site: {site}", $"Sec-Fetch-Mode: {mode}");
         Assert.Equal(status, answer.Status);
         Assert.DoesNotContain("access-control-allow-origin", answer.Headers);
     }
+
+    [Theory]
+    [InlineData("iframe")]
+    [InlineData("frame")]
+    [InlineData("embed")]
+    [InlineData("object")]
+    public async Task It_is_shown_within_no_page(string element)
+    {
+        foreach (var site in (string[])["cross-site", "same-site", "same-origin", "none"])
+            Assert.Equal(403, (await AskAsync("GET", "/", $"Sec-Fetch-Site: {site}", "Sec-Fetch-Mode: navigate", $"Sec-Fetch-Dest: {element}")).Status);
+    }
+
+    [Fact]
+    public async Task Another_port_of_this_machine_is_another_program() =>
+        Assert.Equal(400, (await AskAsync("GET", "/", $"Host: 127.0.0.1:{served.Address.Port - 1}")).Status);
 
     [Theory]
     [InlineData("/", 200)]
@@ -131,8 +147,9 @@ public sealed class SafetyTests(ServedPage served) : IClassFixture<ServedPage>
         Assert.Equal(["'self'"], directives["connect-src"]);
         Assert.Equal("nosniff", Assert.Contains("x-content-type-options", answer.Headers));
         Assert.Equal("no-referrer", Assert.Contains("referrer-policy", answer.Headers));
+        Assert.Equal("DENY", Assert.Contains("x-frame-options", answer.Headers));
         Assert.DoesNotContain("server", answer.Headers);
     }
 
-    private Task<RawAnswer> AskAsync(string method, string target, params string[] headers) => RawAnswer.AskAsync(served.Address, method, target, headers);
+    private Task<RawAnswer> AskAsync(string method, string target, params string[] headers) => RawAnswer.AskAsync(served.Program, method, target, headers);
 }

@@ -12,7 +12,7 @@ public sealed class StoppedPageTests(SharedBrowser browser, ServedPage served) :
     [Fact]
     public async Task A_page_that_stops_says_so_and_is_there_again_when_it_is_loaded_again()
     {
-        await using var visit = await Visit.OpenAsync(browser.Browser, served.Address, new() { ViewportSize = new() { Width = 390, Height = 844 } });
+        await using var visit = await Visit.OpenAsync(browser.Browser, served.Program, new() { ViewportSize = new() { Width = 390, Height = 844 } });
         var page = visit.Page;
         await page.OpenRigsAsync();
         await Expect(page.GetByText(Sentence)).ToBeHiddenAsync();

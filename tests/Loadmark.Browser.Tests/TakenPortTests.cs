@@ -19,7 +19,7 @@ public sealed class TakenPortTests : IDisposable
         var taken = ((IPEndPoint)other.LocalEndpoint).Port;
         await using var program = await RunningProgram.StartAsync(_folder, taken);
         Assert.InRange(program.Address.Port, taken + 1, taken + 20);
-        Assert.Equal(200, (await RawAnswer.AskAsync(program.Address, "GET", "/")).Status);
+        Assert.Equal(200, (await RawAnswer.AskAsync(program, "GET", "/")).Status);
         Assert.DoesNotContain(program.Errors, static line => line.Contains("Exception", StringComparison.Ordinal));
     }
 }

@@ -18,7 +18,7 @@ internal static class CopyWriter
     /// <returns>What is in it.</returns>
     public static CopyContents Write(SqliteConnection source, string target, bool overwrite, Action<string>? allowed = null)
     {
-        var part = PrivateFile.MakeNew(target, Unfinished);
+        var part = PrivateFile.MakeNumbered(target, Unfinished);
         try
         {
             allowed?.Invoke(part);

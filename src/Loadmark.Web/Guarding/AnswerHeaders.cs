@@ -22,6 +22,7 @@ public sealed class AnswerHeaders(RequestDelegate next)
                 var headers = ((HttpResponse)state).Headers;
                 headers.ContentSecurityPolicy = Policy;
                 headers.XContentTypeOptions = "nosniff";
+                headers.XFrameOptions = "DENY";
                 headers["Referrer-Policy"] = "no-referrer";
                 headers["Cross-Origin-Opener-Policy"] = "same-origin";
                 headers["Cross-Origin-Resource-Policy"] = "same-origin";

@@ -4,7 +4,8 @@ using Loadmark.Web.Library;
 using Loadmark.Web.Marks;
 using Microsoft.AspNetCore.Components.Server;
 using Microsoft.AspNetCore.Components.Server.Circuits;
-using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.DataProtection.KeyManagement;
+using Microsoft.AspNetCore.DataProtection.XmlEncryption;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.DependencyInjection.Extensions;
 using MudBlazor.Services;
@@ -34,8 +35,8 @@ public static class PageServices
         services.AddMudServices();
         services.AddAntiforgery();
 
-        // What is protected lives as long as the process: nothing of it need be written anywhere.
-        services.AddDataProtection().UseEphemeralDataProtectionProvider();
+        services.AddDataProtection();
+        services.Configure<KeyManagementOptions>(static keys => (keys.XmlRepository, keys.XmlEncryptor) = (new PassingKeys(), new NullXmlEncryptor()));
         services.TryAddSingleton(TimeProvider.System);
         services.AddSingleton<MarkSource>();
         services.AddScoped<PageMark>();

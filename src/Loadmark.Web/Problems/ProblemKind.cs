@@ -16,6 +16,10 @@ public sealed record ProblemKind(string Name, int Status, string Title, string M
     public static ProblemKind BadRequest { get; } = new("bad-request", StatusCodes.Status400BadRequest, "The request cannot be used",
         "An option in the address, the JSON around texts, or a header is not as the document says. Nothing was looked at.");
 
+    /// <summary>Somebody without the key.</summary>
+    public static ProblemKind NoKey { get; } = new("no-key", StatusCodes.Status401Unauthorized, "The request brings no key, or a wrong one",
+        "Send the header that stands in the file loadmark-PORT.header of the folder that rigs are kept in: Authorization: Bearer, and the key of this start of the program.");
+
     /// <summary>Somebody who has no business here.</summary>
     public static ProblemKind Refused { get; } = new("refused", StatusCodes.Status403Forbidden, "Not from here",
         "Loadmark answers this machine only, and no page of another address.");
@@ -75,7 +79,7 @@ public sealed record ProblemKind(string Name, int Status, string Title, string M
     /// <summary>All kinds.</summary>
     public static IReadOnlyList<ProblemKind> All { get; } =
     [
-        BadRequest, Refused, NotFound, MethodNotAllowed, TagTaken, Conflict, TooLarge, UnsupportedMediaType, Unreadable, NoWiring, RevisionMissing, Fault, Busy, Store,
+        BadRequest, NoKey, Refused, NotFound, MethodNotAllowed, TagTaken, Conflict, TooLarge, UnsupportedMediaType, Unreadable, NoWiring, RevisionMissing, Fault, Busy, Store,
         OutOfTime,
     ];
 

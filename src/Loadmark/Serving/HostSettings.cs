@@ -1,6 +1,7 @@
 using Loadmark.Api;
 using Loadmark.Serving.Logs;
 using Loadmark.Web.Bench;
+using Loadmark.Web.Guarding;
 
 namespace Loadmark.Serving;
 
@@ -12,6 +13,9 @@ internal sealed record HostSettings
 
     /// <summary>The clock.</summary>
     public required TimeProvider Clock { get; init; }
+
+    /// <summary>The secret that lets in.</summary>
+    public EntryKey Key { get; init; } = EntryKey.New();
 
     /// <summary>How the log is written.</summary>
     public LogOptions Log { get; init; } = new();

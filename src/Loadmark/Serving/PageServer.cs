@@ -3,6 +3,7 @@ using System.Net.Sockets;
 using Loadmark.Files.Library;
 using Loadmark.Hosting;
 using Loadmark.Storage;
+using Loadmark.Web.Guarding;
 using Microsoft.AspNetCore.Connections;
 
 namespace Loadmark.Serving;
@@ -32,12 +33,36 @@ internal static class PageServer
         if (app is null)
             return $"no port from {options.Port} to {LastPort(options)} is free. Name another with --port, or 0 for any that is free.";
         var address = app.Urls.First();
+        using var files = await WriteFilesAsync(options.Folder, address, settings.Key, around.Error);
+        var entrance = settings.Key.EntranceAt(address);
         await using (var output = new StreamWriter(around.Output, around.OutputEncoding, leaveOpen: true))
-            await output.WriteLineAsync($"Loadmark is at {address}  (Ctrl-C ends it; rigs are kept in {options.Folder})");
-        if (options.OpensBrowser)
-            Open(address);
+        {
+            var header = files is null ? "" : $" Other programs find its key in {files.Header}";
+            await output.WriteLineAsync($"Loadmark is at {entrance}  (Ctrl-C ends it; rigs are kept in {options.Folder})");
+            await output.WriteLineAsync($"Whoever has this address can see and change them.{header}");
+        }
+
+        if (options.OpensBrowser && files is not null)
+            Open(files.Page);
         await app.WaitForShutdownAsync(stop);
         return null;
+    }
+
+    /// <summary>
+    /// Writes the key for other programs and for the browser; where that cannot be, says so: the address that is printed still lets in.
+    /// </summary>
+    private static async Task<EntranceFiles?> WriteFilesAsync(string folder, string address, EntryKey key, TextWriter error)
+    {
+        try
+        {
+            return EntranceFiles.Write(folder, address, key);
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            await error.WriteLineAsync($"loadmark: the key cannot be written into {folder}, so no browser is opened;" +
+                " open the address yourself");
+            return null;
+        }
     }
 
     private static int LastPort(PageOptions options) => Math.Min(options.Port + PortsTried, ushort.MaxValue);
@@ -66,12 +91,12 @@ internal static class PageServer
         return null;
     }
 
-    /// <summary>Opens the address in the user's browser, where there is one; it is printed in any case.</summary>
-    private static void Open(string address)
+    /// <summary>Opens a file in the user's browser, where there is one; the address is printed in any case.</summary>
+    private static void Open(string file)
     {
         try
         {
-            using var browser = Process.Start(new ProcessStartInfo(address) { UseShellExecute = true });
+            using var browser = Process.Start(new ProcessStartInfo(file) { UseShellExecute = true });
         }
         catch (Exception fault) when (fault is InvalidOperationException or System.ComponentModel.Win32Exception or PlatformNotSupportedException)
         {

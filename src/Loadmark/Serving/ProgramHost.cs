@@ -50,6 +50,7 @@ internal static class ProgramHost
             builder.Logging.AddFilter("Loadmark", LogLevel.Information);
         builder.Services.Configure<HostOptions>(static host => host.ShutdownTimeout = Farewell);
         builder.Services.AddSingleton(settings.Clock);
+        builder.Services.AddSingleton(settings.Key);
         builder.Services.AddPage(store, opening, settings.Page);
         builder.Services.AddApi(settings.Api);
 

@@ -8,11 +8,16 @@ namespace Loadmark.Browser.Tests.House;
 /// Puts rigs and gear into a running program, and takes them out, as another program does it over HTTP: an address can then be opened that no page
 /// has led to.
 /// </summary>
-/// <param name="address">Where the program is.</param>
+/// <param name="program">The program.</param>
 /// <param name="openAsync">Opens another window, for what only the page tells.</param>
-internal sealed class KeptContent(Uri address, Func<Task<IPage>> openAsync) : IDisposable
+internal sealed class KeptContent(RunningProgram program, Func<Task<IPage>> openAsync) : IDisposable
 {
-    private readonly HttpClient _client = new() { BaseAddress = address, Timeout = Patience.Page };
+    private readonly HttpClient _client = new()
+    {
+        BaseAddress = program.Address,
+        Timeout = Patience.Page,
+        DefaultRequestHeaders = { Authorization = new AuthenticationHeaderValue("Bearer", program.Key) },
+    };
 
     /// <summary>Keeps a rig.</summary>
     /// <param name="text">Its file.</param>

@@ -37,7 +37,7 @@ public abstract class PageTest(SharedBrowser browser, ServedPage served) : IClas
     {
         options ??= new BrowserNewContextOptions();
         options.ViewportSize ??= new ViewportSize { Width = 1280, Height = 900 };
-        var visit = await Visit.OpenAsync(browser.Browser, served.Address, options);
+        var visit = await Visit.OpenAsync(browser.Browser, served.Program, options);
         _visits.Add(visit);
         return visit;
     }

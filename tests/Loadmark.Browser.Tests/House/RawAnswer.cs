@@ -10,7 +10,16 @@ namespace Loadmark.Browser.Tests.House;
 /// <param name="Body">What followed, as Latin-1.</param>
 internal sealed record RawAnswer(int Status, IReadOnlyDictionary<string, string> Headers, string Body)
 {
-    /// <summary>Asks.</summary>
+    /// <summary>Asks with the program's key.</summary>
+    /// <param name="program">Whom.</param>
+    /// <param name="method">GET, POST and the like.</param>
+    /// <param name="target">The path, sent as it stands.</param>
+    /// <param name="headers">Lines; a Host line is added unless there is one.</param>
+    /// <param name="body">The body; none by default.</param>
+    public static Task<RawAnswer> AskAsync(RunningProgram program, string method, string target, string[]? headers = null, byte[]? body = null) =>
+        AskAsync(program.Address, method, target, [.. headers ?? [], $"Authorization: Bearer {program.Key}"], body);
+
+    /// <summary>Asks without a key.</summary>
     /// <param name="page">Where.</param>
     /// <param name="method">GET, POST and the like.</param>
     /// <param name="target">The path, sent as it stands.</param>

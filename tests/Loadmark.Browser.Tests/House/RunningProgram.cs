@@ -16,6 +16,12 @@ internal sealed partial class RunningProgram : IAsyncDisposable
     /// <summary>Where the page is, without a slash at the end.</summary>
     public Uri Address { get; private set; } = null!;
 
+    /// <summary>The secret that it printed.</summary>
+    public string Key { get; private set; } = "";
+
+    /// <summary>The address that it printed, which lets a browser in.</summary>
+    public Uri Entrance => new(Address, $"?key={Key}");
+
     /// <summary>The process's number.</summary>
     public int Id => _process.Id;
 
@@ -87,9 +93,9 @@ internal sealed partial class RunningProgram : IAsyncDisposable
         var line = await _firstLine.Task.WaitAsync(Patience.Program);
         var match = Printed().Match(line);
         Assert.True(match.Success, $"The first line should say where the page is: “{line}”; stderr: {string.Join(" / ", _errors)}");
-        Address = new Uri(match.Groups["address"].Value);
+        (Address, Key) = (new Uri(match.Groups["address"].Value), match.Groups["key"].Value);
     }
 
-    [GeneratedRegex(@"^Loadmark is at (?<address>http://127\.0\.0\.1:\d+) ", RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(@"^Loadmark is at (?<address>http://127\.0\.0\.1:\d+)/\?key=(?<key>[\w-]+) ", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Printed();
 }

@@ -9,6 +9,9 @@ public sealed class ServedPage : IAsyncLifetime
     /// <summary>Where the page is.</summary>
     public Uri Address => Program.Address;
 
+    /// <summary>Where it keeps its rigs.</summary>
+    public string Folder => _folder;
+
     /// <summary>The process.</summary>
     internal RunningProgram Program => _program ?? throw new InvalidOperationException("The program has not been started.");
 

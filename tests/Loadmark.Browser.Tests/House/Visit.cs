@@ -30,18 +30,30 @@ internal sealed class Visit : IAsyncDisposable
     /// <summary>Every address that was asked for.</summary>
     public IReadOnlyCollection<string> Requests => _requests;
 
-    /// <summary>Opens a window with one empty tab.</summary>
+    /// <summary>Opens a window with one empty tab, in a browser that the program has let in.</summary>
     /// <param name="browser">The browser.</param>
-    /// <param name="address">The page's address.</param>
+    /// <param name="program">The program.</param>
     /// <param name="options">Size, colours and the like; the address is added.</param>
-    public static async Task<Visit> OpenAsync(IBrowser browser, Uri address, BrowserNewContextOptions? options = null)
+    public static async Task<Visit> OpenAsync(IBrowser browser, RunningProgram program, BrowserNewContextOptions? options = null)
+    {
+        var visit = await OpenAsStrangerAsync(browser, program, options);
+        var answer = await visit.Context.APIRequest.GetAsync(program.Entrance.ToString());
+        Assert.True(answer.Ok, $"The program did not let the browser in: {answer.Status}");
+        return visit;
+    }
+
+    /// <summary>Opens a window with one empty tab, in a browser that has never seen the program.</summary>
+    /// <param name="browser">The browser.</param>
+    /// <param name="program">The program.</param>
+    /// <param name="options">Size, colours and the like; the address is added.</param>
+    public static async Task<Visit> OpenAsStrangerAsync(IBrowser browser, RunningProgram program, BrowserNewContextOptions? options = null)
     {
         options ??= new BrowserNewContextOptions();
-        options.BaseURL = address.ToString();
+        options.BaseURL = program.Address.ToString();
         options.AcceptDownloads = true;
         var context = await browser.NewContextAsync(options);
         context.SetDefaultTimeout(Patience.PageMilliseconds);
-        var visit = new Visit(context, address);
+        var visit = new Visit(context, program.Address);
         context.Request += (_, request) => visit.Ask(request.Url);
         context.Console += (_, message) =>
         {

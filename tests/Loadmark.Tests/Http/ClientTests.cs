@@ -115,7 +115,7 @@ public sealed class ClientTests(SharedHost shared) : IClassFixture<SharedHost>
         var examples = Repository.PathOf("src", "Loadmark", "Api", "Examples");
         var rig = await File.ReadAllTextAsync(Path.Combine(examples, "board.rig.yaml"), RunningHost.Stop);
         var prices = await File.ReadAllTextAsync(Repository.PathOf("examples", "harbour-row.prices.csv"), RunningHost.Stop);
-        using var http = new HttpClient { BaseAddress = shared.Host.Address };
+        using var http = shared.Host.NewClient();
         Assert.Equal(
             ["CentreNegative 0.3", "Good board.rig.yaml 2 0.15", "Optimal 2 True", "Runs 20 3", "True True", "Optimal 1", "* Understudy, second chair",
              "2 changing it", "412 2 /api/problems/conflict", "422 1 True", "True 1", "Load 2 9V DC 310mA", "412 2 9V DC 310mA", "0.212 True Running", "1 New", "drive-3 0",

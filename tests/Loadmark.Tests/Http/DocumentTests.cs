@@ -47,7 +47,7 @@ public sealed partial class DocumentTests(SharedHost shared) : IClassFixture<Sha
                     Assert.NotNull(response["content"]!["application/problem+json"]!["schema"]);
             }
 
-            Assert.All((string[])["400", "403"], status => Assert.True(operation["responses"]![status] is not null, $"{method} {path} {status}"));
+            Assert.All((string[])["400", "401", "403"], status => Assert.True(operation["responses"]![status] is not null, $"{method} {path} {status}"));
         }
 
         foreach (var (name, schema) in Document["components"]!["schemas"]!.AsObject())

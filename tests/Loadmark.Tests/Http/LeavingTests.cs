@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Net.Http.Headers;
 using System.Text;
 using System.Text.RegularExpressions;
 
@@ -17,6 +18,7 @@ public sealed partial class LeavingTests : IAsyncLifetime
     private readonly string _folder = Directory.CreateTempSubdirectory("loadmark-leave-").FullName;
     private Process _process = null!;
     private Uri _address = null!;
+    private string _key = "";
 
     private static CancellationToken Stop => TestContext.Current.CancellationToken;
 
@@ -32,7 +34,8 @@ public sealed partial class LeavingTests : IAsyncLifetime
         };
         _process = Process.Start(start)!;
         var line = await _process.StandardOutput.ReadLineAsync(Stop).AsTask().WaitAsync(TimeSpan.FromMinutes(1), Stop);
-        _address = new Uri(Printed().Match(line ?? "").Groups["address"].Value);
+        var printed = Printed().Match(line ?? "");
+        (_address, _key) = (new Uri(printed.Groups["address"].Value), printed.Groups["key"].Value);
     }
 
     public async ValueTask DisposeAsync()
@@ -51,6 +54,7 @@ public sealed partial class LeavingTests : IAsyncLifetime
     {
         // What leaves half of an answer unread closes the connection at once, as a program that ends does.
         using var client = new HttpClient(new SocketsHttpHandler { ResponseDrainTimeout = TimeSpan.Zero, MaxResponseDrainSize = 0 }) { BaseAddress = _address };
+        client.DefaultRequestHeaders.Authorization = new AuthenticationHeaderValue("Bearer", _key);
         using var leaving = new CancellationTokenSource();
         using var request = new HttpRequestMessage(HttpMethod.Post, address) { Content = new StringContent(Hard(), Encoding.UTF8, "application/yaml") };
         if (accept.Length > 0)
@@ -112,6 +116,6 @@ public sealed partial class LeavingTests : IAsyncLifetime
         return _process.TotalProcessorTime - before;
     }
 
-    [GeneratedRegex(@"^Loadmark is at (?<address>http://127\.0\.0\.1:\d+) ", RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(@"^Loadmark is at (?<address>http://127\.0\.0\.1:\d+)/\?key=(?<key>[\w-]+) ", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Printed();
 }

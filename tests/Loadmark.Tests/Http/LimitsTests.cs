@@ -131,7 +131,7 @@ public sealed class LimitsTests
 
     private static async Task AskUntilAsync(RunningHost host, CancellationToken leaving)
     {
-        using var client = new HttpClient { BaseAddress = host.Address };
+        using var client = host.NewClient();
         using var body = new StringContent(Festival, Encoding.UTF8, "application/yaml");
         await Assert.ThrowsAnyAsync<OperationCanceledException>(() => client.PostAsync("/api/startup?spread=100000", body, leaving));
     }

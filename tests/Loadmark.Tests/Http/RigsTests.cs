@@ -34,8 +34,8 @@ public sealed class RigsTests(SharedHost shared) : IClassFixture<SharedHost>
     public async Task Two_clients_on_one_rig_and_the_second_is_told()
     {
         var (id, revision) = await AddAsync(Text);
-        using var first = new HttpClient { BaseAddress = Host.Address };
-        using var second = new HttpClient { BaseAddress = Host.Address };
+        using var first = Host.NewClient();
+        using var second = Host.NewClient();
         var (ours, theirs) = (Text + "# ours\n", Text + "# theirs\n");
 
         using var saved = await SaveAsync(first, id, revision, ours, "?what=changing%20a%20comment");
@@ -58,7 +58,7 @@ public sealed class RigsTests(SharedHost shared) : IClassFixture<SharedHost>
         var (id, _) = await AddAsync(Text);
         var outcomes = await Task.WhenAll(Enumerable.Range(0, 20).Select(async number =>
         {
-            using var client = new HttpClient { BaseAddress = Host.Address };
+            using var client = Host.NewClient();
             using var answer = await SaveAsync(client, id, "\"1\"", $"{Text}# {number}\n");
             return answer.StatusCode;
         }));

@@ -6,7 +6,9 @@ using Loadmark.Files.Library;
 using Loadmark.Serving;
 using Loadmark.Serving.Logs;
 using Loadmark.Storage;
+using Loadmark.Web.Guarding;
 using Microsoft.AspNetCore.Builder;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace Loadmark.Tests.Http;
 
@@ -22,7 +24,8 @@ public sealed class RunningHost : IAsyncDisposable
         (_app, _log, _folder, Store) = (app, log, folder, store);
         Folder = Path.Combine(folder, "kept");
         Address = new Uri(app.Urls.First());
-        Client = new HttpClient { BaseAddress = Address, Timeout = TimeSpan.FromMinutes(2) };
+        Key = app.Services.GetRequiredService<EntryKey>();
+        Client = NewClient();
     }
 
     public static CancellationToken Stop => TestContext.Current.CancellationToken;
@@ -32,7 +35,11 @@ public sealed class RunningHost : IAsyncDisposable
 
     public Uri Address { get; }
 
+    /// <summary>Asks with the key.</summary>
     public HttpClient Client { get; }
+
+    /// <summary>The secret that lets in.</summary>
+    public EntryKey Key { get; }
 
     public IServiceProvider Services => _app.Services;
 
@@ -66,6 +73,14 @@ public sealed class RunningHost : IAsyncDisposable
         more?.Invoke(app);
         await app.StartAsync(Stop);
         return new RunningHost(app, writer, folder, store);
+    }
+
+    /// <summary>Another one that asks with the key.</summary>
+    public HttpClient NewClient()
+    {
+        var client = new HttpClient { BaseAddress = Address, Timeout = TimeSpan.FromMinutes(2) };
+        client.DefaultRequestHeaders.Authorization = new AuthenticationHeaderValue("Bearer", Key.Text);
+        return client;
     }
 
     /// <summary>Sends a body to an address.</summary>

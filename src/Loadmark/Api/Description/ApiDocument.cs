@@ -9,6 +9,7 @@ namespace Loadmark.Api.Description;
 internal static class ApiDocument
 {
     private const string Older = "openapi-3.0";
+    private const string Key = "key";
 
     /// <summary>The documents' names: <c>/api/openapi.json</c> is OpenAPI 3.1, <c>/api/openapi-3.0.json</c> says the same to generators that know no newer one.</summary>
     public static IReadOnlyList<string> Names { get; } = ["openapi", Older];
@@ -37,8 +38,21 @@ internal static class ApiDocument
             };
             document.Servers = [];
             ShapeBook.AddTo(document);
+            AddKey(document);
             return Task.CompletedTask;
         });
+    }
+
+    /// <summary>Says that every address asks for the key.</summary>
+    private static void AddKey(OpenApiDocument document)
+    {
+        document.AddComponent(Key, new OpenApiSecurityScheme
+        {
+            Type = SecuritySchemeType.Http,
+            Scheme = "bearer",
+            Description = "The key of this start of the program. The file loadmark-PORT.header of the folder that rigs are kept in holds the header as a line.",
+        });
+        document.Security = [new OpenApiSecurityRequirement { [new OpenApiSecuritySchemeReference(Key, document)] = [] }];
     }
 
     private static ApiOperation? OperationOf(IList<object> metadata) => metadata.OfType<ApiOperation>().FirstOrDefault();

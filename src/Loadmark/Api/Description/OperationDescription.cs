@@ -92,11 +92,11 @@ internal sealed class OperationDescription(OpenApiDocument document, ApiOperatio
         if (operation.Name == Health.Operation.Name)
         {
             responses["503"] = new OpenApiResponse { Description = "The same, where something is wrong.", Content = new Dictionary<string, OpenApiMediaType>(StringComparer.Ordinal) { [ApiContent.Json] = new() { Schema = Reference("Health") } } };
-            Add(responses, [ProblemKind.BadRequest, ProblemKind.Refused]);
+            Add(responses, [ProblemKind.BadRequest, ProblemKind.NoKey, ProblemKind.Refused]);
             return responses;
         }
 
-        IEnumerable<ProblemKind> always = [ProblemKind.BadRequest, ProblemKind.Refused, ProblemKind.Fault];
+        IEnumerable<ProblemKind> always = [ProblemKind.BadRequest, ProblemKind.NoKey, ProblemKind.Refused, ProblemKind.Fault];
         IEnumerable<ProblemKind> ofBodies = operation.Bodies.Count == 0 ? [] : [ProblemKind.TooLarge, ProblemKind.UnsupportedMediaType];
         IEnumerable<ProblemKind> ofSolves = operation.Group == "Questions" || operation.Streams ? [ProblemKind.Busy, ProblemKind.OutOfTime] : [];
         IEnumerable<ProblemKind> ofRigs = operation.NamesRig || operation.NamesGear ? [ProblemKind.NotFound] : [];
