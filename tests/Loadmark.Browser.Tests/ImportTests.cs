@@ -105,7 +105,7 @@ public sealed class ImportTests(SharedBrowser browser, ServedPage served) : Page
             MimeType = "application/yaml",
             Buffer = "rig: Bad\nloads:\n  drive-3: { colour: red }\n"u8.ToArray(),
         });
-        await Expect(page.GetByRole(AriaRole.Alert).Filter(new() { HasText = "bad.rig.yaml is not a rig file" })).ToContainTextAsync("Line 3, column 12");
+        await Expect(page.GetByRole(AriaRole.Alert).Filter(new() { HasText = "bad.rig.yaml is not a rig file" })).ToContainTextAsync("Line 3, column 14");
         Assert.Equal(before, await page.Locator(".riglist li").CountAsync());
     }
 

@@ -67,7 +67,7 @@ public sealed class SpeedTests(SharedBrowser browser, ServedPage served, ITestOu
         {
             await page.OpenPartAsync(address, "gear");
             var edits = new List<double[]>();
-            var label = page.GetByLabel($"Label of {load}");
+            var label = page.GetByLabel($"Label of {load}", new() { Exact = true });
             for (var edit = 0; edit < Edits; edit++)
             {
                 await label.FillAsync(edit % 2 == 0 ? High : Low);
