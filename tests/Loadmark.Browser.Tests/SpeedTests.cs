@@ -111,10 +111,10 @@ public sealed class SpeedTests(SharedBrowser browser, ServedPage served, ITestOu
     {
         var rig = new StringBuilder("rig: Twelve\nloads:\n");
         for (var load = 1; load <= 12; load++)
-            rig.Append(CultureInfo.InvariantCulture, $"  drive-{load:00}: {{ kind: analog drive, label: \"{Low}\" }}\n");
+            rig.Append(CultureInfo.InvariantCulture, $"  drive-{load}: {{ kind: analog drive, label: \"{Low}\" }}\n");
         rig.Append("supplies:\n  brick:\n    label: \"INPUT 100-240V~ 50/60Hz 0.6A\"\n    isolated: true\n    outlets:\n      1-12: { label: 9 V DC 150 mA, polarity: centre negative, plug: 5.5x2.1 }\nwired:\n");
         for (var load = 1; load <= 12; load++)
-            rig.Append(CultureInfo.InvariantCulture, $"  - {{ from: brick/{load}, to: drive-{load:00} }}\n");
+            rig.Append(CultureInfo.InvariantCulture, $"  - {{ from: brick/{load}, to: drive-{load} }}\n");
         return rig.ToString();
     }
 }
