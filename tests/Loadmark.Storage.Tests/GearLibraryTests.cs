@@ -52,8 +52,8 @@ public sealed class GearLibraryTests : IDisposable
     public async Task A_tag_is_one_s_own_capitals_aside_and_is_kept_as_typed()
     {
         using var store = await _folder.OpenAsync();
-        var first = (await store.Gear.AddAsync(Content("Dl-02", ""), "typed in", _token)).Gear!;
-        Assert.Equal("Dl-02", (await store.Gear.FindAsync(GearKind.Load, "dL-02 ", _token))!.Content.Tag);
+        var first = (await store.Gear.AddAsync(Content("Delay-2", ""), "typed in", _token)).Gear!;
+        Assert.Equal("Delay-2", (await store.Gear.FindAsync(GearKind.Load, "dElay-2 ", _token))!.Content.Tag);
         Assert.Equal(new GearOutcome(GearState.TagTaken, first), await store.Gear.AddAsync(Content("delay-2", ""), "typed in", _token));
 
         // Of another kind it is another thing.
@@ -91,7 +91,7 @@ public sealed class GearLibraryTests : IDisposable
         using var store = await _folder.OpenAsync();
         var known = (await store.Gear.AddAsync(Content("drive-3", ""), "typed in", _token)).Gear!;
         List<GearStep> steps = [.. Enumerable.Range(0, 60).Select(number => new GearStep(null, 0, Content($"delay-{number:00}", ""), "imported"))];
-        steps.Add(new GearStep(null, 0, Content("DELAY-7", "other"), "imported"));
+        steps.Add(new GearStep(null, 0, Content("DELAY-07", "other"), "imported"));
         steps.Add(new GearStep(known.Id, 1, known.Content with { Tag = "drive-4" }, "renamed"));
         steps.Add(new GearStep(null, 0, Content("drive-3", "free again"), "imported"));
         steps.Add(new GearStep(known.Id, 1, known.Content, "too late"));

@@ -36,7 +36,7 @@ public sealed class GearUsesTests : IDisposable
         Assert.Empty(await store.Gear.Uses.CountAsync(_token));
         await store.Rigs.RestoreAsync(rig.Id, _token);
         await AssertAsync(store, "chorus-1", "rig");
-        Assert.Equal([((GearKind.Load, "chorus-1"), 1), ((GearKind.Load, "delay-2"), 1)], (await store.Gear.Uses.CountAsync(_token)).Select(pair => (pair.Key, pair.Value)).Order());
+        Assert.Equal([((GearKind.Load, "CHORUS-1"), 1), ((GearKind.Load, "DELAY-2"), 1)], (await store.Gear.Uses.CountAsync(_token)).Select(pair => (pair.Key, pair.Value)).Order());
 
         // All of it at the saves: none was read again for an answer.
         Assert.Equal(5, _read);

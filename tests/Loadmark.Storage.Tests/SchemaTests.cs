@@ -35,13 +35,13 @@ public sealed class SchemaTests : IDisposable
     {
         Make("20261125230125_Gear.sql");
         using var store = await _folder.OpenAsync();
-        var gear = (await store.Gear.FindAsync(GearKind.Load, "DELAY-2", _token))!;
-        Assert.Equal(("delay-2", "Delay ⎓", "9V⎓ 300mA", 3L), (gear.Content.Tag, gear.Content.Name, gear.Content.Label, gear.Revision));
+        var gear = (await store.Gear.FindAsync(GearKind.Load, "dl-02", _token))!;
+        Assert.Equal(("DL-02", "Delay ⎓", "9V⎓ 300mA", 3L), (gear.Content.Tag, gear.Content.Name, gear.Content.Label, gear.Revision));
         Assert.Equal("name: Delay ⎓\nlabel: 9V⎓ 300mA\nrun: 212 mA\nstart: 520 mA for 1.5 s\n", gear.Content.Text);
         Assert.Equal(["pit", "spare"], gear.Content.Words);
         Assert.Equal(["imported from g.yaml", "run 212 mA", "run 212 mA"], (await store.Gear.HistoryAsync(gear.Id, _token)).Select(change => change.What.Split(':')[0]));
         Assert.Equal([0.212m, 0.52m], (await store.Gear.Readings.ListAsync(gear.Id, _token)).Select(one => one.Reading.Current.Value));
-        var rig = Assert.Single(await store.Gear.Uses.RigsWithAsync(GearKind.Load, "delay-2", _token));
+        var rig = Assert.Single(await store.Gear.Uses.RigsWithAsync(GearKind.Load, "DL-02", _token));
         Assert.Equal([new(rig.Rig.Id, true)], await store.Gear.Uses.DecisionsAsync(gear.Id, 3, _token));
         Assert.NotNull(await store.Gear.FindAsync(GearKind.Lead, "chain", _token));
     }
@@ -130,7 +130,7 @@ public sealed class SchemaTests : IDisposable
         Assert.Equal(("Pit board ⎓", "rig: Pit board\n# mine ⎓\n", "add a comment", "add a load", 5), (rig.Name, rig.Text, rig.UndoWhat, rig.RedoWhat, rig.Revision));
         Assert.Equal(new DateTimeOffset(2026, 11, 25, 19, 30, 7, TimeSpan.Zero), rig.Changed);
         rig = (await store.Rigs.RedoAsync(rig.Id, rig.Revision, _token)).Rig!;
-        Assert.Equal(("Pit board ⎓", "rig: Pit board\nloads:\n" + string.Concat(Enumerable.Range(1, 40).Select(number => $"  drive-{number:00}: {{ kind: analog drive }}\n")) + "# mine ⎓\n"), (rig.Name, rig.Text));
+        Assert.Equal(("Pit board ⎓", "rig: Pit board\nloads:\n" + string.Concat(Enumerable.Range(1, 40).Select(number => $"  OD-{number:00}: {{ kind: analog drive }}\n")) + "# mine ⎓\n"), (rig.Name, rig.Text));
         foreach (var text in new[] { "rig: Pit board\n# mine ⎓\n", "rig: Pit board\n", "rig: Pit board\n" })
         {
             rig = (await store.Rigs.UndoAsync(rig.Id, rig.Revision, _token)).Rig!;
