@@ -105,7 +105,9 @@ public sealed partial class BuyPanel : ComponentBase, IDisposable
         var rig = View.Rig;
         var options = new BuyOptions { Room = [.. room], Progress = _job, TimeLimit = Limits.SolveTime };
         await _job.RunAsync(stop => SupplyBuyer.Buy(rig, offers, options, stop));
-        if (_job is { IsRunning: false, Answer.Front.Count: > 0 })
+
+        // The options show a moment before this: whoever has opened one by then keeps it open.
+        if (_chosen is null && _job is { IsRunning: false, Answer.Front.Count: > 0 })
             Choose(0);
     }
 
