@@ -33,7 +33,7 @@ internal sealed class PageScript<T>(IJSRuntime browser, T component) : IAsyncDis
             await _module.DisposeAsync();
             return default;
         }
-        catch (JSDisconnectedException)
+        catch (Exception gone) when (gone is JSDisconnectedException || (_isGone && gone is OperationCanceledException))
         {
             return default;
         }
@@ -75,9 +75,9 @@ internal sealed class PageScript<T>(IJSRuntime browser, T component) : IAsyncDis
             if (_module is not null)
                 await _module.DisposeAsync();
         }
-        catch (JSDisconnectedException)
+        catch (Exception gone) when (gone is JSDisconnectedException or OperationCanceledException)
         {
-            // The browser has gone, and all this with it.
+            // The browser has gone, before or in the middle of it, and all this with it.
         }
     }
 }
