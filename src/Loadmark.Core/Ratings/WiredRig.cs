@@ -66,6 +66,10 @@ public sealed class WiredRig
         return waiting;
     }
 
+    /// <summary>Whether a feed takes from an outlet of a supply.</summary>
+    /// <param name="supply">The supply's id.</param>
+    public bool IsInUse(string supply) => Outlets.Items.Any(outlet => outlet.Rating.Supply.Id == supply && outlet.Feeds.Count > 0);
+
     /// <summary>Whether a load is fed by nothing, or only by supplies that give nothing.</summary>
     /// <param name="load">One of the rig's loads.</param>
     public bool IsDark(WiredLoad load)

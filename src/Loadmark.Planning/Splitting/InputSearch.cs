@@ -40,9 +40,16 @@ internal sealed class InputSearch
         _time = time;
         _cancellation = cancellation;
         _begin = time.GetTimestamp();
-        var pinned = WiredRig.Of(_rig);
-        _isPinnedDark = FedSupplies.Unfed(pinned, PlannedInputs.None).Any(static load => load.Feeds.Count > 0);
-        var alike = AlikeOf(pinned).ToList();
+        List<List<string>> alike = [];
+
+        // Most rigs have no such supply, and many are planned to explain or to buy: they are looked up once, by the search itself.
+        if (rig.Supplies.Items.Any(SupplyInput.MustBeFed))
+        {
+            var pinned = WiredRig.Of(_rig);
+            _isPinnedDark = FedSupplies.Unfed(pinned, PlannedInputs.None).Any(static load => load.Feeds.Count > 0);
+            alike = [.. AlikeOf(pinned)];
+        }
+
         IsComplete = alike.Aggregate(1L, static (choices, some) => Math.Min(choices * (some.Count + 1), MostChoices + 1)) <= MostChoices;
         _choices = [.. Choices(alike)];
     }
@@ -53,10 +60,6 @@ internal sealed class InputSearch
     private bool IsOver => Left <= TimeSpan.Zero || _cancellation.IsCancellationRequested;
 
     private TimeSpan Left => _options.TimeLimit - _time.GetElapsedTime(_begin);
-
-    /// <summary>Whether a pinned feed takes from a supply, whichever may be used otherwise.</summary>
-    private static bool IsInUse(WiredRig pinned, string supply) =>
-        pinned.Outlets.Items.Any(outlet => outlet.Feeds.Count > 0 && outlet.Rating.Supply.Id == supply);
 
     /// <summary>Finds the best wiring, or the best that the time allows.</summary>
     public Candidate Best()
@@ -82,7 +85,9 @@ internal sealed class InputSearch
             }
         }
 
-        return best with { Gaps = IsComplete ? GapsOf(best.Units(), floor) : [] };
+        var floors = new Floors();
+        floors.Raise(floor);
+        return best with { Gaps = IsComplete ? floors.GapsOf(best.Units()) : [] };
     }
 
     /// <summary>Whether every load can be fed; null when the time did not suffice to tell.</summary>
@@ -169,12 +174,10 @@ internal sealed class InputSearch
     /// </summary>
     private IEnumerable<List<string>> AlikeOf(WiredRig pinned)
     {
-        if (!pinned.Rig.Supplies.Items.Any(SupplyInput.MustBeFed))
-            return [];
-        var inputs = FedSupplies.NotFed(pinned).Where(id => _options.Only?.Contains(id) is not false || IsInUse(pinned, id)).ToHashSet(StringComparer.Ordinal);
+        var inputs = FedSupplies.NotFed(pinned).Where(id => _options.Only?.Contains(id) is not false || pinned.IsInUse(id)).ToHashSet(StringComparer.Ordinal);
         inputs = WithinReach(pinned, inputs);
         return pinned.Rig.Supplies.Items.Where(supply => inputs.Contains(supply.Id))
-            .GroupBy(supply => supply with { Id = IsInUse(pinned, supply.Id) ? supply.Id : "" }).Select(static alike => alike.Select(static supply => supply.Id).ToList());
+            .GroupBy(supply => supply with { Id = pinned.IsInUse(supply.Id) ? supply.Id : "" }).Select(static alike => alike.Select(static supply => supply.Id).ToList());
     }
 
     /// <summary>The supplies that could be fed, one from the other, beginning with those that need not be: whatever else is plugged in.</summary>
@@ -236,18 +239,5 @@ internal sealed class InputSearch
         }
 
         return floor;
-    }
-
-    private static long?[] GapsOf(long[] levels, long[] floor)
-    {
-        var gaps = new long?[levels.Length];
-        for (var level = 0; level < levels.Length; level++)
-        {
-            gaps[level] = levels[level] - floor[level];
-            if (gaps[level] != 0)
-                break;
-        }
-
-        return gaps;
     }
 }

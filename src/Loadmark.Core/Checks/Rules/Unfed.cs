@@ -44,7 +44,7 @@ internal sealed class Unfed : NameplateRule
     private void TellCharge(WiredRig rig, SupplyRating supply, Report report)
     {
         var id = supply.Supply.Id;
-        if (!IsInUse(rig, id) || rig.Loads.Items.Any(load => load.Id == id && load.Feeds.Count > 0))
+        if (!rig.IsInUse(id) || rig.Loads.Items.Any(load => load.Id == id && load.Feeds.Count > 0))
             return;
         report.Add(
             this,
@@ -55,12 +55,10 @@ internal sealed class Unfed : NameplateRule
             "Charge it before, and measure once how long it lasts.");
     }
 
-    private static bool IsInUse(WiredRig rig, string supply) => rig.Outlets.Items.Any(outlet => outlet.Rating.Supply.Id == supply && outlet.Feeds.Count > 0);
-
     /// <summary>A supply that is fed by another may stay dark while it feeds nothing.</summary>
     private void TellDeadSupply(WiredRig rig, WiredLoad supply, Report report)
     {
-        if (!IsInUse(rig, supply.Id))
+        if (!rig.IsInUse(supply.Id))
             return;
         List<string> behind = [.. supply.Feeds.SelectMany(static feed => feed.Outlets).Select(static outlet => outlet.Rating.Supply.Id).Distinct(StringComparer.Ordinal)];
         var why = behind switch
