@@ -222,6 +222,11 @@ internal static class LabelTable
         plus or minus 15 V 200mA  =>  - [200 mA] «plus or minus 15 V»
         15V dual rail 200mA  =>  - [200 mA] «15V dual rail»
         bipolar 15V 200mA  =>  - [200 mA] «bipolar 15V»
+        9V+9V  =>  - [] volts 9 V|18 V
+        9V DC + 9V DC 100mA  =>  dc [100 mA] volts 9 V|18 V
+        12+12V AC 1A  =>  ac [1 A] volts 12 V|24 V
+        9V + 18V 100mA  =>  - [100 mA] «9V + 18V»
+        9V 100mA + 18V 50mA  =>  - [9 V 100 mA 0.9 W; 18 V 50 mA 0.9 W] derived watts
         split rails 15V 9V DC 200mA  =>  dc [9 V 200 mA 1.8 W] derived watts «split rails 15V»
         9V 100mA, internal ±15V rails  =>  - [9 V 100 mA 0.9 W] derived watts «internal ±15V rails»
         9V ..6A  =>  - [9 V] amps 600 mA|6 A

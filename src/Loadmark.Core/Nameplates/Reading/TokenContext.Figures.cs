@@ -19,6 +19,12 @@ internal static partial class TokenContext
                 tokens[kept++] = tokens[i] with { End = tokens[i + 4].End, Other = 0m, Tapped = true };
                 i += 4;
             }
+            else if (IsSum(tokens, i, out var second) && tokens[second].Value == tokens[i].Value)
+            {
+                // "9 V + 9 V", "12+12 V": two windings or cells alike, one of 9 V or 18 V over both.
+                tokens[kept++] = tokens[i] with { End = tokens[second].End, Other = 0m, Tapped = true };
+                i = second;
+            }
             else if (i + 2 < tokens.Length && tokens[i].Sign == Sign.Number && tokens[i + 1].Sign == Sign.Number && tokens[i + 2].Sign is Sign.Volt or Sign.Ampere or Sign.Watt)
             {
                 var joined = tokens[i];
@@ -71,6 +77,24 @@ internal static partial class TokenContext
     private static bool IsTapped(ReadOnlySpan<Token> tokens, int i) =>
         i + 5 < tokens.Length && tokens[i].Sign == Sign.Number && tokens[i + 1].Sign is Sign.Dash or Sign.Slash && tokens[i + 2].Sign == Sign.Number && tokens[i + 2].Value == 0m
         && tokens[i + 3].Sign == tokens[i + 1].Sign && tokens[i + 4].Sign == Sign.Number && tokens[i + 4].Value == tokens[i].Value && tokens[i + 5].Sign == Sign.Volt;
+
+    /// <summary>
+    /// Two voltages with a plus between them, the unit at both or at the second: "9 V + 9 V", "12+12 V". In "+5 V +12 V" each plus is the sign of
+    /// the figure it is glued to.
+    /// </summary>
+    private static bool IsSum(ReadOnlySpan<Token> tokens, int i, out int second)
+    {
+        second = 0;
+        if (tokens[i].Sign != Sign.Number)
+            return false;
+        var plus = i + 1;
+        if (plus < tokens.Length && tokens[plus].Sign == Sign.Volt)
+            plus++;
+        if (plus > i + 1 && plus < tokens.Length && tokens[plus].Sign is Sign.Direct or Sign.Alternating)
+            plus++;
+        second = plus + 1;
+        return second < tokens.Length && tokens[plus].Sign == Sign.Plus && tokens[plus].Length == 1 && tokens[plus].Spaced == tokens[second].Spaced && IsFigure(tokens, second, Sign.Volt);
+    }
 
     private static bool IsGlued(ReadOnlySpan<Token> tokens, int i) =>
         i > 0 && i + 2 < tokens.Length && tokens[i].Start == tokens[i - 1].End && tokens[i + 1].Start == tokens[i].End;

@@ -83,6 +83,14 @@ internal static partial class TokenContext
     {
         for (var i = 0; i + 2 < tokens.Length; i++)
         {
+            if (IsSum(tokens, i, out var second))
+            {
+                // "9 V + 18 V": two outlets, two rails or one voltage over both.
+                Identify(tokens[i..(second + 2)]);
+                i = second + 1;
+                continue;
+            }
+
             if (tokens[i].Sign is not (Sign.Plus or Sign.Dash))
                 continue;
 
