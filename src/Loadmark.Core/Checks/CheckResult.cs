@@ -33,6 +33,15 @@ public sealed record CheckResult
     /// <summary>All outlets of the rig in the order of the file, those that feed nothing too.</summary>
     public required ValueList<OutletLoading> Outlets { get; init; }
 
+    /// <summary>The outlets that feed nothing and could, in the order of the file.</summary>
+    public IEnumerable<OutletLoading> FreeOutlets => Outlets.Items.Where(static outlet => outlet is { Loads.Count: 0, GivesNothing: false });
+
+    /// <summary>The ids of the supplies that are to be fed by others, are not, and feed nothing; in the order of the file.</summary>
+    public IEnumerable<string> IdleSupplies =>
+        Outlets.Items.GroupBy(static outlet => outlet.Outlet.Supply, StringComparer.Ordinal)
+            .Where(static supply => supply.All(static outlet => outlet is { Loads.Count: 0, GivesNothing: true }))
+            .Select(static supply => supply.Key);
+
     /// <summary>Supplies and banks that print what they can give in all and feed something, in the order of the file.</summary>
     public ValueList<TotalLoading> Totals { get; init; }
 

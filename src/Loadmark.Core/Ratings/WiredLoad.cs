@@ -5,10 +5,11 @@ public sealed class WiredLoad
 {
     private List<WiredFeed>? _feeds;
 
-    internal WiredLoad(LoadRating rating, int index)
+    internal WiredLoad(LoadRating rating, int index, bool isFedSupply)
     {
         Rating = rating;
         Index = index;
+        IsFedSupply = isFedSupply;
     }
 
     /// <summary>What it needs.</summary>
@@ -19,6 +20,9 @@ public sealed class WiredLoad
 
     /// <summary>Its tag.</summary>
     public string Id => Rating.Id;
+
+    /// <summary>Whether it is the input of one of the rig's supplies, fed by another.</summary>
+    public bool IsFedSupply { get; }
 
     /// <summary>The feeds it is on; none or more than one is a mistake that a rule reports.</summary>
     public IReadOnlyList<WiredFeed> Feeds => _feeds ?? (IReadOnlyList<WiredFeed>)[];

@@ -29,9 +29,10 @@ internal sealed class WiredRigBuilder(Rig rig, IReadOnlySet<string>? apart = nul
         }
 
         var loads = new List<WiredLoad>(rig.Loads.Count);
+        var inputs = rig.Supplies.Items.Where(static supply => supply.Label?.Input is not null).Select(static supply => supply.Id).ToHashSet(StringComparer.Ordinal);
         foreach (var load in rig.EveryLoad)
         {
-            var wired = new WiredLoad(LoadRating.Of(load), loads.Count);
+            var wired = new WiredLoad(LoadRating.Of(load), loads.Count, inputs.Contains(load.Id));
             if (!_loads.TryAdd(load.Id, wired))
                 throw new InvalidRigException($"The load {load.Id} is listed twice.");
             loads.Add(wired);
@@ -178,7 +179,7 @@ internal sealed class WiredRigBuilder(Rig rig, IReadOnlySet<string>? apart = nul
                 foreach (var load in feed.Loads)
                 {
                     // A supply that is fed by another joins returns and makes no sound of its own.
-                    if (!rig.IsFedSupply(load.Rating.Load))
+                    if (!load.IsFedSupply)
                         group.Add(load);
                 }
             }

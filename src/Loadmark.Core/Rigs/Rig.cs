@@ -40,10 +40,6 @@ public sealed record Rig
         }
     }
 
-    /// <summary>Whether something that draws is one of the rig's supplies, fed by another.</summary>
-    /// <param name="load">One of <see cref="EveryLoad"/>.</param>
-    public bool IsFedSupply(Load load) => Supplies.Items.Any(supply => supply.Label?.Input is not null && supply.Id == load.Id);
-
     /// <summary>Everything that gives, in the order of the file.</summary>
     public ValueList<Supply> Supplies { get; init; }
 

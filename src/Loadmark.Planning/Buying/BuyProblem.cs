@@ -27,7 +27,7 @@ internal sealed class BuyProblem
         var idle = OtherMains.In(RigChecker.Check(Pinned)).Select(static finding => finding.Subjects[0]).ToHashSet(StringComparer.Ordinal);
         var usable = Pinned.Supplies.Items
             .Where(supply => !idle.Contains(supply.Supply.Id) && only?.Contains(supply.Supply.Id) is not false).ToList();
-        var loads = Pinned.Loads.Items.Where(load => !Rig.IsFedSupply(load.Rating.Load)).Select(static load => load.Rating).ToList();
+        var loads = Pinned.Loads.Items.Where(load => !load.IsFedSupply).Select(static load => load.Rating).ToList();
         var notFed = FedSupplies.NotFed(Pinned).ToHashSet(StringComparer.Ordinal);
         Inputs =
         [

@@ -12,13 +12,13 @@ internal static class FedSupplies
     /// <param name="rig">The rig.</param>
     /// <param name="inputs">The inputs that are to be fed as loads are.</param>
     public static IEnumerable<WiredLoad> DarkLoads(WiredRig rig, PlannedInputs inputs) =>
-        rig.Loads.Items.Where(load => load.Feeds.Count == 0 && (inputs.Has(load) || !rig.Rig.IsFedSupply(load.Rating.Load)));
+        rig.Loads.Items.Where(load => load.Feeds.Count == 0 && (inputs.Has(load) || !load.IsFedSupply));
 
     /// <summary>What gets nothing: what no feed feeds, or only supplies that are themselves to be fed and are not.</summary>
     /// <param name="rig">The rig.</param>
     /// <param name="inputs">The inputs that count as loads do.</param>
     public static IEnumerable<WiredLoad> Unfed(WiredRig rig, PlannedInputs inputs) =>
-        rig.Loads.Items.Where(load => rig.IsDark(load) && (inputs.Has(load) || !rig.Rig.IsFedSupply(load.Rating.Load)));
+        rig.Loads.Items.Where(load => rig.IsDark(load) && (inputs.Has(load) || !load.IsFedSupply));
 
     /// <summary>The loads of a rig that no feed feeds, without supplies that are fed by others.</summary>
     /// <param name="rig">The rig.</param>

@@ -26,9 +26,9 @@ internal static class FeedLines
             sheet.Wrap($"{setting}{joined}{how} to {string.Join(", ", feed.Feed.To)}", sheet.Column).EndLine();
         }
 
-        var free = OutletRow.Fold(plan.Check.Outlets).Where(static row => row is { IsFree: true, Outlet.GivesNothing: false }).Select(static row => $"{row.Name} ({row.Outlet.Limit?.ToString() ?? "?"})").ToList();
+        var free = OutletRow.Fold([.. plan.Check.FreeOutlets]).Select(static row => $"{row.Name} ({row.Outlet.Limit?.ToString() ?? "?"})").ToList();
         sheet.PadTo(indent).Wrap(free.Count == 0 ? "Nothing stays free." : $"Free: {string.Join(", ", free)}.", indent, Ink.Faint).EndLine();
-        var idle = plan.Check.Outlets.Items.Where(static outlet => outlet.GivesNothing).Select(static outlet => outlet.Outlet.Supply).Distinct(StringComparer.Ordinal).ToList();
+        var idle = plan.Check.IdleSupplies.ToList();
         if (idle.Count > 0)
             sheet.PadTo(indent).Wrap($"Left idle, with nothing at {(idle.Count == 1 ? "its input" : "their inputs")}: {string.Join(", ", idle)}.", indent, Ink.Faint).EndLine();
     }

@@ -26,7 +26,7 @@ internal sealed class Unfed : NameplateRule
         {
             if (load.Feeds.Count > 0)
                 continue;
-            if (!rig.Rig.IsFedSupply(load.Rating.Load))
+            if (!load.IsFedSupply)
                 (dark ??= []).Add(load.Id);
         }
 
@@ -48,9 +48,9 @@ internal sealed class Unfed : NameplateRule
             return;
         report.Add(
             this,
-            Severity.Note,
+            Severity.Margin,
             [id],
-            $"Nothing feeds {id}: it runs from its own charge, and how long that lasts is not judged here.",
+            $"Nothing feeds {id}: it runs from its own charge, and nothing here tells how long that lasts.",
             "0 feeds at an input for charging",
             "Charge it before, and measure once how long it lasts.");
     }
