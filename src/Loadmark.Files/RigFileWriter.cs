@@ -1,5 +1,6 @@
 using System.Globalization;
 using Loadmark.Core.Rigs;
+using Loadmark.Files.Values;
 using Loadmark.Files.Writing;
 
 namespace Loadmark.Files;

@@ -1,6 +1,6 @@
 using System.Reflection;
 using CsCheck;
-using Loadmark.Core.Merging;
+using Loadmark.Files.Merging;
 using Loadmark.Core.Nameplates;
 using Loadmark.Core.Rigs;
 

@@ -1,6 +1,7 @@
 using System.Text;
 using Loadmark.Core.Rigs;
 using Loadmark.Files.Keys;
+using Loadmark.Files.Values;
 using Loadmark.Files.Writing;
 
 namespace Loadmark.Files.Editing;

@@ -1,6 +1,7 @@
 using Loadmark.Files.Keys;
 using Loadmark.Files.Reading;
 using Loadmark.Files.Trees;
+using Loadmark.Files.Values;
 
 namespace Loadmark.Files.Entry;
 

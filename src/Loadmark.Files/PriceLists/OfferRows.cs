@@ -5,6 +5,7 @@ using Loadmark.Files.Reading;
 using Loadmark.Files.Tables;
 using Loadmark.Files.Texts;
 using Loadmark.Files.Trees;
+using Loadmark.Files.Values;
 
 namespace Loadmark.Files.PriceLists;
 

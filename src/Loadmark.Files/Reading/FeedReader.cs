@@ -2,6 +2,7 @@ using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 using Loadmark.Files.Keys;
 using Loadmark.Files.Trees;
+using Loadmark.Files.Values;
 
 namespace Loadmark.Files.Reading;
 

@@ -2,6 +2,7 @@ using Loadmark.Core.Texts;
 using Loadmark.Files.Keys;
 using Loadmark.Files.Texts;
 using Loadmark.Files.Trees;
+using Loadmark.Files.Values;
 
 namespace Loadmark.Files.Reading;
 

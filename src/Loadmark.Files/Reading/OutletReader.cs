@@ -4,6 +4,7 @@ using Loadmark.Core.Rigs;
 using Loadmark.Files.Keys;
 using Loadmark.Files.Texts;
 using Loadmark.Files.Trees;
+using Loadmark.Files.Values;
 
 namespace Loadmark.Files.Reading;
 

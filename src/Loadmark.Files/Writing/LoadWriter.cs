@@ -1,6 +1,7 @@
 using Loadmark.Core.Gear;
 using Loadmark.Core.Rigs;
 using Loadmark.Files.Keys;
+using Loadmark.Files.Values;
 
 namespace Loadmark.Files.Writing;
 

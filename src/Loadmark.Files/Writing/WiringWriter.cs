@@ -1,5 +1,6 @@
 using Loadmark.Core.Rigs;
 using Loadmark.Files.Keys;
+using Loadmark.Files.Values;
 
 namespace Loadmark.Files.Writing;
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Loadmark.Files.Trees;
+using Loadmark.Files.Values;
 using YamlDotNet.Core;
 using YamlDotNet.Core.Events;
 

@@ -1,4 +1,4 @@
-using Loadmark.Core.Merging;
+using Loadmark.Files.Merging;
 using Loadmark.Web.Texts;
 using Microsoft.Extensions.Localization;
 

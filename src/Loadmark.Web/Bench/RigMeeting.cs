@@ -1,4 +1,4 @@
-using Loadmark.Core.Merging;
+using Loadmark.Files.Merging;
 using Loadmark.Core.Rigs;
 using Loadmark.Files;
 using Loadmark.Storage;

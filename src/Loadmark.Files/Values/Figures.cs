@@ -4,7 +4,7 @@ using Loadmark.Core.Rigs;
 using Loadmark.Files.Texts;
 using Loadmark.Files.Trees;
 
-namespace Loadmark.Files.Reading;
+namespace Loadmark.Files.Values;
 
 /// <summary>Reads texts that hold figures. Each method adds an error and gives null when the text is not what it should be.</summary>
 internal static class Figures

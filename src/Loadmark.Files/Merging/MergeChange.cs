@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Merging;
+namespace Loadmark.Files.Merging;
 
 /// <summary>One thing that an edit changed.</summary>
 /// <param name="Place">Where.</param>

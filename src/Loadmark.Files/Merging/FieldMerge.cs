@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Merging;
+namespace Loadmark.Files.Merging;
 
 /// <summary>Brings values together that two edits left, and keeps count of what each changed and where they meet.</summary>
 /// <param name="choices">Which side counts where they meet; ours where nothing is said.</param>

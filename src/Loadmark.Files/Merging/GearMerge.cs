@@ -1,6 +1,6 @@
 using Loadmark.Core.Rigs;
 
-namespace Loadmark.Core.Merging;
+namespace Loadmark.Files.Merging;
 
 /// <summary>Brings two edits of one load, supply, outlet or lead together, field by field.</summary>
 internal sealed class GearMerge(FieldMerge fields)

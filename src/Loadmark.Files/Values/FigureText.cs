@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace Loadmark.Files.Writing;
+namespace Loadmark.Files.Values;
 
 /// <summary>Writes quantities so that they read back as the same value.</summary>
 internal static class FigureText

@@ -1,6 +1,6 @@
 using Loadmark.Core.Rigs;
 
-namespace Loadmark.Core.Merging;
+namespace Loadmark.Files.Merging;
 
 /// <summary>
 /// Sees to it that a merged rig refers only to what it has: where one side took away a lead or an outlet that the other side now uses, the

@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Merging;
+namespace Loadmark.Files.Merging;
 
 /// <summary>One of the two who edited the same rig.</summary>
 public enum MergeSide

@@ -1,7 +1,7 @@
 using Loadmark.Core.Nameplates;
 using Loadmark.Files.Texts;
 
-namespace Loadmark.Files.Reading;
+namespace Loadmark.Files.Values;
 
 /// <summary>Compares the numbers of a text with the figures that were read from it, so that none is passed over.</summary>
 internal static class TypedNumbers

@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Merging;
+namespace Loadmark.Files.Merging;
 
 /// <summary>A place that two edits changed, each to something else.</summary>
 /// <param name="Place">Where.</param>

@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Merging;
+namespace Loadmark.Files.Merging;
 
 /// <summary>What sort of thing in a rig a change is about.</summary>
 public enum MergePart

@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Merging;
+namespace Loadmark.Files.Merging;
 
 /// <summary>Brings two orders of a list together.</summary>
 internal static class OrderMerge

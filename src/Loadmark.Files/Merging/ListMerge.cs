@@ -1,6 +1,6 @@
 using Loadmark.Core.Rigs;
 
-namespace Loadmark.Core.Merging;
+namespace Loadmark.Files.Merging;
 
 /// <summary>Brings two edits of a list of things with names together.</summary>
 internal static class ListMerge

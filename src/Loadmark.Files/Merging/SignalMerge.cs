@@ -1,6 +1,6 @@
 using Loadmark.Core.Rigs;
 
-namespace Loadmark.Core.Merging;
+namespace Loadmark.Files.Merging;
 
 /// <summary>Brings two edits of the signal path's order together.</summary>
 internal static class SignalMerge

@@ -3,7 +3,7 @@ using Loadmark.Core.Gear;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 
-namespace Loadmark.Core.Merging;
+namespace Loadmark.Files.Merging;
 
 /// <summary>Values of a rig as a rig file writes them.</summary>
 internal static class MergeText

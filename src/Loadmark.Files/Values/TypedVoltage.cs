@@ -1,7 +1,7 @@
 using Loadmark.Core.Nameplates;
 using Loadmark.Files.Texts;
 
-namespace Loadmark.Files.Reading;
+namespace Loadmark.Files.Values;
 
 /// <summary>
 /// Reads a voltage that is typed for a key, in the words of a label, as whole: a label may say anything, and what is not understood of it

@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Merging;
+namespace Loadmark.Files.Merging;
 
 /// <summary>Where in a rig two edits can meet.</summary>
 /// <param name="Part">What sort of thing it is.</param>

@@ -1,6 +1,6 @@
 using Loadmark.Core.Rigs;
 
-namespace Loadmark.Core.Merging;
+namespace Loadmark.Files.Merging;
 
 /// <summary>
 /// Brings two edits of the wiring together. What is asked is what feeds each load: two who plug one load into different outlets meet there,

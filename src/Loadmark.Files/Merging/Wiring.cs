@@ -1,6 +1,6 @@
 using Loadmark.Core.Rigs;
 
-namespace Loadmark.Core.Merging;
+namespace Loadmark.Files.Merging;
 
 /// <summary>A rig's wiring taken apart: its feeds by their outlets, and what feeds each load.</summary>
 internal sealed class Wiring

@@ -1,6 +1,6 @@
 using Loadmark.Core.Rigs;
 
-namespace Loadmark.Core.Merging;
+namespace Loadmark.Files.Merging;
 
 /// <summary>Two edits of one rig, brought together.</summary>
 /// <param name="Rig">The rig with both; at each conflict with the side that was chosen.</param>

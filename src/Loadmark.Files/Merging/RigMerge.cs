@@ -1,6 +1,6 @@
 using Loadmark.Core.Rigs;
 
-namespace Loadmark.Core.Merging;
+namespace Loadmark.Files.Merging;
 
 /// <summary>Brings two edits together that began from the same rig: by what each changed, field by field.</summary>
 public static class RigMerge
