@@ -1,9 +1,10 @@
 using Loadmark.Bench;
 
-// dotnet run -c Release --project bench/Loadmark.Bench -- [startup|speed|api|drawing|storage|kills [COUNT]|sessions [SECONDS]|library [PIECES RIGS]|buying|circuits|simulation|fuzz [COUNT]|oracle [RIGS]|verdicts|planning [SEEDS] [--sizes 6,12] [--alone]]
+// dotnet run -c Release --project bench/Loadmark.Bench -- [house|startup|speed|api|drawing|storage|kills [COUNT]|sessions [SECONDS]|library [PIECES RIGS]|buying|circuits|simulation|fuzz [COUNT]|oracle [RIGS]|verdicts|planning [SEEDS] [--sizes 6,12] [--alone]]
 // Writes its tables to bench/results; run from the project's root.
 return args switch
 {
+    ["house"] => HouseBench.Run(),
     ["startup"] => StartupBench.Run(),
     ["speed"] => SpeedBench.Run(),
     ["api"] => ApiBench.Run(),
@@ -30,6 +31,6 @@ return args switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: startup | speed | api | drawing | storage | kills [COUNT] | sessions [SECONDS] | library [PIECES RIGS] | buying | circuits | simulation | fuzz [COUNT] | oracle [RIGS] | verdicts | planning [SEEDS] [--sizes 6,12,20] [--alone]");
+    Console.Error.WriteLine("usage: house | startup | speed | api | drawing | storage | kills [COUNT] | sessions [SECONDS] | library [PIECES RIGS] | buying | circuits | simulation | fuzz [COUNT] | oracle [RIGS] | verdicts | planning [SEEDS] [--sizes 6,12,20] [--alone]");
     return 2;
 }
