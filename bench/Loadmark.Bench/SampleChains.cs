@@ -1,7 +1,7 @@
 using System.Text;
 using Loadmark.Core.Ratings;
 using Loadmark.Files;
-using Loadmark.Simulation;
+using Loadmark.Simulation.Wiring;
 
 namespace Loadmark.Bench;
 

@@ -2,6 +2,7 @@ using System.Diagnostics;
 using Loadmark.Core.Nameplates;
 using Loadmark.Core.Rigs;
 using Loadmark.Storage;
+using Loadmark.Storage.Faults;
 using Loadmark.Web.Bench;
 using Loadmark.Web.Hosting;
 using Loadmark.Web.Layout;

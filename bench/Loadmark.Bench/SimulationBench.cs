@@ -3,11 +3,11 @@ using Loadmark.Circuits.Analyses;
 using Loadmark.Circuits.Networks;
 using Loadmark.Core.Ratings;
 using Loadmark.Files;
-using Loadmark.Simulation;
 using Loadmark.Simulation.Settling;
 using Loadmark.Simulation.Spreading;
 using Loadmark.Simulation.Starting;
 using Loadmark.Simulation.Tests.Spice;
+using Loadmark.Simulation.Wiring;
 
 namespace Loadmark.Bench;
 

@@ -1,5 +1,6 @@
 using Loadmark.Core.Checks;
 using Loadmark.Core.Rigs;
+using Loadmark.Planning.Objective;
 
 namespace Loadmark.Planning;
 

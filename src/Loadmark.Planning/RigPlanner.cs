@@ -1,6 +1,6 @@
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
-using Loadmark.Planning.Decoding;
+using Loadmark.Planning.Objective;
 using Loadmark.Planning.Problem;
 using Loadmark.Planning.Searching;
 using Loadmark.Planning.Splitting;

@@ -1,6 +1,7 @@
 using System.Text;
 using Loadmark.Circuits.Spice;
 using Loadmark.Core.Rigs;
+using Loadmark.Simulation.Figures;
 using Loadmark.Simulation.Starting;
 using Loadmark.Simulation.Wiring;
 

@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
 using Loadmark.Storage.Entities;
+using Loadmark.Storage.Faults;
 using Loadmark.Storage.Gear;
 using Loadmark.Storage.History;
-using Loadmark.Storage.Sqlite;
+using Loadmark.Storage.Rigs;
+using Loadmark.Storage.Sessions;
 using Microsoft.EntityFrameworkCore;
 
 namespace Loadmark.Storage;
@@ -17,7 +19,7 @@ public sealed class RigStore
     public const int EditsKept = 1000;
 
     /// <summary>The longest text of a rig, and the longest name, in bytes of UTF-8.</summary>
-    public const int LongestText = 1024 * 1024;
+    public const int LongestText = TextLimits.LongestText;
 
     private readonly Access _access;
     private readonly TimeProvider _clock;

@@ -1,4 +1,6 @@
+using Loadmark.Storage.Faults;
 using Loadmark.Storage.Gear;
+using Loadmark.Storage.Sessions;
 using Loadmark.Storage.Sqlite;
 
 namespace Loadmark.Storage;
@@ -10,7 +12,7 @@ namespace Loadmark.Storage;
 public sealed class Store : IDisposable
 {
     /// <summary>The name of the file.</summary>
-    public const string FileName = "loadmark.db";
+    public const string FileName = DatabaseFile.FileName;
 
     private readonly Access _access;
 

@@ -1,4 +1,5 @@
 using Loadmark.Storage.Copies;
+using Loadmark.Storage.Faults;
 using Loadmark.Storage.Sqlite;
 
 namespace Loadmark.Storage;

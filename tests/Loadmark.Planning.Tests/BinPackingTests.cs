@@ -1,3 +1,5 @@
+using Loadmark.Planning.Searching;
+
 namespace Loadmark.Planning.Tests;
 
 /// <summary>

@@ -1,5 +1,6 @@
 using Loadmark.Planning.Improving;
 using Loadmark.Planning.Model;
+using Loadmark.Planning.Objective;
 using Loadmark.Planning.Problem;
 using Loadmark.Planning.Searching;
 using Loadmark.Planning.Tests.Oracle.Fleet;

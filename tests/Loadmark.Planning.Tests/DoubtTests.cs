@@ -2,6 +2,7 @@ using Loadmark.Core.Checks;
 using Loadmark.Files.PriceLists;
 using Loadmark.Planning.Buying;
 using Loadmark.Planning.Explaining;
+using Loadmark.Planning.Searching;
 
 namespace Loadmark.Planning.Tests;
 

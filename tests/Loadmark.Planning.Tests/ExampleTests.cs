@@ -1,3 +1,5 @@
+using Loadmark.Planning.Searching;
+
 namespace Loadmark.Planning.Tests;
 
 /// <summary>Every example rig plans, and the rules refuse nothing of it.</summary>

@@ -1,5 +1,6 @@
 using Loadmark.Files.PriceLists;
 using Loadmark.Planning.Buying;
+using Loadmark.Planning.Searching;
 using Loadmark.Planning.Tests.Oracle;
 
 namespace Loadmark.Planning.Tests;

@@ -1,4 +1,5 @@
 using Loadmark.Core.Rigs;
+using Loadmark.Planning.Searching;
 
 namespace Loadmark.Planning.Tests;
 

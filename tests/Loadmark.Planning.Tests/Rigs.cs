@@ -1,5 +1,6 @@
 using Loadmark.Core.Rigs;
 using Loadmark.Files;
+using Loadmark.Planning.Searching;
 
 namespace Loadmark.Planning.Tests;
 

@@ -1,5 +1,6 @@
 using Loadmark.Core.Ratings;
 using Loadmark.Simulation.Checks;
+using Loadmark.Simulation.Figures;
 using Loadmark.Simulation.Settling;
 using Loadmark.Simulation.Starting;
 using Loadmark.Simulation.Wiring;

@@ -1,5 +1,6 @@
 using Loadmark.Core.Checks;
 using Loadmark.Simulation.Checks;
+using Loadmark.Simulation.Figures;
 
 namespace Loadmark.Simulation.Tests;
 

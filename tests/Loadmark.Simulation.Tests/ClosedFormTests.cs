@@ -1,3 +1,4 @@
+using Loadmark.Simulation.Figures;
 using Loadmark.Simulation.Settling;
 
 namespace Loadmark.Simulation.Tests;

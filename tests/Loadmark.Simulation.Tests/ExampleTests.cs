@@ -1,3 +1,5 @@
+using Loadmark.Simulation.Figures;
+
 namespace Loadmark.Simulation.Tests;
 
 /// <summary>Every example can be computed.</summary>

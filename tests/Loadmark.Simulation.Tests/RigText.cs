@@ -3,6 +3,7 @@ using Loadmark.Core.Rigs;
 using Loadmark.Files;
 using Loadmark.Simulation.Settling;
 using Loadmark.Simulation.Starting;
+using Loadmark.Simulation.Wiring;
 
 namespace Loadmark.Simulation.Tests;
 

@@ -1,3 +1,5 @@
+using Loadmark.Simulation.Figures;
+
 namespace Loadmark.Simulation.Tests;
 
 /// <summary>What is plugged in how, and what is not computed, is said.</summary>

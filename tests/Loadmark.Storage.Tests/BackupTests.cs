@@ -1,3 +1,4 @@
+using Loadmark.Storage.Faults;
 using Loadmark.Storage.Tests.Children;
 
 namespace Loadmark.Storage.Tests;

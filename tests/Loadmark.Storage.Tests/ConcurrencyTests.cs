@@ -1,3 +1,6 @@
+using Loadmark.Storage.Faults;
+using Loadmark.Storage.Rigs;
+
 namespace Loadmark.Storage.Tests;
 
 /// <summary>Several at once on one file: nothing is overwritten in silence.</summary>

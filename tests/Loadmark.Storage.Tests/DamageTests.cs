@@ -1,4 +1,5 @@
 using System.Text;
+using Loadmark.Storage.Faults;
 using Loadmark.Storage.Tests.Children;
 
 namespace Loadmark.Storage.Tests;

@@ -1,4 +1,6 @@
 using System.Runtime.Versioning;
+using Loadmark.Storage.Faults;
+using Loadmark.Storage.Rigs;
 using Loadmark.Storage.Tests.Children;
 
 namespace Loadmark.Storage.Tests;

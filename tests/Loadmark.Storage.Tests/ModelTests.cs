@@ -1,4 +1,6 @@
 using CsCheck;
+using Loadmark.Storage.Faults;
+using Loadmark.Storage.Rigs;
 using Loadmark.Storage.Sqlite;
 using Loadmark.Storage.Tests.Model;
 

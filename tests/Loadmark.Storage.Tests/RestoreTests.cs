@@ -1,6 +1,8 @@
 using Loadmark.Core.Gear;
 using Loadmark.Storage.Copies;
+using Loadmark.Storage.Faults;
 using Loadmark.Storage.Gear;
+using Loadmark.Storage.Rigs;
 using Loadmark.Storage.Sqlite;
 using Loadmark.Storage.Tests.Children;
 using Loadmark.Storage.Tests.Schemas;

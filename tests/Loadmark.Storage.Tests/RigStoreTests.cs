@@ -1,3 +1,6 @@
+using Loadmark.Storage.Faults;
+using Loadmark.Storage.Rigs;
+
 namespace Loadmark.Storage.Tests;
 
 /// <summary>One user's day: what is kept is found again.</summary>

@@ -1,5 +1,6 @@
 using Loadmark.Core.Gear;
 using Loadmark.Storage.Entities;
+using Loadmark.Storage.Faults;
 using Loadmark.Storage.Sqlite;
 using Loadmark.Storage.Tests.Schemas;
 using Microsoft.Data.Sqlite;

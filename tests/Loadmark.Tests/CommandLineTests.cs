@@ -95,11 +95,11 @@ public sealed class CommandLineTests
     [InlineData(null, "set", "set")]
     [InlineData("", "set", "set")]
     public void Rigs_are_kept_where_one_says(string? asked, string set, string expected) =>
-        Assert.Equal(Path.GetFullPath(expected), Serving.PageOptions.FolderFrom(asked, name => name == "LOADMARK_DATA" ? set : null));
+        Assert.Equal(Path.GetFullPath(expected), DataFolder.From(asked, name => name == "LOADMARK_DATA" ? set : null));
 
     [Fact]
     public void Rigs_are_kept_in_the_users_own_data_where_nobody_says() =>
-        Assert.EndsWith("loadmark", Serving.PageOptions.FolderFrom(null, static _ => null), StringComparison.Ordinal);
+        Assert.EndsWith("loadmark", DataFolder.From(null, static _ => null), StringComparison.Ordinal);
 
     [Fact]
     public void The_version_is_one_line() => Assert.Matches("^loadmark [0-9]+\\.[0-9]+\\.[0-9]+\n$", new ProgramRun().Run("--version").Output);

@@ -1,6 +1,6 @@
 using System.Diagnostics;
 using System.Reflection;
-using Loadmark.Commands;
+using Loadmark.Hosting;
 
 namespace Loadmark.Tests;
 

@@ -1,5 +1,5 @@
 using System.Diagnostics;
-using Loadmark.Commands;
+using Loadmark.Hosting;
 
 namespace Loadmark.Tests;
 

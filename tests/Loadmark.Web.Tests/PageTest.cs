@@ -1,5 +1,6 @@
 using Bunit;
 using Loadmark.Storage;
+using Loadmark.Storage.Faults;
 using Loadmark.Web.Bench;
 using Loadmark.Web.Library;
 using Microsoft.AspNetCore.Components;

@@ -1,7 +1,6 @@
 using Loadmark.Core.Checks;
 using Loadmark.Core.Rigs;
 using Loadmark.Drawing.Scenes;
-using Loadmark.Drawing.Texts;
 
 namespace Loadmark.Drawing.Diagrams;
 

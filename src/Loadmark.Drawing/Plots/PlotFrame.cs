@@ -1,5 +1,4 @@
 using Loadmark.Drawing.Scenes;
-using Loadmark.Drawing.Texts;
 
 namespace Loadmark.Drawing.Plots;
 

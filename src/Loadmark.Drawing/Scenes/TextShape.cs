@@ -1,5 +1,3 @@
-using Loadmark.Drawing.Texts;
-
 namespace Loadmark.Drawing.Scenes;
 
 /// <summary>A line of text.</summary>

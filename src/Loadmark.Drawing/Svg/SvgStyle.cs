@@ -50,7 +50,7 @@ public sealed class SvgStyle
         css.Append("svg.scene .sheet{fill:").Append(colour(Tone.Paper)).Append("}\n");
         css.Append("svg.scene text{font-family:").Append(Typefaces).Append(";white-space:pre;stroke:none}\n");
         foreach (var role in Enum.GetValues<TextRole>())
-            css.Append(CultureInfo.InvariantCulture, $"svg.scene .{SvgWriter.ClassOf(role)}{{font-size:{Texts.TextWidth.SizeOf(role)}px}}\n");
+            css.Append(CultureInfo.InvariantCulture, $"svg.scene .{SvgWriter.ClassOf(role)}{{font-size:{TextWidth.SizeOf(role)}px}}\n");
 
         foreach (var ink in Enum.GetValues<Ink>())
         {
@@ -64,7 +64,7 @@ public sealed class SvgStyle
                 css.Append(";fill-opacity:0.18");
             if (ink is Ink.TextFigure or Ink.TextReading)
                 css.Append(";font-variant-numeric:tabular-nums");
-            if (Texts.TextWidth.IsBold(ink))
+            if (TextWidth.IsBold(ink))
                 css.Append(";font-weight:bold");
             css.Append("}\n");
         }

@@ -2,6 +2,7 @@ using Loadmark.Core.Checks;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
+using Loadmark.Planning.Searching;
 
 namespace Loadmark.Planning.Explaining;
 

@@ -1,4 +1,5 @@
 using System.Runtime.InteropServices;
+using Loadmark.Planning.Objective;
 
 namespace Loadmark.Planning.Improving;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Loadmark.Core.Fits;
+using Loadmark.Planning.Objective;
 using Loadmark.Planning.Problem;
 
 namespace Loadmark.Planning.Improving;

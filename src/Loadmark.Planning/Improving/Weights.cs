@@ -1,3 +1,5 @@
+using Loadmark.Planning.Objective;
+
 namespace Loadmark.Planning.Improving;
 
 /// <summary>

@@ -1,5 +1,5 @@
 using Google.OrTools.Sat;
-using Loadmark.Planning.Decoding;
+using Loadmark.Planning.Objective;
 
 namespace Loadmark.Planning.Model;
 

@@ -1,4 +1,5 @@
 using Google.OrTools.LinearSolver;
+using Loadmark.Planning.Objective;
 
 namespace Loadmark.Planning.Model;
 

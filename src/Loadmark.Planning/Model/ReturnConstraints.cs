@@ -1,5 +1,6 @@
 using Google.OrTools.Sat;
 using Loadmark.Core.Fits;
+using Loadmark.Planning.Objective;
 
 namespace Loadmark.Planning.Model;
 

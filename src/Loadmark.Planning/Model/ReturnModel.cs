@@ -1,5 +1,6 @@
 using Google.OrTools.Sat;
 using Loadmark.Core.Fits;
+using Loadmark.Planning.Objective;
 using Loadmark.Planning.Problem;
 
 namespace Loadmark.Planning.Model;

@@ -1,4 +1,5 @@
 using Google.OrTools.Sat;
+using Loadmark.Planning.Objective;
 using Loadmark.Planning.Problem;
 
 namespace Loadmark.Planning.Model;

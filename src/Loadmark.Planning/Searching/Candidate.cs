@@ -1,7 +1,8 @@
 using Loadmark.Core.Checks;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
-using Loadmark.Planning.Decoding;
+using Loadmark.Planning.Objective;
+using Loadmark.Planning.Problem;
 
 namespace Loadmark.Planning.Searching;
 

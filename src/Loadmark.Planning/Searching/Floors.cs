@@ -1,3 +1,5 @@
+using Loadmark.Planning.Objective;
+
 namespace Loadmark.Planning.Searching;
 
 /// <summary>The first levels of a vector that no wiring's is before in order, as far as that is proven.</summary>

@@ -1,4 +1,5 @@
 using Loadmark.Planning.Improving;
+using Loadmark.Planning.Objective;
 
 namespace Loadmark.Planning.Searching;
 

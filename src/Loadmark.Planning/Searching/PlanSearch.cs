@@ -2,6 +2,7 @@ using Loadmark.Core.Rigs;
 using Loadmark.Planning.Decoding;
 using Loadmark.Planning.Improving;
 using Loadmark.Planning.Model;
+using Loadmark.Planning.Objective;
 using Loadmark.Planning.Problem;
 
 namespace Loadmark.Planning.Searching;

@@ -1,5 +1,7 @@
+using Loadmark.Planning.Decoding;
 using Loadmark.Planning.Improving;
 using Loadmark.Planning.Model;
+using Loadmark.Planning.Objective;
 using Loadmark.Planning.Problem;
 
 namespace Loadmark.Planning.Searching;

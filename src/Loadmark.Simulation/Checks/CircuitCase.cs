@@ -2,6 +2,7 @@ using Loadmark.Core.Checks;
 using Loadmark.Core.Ratings;
 using Loadmark.Simulation.Settling;
 using Loadmark.Simulation.Starting;
+using Loadmark.Simulation.Wiring;
 
 namespace Loadmark.Simulation.Checks;
 

@@ -1,5 +1,6 @@
 using Loadmark.Core.Checks;
 using Loadmark.Core.Ratings;
+using Loadmark.Simulation.Figures;
 using Loadmark.Simulation.Starting;
 
 namespace Loadmark.Simulation.Checks;

@@ -1,4 +1,5 @@
 using Loadmark.Core.Ratings;
+using Loadmark.Simulation.Figures;
 using Loadmark.Simulation.Settling;
 using Loadmark.Simulation.Starting;
 using Loadmark.Simulation.Wiring;

@@ -1,6 +1,7 @@
 using Loadmark.Core.Checks;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
+using Loadmark.Simulation.Figures;
 using Loadmark.Simulation.Settling;
 
 namespace Loadmark.Simulation.Checks;

@@ -1,4 +1,5 @@
 using Loadmark.Core.Rigs;
+using Loadmark.Simulation.Figures;
 using Loadmark.Simulation.Settling;
 using Loadmark.Simulation.Wiring;
 

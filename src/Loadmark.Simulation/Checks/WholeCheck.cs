@@ -1,7 +1,9 @@
 using Loadmark.Core.Checks;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
+using Loadmark.Simulation.Settling;
 using Loadmark.Simulation.Starting;
+using Loadmark.Simulation.Wiring;
 
 namespace Loadmark.Simulation.Checks;
 
@@ -66,7 +68,9 @@ internal sealed class WholeCheck
         var wired = WiredRig.Of(changed);
         var said = RigChecker.Check(wired);
         var circuit = RigCircuit.Of(wired);
-        var settled = RigSimulator.Settle(circuit, cancellation: cancellation);
+        var settlement = new Settlement(circuit);
+        settlement.Solve(cancellation);
+        var settled = SettleReport.Of(settlement);
         var parts = Enumerable.Range(0, circuit.Parts.Length)
             .Where(part => circuit.Parts[part].Outlets.Any(outlet => concerned.Contains(circuit.Outlets[outlet].Name)))
             .ToList();

@@ -2,6 +2,7 @@ using Loadmark.Circuits.Analyses;
 using Loadmark.Core.Checks;
 using Loadmark.Core.Fits;
 using Loadmark.Core.Ratings;
+using Loadmark.Simulation.Figures;
 using Loadmark.Simulation.Wiring;
 
 namespace Loadmark.Simulation.Settling;

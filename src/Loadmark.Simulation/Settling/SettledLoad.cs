@@ -1,3 +1,5 @@
+using Loadmark.Simulation.Figures;
+
 namespace Loadmark.Simulation.Settling;
 
 /// <summary>A load in the steady state.</summary>

@@ -1,4 +1,5 @@
 using Loadmark.Core.Rigs;
+using Loadmark.Simulation.Figures;
 
 namespace Loadmark.Simulation.Settling;
 

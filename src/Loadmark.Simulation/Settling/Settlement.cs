@@ -2,6 +2,7 @@ using Loadmark.Circuits.Analyses;
 using Loadmark.Circuits.Networks;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
+using Loadmark.Simulation.Figures;
 using Loadmark.Simulation.Wiring;
 
 namespace Loadmark.Simulation.Settling;
@@ -90,8 +91,8 @@ public sealed class Settlement
     {
         var branch = _circuit.Loads[load];
         if (branch.Device is null || LoadCycles(load) || !_circuit.LoadIsOn(load))
-            return Simulation.LoadState.Off;
-        return IsLow(branch, LoadVolts(load)) ? Simulation.LoadState.Low : Simulation.LoadState.Runs;
+            return Figures.LoadState.Off;
+        return IsLow(branch, LoadVolts(load)) ? Figures.LoadState.Low : Figures.LoadState.Runs;
     }
 
     /// <summary>What an outlet gives, A.</summary>
@@ -133,12 +134,12 @@ public sealed class Settlement
     /// <summary>The state of an outlet at the point solved last.</summary>
     internal static OutletState StateOf(RigCircuit circuit, int outlet) => circuit.OutletState(outlet) switch
     {
-        DeviceState.Limiting => Simulation.OutletState.Limiting,
-        DeviceState.Off or DeviceState.Tripped => Simulation.OutletState.Off,
+        DeviceState.Limiting => Figures.OutletState.Limiting,
+        DeviceState.Off or DeviceState.Tripped => Figures.OutletState.Off,
 
         // An outlet that feeds nothing stands at its own voltage, a hair above or below; one held up by another well above.
-        DeviceState.Blocking when circuit.OutletVolts(outlet) > 1.01 * circuit.Outlets[outlet].Volts => Simulation.OutletState.Off,
-        _ => Simulation.OutletState.Regulating,
+        DeviceState.Blocking when circuit.OutletVolts(outlet) > 1.01 * circuit.Outlets[outlet].Volts => Figures.OutletState.Off,
+        _ => Figures.OutletState.Regulating,
     };
 
     private bool Solve(int part, CancellationToken cancellation)

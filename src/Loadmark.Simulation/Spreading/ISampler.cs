@@ -1,3 +1,6 @@
+using Loadmark.Simulation.Figures;
+using Loadmark.Simulation.Wiring;
+
 namespace Loadmark.Simulation.Spreading;
 
 /// <summary>Computes a rig's circuit with the figures that are in force, for one thread.</summary>

@@ -1,4 +1,5 @@
 using Loadmark.Simulation.Starting;
+using Loadmark.Simulation.Wiring;
 
 namespace Loadmark.Simulation.Spreading;
 

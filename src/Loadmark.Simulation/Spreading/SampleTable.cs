@@ -1,3 +1,6 @@
+using Loadmark.Simulation.Figures;
+using Loadmark.Simulation.Wiring;
+
 namespace Loadmark.Simulation.Spreading;
 
 /// <summary>What was computed in each sample. Filled from several threads, each sample by one of them.</summary>

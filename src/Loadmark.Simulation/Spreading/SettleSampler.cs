@@ -1,4 +1,6 @@
+using Loadmark.Simulation.Figures;
 using Loadmark.Simulation.Settling;
+using Loadmark.Simulation.Wiring;
 
 namespace Loadmark.Simulation.Spreading;
 

@@ -1,3 +1,5 @@
+using Loadmark.Simulation.Figures;
+
 namespace Loadmark.Simulation.Spreading;
 
 /// <summary>A load among samples.</summary>

@@ -1,3 +1,4 @@
+using Loadmark.Simulation.Figures;
 using Loadmark.Simulation.Wiring;
 
 namespace Loadmark.Simulation.Spreading;

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using Loadmark.Core.Rigs;
+using Loadmark.Simulation.Figures;
+using Loadmark.Simulation.Wiring;
 
 namespace Loadmark.Simulation.Starting;
 

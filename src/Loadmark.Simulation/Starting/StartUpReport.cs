@@ -1,5 +1,6 @@
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
+using Loadmark.Simulation.Figures;
 
 namespace Loadmark.Simulation.Starting;
 

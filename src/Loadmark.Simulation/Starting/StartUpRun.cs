@@ -146,8 +146,8 @@ public sealed class StartUpRun
     public LoadState LoadState(int load)
     {
         if (LoadRunsAfter(load) is null)
-            return Simulation.LoadState.Off;
-        return Settlement.IsLow(_circuit.Loads[load], _loads[load].Volts) ? Simulation.LoadState.Low : Simulation.LoadState.Runs;
+            return Figures.LoadState.Off;
+        return Settlement.IsLow(_circuit.Loads[load], _loads[load].Volts) ? Figures.LoadState.Low : Figures.LoadState.Runs;
     }
 
     /// <summary>The most that an outlet gave, A, and when that was first, s.</summary>

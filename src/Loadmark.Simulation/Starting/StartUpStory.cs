@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Loadmark.Circuits.Analyses;
 using Loadmark.Circuits.Networks;
+using Loadmark.Simulation.Figures;
 using Loadmark.Simulation.Wiring;
 
 namespace Loadmark.Simulation.Starting;

@@ -1,3 +1,5 @@
+using Loadmark.Simulation.Figures;
+
 namespace Loadmark.Simulation.Starting;
 
 /// <summary>A load after the first seconds.</summary>

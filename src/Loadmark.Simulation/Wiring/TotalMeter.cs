@@ -1,4 +1,5 @@
 using Loadmark.Core.Gear;
+using Loadmark.Simulation.Figures;
 
 namespace Loadmark.Simulation.Wiring;
 

@@ -1,3 +1,4 @@
+using Loadmark.Storage.Faults;
 using Loadmark.Storage.Sqlite;
 using Microsoft.Data.Sqlite;
 
@@ -59,7 +60,7 @@ internal sealed class Backup(DatabaseFile file)
         {
             connection?.Dispose();
             aside = Directory.CreateTempSubdirectory("loadmark-backup-").FullName;
-            DatabaseFiles.Copy(file.Path, Path.Combine(aside, Store.FileName));
+            DatabaseFiles.Copy(file.Path, Path.Combine(aside, DatabaseFile.FileName));
             return file.In(aside).NewPlainConnection();
         }
     }
@@ -83,7 +84,7 @@ internal sealed class Backup(DatabaseFile file)
     private void CheckPlace(string target, string part)
     {
         var isSameFolder = File.Exists(Path.Combine(file.Folder, Path.GetFileName(part)));
-        if (isSameFolder && Path.GetFileName(target).StartsWith(Store.FileName, StringComparison.OrdinalIgnoreCase))
+        if (isSameFolder && Path.GetFileName(target).StartsWith(DatabaseFile.FileName, StringComparison.OrdinalIgnoreCase))
             throw CopyFaults.TargetIsDatabase(target);
     }
 }

@@ -1,3 +1,5 @@
+using Loadmark.Storage.Faults;
+
 namespace Loadmark.Storage.Copies;
 
 /// <summary>Why a backup was not written or not restored, in words for the user: what is wrong and what to do.</summary>

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Loadmark.Storage.Disk;
 using Loadmark.Storage.Sqlite;
 using Microsoft.Data.Sqlite;
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Loadmark.Storage.Entities;
+using Loadmark.Storage.Faults;
 using Loadmark.Storage.Sqlite;
 using Microsoft.Data.Sqlite;
 using SQLitePCL;

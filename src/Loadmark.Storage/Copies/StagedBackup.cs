@@ -1,3 +1,4 @@
+using Loadmark.Storage.Faults;
 using Loadmark.Storage.Sqlite;
 using Microsoft.Data.Sqlite;
 
@@ -18,7 +19,7 @@ internal sealed class StagedBackup : IDisposable
     }
 
     /// <summary>The copy's path.</summary>
-    public string Path => System.IO.Path.Combine(_folder, Store.FileName);
+    public string Path => System.IO.Path.Combine(_folder, DatabaseFile.FileName);
 
     /// <summary>Whether it had to be brought forward.</summary>
     public bool WasOlder { get; private set; }

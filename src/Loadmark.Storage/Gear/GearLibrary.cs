@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using Loadmark.Core.Gear;
 using Loadmark.Storage.Entities;
-using Loadmark.Storage.Sqlite;
+using Loadmark.Storage.Faults;
+using Loadmark.Storage.Sessions;
 using Microsoft.EntityFrameworkCore;
 
 namespace Loadmark.Storage.Gear;

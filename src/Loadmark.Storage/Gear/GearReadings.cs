@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
 using Loadmark.Core.Readings;
 using Loadmark.Storage.Entities;
+using Loadmark.Storage.Faults;
 using Loadmark.Storage.History;
-using Loadmark.Storage.Sqlite;
+using Loadmark.Storage.Sessions;
 using Microsoft.EntityFrameworkCore;
 
 namespace Loadmark.Storage.Gear;

@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
 using Loadmark.Core.Gear;
 using Loadmark.Storage.Entities;
+using Loadmark.Storage.Faults;
 using Loadmark.Storage.History;
-using Loadmark.Storage.Sqlite;
+using Loadmark.Storage.Rigs;
+using Loadmark.Storage.Sessions;
 using Microsoft.EntityFrameworkCore;
 
 namespace Loadmark.Storage.Gear;

@@ -1,3 +1,5 @@
+using Loadmark.Storage.Rigs;
+
 namespace Loadmark.Storage.Gear;
 
 /// <summary>A rig that has a piece of gear.</summary>

@@ -1,4 +1,5 @@
 using Loadmark.Storage.Entities;
+using Loadmark.Storage.Rigs;
 using Microsoft.EntityFrameworkCore;
 
 namespace Loadmark.Storage.History;

@@ -5,11 +5,14 @@ namespace Loadmark.Storage.History;
 /// <summary>What may be kept; anything else is the caller's mistake.</summary>
 internal static class TextLimits
 {
+    /// <summary>The longest text, in bytes of UTF-8.</summary>
+    public const int LongestText = 1024 * 1024;
+
     public static void CheckText(string text, string parameter)
     {
         ArgumentNullException.ThrowIfNull(text, parameter);
-        if (Encoding.UTF8.GetByteCount(text) > RigStore.LongestText)
-            throw new ArgumentException($"The text is longer than {RigStore.LongestText} bytes.", parameter);
+        if (Encoding.UTF8.GetByteCount(text) > LongestText)
+            throw new ArgumentException($"The text is longer than {LongestText} bytes.", parameter);
     }
 
     /// <summary>Words stand in the database as text, which some databases end at a zero, and which holds no half of a surrogate pair.</summary>

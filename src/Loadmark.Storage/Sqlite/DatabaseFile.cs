@@ -9,6 +9,9 @@ namespace Loadmark.Storage.Sqlite;
 /// <summary>The file, and how connections to it are made.</summary>
 internal sealed class DatabaseFile
 {
+    /// <summary>The name of the file, whatever its folder.</summary>
+    public const string FileName = "loadmark.db";
+
     /// <summary>How long a change waits for another program's, in milliseconds. SQLite itself waits, in steps of a few milliseconds.</summary>
     public const int PatienceMilliseconds = 5000;
 
@@ -22,7 +25,7 @@ internal sealed class DatabaseFile
     public DatabaseFile(string folder, Assembly? migrations = null)
     {
         Folder = System.IO.Path.GetFullPath(folder);
-        Path = System.IO.Path.Combine(Folder, Store.FileName);
+        Path = System.IO.Path.Combine(Folder, FileName);
         _migrations = migrations;
         _connection = new SqliteConnectionStringBuilder
         {

@@ -1,3 +1,4 @@
+using Loadmark.Storage.Faults;
 using Microsoft.Data.Sqlite;
 using SQLitePCL;
 

@@ -5,6 +5,8 @@ using Loadmark.Files;
 using Loadmark.Simulation;
 using Loadmark.Simulation.Checks;
 using Loadmark.Storage;
+using Loadmark.Storage.Faults;
+using Loadmark.Storage.Rigs;
 using Loadmark.Web.Library;
 
 namespace Loadmark.Web.Bench;

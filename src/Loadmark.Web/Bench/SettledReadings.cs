@@ -1,5 +1,5 @@
 using Loadmark.Drawing.Diagrams;
-using Loadmark.Simulation;
+using Loadmark.Simulation.Figures;
 using Loadmark.Simulation.Settling;
 
 namespace Loadmark.Web.Bench;

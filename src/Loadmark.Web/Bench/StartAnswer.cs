@@ -1,8 +1,8 @@
 using System.Collections.Frozen;
 using Loadmark.Core.Rigs;
 using Loadmark.Drawing.Diagrams;
-using Loadmark.Simulation;
 using Loadmark.Simulation.Starting;
+using Loadmark.Simulation.Wiring;
 
 namespace Loadmark.Web.Bench;
 

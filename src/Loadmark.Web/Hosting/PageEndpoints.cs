@@ -4,6 +4,7 @@ using Loadmark.Drawing.Svg;
 using Loadmark.Files;
 using Loadmark.Files.Entry;
 using Loadmark.Storage;
+using Loadmark.Storage.Faults;
 using Loadmark.Web.Guarding;
 using Loadmark.Web.Library;
 using Loadmark.Web.Marks;

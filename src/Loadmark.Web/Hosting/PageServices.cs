@@ -1,4 +1,5 @@
 using Loadmark.Storage;
+using Loadmark.Storage.Faults;
 using Loadmark.Web.Bench;
 using Loadmark.Web.Library;
 using Loadmark.Web.Marks;

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Loadmark.Core.Checks;
 using Loadmark.Files.Library;
-using Loadmark.Storage;
+using Loadmark.Storage.Rigs;
 
 namespace Loadmark.Web.Library;
 

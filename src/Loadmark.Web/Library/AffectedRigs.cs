@@ -8,7 +8,9 @@ using Loadmark.Files;
 using Loadmark.Files.Library;
 using Loadmark.Simulation;
 using Loadmark.Storage;
+using Loadmark.Storage.Faults;
 using Loadmark.Storage.Gear;
+using Loadmark.Storage.Rigs;
 
 namespace Loadmark.Web.Library;
 

@@ -3,6 +3,7 @@ using Loadmark.Core.Readings;
 using Loadmark.Core.Rigs;
 using Loadmark.Files.Library;
 using Loadmark.Storage;
+using Loadmark.Storage.Faults;
 using Loadmark.Storage.Gear;
 
 namespace Loadmark.Web.Library;

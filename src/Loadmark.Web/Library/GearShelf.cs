@@ -1,4 +1,5 @@
 using Loadmark.Storage;
+using Loadmark.Storage.Faults;
 using Loadmark.Storage.Gear;
 
 namespace Loadmark.Web.Library;

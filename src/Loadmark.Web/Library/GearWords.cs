@@ -1,6 +1,5 @@
 using Loadmark.Core.Gear;
 using Loadmark.Files.Library;
-using Loadmark.Web.Bench;
 using Loadmark.Web.Texts;
 using Microsoft.Extensions.Localization;
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Loadmark.Core.Gear;
 using Loadmark.Files.Library;
 using Loadmark.Storage;
+using Loadmark.Storage.Faults;
 using Loadmark.Web.Bench;
 using Loadmark.Web.Library;
 using Loadmark.Web.Texts;

@@ -4,6 +4,8 @@ using Loadmark.Core.Checks;
 using Loadmark.Core.Rigs;
 using Loadmark.Files;
 using Loadmark.Storage;
+using Loadmark.Storage.Faults;
+using Loadmark.Storage.Rigs;
 using Loadmark.Web.Bench;
 using Loadmark.Web.Library;
 using Loadmark.Web.Texts;

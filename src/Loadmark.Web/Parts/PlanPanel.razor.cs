@@ -2,6 +2,8 @@ using System.Globalization;
 using Loadmark.Core.Rigs;
 using Loadmark.Planning;
 using Loadmark.Planning.Explaining;
+using Loadmark.Planning.Objective;
+using Loadmark.Planning.Searching;
 using Loadmark.Web.Bench;
 using Loadmark.Web.Texts;
 using Microsoft.AspNetCore.Components;

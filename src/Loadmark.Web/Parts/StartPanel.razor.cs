@@ -5,6 +5,7 @@ using Loadmark.Core.Rigs;
 using Loadmark.Simulation;
 using Loadmark.Simulation.Settling;
 using Loadmark.Simulation.Spreading;
+using Loadmark.Simulation.Wiring;
 using Loadmark.Web.Bench;
 using Loadmark.Web.Texts;
 using Microsoft.AspNetCore.Components;

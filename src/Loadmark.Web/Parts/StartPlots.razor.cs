@@ -1,7 +1,7 @@
 using System.Globalization;
 using Loadmark.Drawing.Plots;
 using Loadmark.Drawing.Scenes;
-using Loadmark.Simulation;
+using Loadmark.Simulation.Figures;
 using Loadmark.Simulation.Starting;
 using Loadmark.Web.Bench;
 using Loadmark.Web.Texts;

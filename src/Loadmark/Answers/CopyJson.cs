@@ -1,6 +1,6 @@
 using System.Text.Json;
-using Loadmark.Storage;
 using Loadmark.Storage.Copies;
+using Loadmark.Storage.Faults;
 
 namespace Loadmark.Answers;
 

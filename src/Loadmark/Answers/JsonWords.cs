@@ -1,7 +1,7 @@
 using Loadmark.Core.Checks;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Nameplates;
-using Loadmark.Simulation;
+using Loadmark.Simulation.Figures;
 using Loadmark.Simulation.Starting;
 
 namespace Loadmark.Answers;

@@ -3,6 +3,7 @@ using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 using Loadmark.Planning;
 using Loadmark.Planning.Explaining;
+using Loadmark.Planning.Objective;
 
 namespace Loadmark.Answers;
 

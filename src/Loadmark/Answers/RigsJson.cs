@@ -1,6 +1,6 @@
 using System.Text.Json;
 using Loadmark.Core.Checks;
-using Loadmark.Storage;
+using Loadmark.Storage.Rigs;
 using Loadmark.Web.Library;
 
 namespace Loadmark.Answers;

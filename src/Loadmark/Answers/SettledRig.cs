@@ -2,6 +2,7 @@ using Loadmark.Core.Checks;
 using Loadmark.Core.Rigs;
 using Loadmark.Simulation;
 using Loadmark.Simulation.Settling;
+using Loadmark.Simulation.Wiring;
 
 namespace Loadmark.Answers;
 

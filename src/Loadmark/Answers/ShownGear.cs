@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Loadmark.Storage;
 using Loadmark.Storage.Gear;
+using Loadmark.Storage.Rigs;
 using Loadmark.Web.Library;
 
 namespace Loadmark.Answers;

@@ -1,10 +1,10 @@
 using System.Text.Json;
 using Loadmark.Core.Checks;
-using Loadmark.Simulation;
 using Loadmark.Simulation.Figures;
 using Loadmark.Simulation.Settling;
 using Loadmark.Simulation.Spreading;
 using Loadmark.Simulation.Starting;
+using Loadmark.Simulation.Wiring;
 
 namespace Loadmark.Answers;
 

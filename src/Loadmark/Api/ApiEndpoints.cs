@@ -4,6 +4,7 @@ using Loadmark.Api.Asking;
 using Loadmark.Api.Description;
 using Loadmark.Api.Keeping;
 using Loadmark.Api.Library;
+using Loadmark.Api.Monitoring;
 using Loadmark.Api.Questions;
 using Loadmark.Web.Problems;
 using Microsoft.AspNetCore.Routing.Constraints;

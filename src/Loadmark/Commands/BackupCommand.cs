@@ -1,8 +1,8 @@
 using Loadmark.Answers;
 using Loadmark.Hosting;
-using Loadmark.Serving;
 using Loadmark.Sheets;
 using Loadmark.Storage;
+using Loadmark.Storage.Faults;
 
 namespace Loadmark.Commands;
 
@@ -23,7 +23,7 @@ internal sealed class BackupCommand(Surroundings around)
         report => CopyJson.Write(around.Output, report),
         report => SheetPrinter.Print(around, sheet => CopyPage.Write(sheet, report)));
 
-    private StoreCopies CopiesIn(string? data) => new(PageOptions.FolderFrom(data, around.Environment), around.Time);
+    private StoreCopies CopiesIn(string? data) => new(DataFolder.From(data, around.Environment), around.Time);
 
     private int Answer<TReport>(bool json, Task<TReport> work, Action<TReport> write, Action<TReport> print)
     {

@@ -3,7 +3,9 @@ using System.Globalization;
 using System.CommandLine;
 using Loadmark.Core.Texts;
 using Loadmark.Serving.Logs;
+using Loadmark.Sheets;
 using Loadmark.Sources;
+using Loadmark.TypedInput;
 
 namespace Loadmark.Commands;
 

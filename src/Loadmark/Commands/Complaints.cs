@@ -1,7 +1,6 @@
 using Loadmark.Answers;
 using Loadmark.Core.Rigs;
 using Loadmark.Hosting;
-using Loadmark.Sheets;
 
 namespace Loadmark.Commands;
 

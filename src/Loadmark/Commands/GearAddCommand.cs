@@ -6,6 +6,7 @@ using Loadmark.Files.Library;
 using Loadmark.Hosting;
 using Loadmark.Sources;
 using Loadmark.Storage.Gear;
+using Loadmark.TypedInput;
 using Loadmark.Web.Library;
 
 namespace Loadmark.Commands;

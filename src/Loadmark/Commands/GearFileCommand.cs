@@ -5,6 +5,7 @@ using Loadmark.Hosting;
 using Loadmark.Outputs;
 using Loadmark.Sheets;
 using Loadmark.Sources;
+using Loadmark.TypedInput;
 using Loadmark.Web.Library;
 
 namespace Loadmark.Commands;

@@ -3,6 +3,7 @@ using Loadmark.Core.Gear;
 using Loadmark.Hosting;
 using Loadmark.Sheets;
 using Loadmark.Storage.Gear;
+using Loadmark.TypedInput;
 using Loadmark.Web.Library;
 
 namespace Loadmark.Commands;

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Texts;
+using Loadmark.Sheets;
 using Loadmark.Sources;
 
 namespace Loadmark.Commands;

@@ -1,10 +1,9 @@
 using Loadmark.Answers;
 using Loadmark.Core.Gear;
 using Loadmark.Hosting;
-using Loadmark.Serving;
-using Loadmark.Sheets;
 using Loadmark.Sources;
 using Loadmark.Storage;
+using Loadmark.Storage.Faults;
 using Loadmark.Web.Library;
 
 namespace Loadmark.Commands;
@@ -24,7 +23,7 @@ internal sealed class LibraryRoom(Surroundings around)
         var stop = around.Interruption();
         try
         {
-            return UseAsync(PageOptions.FolderFrom(request.Data, around.Environment), makes, run, stop).GetAwaiter().GetResult();
+            return UseAsync(DataFolder.From(request.Data, around.Environment), makes, run, stop).GetAwaiter().GetResult();
         }
         catch (OperationCanceledException) when (stop.IsCancellationRequested)
         {

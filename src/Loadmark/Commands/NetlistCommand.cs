@@ -4,6 +4,7 @@ using Loadmark.Core.Ratings;
 using Loadmark.Hosting;
 using Loadmark.Outputs;
 using Loadmark.Simulation;
+using Loadmark.Simulation.Wiring;
 using Loadmark.Sources;
 
 namespace Loadmark.Commands;

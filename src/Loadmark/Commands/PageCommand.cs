@@ -15,7 +15,7 @@ internal sealed class PageCommand(Surroundings around)
             var trouble = PageServer.RunAsync(
                 new PageOptions
                 {
-                    Folder = PageOptions.FolderFrom(request.Data, around.Environment),
+                    Folder = DataFolder.From(request.Data, around.Environment),
                     Port = request.Port ?? PageOptions.CommonPort,
                     OpensBrowser = request.OpensBrowser,
                     Log = request.Log,

@@ -7,6 +7,8 @@ using Loadmark.Hosting;
 using Loadmark.Outputs;
 using Loadmark.Planning;
 using Loadmark.Planning.Explaining;
+using Loadmark.Planning.Objective;
+using Loadmark.Planning.Searching;
 using Loadmark.Sheets;
 using Loadmark.Sources;
 

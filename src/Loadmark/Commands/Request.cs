@@ -1,5 +1,7 @@
 using Loadmark.Core.Gear;
 using Loadmark.Serving.Logs;
+using Loadmark.Sheets;
+using Loadmark.TypedInput;
 
 namespace Loadmark.Commands;
 

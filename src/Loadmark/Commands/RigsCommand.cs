@@ -4,7 +4,7 @@ using Loadmark.Hosting;
 using Loadmark.Outputs;
 using Loadmark.Sheets;
 using Loadmark.Sources;
-using Loadmark.Storage;
+using Loadmark.Storage.Rigs;
 
 namespace Loadmark.Commands;
 

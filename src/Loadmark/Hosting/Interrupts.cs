@@ -1,5 +1,4 @@
 using System.Runtime.InteropServices;
-using Loadmark.Commands;
 
 namespace Loadmark.Hosting;
 

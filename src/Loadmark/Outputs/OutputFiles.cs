@@ -1,7 +1,5 @@
 using Loadmark.Files;
 using Loadmark.Hosting;
-using Loadmark.Serving;
-using Loadmark.Sheets;
 using Loadmark.Sources;
 using Loadmark.Storage;
 
@@ -84,7 +82,7 @@ internal sealed class OutputFiles(Surroundings around, string? data)
     /// <summary>The database has files beside it that begin with its name.</summary>
     private bool IsOfStore(string real)
     {
-        var store = RealPath.Of(Path.Combine(PageOptions.FolderFrom(data, around.Environment), Store.FileName));
+        var store = RealPath.Of(Path.Combine(DataFolder.From(data, around.Environment), Store.FileName));
         return Path.GetFileName(real).StartsWith(Path.GetFileName(store), StringComparison.OrdinalIgnoreCase)
             && string.Equals(Path.GetDirectoryName(real), Path.GetDirectoryName(store), PathsAre);
     }

@@ -1,5 +1,5 @@
 using System.Net;
-using Loadmark.Storage;
+using Loadmark.Storage.Disk;
 using Loadmark.Web.Guarding;
 
 namespace Loadmark.Serving;

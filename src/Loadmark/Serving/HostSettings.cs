@@ -1,4 +1,4 @@
-using Loadmark.Api;
+using Loadmark.Api.Asking;
 using Loadmark.Serving.Logs;
 using Loadmark.Web.Bench;
 using Loadmark.Web.Guarding;

@@ -3,6 +3,7 @@ using System.Net.Sockets;
 using Loadmark.Files.Library;
 using Loadmark.Hosting;
 using Loadmark.Storage;
+using Loadmark.Storage.Faults;
 using Loadmark.Web.Guarding;
 using Microsoft.AspNetCore.Connections;
 

@@ -2,6 +2,7 @@ using System.Net;
 using Loadmark.Api;
 using Loadmark.Serving.Logs;
 using Loadmark.Storage;
+using Loadmark.Storage.Faults;
 using Loadmark.Web.Guarding;
 using Loadmark.Web.Hosting;
 using Loadmark.Web.Problems;

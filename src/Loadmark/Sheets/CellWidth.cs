@@ -1,3 +1,4 @@
+using Loadmark.Hosting;
 using Spectre.Console;
 
 namespace Loadmark.Sheets;

@@ -1,4 +1,4 @@
-using Loadmark.Commands;
+using Loadmark.Hosting;
 
 namespace Loadmark.Sheets;
 

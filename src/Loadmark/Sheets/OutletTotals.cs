@@ -1,4 +1,5 @@
 using Loadmark.Core.Checks;
+using Loadmark.Hosting;
 
 namespace Loadmark.Sheets;
 

@@ -1,5 +1,5 @@
 using System.Globalization;
-using Loadmark.Storage;
+using Loadmark.Storage.Rigs;
 
 namespace Loadmark.Sheets;
 

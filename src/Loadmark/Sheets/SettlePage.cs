@@ -1,5 +1,5 @@
 using Loadmark.Core.Checks;
-using Loadmark.Simulation;
+using Loadmark.Simulation.Figures;
 using Loadmark.Simulation.Settling;
 using Loadmark.Simulation.Spreading;
 

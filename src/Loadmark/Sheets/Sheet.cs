@@ -1,4 +1,5 @@
 using System.Text;
+using Loadmark.Hosting;
 using Spectre.Console;
 using Spectre.Console.Rendering;
 

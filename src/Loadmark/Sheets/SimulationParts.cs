@@ -1,6 +1,6 @@
 using Loadmark.Core.Checks;
-using Loadmark.Simulation;
 using Loadmark.Simulation.Figures;
+using Loadmark.Simulation.Wiring;
 
 namespace Loadmark.Sheets;
 

@@ -1,4 +1,4 @@
-using Loadmark.Simulation;
+using Loadmark.Simulation.Figures;
 using Loadmark.Simulation.Spreading;
 
 namespace Loadmark.Sheets;

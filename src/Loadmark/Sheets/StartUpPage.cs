@@ -1,5 +1,5 @@
 using Loadmark.Core.Checks;
-using Loadmark.Simulation;
+using Loadmark.Simulation.Figures;
 using Loadmark.Simulation.Spreading;
 using Loadmark.Simulation.Starting;
 

@@ -1,7 +1,6 @@
 using Loadmark.Files;
 using Loadmark.Hosting;
-using Loadmark.Serving;
-using Loadmark.Storage;
+using Loadmark.Storage.Faults;
 
 namespace Loadmark.Sources;
 
@@ -10,7 +9,7 @@ namespace Loadmark.Sources;
 /// <param name="data">The folder of the gear library as typed; null where none was.</param>
 internal sealed class RigFileSource(Surroundings around, string? data) : IRigSource
 {
-    private readonly Lazy<KeptGear> _gear = new(() => new KeptGear(PageOptions.FolderFrom(data, around.Environment)));
+    private readonly Lazy<KeptGear> _gear = new(() => new KeptGear(DataFolder.From(data, around.Environment)));
 
     /// <inheritdoc/>
     public IGearLookup? Library => _gear.Value.IsThere ? _gear.Value : null;

@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using Loadmark.Core.Rigs;
+using Loadmark.Planning.Objective;
 using Loadmark.Planning.Problem;
 using Loadmark.Planning.Searching;
 using Loadmark.Planning.Splitting;

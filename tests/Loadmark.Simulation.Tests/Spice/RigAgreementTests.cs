@@ -1,4 +1,5 @@
 using Loadmark.Circuits.Devices;
+using Loadmark.Simulation.Wiring;
 
 namespace Loadmark.Simulation.Tests.Spice;
 

@@ -2,6 +2,7 @@ using Loadmark.Circuits.Analyses;
 using Loadmark.Circuits.Devices;
 using Loadmark.Circuits.Networks;
 using Loadmark.Circuits.Spice;
+using Loadmark.Simulation.Wiring;
 
 namespace Loadmark.Simulation.Tests.Spice;
 

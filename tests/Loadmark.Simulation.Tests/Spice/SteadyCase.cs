@@ -1,5 +1,6 @@
 using Loadmark.Circuits.Networks;
 using Loadmark.Circuits.Spice;
+using Loadmark.Simulation.Wiring;
 
 namespace Loadmark.Simulation.Tests.Spice;
 

@@ -1,5 +1,6 @@
 using Loadmark.Simulation.Spreading;
 using Loadmark.Simulation.Starting;
+using Loadmark.Simulation.Wiring;
 
 namespace Loadmark.Simulation.Tests.Spreading;
 

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using Loadmark.Storage.Faults;
 
 namespace Loadmark.Storage.Tests.Children;
 

@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
-using Loadmark.Api;
+using Loadmark.Api.Asking;
 
 namespace Loadmark.Tests.Http;
 

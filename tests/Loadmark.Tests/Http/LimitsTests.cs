@@ -1,6 +1,6 @@
 using System.Text;
-using Loadmark.Api;
 using Loadmark.Api.Answering;
+using Loadmark.Api.Asking;
 using Loadmark.Web.Bench;
 using Microsoft.Extensions.DependencyInjection;
 

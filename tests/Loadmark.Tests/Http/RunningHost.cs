@@ -1,7 +1,7 @@
 using System.Net.Http.Headers;
 using System.Text;
 using System.Text.Json;
-using Loadmark.Api;
+using Loadmark.Api.Asking;
 using Loadmark.Files.Library;
 using Loadmark.Serving;
 using Loadmark.Serving.Logs;

@@ -1,6 +1,7 @@
 using Loadmark.Core.Checks;
 using Loadmark.Files.Forms;
 using Loadmark.Web.Bench;
+using Loadmark.Web.Texts;
 
 namespace Loadmark.Web.Tests.Bench;
 

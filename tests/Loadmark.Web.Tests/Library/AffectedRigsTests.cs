@@ -2,6 +2,7 @@ using Loadmark.Core.Checks;
 using Loadmark.Files;
 using Loadmark.Files.Library;
 using Loadmark.Storage;
+using Loadmark.Storage.Rigs;
 
 namespace Loadmark.Web.Tests.Library;
 

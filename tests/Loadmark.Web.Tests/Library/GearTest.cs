@@ -2,6 +2,7 @@ using Loadmark.Core.Gear;
 using Loadmark.Files;
 using Loadmark.Files.Library;
 using Loadmark.Storage;
+using Loadmark.Storage.Rigs;
 using Loadmark.Web.Library;
 
 namespace Loadmark.Web.Tests.Library;

@@ -5,6 +5,7 @@ using Loadmark.Core.Checks;
 using Loadmark.Files.Forms;
 using Loadmark.Web.Bench;
 using Loadmark.Web.Pages;
+using Loadmark.Web.Texts;
 
 namespace Loadmark.Web.Tests.Texts;
 

@@ -1,4 +1,5 @@
-using Loadmark.Storage;
+using Loadmark.Api.Asking;
+using Loadmark.Storage.Faults;
 using Loadmark.Web.Bench;
 using Loadmark.Web.Problems;
 

@@ -2,8 +2,7 @@ using System.Net.ServerSentEvents;
 using System.Runtime.CompilerServices;
 using System.Text;
 using Loadmark.Api.Asking;
-using Loadmark.Api.Questions;
-using Loadmark.Storage;
+using Loadmark.Storage.Faults;
 using Loadmark.Web.Problems;
 
 namespace Loadmark.Api.Answering;

@@ -2,8 +2,8 @@ using System.Buffers;
 using System.Text;
 using System.Text.Json;
 using Loadmark.Answers;
-using Loadmark.Planning;
 using Loadmark.Planning.Buying;
+using Loadmark.Planning.Objective;
 using Loadmark.Simulation.Spreading;
 using Loadmark.Web.Library;
 

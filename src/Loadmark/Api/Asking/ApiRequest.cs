@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Loadmark.Core.Rigs;
 using Loadmark.Files;
-using Loadmark.Storage;
+using Loadmark.Storage.Faults;
 using Loadmark.Web.Problems;
 
 namespace Loadmark.Api.Asking;

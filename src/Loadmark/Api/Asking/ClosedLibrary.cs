@@ -1,7 +1,7 @@
 using Loadmark.Core.Gear;
 using Loadmark.Core.Rigs;
 using Loadmark.Files;
-using Loadmark.Storage;
+using Loadmark.Storage.Faults;
 
 namespace Loadmark.Api.Asking;
 

@@ -1,6 +1,6 @@
 using System.Buffers;
 using Loadmark.Files;
-using Loadmark.Storage;
+using Loadmark.Storage.Faults;
 using Loadmark.Web.Library;
 using Loadmark.Web.Problems;
 using Microsoft.Net.Http.Headers;

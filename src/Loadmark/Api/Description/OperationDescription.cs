@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Json.Nodes;
 using Loadmark.Api.Asking;
 using Loadmark.Api.Library;
+using Loadmark.Api.Monitoring;
 using Loadmark.Web.Problems;
 using Microsoft.OpenApi;
 

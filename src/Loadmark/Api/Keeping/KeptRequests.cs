@@ -1,6 +1,6 @@
 using Loadmark.Api.Answering;
 using Loadmark.Api.Asking;
-using Loadmark.Storage;
+using Loadmark.Storage.Faults;
 using Loadmark.Web.Problems;
 
 namespace Loadmark.Api.Keeping;

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using Loadmark.Answers;
-using Loadmark.Storage;
+using Loadmark.Storage.Rigs;
 
 namespace Loadmark.Api.Keeping;
 

@@ -1,8 +1,8 @@
 using System.Globalization;
 using Loadmark.Api.Answering;
 using Loadmark.Api.Asking;
-using Loadmark.Api.Questions;
 using Loadmark.Storage;
+using Loadmark.Storage.Rigs;
 using Loadmark.Web.Problems;
 using Microsoft.AspNetCore.Http.HttpResults;
 

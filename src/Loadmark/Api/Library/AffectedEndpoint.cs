@@ -1,6 +1,5 @@
 using Loadmark.Answers;
 using Loadmark.Api.Answering;
-using Loadmark.Api.Questions;
 using Loadmark.Web.Library;
 
 namespace Loadmark.Api.Library;

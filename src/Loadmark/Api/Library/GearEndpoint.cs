@@ -4,11 +4,10 @@ using Loadmark.Answers;
 using Loadmark.Api.Answering;
 using Loadmark.Api.Asking;
 using Loadmark.Api.Keeping;
-using Loadmark.Api.Questions;
-using Loadmark.Commands;
 using Loadmark.Files.Library;
 using Loadmark.Storage;
 using Loadmark.Storage.Gear;
+using Loadmark.TypedInput;
 using Loadmark.Web.Library;
 using Loadmark.Web.Problems;
 

@@ -3,8 +3,7 @@ using Loadmark.Answers;
 using Loadmark.Api.Answering;
 using Loadmark.Api.Asking;
 using Loadmark.Api.Keeping;
-using Loadmark.Api.Questions;
-using Loadmark.Commands;
+using Loadmark.TypedInput;
 using Loadmark.Web.Library;
 using Loadmark.Web.Problems;
 

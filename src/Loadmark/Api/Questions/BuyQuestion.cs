@@ -1,9 +1,9 @@
 using Loadmark.Answers;
 using Loadmark.Api.Answering;
 using Loadmark.Api.Asking;
-using Loadmark.Commands;
 using Loadmark.Files.PriceLists;
 using Loadmark.Planning.Buying;
+using Loadmark.TypedInput;
 using Loadmark.Web.Problems;
 
 namespace Loadmark.Api.Questions;

@@ -3,6 +3,7 @@ using Loadmark.Api.Answering;
 using Loadmark.Api.Asking;
 using Loadmark.Core.Ratings;
 using Loadmark.Simulation;
+using Loadmark.Simulation.Wiring;
 using Loadmark.Web.Problems;
 
 namespace Loadmark.Api.Questions;

@@ -1,7 +1,7 @@
 using Loadmark.Api.Answering;
 using Loadmark.Api.Asking;
-using Loadmark.Commands;
 using Loadmark.Simulation.Spreading;
+using Loadmark.TypedInput;
 using Loadmark.Web.Problems;
 
 namespace Loadmark.Api.Questions;

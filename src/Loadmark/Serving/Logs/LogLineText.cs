@@ -3,7 +3,7 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using Loadmark.Answers;
-using Loadmark.Sheets;
+using Loadmark.Hosting;
 
 namespace Loadmark.Serving.Logs;
 

@@ -1,0 +1,54 @@
+using Loadmark.Storage.Disk;
+using Loadmark.Storage.Faults;
+using Loadmark.Storage.Sqlite;
+using Microsoft.Data.Sqlite;
+
+namespace Loadmark.Storage.Copies;
+
+/// <summary>The steps from a folder's name to a database that is whole and of today's schema.</summary>
+internal sealed class Opening(DatabaseFile file, TimeProvider clock)
+{
+    /// <summary>Does all of it.</summary>
+    /// <exception cref="StorageException">The fault, in words that say what to do.</exception>
+    public StoreOpening Run()
+    {
+        try
+        {
+            PrivateFile.MakeFolder(file.Folder);
+            PrivateFile.Make(file.Path, FileMode.OpenOrCreate);
+            using var connection = file.NewPlainConnection();
+            using var context = file.NewContext();
+            return BringForward(connection, new Schema(context));
+        }
+        catch (Exception fault) when (MediumFaults.KindOf(fault) is { } kind)
+        {
+            throw MediumFaults.WhileOpening(kind, file.Path, fault);
+        }
+    }
+
+    private StoreOpening BringForward(SqliteConnection connection, Schema schema)
+    {
+        // Before anything is written: a file that is not ours stays as it is.
+        CopyCheck.CheckPages(connection);
+        Applied(connection, schema);
+        connection.Run("PRAGMA journal_mode = WAL");
+
+        // Takes the turn at once: of two programs that start together, one finds the work done.
+        using var transaction = connection.BeginTransaction(deferred: false);
+        var applied = Applied(connection, schema);
+        if (schema.IsNewest(applied))
+            return new StoreOpening();
+
+        // Made by a second connection while the turn is held, so that nothing comes between.
+        var backup = applied.Count == 0 ? null : CopyWriter.WriteBeside(file, "upgrade", clock.GetUtcNow());
+        schema.BringForward(connection, applied);
+        transaction.Commit();
+        return new StoreOpening { WasCreated = applied.Count == 0, Backup = backup };
+    }
+
+    private List<string> Applied(SqliteConnection connection, Schema schema)
+    {
+        var applied = Schema.AppliedTo(connection) ?? throw MediumFaults.WhileOpening(StoreFault.NotADatabase, file.Path, cause: null);
+        return schema.IsNewerThanProgram(applied) ? throw MediumFaults.WhileOpening(StoreFault.NewerSchema, file.Path, cause: null) : applied;
+    }
+}

@@ -1,0 +1,17 @@
+namespace Loadmark.Storage.Faults;
+
+/// <summary>How opening the store went.</summary>
+public sealed record StoreOpening
+{
+    /// <summary>True when this opening made the database, so that it holds no rigs yet.</summary>
+    public bool WasCreated { get; init; }
+
+    /// <summary>The file that the database was copied to before its older schema was brought forward; null when that was not needed.</summary>
+    public string? Backup { get; init; }
+
+    /// <summary>Why the store cannot be used; null when it is open.</summary>
+    public StoreFault? Fault { get; init; }
+
+    /// <summary>The fault in words for the user: what is wrong and what to do. Null when the store is open.</summary>
+    public string? Trouble { get; init; }
+}

@@ -1,0 +1,14 @@
+using Loadmark.Api.Asking;
+
+namespace Loadmark.Api.Answering;
+
+/// <summary>A question about a rig or a label that is answered over HTTP, as the command of the same name answers it.</summary>
+internal interface IQuestion
+{
+    /// <summary>What it takes and answers.</summary>
+    ApiOperation Operation { get; }
+
+    /// <summary>Understands a request, without computing anything that takes time.</summary>
+    /// <param name="request">The request.</param>
+    Preparation Prepare(ApiRequest request);
+}
