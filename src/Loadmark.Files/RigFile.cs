@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Security;
 using System.Text;
+using Loadmark.Files.Errors;
 using Loadmark.Files.Texts;
 
 namespace Loadmark.Files;

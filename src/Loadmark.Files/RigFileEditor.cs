@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using Loadmark.Core.Rigs;
 using Loadmark.Files.Editing;
+using Loadmark.Files.Errors;
+using Loadmark.Files.Reading;
 using Loadmark.Files.Trees;
 using Loadmark.Files.Writing;
 

@@ -1,3 +1,4 @@
+using Loadmark.Files.Errors;
 using Loadmark.Files.Reading;
 using Loadmark.Files.Texts;
 using Loadmark.Files.Trees;
@@ -11,7 +12,7 @@ public static class RigFileReader
     public const int MostBytes = 1024 * 1024;
 
     /// <summary>How many errors are told in full; one more then says how many were left out.</summary>
-    public const int MostErrors = 50;
+    public const int MostErrors = ErrorList.Most;
 
     /// <summary>Reads the text of a rig file.</summary>
     /// <param name="text">The text; a byte order mark at its start is passed over.</param>

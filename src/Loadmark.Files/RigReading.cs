@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Loadmark.Core.Rigs;
+using Loadmark.Files.Errors;
 
 namespace Loadmark.Files;
 

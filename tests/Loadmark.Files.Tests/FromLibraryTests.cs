@@ -1,6 +1,7 @@
 using CsCheck;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Rigs;
+using Loadmark.Files.Reading;
 
 namespace Loadmark.Files.Tests;
 

@@ -5,6 +5,7 @@ using Loadmark.Files.Entry;
 using Loadmark.Files.Forms;
 using Loadmark.Files.Library;
 using Loadmark.Files.PriceLists;
+using Loadmark.Files.Reading;
 
 namespace Loadmark.Files.Tests;
 

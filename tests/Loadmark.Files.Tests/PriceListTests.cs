@@ -1,6 +1,7 @@
 using System.Text;
 using Loadmark.Core.Offers;
 using Loadmark.Core.Ratings;
+using Loadmark.Files.Errors;
 using Loadmark.Files.PriceLists;
 
 namespace Loadmark.Files.Tests;

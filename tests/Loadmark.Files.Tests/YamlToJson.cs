@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
+using Loadmark.Files.Errors;
 using Loadmark.Files.Trees;
 
 namespace Loadmark.Files.Tests;

@@ -1,6 +1,6 @@
-using Loadmark.Files;
 using System.Text;
 using Loadmark.Core.Checks;
+using Loadmark.Files.Errors;
 
 namespace Loadmark.Tests;
 

@@ -1,7 +1,7 @@
 using Loadmark.Core.Texts;
 using Loadmark.Commands;
 using Loadmark.Core.Checks;
-using Loadmark.Files;
+using Loadmark.Files.Errors;
 using Loadmark.Hosting;
 using Loadmark.Serving.Logs;
 

@@ -1,10 +1,10 @@
-using Loadmark.Files;
 using System.Text;
 using System.Text.Json;
 using Loadmark.Answers;
 using Loadmark.Core.Checks;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Nameplates;
+using Loadmark.Files.Errors;
 using Loadmark.Sheets;
 
 namespace Loadmark.Tests;

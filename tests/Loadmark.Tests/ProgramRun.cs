@@ -2,6 +2,8 @@ using System.Text;
 using Loadmark.Commands;
 using Loadmark.Core.Checks;
 using Loadmark.Core.Rigs;
+using Loadmark.Files.Errors;
+using Loadmark.Files.Reading;
 using Loadmark.Simulation;
 using Loadmark.Files;
 using Loadmark.Hosting;

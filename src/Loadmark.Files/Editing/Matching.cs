@@ -1,4 +1,5 @@
 using Loadmark.Files.Trees;
+using Loadmark.Files.Writing;
 
 namespace Loadmark.Files.Editing;
 

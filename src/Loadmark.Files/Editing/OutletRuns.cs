@@ -1,3 +1,4 @@
+using Loadmark.Files.Errors;
 using Loadmark.Files.Reading;
 using Loadmark.Files.Trees;
 using Loadmark.Files.Writing;

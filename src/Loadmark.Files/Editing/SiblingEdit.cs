@@ -1,3 +1,5 @@
+using Loadmark.Files.Writing;
+
 namespace Loadmark.Files.Editing;
 
 /// <summary>Adds, removes and moves the values that stand side by side in one group or list.</summary>

@@ -1,5 +1,7 @@
+using Loadmark.Files.Errors;
 using Loadmark.Files.Keys;
 using Loadmark.Files.Trees;
+using Loadmark.Files.Writing;
 
 namespace Loadmark.Files.Editing;
 

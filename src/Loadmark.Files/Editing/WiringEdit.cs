@@ -1,4 +1,5 @@
 using Loadmark.Core.Rigs;
+using Loadmark.Files.Errors;
 using Loadmark.Files.Trees;
 
 namespace Loadmark.Files.Editing;

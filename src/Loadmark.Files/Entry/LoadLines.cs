@@ -1,5 +1,6 @@
 using Loadmark.Core.Nameplates;
 using Loadmark.Core.Rigs;
+using Loadmark.Files.Errors;
 using Loadmark.Files.Reading;
 
 namespace Loadmark.Files.Entry;

@@ -1,4 +1,5 @@
 using Loadmark.Core.Nameplates;
+using Loadmark.Files.Errors;
 using Loadmark.Files.Keys;
 using Loadmark.Files.Reading;
 using Loadmark.Files.Trees;

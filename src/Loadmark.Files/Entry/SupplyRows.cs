@@ -1,3 +1,4 @@
+using Loadmark.Files.Errors;
 using Loadmark.Files.Keys;
 using Loadmark.Files.Reading;
 using Loadmark.Files.Trees;

@@ -1,4 +1,5 @@
 using Loadmark.Core.Texts;
+using Loadmark.Files.Errors;
 
 namespace Loadmark.Files.Entry;
 

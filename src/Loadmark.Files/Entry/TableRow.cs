@@ -1,3 +1,4 @@
+using Loadmark.Files.Errors;
 using Loadmark.Files.Tables;
 using Loadmark.Files.Trees;
 

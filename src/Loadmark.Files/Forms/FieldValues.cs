@@ -1,4 +1,5 @@
 using System.Text;
+using Loadmark.Files.Errors;
 using Loadmark.Files.Keys;
 using Loadmark.Files.Texts;
 using Loadmark.Files.Trees;

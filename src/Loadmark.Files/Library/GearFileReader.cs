@@ -1,5 +1,6 @@
 using Loadmark.Core.Gear;
 using Loadmark.Files.Entry;
+using Loadmark.Files.Errors;
 using Loadmark.Files.Texts;
 using Loadmark.Files.Trees;
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Loadmark.Files.Errors;
 
 namespace Loadmark.Files.Library;
 

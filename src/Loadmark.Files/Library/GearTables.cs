@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Loadmark.Core.Gear;
 using Loadmark.Files.Entry;
-using Loadmark.Files.Trees;
+using Loadmark.Files.Errors;
 
 namespace Loadmark.Files.Library;
 

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using Loadmark.Core.Gear;
-using Loadmark.Files.Editing;
+using Loadmark.Files.Errors;
 using Loadmark.Files.Reading;
 using Loadmark.Files.Texts;
 using Loadmark.Files.Trees;

@@ -2,6 +2,7 @@ using Loadmark.Core.Gear;
 using Loadmark.Core.Rigs;
 using Loadmark.Core.Texts;
 using Loadmark.Files.Entry;
+using Loadmark.Files.Errors;
 using Loadmark.Files.Keys;
 using Loadmark.Files.Trees;
 
@@ -19,7 +20,7 @@ internal static class GearTrees
     public static GearFileReading Read(Node root, ErrorList errors)
     {
         if (root is not MappingNode file)
-            errors.ExpectedForm(root, "the file", "the sections loads, supplies or leads");
+            errors.ExpectedForm(root.Start, root.Form, "the file", "the sections loads, supplies or leads");
         if (errors.Any)
             return new GearFileReading([], errors.ToArray(), []);
 

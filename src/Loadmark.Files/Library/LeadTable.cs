@@ -1,6 +1,7 @@
 using Loadmark.Core.Gear;
 using Loadmark.Core.Rigs;
 using Loadmark.Files.Entry;
+using Loadmark.Files.Errors;
 using Loadmark.Files.Keys;
 using Loadmark.Files.Reading;
 using Loadmark.Files.Trees;

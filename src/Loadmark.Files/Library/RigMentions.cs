@@ -1,5 +1,6 @@
 using System.Text;
 using Loadmark.Core.Gear;
+using Loadmark.Files.Errors;
 using Loadmark.Files.Reading;
 using Loadmark.Files.Texts;
 using Loadmark.Files.Trees;

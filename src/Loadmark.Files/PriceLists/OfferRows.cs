@@ -1,6 +1,7 @@
 using Loadmark.Core.Nameplates;
 using Loadmark.Core.Offers;
 using Loadmark.Core.Rigs;
+using Loadmark.Files.Errors;
 using Loadmark.Files.Reading;
 using Loadmark.Files.Tables;
 using Loadmark.Files.Texts;

@@ -1,4 +1,5 @@
 using Loadmark.Core.Texts;
+using Loadmark.Files.Errors;
 using Loadmark.Files.Trees;
 
 namespace Loadmark.Files.PriceLists;

@@ -1,6 +1,6 @@
 using System.Text;
+using Loadmark.Files.Errors;
 using Loadmark.Files.Texts;
-using Loadmark.Files.Trees;
 
 namespace Loadmark.Files.PriceLists;
 

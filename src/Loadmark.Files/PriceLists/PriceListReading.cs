@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Loadmark.Core.Offers;
 using Loadmark.Core.Rigs;
+using Loadmark.Files.Errors;
 
 namespace Loadmark.Files.PriceLists;
 

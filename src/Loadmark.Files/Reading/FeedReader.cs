@@ -1,5 +1,6 @@
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
+using Loadmark.Files.Errors;
 using Loadmark.Files.Keys;
 using Loadmark.Files.Trees;
 using Loadmark.Files.Values;

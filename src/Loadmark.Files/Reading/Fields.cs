@@ -1,4 +1,5 @@
 using Loadmark.Core.Texts;
+using Loadmark.Files.Errors;
 using Loadmark.Files.Keys;
 using Loadmark.Files.Texts;
 using Loadmark.Files.Trees;
@@ -34,7 +35,8 @@ internal sealed class Fields
     {
         if (AsGroup(node, table) is not { } mapping)
         {
-            errors.ExpectedForm(node, owner, table.TextKey is { } text ? $"its {text}, or the keys of {table.What}" : $"the keys of {table.What}");
+            var keys = $"the keys of {table.What}";
+            errors.ExpectedForm(node.Start, node.Form, owner, table.TextKey is { } text ? $"its {text}, or {keys}" : keys);
             return null;
         }
 
@@ -135,7 +137,7 @@ internal sealed class Fields
             case ScalarNode scalar:
                 return scalar;
             case var other:
-                Errors.ExpectedForm(other, key, expected);
+                Errors.ExpectedForm(other.Start, other.Form, key, expected);
                 return null;
         }
     }
@@ -159,12 +161,12 @@ internal sealed class Fields
                     if (item is ScalarNode one)
                         scalars.Add(one);
                     else
-                        Errors.ExpectedForm(item, key, expected);
+                        Errors.ExpectedForm(item.Start, item.Form, key, expected);
                 }
 
                 break;
             case var other:
-                Errors.ExpectedForm(other, key, expected);
+                Errors.ExpectedForm(other.Start, other.Form, key, expected);
                 break;
         }
 

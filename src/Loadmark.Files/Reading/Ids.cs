@@ -1,3 +1,4 @@
+using Loadmark.Files.Errors;
 using Loadmark.Files.Trees;
 
 namespace Loadmark.Files.Reading;

@@ -1,5 +1,6 @@
 using Loadmark.Core.Gear;
 using Loadmark.Core.Rigs;
+using Loadmark.Files.Errors;
 using Loadmark.Files.Keys;
 using Loadmark.Files.Texts;
 using Loadmark.Files.Trees;

@@ -1,6 +1,7 @@
 using Loadmark.Core.Gear;
 using Loadmark.Core.Nameplates;
 using Loadmark.Core.Rigs;
+using Loadmark.Files.Errors;
 using Loadmark.Files.Keys;
 using Loadmark.Files.Texts;
 using Loadmark.Files.Trees;

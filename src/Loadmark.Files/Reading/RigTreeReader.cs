@@ -1,4 +1,5 @@
 using Loadmark.Core.Rigs;
+using Loadmark.Files.Errors;
 using Loadmark.Files.Keys;
 using Loadmark.Files.Trees;
 using Loadmark.Files.Values;
@@ -68,7 +69,7 @@ internal static class RigTreeReader
 
                 break;
             case var other:
-                fields.Errors.ExpectedForm(other, key, expected);
+                fields.Errors.ExpectedForm(other.Start, other.Form, key, expected);
                 break;
         }
 
@@ -92,7 +93,7 @@ internal static class RigTreeReader
 
                 return feeds;
             case var other:
-                fields.Errors.ExpectedForm(other, "wired", "a list of feeds, such as - { from: brick/1, to: drive-3 }");
+                fields.Errors.ExpectedForm(other.Start, other.Form, "wired", "a list of feeds, such as - { from: brick/1, to: drive-3 }");
                 return null;
         }
     }
@@ -104,14 +105,14 @@ internal static class RigTreeReader
             return words;
         if (node is not SequenceNode sequence)
         {
-            fields.Errors.ExpectedForm(node, "signal", "a list of tags, such as [drive-3, delay-2, amp]");
+            fields.Errors.ExpectedForm(node.Start, node.Form, "signal", "a list of tags, such as [drive-3, delay-2, amp]");
             return words;
         }
 
         foreach (var item in sequence.Items)
         {
             if (item is not ScalarNode scalar)
-                fields.Errors.ExpectedForm(item, "signal", "a tag or a word");
+                fields.Errors.ExpectedForm(item.Start, item.Form, "signal", "a tag or a word");
             else if (string.IsNullOrWhiteSpace(scalar.Value))
                 fields.Errors.Expected(scalar.Start, "signal", "a tag or a word", scalar.Value, "it is empty");
             else

@@ -2,6 +2,7 @@ using Loadmark.Core.Gear;
 using Loadmark.Core.Nameplates;
 using Loadmark.Core.Rigs;
 using Loadmark.Core.Texts;
+using Loadmark.Files.Errors;
 using Loadmark.Files.Keys;
 using Loadmark.Files.Trees;
 using Loadmark.Files.Values;
@@ -79,7 +80,7 @@ internal static class SupplyReader
             return outlets;
         if (node is not MappingNode mapping)
         {
-            fields.Errors.ExpectedForm(node, "outlets", "outlet ids with their labels, such as { 1: 9 V 500 mA }");
+            fields.Errors.ExpectedForm(node.Start, node.Form, "outlets", "outlet ids with their labels, such as { 1: 9 V 500 mA }");
             return outlets;
         }
 
@@ -98,7 +99,7 @@ internal static class SupplyReader
             return banks;
         if (node is not MappingNode mapping)
         {
-            fields.Errors.ExpectedForm(node, "banks", "names of banks with their totals, such as { left: 500 mA }");
+            fields.Errors.ExpectedForm(node.Start, node.Form, "banks", "names of banks with their totals, such as { left: 500 mA }");
             return banks;
         }
 

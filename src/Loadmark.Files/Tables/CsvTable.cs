@@ -1,5 +1,6 @@
 using System.Text;
 using CsvHelper;
+using Loadmark.Files.Errors;
 using Loadmark.Files.Trees;
 
 namespace Loadmark.Files.Tables;

@@ -1,6 +1,6 @@
 using System.Buffers;
 using System.Text.Unicode;
-using Loadmark.Files.Trees;
+using Loadmark.Files.Errors;
 
 namespace Loadmark.Files.Texts;
 

@@ -1,3 +1,5 @@
+using Loadmark.Files.Errors;
+
 namespace Loadmark.Files.Trees;
 
 /// <summary>A list.</summary>

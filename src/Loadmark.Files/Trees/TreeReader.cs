@@ -1,3 +1,4 @@
+using Loadmark.Files.Errors;
 using YamlDotNet.Core;
 using YamlDotNet.Core.Events;
 

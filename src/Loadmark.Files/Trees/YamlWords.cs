@@ -1,3 +1,5 @@
+using Loadmark.Files.Errors;
+
 namespace Loadmark.Files.Trees;
 
 /// <summary>Says in plain words what the YAML library says in its own.</summary>

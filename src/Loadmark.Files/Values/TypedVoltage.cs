@@ -1,4 +1,5 @@
 using Loadmark.Core.Nameplates;
+using Loadmark.Files.Errors;
 using Loadmark.Files.Texts;
 
 namespace Loadmark.Files.Values;

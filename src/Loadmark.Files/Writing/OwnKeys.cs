@@ -1,5 +1,4 @@
 using Loadmark.Core.Gear;
-using Loadmark.Files.Editing;
 using Loadmark.Files.Keys;
 using Loadmark.Files.Trees;
 

@@ -1,5 +1,6 @@
 using Loadmark.Core.Gear;
 using Loadmark.Core.Rigs;
+using Loadmark.Files.Reading;
 
 namespace Loadmark.Files.Writing;
 

@@ -1,4 +1,5 @@
 using Loadmark.Core.Rigs;
+using Loadmark.Files.Errors;
 using Loadmark.Files.Trees;
 using YamlDotNet.Core;
 using YamlDotNet.Core.Events;
@@ -16,7 +17,7 @@ internal sealed class TreeBuilder : IEmitter
     /// <exception cref="ArgumentException">The rig has a figure that no text reads back as.</exception>
     public static MappingNode TreeOf(Rig rig)
     {
-        return TreeOf(yaml => RigFileWriter.WriteRig(yaml, rig));
+        return TreeOf(yaml => RigWriter.Write(yaml, rig));
     }
 
     /// <summary>The tree of a group that is written.</summary>

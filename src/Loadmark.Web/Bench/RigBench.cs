@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Loadmark.Core.Checks;
 using Loadmark.Core.Rigs;
 using Loadmark.Files;
+using Loadmark.Files.Errors;
 using Loadmark.Simulation;
 using Loadmark.Simulation.Checks;
 using Loadmark.Storage;

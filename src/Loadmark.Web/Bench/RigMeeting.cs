@@ -1,6 +1,7 @@
 using Loadmark.Files.Merging;
 using Loadmark.Core.Rigs;
 using Loadmark.Files;
+using Loadmark.Files.Reading;
 using Loadmark.Storage.Rigs;
 
 namespace Loadmark.Web.Bench;

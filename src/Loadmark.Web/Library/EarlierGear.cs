@@ -1,7 +1,7 @@
 using Loadmark.Core.Gear;
 using Loadmark.Core.Rigs;
-using Loadmark.Files;
 using Loadmark.Files.Library;
+using Loadmark.Files.Reading;
 
 namespace Loadmark.Web.Library;
 

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Rigs;
 using Loadmark.Core.Texts;
-using Loadmark.Files;
+using Loadmark.Files.Reading;
 
 namespace Loadmark.Web.Library;
 

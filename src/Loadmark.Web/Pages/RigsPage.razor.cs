@@ -3,6 +3,7 @@ using System.Globalization;
 using Loadmark.Core.Checks;
 using Loadmark.Core.Rigs;
 using Loadmark.Files;
+using Loadmark.Files.Errors;
 using Loadmark.Storage;
 using Loadmark.Storage.Faults;
 using Loadmark.Storage.Rigs;

@@ -6,7 +6,7 @@ using Loadmark.Core.Rigs;
 using Loadmark.Core.Trials;
 using Loadmark.Drawing.Plots;
 using Loadmark.Drawing.Scenes;
-using Loadmark.Files;
+using Loadmark.Files.Errors;
 using Loadmark.Files.PriceLists;
 using Loadmark.Planning.Buying;
 using Loadmark.Web.Bench;

@@ -1,5 +1,5 @@
-using Loadmark.Files;
 using Loadmark.Core.Checks;
+using Loadmark.Files.Errors;
 
 namespace Loadmark.Answers;
 

@@ -1,7 +1,7 @@
-using Loadmark.Files;
 using System.Text.Json;
 using Loadmark.Core.Checks;
 using Loadmark.Core.Rigs;
+using Loadmark.Files.Errors;
 
 namespace Loadmark.Answers;
 

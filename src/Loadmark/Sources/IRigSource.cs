@@ -1,4 +1,5 @@
 using Loadmark.Files;
+using Loadmark.Files.Reading;
 
 namespace Loadmark.Sources;
 

@@ -1,4 +1,6 @@
 using Loadmark.Files;
+using Loadmark.Files.Errors;
+using Loadmark.Files.Reading;
 using Loadmark.Hosting;
 using Loadmark.Storage.Faults;
 

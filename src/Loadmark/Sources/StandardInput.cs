@@ -1,4 +1,4 @@
-using Loadmark.Files;
+using Loadmark.Files.Errors;
 
 namespace Loadmark.Sources;
 

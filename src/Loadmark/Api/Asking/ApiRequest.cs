@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Loadmark.Core.Rigs;
 using Loadmark.Files;
+using Loadmark.Files.Reading;
 using Loadmark.Storage.Faults;
 using Loadmark.Web.Problems;
 

@@ -1,5 +1,5 @@
 using System.Buffers;
-using Loadmark.Files;
+using Loadmark.Files.Reading;
 using Loadmark.Storage.Faults;
 using Loadmark.Web.Library;
 using Loadmark.Web.Problems;

@@ -1,5 +1,5 @@
 using Loadmark.Answers;
-using Loadmark.Files;
+using Loadmark.Files.Errors;
 using Loadmark.Web.Problems;
 
 namespace Loadmark.Api.Asking;

@@ -1,5 +1,5 @@
 using Loadmark.Api.Asking;
-using Loadmark.Files;
+using Loadmark.Files.Errors;
 using Loadmark.Files.Library;
 using Loadmark.Web.Problems;
 

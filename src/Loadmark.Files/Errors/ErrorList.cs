@@ -1,13 +1,15 @@
 using System.Collections.Immutable;
 using System.Text;
-using Loadmark.Files.Trees;
 
-namespace Loadmark.Files;
+namespace Loadmark.Files.Errors;
 
 /// <summary>Collects the errors of one file, up to a limit; the rest are counted.</summary>
 /// <param name="file">The file's name.</param>
 internal sealed class ErrorList(string file)
 {
+    /// <summary>How many errors are told in full; one more then says how many were left out.</summary>
+    public const int Most = 50;
+
     private const int LongestQuote = 60;
 
     private readonly ImmutableArray<FileError>.Builder _errors = ImmutableArray.CreateBuilder<FileError>();
@@ -18,7 +20,7 @@ internal sealed class ErrorList(string file)
     public bool Any => _errors.Count > 0;
 
     /// <summary>Whether further errors are only counted, so that looking for suggestions is wasted time.</summary>
-    public bool IsFull => _errors.Count >= RigFileReader.MostErrors;
+    public bool IsFull => _errors.Count >= Most;
 
     /// <summary>A piece of the file as messages show it: one line, not too long, without control characters.</summary>
     public static string Quote(string text)
@@ -72,8 +74,12 @@ internal sealed class ErrorList(string file)
     }
 
     /// <summary>Adds "expected …, found a list".</summary>
-    public void ExpectedForm(Node node, string key, string expected) =>
-        Add(node.Start, $"{Quote(key)}: expected {expected}, found {node.Form}", node.Form, expected);
+    /// <param name="at">Where the value begins.</param>
+    /// <param name="form">What stands there: "a list".</param>
+    /// <param name="key">The key whose value it is.</param>
+    /// <param name="expected">What was expected.</param>
+    public void ExpectedForm(Spot at, string form, string key, string expected) =>
+        Add(at, $"{Quote(key)}: expected {expected}, found {form}", form, expected);
 
     /// <summary>All errors, and one more that counts those past the limit.</summary>
     public ImmutableArray<FileError> ToArray()

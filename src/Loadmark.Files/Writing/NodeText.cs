@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text;
 using Loadmark.Files.Trees;
 
-namespace Loadmark.Files.Editing;
+namespace Loadmark.Files.Writing;
 
 /// <summary>Writes values in the manner of the file they go into.</summary>
 /// <param name="isJson">Whether all texts are in quotes.</param>

@@ -1,4 +1,4 @@
-namespace Loadmark.Files.Trees;
+namespace Loadmark.Files.Errors;
 
 /// <summary>A place in a text.</summary>
 /// <param name="Line">From 1.</param>

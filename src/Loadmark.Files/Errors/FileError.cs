@@ -1,4 +1,4 @@
-namespace Loadmark.Files;
+namespace Loadmark.Files.Errors;
 
 /// <summary>One thing that keeps a file from being read, with its place.</summary>
 /// <param name="File">The file's name, as it was given; <see cref="StandardInput"/> where it is none.</param>

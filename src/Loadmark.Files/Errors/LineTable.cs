@@ -1,4 +1,4 @@
-namespace Loadmark.Files.Trees;
+namespace Loadmark.Files.Errors;
 
 /// <summary>Knows where the lines of a text begin. A line ends with LF, CR LF or CR.</summary>
 internal sealed class LineTable
