@@ -70,7 +70,7 @@ internal static class CircuitsBench
 
         var twenty = Compiled(SampleCircuit.Of(3, 21, isStarting: false));
         var many = new OperatingPoint(twenty);
-        ParameterSlot[] slots = [.. twenty.Devices.OfType<Circuits.Devices.Load>().Select(load => twenty.Slot(load.Name, DeviceParameter.Draw))];
+        ParameterSlot[] slots = [.. twenty.Devices.OfType<Circuits.Devices.LoadDevice>().Select(load => twenty.Slot(load.Name, DeviceParameter.Draw))];
         double[] draws = [.. slots.Select(slot => twenty[slot])];
         void Sample()
         {

@@ -16,7 +16,7 @@ internal static class SampleCircuit
         var devices = new List<Device>();
         for (var chain = 0; chain < chains; chain++)
         {
-            devices.Add(new Outlet($"o{chain}", $"c{chain}f0", $"c{chain}r0", 9, 0.15)
+            devices.Add(new OutletDevice($"o{chain}", $"c{chain}f0", $"c{chain}r0", 9, 0.15)
             {
                 SoftStartSeconds = isStarting ? 0.02 : 0,
                 Overload = OverloadBehaviour.ConstantCurrent,
@@ -38,7 +38,7 @@ internal static class SampleCircuit
         devices.Add(new Resistor($"{back}r", back, $"{chain}r{number - 1}", hop));
         var amps = (0.3 + random.NextDouble()) / count;
         var isPower = number % 2 == 0;
-        var load = new Load($"{feed}l", feed, back, isPower ? LoadLaw.Power : LoadLaw.Current, isPower ? 9 * amps : amps);
+        var load = new LoadDevice($"{feed}l", feed, back, isPower ? LoadLaw.Power : LoadLaw.Current, isPower ? 9 * amps : amps);
         if (!isStarting)
         {
             devices.Add(load);

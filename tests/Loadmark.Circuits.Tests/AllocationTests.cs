@@ -40,12 +40,12 @@ public sealed class AllocationTests
 
     private static IEnumerable<Device> Board()
     {
-        yield return new Outlet("O", "f0", "0", 9, 0.2) { SoftStartSeconds = 0.02, Overload = OverloadBehaviour.ConstantCurrent, LimitAmps = 3 };
+        yield return new OutletDevice("O", "f0", "0", 9, 0.2) { SoftStartSeconds = 0.02, Overload = OverloadBehaviour.ConstantCurrent, LimitAmps = 3 };
         for (var index = 1; index <= 8; index++)
         {
             yield return new Resistor($"R{index}", $"f{index - 1}", $"f{index}", 0.05);
             yield return new Capacitor($"C{index}", $"f{index}", "0", 220e-6, 0.1);
-            yield return new Load($"L{index}", $"f{index}", "0", index % 2 == 0 ? LoadLaw.Current : LoadLaw.Power, index % 2 == 0 ? 0.1 : 0.9)
+            yield return new LoadDevice($"L{index}", $"f{index}", "0", index % 2 == 0 ? LoadLaw.Current : LoadLaw.Power, index % 2 == 0 ? 0.1 : 0.9)
             {
                 StartsAbove = 6,
                 StopsBelow = 4.5,

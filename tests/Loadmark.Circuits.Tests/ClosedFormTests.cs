@@ -18,7 +18,7 @@ public sealed class ClosedFormTests
     public void Constant_power_behind_a_resistance(double volts, double ohms, double watts)
     {
         var network = Settled(
-            new VoltageSource("V", "s", "0", volts), new Resistor("R", "s", "a", ohms), new Load("L", "a", "0", LoadLaw.Power, watts));
+            new VoltageSource("V", "s", "0", volts), new Resistor("R", "s", "a", ohms), new LoadDevice("L", "a", "0", LoadLaw.Power, watts));
         Near((volts + Math.Sqrt((volts * volts) - (4 * ohms * watts))) / 2, network.Voltage("a"), 1e-7);
         Near(watts, network.Voltage("a") * network.Amps("L"), 1e-9);
     }
@@ -30,7 +30,7 @@ public sealed class ClosedFormTests
     public void Constant_power_over_the_collapse_limit_has_no_solution(double watts)
     {
         var network = Compiled(
-            new VoltageSource("V", "s", "0", 12), new Resistor("R", "s", "a", 2), new Load("L", "a", "0", LoadLaw.Power, watts));
+            new VoltageSource("V", "s", "0", 12), new Resistor("R", "s", "a", 2), new LoadDevice("L", "a", "0", LoadLaw.Power, watts));
         var result = new OperatingPoint(network).Solve(TestContext.Current.CancellationToken);
         Assert.Equal(OperatingPointStatus.NoSolution, result.Status);
         Assert.Equal("L", result.Device);
@@ -77,7 +77,7 @@ public sealed class ClosedFormTests
         {
             devices.Add(new Resistor($"F{index}", $"f{index - 1}", $"f{index}", 0.003));
             devices.Add(new Resistor($"B{index}", $"r{index}", $"r{index - 1}", 0.004));
-            devices.Add(new Load($"L{index}", $"f{index}", $"r{index}", LoadLaw.Current, draws[index - 1]));
+            devices.Add(new LoadDevice($"L{index}", $"f{index}", $"r{index}", LoadLaw.Current, draws[index - 1]));
         }
 
         var network = Settled([.. devices]);

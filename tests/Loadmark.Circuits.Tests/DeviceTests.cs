@@ -17,7 +17,7 @@ public sealed class DeviceTests
     [InlineData(OverloadBehaviour.ConstantCurrent, 0.01, 2, 0.02)]
     public void Outlet_into_a_resistance(OverloadBehaviour overload, double load, double amps, double volts)
     {
-        var network = Settled(new Outlet("O", "a", "0", overload == OverloadBehaviour.None ? 18 : 9, 0.5) { Overload = overload, LimitAmps = 2 }, new Resistor("R", "a", "0", load));
+        var network = Settled(new OutletDevice("O", "a", "0", overload == OverloadBehaviour.None ? 18 : 9, 0.5) { Overload = overload, LimitAmps = 2 }, new Resistor("R", "a", "0", load));
         Near(amps, network.Amps("O"), 1e-7);
         Near(volts, network.Voltage("a"), 1e-7);
         Assert.Equal(amps == 2 ? DeviceState.Limiting : DeviceState.Regulating, network.State(network.Device("O")));
@@ -27,14 +27,14 @@ public sealed class DeviceTests
     [Fact]
     public void Foldback_meets_the_load_line()
     {
-        var network = Settled(new Outlet("O", "a", "0", 9, 0.5) { Overload = OverloadBehaviour.Foldback, LimitAmps = 2, ShortAmps = 0.4 }, new Resistor("R", "a", "0", 2));
+        var network = Settled(new OutletDevice("O", "a", "0", 9, 0.5) { Overload = OverloadBehaviour.Foldback, LimitAmps = 2, ShortAmps = 0.4 }, new Resistor("R", "a", "0", 2));
         Near(0.8 / 0.6, network.Voltage("a"), 1e-7);
     }
 
     [Fact]
     public void An_outlet_takes_no_current()
     {
-        var network = Settled(new Outlet("low", "a", "0", 9, 0.1), new Outlet("high", "a", "0", 12, 0.1), new Resistor("R", "a", "0", 1));
+        var network = Settled(new OutletDevice("low", "a", "0", 9, 0.1), new OutletDevice("high", "a", "0", 12, 0.1), new Resistor("R", "a", "0", 1));
         Near(12 / 1.1, network.Voltage("a"), 1e-7);
         Near(0, network.Amps("low"), 0, 1e-7);
         Assert.Equal(DeviceState.Blocking, network.State(network.Device("low")));
@@ -129,7 +129,7 @@ public sealed class DeviceTests
     [Fact]
     public void Small_signal_of_constant_power()
     {
-        var network = Settled(new VoltageSource("V", "s", "0", new ConstantWaveform(12), 1), new Resistor("R", "s", "a", 2), new Load("L", "a", "0", LoadLaw.Power, 10));
+        var network = Settled(new VoltageSource("V", "s", "0", new ConstantWaveform(12), 1), new Resistor("R", "s", "a", 2), new LoadDevice("L", "a", "0", LoadLaw.Power, 10));
         var signal = new SmallSignal(network);
         Assert.True(signal.Solve(100));
         Near(-10 / (-10 + 2.0), signal.Voltage(network.Node("a")).Real, 1e-9);

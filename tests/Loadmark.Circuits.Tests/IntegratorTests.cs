@@ -24,7 +24,7 @@ public sealed class IntegratorTests
         {
             var network = Compiled(
                 new VoltageSource("V", "s", "0", 9), new Resistor("R", "s", "a", 2), new Capacitor("C", "a", "0", 1000e-6, 0, 6),
-                new Load("L", "a", "0", LoadLaw.Power, 4));
+                new LoadDevice("L", "a", "0", LoadLaw.Power, 4));
             _ = TransientTests.Run(network, new TransientOptions(4e-3) { LongestStep = 4e-3 / steps, RelativeError = 1e3, AbsoluteError = 1e3 });
             return network.Voltage("a");
         }

@@ -19,7 +19,7 @@ public sealed class InvariantTests
         sums[Netlist.Ground] = 0;
         foreach (var device in network.Devices)
         {
-            var amps = network.Amps(device.Name) * (device is Outlet or VoltageSource ? -1 : 1);
+            var amps = network.Amps(device.Name) * (device is OutletDevice or VoltageSource ? -1 : 1);
             sums[device.Plus] += amps;
             sums[device.Minus] -= amps;
         }
@@ -35,7 +35,7 @@ public sealed class InvariantTests
         for (var device = 0; device < network.Devices.Length; device++)
         {
             var watts = network.VoltageAcross(device) * network.Current(device);
-            if (network.Devices[device] is Outlet or VoltageSource)
+            if (network.Devices[device] is OutletDevice or VoltageSource)
                 given += watts;
             else
                 taken += watts;
@@ -73,8 +73,8 @@ public sealed class InvariantTests
         var analysis = new OperatingPoint(network);
         analysis.Solve(TestContext.Current.CancellationToken);
         var first = network.Nodes.Select(network.Voltage).ToArray();
-        var source = network.Devices.First(device => device is Outlet or VoltageSource);
-        var slot = network.Slot(source.Name, source is Outlet ? DeviceParameter.Volts : DeviceParameter.Scale);
+        var source = network.Devices.First(device => device is OutletDevice or VoltageSource);
+        var slot = network.Slot(source.Name, source is OutletDevice ? DeviceParameter.Volts : DeviceParameter.Scale);
         var copy = network.Copy();
         copy[slot] *= 0.9;
         new OperatingPoint(copy).Solve(TestContext.Current.CancellationToken);
@@ -91,7 +91,7 @@ public sealed class InvariantTests
     public void Rebinding_is_compiling_anew()
     {
         Device[] Chain(double ohms, double watts, double volts) =>
-            [new Outlet("O", "s", "0", volts, 0.2), new Resistor("R", "s", "a", ohms), new Load("L", "a", "0", LoadLaw.Power, watts)];
+            [new OutletDevice("O", "s", "0", volts, 0.2), new Resistor("R", "s", "a", ohms), new LoadDevice("L", "a", "0", LoadLaw.Power, watts)];
         var network = Solved.Compiled(Chain(1, 1, 9));
         network[network.Slot("R", DeviceParameter.Ohms)] = 0.7;
         network[network.Slot("L", DeviceParameter.Draw)] = 3;
@@ -105,9 +105,9 @@ public sealed class InvariantTests
     private static Device Scaled(Device device, double factor) => device switch
     {
         VoltageSource source => source with { Waveform = new ConstantWaveform(factor * source.Waveform.At(0)) },
-        Outlet outlet => outlet with { Volts = factor * outlet.Volts, LimitAmps = factor * outlet.LimitAmps },
-        Load { Law: LoadLaw.Current } load => load with { Draw = factor * load.Draw, FloorVolts = factor * load.FloorVolts },
-        Load { Law: LoadLaw.Power } load => load with { Draw = factor * factor * load.Draw, FloorVolts = factor * load.FloorVolts },
+        OutletDevice outlet => outlet with { Volts = factor * outlet.Volts, LimitAmps = factor * outlet.LimitAmps },
+        LoadDevice { Law: LoadLaw.Current } load => load with { Draw = factor * load.Draw, FloorVolts = factor * load.FloorVolts },
+        LoadDevice { Law: LoadLaw.Power } load => load with { Draw = factor * factor * load.Draw, FloorVolts = factor * load.FloorVolts },
         _ => device,
     };
 }

@@ -70,7 +70,7 @@ public sealed class LinearSolverTests
     {
         var network = Settled(
             new VoltageSource("V1", "a", "0", 9), new Resistor("R", "a", "b", 2), new VoltageSource("V2", "b", "0", 5), new VoltageSource("V3", "d", "0", 1),
-            new Load("L", "d", "0", LoadLaw.Current, 0.25));
+            new LoadDevice("L", "d", "0", LoadLaw.Current, 0.25));
         Near(2, network.Amps("V1"));
         Near(-2, network.Amps("V2"));
         Near(0.25, network.Amps("V3"));

@@ -14,8 +14,8 @@ public sealed class ReferenceDeckTests
     {
         var printed = Printed("constant_power");
         var network = Settled(
-            new VoltageSource("V1", "s", "0", 12), new Resistor("R1", "s", "a", 2), new Load("B1", "a", "0", LoadLaw.Power, 10),
-            new VoltageSource("V2", "t", "0", 12), new Resistor("R2", "t", "b", 2), new Load("B2", "b", "0", LoadLaw.Power, 17.9));
+            new VoltageSource("V1", "s", "0", 12), new Resistor("R1", "s", "a", 2), new LoadDevice("B1", "a", "0", LoadLaw.Power, 10),
+            new VoltageSource("V2", "t", "0", 12), new Resistor("R2", "t", "b", 2), new LoadDevice("B2", "b", "0", LoadLaw.Power, 17.9));
         Near(printed["v(a)"], network.Voltage("a"), 1e-9);
         Near(printed["v(b)"], network.Voltage("b"), 1e-8);
         Near(printed["i1"], network.Amps("V1"), 1e-9);
@@ -33,7 +33,7 @@ public sealed class ReferenceDeckTests
         {
             devices.Add(new Resistor($"Rf{index}", $"n{index - 1}", $"n{index}", hops[index - 1]));
             devices.Add(new Resistor($"Rr{index}", $"r{index}", $"r{index - 1}", hops[index - 1]));
-            devices.Add(new Load($"Il{index}", $"n{index}", $"r{index}", LoadLaw.Current, draws[index - 1]));
+            devices.Add(new LoadDevice($"Il{index}", $"n{index}", $"r{index}", LoadLaw.Current, draws[index - 1]));
         }
 
         var network = Settled([.. devices]);

@@ -20,7 +20,7 @@ public sealed class ShortfallTests
         var result = Solve(
             new VoltageSource("V", "s", "0", 12), new Resistor("R", "s", "a", 2),
             new Resistor("A", "a", "b", 1e-6), new Resistor("B", "a", "c", 1e-6),
-            new Load("L1", "b", "0", LoadLaw.Power, watts), new Load("L2", "c", "0", LoadLaw.Power, watts));
+            new LoadDevice("L1", "b", "0", LoadLaw.Power, watts), new LoadDevice("L2", "c", "0", LoadLaw.Power, watts));
         Assert.Equal(expected, result.Status);
     }
 
@@ -58,7 +58,7 @@ public sealed class ShortfallTests
     public void A_solution_is_never_denied(bool isLimited) => Gen.Select(Gen.Int[2, 8], Gen.Double[0.01, 25]).Sample((loads, watts) =>
     {
         Device source = isLimited
-            ? new Outlet("O", "n0", "0", 12, 0.3) { Overload = OverloadBehaviour.ConstantCurrent, LimitAmps = 6 }
+            ? new OutletDevice("O", "n0", "0", 12, 0.3) { Overload = OverloadBehaviour.ConstantCurrent, LimitAmps = 6 }
             : new VoltageSource("V", "n0", "0", 12);
         var network = Compiled([.. Chain(loads, watts, source)]);
         var status = new OperatingPoint(network, AllOn).Solve(TestContext.Current.CancellationToken).Status;
@@ -70,7 +70,7 @@ public sealed class ShortfallTests
     [Fact]
     public void A_limit_does_not_hide_a_shortfall()
     {
-        var result = Solve([.. Chain(4, 12, new Outlet("O", "n0", "0", 12, 0.5) { Overload = OverloadBehaviour.ConstantCurrent, LimitAmps = 100 })]);
+        var result = Solve([.. Chain(4, 12, new OutletDevice("O", "n0", "0", 12, 0.5) { Overload = OverloadBehaviour.ConstantCurrent, LimitAmps = 100 })]);
         Assert.Equal(OperatingPointStatus.NoSolution, result.Status);
         Assert.True(result.Proof!.DemandWatts > result.Proof.LimitWatts);
     }
@@ -80,7 +80,7 @@ public sealed class ShortfallTests
     public void What_is_not_proved_is_not_found()
     {
         var result = Solve(
-            new VoltageSource("V", "s", "0", 12), new Diode("D", "s", "t"), new Resistor("R", "t", "a", 2), new Load("L", "a", "0", LoadLaw.Power, 30));
+            new VoltageSource("V", "s", "0", 12), new Diode("D", "s", "t"), new Resistor("R", "t", "a", 2), new LoadDevice("L", "a", "0", LoadLaw.Power, 30));
         Assert.Equal(OperatingPointStatus.NotFound, result.Status);
         Assert.Null(result.Proof);
         Assert.Equal("L", result.Device);
@@ -90,7 +90,7 @@ public sealed class ShortfallTests
     [Fact]
     public void Loads_drop_out_until_the_rest_holds()
     {
-        var network = Compiled([.. Chain(6, 8, new VoltageSource("V", "n0", "0", 12)).Select(device => device is Load load ? load with { StartsAbove = 11.9, StopsBelow = 6 } : device)]);
+        var network = Compiled([.. Chain(6, 8, new VoltageSource("V", "n0", "0", 12)).Select(device => device is LoadDevice load ? load with { StartsAbove = 11.9, StopsBelow = 6 } : device)]);
         var result = new OperatingPoint(network).Solve(TestContext.Current.CancellationToken);
         Assert.Equal(OperatingPointStatus.Solved, result.Status);
         var states = Enumerable.Range(1, 6).Select(index => network.State(network.Device($"L{index}"))).ToArray();
@@ -108,7 +108,7 @@ public sealed class ShortfallTests
     public void A_load_that_neither_stays_on_nor_off_is_unsteady()
     {
         var network = Compiled(
-            new VoltageSource("V", "s", "0", 9), new Resistor("R", "s", "a", 10), new Load("L", "a", "0", LoadLaw.Current, 0.6) { StartsAbove = 6, StopsBelow = 4 });
+            new VoltageSource("V", "s", "0", 9), new Resistor("R", "s", "a", 10), new LoadDevice("L", "a", "0", LoadLaw.Current, 0.6) { StartsAbove = 6, StopsBelow = 4 });
         var result = new OperatingPoint(network).Solve(TestContext.Current.CancellationToken);
         Assert.Equal((OperatingPointStatus.Unsteady, "L"), (result.Status, result.Device));
     }
@@ -122,7 +122,7 @@ public sealed class ShortfallTests
         for (var index = 1; index <= loads; index++)
         {
             yield return new Resistor($"R{index}", $"n{index - 1}", $"n{index}", 0.4);
-            yield return new Load($"L{index}", $"n{index}", "0", LoadLaw.Power, watts);
+            yield return new LoadDevice($"L{index}", $"n{index}", "0", LoadLaw.Power, watts);
         }
     }
 }

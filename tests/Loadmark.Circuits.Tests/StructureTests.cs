@@ -51,11 +51,11 @@ public sealed class StructureTests
         new VoltageSource("X", "a", "0", double.NaN), new CurrentSource("X", "a", "0", double.NegativeInfinity),
         new VoltageSource("X", "a", "0", new PiecewiseLinearWaveform([(1, 0), (1, 5)])), new VoltageSource("X", "a", "0", new PiecewiseLinearWaveform([])),
         new VoltageSource("X", "a", "0", new SineWaveform(0, 1, 0)), new VoltageSource("X", "a", "0", new PulseWaveform(0, 1, 0, 1, 1, 1, 2)),
-        new Outlet("X", "a", "0", 9, 0), new Outlet("X", "a", "0", -9, 1), new Outlet("X", "a", "0", 9, 1) { Overload = OverloadBehaviour.ConstantCurrent },
-        new Outlet("X", "a", "0", 9, 1) { Overload = OverloadBehaviour.Hiccup, LimitAmps = 1 },
-        new Outlet("X", "a", "0", 9, 1) { Overload = OverloadBehaviour.Foldback, LimitAmps = 1, ShortAmps = 2 },
-        new Load("X", "a", "0", LoadLaw.Power, -1), new Load("X", "a", "0", LoadLaw.Resistance, 0), new Load("X", "a", "0", LoadLaw.Current, 1) { StartsAbove = 4, StopsBelow = 5 },
-        new Load("X", "a", "0", LoadLaw.Current, 1) { FloorVolts = 0 }, new Heater("X", "a", "0", 10, 5, 12, 1), new ResettableFuse("X", "a", "0", 1, 1, 0),
+        new OutletDevice("X", "a", "0", 9, 0), new OutletDevice("X", "a", "0", -9, 1), new OutletDevice("X", "a", "0", 9, 1) { Overload = OverloadBehaviour.ConstantCurrent },
+        new OutletDevice("X", "a", "0", 9, 1) { Overload = OverloadBehaviour.Hiccup, LimitAmps = 1 },
+        new OutletDevice("X", "a", "0", 9, 1) { Overload = OverloadBehaviour.Foldback, LimitAmps = 1, ShortAmps = 2 },
+        new LoadDevice("X", "a", "0", LoadLaw.Power, -1), new LoadDevice("X", "a", "0", LoadLaw.Resistance, 0), new LoadDevice("X", "a", "0", LoadLaw.Current, 1) { StartsAbove = 4, StopsBelow = 5 },
+        new LoadDevice("X", "a", "0", LoadLaw.Current, 1) { FloorVolts = 0 }, new Heater("X", "a", "0", 10, 5, 12, 1), new ResettableFuse("X", "a", "0", 1, 1, 0),
     ];
 
     [Theory]

@@ -34,7 +34,7 @@ public sealed class TransientTests
     public void Hiccup_period_by_hand()
     {
         var network = Compiled(
-            new Outlet("O", "a", "0", 9, 0.1) { Overload = OverloadBehaviour.Hiccup, LimitAmps = 0.5, TripSeconds = 0.02, OffSeconds = 0.3 },
+            new OutletDevice("O", "a", "0", 9, 0.1) { Overload = OverloadBehaviour.Hiccup, LimitAmps = 0.5, TripSeconds = 0.02, OffSeconds = 0.3 },
             new Resistor("R", "a", "0", 0.01));
         var (record, _) = Run(network, new TransientOptions(2), "a");
         var off = record.Events.Where(change => change.To == DeviceState.Off).Select(change => change.Seconds).ToArray();
@@ -48,7 +48,7 @@ public sealed class TransientTests
     public void Hiccup_with_soft_start_trips_later()
     {
         var network = Compiled(
-            new Outlet("O", "a", "0", 9, 0.1) { Overload = OverloadBehaviour.Hiccup, LimitAmps = 0.5, TripSeconds = 0.02, OffSeconds = 0.3, SoftStartSeconds = 0.09 },
+            new OutletDevice("O", "a", "0", 9, 0.1) { Overload = OverloadBehaviour.Hiccup, LimitAmps = 0.5, TripSeconds = 0.02, OffSeconds = 0.3, SoftStartSeconds = 0.09 },
             new Resistor("R", "a", "0", 7.9));
         var (record, _) = Run(network, new TransientOptions(2), "a");
         var first = record.Events.First(change => change.To == DeviceState.Off).Seconds;
@@ -62,7 +62,7 @@ public sealed class TransientTests
     public void Limit_charges_in_a_straight_line_and_is_left_at_the_knee()
     {
         var network = Compiled(
-            new Outlet("O", "a", "0", 9, 0.5) { Overload = OverloadBehaviour.ConstantCurrent, LimitAmps = 1 },
+            new OutletDevice("O", "a", "0", 9, 0.5) { Overload = OverloadBehaviour.ConstantCurrent, LimitAmps = 1 },
             new Capacitor("C", "a", "0", 1000e-6, 0));
         var (record, _) = Run(network, new TransientOptions(0.02), "a");
         var left = record.Events.Single(change => change.From == DeviceState.Limiting);
@@ -76,7 +76,7 @@ public sealed class TransientTests
     {
         var network = Compiled(
             new VoltageSource("V", "s", "0", 9), new Resistor("R", "s", "a", 10), new Capacitor("C", "a", "0", 1000e-6),
-            new Load("L", "a", "0", LoadLaw.Current, 0.6) { StartsAbove = 6, StopsBelow = 4 });
+            new LoadDevice("L", "a", "0", LoadLaw.Current, 0.6) { StartsAbove = 6, StopsBelow = 4 });
         var (record, _) = Run(network, new TransientOptions(0.2), "a");
 
         // Off: from 4 to 6 V towards 9; on: from 6 to 4 V towards 9 − 10·0.6 = 3.
@@ -94,7 +94,7 @@ public sealed class TransientTests
     {
         var network = Compiled(
             new VoltageSource("V", "s", "0", 9), new Resistor("R", "s", "a", 1),
-            new Load("L", "a", "0", LoadLaw.Current, 0.2) { StartsAbove = 6, StopsBelow = 4, BootDraw = 0.5, BootSeconds = 1.5 });
+            new LoadDevice("L", "a", "0", LoadLaw.Current, 0.2) { StartsAbove = 6, StopsBelow = 4, BootDraw = 0.5, BootSeconds = 1.5 });
         var (record, _) = Run(network, new TransientOptions(3), "a");
         Near(8.5, record.At(0, 1.4999), 1e-9);
         Near(8.8, record.At(0, 1.5), 1e-9);
@@ -107,7 +107,7 @@ public sealed class TransientTests
     {
         var network = Compiled(
             new VoltageSource("V", "s", "0", 9), new Resistor("R", "s", "a", 10),
-            new Load("L", "a", "0", LoadLaw.Current, 0.6) { StartsAbove = 6, StopsBelow = 4 });
+            new LoadDevice("L", "a", "0", LoadLaw.Current, 0.6) { StartsAbove = 6, StopsBelow = 4 });
         var result = new Transient(network, new TransientOptions(1)).Run(null, TestContext.Current.CancellationToken);
         Assert.Equal(TransientStatus.Chatters, result.Status);
         Assert.Equal("L", result.WorstNode);
@@ -144,7 +144,7 @@ public sealed class TransientTests
         Device[] devices =
         [
             new VoltageSource("V", "s", "0", new StepWaveform(9, 6, 0.5)), new Resistor("R", "s", "a", 2), new Capacitor("C", "a", "0", 1e-3, 0.1),
-            new Load("L", "a", "0", LoadLaw.Power, 4) { StartsAbove = 7, StopsBelow = 3 }, new Heater("H", "a", "0", 30, 100, 9, 2),
+            new LoadDevice("L", "a", "0", LoadLaw.Power, 4) { StartsAbove = 7, StopsBelow = 3 }, new Heater("H", "a", "0", 30, 100, 9, 2),
         ];
         var steady = Settled(devices).Voltage("a");
         var (record, _) = Run(Compiled(devices), new TransientOptions(1) { StartsSteady = true }, "a");
@@ -157,7 +157,7 @@ public sealed class TransientTests
     [Fact]
     public void No_steady_start_is_told()
     {
-        var network = Compiled(new VoltageSource("V", "s", "0", 9), new Resistor("R", "s", "a", 10), new Load("L", "a", "0", LoadLaw.Current, 0.6) { StartsAbove = 6, StopsBelow = 4 });
+        var network = Compiled(new VoltageSource("V", "s", "0", 9), new Resistor("R", "s", "a", 10), new LoadDevice("L", "a", "0", LoadLaw.Current, 0.6) { StartsAbove = 6, StopsBelow = 4 });
         Assert.Equal(TransientStatus.NoStart, new Transient(network, new TransientOptions(1) { StartsSteady = true }).Run(null, TestContext.Current.CancellationToken).Status);
     }
 
@@ -177,7 +177,7 @@ public sealed class TransientTests
     {
         var network = Compiled(
             new VoltageSource("V", "s", "0", 9), new Resistor("R", "s", "a", 10),
-            new Load("L", "a", "0", LoadLaw.Current, 0.6) { StartsAbove = 6, StopsBelow = 4, DelaySeconds = 0.1 });
+            new LoadDevice("L", "a", "0", LoadLaw.Current, 0.6) { StartsAbove = 6, StopsBelow = 4, DelaySeconds = 0.1 });
         var (record, _) = Run(network, new TransientOptions(1.05), "a");
         var stops = record.Events.Where(change => change.To == DeviceState.Off).Select(change => change.Seconds).ToArray();
         Assert.Equal(10, stops.Length);
@@ -190,7 +190,7 @@ public sealed class TransientTests
     public void A_break_in_the_voltage_starts_the_delay_anew()
     {
         var source = new VoltageSource("V", "a", "0", new PiecewiseLinearWaveform([(0, 0), (0.009, 9), (0.05, 9), (0.051, 5), (0.052, 9), (0.2, 9), (0.21, 5), (0.3, 5)]));
-        var network = Compiled(source, new Load("L", "a", "0", LoadLaw.Current, 0.6) { StartsAbove = 6, StopsBelow = 4, DelaySeconds = 0.1 });
+        var network = Compiled(source, new LoadDevice("L", "a", "0", LoadLaw.Current, 0.6) { StartsAbove = 6, StopsBelow = 4, DelaySeconds = 0.1 });
         var (record, _) = Run(network, new TransientOptions(0.3), "a");
 
         // 6 V are there after 6 ms, are lost at 50.75 ms and are back at 51.25 ms.

@@ -18,18 +18,18 @@ public sealed class WorkedExampleTests
     [InlineData("os10-06", 12.00, 0.5, 0.5)]
     [InlineData("ku-16", 10, 0.2, 1)]
     public void Current_of_a_source_with_internal_resistance(string id, double emf, double inside, double load) =>
-        WorkedExample.Of(id).Check(Settled(new Outlet("E", "a", "0", emf, inside), new Resistor("R", "a", "0", load)).Amps("R"));
+        WorkedExample.Of(id).Check(Settled(new OutletDevice("E", "a", "0", emf, inside), new Resistor("R", "a", "0", load)).Amps("R"));
 
     [Theory]
     [InlineData("os10-04", 12.00, 0.1, 0.5)]
     [InlineData("os10-07", 12.00, 0.5, 0.5)]
     public void Terminal_voltage(string id, double emf, double inside, double load) =>
-        WorkedExample.Of(id).Check(Settled(new Outlet("E", "a", "0", emf, inside), new Resistor("R", "a", "0", load)).Voltage("a"));
+        WorkedExample.Of(id).Check(Settled(new OutletDevice("E", "a", "0", emf, inside), new Resistor("R", "a", "0", load)).Voltage("a"));
 
     [Fact]
     public void Power_in_the_load_of_a_cell()
     {
-        var network = Settled(new Outlet("E", "a", "0", 1.58, 0.2), new Load("R", "a", "0", LoadLaw.Resistance, 3.2));
+        var network = Settled(new OutletDevice("E", "a", "0", 1.58, 0.2), new LoadDevice("R", "a", "0", LoadLaw.Resistance, 3.2));
         WorkedExample.Of("os10-12").Check(network.Voltage("a") * network.Amps("R"));
     }
 
@@ -51,7 +51,7 @@ public sealed class WorkedExampleTests
     public void Constant_power_draws_its_power_over_the_voltage()
     {
         // os9-14: 115 V and 20 A are 2300 W; the load that asks for 2300 W draws the 20 A.
-        var network = Settled(new VoltageSource("V", "a", "0", 115), new Load("L", "a", "0", LoadLaw.Power, 2300));
+        var network = Settled(new VoltageSource("V", "a", "0", 115), new LoadDevice("L", "a", "0", LoadLaw.Power, 2300));
         WorkedExample.Of("os9-14").Check(115 * network.Amps("L"));
         Near(20, network.Amps("L"));
     }
@@ -94,7 +94,7 @@ public sealed class WorkedExampleTests
     public void Two_devices_rated_for_12_V_in_series()
     {
         var network = Settled(
-            new VoltageSource("V", "a", "0", 12), new Load("A", "a", "b", LoadLaw.Resistance, 144 / 30.0), new Load("B", "b", "0", LoadLaw.Resistance, 144 / 2400.0));
+            new VoltageSource("V", "a", "0", 12), new LoadDevice("A", "a", "b", LoadLaw.Resistance, 144 / 30.0), new LoadDevice("B", "b", "0", LoadLaw.Resistance, 144 / 2400.0));
         WorkedExample.Of("os10-24").Check(12 * network.Amps("V"));
     }
 
@@ -104,7 +104,7 @@ public sealed class WorkedExampleTests
         const double Bulb = 120.0 * 120 / 75;
         var network = Settled(
             new VoltageSource("V", "s", "0", 120), new Resistor("lead", "s", "a", 0.4), new Resistor("return", "b", "0", 0.4), new Resistor("bulb", "a", "b", Bulb),
-            new Load("motor", "a", "b", LoadLaw.Current, 15 - (108 / Bulb)));
+            new LoadDevice("motor", "a", "b", LoadLaw.Current, 15 - (108 / Bulb)));
         WorkedExample.Of("os10-25").Check(network.VoltageAcross(network.Device("bulb")) * network.Amps("bulb"));
     }
 
@@ -154,7 +154,7 @@ public sealed class WorkedExampleTests
     {
         // 230 V and 25 A over two conductors: 0.2 Ω each leaves 220 V.
         var network = Settled(
-            new VoltageSource("V", "s", "0", 230), new Resistor("F", "s", "a", 0.2), new Resistor("B", "b", "0", 0.2), new Load("L", "a", "b", LoadLaw.Current, 25));
+            new VoltageSource("V", "s", "0", 230), new Resistor("F", "s", "a", 0.2), new Resistor("B", "b", "0", 0.2), new LoadDevice("L", "a", "b", LoadLaw.Current, 25));
         Near(220, network.VoltageAcross(network.Device("L")));
         WorkedExample.Of("ku-21").Check((230 - network.Voltage("a")) / 25);
     }
@@ -182,7 +182,7 @@ public sealed class WorkedExampleTests
         // A load that starts at the threshold marks the time; it draws nothing.
         var network = Compiled(
             new VoltageSource("V", "s", "0", volts), new Resistor("R", "s", "a", ohms), new Capacitor("C", "a", "0", farads),
-            new Load("mark", "a", "0", LoadLaw.Current, 0) { StartsAbove = threshold });
+            new LoadDevice("mark", "a", "0", LoadLaw.Current, 0) { StartsAbove = threshold });
         var (record, _) = TransientTests.Run(network, new TransientOptions(8 * ohms * farads) { RelativeError = 1e-8, AbsoluteError = 1e-8 });
         WorkedExample.Of(id).Check(record.Events.Single(change => change.To == DeviceState.Running).Seconds);
     }

@@ -124,6 +124,13 @@ public sealed class LayeringTests
         Assert.Empty(allowed.Except(found.Keys, StringComparer.Ordinal));
     }
 
+    [Fact]
+    public void A_name_is_of_one_file_only()
+    {
+        var namesakes = SourceTree.Namesakes(SourceTree.Read(Repository.Root));
+        Assert.True(namesakes.Count == 0, string.Join('\n', namesakes.Select(static names => string.Join(", ", names.Select(static file => file.Path)))));
+    }
+
     private static System.Reflection.Assembly LoadFiles() => System.Reflection.Assembly.Load("Loadmark.Files");
 
     private static IEnumerable<string> Includes(XDocument project, string element) =>

@@ -2,7 +2,7 @@ namespace Loadmark.Circuits.Devices;
 
 /// <summary>The same value at all times.</summary>
 /// <param name="Value">The value, in the unit of its source.</param>
-public sealed record ConstantWaveform(double Value) : Waveform
+public sealed record ConstantWaveform(double Value) : SourceWaveform
 {
     internal override IEnumerable<double> Figures => [Value];
 

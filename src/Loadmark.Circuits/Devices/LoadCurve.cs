@@ -1,6 +1,6 @@
 namespace Loadmark.Circuits.Devices;
 
-/// <summary>Current and slope of a load that is on. The bent part below the floor is explained at <see cref="Load"/>.</summary>
+/// <summary>Current and slope of a load that is on. The bent part below the floor is explained at <see cref="LoadDevice"/>.</summary>
 internal static class LoadCurve
 {
     /// <summary>Current at a voltage, and its slope.</summary>

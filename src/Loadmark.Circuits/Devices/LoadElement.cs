@@ -3,7 +3,7 @@ using Loadmark.Circuits.Networks;
 
 namespace Loadmark.Circuits.Devices;
 
-internal sealed class LoadElement(Load load, int index) : Element(load, index)
+internal sealed class LoadElement(LoadDevice load, int index) : Element(load, index)
 {
     /// <summary>What a load lets through while it is off, S: only to keep its nodes defined.</summary>
     internal const double OffSiemens = 1e-9;

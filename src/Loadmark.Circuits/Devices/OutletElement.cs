@@ -3,7 +3,7 @@ using Loadmark.Circuits.Networks;
 
 namespace Loadmark.Circuits.Devices;
 
-internal sealed class OutletElement(Outlet outlet, int index) : Element(outlet, index)
+internal sealed class OutletElement(OutletDevice outlet, int index) : Element(outlet, index)
 {
     /// <summary>Keeps the node of an outlet that gives nothing defined, S.</summary>
     internal const double OffSiemens = 1e-9;

@@ -4,7 +4,7 @@ namespace Loadmark.Circuits.Devices;
 
 /// <summary>Straight lines between points; the first value before them, the last value after them.</summary>
 /// <param name="Points">At least one point, times ascending strictly (s), values in the unit of the source.</param>
-public sealed record PiecewiseLinearWaveform(ImmutableArray<(double Seconds, double Value)> Points) : Waveform
+public sealed record PiecewiseLinearWaveform(ImmutableArray<(double Seconds, double Value)> Points) : SourceWaveform
 {
     internal override IEnumerable<double> Figures => Points.SelectMany(point => new[] { point.Seconds, point.Value });
 

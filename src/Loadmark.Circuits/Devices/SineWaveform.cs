@@ -5,7 +5,7 @@ namespace Loadmark.Circuits.Devices;
 /// <param name="Amplitude">Peak value above the mean.</param>
 /// <param name="Hertz">Frequency, over 0 Hz.</param>
 /// <param name="DelaySeconds">Start of the sine, s, 0 or more.</param>
-public sealed record SineWaveform(double Offset, double Amplitude, double Hertz, double DelaySeconds = 0) : Waveform
+public sealed record SineWaveform(double Offset, double Amplitude, double Hertz, double DelaySeconds = 0) : SourceWaveform
 {
     internal override IEnumerable<double> Figures => [Offset, Amplitude, Hertz, DelaySeconds];
 

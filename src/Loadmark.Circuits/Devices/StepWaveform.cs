@@ -4,7 +4,7 @@ namespace Loadmark.Circuits.Devices;
 /// <param name="Before">Value before, in the unit of its source.</param>
 /// <param name="After">Value from the instant on.</param>
 /// <param name="Seconds">The instant, s.</param>
-public sealed record StepWaveform(double Before, double After, double Seconds) : Waveform
+public sealed record StepWaveform(double Before, double After, double Seconds) : SourceWaveform
 {
     internal override IEnumerable<double> Figures => [Before, After, Seconds];
 

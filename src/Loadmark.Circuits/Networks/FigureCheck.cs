@@ -15,15 +15,15 @@ internal static class FigureCheck
             .Concat(NotNegative((nameof(d.SeriesOhms), d.SeriesOhms))),
         VoltageSource d => Shape(d.Waveform).Concat(Finite((nameof(d.SmallSignal), d.SmallSignal))),
         CurrentSource d => Shape(d.Waveform).Concat(Finite((nameof(d.SmallSignal), d.SmallSignal))),
-        Outlet d => OfOutlet(d),
-        Load d => OfLoad(d),
+        OutletDevice d => OfOutlet(d),
+        LoadDevice d => OfLoad(d),
         Heater d => Positive((nameof(d.ColdOhms), d.ColdOhms), (nameof(d.HotOhms), d.HotOhms), (nameof(d.RatedVolts), d.RatedVolts), (nameof(d.ThermalSeconds), d.ThermalSeconds))
             .Concat(d.HotOhms < d.ColdOhms ? [nameof(d.HotOhms)] : []),
         ResettableFuse d => Positive((nameof(d.ColdOhms), d.ColdOhms), (nameof(d.ThresholdAmps), d.ThresholdAmps), (nameof(d.ThermalSeconds), d.ThermalSeconds), (nameof(d.Span), d.Span)),
         _ => [],
     };
 
-    private static IEnumerable<string> OfOutlet(Outlet outlet)
+    private static IEnumerable<string> OfOutlet(OutletDevice outlet)
     {
         var faults = Positive((nameof(outlet.SourceOhms), outlet.SourceOhms)).Concat(NotNegative(
             (nameof(outlet.Volts), outlet.Volts),
@@ -39,7 +39,7 @@ internal static class FigureCheck
         return faults;
     }
 
-    private static IEnumerable<string> OfLoad(Load load)
+    private static IEnumerable<string> OfLoad(LoadDevice load)
     {
         var draws = load.Law == LoadLaw.Resistance
             ? Positive((nameof(load.Draw), load.Draw), (nameof(load.BootDraw), load.BootDraw ?? 1))
@@ -54,7 +54,7 @@ internal static class FigureCheck
             .Concat(load.StopsBelow > load.StartsAbove ? [nameof(load.StopsBelow)] : []);
     }
 
-    private static IEnumerable<string> Shape(Waveform waveform) =>
+    private static IEnumerable<string> Shape(SourceWaveform waveform) =>
         waveform.Figures.All(double.IsFinite) && waveform.IsWellFormed ? [] : ["Waveform"];
 
     private static IEnumerable<string> Positive(params (string Name, double Value)[] figures) => Failing(static value => double.IsFinite(value) && value > 0, figures);

@@ -84,7 +84,7 @@ public sealed class SpiceDeck
 
     private static string Amplitude(double amplitude) => amplitude == 0 ? "" : $" ac {Number(amplitude)}";
 
-    private static string Shape(Waveform waveform) => waveform switch
+    private static string Shape(SourceWaveform waveform) => waveform switch
     {
         ConstantWaveform constant => $"dc {Number(constant.Value)}",
         StepWaveform step => Points([(step.Seconds, step.Before), (step.Seconds + 1e-9, step.After)]),

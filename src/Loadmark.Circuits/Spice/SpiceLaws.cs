@@ -11,10 +11,10 @@ internal sealed class SpiceLaws(SpiceDeck deck, bool isSteady)
         var volts = Volts(plus, minus);
         switch (device)
         {
-            case Load load:
+            case LoadDevice load:
                 Write(load, name, plus, minus);
                 break;
-            case Outlet outlet:
+            case OutletDevice outlet:
                 Write(outlet, name, plus, minus);
                 break;
             case Heater heater:
@@ -35,7 +35,7 @@ internal sealed class SpiceLaws(SpiceDeck deck, bool isSteady)
 
     private static string Volts(string plus, string minus) => minus == "0" ? $"v({plus})" : plus == "0" ? $"(-v({minus}))" : $"v({plus},{minus})";
 
-    private static string Law(Load load, double draw, string volts)
+    private static string Law(LoadDevice load, double draw, string volts)
     {
         var floor = Number(load.FloorVolts);
         var share = $"({volts}/{floor})";
@@ -47,7 +47,7 @@ internal sealed class SpiceLaws(SpiceDeck deck, bool isSteady)
         };
     }
 
-    private void Write(Load load, string name, string plus, string minus)
+    private void Write(LoadDevice load, string name, string plus, string minus)
     {
         var volts = Volts(plus, minus);
         var running = Law(load, load.Draw, volts);
@@ -80,7 +80,7 @@ internal sealed class SpiceLaws(SpiceDeck deck, bool isSteady)
         deck.Line($"B{name} {plus} {minus} i=v({name}_on)*{drawn}+{Number(LoadElement.OffSiemens)}*{volts}");
     }
 
-    private void Write(Outlet outlet, string name, string plus, string minus)
+    private void Write(OutletDevice outlet, string name, string plus, string minus)
     {
         var volts = Volts(plus, minus);
         var emf = Number(outlet.Volts);

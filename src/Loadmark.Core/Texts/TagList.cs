@@ -15,15 +15,15 @@ internal sealed class TagList
 
     public TagList(IReadOnlyList<IndexedText> things)
     {
-        _sorted = [.. things.Select(static (thing, index) => (Words.Bare(thing.Tag), index)).OrderBy(static tag => tag.Item1, StringComparer.Ordinal)];
-        _plain = _sorted.ToLookup(static tag => Words.WithoutNoughts(tag.Bare), static tag => tag.Thing, StringComparer.Ordinal);
+        _sorted = [.. things.Select(static (thing, index) => (SearchTerms.Bare(thing.Tag), index)).OrderBy(static tag => tag.Item1, StringComparer.Ordinal)];
+        _plain = _sorted.ToLookup(static tag => SearchTerms.WithoutNoughts(tag.Bare), static tag => tag.Thing, StringComparer.Ordinal);
     }
 
     /// <summary>Adds the things whose tags match, with what each match costs.</summary>
     public void Find(string query, Dictionary<int, int> costs)
     {
-        var bare = Words.Bare(query);
-        foreach (var thing in _plain[Words.WithoutNoughts(bare)])
+        var bare = SearchTerms.Bare(query);
+        foreach (var thing in _plain[SearchTerms.WithoutNoughts(bare)])
             costs[thing] = WithoutNoughts;
         for (var index = FirstFrom(bare); index < _sorted.Length && _sorted[index].Bare.StartsWith(bare, StringComparison.Ordinal); index++)
         {

@@ -47,7 +47,7 @@ public sealed class TextIndex
     public ImmutableArray<int> Find(string query, int most, Func<int, bool>? where = null)
     {
         ArgumentNullException.ThrowIfNull(query);
-        var tokens = Words.Of(query).Where(static token => token.Length <= LongestToken).Distinct(StringComparer.Ordinal).Take(MostTokens).ToList();
+        var tokens = SearchTerms.Of(query).Where(static token => token.Length <= LongestToken).Distinct(StringComparer.Ordinal).Take(MostTokens).ToList();
         if (tokens.Count == 0)
             return [];
 

@@ -20,12 +20,12 @@ internal sealed class WordList
         for (var thing = 0; thing < things.Count; thing++)
         {
             var (tag, texts) = things[thing];
-            var bare = Words.Bare(tag);
-            foreach (var word in Words.Of(tag).Append(bare).Append(Words.WithoutNoughts(bare)))
+            var bare = SearchTerms.Bare(tag);
+            foreach (var word in SearchTerms.Of(tag).Append(bare).Append(SearchTerms.WithoutNoughts(bare)))
                 Add(word, thing, 0);
             for (var place = 0; place < texts.Count; place++)
             {
-                foreach (var word in Words.Of(texts[place]))
+                foreach (var word in SearchTerms.Of(texts[place]))
                     Add(word, thing, place * PlaceCost);
             }
         }

@@ -36,7 +36,7 @@ public sealed class ConnectionTrials(Rig rig, CheckResult present, Func<Rig, Che
         foreach (var (what, candidate) in Ways(outlet, load))
         {
             var check = judge(candidate);
-            if (best is null || Tally.Of(check).CompareTo(Tally.Of(best.Check)) < 0)
+            if (best is null || SeverityCounts.Of(check).CompareTo(SeverityCounts.Of(best.Check)) < 0)
                 best = new Trial(what, candidate, check);
         }
 

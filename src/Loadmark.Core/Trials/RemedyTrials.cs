@@ -37,18 +37,18 @@ public static class RemedyTrials
             if (cancellation.IsCancellationRequested)
                 break;
             var trial = new Trial(what, candidate, RigChecker.Check(candidate));
-            if (Tally.Of(trial.Check).CompareTo(Tally.Of(quick)) <= 0)
+            if (SeverityCounts.Of(trial.Check).CompareTo(SeverityCounts.Of(quick)) <= 0)
                 promising.Add(trial);
         }
 
-        var before = Tally.Of(check);
+        var before = SeverityCounts.Of(check);
         return
         [
-            .. promising.OrderBy(static trial => Tally.Of(trial.Check)).Take(MostJudged)
+            .. promising.OrderBy(static trial => SeverityCounts.Of(trial.Check)).Take(MostJudged)
                 .TakeWhile(_ => !cancellation.IsCancellationRequested)
                 .Select(trial => trial with { Check = judge(trial.Rig) })
-                .Where(trial => Tally.Of(trial.Check).CompareTo(before) < 0 && !trial.Check.Findings.Items.Any(other => IsSame(other, finding)))
-                .OrderBy(static trial => Tally.Of(trial.Check)).Take(Most),
+                .Where(trial => SeverityCounts.Of(trial.Check).CompareTo(before) < 0 && !trial.Check.Findings.Items.Any(other => IsSame(other, finding)))
+                .OrderBy(static trial => SeverityCounts.Of(trial.Check)).Take(Most),
         ];
     }
 

@@ -8,7 +8,7 @@ internal static class DiagramHead
 {
     /// <summary>Adds the rig's name and the headings of the columns.</summary>
     /// <returns>Where the rows begin.</returns>
-    public static double Draw(RigView view, DiagramMeasures measures, double top, List<SceneGroup> groups)
+    public static double Draw(DiagramModel view, DiagramMeasures measures, double top, List<SceneGroup> groups)
     {
         var shapes = new List<Shape>();
         var left = measures.IsNarrow ? 8 : DiagramMeasures.Margin;
@@ -31,7 +31,7 @@ internal static class DiagramHead
     }
 
     /// <summary>The mains: a wave in a circle, what they are, and the line down past the supplies.</summary>
-    public static SceneGroup Mains(RigView view, DiagramLayout layout, double top)
+    public static SceneGroup Mains(DiagramModel view, DiagramLayout layout, double top)
     {
         var measures = layout.Measures;
         var y = top + 18;
@@ -55,7 +55,7 @@ internal static class DiagramHead
 
     /// <summary>Adds the heading over what is not fed, and says what is missing where a rig has no supplies or no loads.</summary>
     /// <returns>Where the picture goes on.</returns>
-    public static double DrawMissing(RigView view, DiagramLayout layout, double head, List<SceneGroup> groups)
+    public static double DrawMissing(DiagramModel view, DiagramLayout layout, double head, List<SceneGroup> groups)
     {
         var measures = layout.Measures;
         var bottom = layout.Bottom;

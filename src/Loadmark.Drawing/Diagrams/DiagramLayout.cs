@@ -17,10 +17,10 @@ internal sealed class DiagramLayout
 
     private const double CardWidth = 236;
 
-    private readonly RigView _view;
+    private readonly DiagramModel _view;
     private double _y;
 
-    private DiagramLayout(RigView view, DiagramMeasures measures, double top)
+    private DiagramLayout(DiagramModel view, DiagramMeasures measures, double top)
     {
         _view = view;
         Measures = measures;
@@ -53,7 +53,7 @@ internal sealed class DiagramLayout
     public double Bottom => _y;
 
     /// <summary>Finds a place for everything.</summary>
-    public static DiagramLayout Of(RigView view, DiagramMeasures measures, double top)
+    public static DiagramLayout Of(DiagramModel view, DiagramMeasures measures, double top)
     {
         var layout = new DiagramLayout(view, measures, top);
         layout.PlaceSupplies();

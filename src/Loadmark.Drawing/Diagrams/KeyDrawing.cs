@@ -27,7 +27,7 @@ internal sealed class KeyDrawing
 
     /// <summary>Draws the key.</summary>
     /// <returns>The key, and where it ends.</returns>
-    public static (SceneGroup Key, double Bottom) Draw(RigView view, DiagramMeasures measures, double top)
+    public static (SceneGroup Key, double Bottom) Draw(DiagramModel view, DiagramMeasures measures, double top)
     {
         var key = new KeyDrawing(measures, top);
         key._shapes.Add(new LineShape(Ink.Hair, new(key._left, top), new(key._right, top)));
@@ -42,7 +42,7 @@ internal sealed class KeyDrawing
         }, bottom);
     }
 
-    private void AddItems(RigView view)
+    private void AddItems(DiagramModel view)
     {
         var headroom = view.Check.Headroom;
         var outlets = view.Rig.Outlets.Items;

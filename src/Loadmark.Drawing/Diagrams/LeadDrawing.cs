@@ -9,12 +9,12 @@ internal sealed class LeadDrawing
 {
     private const double MostTrackPitch = 12;
 
-    private readonly RigView _view;
+    private readonly DiagramModel _view;
     private readonly DiagramLayout _layout;
     private readonly DiagramMeasures _measures;
     private readonly HashSet<string> _keys = new(StringComparer.Ordinal);
 
-    private LeadDrawing(RigView view, DiagramLayout layout)
+    private LeadDrawing(DiagramModel view, DiagramLayout layout)
     {
         _view = view;
         _layout = layout;
@@ -22,7 +22,7 @@ internal sealed class LeadDrawing
     }
 
     /// <summary>Draws all leads; those that pass others last, so that they pass above.</summary>
-    public static void Draw(RigView view, DiagramLayout layout, List<SceneGroup> groups)
+    public static void Draw(DiagramModel view, DiagramLayout layout, List<SceneGroup> groups)
     {
         var drawing = new LeadDrawing(view, layout);
         var wander = new List<FeedRows>();

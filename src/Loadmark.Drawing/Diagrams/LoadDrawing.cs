@@ -13,7 +13,7 @@ internal static class LoadDrawing
     /// <summary>The room between the name and the sign with its word at the right.</summary>
     private const double SignGap = 8;
 
-    public static SceneGroup Of(RigView view, DiagramLayout layout, WiredLoad load)
+    public static SceneGroup Of(DiagramModel view, DiagramLayout layout, WiredLoad load)
     {
         var box = layout.Loads[load.Index];
         var worst = view.WorstOf(load.Id);
@@ -43,7 +43,7 @@ internal static class LoadDrawing
         };
     }
 
-    private static List<TextPiece> Pieces(RigView view, WiredLoad load)
+    private static List<TextPiece> Pieces(DiagramModel view, WiredLoad load)
     {
         var rating = load.Rating;
         var pieces = new List<TextPiece>

@@ -11,7 +11,7 @@ internal static class OutletDrawing
     private const double GaugeInset = 9;
     private const double TextInset = GaugeInset + GaugeShapes.Width + 9;
 
-    public static SceneGroup Of(RigView view, DiagramLayout layout, WiredOutlet outlet, double? railX)
+    public static SceneGroup Of(DiagramModel view, DiagramLayout layout, WiredOutlet outlet, double? railX)
     {
         var box = layout.Outlets[outlet.Index];
         var measures = layout.Measures;

@@ -10,7 +10,7 @@ internal static class RigDescription
     /// <summary>Longer lists are cut: the table of outlets says it all, this says what the picture is.</summary>
     private const int MostFeeds = 60;
 
-    public static string Of(RigView view)
+    public static string Of(DiagramModel view)
     {
         var rig = view.Rig;
         var text = new StringBuilder();

@@ -30,7 +30,7 @@ public static class RigDiagram
         ArgumentNullException.ThrowIfNull(rig);
         ArgumentNullException.ThrowIfNull(check);
         options ??= new DiagramOptions();
-        var view = new RigView(rig, check, options);
+        var view = new DiagramModel(rig, check, options);
         var measures = DiagramMeasures.Of(options.Width, view.Rows.Wandering);
         var groups = new List<SceneGroup>();
         var top = options.ShowsHeading ? 30.0 : 0;

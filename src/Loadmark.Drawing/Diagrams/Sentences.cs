@@ -11,7 +11,7 @@ internal static class Sentences
 {
     public static string OfMains(Rig rig) => rig.Mains is { } mains ? $"Mains, {mains}." : "Mains, voltage not given.";
 
-    public static string OfSupply(RigView view, SupplyRating supply)
+    public static string OfSupply(DiagramModel view, SupplyRating supply)
     {
         var parts = new List<string> { $"Supply {supply.Supply.Id}" };
         if (supply.Supply.Name is { } name)
@@ -24,7 +24,7 @@ internal static class Sentences
         return Join(parts, view.WorstOf(supply.Supply.Id));
     }
 
-    public static string OfOutlet(RigView view, WiredOutlet outlet)
+    public static string OfOutlet(DiagramModel view, WiredOutlet outlet)
     {
         var loading = view.LoadingOf(outlet);
         var parts = new List<string> { $"Outlet {outlet.Name}", VoltsOf(outlet) };
@@ -50,7 +50,7 @@ internal static class Sentences
         return Join(parts, view.WorstOf(outlet.Name));
     }
 
-    public static string OfLoad(RigView view, WiredLoad load)
+    public static string OfLoad(DiagramModel view, WiredLoad load)
     {
         var rating = load.Rating;
         var parts = new List<string> { $"Load {load.Id}" };
@@ -74,7 +74,7 @@ internal static class Sentences
         return Join(parts, view.WorstOf(load.Id));
     }
 
-    public static string OfLead(RigView view, FeedRows rows)
+    public static string OfLead(DiagramModel view, FeedRows rows)
     {
         var feed = rows.Feed;
         var parts = new List<string> { feed.Lead is { } lead ? $"Lead {lead.Id}, {TypeOf(lead.Type)}" : "Straight lead" };

@@ -15,7 +15,7 @@ internal static class SupplyDrawing
     /// <param name="index">The supply's place.</param>
     /// <param name="first">The place of its first outlet among the rig's.</param>
     /// <param name="groups">Where the groups go.</param>
-    public static void Draw(RigView view, DiagramLayout layout, int index, int first, List<SceneGroup> groups)
+    public static void Draw(DiagramModel view, DiagramLayout layout, int index, int first, List<SceneGroup> groups)
     {
         var supply = view.Rig.Supplies[index];
         var measures = layout.Measures;

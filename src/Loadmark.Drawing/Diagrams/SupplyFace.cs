@@ -34,7 +34,7 @@ internal sealed class SupplyFace
     public double Height { get; }
 
     /// <summary>Lays out a supply's face for a box of some width.</summary>
-    public static SupplyFace Of(RigView view, SupplyRating supply, double width)
+    public static SupplyFace Of(DiagramModel view, SupplyRating supply, double width)
     {
         var totals = view.TotalsOf(supply);
         var pieces = new List<TextPiece> { new(SafeText.Clean(supply.Supply.Id), Ink.TextStrong) { Role = TextRole.Body, MayShrink = true } };

@@ -18,7 +18,7 @@ internal static class LoadLines
     {
         var parts = lines.ConvertAll(line => LineParts.Of(line.Content));
         var existed = existing.ToHashSet(StringComparer.Ordinal);
-        var free = new FreeIds(Prefix, 2, [.. existing, .. parts.Select(part => part.Id).OfType<string>()]);
+        var free = new IdSequence(Prefix, 2, [.. existing, .. parts.Select(part => part.Id).OfType<string>()]);
         var places = new Dictionary<string, int>(StringComparer.Ordinal);
         return [.. lines.Zip(parts, (line, part) => ReadLine(line, part, existed, free, places))];
     }
@@ -31,7 +31,7 @@ internal static class LoadLines
         return places.TryAdd(id, line) ? null : new EntryRefusal($"'{ErrorList.Quote(id)}' stands here a second time; the first is on line {places[id]}", null);
     }
 
-    private static EntryRow ReadLine(SourceLine line, LineParts part, HashSet<string> existing, FreeIds free, Dictionary<string, int> places)
+    private static EntryRow ReadLine(SourceLine line, LineParts part, HashSet<string> existing, IdSequence free, Dictionary<string, int> places)
     {
         if (SourceLine.RefuseCharacters(line.Text) is { } odd)
             return line.Refuse(odd);

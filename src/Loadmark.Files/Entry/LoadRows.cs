@@ -21,7 +21,7 @@ internal sealed class LoadRows(List<EntryColumn> columns, char separator, IReadO
     /// <summary>A row for each.</summary>
     public List<EntryRow> Read(List<TableRow> rows)
     {
-        var free = new FreeIds(LoadLines.Prefix, 2, [.. existing, .. rows.Select(row => row.Text(_tag)?.Trim()).OfType<string>()]);
+        var free = new IdSequence(LoadLines.Prefix, 2, [.. existing, .. rows.Select(row => row.Text(_tag)?.Trim()).OfType<string>()]);
         return rows.ConvertAll(row => ReadRow(row, free));
     }
 
@@ -31,7 +31,7 @@ internal sealed class LoadRows(List<EntryColumn> columns, char separator, IReadO
             ? RigWords.Polarity.WordOf(polarity)
             : text;
 
-    private EntryRow ReadRow(TableRow row, FreeIds free)
+    private EntryRow ReadRow(TableRow row, IdSequence free)
     {
         if (row.Refuse(columns.Count, separator) is { } odd)
             return row.Source.Refuse(odd);

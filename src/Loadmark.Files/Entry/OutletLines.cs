@@ -21,11 +21,11 @@ internal sealed class OutletLines(IReadOnlyCollection<string> existing)
     {
         var parts = lines.ConvertAll(line => LineParts.Of(line.Content));
         var stated = parts.Select(part => part.Id).OfType<string>().SelectMany(id => OutletRange.Looks(id) ? OutletRange.Expand(id, out _) ?? [] : [id]);
-        var free = new FreeIds("", 1, [.. existing, .. stated]);
+        var free = new IdSequence("", 1, [.. existing, .. stated]);
         return [.. lines.Zip(parts, (line, part) => ReadLine(line, part, free))];
     }
 
-    private EntryRow ReadLine(SourceLine line, LineParts part, FreeIds free)
+    private EntryRow ReadLine(SourceLine line, LineParts part, IdSequence free)
     {
         if (SourceLine.RefuseCharacters(line.Text) is { } odd)
             return line.Refuse(odd);

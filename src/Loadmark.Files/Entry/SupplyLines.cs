@@ -28,7 +28,7 @@ internal sealed class SupplyLines(IReadOnlyCollection<string> existing)
         }
 
         var stated = groups.Select(group => group.Head is null ? null : LineParts.Of(group.Head.Content).Id).OfType<string>();
-        var free = new FreeIds(Prefix, 2, [.. existing, .. stated]);
+        var free = new IdSequence(Prefix, 2, [.. existing, .. stated]);
         return [.. groups.SelectMany(group => ReadGroup(group.Head, group.Outlets, free))];
     }
 
@@ -36,7 +36,7 @@ internal sealed class SupplyLines(IReadOnlyCollection<string> existing)
     private static bool IsOutlet(SourceLine line) =>
         line.IsIndented || (LineParts.Of(line.Content).Id is { } id && (OutletRange.Looks(id) || id.All(char.IsAsciiDigit)));
 
-    private IEnumerable<EntryRow> ReadGroup(SourceLine? head, List<SourceLine> lines, FreeIds free)
+    private IEnumerable<EntryRow> ReadGroup(SourceLine? head, List<SourceLine> lines, IdSequence free)
     {
         if (head is null)
             return lines.Select(line => line.Refuse("this is an outlet, and no supply stands before it", Form));

@@ -233,7 +233,7 @@ internal sealed class LevelSolver : IDisposable
     private int Search(Level[] levels)
     {
         var (count, weights) = Weigh(levels);
-        var sum = new Tally();
+        var sum = new BoundedSum();
         for (var place = 0; place < count; place++)
             sum.Add(_wiring[levels[place]], weights[place]);
         _wiring.Model.Minimize(sum.Expression());

@@ -78,7 +78,7 @@ internal sealed class LinearBound : IDisposable
     /// <inheritdoc />
     public void Dispose() => _solver.Dispose();
 
-    private LinearRow? RowOf(Tally sum)
+    private LinearRow? RowOf(BoundedSum sum)
     {
         var weights = new double[_variables.Length];
         sum.WeighInto(weights);
@@ -88,7 +88,7 @@ internal sealed class LinearBound : IDisposable
             : new LinearRow(_solver, _variables, places, [.. places.Select(place => (long)weights[place])], long.MinValue, long.MaxValue);
     }
 
-    private double? Bound(Tally sum)
+    private double? Bound(BoundedSum sum)
     {
         var costs = new double[_variables.Length];
         sum.WeighInto(costs);

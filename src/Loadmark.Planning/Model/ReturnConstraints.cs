@@ -16,7 +16,7 @@ internal static class ReturnConstraints
     /// <param name="count">How many returns that are alike it stands for: of several nobody can tell which load is on which.</param>
     public static void KeepHarmless(WiringModel wiring, List<LoadCount> loads, int count)
     {
-        var windings = Tally.Of(loads.Where(static load => load.Occupant.IsOnWinding));
+        var windings = BoundedSum.Of(loads.Where(static load => load.Occupant.IsOnWinding));
         wiring.AtMost(windings, count);
         if (!windings.IsEmpty)
         {
@@ -26,7 +26,7 @@ internal static class ReturnConstraints
 
         var direct = loads.FindAll(static load => !load.Occupant.IsOnWinding);
         var sides = direct.GroupBy(static load => load.Occupant.Ground).ToList();
-        wiring.AtMost(Tally.Of(direct.Where(static load => load.Occupant.Ground is null)), count);
+        wiring.AtMost(BoundedSum.Of(direct.Where(static load => load.Occupant.Ground is null)), count);
         if (count > 1 || sides.Count < 2)
             return;
 

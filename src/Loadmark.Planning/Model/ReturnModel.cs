@@ -103,7 +103,7 @@ internal sealed class ReturnModel
         if (_company.MindsCompany && _pinned.Count > 1)
             model.Add(noisy == 1);
 
-        var places = Tally.Of(_noisy);
+        var places = BoundedSum.Of(_noisy);
         model.Add(places.Expression() <= Math.Min(places.Most, _places) * noisy);
         LimitDraws(noisy);
         ReturnConstraints.CountFindings(_wiring, noisy, _count, _noisy, _places, _company);
@@ -127,7 +127,7 @@ internal sealed class ReturnModel
 
         void Limit(Func<Volts, decimal> factorAt, Func<LoadDraw, decimal> which, long most)
         {
-            var sum = new Tally();
+            var sum = new BoundedSum();
             foreach (var (load, volts) in _noisy.Zip(_volts))
                 sum.Add(load.Count, MicroUnits.Draw(which(load.Load.DrawAt(volts)) * factorAt(volts)), load.Most);
             if (sum.Most > most)
@@ -151,7 +151,7 @@ internal sealed class ReturnModel
         var there = default(ReturnOccupancy);
         foreach (var pinned in _pinned)
             there.Change(pinned, 1);
-        _wiring.AtMost(Tally.Of(_on.Where(load => !there.Suits(load.Occupant))), 0);
+        _wiring.AtMost(BoundedSum.Of(_on.Where(load => !there.Suits(load.Occupant))), 0);
         ReturnConstraints.KeepHarmless(_wiring, _on, _count);
     }
 }

@@ -11,7 +11,7 @@ internal sealed class SlotModel(PlanProblem problem, WiringModel wiring, LeadSlo
     public List<SlotChoice> Build()
     {
         var choices = slot.Classes.Select(Choose).OfType<SlotChoice>().ToList();
-        var used = new Tally();
+        var used = new BoundedSum();
         foreach (var choice in choices)
             used.Add(choice.Used, 1, slot.Count);
         wiring.AtMost(used, slot.Count);
@@ -106,9 +106,9 @@ internal sealed class SlotModel(PlanProblem problem, WiringModel wiring, LeadSlo
         {
             var crew = Share(NewCrew(from, Company.Noisy, loads, plugs));
             var heard = Heard(crew);
-            wiring.Model.Add(Tally.Of(heard).Expression() >= 2 * crew.IsOn);
+            wiring.Model.Add(BoundedSum.Of(heard).Expression() >= 2 * crew.IsOn);
             ReturnConstraints.KeepHarmless(wiring, heard, slot.Count);
-            wiring[Level.NoisyLoads].Add(Tally.Of(heard));
+            wiring[Level.NoisyLoads].Add(BoundedSum.Of(heard));
             ReturnConstraints.CountFindings(wiring, crew.IsOn, slot.Count, heard, crew.Plugs, default);
             yield return crew;
         }
@@ -120,7 +120,7 @@ internal sealed class SlotModel(PlanProblem problem, WiringModel wiring, LeadSlo
         if (!loads.Exists(static load => load.IsInput))
             return null;
         var crew = Share(NewCrew(from, Company.WithInputs, loads, plugs));
-        wiring.Model.Add(Tally.Of(Heard(crew)).Expression() <= crew.IsOn);
+        wiring.Model.Add(BoundedSum.Of(Heard(crew)).Expression() <= crew.IsOn);
         return crew;
     }
 
@@ -134,7 +134,7 @@ internal sealed class SlotModel(PlanProblem problem, WiringModel wiring, LeadSlo
             var most = Math.Min(load.Count, plugs * slot.Count);
             return new LoadCount(load, wiring.Variables.Decision(most), most, load.OccupantAt(from.Point, slot.Ends.Reverses));
         });
-        var all = Tally.Of(counts);
+        var all = BoundedSum.Of(counts);
         var isOn = wiring.Whether(slot.Count, values => all.ValueIn(values) > 0);
         wiring.Model.Add(all.Expression() <= plugs * isOn);
 
@@ -151,7 +151,7 @@ internal sealed class SlotModel(PlanProblem problem, WiringModel wiring, LeadSlo
 
     private Crew Share(Crew crew)
     {
-        wiring[Level.Sharing].Add(Tally.Of(crew.Loads));
+        wiring[Level.Sharing].Add(BoundedSum.Of(crew.Loads));
         return crew;
     }
 
@@ -207,18 +207,18 @@ internal sealed class SlotModel(PlanProblem problem, WiringModel wiring, LeadSlo
         if (choice.Loads.Any(load => scale.AfterSurgeOf(load.Load, fed) != scale.RunOf(load.Load, fed)))
             wiring.Model.Add(Draws(scale.AfterSurgeOf).Expression() <= most);
 
-        Tally Draws(Func<LoadGroup, Volts, long> draw) => DrawsOf(choice.Loads, draw);
+        BoundedSum Draws(Func<LoadGroup, Volts, long> draw) => DrawsOf(choice.Loads, draw);
 
-        Tally DrawsOf(IEnumerable<LoadCount> loads, Func<LoadGroup, Volts, long> draw)
+        BoundedSum DrawsOf(IEnumerable<LoadCount> loads, Func<LoadGroup, Volts, long> draw)
         {
-            var sum = new Tally();
+            var sum = new BoundedSum();
             foreach (var load in loads)
                 sum.Add(load.Count, draw(load.Load, fed), load.Most);
             return sum;
         }
     }
 
-    private void KeepHeadroom(Tally run, LegChoice leg)
+    private void KeepHeadroom(BoundedSum run, LegChoice leg)
     {
         var thins = new List<IntVar>();
         foreach (var (use, limit) in leg.Uses.Zip(leg.Leg.Limits))

@@ -10,7 +10,7 @@ namespace Loadmark.Planning.Model;
 /// </summary>
 internal sealed class TotalModel(PlanProblem problem, WiringModel wiring)
 {
-    private readonly Dictionary<TotalLimit, (Tally Run, Tally Start)> _sums = problem.Totals.ToDictionary(static total => total, static _ => (new Tally(), new Tally()));
+    private readonly Dictionary<TotalLimit, (BoundedSum Run, BoundedSum Start)> _sums = problem.Totals.ToDictionary(static total => total, static _ => (new BoundedSum(), new BoundedSum()));
 
     /// <summary>Adds every total.</summary>
     public void Build()
@@ -74,16 +74,16 @@ internal sealed class TotalModel(PlanProblem problem, WiringModel wiring)
         foreach (var cell in places)
             Add(cell.Key, runs[cell.Key], starts[cell.Key]);
 
-        Tally Draws(Func<LoadDraw, decimal> which)
+        BoundedSum Draws(Func<LoadDraw, decimal> which)
         {
-            var sum = new Tally();
+            var sum = new BoundedSum();
             foreach (var load in slot.Loads)
                 sum.Add(load.Count, MicroUnits.Draw(which(load.Load.DrawAt(slot.Class.Volts)) * (inWatts ? leg.Leg.Volts.Value : 1)), load.Most);
             return sum;
         }
     }
 
-    private void Add(Cell cell, Tally run, Tally start)
+    private void Add(Cell cell, BoundedSum run, BoundedSum start)
     {
         foreach (var total in cell.Totals)
         {
@@ -93,10 +93,10 @@ internal sealed class TotalModel(PlanProblem problem, WiringModel wiring)
     }
 
     /// <summary>What the loads draw, split among cells: all of it goes to the cell whose outlet is taken.</summary>
-    private Dictionary<Cell, Tally> Split(Tally draws, LegChoice leg, int slots, ILookup<Cell, int> places, bool inWatts)
+    private Dictionary<Cell, BoundedSum> Split(BoundedSum draws, LegChoice leg, int slots, ILookup<Cell, int> places, bool inWatts)
     {
         var sum = new List<IntVar>();
-        var flows = new Dictionary<Cell, Tally>();
+        var flows = new Dictionary<Cell, BoundedSum>();
         foreach (var cell in places)
         {
             var uses = cell.Select(place => leg.Uses[place]).ToList();
@@ -106,7 +106,7 @@ internal sealed class TotalModel(PlanProblem problem, WiringModel wiring)
                 : wiring.Variables.Decision(Math.Min(draws.Most, most * slots));
             wiring.Model.Add(flow <= most * LinearExpr.Sum(uses));
             sum.Add(flow);
-            flows.Add(cell.Key, new Tally());
+            flows.Add(cell.Key, new BoundedSum());
             flows[cell.Key].Add(flow, 1, Math.Min(draws.Most, most * slots));
         }
 

@@ -11,7 +11,7 @@ namespace Loadmark.Planning.Model;
 internal sealed class WiringModel
 {
     private readonly PlanProblem _problem;
-    private readonly Tally[] _levels = [.. Enum.GetValues<Level>().Select(_ => new Tally())];
+    private readonly BoundedSum[] _levels = [.. Enum.GetValues<Level>().Select(_ => new BoundedSum())];
 
     /// <summary>Builds the model of a problem.</summary>
     public WiringModel(PlanProblem problem)
@@ -46,7 +46,7 @@ internal sealed class WiringModel
     public List<IntVar> Dark { get; } = [];
 
     /// <summary>What a level counts.</summary>
-    public Tally this[Level level] => _levels[(int)level];
+    public BoundedSum this[Level level] => _levels[(int)level];
 
     /// <summary>Whether a solution keeps every demand.</summary>
     /// <param name="values">The variables' values by their indices.</param>
@@ -73,19 +73,19 @@ internal sealed class WiringModel
         count == 1 ? Variables.Following(1, values => worth(values) ? 1 : 0) : Variables.Decision(count);
 
     /// <summary>Demands that a sum is at most a number.</summary>
-    public void AtMost(Tally sum, long most)
+    public void AtMost(BoundedSum sum, long most)
     {
         if (sum.Most > most)
             Model.Add(sum.Expression() <= most);
     }
 
     /// <summary>Demands that a sum is at most <paramref name="off"/>, or <paramref name="on"/> where a yes-or-no is yes.</summary>
-    public void AtMost(Tally sum, long off, long on, IntVar choice) => Model.Add(sum.Expression() <= off + ((on - off) * choice));
+    public void AtMost(BoundedSum sum, long off, long on, IntVar choice) => Model.Add(sum.Expression() <= off + ((on - off) * choice));
 
     private void AddSingles()
     {
         SingleLead?[] leads = [null, .. _problem.SingleLeads];
-        var used = leads.Select(static _ => new Tally()).ToArray();
+        var used = leads.Select(static _ => new BoundedSum()).ToArray();
         var found = new List<(Source Source, SingleLead? Lead, LoadCost Cost)>();
         foreach (var load in _problem.Loads)
         {
@@ -166,12 +166,12 @@ internal sealed class WiringModel
             last = choices;
         }
 
-        static LinearExpr CountOn(SlotChoice[] choices) => Tally.Of(choices.SelectMany(static choice => choice.Loads)).Expression();
+        static LinearExpr CountOn(SlotChoice[] choices) => BoundedSum.Of(choices.SelectMany(static choice => choice.Loads)).Expression();
     }
 
     private void FeedEachOnce()
     {
-        var fed = _problem.Loads.Select(static _ => new Tally()).ToArray();
+        var fed = _problem.Loads.Select(static _ => new BoundedSum()).ToArray();
         foreach (var single in Singles)
             fed[single.Load.Index].Add(single.Count, 1, single.Most);
         foreach (var load in Slots.SelectMany(static slot => slot.Loads))
@@ -203,9 +203,9 @@ internal sealed class WiringModel
         }
     }
 
-    private Tally UsesOf(OutletGroup group)
+    private BoundedSum UsesOf(OutletGroup group)
     {
-        var used = new Tally();
+        var used = new BoundedSum();
         foreach (var single in Singles.Where(single => single.Source.Group == group))
             used.Add(single.Count, 1, single.Most);
         foreach (var slot in Slots)
@@ -230,7 +230,7 @@ internal sealed class WiringModel
         {
             var uses = alike.Select(groups =>
             {
-                var sum = new Tally();
+                var sum = new BoundedSum();
                 foreach (var group in groups)
                     sum.Add(UsesOf(group));
                 return sum;

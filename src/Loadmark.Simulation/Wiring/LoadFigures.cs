@@ -52,7 +52,7 @@ internal static class LoadFigures
     {
         var (name, rating) = (NameOf(branch.Load), branch.Load.Rating);
         var habit = LoadBranch.HabitOf(rating);
-        yield return branch.IsHeater ? Heater(branch, name, jack, assumptions) : new Load(name, jack.Plus, jack.Minus, branch.Law, branch.DrawOf(branch.RunAmps))
+        yield return branch.IsHeater ? Heater(branch, name, jack, assumptions) : new LoadDevice(name, jack.Plus, jack.Minus, branch.Law, branch.DrawOf(branch.RunAmps))
         {
             StartsAbove = branch.StartsAbove,
             StopsBelow = branch.StopsBelow,

@@ -55,7 +55,7 @@ internal sealed class OutletFigures
     public OverloadWay? Overload { get; }
 
     /// <summary>The source as a device.</summary>
-    public Circuits.Devices.Outlet Device(string name, string plus, string minus) => new(name, plus, minus, Volts, SourceOhms)
+    public Circuits.Devices.OutletDevice Device(string name, string plus, string minus) => new(name, plus, minus, Volts, SourceOhms)
     {
         SoftStartSeconds = _assumptions.Take(CommonFigures.SoftStartSeconds, _outlet.Name),
         Overload = Overload switch

@@ -11,7 +11,7 @@ internal sealed class Complaints(Surroundings around)
     public void Tell(IEnumerable<CheckAnswer> files)
     {
         foreach (var fault in files.SelectMany(static file => file.Errors))
-            around.Error.WriteLine(SafeText.Neutral(fault.ToString()));
+            around.Error.WriteLine(TerminalText.Neutral(fault.ToString()));
     }
 
     /// <summary>Answers that files cannot be read.</summary>
@@ -31,7 +31,7 @@ internal sealed class Complaints(Surroundings around)
     /// <returns>The exit code.</returns>
     public int Unusable(string complaint)
     {
-        around.Error.WriteLine($"loadmark: {SafeText.Neutral(complaint)}");
+        around.Error.WriteLine($"loadmark: {TerminalText.Neutral(complaint)}");
         return ExitCode.Unreadable;
     }
 

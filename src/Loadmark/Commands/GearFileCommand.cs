@@ -61,7 +61,7 @@ internal sealed class GearFileCommand(Surroundings around)
             return _complaints.Unusable($"--take: there is no {stranger} to take. Nothing was changed.");
         var result = await library.Keeper.TakeAsync(preview, take.Has, what, stop);
         foreach (var column in leftOut)
-            around.Error.WriteLine($"loadmark: {SafeText.Neutral($"column {column}")}");
+            around.Error.WriteLine($"loadmark: {TerminalText.Neutral($"column {column}")}");
         if (json)
             ImportJson.Write(around.Output, preview, result, leftOut);
         else

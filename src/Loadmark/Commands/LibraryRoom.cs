@@ -56,7 +56,7 @@ internal sealed class LibraryRoom(Surroundings around)
     private async Task<int> UseAsync(string folder, bool makes, Func<OpenLibrary, CancellationToken, Task<int>> run, CancellationToken stop)
     {
         if (!makes && !File.Exists(Path.Combine(folder, Store.FileName)))
-            return _complaints.Unusable($"nothing is kept in {SafeText.Neutral(folder)} yet. Name another folder with --data, or begin with 'loadmark gear add' or 'loadmark rigs import'.");
+            return _complaints.Unusable($"nothing is kept in {TerminalText.Neutral(folder)} yet. Name another folder with --data, or begin with 'loadmark gear add' or 'loadmark rigs import'.");
         var (library, trouble) = await OpenLibrary.OpenAsync(folder, around.Time, stop);
         if (library is null)
             return _complaints.Unusable(trouble!);

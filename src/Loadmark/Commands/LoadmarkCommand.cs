@@ -23,7 +23,7 @@ internal static class LoadmarkCommand
         }
         catch (IOException fault)
         {
-            around.Error.WriteLine($"loadmark: the answer could not be written: {SafeText.Neutral(fault.Message)}");
+            around.Error.WriteLine($"loadmark: the answer could not be written: {TerminalText.Neutral(fault.Message)}");
             return ExitCode.Fault;
         }
         catch (Exception fault) // the one place where a fault of the program ends, whatever it is
@@ -80,7 +80,7 @@ internal static class LoadmarkCommand
             case Request.Restore asked:
                 return new BackupCommand(around).Run(asked);
             case Request.Wrong wrong:
-                around.Error.WriteLine($"loadmark: {SafeText.Neutral(wrong.Complaint)}");
+                around.Error.WriteLine($"loadmark: {TerminalText.Neutral(wrong.Complaint)}");
                 around.Error.WriteLine(wrong.Topic == Topic.Program ? "See loadmark --help." : $"See loadmark {Name(wrong.Topic)} --help.");
                 return ExitCode.Unreadable;
             case Request.Version:

@@ -66,7 +66,7 @@ internal sealed class PlanCommand(Surroundings around, IRigSource source)
         around.Output.Write(Encoding.UTF8.GetBytes(planned));
         around.Output.Flush();
         if (unfed.Count > 0)
-            around.Error.WriteLine($"loadmark: not fed: {SafeText.Neutral(string.Join(", ", unfed.Items))}.");
+            around.Error.WriteLine($"loadmark: not fed: {TerminalText.Neutral(string.Join(", ", unfed.Items))}.");
     }
 
     /// <summary>The text of the rig with the wiring put into it, comments kept; null, with the reason, where that cannot be done.</summary>

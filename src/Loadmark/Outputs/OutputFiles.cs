@@ -67,7 +67,7 @@ internal sealed class OutputFiles(Surroundings around, string? data)
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            around.Error.WriteLine($"loadmark: {SafeText.Neutral(path)} could not be written: {SafeText.Neutral(fault.Message)}");
+            around.Error.WriteLine($"loadmark: {TerminalText.Neutral(path)} could not be written: {TerminalText.Neutral(fault.Message)}");
             return false;
         }
     }

@@ -13,21 +13,22 @@ internal static class AffectedPage
     /// <summary>Writes the page.</summary>
     public static void Write(Sheet sheet, ShelfGear gear, IReadOnlyList<AffectedRig> rigs)
     {
-        sheet.Put("AFFECTED  ", Ink.Strong).Wrap(rigs.Count switch
+        sheet.Put("AFFECTED  ", SheetStyle.Strong).Wrap(rigs.Count switch
         {
             0 => $"no rig has other figures of {gear.Tag} than the library",
             1 => $"one rig by the library's figures of {gear.Tag}",
             var count => $"{count} rigs by the library's figures of {gear.Tag}",
-        }, sheet.Column, Ink.Strong).EndLine();
+        }, sheet.Column, SheetStyle.Strong).EndLine();
         foreach (var rig in rigs)
             Write(sheet, rig);
         if (rigs.Count > 0)
-            sheet.BlankLine().Wrap("Take the new figures, or keep the old, for each rig on the page: loadmark.", 0, Ink.Faint).EndLine();
+            sheet.BlankLine()
+                .Wrap("Take the new figures, or keep the old, for each rig on the page: loadmark.", 0, SheetStyle.Faint).EndLine();
     }
 
     private static void Write(Sheet sheet, AffectedRig rig)
     {
-        sheet.BlankLine().PadTo(Indent).Wrap(rig.Rig.Name, Indent, Ink.Strong).EndLine();
+        sheet.BlankLine().PadTo(Indent).Wrap(rig.Rig.Name, Indent, SheetStyle.Strong).EndLine();
         sheet.PadTo(Deeper);
         if (rig is { Before: { } before, After: { } after })
         {
@@ -37,7 +38,7 @@ internal static class AffectedPage
         }
         else
         {
-            sheet.Wrap($"? {rig.Problem}", Deeper, Ink.Orange);
+            sheet.Wrap($"? {rig.Problem}", Deeper, SheetStyle.Orange);
         }
 
         sheet.EndLine();
@@ -46,7 +47,7 @@ internal static class AffectedPage
         foreach (var finding in AffectedFindings.New(rig).Where(static finding => finding.Severity >= Severity.Noise))
             sheet.PadTo(Deeper).Wrap(finding.Message, Deeper).EndLine();
         if (rig.TakesFromLibrary)
-            sheet.PadTo(Deeper).Wrap("It takes its figures from the library, and so has the new ones already.", Deeper, Ink.Faint).EndLine();
+            sheet.PadTo(Deeper).Wrap("It takes its figures from the library, and so has the new ones already.", Deeper, SheetStyle.Faint).EndLine();
     }
 
     private static void Put(Sheet sheet, Severity severity)

@@ -22,14 +22,14 @@ internal static class BuyPage
     /// <param name="all">Whether every option is shown with its wiring, not only the cheapest.</param>
     public static void Write(Sheet sheet, BuyResult result, bool all)
     {
-        sheet.Put("BUY  ", Ink.Strong).Wrap(result.Rig.Name, sheet.Column, Ink.Strong).EndLine();
+        sheet.Put("BUY  ", SheetStyle.Strong).Wrap(result.Rig.Name, sheet.Column, SheetStyle.Strong).EndLine();
         sheet.PadTo(Indent).Wrap(Verdict(result), Indent).EndLine();
         if (result.Room.Count > 0)
             sheet.PadTo(Indent).Wrap($"Room is kept for {string.Join(", ", result.Rig.Loads.Items.Where(load => result.Room.Items.Contains(load.Id)).Select(static load => $"{load.Id} ({load.Label})"))}.", Indent).EndLine();
 
         if (result.Cheapest is { } cheapest)
         {
-            sheet.BlankLine().Line("The cheapest", Ink.Strong);
+            sheet.BlankLine().Line("The cheapest", SheetStyle.Strong);
             WriteOption(sheet, cheapest);
             WriteFront(sheet, result, all);
         }
@@ -59,15 +59,15 @@ internal static class BuyPage
         foreach (var (offer, count) in option.Purchases)
         {
             var each = count == 1 ? "" : $"(each {Money(offer.Price)})";
-            sheet.PadTo(Indent).Put($"{count} x ").Put(offer.Id, Ink.Strong).PutRight(Money(offer.Price * count), 30).Put(count == 1 ? "" : " ").Wrap(each, sheet.Column).EndLine();
+            sheet.PadTo(Indent).Put($"{count} x ").Put(offer.Id, SheetStyle.Strong).PutRight(Money(offer.Price * count), 30).Put(count == 1 ? "" : " ").Wrap(each, sheet.Column).EndLine();
         }
 
         sheet.PadTo(Indent).Wrap($"Price {Money(option.Price)}, mass {MassText(option)}, {option.Spare} to spare.", Indent).EndLine();
         sheet.BlankLine();
         FeedLines.Write(sheet, option.Plan, Indent);
         if (option.Plan.Unfed.Count > 0)
-            sheet.PadTo(Indent).Wrap($"A wiring for everything exists but was not found in the time; without a feed here: {string.Join(", ", option.Plan.Unfed)}.", Indent, Ink.Orange).EndLine();
-        sheet.PadTo(Indent).Wrap(Quality(option.Plan), Indent, Ink.Faint).EndLine();
+            sheet.PadTo(Indent).Wrap($"A wiring for everything exists but was not found in the time; without a feed here: {string.Join(", ", option.Plan.Unfed)}.", Indent, SheetStyle.Orange).EndLine();
+        sheet.PadTo(Indent).Wrap(Quality(option.Plan), Indent, SheetStyle.Faint).EndLine();
     }
 
     private static string Quality(PlanResult plan)
@@ -80,30 +80,31 @@ internal static class BuyPage
     {
         if (result.Front.Count > 1)
         {
-            sheet.BlankLine().Line("Worth choosing between", Ink.Strong);
-            sheet.PutRight("price", PriceEnd, Ink.Faint).PutRight("mass", MassEnd, Ink.Faint).PutRight("spare", SpareEnd, Ink.Faint)
-                .PutRight("tight", TightEnd, Ink.Faint).PutRight("noise", NoiseEnd, Ink.Faint).PadTo(BuyColumn).Put("buy", Ink.Faint).EndLine();
+            sheet.BlankLine().Line("Worth choosing between", SheetStyle.Strong);
+            sheet.PutRight("price", PriceEnd, SheetStyle.Faint).PutRight("mass", MassEnd, SheetStyle.Faint)
+                .PutRight("spare", SpareEnd, SheetStyle.Faint)
+                .PutRight("tight", TightEnd, SheetStyle.Faint).PutRight("noise", NoiseEnd, SheetStyle.Faint).PadTo(BuyColumn).Put("buy", SheetStyle.Faint).EndLine();
             for (var index = 0; index < result.Front.Count; index++)
                 WriteRow(sheet, index + 1, result.Front[index]);
             sheet.PadTo(Indent).Wrap(
                 "Each is lighter than every cheaper one by 100 g, or has 5 W more to spare; in none can a supply be left out, and none costs more than one and a half times the cheapest. "
                 + "Tight: limits past their headroom. Noise: findings of noise.",
-                Indent, Ink.Faint).EndLine();
+                Indent, SheetStyle.Faint).EndLine();
         }
 
         if (!result.IsFrontComplete)
-            sheet.PadTo(Indent).Wrap("The time did not suffice to prove that there are no others worth choosing.", Indent, Ink.Orange).EndLine();
+            sheet.PadTo(Indent).Wrap("The time did not suffice to prove that there are no others worth choosing.", Indent, SheetStyle.Orange).EndLine();
         if (result.Front.Count < 2)
             return;
         if (!all)
         {
-            sheet.PadTo(Indent).Wrap("With --all each is shown with its wiring.", Indent, Ink.Faint).EndLine();
+            sheet.PadTo(Indent).Wrap("With --all each is shown with its wiring.", Indent, SheetStyle.Faint).EndLine();
             return;
         }
 
         for (var index = 1; index < result.Front.Count; index++)
         {
-            sheet.BlankLine().Line($"Option {index + 1}", Ink.Strong);
+            sheet.BlankLine().Line($"Option {index + 1}", SheetStyle.Strong);
             WriteOption(sheet, result.Front[index]);
         }
     }
@@ -113,12 +114,12 @@ internal static class BuyPage
         sheet.PutRight($"{number}", Indent + 2).PutRight(Money(option.Price), PriceEnd).PutRight(MassText(option), MassEnd).PutRight($"{option.Spare}", SpareEnd)
             .PutRight($"{Count(option.Plan, RuleId.ThinHeadroom)}", TightEnd).PutRight($"{Noise(option.Plan)}", NoiseEnd).PadTo(BuyColumn);
         var buy = string.Join(", ", option.Purchases.Items.Select(static purchase => $"{purchase.Count} x {purchase.Offer.Id}".Replace(' ', '\u00A0')));
-        sheet.Wrap(buy.Length == 0 ? "nothing" : buy, BuyColumn, Ink.Strong).EndLine();
+        sheet.Wrap(buy.Length == 0 ? "nothing" : buy, BuyColumn, SheetStyle.Strong).EndLine();
     }
 
     private static void WriteImpossible(Sheet sheet, BuyResult result)
     {
-        sheet.BlankLine().Line("What stands in the way", Ink.Strong);
+        sheet.BlankLine().Line("What stands in the way", SheetStyle.Strong);
         if (result.Unsuited.Count > 0)
             sheet.PadTo(Indent).Wrap($"No supply on the list, and none there is, gives these what they need: {string.Join(", ", result.Unsuited)}.", Indent).EndLine();
         if (result.NeedLeads.Count > 0)
@@ -131,11 +132,11 @@ internal static class BuyPage
     {
         if (result.LeftOut.Count == 0)
             return;
-        sheet.BlankLine().Line("Left out of the choice", Ink.Faint);
+        sheet.BlankLine().Line("Left out of the choice", SheetStyle.Faint);
         foreach (var reason in result.LeftOut.Items.GroupBy(static left => left.Because.Replace(left.Offer.Id, "*", StringComparison.Ordinal), StringComparer.Ordinal))
         {
             var names = string.Join(", ", reason.Select(static left => left.Offer.Id));
-            sheet.PadTo(Indent).Wrap($"{names}: {reason.First().Because}", Indent, Ink.Faint).EndLine();
+            sheet.PadTo(Indent).Wrap($"{names}: {reason.First().Because}", Indent, SheetStyle.Faint).EndLine();
         }
     }
 

@@ -8,5 +8,5 @@ internal static class Cautions
         "people. The gear's own instructions win.";
 
     /// <summary>Writes the caution.</summary>
-    public static void Write(Sheet sheet) => sheet.Wrap(Text, 0, Ink.Faint).EndLine();
+    public static void Write(Sheet sheet) => sheet.Wrap(Text, 0, SheetStyle.Faint).EndLine();
 }

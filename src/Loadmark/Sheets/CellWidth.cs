@@ -9,7 +9,7 @@ internal static class CellWidth
     /// <summary>The signs of the program's own that lie outside the blocks known to be narrow.</summary>
     private const string OwnSigns = "✖✔■△•⎓∿";
 
-    /// <summary>Counts the cells of a text that went through <see cref="SafeText"/>.</summary>
+    /// <summary>Counts the cells of a text that went through <see cref="TerminalText"/>.</summary>
     public static int Of(string text)
     {
         foreach (var character in text)

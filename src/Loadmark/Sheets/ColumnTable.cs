@@ -37,8 +37,8 @@ internal sealed class ColumnTable
 
     private static void WriteRow(Sheet sheet, string[] row, int[] ends, bool isHead)
     {
-        var style = isHead ? Ink.Faint : Ink.Plain;
-        sheet.PadTo(Indent).PutShortened(row[0], WidestName, isHead ? Ink.Faint : Ink.Strong);
+        var style = isHead ? SheetStyle.Faint : SheetStyle.Plain;
+        sheet.PadTo(Indent).PutShortened(row[0], WidestName, isHead ? SheetStyle.Faint : SheetStyle.Strong);
         for (var column = 1; column < row.Length - 1; column++)
             sheet.PutRight(row[column], ends[column], style);
         var last = ends[^2] + Gap;

@@ -9,7 +9,7 @@ internal static class CopyPage
     /// <summary>Writes a backup's report.</summary>
     public static void Write(Sheet sheet, BackupReport report)
     {
-        sheet.Put("Backed up ", Ink.Strong).Wrap($"{Held(report.Contents)} to {report.File} ({Size(report.Bytes)}). The copy was checked and is whole.", 0).EndLine();
+        sheet.Put("Backed up ", SheetStyle.Strong).Wrap($"{Held(report.Contents)} to {report.File} ({Size(report.Bytes)}). The copy was checked and is whole.", 0).EndLine();
         WriteUnreadable(sheet, report.Contents.Unreadable);
     }
 
@@ -17,7 +17,7 @@ internal static class CopyPage
     public static void Write(Sheet sheet, RestoreReport report)
     {
         var older = report.WasOlder ? " An older version of Loadmark wrote it; it was brought forward." : "";
-        sheet.Put("Restored ", Ink.Strong).Wrap($"{Held(report.Contents)} from {report.File}.{older}", 0).EndLine();
+        sheet.Put("Restored ", SheetStyle.Strong).Wrap($"{Held(report.Contents)} from {report.File}.{older}", 0).EndLine();
         if (report.Previous is { } previous)
             sheet.Wrap($"What was kept before is in {previous}.", 0).EndLine();
         sheet.Wrap("A page that is open on a rig is told at its next edit.", 0).EndLine();

@@ -19,7 +19,7 @@ internal static class FeedLines
         var from = Math.Min(MostNameCells, feeds.Select(static feed => feed.OutletNames.Length).DefaultIfEmpty().Max()) + indent + 2;
         foreach (var feed in feeds)
         {
-            sheet.PadTo(indent).Put(feed.OutletNames, Ink.Strong).PadTo(from);
+            sheet.PadTo(indent).Put(feed.OutletNames, SheetStyle.Strong).PadTo(from);
             var how = feed.Feed.Lead is { } lead ? $" over {lead}" : "";
             var setting = feed.Outlets.Any(static outlet => outlet.Rating.Modes.Length > 1) ? $"set to {feed.VoltsText}" : feed.VoltsText;
             var joined = feed.Joined == Joint.None ? "" : $" in {feed.Joined.ToString().ToLowerInvariant()}";
@@ -27,9 +27,9 @@ internal static class FeedLines
         }
 
         var free = OutletRow.Fold([.. plan.Check.FreeOutlets]).Select(static row => $"{row.Name} ({row.Outlet.Limit?.ToString() ?? "?"})").ToList();
-        sheet.PadTo(indent).Wrap(free.Count == 0 ? "Nothing stays free." : $"Free: {string.Join(", ", free)}.", indent, Ink.Faint).EndLine();
+        sheet.PadTo(indent).Wrap(free.Count == 0 ? "Nothing stays free." : $"Free: {string.Join(", ", free)}.", indent, SheetStyle.Faint).EndLine();
         var idle = plan.Check.IdleSupplies.ToList();
         if (idle.Count > 0)
-            sheet.PadTo(indent).Wrap($"Left idle, with nothing at {(idle.Count == 1 ? "its input" : "their inputs")}: {string.Join(", ", idle)}.", indent, Ink.Faint).EndLine();
+            sheet.PadTo(indent).Wrap($"Left idle, with nothing at {(idle.Count == 1 ? "its input" : "their inputs")}: {string.Join(", ", idle)}.", indent, SheetStyle.Faint).EndLine();
     }
 }

@@ -36,16 +36,16 @@ internal static class FindingsBlock
 
         if (rules.Count == 0)
             return;
-        sheet.BlankLine().Line("Sources of the rules", Ink.Faint);
+        sheet.BlankLine().Line("Sources of the rules", SheetStyle.Faint);
         foreach (var (source, names) in rules)
-            sheet.PadTo(Indent).Wrap($"{string.Join(", ", names)}: {source}", Indent, Ink.Faint).EndLine();
+            sheet.PadTo(Indent).Wrap($"{string.Join(", ", names)}: {source}", Indent, SheetStyle.Faint).EndLine();
     }
 
     private static void Write(Sheet sheet, Finding finding)
     {
         var look = SeverityLook.Of(finding.Severity);
         sheet.BlankLine();
-        sheet.Put($"{look.SignOn(sheet)} {look.Word}", look.Style).PadTo(LabelColumn).Put(finding.Rule, Ink.Strong).Put("  ");
+        sheet.Put($"{look.SignOn(sheet)} {look.Word}", look.Style).PadTo(LabelColumn).Put(finding.Rule, SheetStyle.Strong).Put("  ");
         sheet.Wrap(string.Join(", ", finding.Subjects), sheet.Column).EndLine();
         sheet.PadTo(Indent).Wrap(finding.Message, Indent).EndLine();
         WriteLabelled(sheet, "working", finding.Working);
@@ -55,6 +55,6 @@ internal static class FindingsBlock
     private static void WriteLabelled(Sheet sheet, string label, string text)
     {
         if (text.Length > 0)
-            sheet.PadTo(Indent).Put(label, Ink.Faint).PadTo(LabelColumn).Wrap(text, LabelColumn).EndLine();
+            sheet.PadTo(Indent).Put(label, SheetStyle.Faint).PadTo(LabelColumn).Wrap(text, LabelColumn).EndLine();
     }
 }

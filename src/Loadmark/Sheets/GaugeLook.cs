@@ -11,14 +11,14 @@ internal sealed record GaugeLook(string Sign, string AsciiSign, Style Style)
     /// <summary>How <paramref name="cell"/> shows.</summary>
     public static GaugeLook Of(GaugeCell cell) => cell switch
     {
-        GaugeCell.Empty => new("·", ".", Ink.Faint),
-        GaugeCell.Run => new("█", "#", Ink.Blue),
-        GaugeCell.Start => new("▒", "=", Ink.Blue),
-        GaugeCell.Unknown => new("?", "?", Ink.Plain),
-        GaugeCell.Tick => new("╎", ":", Ink.Plain),
-        GaugeCell.Mark => new("┃", "|", Ink.Strong),
-        GaugeCell.RunPast => new("█", "#", Ink.Orange),
-        GaugeCell.StartPast => new("▒", "=", Ink.Orange),
+        GaugeCell.Empty => new("·", ".", SheetStyle.Faint),
+        GaugeCell.Run => new("█", "#", SheetStyle.Blue),
+        GaugeCell.Start => new("▒", "=", SheetStyle.Blue),
+        GaugeCell.Unknown => new("?", "?", SheetStyle.Plain),
+        GaugeCell.Tick => new("╎", ":", SheetStyle.Plain),
+        GaugeCell.Mark => new("┃", "|", SheetStyle.Strong),
+        GaugeCell.RunPast => new("█", "#", SheetStyle.Orange),
+        GaugeCell.StartPast => new("▒", "=", SheetStyle.Orange),
         _ => throw new ArgumentOutOfRangeException(nameof(cell), cell, "It has no look."),
     };
 }

@@ -13,7 +13,7 @@ internal static class GearListPage
     /// <param name="words">What was looked for; empty for everything.</param>
     public static void Write(Sheet sheet, IReadOnlyList<ListedGear> gear, string words)
     {
-        sheet.Put("GEAR  ", Ink.Strong).Wrap(Head(gear.Count, words), sheet.Column, Ink.Strong).EndLine();
+        sheet.Put("GEAR  ", SheetStyle.Strong).Wrap(Head(gear.Count, words), sheet.Column, SheetStyle.Strong).EndLine();
         if (gear.Count == 0)
             return;
 

@@ -17,7 +17,7 @@ internal static class GearPage
     public static void Write(Sheet sheet, ShownGear shown)
     {
         var gear = shown.Gear;
-        sheet.Put($"{JsonWords.Of(gear.Kind).ToUpperInvariant()}  ", Ink.Strong).Wrap(gear.Name.Length == 0 ? gear.Tag : $"{gear.Tag}, {gear.Name}", sheet.Column, Ink.Strong).EndLine();
+        sheet.Put($"{JsonWords.Of(gear.Kind).ToUpperInvariant()}  ", SheetStyle.Strong).Wrap(gear.Name.Length == 0 ? gear.Tag : $"{gear.Tag}, {gear.Name}", sheet.Column, SheetStyle.Strong).EndLine();
         if (gear.Piece is { } piece)
         {
             foreach (var field in GearText.FieldsOf(piece).Where(static field => field.Key != "name"))
@@ -25,7 +25,8 @@ internal static class GearPage
         }
         else
         {
-            sheet.PadTo(Indent).Wrap("What is said of it cannot be read by this version of the program.", Indent, Ink.Orange).EndLine();
+            sheet.PadTo(Indent)
+                .Wrap("What is said of it cannot be read by this version of the program.", Indent, SheetStyle.Orange).EndLine();
         }
 
         if (gear.Stored.Content.Words.Count > 0)
@@ -55,7 +56,7 @@ internal static class GearPage
         foreach (var rig in shown.Rigs.Take(MostRigs))
             sheet.PadTo(Indent).Wrap(rig.Name, Indent).EndLine();
         if (shown.Rigs.Length > MostRigs)
-            sheet.PadTo(Indent).Wrap($"and {shown.Rigs.Length - MostRigs} more", Indent, Ink.Faint).EndLine();
+            sheet.PadTo(Indent).Wrap($"and {shown.Rigs.Length - MostRigs} more", Indent, SheetStyle.Faint).EndLine();
     }
 
     private static void WriteChanges(Sheet sheet, ShownGear shown)
@@ -63,11 +64,11 @@ internal static class GearPage
         sheet.BlankLine().Line(shown.Changes.Length > MostChanges ? $"The last {MostChanges} of {shown.Changes.Length} changes:" : "Changes:");
         foreach (var change in shown.Changes.Reverse().Take(MostChanges))
         {
-            sheet.PadTo(Indent).Put(change.Made.UtcDateTime.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture), Ink.Faint).PadTo(TextColumn).Wrap(change.What, TextColumn).EndLine();
+            sheet.PadTo(Indent).Put(change.Made.UtcDateTime.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture), SheetStyle.Faint).PadTo(TextColumn).Wrap(change.What, TextColumn).EndLine();
             foreach (var difference in GearChanges.DifferencesOf(change, shown.Gear.Tag))
-                sheet.PadTo(TextColumn).Wrap(Say(difference), TextColumn, Ink.Faint).EndLine();
+                sheet.PadTo(TextColumn).Wrap(Say(difference), TextColumn, SheetStyle.Faint).EndLine();
         }
     }
 
-    private static void Entry(Sheet sheet, string key, string value) => sheet.PadTo(Indent).Put(key, Ink.Strong).PadTo(TextColumn).Wrap(value, TextColumn).EndLine();
+    private static void Entry(Sheet sheet, string key, string value) => sheet.PadTo(Indent).Put(key, SheetStyle.Strong).PadTo(TextColumn).Wrap(value, TextColumn).EndLine();
 }

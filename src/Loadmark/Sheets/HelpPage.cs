@@ -146,13 +146,13 @@ internal static class HelpPage
     /// <summary>Writes what is typed and what for.</summary>
     internal static void Title(Sheet sheet, string usage, string job)
     {
-        sheet.Put(usage, Ink.Strong).EndLine();
+        sheet.Put(usage, SheetStyle.Strong).EndLine();
         sheet.PadTo(Indent).Wrap(job, Indent).EndLine().BlankLine();
     }
 
     /// <summary>Writes a word and what it means.</summary>
     internal static void Entry(Sheet sheet, string name, string text) =>
-        sheet.PadTo(Indent).Put(name, Ink.Strong).PadTo(TextColumn).Wrap(text, TextColumn).EndLine();
+        sheet.PadTo(Indent).Put(name, SheetStyle.Strong).PadTo(TextColumn).Wrap(text, TextColumn).EndLine();
 
     /// <summary>Writes what allows a file to be replaced.</summary>
     internal static void ForceEntry(Sheet sheet) => Entry(

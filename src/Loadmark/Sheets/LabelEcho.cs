@@ -11,7 +11,7 @@ internal static class LabelEcho
         var text = nameplate.Text;
         if (string.IsNullOrWhiteSpace(text))
         {
-            sheet.Line("(an empty label)", Ink.Faint);
+            sheet.Line("(an empty label)", SheetStyle.Faint);
             return;
         }
 
@@ -62,7 +62,7 @@ internal static class LabelEcho
             var stop = index + 1;
             while (stop < end && unread[stop] == unread[index])
                 stop++;
-            sheet.Put(text[index..stop], unread[index] ? Ink.Orange : Ink.Strong);
+            sheet.Put(text[index..stop], unread[index] ? SheetStyle.Orange : SheetStyle.Strong);
             index = stop;
         }
 
@@ -75,7 +75,7 @@ internal static class LabelEcho
             var next = index + LengthAt(text, index);
             var cells = sheet.CellsOf(text[index..next]);
             if (unread[index])
-                sheet.Put(new string('^', cells), Ink.Orange);
+                sheet.Put(new string('^', cells), SheetStyle.Orange);
             else
                 sheet.PadTo(sheet.Column + cells);
             index = next;

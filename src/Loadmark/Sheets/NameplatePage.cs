@@ -177,23 +177,23 @@ internal sealed class NameplatePage
     {
         var printed = field.Place.In(_nameplate.Text);
         if (field.State == FieldState.Ambiguous)
-            Row(name, $"{Join(field.Candidates, " or ", word)}?", $"ambiguous: “{printed}”", Ink.Orange);
+            Row(name, $"{Join(field.Candidates, " or ", word)}?", $"ambiguous: “{printed}”", SheetStyle.Orange);
         else
-            Row(name, "?", $"unreadable: “{printed}”", Ink.Orange);
+            Row(name, "?", $"unreadable: “{printed}”", SheetStyle.Orange);
     }
 
-    private void NotPrinted(string name) => _sheet.PadTo(Indent).Put(name, Ink.Faint).PadTo(ValueColumn).Put("not printed", Ink.Faint).EndLine();
+    private void NotPrinted(string name) => _sheet.PadTo(Indent).Put(name, SheetStyle.Faint).PadTo(ValueColumn).Put("not printed", SheetStyle.Faint).EndLine();
 
-    private void Row(string name, string value, Origin origin) => Row(name, value, OriginWords.Of(origin), Ink.Faint);
+    private void Row(string name, string value, Origin origin) => Row(name, value, OriginWords.Of(origin), SheetStyle.Faint);
 
     private void Row(string name, string value, string state, Style style)
     {
-        _sheet.PadTo(Indent).Put(name, Ink.Faint).PadTo(ValueColumn).Wrap(value, ValueColumn, Ink.Strong).Put("  ");
+        _sheet.PadTo(Indent).Put(name, SheetStyle.Faint).PadTo(ValueColumn).Wrap(value, ValueColumn, SheetStyle.Strong).Put("  ");
         _sheet.PadTo(Math.Min(StateColumn, _sheet.Width / 2)).Wrap(state, ValueColumn, style).EndLine();
     }
 
     private void Remark(string name, string text) =>
-        _sheet.PadTo(Indent).Put(name, Ink.Orange).PadTo(ValueColumn).Wrap(text, ValueColumn).EndLine();
+        _sheet.PadTo(Indent).Put(name, SheetStyle.Orange).PadTo(ValueColumn).Wrap(text, ValueColumn).EndLine();
 
     private static string Join<T>(ImmutableArray<T> items, string between, Func<T, string> word)
     {

@@ -27,7 +27,7 @@ internal static class OneRigPage
         if (result.Untold.Count == 0)
             return;
 
-        sheet.BlankLine().Line("Could not be told", Ink.Strong);
+        sheet.BlankLine().Line("Could not be told", SheetStyle.Strong);
         foreach (var untold in result.Untold)
         {
             sheet.Put("? ").Put(untold.Rule).Put("  ");

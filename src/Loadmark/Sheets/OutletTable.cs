@@ -72,20 +72,21 @@ internal sealed class OutletTable
     private void WriteHead()
     {
         _sheet.BlankLine();
-        _sheet.PadTo(Indent).Put("outlet", Ink.Faint).PutRight("volts", _volts, Ink.Faint).PutRight("limit", _limit, Ink.Faint);
-        _sheet.PutRight("run", _run, Ink.Faint).PutRight("start", _start, Ink.Faint);
+        _sheet.PadTo(Indent).Put("outlet", SheetStyle.Faint)
+            .PutRight("volts", _volts, SheetStyle.Faint).PutRight("limit", _limit, SheetStyle.Faint);
+        _sheet.PutRight("run", _run, SheetStyle.Faint).PutRight("start", _start, SheetStyle.Faint);
         ToGauge();
-        _sheet.Put("mark gauge", Ink.Faint);
+        _sheet.Put("mark gauge", SheetStyle.Faint);
         if (_loadsHaveColumn)
-            _sheet.PadTo(_loadsColumn).Put("loads", Ink.Faint);
+            _sheet.PadTo(_loadsColumn).Put("loads", SheetStyle.Faint);
         _sheet.EndLine();
     }
 
     private void WriteRow(OutletRow row)
     {
         var outlet = row.Outlet;
-        var style = row.IsFree ? Ink.Faint : Ink.Plain;
-        _sheet.PadTo(Indent).PutShortened(row.Name, WidestName, row.IsFree ? Ink.Faint : Ink.Strong);
+        var style = row.IsFree ? SheetStyle.Faint : SheetStyle.Plain;
+        _sheet.PadTo(Indent).PutShortened(row.Name, WidestName, row.IsFree ? SheetStyle.Faint : SheetStyle.Strong);
         _sheet.PutRight(TextOf(outlet.Volts), _volts, style).PutRight(TextOf(outlet.Limit), _limit, style);
         if (row.IsFree)
         {
@@ -120,7 +121,7 @@ internal sealed class OutletTable
         }
 
         if (outlet.RunsOver || outlet.StartsOver)
-            _sheet.Put(Over, Ink.Orange);
+            _sheet.Put(Over, SheetStyle.Orange);
     }
 
     private void ToGauge()
@@ -137,11 +138,11 @@ internal sealed class OutletTable
         WriteKey(GaugeCell.Tick, "headroom begins");
         WriteKey(GaugeCell.Mark, "limit");
         if (AnyUsed(static outlet => outlet.RunsOver || outlet.StartsOver))
-            WriteKey(Over, Ink.Orange, "past it");
+            WriteKey(Over, SheetStyle.Orange, "past it");
         if (AnyUsed(static outlet => outlet is not { Volts: not null, Limit: not null, Run: not null, Start: not null }))
-            WriteKey(Unknown, Ink.Plain, "not known");
+            WriteKey(Unknown, SheetStyle.Plain, "not known");
         if (AnyUsed(static outlet => outlet.DrawIsAssumed))
-            WriteKey(Assumed, Ink.Plain, "assumed");
+            WriteKey(Assumed, SheetStyle.Plain, "assumed");
         _sheet.EndLine();
     }
 
@@ -155,7 +156,7 @@ internal sealed class OutletTable
     {
         if (_sheet.Column + Gap + 2 + word.Length > _sheet.Width)
             _sheet.EndLine();
-        _sheet.PadTo(_sheet.Column + Gap).Put(sign, style).Put($" {word}", Ink.Faint);
+        _sheet.PadTo(_sheet.Column + Gap).Put(sign, style).Put($" {word}", SheetStyle.Faint);
     }
 
     private bool AnyUsed(Func<OutletLoading, bool> holds)
@@ -177,7 +178,7 @@ internal sealed class OutletTable
         return widest;
     }
 
-    private static Style StyleOf(bool isOver) => isOver ? Ink.Orange : Ink.Plain;
+    private static Style StyleOf(bool isOver) => isOver ? SheetStyle.Orange : SheetStyle.Plain;
 
     private static string TextOf(Amps? amps) => amps?.ToString() ?? Unknown;
 

@@ -28,7 +28,7 @@ internal static class PlanPage
 
     private static void WriteHead(Sheet sheet, PlanResult plan)
     {
-        sheet.Put("PLAN  ", Ink.Strong).Wrap(plan.Rig.Name, sheet.Column, Ink.Strong).EndLine();
+        sheet.Put("PLAN  ", SheetStyle.Strong).Wrap(plan.Rig.Name, sheet.Column, SheetStyle.Strong).EndLine();
         var fed = plan.Rig.Loads.Count - plan.Unfed.Count;
         sheet.PadTo(Indent).Wrap(
             plan.Status switch
@@ -40,7 +40,7 @@ internal static class PlanPage
             },
             Indent).EndLine();
         if (plan.Unfed.Count > 0)
-            sheet.PadTo(Indent).Wrap($"Not fed: {string.Join(", ", plan.Unfed)}.", Indent, Ink.Orange).EndLine();
+            sheet.PadTo(Indent).Wrap($"Not fed: {string.Join(", ", plan.Unfed)}.", Indent, SheetStyle.Orange).EndLine();
     }
 
     /// <summary>What to do where something is wired already.</summary>
@@ -49,7 +49,7 @@ internal static class PlanPage
         if (rig.Wired is not { Count: > 0 })
             return;
 
-        sheet.BlankLine().Line("What changes against the wiring in the file", Ink.Strong);
+        sheet.BlankLine().Line("What changes against the wiring in the file", SheetStyle.Strong);
         var moves = LoadMove.Between(rig, plan.Rig);
         if (moves.Count == 0)
             sheet.PadTo(Indent).Put("Nothing.").EndLine();
@@ -78,14 +78,14 @@ internal static class PlanPage
     {
         if (explanation.Reasons.Count > 0)
         {
-            sheet.BlankLine().Line("What stands in the way", Ink.Strong);
+            sheet.BlankLine().Line("What stands in the way", SheetStyle.Strong);
             foreach (var reason in explanation.Reasons)
                 sheet.PadTo(Indent).Wrap(reason.Because, Indent).EndLine();
         }
 
         if (explanation.Changes.Count > 0)
         {
-            sheet.BlankLine().Line(plan.Unfed.Count > 0 ? "Any one of these would mend it (each was tried)" : "If less may stay free (tried)", Ink.Strong);
+            sheet.BlankLine().Line(plan.Unfed.Count > 0 ? "Any one of these would mend it (each was tried)" : "If less may stay free (tried)", SheetStyle.Strong);
             foreach (var change in explanation.Changes)
                 sheet.PadTo(Indent).Wrap(change.Text, Indent).EndLine();
         }
@@ -93,7 +93,7 @@ internal static class PlanPage
 
     private static void WriteChecked(Sheet sheet, PlanResult plan, string? written)
     {
-        sheet.BlankLine().Line("Best by, in this order", Ink.Strong);
+        sheet.BlankLine().Line("Best by, in this order", SheetStyle.Strong);
         foreach (var level in plan.Objective)
         {
             var bound = level.IsProven ? "proven" : $"not below {level.Bound:0.###}";

@@ -12,9 +12,9 @@ internal static class RigsPage
     /// <summary>Writes the list, the last changed first.</summary>
     public static void Write(Sheet sheet, IReadOnlyList<RigSummary> rigs)
     {
-        sheet.Put("RIGS  ", Ink.Strong).Wrap(rigs.Count == 0 ? "none is kept" : $"{rigs.Count} kept, the last changed first", sheet.Column, Ink.Strong).EndLine();
+        sheet.Put("RIGS  ", SheetStyle.Strong).Wrap(rigs.Count == 0 ? "none is kept" : $"{rigs.Count} kept, the last changed first", sheet.Column, SheetStyle.Strong).EndLine();
         foreach (var rig in rigs)
-            sheet.PadTo(Indent).Put(rig.Changed.UtcDateTime.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture), Ink.Faint).PadTo(NameColumn).Wrap(rig.Name, NameColumn).EndLine();
+            sheet.PadTo(Indent).Put(rig.Changed.UtcDateTime.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture), SheetStyle.Faint).PadTo(NameColumn).Wrap(rig.Name, NameColumn).EndLine();
     }
 
     /// <summary>Writes that a rig was written to a file.</summary>

@@ -18,7 +18,7 @@ internal static class SettlePage
     /// <param name="spread">What becomes of it when the figures are not known exactly; null where that was not asked.</param>
     public static void Write(Sheet sheet, SettleResult settled, CheckResult check, string file, SpreadResult? spread)
     {
-        sheet.Put("SETTLE  ", Ink.Strong).Wrap(settled.Rig, sheet.Column, Ink.Strong).EndLine();
+        sheet.Put("SETTLE  ", SheetStyle.Strong).Wrap(settled.Rig, sheet.Column, SheetStyle.Strong).EndLine();
         if (settled.Loads.Items.All(static load => load.Volts is null) && settled.Outlets.Items.All(static outlet => outlet.IsFree))
             SimulationParts.WriteUnwired(sheet, file);
         else
@@ -35,7 +35,7 @@ internal static class SettlePage
         outlets.Write(sheet);
         var free = settled.Outlets.Items.Where(static outlet => outlet.IsFree).Select(static outlet => $"{outlet.Outlet}").ToList();
         if (free.Count > 0)
-            sheet.PadTo(Indent).Wrap($"Free: {Words.List(free)}.", Indent, Ink.Faint).EndLine();
+            sheet.PadTo(Indent).Wrap($"Free: {Words.List(free)}.", Indent, SheetStyle.Faint).EndLine();
         SimulationParts.WriteTotals(sheet, settled.Totals, "");
         SpreadBlock.Write(sheet, spread);
         SimulationParts.WriteRest(sheet, check, settled.Assumptions, settled.Untold);

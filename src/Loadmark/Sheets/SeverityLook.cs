@@ -18,14 +18,14 @@ internal sealed record SeverityLook(string Sign, string AsciiSign, string Word, 
     /// <summary>How <paramref name="severity"/> shows.</summary>
     public static SeverityLook Of(Severity severity) => severity switch
     {
-        Severity.Harm => new("✖", "X", "harm", Ink.Vermilion, severity.Sentence()),
-        Severity.Fails => new("■", "#", "fails", Ink.Orange, severity.Sentence()),
-        Severity.Open => new("□", "o", "open", Ink.Plain, severity.Sentence()),
-        Severity.Unsure => new("?", "?", "unsure", Ink.Olive, severity.Sentence()),
-        Severity.Noise => new("≈", "~", "noise", Ink.Purple, severity.Sentence()),
-        Severity.Margin => new("△", "!", "margin", Ink.Blue, severity.Sentence()),
-        Severity.Note => new("•", "-", "note", Ink.Plain, severity.Sentence()),
-        Severity.Good => new("✔", "+", "good", Ink.Green, severity.Sentence()),
+        Severity.Harm => new("✖", "X", "harm", SheetStyle.Vermilion, severity.Sentence()),
+        Severity.Fails => new("■", "#", "fails", SheetStyle.Orange, severity.Sentence()),
+        Severity.Open => new("□", "o", "open", SheetStyle.Plain, severity.Sentence()),
+        Severity.Unsure => new("?", "?", "unsure", SheetStyle.Olive, severity.Sentence()),
+        Severity.Noise => new("≈", "~", "noise", SheetStyle.Purple, severity.Sentence()),
+        Severity.Margin => new("△", "!", "margin", SheetStyle.Blue, severity.Sentence()),
+        Severity.Note => new("•", "-", "note", SheetStyle.Plain, severity.Sentence()),
+        Severity.Good => new("✔", "+", "good", SheetStyle.Green, severity.Sentence()),
         _ => throw new ArgumentOutOfRangeException(nameof(severity), severity, "It has no look."),
     };
 

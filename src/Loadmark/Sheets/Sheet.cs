@@ -7,7 +7,7 @@ namespace Loadmark.Sheets;
 
 /// <summary>
 /// A page of text being set: lines of styled pieces, wrapped to its width with hanging indents. All text passes through
-/// <see cref="SafeText"/> here, and none is ever taken as markup.
+/// <see cref="TerminalText"/> here, and none is ever taken as markup.
 /// </summary>
 /// <param name="width">How wide the page is, in character cells.</param>
 /// <param name="unicode">Whether it can show characters beyond ASCII.</param>
@@ -34,8 +34,8 @@ internal sealed class Sheet(int width, bool unicode, bool colour) : IRenderable
     /// <summary>The text as this page can show it.</summary>
     public string Fit(string text)
     {
-        var safe = SafeText.Neutral(text);
-        return unicode ? safe : SafeText.Ascii(safe);
+        var safe = TerminalText.Neutral(text);
+        return unicode ? safe : TerminalText.Ascii(safe);
     }
 
     /// <summary>How many cells the text takes as this page shows it.</summary>
@@ -99,7 +99,8 @@ internal sealed class Sheet(int width, bool unicode, bool colour) : IRenderable
     public Sheet Line(string text, Style? style = null) => Put(text, style).EndLine();
 
     /// <summary>Puts a thin line across the page, with air around it.</summary>
-    public Sheet Rule() => BlankLine().Put(string.Concat(Enumerable.Repeat(unicode ? "─" : "-", width)), Ink.Faint).EndLine().BlankLine();
+    public Sheet Rule() =>
+        BlankLine().Put(string.Concat(Enumerable.Repeat(unicode ? "─" : "-", width)), SheetStyle.Faint).EndLine().BlankLine();
 
     /// <summary>Puts an empty line.</summary>
     public Sheet BlankLine() => EndLine();

@@ -11,7 +11,7 @@ internal static class SimulationParts
 
     /// <summary>Says what to do where nothing is wired.</summary>
     public static void WriteUnwired(Sheet sheet, string file) =>
-        sheet.PadTo(Indent).Wrap($"Nothing is wired yet. Have it planned and try again: loadmark plan {file} --write FILE", Indent, Ink.Orange).EndLine();
+        sheet.PadTo(Indent).Wrap($"Nothing is wired yet. Have it planned and try again: loadmark plan {file} --write FILE", Indent, SheetStyle.Orange).EndLine();
 
     /// <summary>Writes what came of it in a sentence; before that, where something would be harmed, that it must not be plugged in.</summary>
     /// <param name="sheet">The page.</param>
@@ -23,8 +23,8 @@ internal static class SimulationParts
         var look = SeverityLook.Of(Severity.Harm);
         if (check.Verdict == Severity.Harm)
             sheet.PadTo(Indent).Wrap($"{look.SignOn(sheet)} {look.Meaning} See below. As computed:", Indent, look.Style).EndLine();
-        var good = check.Verdict == Severity.Harm ? Ink.Plain : Ink.Green;
-        sheet.PadTo(Indent).Wrap(verdict, Indent, isGood ? good : Ink.Orange).EndLine();
+        var good = check.Verdict == Severity.Harm ? SheetStyle.Plain : SheetStyle.Green;
+        sheet.PadTo(Indent).Wrap(verdict, Indent, isGood ? good : SheetStyle.Orange).EndLine();
     }
 
     /// <summary>Writes what supplies and banks give in all.</summary>
@@ -38,7 +38,7 @@ internal static class SimulationParts
         foreach (var total in totals)
         {
             var over = total.IsOver ? ": more than it is printed for, and nothing in the circuit holds it back" : "";
-            sheet.PadTo(Indent).Wrap($"{total.Holder}: {peak}{total.Given} of {total.Limit}{over}.", Indent, total.IsOver ? Ink.Orange : Ink.Plain).EndLine();
+            sheet.PadTo(Indent).Wrap($"{total.Holder}: {peak}{total.Given} of {total.Limit}{over}.", Indent, total.IsOver ? SheetStyle.Orange : SheetStyle.Plain).EndLine();
         }
     }
 
@@ -47,16 +47,16 @@ internal static class SimulationParts
     {
         FindingsBlock.Write(sheet, check, Severity.Fails);
         if (untold.Count > 0)
-            sheet.BlankLine().Line("Could not be told", Ink.Strong);
+            sheet.BlankLine().Line("Could not be told", SheetStyle.Strong);
         foreach (var entry in untold)
             sheet.Put("? ").Wrap(entry.Because, Indent).EndLine();
 
         if (assumptions.Count > 0)
-            sheet.BlankLine().Line("Assumed, because the rig does not say", Ink.Strong);
+            sheet.BlankLine().Line("Assumed, because the rig does not say", SheetStyle.Strong);
         foreach (var assumption in assumptions)
-            sheet.PadTo(Indent).Wrap($"{assumption}.", Indent + Indent, Ink.Faint).EndLine();
+            sheet.PadTo(Indent).Wrap($"{assumption}.", Indent + Indent, SheetStyle.Faint).EndLine();
         sheet.BlankLine();
-        sheet.Wrap("Copper at 20 °C. Where these figures come from: docs/theory/rig-circuit.md.", 0, Ink.Faint).EndLine();
+        sheet.Wrap("Copper at 20 °C. Where these figures come from: docs/theory/rig-circuit.md.", 0, SheetStyle.Faint).EndLine();
         Cautions.Write(sheet);
     }
 

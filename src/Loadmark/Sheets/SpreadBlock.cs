@@ -13,16 +13,20 @@ internal static class SpreadBlock
     {
         if (spread is null)
             return;
-        sheet.BlankLine().Line("When the figures are not quite those", Ink.Strong);
+        sheet.BlankLine().Line("When the figures are not quite those", SheetStyle.Strong);
         if (!spread.IsComplete)
-            Line(sheet, $"Stopped: {spread.Samples} of the {spread.Asked} samples were computed, and the rest of this is of them.", Ink.Orange);
-        Line(sheet, Verdict(spread), spread.Runs.Held == spread.Runs.Samples ? Ink.Green : Ink.Orange);
+            Line(sheet, $"Stopped: {spread.Samples} of the {spread.Asked} samples were computed, and the rest of this is of them.", SheetStyle.Orange);
+        Line(sheet, Verdict(spread), spread.Runs.Held == spread.Runs.Samples ? SheetStyle.Green : SheetStyle.Orange);
         if (spread.LeftOut.Count > 0)
-            Line(sheet, $"Left out, as nothing tells what becomes of it: {Core.Checks.Words.List([.. spread.LeftOut])}.", Ink.Orange);
+        {
+            var names = Core.Checks.Words.List([.. spread.LeftOut]);
+            Line(sheet, $"Left out, as nothing tells what becomes of it: {names}.", SheetStyle.Orange);
+        }
+
         if (spread.OpenUpwards.Count > 0)
-            Line(sheet, $"The draw of {Core.Checks.Words.List([.. spread.OpenUpwards])} is known from below only. All of this is for that least draw, and the worst corner cannot be told: measure it.", Ink.Orange);
+            Line(sheet, $"The draw of {Core.Checks.Words.List([.. spread.OpenUpwards])} is known from below only. All of this is for that least draw, and the worst corner cannot be told: measure it.", SheetStyle.Orange);
         if (spread.Uncomputed > 0)
-            Line(sheet, $"{spread.Uncomputed} samples could not be computed in full; they count as not running.", Ink.Orange);
+            Line(sheet, $"{spread.Uncomputed} samples could not be computed in full; they count as not running.", SheetStyle.Orange);
 
         var volts = new ColumnTable("load", spread.IsStartUp ? "lowest 5 %" : "gets 5 %", "median", "95 %", "corner", spread.IsStartUp ? "comes up" : "runs");
         foreach (var load in spread.Loads)
@@ -40,10 +44,10 @@ internal static class SpreadBlock
         amps.Write(sheet);
 
         sheet.BlankLine();
-        Line(sheet, "Corner: every draw at its highest, every outlet at its lowest voltage, every lead at its longest, all at once, or all the other way round; the worse of the two.", Ink.Faint);
+        Line(sheet, "Corner: every draw at its highest, every outlet at its lowest voltage, every lead at its longest, all at once, or all the other way round; the worse of the two.", SheetStyle.Faint);
         foreach (var assumption in spread.Assumptions)
-            sheet.PadTo(Indent).Wrap($"{assumption}.", Indent + Indent, Ink.Faint).EndLine();
-        Line(sheet, "How this is computed: docs/theory/spread.md.", Ink.Faint);
+            sheet.PadTo(Indent).Wrap($"{assumption}.", Indent + Indent, SheetStyle.Faint).EndLine();
+        Line(sheet, "How this is computed: docs/theory/spread.md.", SheetStyle.Faint);
     }
 
     private static string Verdict(SpreadResult spread)

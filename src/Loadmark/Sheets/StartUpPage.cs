@@ -21,7 +21,7 @@ internal static class StartUpPage
     /// <param name="spread">What becomes of it when the figures are not known exactly; null where that was not asked.</param>
     public static void Write(Sheet sheet, StartUpResult started, CheckResult check, string file, string? csv, SpreadResult? spread)
     {
-        sheet.Put("START-UP  ", Ink.Strong).Wrap(started.Rig, sheet.Column, Ink.Strong).EndLine();
+        sheet.Put("START-UP  ", SheetStyle.Strong).Wrap(started.Rig, sheet.Column, SheetStyle.Strong).EndLine();
         if (started.Outlets.Items.All(static outlet => outlet.IsFree))
             SimulationParts.WriteUnwired(sheet, file);
         else
@@ -77,9 +77,9 @@ internal static class StartUpPage
         if (events.Count == 0)
             return;
 
-        sheet.BlankLine().Line(concerned.Count == 0 ? "What happens after switch-on" : "What happens where it does not come up", Ink.Strong);
+        sheet.BlankLine().Line(concerned.Count == 0 ? "What happens after switch-on" : "What happens where it does not come up", SheetStyle.Strong);
         foreach (var happening in events.Take(MostEvents))
-            sheet.PutRight(SimulationParts.Text(happening.Time), TextColumn - 2, Ink.Faint).PadTo(TextColumn).Wrap(happening.Text, TextColumn).EndLine();
+            sheet.PutRight(SimulationParts.Text(happening.Time), TextColumn - 2, SheetStyle.Faint).PadTo(TextColumn).Wrap(happening.Text, TextColumn).EndLine();
         if (events.Count > MostEvents)
             sheet.PadTo(TextColumn).Wrap($"... and so on: {events.Count - MostEvents} more, the last after {SimulationParts.Text(events[^1].Time)}.", TextColumn).EndLine();
     }

@@ -27,14 +27,14 @@ internal static class SummaryTable
 
     private static void WriteHead(Sheet sheet, int fileColumn)
     {
-        sheet.Put("verdict", Ink.Faint);
+        sheet.Put("verdict", SheetStyle.Faint);
         for (var index = 0; index < Counted.Length; index++)
         {
             var look = SeverityLook.Of(Counted[index]);
             sheet.PutRight(look.SignOn(sheet), WorstCells + ((index + 1) * CountCells), look.Style);
         }
 
-        sheet.PadTo(fileColumn).Put("rig, file", Ink.Faint).EndLine();
+        sheet.PadTo(fileColumn).Put("rig, file", SheetStyle.Faint).EndLine();
     }
 
     /// <summary>Writes the lines of one verdict in the order asked; null is for what could not be read.</summary>
@@ -51,7 +51,7 @@ internal static class SummaryTable
             if (answer.Result is { } result)
                 WriteCounts(sheet, result);
             else
-                sheet.Put("? unreadable", Ink.Orange);
+                sheet.Put("? unreadable", SheetStyle.Orange);
             WriteNames(sheet, answer, fileColumn);
         }
 
@@ -68,7 +68,7 @@ internal static class SummaryTable
             var count = 0;
             foreach (var finding in result.Findings)
                 count += finding.Severity == Counted[index] ? 1 : 0;
-            sheet.PutRight(count == 0 ? "." : count.ToString(), WorstCells + ((index + 1) * CountCells), count == 0 ? Ink.Faint : Ink.Plain);
+            sheet.PutRight(count == 0 ? "." : count.ToString(), WorstCells + ((index + 1) * CountCells), count == 0 ? SheetStyle.Faint : SheetStyle.Plain);
         }
     }
 
@@ -78,13 +78,13 @@ internal static class SummaryTable
         sheet.PadTo(column);
         if (answer.Result is { } result)
         {
-            sheet.PutShortened(result.Rig, sheet.Width - column, Ink.Strong);
+            sheet.PutShortened(result.Rig, sheet.Width - column, SheetStyle.Strong);
             if (sheet.Column + Gap + sheet.CellsOf(answer.File) > sheet.Width)
                 sheet.EndLine().PadTo(column);
             else
                 sheet.PadTo(sheet.Column + Gap);
         }
 
-        sheet.Wrap(answer.File, column, Ink.Faint).EndLine();
+        sheet.Wrap(answer.File, column, SheetStyle.Faint).EndLine();
     }
 }

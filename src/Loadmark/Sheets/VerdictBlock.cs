@@ -15,9 +15,9 @@ internal static class VerdictBlock
     {
         var look = SeverityLook.Of(result.Verdict);
         sheet.Put($"{look.SignOn(sheet)} {look.Word.ToUpperInvariant()}", look.Style).Put("  ");
-        sheet.Wrap(result.Rig, sheet.Column, Ink.Strong);
+        sheet.Wrap(result.Rig, sheet.Column, SheetStyle.Strong);
         if (file is not null)
-            sheet.Put("  ").Wrap(file, Indent, Ink.Faint);
+            sheet.Put("  ").Wrap(file, Indent, SheetStyle.Faint);
         sheet.EndLine();
 
         var meaning = result is { Verdict: Severity.Good, Untold.Count: > 0 }
@@ -25,7 +25,7 @@ internal static class VerdictBlock
             : look.Meaning;
         sheet.PadTo(Indent).Wrap(meaning, Indent).EndLine();
         if (Counts(result) is { Length: > 0 } counts)
-            sheet.PadTo(Indent).Wrap(counts, Indent, Ink.Faint).EndLine();
+            sheet.PadTo(Indent).Wrap(counts, Indent, SheetStyle.Faint).EndLine();
     }
 
     /// <summary>How many findings there are of each severity, worst first, in words; empty when there are none.</summary>

@@ -11,7 +11,7 @@ namespace Loadmark.Sources;
 /// <param name="data">The folder of the gear library as typed; null where none was.</param>
 internal sealed class RigFileSource(Surroundings around, string? data) : IRigSource
 {
-    private readonly Lazy<KeptGear> _gear = new(() => new KeptGear(DataFolder.From(data, around.Environment)));
+    private readonly Lazy<LazyLibrary> _gear = new(() => new LazyLibrary(DataFolder.From(data, around.Environment)));
 
     /// <inheritdoc/>
     public IGearLookup? Library => _gear.Value.IsThere ? _gear.Value : null;

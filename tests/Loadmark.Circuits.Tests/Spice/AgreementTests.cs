@@ -29,7 +29,7 @@ public sealed class AgreementTests
         var nodes = NgSpice.Nodes(netlist);
         var (record, _) = TransientTests.Run(network, new TransientOptions(0.05), nodes);
         var (times, voltages) = NgSpice.Transient(netlist, 0.05, 2e-5, nodes);
-        var allowed = 0.002 * netlist.Devices.OfType<Outlet>().Single().Volts;
+        var allowed = 0.002 * netlist.Devices.OfType<OutletDevice>().Single().Volts;
         for (var node = 0; node < nodes.Length; node++)
         {
             for (var index = 0; index < times.Length; index++)
@@ -45,12 +45,12 @@ public sealed class AgreementTests
     public void Start_with_switching(int seed)
     {
         var random = new Random(seed);
-        var devices = new List<Device> { new Outlet("o", "f0", "0", 9, 0.2) { SoftStartSeconds = 0.03, Overload = OverloadBehaviour.ConstantCurrent, LimitAmps = 1.6 } };
+        var devices = new List<Device> { new OutletDevice("o", "f0", "0", 9, 0.2) { SoftStartSeconds = 0.03, Overload = OverloadBehaviour.ConstantCurrent, LimitAmps = 1.6 } };
         for (var index = 1; index <= 4; index++)
         {
             devices.Add(new Resistor($"r{index}", $"f{index - 1}", $"f{index}", 0.1 + (0.2 * random.NextDouble())));
             devices.Add(new Capacitor($"c{index}", $"f{index}", "0", 100e-6 + (300e-6 * random.NextDouble()), 0.1));
-            devices.Add(new Load($"l{index}", $"f{index}", "0", index % 2 == 0 ? LoadLaw.Power : LoadLaw.Current, index % 2 == 0 ? 1 : 0.1)
+            devices.Add(new LoadDevice($"l{index}", $"f{index}", "0", index % 2 == 0 ? LoadLaw.Power : LoadLaw.Current, index % 2 == 0 ? 1 : 0.1)
             {
                 StartsAbove = 5 + random.NextDouble(),
                 StopsBelow = 4,
@@ -85,7 +85,7 @@ public sealed class AgreementTests
     {
         Device[] devices =
         [
-            new Outlet("o", "s", "0", 12.6, 0.1), new Heater("h", "s", "0", 12, 42, 12.6, 0.8),
+            new OutletDevice("o", "s", "0", 12.6, 0.1), new Heater("h", "s", "0", 12, 42, 12.6, 0.8),
             new ResettableFuse("f", "s", "a", 0.3, 0.7, 0.2), new Resistor("r", "a", "0", 10), new Capacitor("c", "a", "0", 100e-6, 0.1),
         ];
         var (record, _) = TransientTests.Run(Solved.Compiled(devices), new TransientOptions(2) { RelativeError = 1e-5, AbsoluteError = 1e-6 }, "s", "a");

@@ -51,13 +51,13 @@ internal static class RandomNetlists
     private static Device Source(Random random, string name, double volts, bool isStarting) => random.Next(3) switch
     {
         0 when !isStarting => new VoltageSource($"{name}_v", $"{name}_s", $"{name}_r", volts),
-        1 => new Outlet($"{name}_o", $"{name}_s", $"{name}_r", volts, Between(random, 0.02, 0.5))
+        1 => new OutletDevice($"{name}_o", $"{name}_s", $"{name}_r", volts, Between(random, 0.02, 0.5))
         {
             Overload = OverloadBehaviour.ConstantCurrent,
             LimitAmps = 4,
             SoftStartSeconds = isStarting ? Between(random, 1e-3, 2e-2) : 0,
         },
-        _ => new Outlet($"{name}_o", $"{name}_s", $"{name}_r", volts, Between(random, 0.02, 0.5)) { SoftStartSeconds = isStarting ? Between(random, 1e-3, 2e-2) : 0 },
+        _ => new OutletDevice($"{name}_o", $"{name}_s", $"{name}_r", volts, Between(random, 0.02, 0.5)) { SoftStartSeconds = isStarting ? Between(random, 1e-3, 2e-2) : 0 },
     };
 
     private static Device[] Load(Random random, string name, string plus, string minus, double volts, double floor)
@@ -65,9 +65,9 @@ internal static class RandomNetlists
         var amps = Between(random, 0.005, 0.2);
         return random.Next(5) switch
         {
-            0 => [new Load(name, plus, minus, LoadLaw.Current, amps)],
-            1 => [new Load(name, plus, minus, LoadLaw.Power, amps * volts) { FloorVolts = floor }],
-            2 => [new Load(name, plus, minus, LoadLaw.Resistance, volts / amps), new Diode($"{name}d", minus, plus, 1e-12, Between(random, 1, 2), Between(random, 0, 1))],
+            0 => [new LoadDevice(name, plus, minus, LoadLaw.Current, amps)],
+            1 => [new LoadDevice(name, plus, minus, LoadLaw.Power, amps * volts) { FloorVolts = floor }],
+            2 => [new LoadDevice(name, plus, minus, LoadLaw.Resistance, volts / amps), new Diode($"{name}d", minus, plus, 1e-12, Between(random, 1, 2), Between(random, 0, 1))],
             3 => [new Diode($"{name}d", plus, $"{name}m", Between(random, 1e-14, 1e-9), Between(random, 1, 2), random.Next(2) * Between(random, 0, 1)), new Resistor(name, $"{name}m", minus, volts / amps)],
             _ => [new Resistor(name, plus, minus, volts / amps)],
         };

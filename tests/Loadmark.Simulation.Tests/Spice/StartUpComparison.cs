@@ -54,17 +54,17 @@ internal sealed class StartUpComparison(NgSpiceBatch batch)
             return;
         var netlist = new Netlist([.. circuit.Netlist.Devices.Select(device => device switch
         {
-            Load load when isSmooth => load with { StartsAbove = 0, StopsBelow = 0, BootDraw = null, BootSeconds = 0 },
+            LoadDevice load when isSmooth => load with { StartsAbove = 0, StopsBelow = 0, BootDraw = null, BootSeconds = 0 },
 
             // The deck has no delay before a start, and a start while the voltage still rises is the harder thing to agree on.
-            Load load => load with { DelaySeconds = 0 },
-            Outlet outlet => outlet with { SourceOhms = Math.Max(LeastSourceOhms, outlet.SourceOhms) },
+            LoadDevice load => load with { DelaySeconds = 0 },
+            OutletDevice outlet => outlet with { SourceOhms = Math.Max(LeastSourceOhms, outlet.SourceOhms) },
             _ => device,
         })]);
         var deck = new SpiceDeck(new Netlist([.. netlist.Devices.Select(device => spoilt?.Invoke(device) ?? device)]), isSteady: false);
         string[] nodes = [.. circuit.Loads.Where(static load => load.Jack is not null).SelectMany(static load => new[] { load.Jack!.Value.Plus, load.Jack.Value.Minus })
             .Concat(circuit.Outlets.Select(static outlet => outlet.Terminals.Plus)).Where(static node => node != Netlist.Ground).Distinct()];
-        string[] loads = [.. netlist.Devices.OfType<Load>().Where(static load => load.StartsAbove > 0).Select(static load => load.Name)];
+        string[] loads = [.. netlist.Devices.OfType<LoadDevice>().Where(static load => load.StartsAbove > 0).Select(static load => load.Name)];
         var ours = Run(name, netlist, nodes, end);
 
         // From a drop-out on, loads without delay and capacitor chatter, and the deck has no hiccup.
@@ -76,7 +76,7 @@ internal sealed class StartUpComparison(NgSpiceBatch batch)
             return;
         }
 
-        var booting = netlist.Devices.OfType<Load>().Where(static load => load.BootDraw is not null).Select(static load => load.Name).ToHashSet();
+        var booting = netlist.Devices.OfType<LoadDevice>().Where(static load => load.BootDraw is not null).Select(static load => load.Name).ToHashSet();
         string[] columns = [.. nodes.Select(deck.Node).Concat(loads.SelectMany(load => booting.Contains(load) ? new[] { $"{deck.Device(load)}_on", $"{deck.Device(load)}_boot" } : [$"{deck.Device(load)}_on"]))];
         _rigs.Add(new StartUpCase(name, netlist, nodes, loads, end, ours, deck, columns, batch.AddTransient(deck.Text, end, end / 400, columns)));
     }
@@ -129,7 +129,7 @@ internal sealed class StartUpComparison(NgSpiceBatch batch)
 
     private void CompareVoltages(string name, Netlist netlist, string[] nodes, TransientRecorder recorder, double[] times, double[][] voltages)
     {
-        var scale = netlist.Devices.OfType<Outlet>().Max(static outlet => outlet.Volts) / 100;
+        var scale = netlist.Devices.OfType<OutletDevice>().Max(static outlet => outlet.Volts) / 100;
         double[] events = [.. recorder.Events.Where(static change => change.To is not (DeviceState.Regulating or DeviceState.Limiting or DeviceState.Blocking)).Select(static change => change.Seconds)];
         var agreement = events.Length == 0 ? Smooth : Between;
         for (var index = 0; index < times.Length; index++)
@@ -145,7 +145,7 @@ internal sealed class StartUpComparison(NgSpiceBatch batch)
     {
         foreach (var load in loads)
         {
-            var device = (Load)netlist.Devices.Single(device => device.Name == load);
+            var device = (LoadDevice)netlist.Devices.Single(device => device.Name == load);
             var changes = recorder.Events.Where(change => netlist.Devices[change.Device].Name == load && change.Seconds < end).ToList();
             var starts = Crossing(times, voltages[column++], 0.5);
             var started = device.BootDraw is null ? null : Crossing(times, voltages[column++], 1);

@@ -54,7 +54,7 @@ internal sealed class SteadyComparison(NgSpiceBatch batch)
 
         // Loads that have dropped out, or that no voltage suits, draw nothing: so they do not in the deck either.
         var off = Enumerable.Range(0, circuit.Loads.Length).Where(load => circuit.Loads[load].Device is not null && settlement.LoadAmps(load) < OffAmps).Select(load => $"load {circuit.Loads[load].Id}").ToHashSet();
-        var netlist = new Netlist([.. circuit.Netlist.Devices.Select(device => device is Load load && off.Contains(load.Name) ? load with { Draw = load.Law == LoadLaw.Resistance ? 1e9 : 0 } : device)]);
+        var netlist = new Netlist([.. circuit.Netlist.Devices.Select(device => device is LoadDevice load && off.Contains(load.Name) ? load with { Draw = load.Law == LoadLaw.Resistance ? 1e9 : 0 } : device)]);
         var given = new Netlist([.. netlist.Devices.Select(device => spoilt?.Invoke(device) ?? device)]);
         var ours = circuit.Parts.SelectMany(static part => part.Network.Nodes.Select(node => (node, part.Network.Voltage(node)))).ToDictionary(static pair => pair.node, static pair => pair.Item2);
 

@@ -9,10 +9,10 @@ internal sealed partial class FigureReading
     /// <summary>The most groups of outlets of one label; keeps reading linear.</summary>
     private const int MostOutlets = 64;
 
-    private List<OutletGroup>? _outlets;
+    private List<PrintedOutletGroup>? _outlets;
 
     /// <summary>The outlets told apart, in the order printed.</summary>
-    public List<OutletGroup> Outlets => _outlets ?? [];
+    public List<PrintedOutletGroup> Outlets => _outlets ?? [];
 
     /// <summary>Whether the label tells outlets apart.</summary>
     public bool HasOutlets => _outlets is not null;
@@ -21,7 +21,7 @@ internal sealed partial class FigureReading
     public int Outlet { get; private set; } = NoOutlet;
 
     /// <summary>The outlets that what is read now is of; null when it is of none.</summary>
-    public OutletGroup? Current => Outlet >= 0 ? _outlets![Outlet] : null;
+    public PrintedOutletGroup? Current => Outlet >= 0 ? _outlets![Outlet] : null;
 
     /// <summary>Whether the words so far are about an input, mains or not.</summary>
     public bool AtInput => _side == Sign.Input;
@@ -36,7 +36,7 @@ internal sealed partial class FigureReading
         if (known < 0)
         {
             known = Outlets.Count;
-            (_outlets ??= []).Add(new OutletGroup { Ids = ids, Count = count, Place = place });
+            (_outlets ??= []).Add(new PrintedOutletGroup { Ids = ids, Count = count, Place = place });
         }
 
         Outlet = known;
@@ -59,7 +59,7 @@ internal sealed partial class FigureReading
             place = place.Union(_groups[i].Place);
         }
 
-        (_outlets ??= []).Add(new OutletGroup { Ids = null, Count = count, Place = place });
+        (_outlets ??= []).Add(new PrintedOutletGroup { Ids = null, Count = count, Place = place });
         _listEnded = true;
         return true;
     }

@@ -5,8 +5,8 @@ internal ref partial struct LabelReading
 {
     private void ReadVolts(int index, Span<Token> tokens, char limit)
     {
-        Span<PrintedFigure> figures = stackalloc PrintedFigure[FigureText.RoomFor(tokens)];
-        var count = FigureText.Read(tokens, figures, ref _oddVolts);
+        Span<PrintedFigure> figures = stackalloc PrintedFigure[FigureParser.RoomFor(tokens)];
+        var count = FigureParser.Read(tokens, figures, ref _oddVolts);
         if (count == 0)
             return;
         if (_sidesFollow)
@@ -128,11 +128,11 @@ internal ref partial struct LabelReading
     private void ReadTotal(Phrase phrase, int word)
     {
         var tokens = _tokens[phrase.From..phrase.To];
-        Span<PrintedFigure> figures = stackalloc PrintedFigure[FigureText.RoomFor(tokens)];
+        Span<PrintedFigure> figures = stackalloc PrintedFigure[FigureParser.RoomFor(tokens)];
         var amps = default(Field<Amps>);
         var watts = default(Field<Watts>);
         var isAmps = phrase.Kind == PhraseKind.Amps;
-        var count = isAmps ? FigureText.Read(tokens, figures, ref amps) : FigureText.Read(tokens, figures, ref watts);
+        var count = isAmps ? FigureParser.Read(tokens, figures, ref amps) : FigureParser.Read(tokens, figures, ref watts);
         if (count != 1 || figures[0].Doubtful || figures[0].IsApparent || (isAmps ? _totalAmps : _totalWatts) is { } before && before.High != figures[0].High)
         {
             foreach (ref var token in tokens)
@@ -149,8 +149,8 @@ internal ref partial struct LabelReading
 
     private void ReadAmps(Phrase phrase, Span<Token> tokens)
     {
-        Span<PrintedFigure> figures = stackalloc PrintedFigure[FigureText.RoomFor(tokens)];
-        var count = FigureText.Read(tokens, figures, ref _oddAmps);
+        Span<PrintedFigure> figures = stackalloc PrintedFigure[FigureParser.RoomFor(tokens)];
+        var count = FigureParser.Read(tokens, figures, ref _oddAmps);
         if (count > 0)
             _figures.AddAmps(figures[..count], IsQualified(phrase));
         ReadStates(phrase);
@@ -158,17 +158,17 @@ internal ref partial struct LabelReading
 
     private void ReadWatts(Span<Token> tokens)
     {
-        Span<PrintedFigure> figures = stackalloc PrintedFigure[FigureText.RoomFor(tokens)];
-        var count = FigureText.Read(tokens, figures, ref _oddWatts);
+        Span<PrintedFigure> figures = stackalloc PrintedFigure[FigureParser.RoomFor(tokens)];
+        var count = FigureParser.Read(tokens, figures, ref _oddWatts);
         if (count > 0)
             _figures.AddWatts(figures[..count]);
     }
 
     private readonly void ReadHertz(Span<Token> tokens)
     {
-        Span<PrintedFigure> figures = stackalloc PrintedFigure[FigureText.RoomFor(tokens)];
+        Span<PrintedFigure> figures = stackalloc PrintedFigure[FigureParser.RoomFor(tokens)];
         var odd = default(Field<Frequency>);
-        var count = FigureText.Read(tokens, figures, ref odd);
+        var count = FigureParser.Read(tokens, figures, ref odd);
         if (odd.State == FieldState.Ambiguous)
             Reject(odd.Place);
         if (count == 0)

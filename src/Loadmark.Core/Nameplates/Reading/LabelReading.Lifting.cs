@@ -4,7 +4,7 @@ namespace Loadmark.Core.Nameplates.Reading;
 internal ref partial struct LabelReading
 {
     /// <summary>Moves what the outlets say alike to the label.</summary>
-    private void Lift(List<OutletGroup> outlets)
+    private void Lift(List<PrintedOutletGroup> outlets)
     {
         // Direct current said once is said of all, as long as nothing says otherwise; alternating current is the exception.
         if (outlets.Count == 1 || outlets.TrueForAll(group => !group.Forms.Alternating) || outlets.TrueForAll(group => group.Forms is { Alternating: true, Direct: false }))
@@ -42,14 +42,14 @@ internal ref partial struct LabelReading
     private static bool Says<T>(Field<T> group, Field<T> label)
         where T : struct => group.State == label.State && Equals(group.Value, label.Value);
 
-    private void LiftAll(OutletGroup group)
+    private void LiftAll(PrintedOutletGroup group)
     {
         _forms.Add(group.Forms);
         LiftPolarity([group]);
         LiftIsolation([group]);
     }
 
-    private void LiftPolarity(List<OutletGroup> outlets)
+    private void LiftPolarity(List<PrintedOutletGroup> outlets)
     {
         foreach (var group in outlets)
         {
@@ -59,7 +59,7 @@ internal ref partial struct LabelReading
         }
     }
 
-    private void LiftIsolation(List<OutletGroup> outlets)
+    private void LiftIsolation(List<PrintedOutletGroup> outlets)
     {
         foreach (var group in outlets)
         {

@@ -88,11 +88,11 @@ internal ref partial struct LabelReading
     }
 
     /// <summary>The outlets with their settings. What all of them say alike is said of the label.</summary>
-    private ImmutableArray<PrintedOutlets> Outlets(ref Derivation derived)
+    private ImmutableArray<PrintedOutlets> Outlets(ref DerivedFigures derived)
     {
         if (!_figures.HasOutlets)
             return [];
-        var outlets = new List<OutletGroup>();
+        var outlets = new List<PrintedOutletGroup>();
         var figures = new List<List<FigureGroup>>();
         for (var i = FigureReading.NoOutlet; i < _figures.Outlets.Count; i++)
         {
@@ -102,7 +102,7 @@ internal ref partial struct LabelReading
             var place = groups.Select(group => group.Place).Aggregate((left, right) => left.Union(right));
 
             // Figures beside counted outlets that are not counted are of one more.
-            var group = i < 0 ? new OutletGroup { Count = 1, Place = place } : _figures.Outlets[i];
+            var group = i < 0 ? new PrintedOutletGroup { Count = 1, Place = place } : _figures.Outlets[i];
             group.Place = group.Place.Union(place);
             if (group.Forms.IsEmpty && _forms.IsEmpty && groups.Find(one => one.Hertz != null)?.Hertz is { } hertz)
                 group.Forms = new FormMarks(Direct: false, Alternating: true, hertz.Place);

@@ -67,7 +67,7 @@ internal ref partial struct LabelReading
         SettleInput();
         _forms.Add(_waitingForms);
 
-        var derived = new Derivation();
+        var derived = new DerivedFigures();
         var outlets = Outlets(ref derived);
 
         // Beside a mains input alone there is no low voltage for a form to be of.

@@ -1,5 +1,5 @@
 using Microsoft.OpenApi;
-using static Loadmark.Api.Description.Shape;
+using static Loadmark.Api.Description.SchemaShape;
 
 namespace Loadmark.Api.Description;
 

@@ -1,6 +1,6 @@
 using Loadmark.Api.Library;
 using Microsoft.OpenApi;
-using static Loadmark.Api.Description.Shape;
+using static Loadmark.Api.Description.SchemaShape;
 
 namespace Loadmark.Api.Description;
 

@@ -1,4 +1,4 @@
-using static Loadmark.Api.Description.Shape;
+using static Loadmark.Api.Description.SchemaShape;
 
 namespace Loadmark.Api.Description;
 

@@ -22,7 +22,7 @@ internal static class LogLineText
         text.Append(CultureInfo.InvariantCulture, $" [{line.Source}]");
         if (line.Fault is { } fault)
             text.Append(' ').Append(fault.ReplaceLineEndings(" | "));
-        return SafeText.Neutral(text.ToString());
+        return TerminalText.Neutral(text.ToString());
     }
 
     private static string Json(LogLine line)

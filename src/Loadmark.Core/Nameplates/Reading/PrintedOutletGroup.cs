@@ -1,7 +1,7 @@
 namespace Loadmark.Core.Nameplates.Reading;
 
 /// <summary>Outlets that a label tells apart, while it is being read.</summary>
-internal sealed class OutletGroup
+internal sealed class PrintedOutletGroup
 {
     /// <summary>Their ids as printed, made uniform; null when just a count is printed.</summary>
     public string? Ids { get; init; }

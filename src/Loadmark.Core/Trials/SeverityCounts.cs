@@ -3,7 +3,7 @@ using Loadmark.Core.Checks;
 namespace Loadmark.Core.Trials;
 
 /// <summary>Compares checks by how many findings of each severity they have, the worst severity first.</summary>
-internal static class Tally
+internal static class SeverityCounts
 {
     /// <summary>Counts of findings: harm, fails, unsure, noise, margin. Tuples compare item by item.</summary>
     public static (int Harm, int Fails, int Unsure, int Noise, int Margin) Of(CheckResult check)

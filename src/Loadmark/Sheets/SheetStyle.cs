@@ -7,7 +7,7 @@ namespace Loadmark.Sheets;
 /// (after M. Okabe and K. Ito, "Color Universal Design", 2008; from memory), from the 256 terminal
 /// colours, and dark and light enough for pages of either. Colour is never the only sign of anything.
 /// </summary>
-internal static class Ink
+internal static class SheetStyle
 {
     private const int VermilionNumber = 166;
     private const int OrangeNumber = 172;

@@ -6,13 +6,13 @@ using Loadmark.Core.Rigs;
 namespace Loadmark.Drawing.Diagrams;
 
 /// <summary>A rig with everything that is said of its parts, looked up once.</summary>
-internal sealed class RigView
+internal sealed class DiagramModel
 {
     private readonly Dictionary<string, Severity> _worst = new(StringComparer.Ordinal);
     private readonly Dictionary<OutletRef, OutletLoading> _loadings = [];
     private readonly Dictionary<string, List<TotalLoading>> _totals = new(StringComparer.Ordinal);
 
-    public RigView(WiredRig rig, CheckResult check, DiagramOptions options)
+    public DiagramModel(WiredRig rig, CheckResult check, DiagramOptions options)
     {
         Rig = rig;
         Check = check;

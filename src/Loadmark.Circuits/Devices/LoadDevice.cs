@@ -11,7 +11,7 @@ namespace Loadmark.Circuits.Devices;
 /// <param name="Minus">Node of its negative terminal.</param>
 /// <param name="Law">How it draws.</param>
 /// <param name="Draw">What it draws when it runs, in the unit of the law: A, W (0 or more), or Ω (over 0).</param>
-public sealed record Load(string Name, string Plus, string Minus, LoadLaw Law, double Draw) : Device(Name, Plus, Minus)
+public sealed record LoadDevice(string Name, string Plus, string Minus, LoadLaw Law, double Draw) : Device(Name, Plus, Minus)
 {
     /// <summary>Voltage at or above which it starts, see <see cref="DelaySeconds"/>, V; 0 with <see cref="StopsBelow"/> 0: it is always on.</summary>
     public double StartsAbove { get; init; }

@@ -10,7 +10,7 @@ namespace Loadmark.Circuits.Devices;
 /// <param name="Minus">Node of its return.</param>
 /// <param name="Volts">EMF when started, V, 0 or more.</param>
 /// <param name="SourceOhms">Source resistance, over 0 Ω.</param>
-public sealed record Outlet(string Name, string Plus, string Minus, double Volts, double SourceOhms) : Device(Name, Plus, Minus)
+public sealed record OutletDevice(string Name, string Plus, string Minus, double Volts, double SourceOhms) : Device(Name, Plus, Minus)
 {
     /// <summary>Time the EMF takes to rise from 0 in a straight line at each start, s, 0 or more (0 jumps).</summary>
     public double SoftStartSeconds { get; init; }

@@ -4,7 +4,7 @@ using Microsoft.OpenApi;
 namespace Loadmark.Api.Description;
 
 /// <summary>Makes the schemas of the document, in few words.</summary>
-internal static class Shape
+internal static class SchemaShape
 {
     /// <summary>A text.</summary>
     public static OpenApiSchema Text(string about) => new() { Type = JsonSchemaType.String, Description = about };

@@ -6,7 +6,7 @@ namespace Loadmark.Files.Entry;
 /// <param name="prefix">What goes before the number.</param>
 /// <param name="digits">How many digits the number has at least.</param>
 /// <param name="taken">The ids in use; what is proposed is added.</param>
-internal sealed class FreeIds(string prefix, int digits, HashSet<string> taken)
+internal sealed class IdSequence(string prefix, int digits, HashSet<string> taken)
 {
     private int _last;
 

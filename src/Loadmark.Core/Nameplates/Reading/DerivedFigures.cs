@@ -7,7 +7,7 @@ namespace Loadmark.Core.Nameplates.Reading;
 /// Computes the figure a mode does not print, and finds printed figures that do not agree: P = V·I for direct current, S = V·I with
 /// effective values for alternating current, of which the power is not known and not more.
 /// </summary>
-internal struct Derivation
+internal struct DerivedFigures
 {
     /// <summary>How far printed watts may be from volts times amps: labels round, and by less than this.</summary>
     private const decimal Tolerance = 0.10m;

@@ -8,7 +8,7 @@ namespace Loadmark.Sources;
 
 /// <summary>The gear library in a folder, read when something is first taken from it. Nothing is made where there is none.</summary>
 /// <param name="folder">The folder.</param>
-internal sealed class KeptGear(string folder) : IGearLookup
+internal sealed class LazyLibrary(string folder) : IGearLookup
 {
     private readonly Lazy<GearSnapshot> _gear = new(() => ReadAsync(folder).GetAwaiter().GetResult());
 

@@ -1,7 +1,7 @@
 namespace Loadmark.Circuits.Devices;
 
 /// <summary>A value over time.</summary>
-public abstract record Waveform
+public abstract record SourceWaveform
 {
     /// <summary>The value at a time; at a jump, the value after it.</summary>
     /// <param name="seconds">Time, s. Before 0 the value at 0 holds.</param>

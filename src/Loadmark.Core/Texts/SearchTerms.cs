@@ -3,7 +3,7 @@ using System.Text;
 namespace Loadmark.Core.Texts;
 
 /// <summary>Takes texts apart for searching.</summary>
-internal static class Words
+internal static class SearchTerms
 {
     /// <summary>The runs of letters and digits of a text, in small letters.</summary>
     public static IEnumerable<string> Of(string text)

@@ -1,7 +1,7 @@
 namespace Loadmark.Core.Nameplates.Reading;
 
 /// <summary>Takes the values out of a phrase of figures: "9-18 V or 24 V" is a range and a single value.</summary>
-internal static class FigureText
+internal static class FigureParser
 {
     /// <summary>The most figures in one phrase; the grammar allows no more.</summary>
     private const int Most = 32;

@@ -4,7 +4,7 @@ using System.Text;
 namespace Loadmark.Hosting;
 
 /// <summary>Makes text from files fit for a terminal: nothing in it can drive the terminal or reorder the line.</summary>
-internal static class SafeText
+internal static class TerminalText
 {
     private const char Neutralised = '·';
     private const char Broken = '\uFFFD';

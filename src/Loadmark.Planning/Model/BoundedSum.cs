@@ -4,7 +4,7 @@ using Google.OrTools.Sat;
 namespace Loadmark.Planning.Model;
 
 /// <summary>A sum of variables with whole weights, and the most it can come to.</summary>
-internal sealed class Tally
+internal sealed class BoundedSum
 {
     private readonly List<(IntVar Variable, long Weight)> _terms = [];
 
@@ -18,9 +18,9 @@ internal sealed class Tally
     public bool IsEmpty => _terms.Count == 0;
 
     /// <summary>How many loads there are in some places.</summary>
-    public static Tally Of(IEnumerable<LoadCount> loads)
+    public static BoundedSum Of(IEnumerable<LoadCount> loads)
     {
-        var sum = new Tally();
+        var sum = new BoundedSum();
         foreach (var load in loads)
             sum.Add(load.Count, 1, load.Most);
         return sum;
@@ -36,7 +36,7 @@ internal sealed class Tally
     }
 
     /// <summary>Adds all of another sum.</summary>
-    public void Add(Tally other, long weight = 1)
+    public void Add(BoundedSum other, long weight = 1)
     {
         foreach (var (variable, own) in other._terms)
             _terms.Add((variable, own * weight));
