@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Loadmark.Core.Collections;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Rigs;
 
@@ -168,7 +169,7 @@ internal sealed class WiredRigBuilder(Rig rig, IReadOnlySet<string>? apart = nul
         {
             foreach (var outlet in feed.Outlets)
             {
-                var name = Root(joined, outlet.Rating.Return);
+                var name = joined.Find(outlet.Rating.Return);
                 if (!groups.TryGetValue(name, out var group))
                 {
                     groups.Add(name, group = new ReturnGroup());
@@ -187,17 +188,17 @@ internal sealed class WiredRigBuilder(Rig rig, IReadOnlySet<string>? apart = nul
 
         var empty = new ReturnGroup();
         foreach (var outlet in outlets)
-            outlet.ReturnGroup = groups.GetValueOrDefault(Root(joined, outlet.Rating.Return), empty);
+            outlet.ReturnGroup = groups.GetValueOrDefault(joined.Find(outlet.Rating.Return), empty);
         return returns;
     }
 
-    private Dictionary<string, string> JoinedNames(List<WiredOutlet> outlets, List<WiredFeed> feeds)
+    private UnionFind<string> JoinedNames(List<WiredOutlet> outlets, List<WiredFeed> feeds)
     {
-        var joined = new Dictionary<string, string>(StringComparer.Ordinal);
+        var joined = new UnionFind<string>();
         foreach (var feed in feeds)
         {
             for (var position = 1; position < feed.Outlets.Length; position++)
-                Join(joined, feed.Outlets[0].Rating.Return, feed.Outlets[position].Rating.Return);
+                joined.Join(feed.Outlets[0].Rating.Return, feed.Outlets[position].Rating.Return);
         }
 
         // A supply that is fed by another has the returns of its outlets joined with its input, but for isolated ones.
@@ -206,31 +207,10 @@ internal sealed class WiredRigBuilder(Rig rig, IReadOnlySet<string>? apart = nul
             if (outlet.Rating.Supply.Label?.Input is null || outlet.Rating.Isolated.Value || apart?.Contains(outlet.Rating.Supply.Id) is true)
                 continue;
             foreach (var feed in _loads[outlet.Rating.Supply.Id].Feeds)
-                Join(joined, feed.Outlets[0].Rating.Return, outlet.Rating.Return);
+                joined.Join(feed.Outlets[0].Rating.Return, outlet.Rating.Return);
         }
 
         return joined;
-    }
-
-    private static void Join(Dictionary<string, string> joined, string first, string second)
-    {
-        var one = Root(joined, first);
-        var other = Root(joined, second);
-        if (one != other)
-            joined[other] = one;
-    }
-
-    private static string Root(Dictionary<string, string> joined, string name)
-    {
-        // Each step halves the path behind it, or a long row of joined outlets would be walked again and again.
-        while (joined.TryGetValue(name, out var next))
-        {
-            if (joined.TryGetValue(next, out var beyond))
-                joined[name] = beyond;
-            name = next;
-        }
-
-        return name;
     }
 
     private static InvalidRigException Missing(string what) =>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Loadmark.Core.Collections;
 using Loadmark.Core.Ratings;
 using Loadmark.Planning.Problem;
 
@@ -15,7 +16,7 @@ internal sealed class RigSplitter
     private readonly PlanProblem _problem;
     private readonly WiredRig _pinned;
     private readonly Dictionary<string, int> _supplies;
-    private readonly Ties _ties;
+    private readonly UnionFind<int> _ties = new();
     private readonly List<LeadUse> _leads;
     private readonly int[] _outlets;
 
@@ -27,7 +28,6 @@ internal sealed class RigSplitter
         _pinned = problem.Pinned;
         var supplies = _pinned.Rig.Supplies.Items;
         _supplies = Enumerable.Range(0, supplies.Length).ToDictionary(place => supplies[place].Id, static place => place, StringComparer.Ordinal);
-        _ties = new Ties(supplies.Length + problem.Loads.Length);
         _leads = [.. Feedable.Leads(problem)];
         _outlets = new int[supplies.Length];
         foreach (var outlet in problem.Outlets.SelectMany(static group => group.Members))
@@ -44,9 +44,9 @@ internal sealed class RigSplitter
             return [Whole()];
         TieByPinned();
         foreach (var load in _problem.Loads.Where(static load => load.IsInput))
-            _ties.Tie(NodeOf(load), _supplies[load.Rating.Load.Id]);
+            Tie(NodeOf(load), _supplies[load.Rating.Load.Id]);
         foreach (var (load, outlets) in Feedable.Pairs(_problem))
-            outlets.Members.ForEach(outlet => _ties.Tie(NodeOf(load), SupplyOf(_pinned.Outlets[outlet])));
+            outlets.Members.ForEach(outlet => Tie(NodeOf(load), SupplyOf(_pinned.Outlets[outlet])));
         while (TieByLead())
         {
         }
@@ -65,7 +65,7 @@ internal sealed class RigSplitter
     private int SupplyOf(WiredOutlet outlet) => _supplies[outlet.Rating.Supply.Id];
 
     /// <summary>The heads of the parts with loads and supplies; a load that is tied to nothing is its own head.</summary>
-    private int[] Heads() => [.. _problem.Loads.Select(load => _ties.HeadOf(NodeOf(load))).Where(head => head < _supplies.Count).Distinct()];
+    private int[] Heads() => [.. _problem.Loads.Select(load => _ties.Find(NodeOf(load))).Where(head => head < _supplies.Count).Distinct()];
 
     /// <summary>Supplies that pinned feeds join, or that feed one load, or of which one feeds the other.</summary>
     private void TieByPinned()
@@ -73,13 +73,13 @@ internal sealed class RigSplitter
         foreach (var feed in _pinned.Feeds)
         {
             foreach (var outlet in feed.Outlets.Concat(feed.Loads.SelectMany(static load => load.Feeds).SelectMany(static other => other.Outlets)))
-                _ties.Tie(SupplyOf(feed.Outlets[0]), SupplyOf(outlet));
+                Tie(SupplyOf(feed.Outlets[0]), SupplyOf(outlet));
 
             // A load may be a supply that is fed by this one.
             foreach (var load in feed.Loads)
             {
                 if (_supplies.TryGetValue(load.Id, out var fed))
-                    _ties.Tie(SupplyOf(feed.Outlets[0]), fed);
+                    Tie(SupplyOf(feed.Outlets[0]), fed);
             }
         }
     }
@@ -92,27 +92,34 @@ internal sealed class RigSplitter
             var wants = Heads().Where(head => MostIn(head, lead) > 0).ToList();
             if (wants.Count < 2 || wants.Sum(head => MostIn(head, lead)) <= lead.Ids.Length)
                 continue;
-            wants.ForEach(head => _ties.Tie(wants[0], head));
+            wants.ForEach(head => Tie(wants[0], head));
             return true;
         }
 
         return false;
     }
 
+    /// <summary>Ties two, and all that is tied to either; the first of them in order is the head, so that supplies are before loads.</summary>
+    private void Tie(int one, int other)
+    {
+        var (first, second) = (_ties.Find(one), _ties.Find(other));
+        _ties.Join(Math.Min(first, second), Math.Max(first, second));
+    }
+
     private int MostIn(int head, LeadUse lead) => lead.MostFor(
-        load => _ties.HeadOf(NodeOf(load)) == head, Enumerable.Range(0, _outlets.Length).Where(supply => _ties.HeadOf(supply) == head).Sum(supply => _outlets[supply]));
+        load => _ties.Find(NodeOf(load)) == head, Enumerable.Range(0, _outlets.Length).Where(supply => _ties.Find(supply) == head).Sum(supply => _outlets[supply]));
 
     private RigPart PartOf(int head, LeadShares shares)
     {
         var rig = _pinned.Rig;
-        var loads = _problem.Loads.Where(load => _ties.HeadOf(NodeOf(load)) == head).SelectMany(static load => load.Members).ToHashSet();
-        var feeds = _pinned.Feeds.Items.Where(feed => _ties.HeadOf(SupplyOf(feed.Outlets[0])) == head).ToList();
+        var loads = _problem.Loads.Where(load => _ties.Find(NodeOf(load)) == head).SelectMany(static load => load.Members).ToHashSet();
+        var feeds = _pinned.Feeds.Items.Where(feed => _ties.Find(SupplyOf(feed.Outlets[0])) == head).ToList();
         var fed = feeds.SelectMany(static feed => feed.Loads).Select(static load => load.Index).ToHashSet();
         return new RigPart(
             rig with
             {
                 Loads = [.. rig.Loads.Items.Where((_, place) => loads.Contains(place) || fed.Contains(place))],
-                Supplies = [.. rig.Supplies.Items.Where((_, place) => _ties.HeadOf(place) == head)],
+                Supplies = [.. rig.Supplies.Items.Where((_, place) => _ties.Find(place) == head)],
                 Leads = [.. shares.Take(lead => MostIn(head, lead), feeds)],
                 Wired = [.. feeds.Select(static feed => feed.Feed)],
             },

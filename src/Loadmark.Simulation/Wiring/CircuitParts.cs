@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Loadmark.Circuits.Devices;
 using Loadmark.Circuits.Networks;
+using Loadmark.Core.Collections;
 
 namespace Loadmark.Simulation.Wiring;
 
@@ -13,7 +14,7 @@ internal sealed class CircuitParts
     /// <exception cref="InvalidOperationException">A part has a fault in its structure, which a circuit of a rig never has.</exception>
     public CircuitParts(IReadOnlyList<Device> devices)
     {
-        var joined = new JoinedNames();
+        var joined = new UnionFind<string>();
         foreach (var device in devices)
         {
             if (device.Plus != Netlist.Ground && device.Minus != Netlist.Ground)
@@ -25,7 +26,7 @@ internal sealed class CircuitParts
         _places = new DevicePlace[devices.Count];
         for (var index = 0; index < _places.Length; index++)
         {
-            var root = joined.Root(devices[index].Plus == Netlist.Ground ? devices[index].Minus : devices[index].Plus);
+            var root = joined.Find(devices[index].Plus == Netlist.Ground ? devices[index].Minus : devices[index].Plus);
             if (!numbers.TryGetValue(root, out var part))
             {
                 numbers.Add(root, part = parts.Count);

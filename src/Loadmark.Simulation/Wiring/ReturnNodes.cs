@@ -1,4 +1,5 @@
 using Loadmark.Circuits.Networks;
+using Loadmark.Core.Collections;
 using Loadmark.Core.Ratings;
 
 namespace Loadmark.Simulation.Wiring;
@@ -9,7 +10,7 @@ namespace Loadmark.Simulation.Wiring;
 /// </summary>
 internal sealed class ReturnNodes
 {
-    private readonly JoinedNames _joined = new();
+    private readonly UnionFind<string> _joined = new();
 
     /// <summary>Finds the groups.</summary>
     /// <param name="feeds">The feeds that are in the circuit.</param>
@@ -26,6 +27,6 @@ internal sealed class ReturnNodes
     public string Of(WiredOutlet outlet)
     {
         var name = outlet.Rating.Return;
-        return _joined.Root(name) == name ? Netlist.Ground : $"return of {name}";
+        return _joined.Find(name) == name ? Netlist.Ground : $"return of {name}";
     }
 }
