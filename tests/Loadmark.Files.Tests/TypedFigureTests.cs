@@ -142,12 +142,12 @@ public sealed partial class TypedFigureTests
     private static List<(KeyTable Table, Key Key, string Value)> AllValues()
     {
         var all = new List<(KeyTable, Key, string)>();
-        foreach (var table in (KeyTable[])[RigKeys.Rig, RigKeys.Load, RigKeys.Supply, RigKeys.Outlet, RigKeys.Bank, RigKeys.Lead, RigKeys.Feed])
+        foreach (var table in (KeyTable[])[RigKeys.Rig, LoadKeys.Table, SupplyKeys.Table, OutletKeys.Table, SupplyKeys.Bank, LeadKeys.Table, RigKeys.Feed])
         {
             foreach (var key in table.Keys.Where(key => key.Group is null && key.Form != ValueForm.List && !FreeTexts.Contains(key.Name) && key.Name is not ("from" or "to")))
             {
                 var values = key.Form == ValueForm.YesNo ? ["yes", "false"] : key.Words.Concat(key.Examples).Concat(Values.GetValueOrDefault($"{table.Name} {key.Name}") ?? Values.GetValueOrDefault(key.Name) ?? []);
-                if (table == RigKeys.Supply && key.Name == "mains")
+                if (table == SupplyKeys.Table && key.Name == "mains")
                     values = Values["supply mains"];
                 Assert.NotEmpty(values);
                 all.AddRange(values.Select(value => (table, key, value)));

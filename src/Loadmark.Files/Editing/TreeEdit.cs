@@ -131,7 +131,7 @@ internal sealed class TreeEdit
 
     private bool EditNamed(MappingNode source, MappingNode before, MappingNode after, KeyTable table)
     {
-        var isOutlets = table == RigKeys.Outlet;
+        var isOutlets = table == OutletKeys.Table;
         var wanted = isOutlets ? OutletRuns.Match(source, before, after) : Matching.ByName(before, after);
         if (!isOutlets && source.Entries.Count != before.Entries.Count)
             return false;
@@ -163,7 +163,7 @@ internal sealed class TreeEdit
             var one = wanted[index];
             if (one.Source < 0 || siblings[one.Source].Value is not MappingNode source || NodeText.Same(one.Old!, one.Value!))
                 continue;
-            if (table == RigKeys.Supply && source.Find("outlets") is not null)
+            if (table == SupplyKeys.Table && source.Find("outlets") is not null)
                 one = WithOutlets(one, siblings[one.Source].Key!.Value);
             if (!EditGroup(source, AsGroup(one.Old!, table), AsGroup(one.Value!, table), table))
                 return false;

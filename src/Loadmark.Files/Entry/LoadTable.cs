@@ -50,7 +50,7 @@ public static class LoadTable
     internal static string Write(IEnumerable<Load> loads, char separator, Func<Load, string> wordsOf)
     {
         var groups = loads.Select(load => (load.Id, Keys: GroupOf(load), Words: wordsOf(load))).ToList();
-        var used = RigKeys.Load.Keys.Select(key => key.Name).Where(key => key == "label" || groups.Exists(group => group.Keys.Find(key) is not null)).ToList();
+        var used = LoadKeys.Table.Keys.Select(key => key.Name).Where(key => key == "label" || groups.Exists(group => group.Keys.Find(key) is not null)).ToList();
         var hasWords = groups.Exists(static group => group.Words.Length > 0);
         var rows = groups.Select(group => With(used.Select(key => (group.Keys.Find(key) as ScalarNode)?.Value).Prepend(group.Id), group.Words.Length == 0 ? null : group.Words));
         return CellText.Write(rows.Prepend(With(used.Prepend(Tag), ColumnNames.Words)), separator);
@@ -61,7 +61,7 @@ public static class LoadTable
     private static MappingNode GroupOf(Load load) => TreeBuilder.TreeOf(yaml =>
     {
         yaml.BeginGroup();
-        LoadWriter.WriteKeys(yaml, load);
+        yaml.Fields(load, LoadKeys.Table);
         yaml.EndGroup();
     });
 }

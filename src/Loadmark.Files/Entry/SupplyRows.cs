@@ -89,7 +89,7 @@ internal sealed class SupplyRows(List<EntryColumn> columns, char separator, IRea
     /// <returns>What is wrong; null when nothing is.</returns>
     private string? AddOwn(TableRow row, MappingNode group)
     {
-        foreach (var key in RigKeys.Supply.Keys.Where(key => key.Group is null).Select(key => key.Name))
+        foreach (var key in SupplyKeys.Table.Keys.Where(key => key.Group is null).Select(key => key.Name))
         {
             if (Text(row, key) is not { } text)
                 continue;
@@ -108,7 +108,7 @@ internal sealed class SupplyRows(List<EntryColumn> columns, char separator, IRea
     {
         var errors = new ErrorList("");
         var group = new MappingNode(row.Cells[0].Start, isFlow: true);
-        foreach (var (column, key) in RigKeys.Outlet.Keys.Select(key => (key.Name is "label" or "isolated" ? $"outlet_{key.Name}" : key.Name, key.Name)))
+        foreach (var (column, key) in OutletKeys.Table.Keys.Select(key => (key.Name is "label" or "isolated" ? $"outlet_{key.Name}" : key.Name, key.Name)))
         {
             var text = column == "outlet_label" ? LabelOf(row) : Text(row, column);
             if (text is not null)

@@ -11,9 +11,9 @@ namespace Loadmark.Files.Entry;
 /// </summary>
 public static class SupplyTable
 {
-    private static readonly string[] OutletKeys = ["outlet", "outlet_label", "outlet_isolated", "bank", "polarity", "plug", "source_ohms", "surge", "no_load", "bank_total"];
+    private static readonly string[] OutletColumns = ["outlet", .. OutletKeys.Table.Fields.Select(static field => field.Column), "bank_total"];
 
-    private static readonly string[] SupplyKeys = [.. RigKeys.Supply.Keys.Where(key => key.Group is null).Select(key => key.Name)];
+    private static readonly string[] SupplyColumns = [.. SupplyKeys.Table.Fields.Select(static field => field.Column)];
 
     /// <summary>
     /// Reads a table of supplies. Its first row names the columns: <c>supply</c> is needed, and <c>outlet</c> with
@@ -61,7 +61,7 @@ public static class SupplyTable
                 rows[first][ColumnNames.Words] = words;
         }
 
-        var used = SupplyKeys.Concat(OutletKeys).Append(ColumnNames.Words).Where(key => rows.Exists(row => row.ContainsKey(key))).Prepend("supply").ToList();
+        var used = SupplyColumns.Concat(OutletColumns).Append(ColumnNames.Words).Where(key => rows.Exists(row => row.ContainsKey(key))).Prepend("supply").ToList();
         return CellText.Write(rows.Select(row => used.Select(row.GetValueOrDefault)).Prepend(used), separator);
     }
 
@@ -93,7 +93,7 @@ public static class SupplyTable
 
         if (rows.Count == first)
             rows.Add(NewRow(supply, "supply", supply.Id));
-        foreach (var key in SupplyKeys)
+        foreach (var key in SupplyColumns)
         {
             if (keys.Find(key) is ScalarNode text)
                 rows[first][key] = text.Value;

@@ -10,16 +10,16 @@ namespace Loadmark.Files.Forms;
 public static class GearForm
 {
     /// <summary>The fields of a load.</summary>
-    public static IReadOnlyList<FormField> LoadFields { get; } = FieldValues.Fields(RigKeys.Load, "from");
+    public static IReadOnlyList<FormField> LoadFields { get; } = FieldValues.Fields(LoadKeys.Table, "from");
 
     /// <summary>The fields of a supply, without its outlets and banks.</summary>
-    public static IReadOnlyList<FormField> SupplyFields { get; } = FieldValues.Fields(RigKeys.Supply, "from", "outlets", "banks");
+    public static IReadOnlyList<FormField> SupplyFields { get; } = FieldValues.Fields(SupplyKeys.Table, "from", "outlets", "banks");
 
     /// <summary>The fields of an outlet.</summary>
-    public static IReadOnlyList<FormField> OutletFields { get; } = FieldValues.Fields(RigKeys.Outlet);
+    public static IReadOnlyList<FormField> OutletFields { get; } = FieldValues.Fields(OutletKeys.Table);
 
     /// <summary>The fields of a lead.</summary>
-    public static IReadOnlyList<FormField> LeadFields { get; } = FieldValues.Fields(RigKeys.Lead);
+    public static IReadOnlyList<FormField> LeadFields { get; } = FieldValues.Fields(LeadKeys.Table);
 
     /// <summary>The fields of the rig as a whole: mains and headroom.</summary>
     public static IReadOnlyList<FormField> RigFields { get; } = FieldValues.Fields(RigKeys.Rig, "rig", "loads", "supplies", "leads", "wired", "signal");
@@ -66,7 +66,7 @@ public static class GearForm
     /// <param name="values">What was typed, by key.</param>
     public static FormReading<Load> ReadLoad(string id, IReadOnlyDictionary<string, string> values)
     {
-        var (reading, faults) = FieldValues.Read(values, RigKeys.Load, ["loads", id]);
+        var (reading, faults) = FieldValues.Read(values, LoadKeys.Table, ["loads", id]);
         return new FormReading<Load>(reading.Rig?.Loads[0], faults);
     }
 
@@ -80,7 +80,7 @@ public static class GearForm
     public static FormReading<Supply> ReadSupply(string id, IReadOnlyDictionary<string, string> values, Supply before)
     {
         ArgumentNullException.ThrowIfNull(before);
-        var (reading, faults) = FieldValues.Read(values, RigKeys.Supply, ["supplies", id], WriteAnOutlet);
+        var (reading, faults) = FieldValues.Read(values, SupplyKeys.Table, ["supplies", id], WriteAnOutlet);
         var read = reading.Rig?.Supplies[0];
         return new FormReading<Supply>(read is null ? null : read with { Outlets = LabelledOutlets.After(before, read.Label), Banks = before.Banks }, faults);
     }
@@ -91,7 +91,7 @@ public static class GearForm
     /// <returns>The supply; or what is wrong, also where its label does not tell what outlets it has.</returns>
     public static FormReading<Supply> ReadSupply(string id, IReadOnlyDictionary<string, string> values)
     {
-        var (reading, faults) = FieldValues.Read(values, RigKeys.Supply, ["supplies", id]);
+        var (reading, faults) = FieldValues.Read(values, SupplyKeys.Table, ["supplies", id]);
         return new FormReading<Supply>(reading.Rig?.Supplies[0], faults);
     }
 
@@ -100,7 +100,7 @@ public static class GearForm
     /// <param name="values">What was typed, by key.</param>
     public static FormReading<Outlet> ReadOutlet(string id, IReadOnlyDictionary<string, string> values)
     {
-        var (reading, faults) = FieldValues.Read(values, RigKeys.Outlet, ["supplies", "s", "outlets", id]);
+        var (reading, faults) = FieldValues.Read(values, OutletKeys.Table, ["supplies", "s", "outlets", id]);
         return new FormReading<Outlet>(reading.Rig?.Supplies[0].Outlets[0], faults);
     }
 
@@ -116,7 +116,7 @@ public static class GearForm
         while (present.Items.Any(outlet => outlet.Id == $"{next}"))
             next++;
         var (id, label) = colon < 0 ? ($"{next}", line.Trim()) : (line[..colon].Trim(), line[(colon + 1)..].Trim());
-        var (reading, faults) = FieldValues.Read(new Dictionary<string, string> { ["label"] = label }, RigKeys.Outlet, ["supplies", "s", "outlets", id]);
+        var (reading, faults) = FieldValues.Read(new Dictionary<string, string> { ["label"] = label }, OutletKeys.Table, ["supplies", "s", "outlets", id]);
         if (reading.Rig is not { } rig)
             return ([], faults.Values.First());
         var outlets = rig.Supplies[0].Outlets;
@@ -130,7 +130,7 @@ public static class GearForm
     /// <param name="values">What was typed, by key.</param>
     public static FormReading<Lead> ReadLead(string id, IReadOnlyDictionary<string, string> values)
     {
-        var (reading, faults) = FieldValues.Read(values, RigKeys.Lead, ["leads", id]);
+        var (reading, faults) = FieldValues.Read(values, LeadKeys.Table, ["leads", id]);
         return new FormReading<Lead>(reading.Rig?.Leads[0], faults);
     }
 

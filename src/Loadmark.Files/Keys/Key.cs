@@ -4,7 +4,7 @@ namespace Loadmark.Files.Keys;
 /// <param name="Name">The key as it is written.</param>
 /// <param name="Form">What kind of value it takes.</param>
 /// <param name="Description">What it means, with its default; shown by editors.</param>
-internal sealed record Key(string Name, ValueForm Form, string Description)
+internal record Key(string Name, ValueForm Form, string Description)
 {
     /// <summary>The words it takes; empty unless it takes fixed ones.</summary>
     public IReadOnlyList<string> Words { get; init; } = [];
@@ -26,6 +26,15 @@ internal sealed record Key(string Name, ValueForm Form, string Description)
 
     /// <summary>Whether an entry of it may hold nothing, as in <c>1:</c>.</summary>
     public bool MayBeEmpty { get; init; }
+
+    /// <summary>What it is called on a page; null where no page shows it.</summary>
+    public string? Title { get; init; }
+
+    /// <summary>The name of its column in a table.</summary>
+    public string Column { get; init; } = Name;
+
+    /// <summary>Other names that people have for that column, in lower case.</summary>
+    public IReadOnlyList<string> ColumnNames { get; init; } = [];
 
     /// <summary>Values that show how it is written.</summary>
     public IReadOnlyList<string> Examples { get; init; } = [];

@@ -4,7 +4,7 @@ namespace Loadmark.Files.Keys;
 /// <param name="Name">The group in the schema, such as <c>load</c>.</param>
 /// <param name="What">The group in messages, such as "a load".</param>
 /// <param name="Keys">Its keys.</param>
-internal sealed record KeyTable(string Name, string What, params Key[] Keys)
+internal record KeyTable(string Name, string What, params Key[] Keys)
 {
     /// <summary>The key that a text alone, in the place of the group, is the value of; null where a text alone says nothing.</summary>
     public string? TextKey { get; init; }

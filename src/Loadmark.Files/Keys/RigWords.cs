@@ -6,6 +6,9 @@ namespace Loadmark.Files.Keys;
 /// <summary>The fixed words of the rig file.</summary>
 internal static class RigWords
 {
+    /// <summary>Plugs as people write them.</summary>
+    public static IReadOnlyList<string> PlugExamples { get; } = ["5.5x2.1", "5.5x2.5", "3.5 mm jack"];
+
     public static WordTable<GearSource> GearSource { get; } = new(["library"], [Keys.GearSource.Library]);
 
     public static WordTable<Polarity> Polarity { get; } = new(

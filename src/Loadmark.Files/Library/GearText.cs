@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Loadmark.Core.Gear;
 using Loadmark.Files.Errors;
+using Loadmark.Files.Keys;
 using Loadmark.Files.Reading;
 using Loadmark.Files.Texts;
 using Loadmark.Files.Trees;
@@ -118,11 +119,11 @@ public static class GearText
     internal static void WriteKeys(YamlWriter yaml, GearPiece piece)
     {
         if (piece.Load is { } load)
-            LoadWriter.WriteKeys(yaml, load);
+            yaml.Fields(load, LoadKeys.Table);
         else if (piece.Supply is { } supply)
             SupplyWriter.WriteKeys(yaml, supply);
         else
-            WiringWriter.WriteKeys(yaml, piece.Lead!);
+            yaml.Fields(piece.Lead!, LeadKeys.Table);
     }
 
     /// <summary>The keys of a piece as a tree.</summary>

@@ -35,7 +35,7 @@ internal static class LeadTable
     public static string Write(IEnumerable<Lead> leads, char separator, Func<Lead, string> wordsOf)
     {
         var groups = leads.Select(lead => (lead.Id, Keys: GearText.TreeOf(GearPiece.Of(lead)), Words: wordsOf(lead))).ToList();
-        var used = RigKeys.Lead.Keys.Select(static key => key.Name).Where(key => groups.Exists(group => group.Keys.Find(key) is not null)).ToList();
+        var used = LeadKeys.Table.Keys.Select(static key => key.Name).Where(key => groups.Exists(group => group.Keys.Find(key) is not null)).ToList();
         var hasWords = groups.Exists(static group => group.Words.Length > 0);
         var rows = groups.Select(group => With(used.Select(key => (group.Keys.Find(key) as ScalarNode)?.Value).Prepend(group.Id), group.Words.Length == 0 ? null : group.Words));
         return CellText.Write(rows.Prepend(With(used.Prepend(Id), ColumnNames.Words)), separator);

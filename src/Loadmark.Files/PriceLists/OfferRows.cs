@@ -6,7 +6,7 @@ using Loadmark.Files.Reading;
 using Loadmark.Files.Tables;
 using Loadmark.Files.Texts;
 using Loadmark.Files.Trees;
-using Loadmark.Files.Values;
+using Loadmark.Files.Keys;
 
 namespace Loadmark.Files.PriceLists;
 
@@ -76,15 +76,17 @@ internal sealed class OfferRows
             Id = id.Value,
             Label = label,
             Isolated = ReadYesNo(Text(row, PriceColumn.Isolated)),
-            Total = Figures.Total(Text(row, PriceColumn.Total), PriceColumn.Total, _errors),
+            Total = Value(row, PriceColumn.Total, ValueKinds.Total),
             Outlets = [.. outlets],
-            Mains = Figures.MainsInput(Text(row, PriceColumn.Mains), PriceColumn.Mains, _errors),
+            Mains = Value(row, PriceColumn.Mains, ValueKinds.MainsInput),
         };
         return isGood && price is { } cost ? new Offer(supply, cost, mass) : null;
     }
 
     /// <summary>The cell of a column; null where the column is not there or the cell is empty.</summary>
     private ScalarNode? Text(ScalarNode[] row, string column) => _header.Cell(row, column) is { Value.Length: > 0 } cell ? cell : null;
+
+    private T? Value<T>(ScalarNode[] row, string column, ValueKind<T> kind) => Text(row, column) is { } cell ? kind.Read(cell, column, _errors) : default;
 
     private bool CheckId(ScalarNode id)
     {

@@ -16,6 +16,8 @@ internal sealed class FeedReader(RigIndex index, ErrorList errors)
     private const string LoadForm = "a load's tag";
     private const string SettingForm = "a voltage such as 9 V";
 
+    private static readonly ValueKind<Joint?> Joined = ValueKinds.Word(RigWords.Joined);
+
     /// <summary>The feed; null, with an error, when the node is not a group of keys.</summary>
     public Feed? Read(Node node)
     {
@@ -30,7 +32,7 @@ internal sealed class FeedReader(RigIndex index, ErrorList errors)
             At = [.. ReadSettings(fields, from)],
             Lead = ReadLead(fields),
             To = [.. ReadLoads(fields)],
-            Pinned = fields.YesNo("pinned") ?? false,
+            Pinned = fields.Value("pinned", ValueKinds.Flag),
         };
     }
 
@@ -90,7 +92,7 @@ internal sealed class FeedReader(RigIndex index, ErrorList errors)
 
     private Joint ReadJoint(Fields fields, int outlets)
     {
-        var joint = fields.Word("joined", RigWords.Joined);
+        var joint = fields.Value("joined", Joined);
         var stated = fields.Find("joined");
         var several = fields.Find("from") is SequenceNode { Items.Count: > 1 };
         if (several && stated is null)

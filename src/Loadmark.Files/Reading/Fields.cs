@@ -1,9 +1,7 @@
 using Loadmark.Core.Texts;
 using Loadmark.Files.Errors;
 using Loadmark.Files.Keys;
-using Loadmark.Files.Texts;
 using Loadmark.Files.Trees;
-using Loadmark.Files.Values;
 
 namespace Loadmark.Files.Reading;
 
@@ -11,12 +9,10 @@ namespace Loadmark.Files.Reading;
 internal sealed class Fields
 {
     private readonly MappingNode _node;
-    private readonly KeyTable _table;
 
-    private Fields(MappingNode node, KeyTable table, ErrorList errors)
+    private Fields(MappingNode node, ErrorList errors)
     {
         _node = node;
-        _table = table;
         Errors = errors;
     }
 
@@ -52,7 +48,7 @@ internal sealed class Fields
                 errors.Add(mapping.Start, $"{table.What} needs the key '{key.Name}'{Unless(key)}: {FirstSentence(key.Description)}", null, $"the key '{key.Name}'");
         }
 
-        return new Fields(mapping, table, errors);
+        return new Fields(mapping, errors);
     }
 
     /// <summary>A node as a group of keys: a text alone is the value of the table's own key for it; null when it is neither.</summary>
@@ -71,61 +67,23 @@ internal sealed class Fields
     /// <summary>Whether a key is there, though it may say nothing.</summary>
     public bool Says(string key) => _node.Entries.Exists(entry => entry.Key.Value == key);
 
-    /// <summary>A text, trimmed; null when absent, or with an error when it is empty or not a text.</summary>
-    public string? Text(string key)
+    /// <summary>The value of a key; the kind's default when absent or, with an error, not of the kind.</summary>
+    public T? Value<T>(string key, ValueKind<T> kind) => Scalar(key, kind.Expected) is { } scalar ? kind.Read(scalar, key, Errors) : default;
+
+    /// <summary>
+    /// A thing with what its keys say put over what it had. A key that is there and says nothing says that there is none; of a key that is
+    /// not there, what the thing had stays.
+    /// </summary>
+    public T Over<T>(T thing, FieldTable<T> table)
     {
-        if (Scalar(key, "a text") is not { } scalar)
-            return null;
-        if (!string.IsNullOrWhiteSpace(scalar.Value))
-            return scalar.Value.Trim();
-        Errors.Expected(scalar.Start, key, "a text", scalar.Value, "it is empty; leave the key out instead");
-        return null;
+        foreach (var field in table.Fields)
+        {
+            if (Says(field.Name))
+                thing = field.Read(thing, Scalar(field.Name, field.Expected), Errors);
+        }
+
+        return thing;
     }
-
-    /// <summary>A text as it stands, not trimmed, possibly empty; null when absent.</summary>
-    public string? RawText(string key) => Scalar(key, "a text")?.Value;
-
-    /// <summary>Yes or no; null when absent or, with an error, neither.</summary>
-    public bool? YesNo(string key)
-    {
-        if (Scalar(key, "yes or no") is not { } scalar)
-            return null;
-        if (YesNoText.Read(scalar.Value) is { } answer)
-            return answer;
-        Errors.Expected(scalar.Start, key, "yes or no", scalar.Value);
-        return null;
-    }
-
-    /// <summary>One of a table's words; null when absent or, with an error, none of them.</summary>
-    public T? Word<T>(string key, WordTable<T> words)
-        where T : struct, Enum
-    {
-        if (Scalar(key, "a word") is not { } scalar)
-            return null;
-        if (words.Find(scalar.Value) is { } value)
-            return value;
-        var nearest = Errors.IsFull ? null : NearestWord.Find(scalar.Value, words.All);
-        Errors.Expected(scalar.Start, key, $"one of {string.Join(", ", words.Canonical)}", scalar.Value, null, nearest);
-        return null;
-    }
-
-    /// <summary>A whole number in a range; null when absent or, with an error, something else.</summary>
-    public int? Number(string key, int least, int most)
-    {
-        if (Scalar(key, "a whole number") is not { } scalar)
-            return null;
-        if (PlainNumber.TryWhole(scalar.Value.AsSpan().Trim(), out var number) && number >= least && number <= most)
-            return number;
-        Errors.Expected(scalar.Start, key, $"a whole number from {least} to {most}", scalar.Value);
-        return null;
-    }
-
-    /// <summary>A quantity; null when absent or, with an error, not one.</summary>
-    public Quantity<TUnit>? Figure<TUnit>(string key, string expected, bool mayBeZero = true)
-        where TUnit : struct, IUnit =>
-        Scalar(key, expected) is { } scalar ? Figures.Read<TUnit>(scalar, key, expected, mayBeZero, SaysUnit(key), Errors) : null;
-
-    private bool SaysUnit(string key) => Array.Exists(_table.Keys, one => one.Name == key && one.Form == ValueForm.FigureOrNumber);
 
     /// <summary>The text of a key; null when absent or, with an error, not a text.</summary>
     public ScalarNode? Scalar(string key, string expected)

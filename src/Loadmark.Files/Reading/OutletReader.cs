@@ -1,11 +1,8 @@
-using Loadmark.Core.Gear;
 using Loadmark.Core.Nameplates;
 using Loadmark.Core.Rigs;
 using Loadmark.Files.Errors;
 using Loadmark.Files.Keys;
-using Loadmark.Files.Texts;
 using Loadmark.Files.Trees;
-using Loadmark.Files.Values;
 
 namespace Loadmark.Files.Reading;
 
@@ -56,22 +53,9 @@ internal static class OutletReader
 
     private static Outlet? ReadOne(ScalarNode id, Node value, ErrorList errors)
     {
+        var outlet = new Outlet { Id = id.Value, Label = NameplateReader.Read("") };
         if (value.IsNull)
-            return new Outlet { Id = id.Value, Label = NameplateReader.Read("") };
-        if (Fields.Of(value, $"outlet {id.Value}", RigKeys.Outlet, errors) is not { } fields)
-            return null;
-
-        return new Outlet
-        {
-            Id = id.Value,
-            Label = NameplateReader.Read(fields.RawText("label") ?? ""),
-            Isolated = fields.YesNo("isolated"),
-            Bank = fields.Text("bank"),
-            Polarity = fields.Word("polarity", RigWords.Polarity),
-            Plug = fields.Text("plug") is { } plug ? new Plug(PlugText.Normalise(plug)) : null,
-            SourceOhms = fields.Figure<Ohm>("source_ohms", "a resistance such as 0.05 Ω"),
-            Surge = Figures.Timed(fields.Scalar("surge", "a current such as 1 A for 100 ms"), "surge", "1 A for 100 ms", errors),
-            NoLoad = fields.Figure<Volt>("no_load", "a voltage such as 13.2 V", mayBeZero: false),
-        };
+            return outlet;
+        return Fields.Of(value, $"outlet {id.Value}", OutletKeys.Table, errors)?.Over(outlet, OutletKeys.Table);
     }
 }

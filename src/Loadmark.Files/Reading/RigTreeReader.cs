@@ -2,7 +2,6 @@ using Loadmark.Core.Rigs;
 using Loadmark.Files.Errors;
 using Loadmark.Files.Keys;
 using Loadmark.Files.Trees;
-using Loadmark.Files.Values;
 
 namespace Loadmark.Files.Reading;
 
@@ -29,19 +28,14 @@ internal static class RigTreeReader
 
         if (Fields.Of(root, "the file", RigKeys.Rig, errors) is not { } fields)
             return null;
-        var name = fields.Text("rig");
-        var mains = Figures.Mains(fields.Scalar("mains", "a mains voltage such as 230 V 50 Hz"), errors);
-        var headroom = Figures.Share(fields.Scalar("headroom", "a share such as 10 %"), errors);
+        var rig = fields.Over(new Rig { Name = fields.Value("rig", ValueKinds.Text) ?? "" }, RigKeys.Rig);
         var loads = ReadNamed(fields, "loads", "tags of loads with their keys", (id, value, list) => LoadReader.Read(id, value, list, library));
         var allowance = new OutletAllowance();
         var supplies = ReadNamed(fields, "supplies", "ids of supplies with their keys", (id, value, list) => SupplyReader.Read(id, value, allowance, list, library));
         var leads = ReadNamed(fields, "leads", "names of leads with their keys", LeadReader.Read);
         var wired = ReadWired(fields, new RigIndex(loads, supplies, leads));
-        return new Rig
+        return rig with
         {
-            Name = name ?? "",
-            Mains = mains,
-            Headroom = headroom,
             Loads = [.. loads],
             Supplies = [.. supplies],
             Leads = [.. leads],

@@ -5,15 +5,12 @@ using Loadmark.Core.Texts;
 using Loadmark.Files.Errors;
 using Loadmark.Files.Keys;
 using Loadmark.Files.Trees;
-using Loadmark.Files.Values;
 
 namespace Loadmark.Files.Reading;
 
 /// <summary>Reads one supply with its outlets and banks.</summary>
 internal static class SupplyReader
 {
-    private const string TotalForm = "a total such as 18 W";
-
     private static readonly string TooMany = $"with the outlets of this supply the rig has more than {OutletAllowance.Most}; no rig has that many";
 
     /// <summary>The supply; null, with an error, when its value is neither a group of keys nor a text, which is its label.</summary>
@@ -25,38 +22,26 @@ internal static class SupplyReader
     public static Supply? Read(ScalarNode id, Node value, OutletAllowance allowance, ErrorList errors, IGearLookup? library = null)
     {
         Ids.Check(id, "a supply", mayHaveSlash: false, errors);
-        if (Fields.Of(value, id.Value, RigKeys.Supply, errors) is not { } fields)
+        if (Fields.Of(value, id.Value, SupplyKeys.Table, errors) is not { } fields)
             return null;
 
         var given = LibraryFigures.Find(fields, id, GearKind.Supply, library, static (from, tag) => from.FindSupply(tag));
         if (given is not null && !allowance.TryTake(given.Outlets.Count))
             errors.Add(id.Start, TooMany);
-        var label = fields.RawText("label") is { } text ? NameplateReader.Read(text) : null;
+        var supply = fields.Over(given is null ? new Supply { Id = id.Value } : given with { Id = id.Value, FromLibrary = given }, SupplyKeys.Table);
         var outlets = ReadOutlets(fields, allowance);
-        if (outlets.Count == 0 && fields.Find("outlets") is null)
-            outlets = OutletsOfLabel(fields, label, given, allowance);
-        var own = new Supply
-        {
-            Id = id.Value,
-            Name = fields.Text("name"),
-            Label = label,
-            Isolated = fields.YesNo("isolated"),
-            Total = Figures.Total(fields.Scalar("total", TotalForm), "total", errors),
-            Outlets = [.. outlets],
-            Banks = [.. ReadBanks(fields, outlets)],
-            Overload = fields.Word("overload", RigWords.Overload),
-            Regulated = fields.YesNo("regulated"),
-            Mains = Figures.MainsInput(fields.Scalar("mains", "a mains input such as 100-240 V"), "mains", errors),
-        };
-        return given is null ? own : LibraryFigures.Under(own, given, fields.Says);
+        if (outlets.Count == 0 && fields.Find(SupplyKeys.Outlets) is null)
+            outlets = OutletsOfLabel(fields, supply.Label, given, allowance);
+        supply = supply with { Outlets = [.. outlets] };
+        return fields.Says(SupplyKeys.Banks) ? supply with { Banks = [.. ReadBanks(fields, outlets)] } : supply;
     }
 
     /// <summary>The outlets where none are listed: the library's, unless something else is said of them or of the label here; else the label's.</summary>
     private static List<Outlet> OutletsOfLabel(Fields fields, Nameplate? label, Supply? given, OutletAllowance allowance)
     {
-        if (given is not null && !fields.Says("outlets"))
+        if (given is not null && !fields.Says(SupplyKeys.Outlets))
             return [.. fields.Says("label") ? LabelledOutlets.After(given, label) : given.Outlets];
-        if (LabelledOutlets.Of(fields.Says("label") ? label : given?.Label, out var problem) is not { } said)
+        if (LabelledOutlets.Of(label, out var problem) is not { } said)
         {
             // Where there is no label either, the key that is missing has been told of.
             if (fields.Find("label") is { } node)
@@ -76,11 +61,11 @@ internal static class SupplyReader
     private static List<Outlet> ReadOutlets(Fields fields, OutletAllowance allowance)
     {
         var outlets = new List<Outlet>();
-        if (fields.Find("outlets") is not { } node)
+        if (fields.Find(SupplyKeys.Outlets) is not { } node)
             return outlets;
         if (node is not MappingNode mapping)
         {
-            fields.Errors.ExpectedForm(node.Start, node.Form, "outlets", "outlet ids with their labels, such as { 1: 9 V 500 mA }");
+            fields.Errors.ExpectedForm(node.Start, node.Form, SupplyKeys.Outlets, "outlet ids with their labels, such as { 1: 9 V 500 mA }");
             return outlets;
         }
 
@@ -95,11 +80,11 @@ internal static class SupplyReader
     private static List<Bank> ReadBanks(Fields fields, List<Outlet> outlets)
     {
         var banks = new List<Bank>();
-        if (fields.Find("banks") is not { } node)
+        if (fields.Find(SupplyKeys.Banks) is not { } node)
             return banks;
         if (node is not MappingNode mapping)
         {
-            fields.Errors.ExpectedForm(node.Start, node.Form, "banks", "names of banks with their totals, such as { left: 500 mA }");
+            fields.Errors.ExpectedForm(node.Start, node.Form, SupplyKeys.Banks, "names of banks with their totals, such as { left: 500 mA }");
             return banks;
         }
 
@@ -125,9 +110,7 @@ internal static class SupplyReader
     private static SupplyTotal? ReadTotal(ScalarNode name, Node value, ErrorList errors)
     {
         if (value is ScalarNode { IsNull: false } text)
-            return Figures.Total(text, name.Value, errors);
-        if (Fields.Of(value, name.Value, RigKeys.Bank, errors) is not { } fields)
-            return null;
-        return Figures.Total(fields.Scalar("total", TotalForm), "total", errors);
+            return ValueKinds.Total.Read(text, name.Value, errors);
+        return Fields.Of(value, name.Value, SupplyKeys.Bank, errors)?.Value("total", ValueKinds.Total);
     }
 }

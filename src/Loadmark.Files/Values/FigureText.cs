@@ -1,4 +1,5 @@
 using System.Globalization;
+using Loadmark.Core.Gear;
 
 namespace Loadmark.Files.Values;
 
@@ -30,6 +31,20 @@ internal static class FigureText
 
         throw new ArgumentException($"The rig file cannot hold the figure {quantity.ToExactString()}.", nameof(quantity));
     }
+
+    /// <summary>A current with its duration, where that is known.</summary>
+    /// <exception cref="ArgumentException">No text reads back as this value.</exception>
+    public static string Of(TimedCurrent timed) => timed.Duration is { } duration ? $"{Of(timed.Current)} for {Of(duration)}" : Of(timed.Current);
+
+    /// <summary>What several outlets together can give.</summary>
+    /// <exception cref="ArgumentException">The total says nothing, or no text reads back as it.</exception>
+    public static string Of(SupplyTotal total) => (total.Amps, total.Watts) switch
+    {
+        ({ } amps, { } watts) => $"{Of(amps)} {Of(watts)}",
+        ({ } amps, null) => Of(amps),
+        (null, { } watts) => Of(watts),
+        _ => throw new ArgumentException("A total has amps or watts.", nameof(total)),
+    };
 
     private static bool ReadsBack<TUnit>(string text, Quantity<TUnit> quantity)
         where TUnit : struct, IUnit =>

@@ -30,10 +30,8 @@ internal static class Figures
     }
 
     /// <summary>A current, with how long it lasts where that is known.</summary>
-    public static TimedCurrent? Timed(ScalarNode? scalar, string key, string example, ErrorList errors)
+    public static TimedCurrent? Timed(ScalarNode scalar, string key, string example, ErrorList errors)
     {
-        if (scalar is null)
-            return null;
         var parts = FigureSplitter.Split(scalar.Value, "for", ",", ";", "/");
         var seconds = default(Seconds);
         var problem = parts.Count > 2 ? "there are more than two figures" : null;
@@ -48,10 +46,8 @@ internal static class Figures
     }
 
     /// <summary>The limit of several outlets together.</summary>
-    public static SupplyTotal? Total(ScalarNode? scalar, string key, ErrorList errors)
+    public static SupplyTotal? Total(ScalarNode scalar, string key, ErrorList errors)
     {
-        if (scalar is null)
-            return null;
         Amps? amps = null;
         Watts? watts = null;
         string? problem = null;
@@ -72,10 +68,8 @@ internal static class Figures
     }
 
     /// <summary>The mains where the rig is played.</summary>
-    public static RigMains? Mains(ScalarNode? scalar, ErrorList errors)
+    public static RigMains? Mains(ScalarNode scalar, string key, ErrorList errors)
     {
-        if (scalar is null)
-            return null;
         var parts = FigureSplitter.Split(scalar.Value, ",", ";", "/");
         if (parts[0].EndsWith('~'))
             parts[0] = parts[0][..^1].TrimEnd();
@@ -87,15 +81,13 @@ internal static class Figures
             return new RigMains(volts, parts.Count == 1 ? null : hertz);
         }
 
-        errors.Expected(scalar.Start, "mains", MainsForm, scalar.Value, problem);
+        errors.Expected(scalar.Start, key, MainsForm, scalar.Value, problem);
         return null;
     }
 
     /// <summary>A conductor by area or gauge.</summary>
-    public static Wire? Conductor(ScalarNode? scalar, ErrorList errors)
+    public static Wire? Conductor(ScalarNode scalar, string key, ErrorList errors)
     {
-        if (scalar is null)
-            return null;
         var text = scalar.Value.Trim();
         string? problem;
         if (text.Contains("AWG", StringComparison.OrdinalIgnoreCase))
@@ -110,7 +102,7 @@ internal static class Figures
             return Wire.OfArea(area);
         }
 
-        errors.Expected(scalar.Start, "wire", WireForm, scalar.Value, problem);
+        errors.Expected(scalar.Start, key, WireForm, scalar.Value, problem);
         return null;
     }
 
@@ -118,10 +110,8 @@ internal static class Figures
     /// A share from 0 to below 1: "10 %", "10 percent" or 0.1. A bare number of one or more is refused, as it may be
     /// meant as a percentage or be a slip.
     /// </summary>
-    public static decimal? Share(ScalarNode? scalar, ErrorList errors)
+    public static decimal? Share(ScalarNode scalar, string key, ErrorList errors)
     {
-        if (scalar is null)
-            return null;
         var text = scalar.Value.AsSpan().Trim();
         var percent = false;
         foreach (var word in (ReadOnlySpan<string>)["%", "percent", "per cent"])
@@ -151,15 +141,13 @@ internal static class Figures
                 problem = "it must be below 100 %";
         }
 
-        errors.Expected(scalar.Start, "headroom", ShareForm, scalar.Value, problem, suggestion);
+        errors.Expected(scalar.Start, key, ShareForm, scalar.Value, problem, suggestion);
         return null;
     }
 
     /// <summary>A voltage typed beside a label, in the words of a label.</summary>
-    public static Nameplate? Voltage(ScalarNode? scalar, string key, ErrorList errors)
+    public static Nameplate? Voltage(ScalarNode scalar, string key, ErrorList errors)
     {
-        if (scalar is null)
-            return null;
         if (TypedVoltage.Read(scalar.Value, out var problem) is { } reading)
             return reading;
         errors.Expected(scalar.Start, key, VoltageForm, scalar.Value, problem);
@@ -167,10 +155,8 @@ internal static class Figures
     }
 
     /// <summary>The mains input of a supply, in the words of a label.</summary>
-    public static Nameplate? MainsInput(ScalarNode? scalar, string key, ErrorList errors)
+    public static Nameplate? MainsInput(ScalarNode scalar, string key, ErrorList errors)
     {
-        if (scalar is null)
-            return null;
         if (TypedVoltage.ReadMains(scalar.Value, out var problem) is { } reading)
             return reading;
         errors.Expected(scalar.Start, key, "a mains input such as 100-240 V", scalar.Value, problem);

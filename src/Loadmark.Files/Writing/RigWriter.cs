@@ -1,6 +1,5 @@
-using System.Globalization;
 using Loadmark.Core.Rigs;
-using Loadmark.Files.Values;
+using Loadmark.Files.Keys;
 
 namespace Loadmark.Files.Writing;
 
@@ -12,10 +11,7 @@ internal static class RigWriter
     {
         yaml.BeginGroup();
         yaml.Entry("rig", rig.Name);
-        if (rig.Mains is { } mains)
-            yaml.Entry("mains", mains.Hertz is { } hertz ? $"{FigureText.Of(mains.Volts)} {FigureText.Of(hertz)}" : FigureText.Of(mains.Volts));
-        if (rig.Headroom is { } headroom)
-            yaml.Entry("headroom", $"{(headroom * 100).ToString("0.##############", CultureInfo.InvariantCulture)} %");
+        yaml.Fields(rig, RigKeys.Rig);
         WriteNamed(yaml, "loads", rig.Loads, LoadWriter.Write);
         WriteNamed(yaml, "supplies", rig.Supplies, static (supplies, supply) => SupplyWriter.Write(supplies, supply));
         WriteNamed(yaml, "leads", rig.Leads, WiringWriter.WriteLead);

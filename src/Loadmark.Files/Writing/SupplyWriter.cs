@@ -1,4 +1,3 @@
-using Loadmark.Core.Gear;
 using Loadmark.Core.Rigs;
 using Loadmark.Files.Keys;
 using Loadmark.Files.Values;
@@ -38,21 +37,20 @@ internal static class SupplyWriter
     /// <summary>Writes all that is said of the supply, wherever it comes from. Outlets that its label says are not listed, unless that is asked for.</summary>
     public static void WriteKeys(YamlWriter yaml, Supply supply, bool listsOutlets = false)
     {
-        yaml.Entry("name", supply.Name);
-        yaml.Entry("label", supply.Label?.Text);
-        yaml.Entry("isolated", supply.Isolated);
-        yaml.Entry("total", supply.Total is { } total ? TotalText(total) : null);
-        if (listsOutlets || !LabelledOutlets.AreOf(supply))
-            WriteOutlets(yaml, supply);
-        WriteBanks(yaml, supply);
-        yaml.Entry("overload", supply.Overload is { } way ? RigWords.Overload.WordOf(way) : null);
-        yaml.Entry("regulated", supply.Regulated);
-        yaml.Entry("mains", supply.Mains?.Text);
+        foreach (var key in SupplyKeys.Table.Keys)
+        {
+            if (key is FieldKey<Supply> field)
+                yaml.Field(supply, field);
+            else if (key.Name == SupplyKeys.Outlets && (listsOutlets || !LabelledOutlets.AreOf(supply)))
+                WriteOutlets(yaml, supply);
+            else if (key.Name == SupplyKeys.Banks)
+                WriteBanks(yaml, supply);
+        }
     }
 
     private static void WriteOutlets(YamlWriter yaml, Supply supply)
     {
-        yaml.Text("outlets");
+        yaml.Text(SupplyKeys.Outlets);
         yaml.BeginGroup();
         foreach (var outlet in supply.Outlets)
         {
@@ -69,14 +67,7 @@ internal static class SupplyWriter
     private static void WriteOutlet(YamlWriter yaml, Outlet outlet)
     {
         yaml.BeginGroup(flow: true);
-        yaml.Entry("label", outlet.Label.Text.Length == 0 ? null : outlet.Label.Text);
-        yaml.Entry("isolated", outlet.Isolated);
-        yaml.Entry("bank", outlet.Bank);
-        yaml.Entry("polarity", outlet.Polarity is { } polarity ? RigWords.Polarity.WordOf(polarity) : null);
-        yaml.Entry("plug", outlet.Plug?.Name);
-        yaml.Entry("source_ohms", outlet.SourceOhms);
-        yaml.Entry("surge", outlet.Surge is { } surge ? LoadWriter.TimedText(surge) : null);
-        yaml.Entry("no_load", outlet.NoLoad);
+        yaml.Fields(outlet, OutletKeys.Table);
         yaml.EndGroup();
     }
 
@@ -84,18 +75,10 @@ internal static class SupplyWriter
     {
         if (supply.Banks.Count == 0)
             return;
-        yaml.Text("banks");
+        yaml.Text(SupplyKeys.Banks);
         yaml.BeginGroup(flow: true);
         foreach (var bank in supply.Banks)
-            yaml.Entry(bank.Name, TotalText(bank.Total));
+            yaml.Entry(bank.Name, FigureText.Of(bank.Total));
         yaml.EndGroup();
     }
-
-    private static string TotalText(SupplyTotal total) => (total.Amps, total.Watts) switch
-    {
-        ({ } amps, { } watts) => $"{FigureText.Of(amps)} {FigureText.Of(watts)}",
-        ({ } amps, null) => FigureText.Of(amps),
-        (null, { } watts) => FigureText.Of(watts),
-        _ => throw new ArgumentException("A total has amps or watts.", nameof(total)),
-    };
 }

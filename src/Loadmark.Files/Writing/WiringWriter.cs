@@ -12,23 +12,8 @@ internal static class WiringWriter
     {
         yaml.Text(lead.Id);
         yaml.BeginGroup(flow: true);
-        WriteKeys(yaml, lead);
+        yaml.Fields(lead, LeadKeys.Table);
         yaml.EndGroup();
-    }
-
-    /// <summary>Writes all that is said of the lead.</summary>
-    public static void WriteKeys(YamlWriter yaml, Lead lead)
-    {
-        yaml.Entry("type", RigWords.LeadType.WordOf(lead.Type));
-        yaml.Entry("length", lead.Length);
-        yaml.Entry("tail", lead.Tail);
-        yaml.Entry("pitch", lead.Pitch);
-        yaml.Entry("plugs", lead.Plugs is { } plugs ? $"{plugs}" : null, numberIsFine: true);
-        yaml.Entry("wire", lead.Wire is { } wire ? wire.Gauge is { } gauge ? $"AWG {gauge}" : FigureText.Of(wire.Area) : null);
-        yaml.Entry("ohms", lead.Ohms);
-        yaml.Entry("contact_ohms", lead.ContactOhms);
-        yaml.Entry("plug", lead.Plug?.Name);
-        yaml.Entry("count", lead.Count is { } count ? $"{count}" : null, numberIsFine: true);
     }
 
     /// <summary>Writes the key <c>wired</c> with its feeds, one a line.</summary>

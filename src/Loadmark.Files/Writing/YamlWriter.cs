@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Loadmark.Files.Trees;
-using Loadmark.Files.Values;
+using Loadmark.Files.Keys;
 using YamlDotNet.Core;
 using YamlDotNet.Core.Events;
 
@@ -65,18 +65,33 @@ internal sealed class YamlWriter
         if (value is null)
             return;
         Text(key);
-        _emitter.Emit(new Scalar(AnchorName.Empty, TagName.Empty, value.Value ? "true" : "false", ScalarStyle.Plain, isPlainImplicit: true, isQuotedImplicit: false));
+        Bare(value.Value ? "true" : "false");
     }
 
-    /// <summary>Writes a key with a quantity, unless it is null.</summary>
-    public void Entry<TUnit>(string key, Quantity<TUnit>? value)
-        where TUnit : struct, IUnit => Entry(key, value is { } quantity ? FigureText.Of(quantity) : null);
+    /// <summary>Writes the fields of a thing that something is said of.</summary>
+    public void Fields<T>(T thing, FieldTable<T> table)
+    {
+        foreach (var field in table.Fields)
+            Field(thing, field);
+    }
+
+    /// <summary>Writes a field of a thing, unless nothing is said of it.</summary>
+    public void Field<T>(T thing, FieldKey<T> field)
+    {
+        if (field.TextOf(thing) is not { } text)
+            return;
+        Text(field.Name);
+        if (field.Form == ValueForm.YesNo)
+            Bare(text);
+        else
+            Text(text, numberIsFine: field.Form == ValueForm.Number);
+    }
 
     /// <summary>Writes a key that says: there is none.</summary>
     public void Nothing(string key)
     {
         Text(key);
-        _emitter.Emit(new Scalar(AnchorName.Empty, TagName.Empty, "null", ScalarStyle.Plain, isPlainImplicit: true, isQuotedImplicit: false));
+        Bare("null");
     }
 
     /// <summary>Writes what was kept as a tree.</summary>
@@ -129,4 +144,8 @@ internal sealed class YamlWriter
         _emitter.Emit(new StreamEnd());
         return _text.ToString();
     }
+
+    /// <summary>Writes a word of YAML, which is no text.</summary>
+    private void Bare(string word) =>
+        _emitter.Emit(new Scalar(AnchorName.Empty, TagName.Empty, word, ScalarStyle.Plain, isPlainImplicit: true, isQuotedImplicit: false));
 }
