@@ -1,8 +1,8 @@
 using System.Reflection;
 using CsCheck;
-using Loadmark.Files.Merging;
 using Loadmark.Core.Nameplates;
 using Loadmark.Core.Rigs;
+using Loadmark.Files.Merging;
 
 namespace Loadmark.Files.Tests;
 
