@@ -1,8 +1,10 @@
+using Loadmark.Files.Keys;
+
 namespace Loadmark.Files.Entry;
 
-/// <summary>The names under which people have columns: the keys of the rig file and other words for them.</summary>
-/// <param name="words">Each key with its other names, in lower case.</param>
-internal sealed class ColumnNames(params (string Key, string[] Names)[] words)
+/// <summary>The names under which people have columns: the fields of the rig file and other words for them.</summary>
+/// <param name="words">Each column with its other names, in lower case.</param>
+internal sealed class ColumnNames((string Key, IReadOnlyList<string> Names)[] words)
 {
     private static readonly Dictionary<string, string> Units = new(StringComparer.Ordinal)
     {
@@ -31,68 +33,24 @@ internal sealed class ColumnNames(params (string Key, string[] Names)[] words)
 
     /// <summary>The names of loads' columns.</summary>
     public static ColumnNames OfLoads { get; } = new(
-        ("tag", ["id", "asset", "asset tag", "asset no", "no", "nr"]),
-        ("name", ["item", "device", "pedal", "description", "model"]),
-        ("kind", ["type", "category", "sort"]),
-        ("label", ["nameplate", "rating", "ratings", "rating plate", "printed", "as printed"]),
-        ("voltage", []),
-        ("current", ["draw", "current draw", "rated current", "consumption"]),
-        ("watts", ["power"]),
-        ("run", ["running", "running current", "measured", "measured current"]),
-        ("start", ["starting", "starting current", "start current", "inrush"]),
-        ("polarity", ["centre", "center"]),
-        ("plug", ["jack", "connector", "plug size"]),
-        ("ground", []),
-        ("isolate", ["isolated"]),
-        ("draws", []),
-        ("starts_below", []),
-        ("stops_below", []),
-        ("input_capacitance", []),
-        ("priority", []),
-        (Words, ["keywords", "filed under"]));
+        [("tag", ["id", "asset", "asset tag", "asset no", "no", "nr"]), .. Of(LoadKeys.Table), OfWords]);
 
-    /// <summary>The names of supplies' columns: those of the supply, its outlets and its banks.</summary>
+    /// <summary>The names of supplies' columns: those of the supply, its outlets and its banks. An outlet's label may be there in parts.</summary>
     public static ColumnNames OfSupplies { get; } = new(
-        ("supply", ["id", "tag", "unit"]),
-        ("name", ["item", "description", "model"]),
-        ("label", ["nameplate", "rating", "printed"]),
-        ("isolated", []),
-        ("total", []),
-        ("overload", []),
-        ("regulated", []),
-        ("mains", ["input"]),
-        ("outlet", ["output", "no", "nr"]),
-        ("outlet_label", ["output label"]),
-        ("voltage", []),
-        ("current", ["output current"]),
-        ("watts", ["power"]),
-        ("outlet_isolated", []),
-        ("bank", []),
-        ("polarity", ["centre", "center"]),
-        ("plug", ["connector", "plug size"]),
-        ("source_ohms", []),
-        ("surge", []),
-        ("no_load", []),
-        ("bank_total", []),
-        (Words, ["keywords", "filed under"]));
+    [
+        ("supply", ["id", "tag", "unit"]), .. Of(SupplyKeys.Table),
+        ("outlet", ["output", "no", "nr"]), .. Of(OutletKeys.Table).Take(1),
+        ("voltage", []), ("current", ["output current"]), ("watts", ["power"]), .. Of(OutletKeys.Table).Skip(1),
+        ("bank_total", []), OfWords,
+    ]);
 
     /// <summary>The names of leads' columns.</summary>
-    public static ColumnNames OfLeads { get; } = new(
-        ("lead", ["id", "tag", "name"]),
-        ("type", ["kind", "sort"]),
-        ("length", []),
-        ("tail", []),
-        ("pitch", []),
-        ("plugs", []),
-        ("wire", ["conductor", "gauge"]),
-        ("ohms", []),
-        ("contact_ohms", []),
-        ("plug", ["connector", "plug size"]),
-        ("count", ["number", "quantity"]),
-        (Words, ["keywords", "filed under"]));
+    public static ColumnNames OfLeads { get; } = new([("lead", ["id", "tag", "name"]), .. Of(LeadKeys.Table), OfWords]);
 
     /// <summary>All keys.</summary>
     public IEnumerable<string> Keys => words.Select(word => word.Key);
+
+    private static (string Key, IReadOnlyList<string> Names) OfWords => (Words, ["keywords", "filed under"]);
 
     /// <summary>What a name in the first row says; null when it is none of these.</summary>
     public (string Key, string? Unit)? Find(string name)
@@ -108,6 +66,8 @@ internal sealed class ColumnNames(params (string Key, string[] Names)[] words)
             return _keys.TryGetValue(rest, out key) ? (key, unit) : null;
         return (unit == "V" ? "voltage" : unit == "W" ? "watts" : "current", unit);
     }
+
+    private static IEnumerable<(string Key, IReadOnlyList<string> Names)> Of<T>(FieldTable<T> table) => table.Fields.Select(static field => (field.Column, field.ColumnNames));
 
     /// <summary>The words of a name: its runs of letters.</summary>
     private static List<string> WordsOf(string name) =>

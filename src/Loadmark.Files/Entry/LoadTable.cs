@@ -1,7 +1,5 @@
 using Loadmark.Core.Rigs;
 using Loadmark.Files.Keys;
-using Loadmark.Files.Trees;
-using Loadmark.Files.Writing;
 
 namespace Loadmark.Files.Entry;
 
@@ -49,19 +47,15 @@ public static class LoadTable
     /// <summary>As above, with the words that each load is filed under, if there are any.</summary>
     internal static string Write(IEnumerable<Load> loads, char separator, Func<Load, string> wordsOf)
     {
-        var groups = loads.Select(load => (load.Id, Keys: GroupOf(load), Words: wordsOf(load))).ToList();
-        var used = LoadKeys.Table.Keys.Select(key => key.Name).Where(key => key == "label" || groups.Exists(group => group.Keys.Find(key) is not null)).ToList();
-        var hasWords = groups.Exists(static group => group.Words.Length > 0);
-        var rows = groups.Select(group => With(used.Select(key => (group.Keys.Find(key) as ScalarNode)?.Value).Prepend(group.Id), group.Words.Length == 0 ? null : group.Words));
-        return CellText.Write(rows.Prepend(With(used.Prepend(Tag), ColumnNames.Words)), separator);
+        var table = new TableWriter(ColumnNames.OfLoads, Tag, "label");
+        foreach (var load in loads)
+        {
+            table.NewRow();
+            table.Put(Tag, load.Id);
+            table.Put(load, LoadKeys.Table);
+            table.Put(ColumnNames.Words, wordsOf(load));
+        }
 
-        IEnumerable<string?> With(IEnumerable<string?> cells, string? words) => hasWords ? cells.Append(words) : cells;
+        return table.Write(separator);
     }
-
-    private static MappingNode GroupOf(Load load) => TreeBuilder.TreeOf(yaml =>
-    {
-        yaml.BeginGroup();
-        yaml.Fields(load, LoadKeys.Table);
-        yaml.EndGroup();
-    });
 }

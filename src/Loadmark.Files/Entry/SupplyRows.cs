@@ -12,6 +12,8 @@ namespace Loadmark.Files.Entry;
 /// <param name="existing">The ids that the rig has already.</param>
 internal sealed class SupplyRows(List<EntryColumn> columns, char separator, IReadOnlyCollection<string> existing)
 {
+    private const string OutletLabel = "outlet_label";
+
     private readonly HashSet<string> _existing = existing.ToHashSet(StringComparer.Ordinal);
     private readonly OutletAllowance _allowance = new();
 
@@ -89,7 +91,7 @@ internal sealed class SupplyRows(List<EntryColumn> columns, char separator, IRea
     /// <returns>What is wrong; null when nothing is.</returns>
     private string? AddOwn(TableRow row, MappingNode group)
     {
-        foreach (var key in SupplyKeys.Table.Keys.Where(key => key.Group is null).Select(key => key.Name))
+        foreach (var key in SupplyKeys.Table.Fields.Select(static field => field.Name))
         {
             if (Text(row, key) is not { } text)
                 continue;
@@ -108,11 +110,11 @@ internal sealed class SupplyRows(List<EntryColumn> columns, char separator, IRea
     {
         var errors = new ErrorList("");
         var group = new MappingNode(row.Cells[0].Start, isFlow: true);
-        foreach (var (column, key) in OutletKeys.Table.Keys.Select(key => (key.Name is "label" or "isolated" ? $"outlet_{key.Name}" : key.Name, key.Name)))
+        foreach (var field in OutletKeys.Table.Fields)
         {
-            var text = column == "outlet_label" ? LabelOf(row) : Text(row, column);
+            var text = field.Column == OutletLabel ? LabelOf(row) : Text(row, field.Column);
             if (text is not null)
-                group.Entries.Add((row.Node(0, key), row.Node(Math.Max(0, IndexOf(column)), key == "polarity" ? LoadRows.Polarity(text) : text)));
+                group.Entries.Add((row.Node(0, field.Name), row.Node(Math.Max(0, IndexOf(field.Column)), field.Name == "polarity" ? LoadRows.Polarity(text) : text)));
         }
 
         if (Text(row, "outlet") is { } id)
@@ -141,7 +143,7 @@ internal sealed class SupplyRows(List<EntryColumn> columns, char separator, IRea
     /// <summary>The outlet's label: as it stands, else put together from its figures; null when there is neither.</summary>
     private string? LabelOf(TableRow row)
     {
-        if (Text(row, "outlet_label") is { } label)
+        if (Text(row, OutletLabel) is { } label)
             return label;
         var figures = columns.Where(column => column.Becomes is "voltage" or "current" or "watts").Select(column => row.Text(column.Index) is { } text ? TableColumns.WithUnit(text, column) : null).OfType<string>().ToList();
         return figures.Count == 0 ? null : string.Join(' ', figures);

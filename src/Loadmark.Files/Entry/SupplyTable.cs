@@ -1,7 +1,6 @@
 using Loadmark.Core.Rigs;
 using Loadmark.Files.Keys;
-using Loadmark.Files.Trees;
-using Loadmark.Files.Writing;
+using Loadmark.Files.Values;
 
 namespace Loadmark.Files.Entry;
 
@@ -11,9 +10,7 @@ namespace Loadmark.Files.Entry;
 /// </summary>
 public static class SupplyTable
 {
-    private static readonly string[] OutletColumns = ["outlet", .. OutletKeys.Table.Fields.Select(static field => field.Column), "bank_total"];
-
-    private static readonly string[] SupplyColumns = [.. SupplyKeys.Table.Fields.Select(static field => field.Column)];
+    private const string Id = "supply";
 
     /// <summary>
     /// Reads a table of supplies. Its first row names the columns: <c>supply</c> is needed, and <c>outlet</c> with
@@ -31,7 +28,7 @@ public static class SupplyTable
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(existing);
         return TableRow.ReadAll(text, (rows, separator) =>
-            TableColumns.ByName(rows[0], ColumnNames.OfSupplies) is { } columns && columns.Exists(column => column.Becomes == "supply")
+            TableColumns.ByName(rows[0], ColumnNames.OfSupplies) is { } columns && columns.Exists(column => column.Becomes == Id)
                 ? new EntryReading([.. new SupplyRows(columns, separator, existing).Read(rows[1..])], [.. columns], null)
                 : EntryReading.Failed($"the first row must name the columns, 'supply' among them; the names are {string.Join(", ", ColumnNames.OfSupplies.Keys)}"), limits);
     }
@@ -52,54 +49,36 @@ public static class SupplyTable
     /// <summary>As above, with the words that each supply is filed under, if there are any.</summary>
     internal static string Write(IEnumerable<Supply> supplies, char separator, Func<Supply, string> wordsOf)
     {
-        var rows = new List<Dictionary<string, string?>>();
+        var table = new TableWriter(ColumnNames.OfSupplies, Id);
         foreach (var supply in supplies)
-        {
-            var first = rows.Count;
-            AddRows(rows, supply);
-            if (wordsOf(supply) is { Length: > 0 } words)
-                rows[first][ColumnNames.Words] = words;
-        }
-
-        var used = SupplyColumns.Concat(OutletColumns).Append(ColumnNames.Words).Where(key => rows.Exists(row => row.ContainsKey(key))).Prepend("supply").ToList();
-        return CellText.Write(rows.Select(row => used.Select(row.GetValueOrDefault)).Prepend(used), separator);
+            Put(table, supply, wordsOf(supply));
+        return table.Write(separator);
     }
 
-    private static void AddRows(List<Dictionary<string, string?>> rows, Supply supply)
+    private static void Put(TableWriter table, Supply supply, string words)
     {
-        var keys = TreeBuilder.TreeOf(yaml =>
+        ValueList<Outlet> outlets = LabelledOutlets.AreOf(supply) ? [] : supply.Outlets;
+        for (var part = 0; part == 0 || part < outlets.Count + supply.Banks.Count; part++)
         {
-            yaml.BeginGroup();
-            SupplyWriter.WriteKeys(yaml, supply);
-            yaml.EndGroup();
-        });
-        var first = rows.Count;
-        foreach (var (id, value) in (keys.Find("outlets") as MappingNode)?.Entries ?? [])
-        {
-            var row = NewRow(supply, "outlet", id.Value);
-            if (value is ScalarNode { Value.Length: > 0 } label)
-                row["outlet_label"] = label.Value;
-            foreach (var (key, inner) in (value as MappingNode)?.Entries ?? [])
-                row[key.Value is "label" or "isolated" ? $"outlet_{key.Value}" : key.Value] = ((ScalarNode)inner).Value;
-            rows.Add(row);
-        }
+            table.NewRow();
+            table.Put(Id, supply.Id);
+            if (part == 0)
+            {
+                table.Put(supply, SupplyKeys.Table);
+                table.Put(ColumnNames.Words, words);
+            }
 
-        foreach (var (name, total) in (keys.Find("banks") as MappingNode)?.Entries ?? [])
-        {
-            var row = NewRow(supply, "bank", name.Value);
-            row["bank_total"] = ((ScalarNode)total).Value;
-            rows.Add(row);
-        }
-
-        if (rows.Count == first)
-            rows.Add(NewRow(supply, "supply", supply.Id));
-        foreach (var key in SupplyColumns)
-        {
-            if (keys.Find(key) is ScalarNode text)
-                rows[first][key] = text.Value;
+            if (part < outlets.Count)
+            {
+                table.Put("outlet", outlets[part].Id);
+                table.Put(outlets[part], OutletKeys.Table);
+            }
+            else if (part - outlets.Count < supply.Banks.Count)
+            {
+                var bank = supply.Banks[part - outlets.Count];
+                table.Put("bank", bank.Name);
+                table.Put("bank_total", FigureText.Of(bank.Total));
+            }
         }
     }
-
-    private static Dictionary<string, string?> NewRow(Supply supply, string key, string value) =>
-        new(StringComparer.Ordinal) { ["supply"] = supply.Id, [key] = value };
 }

@@ -34,13 +34,16 @@ internal static class LeadTable
     /// <param name="wordsOf">The words that each is filed under; empty for none.</param>
     public static string Write(IEnumerable<Lead> leads, char separator, Func<Lead, string> wordsOf)
     {
-        var groups = leads.Select(lead => (lead.Id, Keys: GearText.TreeOf(GearPiece.Of(lead)), Words: wordsOf(lead))).ToList();
-        var used = LeadKeys.Table.Keys.Select(static key => key.Name).Where(key => groups.Exists(group => group.Keys.Find(key) is not null)).ToList();
-        var hasWords = groups.Exists(static group => group.Words.Length > 0);
-        var rows = groups.Select(group => With(used.Select(key => (group.Keys.Find(key) as ScalarNode)?.Value).Prepend(group.Id), group.Words.Length == 0 ? null : group.Words));
-        return CellText.Write(rows.Prepend(With(used.Prepend(Id), ColumnNames.Words)), separator);
+        var table = new TableWriter(ColumnNames.OfLeads, Id);
+        foreach (var lead in leads)
+        {
+            table.NewRow();
+            table.Put(Id, lead.Id);
+            table.Put(lead, LeadKeys.Table);
+            table.Put(ColumnNames.Words, wordsOf(lead));
+        }
 
-        IEnumerable<string?> With(IEnumerable<string?> cells, string? words) => hasWords ? cells.Append(words) : cells;
+        return table.Write(separator);
     }
 
     private static GearFileRow ReadRow(TableRow row, List<EntryColumn> columns, char separator)
