@@ -103,7 +103,7 @@ internal static class RigGen
 
     private static Gen<Load> FullLoad(string id) =>
         from name in Text.Select(text => text.Trim()).Null()
-        from kind in Text.Select(text => new LoadKind(text)).Null()
+        from kind in Gen.OneOf(Text, OneOf([.. LoadKind.Known])).Select(text => new LoadKind(text)).Null()
         from label in Label.Null()
         from voltage in VoltageText.Null()
         from figures in Gen.Select(Any<Ampere>().Null(), Any<Watt>().Null(), Any<Ampere>().Null(), Timed.Nullable())
