@@ -18,7 +18,7 @@ internal static class FieldValues
     public static IReadOnlyList<FormField> Fields<T>(FieldTable<T> table) =>
     [
         .. table.Fields.Select(static key => new FormField(
-            key.Name, key.Description, [.. key.Words.Where(static word => !word.StartsWith("center", StringComparison.Ordinal))], key.Examples, key.Form == ValueForm.YesNo)),
+            key.Name, key.Title, key.Description, [.. key.Words.Where(static word => !word.StartsWith("center", StringComparison.Ordinal))], key.Examples, key.Form == ValueForm.YesNo)),
     ];
 
     /// <summary>What is said of a thing, by key.</summary>

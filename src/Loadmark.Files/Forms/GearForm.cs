@@ -25,6 +25,11 @@ public static class GearForm
     /// <summary>The fields of the rig as a whole: mains and headroom.</summary>
     public static IReadOnlyList<FormField> RigFields { get; } = FieldValues.Fields(RigKeys.Rig);
 
+    /// <summary>What a key of the rig file is called, for people; the key itself where it is of no field.</summary>
+    /// <param name="key">The key; of whatever it is, its field has the same title.</param>
+    public static string TitleOf(string key) =>
+        LoadFields.Concat(SupplyFields).Concat(OutletFields).Concat(LeadFields).Concat(RigFields).FirstOrDefault(field => field.Key == key)?.Title ?? key;
+
     /// <summary>What is typed about a load, by key.</summary>
     public static IReadOnlyDictionary<string, string> ValuesOf(Load load)
     {

@@ -13,6 +13,15 @@ namespace Loadmark.Files.Keys;
 /// <param name="Description">What it means, with its default.</param>
 internal abstract record FieldKey<T>(string Name, ValueForm Form, string Description) : Key(Name, Form, Description)
 {
+    /// <summary>What it is called, for people.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>The name of its column in a table.</summary>
+    public string Column { get; init; } = Name;
+
+    /// <summary>Other names that people have for that column, in lower case.</summary>
+    public IReadOnlyList<string> ColumnNames { get; init; } = [];
+
     /// <summary>The row of a field.</summary>
     /// <typeparam name="TValue">The type of the field; its default says nothing.</typeparam>
     /// <param name="name">The key as it is written.</param>

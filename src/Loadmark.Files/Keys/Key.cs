@@ -27,15 +27,6 @@ internal record Key(string Name, ValueForm Form, string Description)
     /// <summary>Whether an entry of it may hold nothing, as in <c>1:</c>.</summary>
     public bool MayBeEmpty { get; init; }
 
-    /// <summary>What it is called on a page; null where no page shows it.</summary>
-    public string? Title { get; init; }
-
-    /// <summary>The name of its column in a table.</summary>
-    public string Column { get; init; } = Name;
-
-    /// <summary>Other names that people have for that column, in lower case.</summary>
-    public IReadOnlyList<string> ColumnNames { get; init; } = [];
-
     /// <summary>Values that show how it is written.</summary>
     public IReadOnlyList<string> Examples { get; init; } = [];
 }

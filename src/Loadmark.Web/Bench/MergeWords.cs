@@ -1,3 +1,4 @@
+using Loadmark.Files.Forms;
 using Loadmark.Files.Merging;
 using Loadmark.Web.Texts;
 using Microsoft.Extensions.Localization;
@@ -65,7 +66,7 @@ internal static class MergeWords
             (MergePart.Signal, _) => T["Order of the signal path"],
             (MergePart.Rig, "rig") => T["Name of the rig"],
             (MergePart.Rig, "planned") => T["wiring left to be planned"],
-            _ => T[FieldNames.Of(key)],
+            _ => T[GearForm.TitleOf(key)],
         };
     }
 }

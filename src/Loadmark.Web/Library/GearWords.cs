@@ -1,4 +1,5 @@
 using Loadmark.Core.Gear;
+using Loadmark.Files.Forms;
 using Loadmark.Files.Library;
 using Loadmark.Web.Texts;
 using Microsoft.Extensions.Localization;
@@ -38,6 +39,6 @@ internal static class GearWords
         "tag" => T["Tag"],
         _ when key.StartsWith("outlet ", StringComparison.Ordinal) => T["outlet {0}", key["outlet ".Length..]],
         _ when key.StartsWith("bank ", StringComparison.Ordinal) => T["outlets of {0} together", key["bank ".Length..]],
-        _ => T[FieldNames.Of(key)],
+        _ => T[GearForm.TitleOf(key)],
     };
 }

@@ -4,6 +4,7 @@ using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 using Loadmark.Core.Trials;
 using Loadmark.Files.Entry;
+using Loadmark.Files.Forms;
 using Loadmark.Web.Bench;
 using Loadmark.Web.Texts;
 using Microsoft.AspNetCore.Components;
@@ -48,7 +49,7 @@ public sealed partial class EntryBox : ComponentBase
     private static string Short(string text) => text.Length <= LongestShown ? text.Trim() : text[..LongestShown].Trim() + "…";
 
     private string Says(EntryColumn column) =>
-        $"{column.Name ?? $"{column.Index + 1}"} → {(column.Becomes is { } key ? T[FieldNames.Of(key)] : T["left out"])}{(column.Because.Length > 0 ? $" ({column.Because})" : "")}";
+        $"{column.Name ?? $"{column.Index + 1}"} → {(column.Becomes is { } key ? T[GearForm.TitleOf(key)] : T["left out"])}{(column.Because.Length > 0 ? $" ({column.Because})" : "")}";
 
     /// <summary>What a line comes to, each figure with where it came from.</summary>
     private string Reads(EntryRow row)

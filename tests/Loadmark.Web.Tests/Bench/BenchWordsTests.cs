@@ -1,7 +1,6 @@
 using Loadmark.Core.Checks;
 using Loadmark.Files.Forms;
 using Loadmark.Web.Bench;
-using Loadmark.Web.Texts;
 
 namespace Loadmark.Web.Tests.Bench;
 
@@ -13,8 +12,9 @@ public sealed class BenchWordsTests
     {
         foreach (var fields in new[] { GearForm.LoadFields, GearForm.SupplyFields, GearForm.OutletFields, GearForm.LeadFields, GearForm.RigFields })
         {
-            Assert.All(fields, field => Assert.NotEqual(field.Key, FieldNames.Of(field.Key)));
-            Assert.Equal(fields.Count, fields.Select(field => FieldNames.Of(field.Key)).Distinct().Count());
+            Assert.All(fields, field => Assert.NotEqual(field.Key, field.Title));
+            Assert.All(fields, field => Assert.Equal(field.Title, GearForm.TitleOf(field.Key)));
+            Assert.Equal(fields.Count, fields.Select(field => field.Title).Distinct().Count());
         }
     }
 

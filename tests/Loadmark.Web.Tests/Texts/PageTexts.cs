@@ -5,7 +5,6 @@ using Loadmark.Core.Checks;
 using Loadmark.Files.Forms;
 using Loadmark.Web.Bench;
 using Loadmark.Web.Pages;
-using Loadmark.Web.Texts;
 
 namespace Loadmark.Web.Tests.Texts;
 
@@ -16,7 +15,7 @@ internal static class PageTexts
     public static readonly string[] Computed =
     [
         "Parts.First(part => part.Part == Shown).Name", "name", // RigPage.Parts
-        "FieldNames.Of(field.Key)", "FieldNames.Of(key)", "field.Description", "word", "TypeWord", // the fields of gear
+        "field.Title", "GearForm.TitleOf(key)", "field.Description", "word", "TypeWord", // the fields of gear
         "severity.Word()", "worst.Word()", "Severity.Word()", // severities
         "check.Verdict.Sentence()", "preview.Check.Verdict.Sentence()", "_trialCheck.Verdict.Sentence()", "severity.Sentence()",
         "group.Key.Name", // StartPlots
@@ -72,7 +71,7 @@ internal static class PageTexts
         return
         [
             .. parts.Select(static part => part.Name),
-            .. fields.SelectMany(static field => (string[])[FieldNames.Of(field.Key), field.Description, .. field.Words]), "yes", "no",
+            .. fields.SelectMany(static field => (string[])[field.Title, field.Description, .. field.Words]), "yes", "no",
             .. severities.Select(static severity => severity.Word()), .. severities.Select(static severity => severity.Sentence()),
             .. marks.Select(static mark => mark.Groups["name"].Value),
         ];
