@@ -22,7 +22,7 @@ public static class RigSchema
             json.WriteString("description", "What draws, what gives, and what feeds what on an effects rig.");
             KeySchema.WriteTable(json, RigKeys.Rig);
             json.WriteStartObject("definitions");
-            foreach (var table in (ReadOnlySpan<KeyTable>)[LoadKeys.Table, SupplyKeys.Table, OutletKeys.Table, SupplyKeys.Bank, LeadKeys.Table, RigKeys.Feed])
+            foreach (var table in RigKeys.Groups)
             {
                 json.WriteStartObject(table.Name);
                 KeySchema.WriteTable(json, table);

@@ -142,7 +142,7 @@ public sealed partial class TypedFigureTests
     private static List<(KeyTable Table, Key Key, string Value)> AllValues()
     {
         var all = new List<(KeyTable, Key, string)>();
-        foreach (var table in (KeyTable[])[RigKeys.Rig, LoadKeys.Table, SupplyKeys.Table, OutletKeys.Table, SupplyKeys.Bank, LeadKeys.Table, RigKeys.Feed])
+        foreach (var table in (KeyTable[])[RigKeys.Rig, .. RigKeys.Groups])
         {
             foreach (var key in table.Keys.Where(key => key.Group is null && key.Form != ValueForm.List && !FreeTexts.Contains(key.Name) && key.Name is not ("from" or "to")))
             {

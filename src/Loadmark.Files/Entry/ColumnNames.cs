@@ -35,7 +35,7 @@ internal sealed class ColumnNames((string Key, IReadOnlyList<string> Names)[] wo
     public static ColumnNames OfLoads { get; } = new(
         [("tag", ["id", "asset", "asset tag", "asset no", "no", "nr"]), .. Of(LoadKeys.Table), OfWords]);
 
-    /// <summary>The names of supplies' columns: those of the supply, its outlets and its banks. An outlet's label may be there in parts.</summary>
+    /// <summary>The names of supplies' columns: of the supply, its outlets and its banks. An outlet's label may be there in parts.</summary>
     public static ColumnNames OfSupplies { get; } = new(
     [
         ("supply", ["id", "tag", "unit"]), .. Of(SupplyKeys.Table),
@@ -67,7 +67,8 @@ internal sealed class ColumnNames((string Key, IReadOnlyList<string> Names)[] wo
         return (unit == "V" ? "voltage" : unit == "W" ? "watts" : "current", unit);
     }
 
-    private static IEnumerable<(string Key, IReadOnlyList<string> Names)> Of<T>(FieldTable<T> table) => table.Fields.Select(static field => (field.Column, field.ColumnNames));
+    private static IEnumerable<(string Key, IReadOnlyList<string> Names)> Of<T>(FieldTable<T> table) =>
+        table.Fields.Select(static field => (field.Column, field.ColumnNames));
 
     /// <summary>The words of a name: its runs of letters.</summary>
     private static List<string> WordsOf(string name) =>

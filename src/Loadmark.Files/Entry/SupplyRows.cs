@@ -113,8 +113,10 @@ internal sealed class SupplyRows(List<EntryColumn> columns, char separator, IRea
         foreach (var field in OutletKeys.Table.Fields)
         {
             var text = field.Column == OutletLabel ? LabelOf(row) : Text(row, field.Column);
-            if (text is not null)
-                group.Entries.Add((row.Node(0, field.Name), row.Node(Math.Max(0, IndexOf(field.Column)), field.Name == "polarity" ? LoadRows.Polarity(text) : text)));
+            if (text is null)
+                continue;
+            text = field.Name == "polarity" ? LoadRows.Polarity(text) : text;
+            group.Entries.Add((row.Node(0, field.Name), row.Node(Math.Max(0, IndexOf(field.Column)), text)));
         }
 
         if (Text(row, "outlet") is { } id)

@@ -6,8 +6,8 @@ using Loadmark.Files.Trees;
 namespace Loadmark.Files.Forms;
 
 /// <summary>
-/// Takes what is typed field by field through the nodes of a rig file and back, so that it is read, refused and written exactly as it is in a
-/// file.
+/// Takes what is typed field by field through the nodes of a rig file and back, so that it is read, refused and written exactly as it is in
+/// a file.
 /// </summary>
 internal static class FieldValues
 {
@@ -17,8 +17,10 @@ internal static class FieldValues
     /// <summary>The fields of a table of keys.</summary>
     public static IReadOnlyList<FormField> Fields<T>(FieldTable<T> table) =>
     [
-        .. table.Fields.Select(static key => new FormField(
-            key.Name, key.Title, key.Description, [.. key.Words.Where(static word => !word.StartsWith("center", StringComparison.Ordinal))], key.Examples, key.Form == ValueForm.YesNo)),
+        .. table.Fields.Select(static field => new FormField(
+            field.Name, field.Title, field.Description,
+            [.. field.Words.Where(static word => !word.StartsWith("center", StringComparison.Ordinal))],
+            field.Examples, field.Form == ValueForm.YesNo)),
     ];
 
     /// <summary>What is said of a thing, by key.</summary>

@@ -7,4 +7,5 @@ namespace Loadmark.Files.Forms;
 /// <param name="Words">The words it takes; empty where it takes other texts.</param>
 /// <param name="Examples">Values that show how it is written; may be empty.</param>
 /// <param name="IsYesNo">Whether it is yes or no.</param>
-public sealed record FormField(string Key, string Title, string Description, IReadOnlyList<string> Words, IReadOnlyList<string> Examples, bool IsYesNo);
+public sealed record FormField(
+    string Key, string Title, string Description, IReadOnlyList<string> Words, IReadOnlyList<string> Examples, bool IsYesNo);

@@ -27,8 +27,11 @@ public static class GearForm
 
     /// <summary>What a key of the rig file is called, for people; the key itself where it is of no field.</summary>
     /// <param name="key">The key; of whatever it is, its field has the same title.</param>
-    public static string TitleOf(string key) =>
-        LoadFields.Concat(SupplyFields).Concat(OutletFields).Concat(LeadFields).Concat(RigFields).FirstOrDefault(field => field.Key == key)?.Title ?? key;
+    public static string TitleOf(string key)
+    {
+        IEnumerable<FormField> fields = [.. LoadFields, .. SupplyFields, .. OutletFields, .. LeadFields, .. RigFields];
+        return fields.FirstOrDefault(field => field.Key == key)?.Title ?? key;
+    }
 
     /// <summary>What is typed about a load, by key.</summary>
     public static IReadOnlyDictionary<string, string> ValuesOf(Load load)
@@ -97,7 +100,8 @@ public static class GearForm
     /// <param name="values">What was typed, by key.</param>
     /// <returns>The supply; or what is wrong, also where its label does not tell what outlets it has.</returns>
     public static FormReading<Supply> ReadSupply(string id, IReadOnlyDictionary<string, string> values) =>
-        FieldValues.Read(values, SupplyKeys.Table, (group, errors) => SupplyReader.Read(FieldValues.Node(id), group, new OutletAllowance(), errors));
+        FieldValues.Read(
+            values, SupplyKeys.Table, (group, errors) => SupplyReader.Read(FieldValues.Node(id), group, new OutletAllowance(), errors));
 
     /// <summary>Reads an outlet.</summary>
     /// <param name="id">Its id within its supply; no range.</param>

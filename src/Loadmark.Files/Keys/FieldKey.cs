@@ -17,10 +17,10 @@ internal abstract record FieldKey<T>(string Name, ValueForm Form, string Descrip
     public required string Title { get; init; }
 
     /// <summary>The name of its column in a table.</summary>
-    public string Column { get; init; } = Name;
+    public required string Column { get; init; }
 
     /// <summary>Other names that people have for that column, in lower case.</summary>
-    public IReadOnlyList<string> ColumnNames { get; init; } = [];
+    public required IReadOnlyList<string> ColumnNames { get; init; }
 
     /// <summary>The row of a field.</summary>
     /// <typeparam name="TValue">The type of the field; its default says nothing.</typeparam>
@@ -30,8 +30,22 @@ internal abstract record FieldKey<T>(string Name, ValueForm Form, string Descrip
     /// <param name="get">The field of a thing.</param>
     /// <param name="set">A thing with another value of the field.</param>
     /// <param name="description">What it means, with its default.</param>
-    public static FieldKey<T> Of<TValue>(string name, string title, ValueKind<TValue> kind, Func<T, TValue> get, Func<T, TValue?, T> set, string description) =>
-        new FieldRow<T, TValue>(name, kind, get, set, description) { Title = title, Words = kind.Words, Least = kind.Least, Most = kind.Most };
+    /// <param name="examples">Values that show how it is written.</param>
+    /// <param name="columns">Other names that people have for its column in a table, in lower case.</param>
+    /// <param name="column">The name of that column; null where it is the key.</param>
+    public static FieldKey<T> Of<TValue>(
+        string name, string title, ValueKind<TValue> kind, Func<T, TValue> get, Func<T, TValue?, T> set, string description,
+        IReadOnlyList<string>? examples = null, IReadOnlyList<string>? columns = null, string? column = null) =>
+        new FieldRow<T, TValue>(name, kind, get, set, description)
+        {
+            Title = title,
+            Words = kind.Words,
+            Least = kind.Least,
+            Most = kind.Most,
+            Examples = examples ?? [],
+            Column = column ?? name,
+            ColumnNames = columns ?? [],
+        };
 
     /// <summary>What is expected of its value, where something other than a text stands there.</summary>
     public abstract string Expected { get; }

@@ -11,7 +11,8 @@ namespace Loadmark.Files.Keys;
 /// <param name="Get">The field of a thing.</param>
 /// <param name="Set">A thing with another value of the field.</param>
 /// <param name="Description">What it means, with its default.</param>
-internal sealed record FieldRow<T, TValue>(string Name, ValueKind<TValue> Kind, Func<T, TValue> Get, Func<T, TValue?, T> Set, string Description)
+internal sealed record FieldRow<T, TValue>(
+    string Name, ValueKind<TValue> Kind, Func<T, TValue> Get, Func<T, TValue?, T> Set, string Description)
     : FieldKey<T>(Name, Kind.Form, Description)
 {
     /// <inheritdoc/>
@@ -21,7 +22,8 @@ internal sealed record FieldRow<T, TValue>(string Name, ValueKind<TValue> Kind, 
     public override string? TextOf(T thing) => Kind.Write(Get(thing));
 
     /// <inheritdoc/>
-    public override T Read(T thing, ScalarNode? text, ErrorList errors) => Set(thing, text is null ? default : Kind.Read(text, Name, errors));
+    public override T Read(T thing, ScalarNode? text, ErrorList errors) =>
+        Set(thing, text is null ? default : Kind.Read(text, Name, errors));
 
     /// <inheritdoc/>
     public override object? ValueOf(T thing) => Get(thing);

@@ -11,37 +11,37 @@ internal static class OutletKeys
     public static FieldTable<Outlet> Table { get; } = new("outlet", "an outlet",
         Field.Of("label", "Label, as printed", ValueKinds.OutletLabel,
             static outlet => outlet.Label, static (outlet, label) => outlet with { Label = label ?? NameplateReader.Read("") },
-            "What is printed beside it; several settings with ';' between. Left out, the supply's label counts.")
-            with { Examples = ["9 V 500 mA; 12 V 400 mA"], Column = "outlet_label", ColumnNames = ["output label"] },
+            "What is printed beside it; several settings with ';' between. Left out, the supply's label counts.",
+            examples: ["9 V 500 mA; 12 V 400 mA"], column: "outlet_label", columns: ["output label"]),
         Field.Of("isolated", "Outlets are isolated", ValueKinds.YesNo,
             static outlet => outlet.Isolated, static (outlet, isolated) => outlet with { Isolated = isolated },
-            "Whether its return is its own. Without it, the supply's word counts.")
-            with { Column = "outlet_isolated" },
+            "Whether its return is its own. Without it, the supply's word counts.",
+            column: "outlet_isolated"),
         Field.Of("bank", "Shares its return with bank", ValueKinds.Text,
             static outlet => outlet.Bank, static (outlet, bank) => outlet with { Bank = bank },
             "The group of outlets whose return it shares."),
         Field.Of("polarity", "Polarity of its plug", ValueKinds.Word(RigWords.Polarity),
             static outlet => outlet.Polarity, static (outlet, polarity) => outlet with { Polarity = polarity },
-            "The polarity of its plug. Wins over the label; stated nowhere, centre negative is assumed of an outlet of 9 V on a supply with several, "
-            + "and asked for of an adaptor and of all else.")
-            with { ColumnNames = ["centre", "center"] },
+            "The polarity of its plug. Wins over the label; stated nowhere, centre negative is assumed of an outlet of 9 V on a "
+            + "supply with several, and asked for of an adaptor and of all else.",
+            columns: ["centre", "center"]),
         Field.Of("plug", "Plug", ValueKinds.Plug,
             static outlet => outlet.Plug, static (outlet, plug) => outlet with { Plug = plug },
             "The plug it has, outer by inner diameter in mm. Wins over the label; stated nowhere, 5.5x2.1 is assumed of an outlet of 9 V "
-            + "and asked for of all else.")
-            with { Examples = RigWords.PlugExamples, ColumnNames = ["connector", "plug size"] },
+            + "and asked for of all else.",
+            examples: RigWords.PlugExamples, columns: ["connector", "plug size"]),
         Field.Of("source_ohms", "Resistance behind it", ValueKinds.Of<Ohm>("a resistance such as 0.05 Ω", keySaysUnit: true),
             static outlet => outlet.SourceOhms, static (outlet, ohms) => outlet with { SourceOhms = ohms },
-            "The resistance behind the outlet.")
-            with { Examples = ["0.05 Ω"] },
+            "The resistance behind the outlet.",
+            examples: ["0.05 Ω"]),
         Field.Of("surge", "Bears for a moment", ValueKinds.Timed("a current such as 1 A for 100 ms", "1 A for 100 ms"),
             static outlet => outlet.Surge, static (outlet, surge) => outlet with { Surge = surge },
-            "What it bears for a moment beyond its limit.")
-            with { Examples = ["1 A for 100 ms"] },
+            "What it bears for a moment beyond its limit.",
+            examples: ["1 A for 100 ms"]),
         Field.Of("no_load", "Voltage with nothing connected", ValueKinds.Of<Volt>("a voltage such as 13.2 V", mayBeZero: false),
             static outlet => outlet.NoLoad, static (outlet, volts) => outlet with { NoLoad = volts },
-            "The voltage with nothing connected, as measured.")
-            with { Examples = ["13.2 V"] })
+            "The voltage with nothing connected, as measured.",
+            examples: ["13.2 V"]))
     {
         TextKey = "label",
     };

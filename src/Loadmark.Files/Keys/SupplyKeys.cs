@@ -14,7 +14,11 @@ internal static class SupplyKeys
 
     /// <summary>The keys of a bank.</summary>
     public static KeyTable Bank { get; } = new("bank", "a bank",
-        new Key("total", ValueForm.Figure, "What the outlets of this bank can give together.") { Examples = ["500 mA", "4 W"], IsRequired = true })
+        new Key("total", ValueForm.Figure, "What the outlets of this bank can give together.")
+        {
+            Examples = ["500 mA", "4 W"],
+            IsRequired = true,
+        })
     {
         TextKey = "total",
     };
@@ -23,28 +27,40 @@ internal static class SupplyKeys
     public static FieldTable<Supply> Table { get; } = new("supply", "a supply",
         new Key("from", ValueForm.Word,
             "Where the rest is said: 'library' takes everything else from the gear library, by the id. What stands beside it wins; "
-            + "an empty value says that there is none.") { Words = RigWords.GearSource.All },
+            + "an empty value says that there is none.")
+        {
+            Words = RigWords.GearSource.All,
+        },
         Field.Of("name", "Name", ValueKinds.Text,
             static supply => supply.Name, static (supply, name) => supply with { Name = name },
-            "A name for people. Without it, the id stands alone.")
-            with { ColumnNames = ["item", "description", "model"] },
+            "A name for people. Without it, the id stands alone.",
+            columns: ["item", "description", "model"]),
         Field.Of("label", "Label, as printed", ValueKinds.Label,
             static supply => supply.Label, static (supply, label) => supply with { Label = label },
-            "What is printed on it, typed as it stands.")
-            with { Examples = ["INPUT 100-240V~ 50/60Hz 0.6A"], ColumnNames = ["nameplate", "rating", "printed"] },
+            "What is printed on it, typed as it stands.",
+            examples: ["INPUT 100-240V~ 50/60Hz 0.6A"], columns: ["nameplate", "rating", "printed"]),
         Field.Of("isolated", "Outlets are isolated", ValueKinds.YesNo,
             static supply => supply.Isolated, static (supply, isolated) => supply with { Isolated = isolated },
             "Whether each outlet has a return of its own. Not stated, no is assumed, the safe side."),
         Field.Of("total", "Gives in all", ValueKinds.Total,
             static supply => supply.Total, static (supply, total) => supply with { Total = total },
-            "What it can give over all outlets, in amps, watts or both.")
-            with { Examples = ["18 W", "2 A", "2 A 18 W"] },
+            "What it can give over all outlets, in amps, watts or both.",
+            examples: ["18 W", "2 A", "2 A 18 W"]),
         new Key(Outlets, ValueForm.NamedTextsOrGroups,
             "Its outlets: an id, or a range of ids such as 1-4, with what is printed there. An empty text means: as the supply's label says. "
             + "Left out, they are the ones that the supply's label says.")
-            { Group = OutletKeys.Table, Least = 1, MayBeEmpty = true, IsRequired = true, Instead = ["from", "label"] },
-        new Key(Banks, ValueForm.NamedTextsOrGroups, "Groups of outlets with a limit of their own, by the name that outlets give as 'bank'.")
-            { Group = Bank },
+        {
+            Group = OutletKeys.Table,
+            Least = 1,
+            MayBeEmpty = true,
+            IsRequired = true,
+            Instead = ["from", "label"],
+        },
+        new Key(Banks, ValueForm.NamedTextsOrGroups,
+            "Groups of outlets with a limit of their own, by the name that outlets give as 'bank'.")
+        {
+            Group = Bank,
+        },
         Field.Of("overload", "When overloaded", ValueKinds.Word(RigWords.Overload),
             static supply => supply.Overload, static (supply, overload) => supply with { Overload = overload },
             "What its outlets do when asked for more than their limit. Default: current limit."),
@@ -53,8 +69,8 @@ internal static class SupplyKeys
             "Whether it holds its voltage whatever is drawn. Without it, not known."),
         Field.Of("mains", "Mains", ValueKinds.MainsInput,
             static supply => supply.Mains, static (supply, mains) => supply with { Mains = mains },
-            "The mains it takes. Wins over the label.")
-            with { Examples = ["100-240 V 50/60 Hz"], ColumnNames = ["input"] })
+            "The mains it takes. Wins over the label.",
+            examples: ["100-240 V 50/60 Hz"], columns: ["input"]))
     {
         TextKey = "label",
     };

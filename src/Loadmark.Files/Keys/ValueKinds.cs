@@ -18,24 +18,33 @@ internal static class ValueKinds
 
     /// <summary>What sort of load something is.</summary>
     public static ValueKind<LoadKind?> Kind { get; } = new(
-        ValueForm.Text, "a text", static (text, key, errors) => ReadText(text, key, errors) is { } kind ? new LoadKind(kind) : null, static kind => kind?.Text);
+        ValueForm.Text, "a text",
+        static (text, key, errors) => ReadText(text, key, errors) is { } kind ? new LoadKind(kind) : null,
+        static kind => kind?.Text);
 
     /// <summary>A plug by its name.</summary>
     public static ValueKind<Plug?> Plug { get; } = new(
-        ValueForm.Text, "a text", static (text, key, errors) => ReadText(text, key, errors) is { } name ? new Plug(PlugText.Normalise(name)) : null, static plug => plug?.Name);
+        ValueForm.Text, "a text",
+        static (text, key, errors) => ReadText(text, key, errors) is { } name ? new Plug(PlugText.Normalise(name)) : null,
+        static plug => plug?.Name);
 
     /// <summary>What is printed on a thing, as it stands, possibly empty.</summary>
     public static ValueKind<Nameplate?> Label { get; } = new(
         ValueForm.Text, "a text", static (text, _, _) => NameplateReader.Read(text.Value), static label => label?.Text);
 
     /// <summary>What is printed beside an outlet, where an empty text says no more than none.</summary>
-    public static ValueKind<Nameplate?> OutletLabel { get; } = Label with { Write = static label => label is { Text.Length: > 0 } ? label.Text : null };
+    public static ValueKind<Nameplate?> OutletLabel { get; } = Label with
+    {
+        Write = static label => label is { Text.Length: > 0 } ? label.Text : null,
+    };
 
     /// <summary>A voltage typed beside a label, in the words of a label.</summary>
-    public static ValueKind<Nameplate?> Voltage { get; } = new(ValueForm.Text, "a voltage such as 7.5 V", Figures.Voltage, static voltage => voltage?.Text);
+    public static ValueKind<Nameplate?> Voltage { get; } = new(
+        ValueForm.Text, "a voltage such as 7.5 V", Figures.Voltage, static voltage => voltage?.Text);
 
     /// <summary>The mains input of a supply, in the words of a label.</summary>
-    public static ValueKind<Nameplate?> MainsInput { get; } = new(ValueForm.Text, "a mains input such as 100-240 V", Figures.MainsInput, static mains => mains?.Text);
+    public static ValueKind<Nameplate?> MainsInput { get; } = new(
+        ValueForm.Text, "a mains input such as 100-240 V", Figures.MainsInput, static mains => mains?.Text);
 
     /// <summary>Yes, no or not said.</summary>
     public static ValueKind<bool?> YesNo { get; } = new(
@@ -43,26 +52,34 @@ internal static class ValueKinds
 
     /// <summary>Yes; no where nothing is said.</summary>
     public static ValueKind<bool> Flag { get; } = new(
-        ValueForm.YesNo, "yes or no", static (text, key, errors) => ReadYesNo(text, key, errors) ?? false, static answer => answer ? "true" : null);
+        ValueForm.YesNo, "yes or no",
+        static (text, key, errors) => ReadYesNo(text, key, errors) ?? false,
+        static answer => answer ? "true" : null);
 
     /// <summary>What sort of lead something is; straight where nothing is said, which is written all the same.</summary>
     public static ValueKind<LeadType> LeadType { get; } = new(
-        ValueForm.Word, "a word", static (text, key, errors) => ReadWord(text, key, errors, RigWords.LeadType) ?? Core.Rigs.LeadType.Straight, RigWords.LeadType.WordOf)
+        ValueForm.Word, "a word",
+        static (text, key, errors) => ReadWord(text, key, errors, RigWords.LeadType) ?? Core.Rigs.LeadType.Straight,
+        RigWords.LeadType.WordOf)
     {
         Words = RigWords.LeadType.All,
     };
 
     /// <summary>What several outlets together can give.</summary>
-    public static ValueKind<SupplyTotal?> Total { get; } = new(ValueForm.Figure, "a total such as 18 W", Figures.Total, static total => total is null ? null : FigureText.Of(total));
+    public static ValueKind<SupplyTotal?> Total { get; } = new(
+        ValueForm.Figure, "a total such as 18 W", Figures.Total, static total => total is null ? null : FigureText.Of(total));
 
     /// <summary>The size of a conductor.</summary>
     public static ValueKind<Wire?> Wire { get; } = new(
-        ValueForm.Figure, "a conductor such as 0.22 mm² or AWG 24", Figures.Conductor, static wire => wire is not { } one ? null : one.Gauge is { } gauge ? $"AWG {gauge}" : FigureText.Of(one.Area));
+        ValueForm.Figure, "a conductor such as 0.22 mm² or AWG 24", Figures.Conductor,
+        static wire => wire is not { } one ? null : one.Gauge is { } gauge ? $"AWG {gauge}" : FigureText.Of(one.Area));
 
     /// <summary>The mains where a rig is played.</summary>
     public static ValueKind<RigMains?> Mains { get; } = new(
         ValueForm.Figure, "a mains voltage such as 230 V 50 Hz", Figures.Mains,
-        static mains => mains is null ? null : mains.Hertz is { } hertz ? $"{FigureText.Of(mains.Volts)} {FigureText.Of(hertz)}" : FigureText.Of(mains.Volts));
+        static mains => mains is null ? null
+            : mains.Hertz is { } hertz ? $"{FigureText.Of(mains.Volts)} {FigureText.Of(hertz)}"
+            : FigureText.Of(mains.Volts));
 
     /// <summary>A share from 0 to below 1.</summary>
     public static ValueKind<decimal?> Share { get; } = new(
@@ -75,26 +92,33 @@ internal static class ValueKinds
     /// <param name="keySaysUnit">Whether the key's name says the unit, so that a bare number will do.</param>
     public static ValueKind<Quantity<TUnit>?> Of<TUnit>(string expected, bool mayBeZero = true, bool keySaysUnit = false)
         where TUnit : struct, IUnit => new(
-            keySaysUnit ? ValueForm.FigureOrNumber : ValueForm.Figure, expected, (text, key, errors) => Figures.Read<TUnit>(text, key, expected, mayBeZero, keySaysUnit, errors),
+            keySaysUnit ? ValueForm.FigureOrNumber : ValueForm.Figure, expected,
+            (text, key, errors) => Figures.Read<TUnit>(text, key, expected, mayBeZero, keySaysUnit, errors),
             static quantity => quantity is { } one ? FigureText.Of(one) : null);
 
     /// <summary>A current with how long it lasts.</summary>
     /// <param name="expected">What is expected where something other than a text stands.</param>
     /// <param name="example">A value that shows how it is written.</param>
     public static ValueKind<TimedCurrent?> Timed(string expected, string example) => new(
-        ValueForm.Figure, expected, (text, key, errors) => Figures.Timed(text, key, example, errors), static timed => timed is { } one ? FigureText.Of(one) : null);
+        ValueForm.Figure, expected,
+        (text, key, errors) => Figures.Timed(text, key, example, errors),
+        static timed => timed is { } one ? FigureText.Of(one) : null);
 
     /// <summary>One of a table's words.</summary>
     public static ValueKind<T?> Word<T>(WordTable<T> words)
         where T : struct, Enum => new(
-            ValueForm.Word, "a word", (text, key, errors) => ReadWord(text, key, errors, words), value => value is { } one ? words.WordOf(one) : null)
+            ValueForm.Word, "a word",
+            (text, key, errors) => ReadWord(text, key, errors, words),
+            value => value is { } one ? words.WordOf(one) : null)
         {
             Words = words.All,
         };
 
     /// <summary>A whole number in a range.</summary>
     public static ValueKind<int?> Number(int least, int most) => new(
-        ValueForm.Number, "a whole number", (text, key, errors) => ReadNumber(text, key, errors, least, most), static number => number is { } one ? $"{one}" : null)
+        ValueForm.Number, "a whole number",
+        (text, key, errors) => ReadNumber(text, key, errors, least, most),
+        static number => number is { } one ? $"{one}" : null)
     {
         Least = least,
         Most = most,

@@ -8,7 +8,8 @@ internal sealed class GearMerge(FieldMerge fields)
 {
     public Load Of(Load before, Load ours, Load theirs)
     {
-        var given = fields.Pick(new MergePlace(MergePart.Load, ours.Id, "from"), before.FromLibrary, ours.FromLibrary, theirs.FromLibrary);
+        var place = new MergePlace(MergePart.Load, ours.Id, "from");
+        var given = fields.Pick(place, before.FromLibrary, ours.FromLibrary, theirs.FromLibrary);
         return Fields(LoadKeys.Table, MergePart.Load, ours.Id, before, ours, theirs) with { FromLibrary = given };
     }
 
@@ -21,8 +22,12 @@ internal sealed class GearMerge(FieldMerge fields)
         var banks = ListMerge.Of(
             fields, before.Banks, ours.Banks, theirs.Banks, static bank => bank.Name,
             name => new MergePlace(MergePart.Bank, $"{ours.Id}, {name}", ""), new MergePlace(MergePart.Bank, ours.Id, "order"),
-            (b, o, t) => o with { Total = fields.Pick(new MergePlace(MergePart.Bank, $"{ours.Id}, {o.Name}", "total"), b.Total, o.Total, t.Total) });
-        var given = fields.Pick(new MergePlace(MergePart.Supply, ours.Id, "from"), before.FromLibrary, ours.FromLibrary, theirs.FromLibrary);
+            (b, o, t) => o with
+            {
+                Total = fields.Pick(new MergePlace(MergePart.Bank, $"{ours.Id}, {o.Name}", "total"), b.Total, o.Total, t.Total),
+            });
+        var place = new MergePlace(MergePart.Supply, ours.Id, "from");
+        var given = fields.Pick(place, before.FromLibrary, ours.FromLibrary, theirs.FromLibrary);
         return Fields(SupplyKeys.Table, MergePart.Supply, ours.Id, before, ours, theirs) with
         {
             FromLibrary = given,
@@ -39,7 +44,8 @@ internal sealed class GearMerge(FieldMerge fields)
     {
         foreach (var field in table.Fields)
         {
-            var value = fields.Pick(new MergePlace(part, subject, field.Name), field.ValueOf(before), field.ValueOf(ours), field.ValueOf(theirs));
+            var place = new MergePlace(part, subject, field.Name);
+            var value = fields.Pick(place, field.ValueOf(before), field.ValueOf(ours), field.ValueOf(theirs));
             ours = field.With(ours, value);
         }
 

@@ -86,7 +86,8 @@ internal sealed class OfferRows
     /// <summary>The cell of a column; null where the column is not there or the cell is empty.</summary>
     private ScalarNode? Text(ScalarNode[] row, string column) => _header.Cell(row, column) is { Value.Length: > 0 } cell ? cell : null;
 
-    private T? Value<T>(ScalarNode[] row, string column, ValueKind<T> kind) => Text(row, column) is { } cell ? kind.Read(cell, column, _errors) : default;
+    private T? Value<T>(ScalarNode[] row, string column, ValueKind<T> kind) =>
+        Text(row, column) is { } cell ? kind.Read(cell, column, _errors) : default;
 
     private bool CheckId(ScalarNode id)
     {

@@ -68,7 +68,8 @@ internal sealed class Fields
     public bool Says(string key) => _node.Entries.Exists(entry => entry.Key.Value == key);
 
     /// <summary>The value of a key; the kind's default when absent or, with an error, not of the kind.</summary>
-    public T? Value<T>(string key, ValueKind<T> kind) => Scalar(key, kind.Expected) is { } scalar ? kind.Read(scalar, key, Errors) : default;
+    public T? Value<T>(string key, ValueKind<T> kind) =>
+        Scalar(key, kind.Expected) is { } scalar ? kind.Read(scalar, key, Errors) : default;
 
     /// <summary>
     /// A thing with what its keys say put over what it had. A key that is there and says nothing says that there is none; of a key that is

@@ -12,6 +12,6 @@ internal static class LeadReader
     public static Lead? Read(ScalarNode id, Node value, ErrorList errors)
     {
         Ids.Check(id, "a lead", mayHaveSlash: true, errors);
-        return Fields.Of(value, id.Value, LeadKeys.Table, errors) is { } fields ? fields.Over(new Lead { Id = id.Value }, LeadKeys.Table) : null;
+        return Fields.Of(value, id.Value, LeadKeys.Table, errors)?.Over(new Lead { Id = id.Value }, LeadKeys.Table);
     }
 }

@@ -21,6 +21,7 @@ internal static class LoadReader
             return null;
 
         var given = LibraryFigures.Find(fields, id, GearKind.Load, library, static (from, tag) => from.FindLoad(tag));
-        return fields.Over(given is null ? new Load { Id = id.Value } : given with { Id = id.Value, FromLibrary = given }, LoadKeys.Table);
+        var under = given is null ? new Load { Id = id.Value } : given with { Id = id.Value, FromLibrary = given };
+        return fields.Over(under, LoadKeys.Table);
     }
 }

@@ -28,7 +28,8 @@ internal static class SupplyReader
         var given = LibraryFigures.Find(fields, id, GearKind.Supply, library, static (from, tag) => from.FindSupply(tag));
         if (given is not null && !allowance.TryTake(given.Outlets.Count))
             errors.Add(id.Start, TooMany);
-        var supply = fields.Over(given is null ? new Supply { Id = id.Value } : given with { Id = id.Value, FromLibrary = given }, SupplyKeys.Table);
+        var under = given is null ? new Supply { Id = id.Value } : given with { Id = id.Value, FromLibrary = given };
+        var supply = fields.Over(under, SupplyKeys.Table);
         var outlets = ReadOutlets(fields, allowance);
         if (outlets.Count == 0 && fields.Find(SupplyKeys.Outlets) is null)
             outlets = OutletsOfLabel(fields, supply.Label, given, allowance);

@@ -34,7 +34,8 @@ internal static class FigureText
 
     /// <summary>A current with its duration, where that is known.</summary>
     /// <exception cref="ArgumentException">No text reads back as this value.</exception>
-    public static string Of(TimedCurrent timed) => timed.Duration is { } duration ? $"{Of(timed.Current)} for {Of(duration)}" : Of(timed.Current);
+    public static string Of(TimedCurrent timed) =>
+        timed.Duration is { } duration ? $"{Of(timed.Current)} for {Of(duration)}" : Of(timed.Current);
 
     /// <summary>What several outlets together can give.</summary>
     /// <exception cref="ArgumentException">The total says nothing, or no text reads back as it.</exception>
