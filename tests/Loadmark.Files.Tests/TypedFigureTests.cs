@@ -229,6 +229,8 @@ public sealed partial class TypedFigureTests
             read.AddRange([amps.Value, amps.Value * 1000]);
         if (plate.Mains?.Watts is { } watts)
             read.Add(watts.Value);
+        if (plate.Mains?.VoltAmps is { } voltAmps)
+            read.Add(voltAmps.Value);
         read.AddRange([.. read.Select(number => number * 1000)]);
         return Numbers().Matches(value).All(match => read.Contains(decimal.Parse(match.Value.Replace(',', '.'), System.Globalization.CultureInfo.InvariantCulture)))
             && (plate.Modes.Length > 0 || plate.Mains?.Volts is not null);
