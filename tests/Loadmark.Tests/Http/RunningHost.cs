@@ -78,7 +78,8 @@ public sealed class RunningHost : IAsyncDisposable
     /// <summary>Another one that asks with the key.</summary>
     public HttpClient NewClient()
     {
-        var client = new HttpClient { BaseAddress = Address, Timeout = TimeSpan.FromMinutes(2) };
+        var handler = new SocketsHttpHandler { Expect100ContinueTimeout = TimeSpan.FromMinutes(1) };
+        var client = new HttpClient(handler) { BaseAddress = Address, Timeout = TimeSpan.FromMinutes(2) };
         client.DefaultRequestHeaders.Authorization = new AuthenticationHeaderValue("Bearer", Key.Text);
         return client;
     }

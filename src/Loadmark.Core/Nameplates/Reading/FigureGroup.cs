@@ -29,6 +29,9 @@ internal sealed class FigureGroup
     /// <inheritdoc cref="AmpsFirst"/>
     public bool WattsFirst { get; init; }
 
+    /// <summary>Whether its voltage is printed and could not be read, so that no other is.</summary>
+    public bool VoltsLost { get; init; }
+
     /// <summary>The word it stands under: input, output or mains; a new line when none does.</summary>
     public char Side { get; set; } = Sign.NewLine;
 

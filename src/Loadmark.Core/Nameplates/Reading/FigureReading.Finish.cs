@@ -30,6 +30,7 @@ internal sealed partial class FigureReading
         }
 
         TakeInput();
+        DropSideless();
 
         // "INPUT 0.6 A OUTPUT 12 V 2 A": an input without a voltage beside an output is the mains input.
         for (var i = _groups.Count - 1; i >= 0; i--)
@@ -42,6 +43,7 @@ internal sealed partial class FigureReading
         }
 
         DropRepeated();
+        DropLonely();
 
         SettleDoubts();
 
@@ -79,6 +81,25 @@ internal sealed partial class FigureReading
         Input = _groups.FindAll(group => group.Side == Sign.Input);
         _groups.RemoveAll(group => group.Side == Sign.Input);
     }
+
+    /// <summary>
+    /// "12 V 2 A, OUTPUT 9 V 500 mA": where a word tells the outputs, a voltage before it that no word tells may as well be the input's. It
+    /// stays unread.
+    /// </summary>
+    private void DropSideless()
+    {
+        var first = _toldOutput ? _groups.FindIndex(static group => group is { Side: Sign.Output, Volts: not null }) : -1;
+        for (var i = first - 1; i >= 0; i--)
+        {
+            if (_groups[i] is not { Side: Sign.NewLine, Outlet: NoOutlet, Volts: { } volts } || IsPutOut(volts))
+                continue;
+            Reject(_groups[i].Place);
+            _groups.RemoveAt(i);
+        }
+    }
+
+    private bool IsPutOut(PrintedFigure volts) =>
+        _groups.Exists(group => group.Side == Sign.Output && group.Volts is { } other && other.Low == volts.Low && other.High == volts.High);
 
     /// <summary>
     /// A figure with letters for digits is taken when the label's other two figures bear it out (V·A = W). Otherwise it is a
@@ -121,6 +142,23 @@ internal sealed partial class FigureReading
             return figure;
         Reject(figure.Place);
         return before;
+    }
+
+    /// <summary>
+    /// "OUTPUT POWER 20 W MAX. INPUT 100-240 V. 9 V": a power apart from every voltage is of no setting. Nor are figures whose voltage could
+    /// not be read, where another was.
+    /// </summary>
+    private void DropLonely()
+    {
+        if (!_groups.Exists(static group => group.Volts is not null))
+            return;
+        for (var i = _groups.Count - 1; i >= 0; i--)
+        {
+            if (_groups[i] is not { Volts: null, Outlet: NoOutlet } group || !(group.VoltsLost || group is { Amps: null, AmpsDisputed: false, Watts: not null }))
+                continue;
+            Reject(_groups[i].Place);
+            _groups.RemoveAt(i);
+        }
     }
 
     /// <summary>"9 V battery or 9 V d.c. 45 mA": a bare voltage that is printed again with its current is no mode of its own.</summary>

@@ -64,6 +64,40 @@ internal sealed partial class FigureReading
         return true;
     }
 
+    /// <summary>Whether the output has a voltage already, and no outlets are told apart but by their names.</summary>
+    public bool HasOutputVolts => Outlets.TrueForAll(static group => group.IsNamedByWord) && _groups.Exists(static group => group is { Side: Sign.Output, Volts: not null });
+
+    /// <summary>An output of another name begins: what was said of the output is of one outlet, what follows of another.</summary>
+    /// <param name="place">Where its word stands.</param>
+    public void SplitOutputs(Place place)
+    {
+        if (!HasOutlets)
+        {
+            foreach (var group in _groups.Where(static group => group.Side == Sign.Output))
+            {
+                group.Outlet = 0;
+                place = group.Place;
+            }
+
+            (_outlets ??= []).Add(new OutletGroup { Ids = null, Count = 1, Place = place, IsNamedByWord = true });
+        }
+
+        if (StartOutlets(null, 1, place))
+            _outlets![^1].IsNamedByWord = true;
+    }
+
+    /// <summary>"3 x 9 V, 1 x 18 V; 100 mA each": a current that is set off from the last outlets is of all that have none.</summary>
+    public void SpreadAmps()
+    {
+        if (_open < 0 || _groups[_open] is not { Outlet: >= 0, Amps: { } amps })
+            return;
+        foreach (var group in _groups)
+        {
+            if (group is { Outlet: >= 0, Volts: not null, Amps: null, AmpsDisputed: false })
+                group.Amps = amps;
+        }
+    }
+
     /// <summary>Whether the figures being read could be counted.</summary>
     public bool IsUncounted => _open >= 0 && _groups[_open] is { Outlet: NoOutlet, Volts: not null };
 

@@ -26,6 +26,12 @@ internal sealed partial class FigureReading
 
     private bool _outputUnread;
 
+    /// <summary>Whether the last voltage printed could not be read.</summary>
+    private bool _voltsLost;
+
+    /// <summary>Whether a word for output begins what is said of the outputs.</summary>
+    private bool _toldOutput;
+
     /// <summary>The modes in the making.</summary>
     public IReadOnlyList<FigureGroup> Groups => _groups;
 
@@ -42,17 +48,26 @@ internal sealed partial class FigureReading
     public IReadOnlyList<Place> Rejected => _rejected ?? (IReadOnlyList<Place>)[];
 
     /// <summary>A word for input, output or mains was read.</summary>
-    public void StartSide(char side)
+    /// <param name="side">Which.</param>
+    /// <param name="trails">Whether no voltage follows that the word could be of: "12 V d.c. IN (2 A) OUT 9 V".</param>
+    public void StartSide(char side, bool trails)
     {
-        // "9 V DC IN 300 mA": the current still belongs to the voltage.
-        var goesOn = side != Sign.Mains && _side == Sign.NewLine && _open >= 0 && _groups[_open] is { Side: Sign.NewLine, Volts: not null, Amps: null, AmpsDisputed: false };
+        if (trails && side != Sign.Mains && _side == Sign.NewLine && _open >= 0 && _groups[_open].Volts is not null)
+        {
+            for (var i = _open; i < _groups.Count; i++)
+                _groups[i].Side = side;
+        }
 
-        // "8 x 9 V d.c. outputs 100 mA": so it does within the outlets.
-        if (side == Sign.Output && Outlet >= 0 && _open >= 0 && _groups[_open] is { Volts: not null, Amps: null } group && group.Outlet == Outlet)
+        // "9 V DC IN 300 mA": the current still belongs to the voltage.
+        var goesOn = side != Sign.Mains && _side == Sign.NewLine && _open >= 0 && _groups[_open] is { Volts: not null, Amps: null, AmpsDisputed: false } one && (one.Side == Sign.NewLine || one.Side == side);
+
+        // "8 x 9 V d.c. outputs 100 mA", "9 V 8 outlets 100 mA": so it does within the outlets.
+        if (side == Sign.Output && _open >= 0 && _groups[_open] is { Volts: not null, Amps: null, Outlet: >= 0 } group && (Outlet < 0 || group.Outlet == Outlet))
             return;
+        _toldOutput |= side == Sign.Output && !trails && Outlet < 0;
         _listEnded |= !goesOn;
         _side = side;
-        _atMains = false;
+        _atMains = _voltsLost = false;
 
         // "8 OUTPUTS": the word goes with the number before it; any other begins something new.
         if (Outlet >= 0 && (side != Sign.Output || _groups.Exists(one => one.Outlet == Outlet)))
@@ -73,12 +88,12 @@ internal sealed partial class FigureReading
             return;
         }
 
-        _atMains = false;
+        _atMains = _voltsLost = false;
         if (volts.Length > 1)
             _beforeLimit = '\0';
         var list = ListStart();
         _listEnded = false;
-        var waiting = _open >= 0 && _groups[_open].Volts == null ? _groups[_open] : null;
+        var waiting = _open >= 0 && _groups[_open] is { Volts: null, VoltsLost: false } ? _groups[_open] : null;
         var start = _groups.Count;
         if (waiting != null)
         {
@@ -111,6 +126,14 @@ internal sealed partial class FigureReading
             _waitingHertz = null;
             AddHertz(hertz);
         }
+    }
+
+    /// <summary>A voltage is printed that could not be read: the figures after it are of no other.</summary>
+    public void LoseVolts()
+    {
+        _open = -1;
+        _listEnded = true;
+        _voltsLost = true;
     }
 
     /// <summary>A word, a new line or a semicolon: voltages on either side are no list.</summary>
@@ -160,9 +183,12 @@ internal sealed partial class FigureReading
     /// </summary>
     public void DetachAmps()
     {
-        if (_open < 0 || _open != _groups.Count - 1 || _groups[_open] is not { Volts: not null, Amps: { } amps, AmpsQualified: false } group)
+        if (_open < 0 || _groups[_open] is not { Volts: not null, Amps: { } amps, AmpsQualified: false } group || _groups.FindIndex(_open, one => one.Amps != amps) >= 0)
             return;
-        group.Amps = null;
+
+        // "9/12/18 V, 500 mA @ 9 V": the current is of none of the list but the one named after it.
+        for (var i = _open; i < _groups.Count; i++)
+            _groups[i].Amps = null;
         OpenGroup(new FigureGroup { Amps = amps, AmpsFirst = true, Side = group.Side, Outlet = group.Outlet });
     }
 
@@ -184,7 +210,7 @@ internal sealed partial class FigureReading
         if (_open >= 0 && _groups[_open] is { AmpsFirst: true } first && (first.Amps != null || first.AmpsDisputed) && !qualified && !first.AmpsQualified)
             _open = -1;
         if (_open < 0)
-            OpenGroup(new FigureGroup { AmpsFirst = true, Side = _side, Outlet = Outlet });
+            OpenGroup(new FigureGroup { AmpsFirst = true, Side = _side, Outlet = Outlet, VoltsLost = _voltsLost });
 
         var pairs = amps.Length > 1 && amps.Length == _groups.Count - _open;
         for (var i = _open; i < _groups.Count; i++)
@@ -220,7 +246,7 @@ internal sealed partial class FigureReading
         if (_open >= 0 && _groups[_open] is { WattsFirst: true } first && (watts[0].IsApparent ? first.VoltAmps : first.Watts) is not null)
             _open = -1;
         if (_open < 0)
-            OpenGroup(new FigureGroup { WattsFirst = true, Side = _side, Outlet = Outlet });
+            OpenGroup(new FigureGroup { WattsFirst = true, Side = _side, Outlet = Outlet, VoltsLost = _voltsLost });
 
         for (var i = _open; i < _groups.Count; i++)
         {

@@ -19,6 +19,9 @@ internal enum ForeignFigures
     /// <summary>A voltage from <see cref="TokenContext.LowestDanger"/> up: what a warning speaks of.</summary>
     Danger = 16,
 
+    /// <summary>The voltage of a battery, beside another voltage.</summary>
+    Pack = 32,
+
     /// <summary>The voltage of a cell.</summary>
     Cell = 8,
 }

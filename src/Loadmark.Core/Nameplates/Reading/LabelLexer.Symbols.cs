@@ -28,6 +28,11 @@ internal ref partial struct LabelLexer
                 // A cell drawn as strokes: direct current, whichever stroke is the plus.
                 Add(Sign.Direct, i, i + 3);
                 return i + 3;
+            case '-' or '=' when At(i + 1) == '>' && IsFigureEnd(Previous):
+                Add(Sign.Arrow, i, i + 2);
+                return i + 2;
+            case '>' or '→' or '⇒' or '►' or '▶' when IsFigureEnd(Previous):
+                return AddOne(Sign.Arrow, i);
             case '-' or '=' or '_':
                 return LexLines(i);
             case Folding.DirectMark:

@@ -9,7 +9,7 @@ internal ref partial struct LabelLexer
         var word = _lower[start..end];
         if (IsDottedForm(start))
         {
-            Add(word[0] == 'd' ? Sign.Direct : Sign.Alternating, start, end);
+            Add(word[0] == 'd' || word[..3] is "c.c" ? Sign.Direct : Sign.Alternating, start, end);
             return true;
         }
 
@@ -42,7 +42,7 @@ internal ref partial struct LabelLexer
         var digits = end;
         while (IsDigit(digits) && digits < end + 3)
             digits++;
-        return end == start + 1 && digits - end is 1 or 2 && !IsWordPart(digits) && (IsFigureEnd(Previous) || Previous is Sign.Open or Sign.Comma or Sign.Close);
+        return end == start + 1 && digits - end is 1 or 2 && !IsWordPart(digits) && (IsFigureEnd(Previous) || Previous is Sign.Open or Sign.Comma or Sign.Close or Sign.Output);
     }
 
     private void LexWord(int start, int end, char sign)
@@ -61,6 +61,9 @@ internal ref partial struct LabelLexer
                 return;
             case "d c" or "a c":
                 Add(word is "d c" ? Sign.Direct : Sign.Alternating, start, end);
+                return;
+            case "cc" when Previous == Sign.Volt:
+                Add(Sign.Direct, start, end);
                 return;
             case "cc" or "ca" when _text[start] == 'C' && _text[start + 1] is 'C' or 'A' && At(end) != '.' && Previous is Sign.Volt or Sign.Quiet:
                 Add(word is "cc" ? Sign.Direct : Sign.Alternating, start, end);
@@ -152,6 +155,13 @@ internal ref partial struct LabelLexer
 
     private bool LexSuffix(int start, int end)
     {
+        if (_lower[start..end] is "cc" or "ca" && Previous == Sign.Volt && _lower[start - 1] == 'v')
+        {
+            // "9Vcc", "12Vca": corriente or corrente continua, alterna.
+            Add(_lower[start + 1] == 'c' ? Sign.Direct : Sign.Alternating, start, end);
+            return true;
+        }
+
         var sign = SideOf(_lower[start..end]);
         if (sign is Sign.Direct or Sign.Alternating or Sign.Qualifier or Sign.Quiet or Sign.Input or Sign.Output or Sign.Times or Sign.To or Sign.Or or Sign.Each or Sign.Total)
         {

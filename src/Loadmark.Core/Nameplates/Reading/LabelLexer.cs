@@ -161,8 +161,18 @@ internal ref partial struct LabelLexer
         return end == i + 1 && IsInTwo(i) ? i + 3 : end;
     }
 
-    private readonly bool IsDottedForm(int i) =>
-        LowerAt(i) is 'd' or 'a' && At(i + 1) == '.' && LowerAt(i + 2) == 'c' && !IsWordPart(i + 3);
+    /// <summary>"d.c.", "a.c.", and after a voltage "c.c.", "c.a." (corriente, corrente).</summary>
+    private readonly bool IsDottedForm(int i)
+    {
+        if (At(i + 1) != '.' || IsWordPart(i + 3))
+            return false;
+        return LowerAt(i) switch
+        {
+            'd' or 'a' => LowerAt(i + 2) == 'c',
+            'c' => LowerAt(i + 2) is 'c' or 'a' && Previous == Sign.Volt,
+            _ => false,
+        };
+    }
 
     private readonly int DottedFormEnd(int i) => At(i + 3) == '.' ? i + 4 : i + 3;
 

@@ -8,7 +8,11 @@ internal ref partial struct LabelReading
         Span<PrintedFigure> figures = stackalloc PrintedFigure[FigureParser.RoomFor(tokens)];
         var count = FigureParser.Read(tokens, figures, ref _oddVolts);
         if (count == 0)
+        {
+            _figures.LoseVolts();
             return;
+        }
+
         if (_sidesFollow)
             StartSideAfter(index);
 
@@ -80,6 +84,16 @@ internal ref partial struct LabelReading
     {
         var before = phrase.From - 1;
         var drawn = false;
+
+        // "Total: 9 V/600 mA": the voltage stands between.
+        if (before >= 0 && _tokens[before].Sign == Sign.Slash)
+            before--;
+        if (before >= 0 && _tokens[before].Sign is Sign.Direct or Sign.Alternating)
+            before--;
+        if (before >= 1 && _tokens[before].Sign == Sign.Volt && _tokens[before - 1].Sign == Sign.Number)
+            before -= 2;
+        else
+            before = phrase.From - 1;
         for (var words = 0; words < Reach && before >= 0 && _tokens[before].Sign is Sign.Point or Sign.Colon or Sign.Quiet or Sign.Output or Sign.Filler or Sign.Qualifier; words++)
         {
             drawn |= _tokens[before].Sign == Sign.Quiet && IsDraw(before);

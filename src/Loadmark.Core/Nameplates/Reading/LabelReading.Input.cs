@@ -44,7 +44,19 @@ internal ref partial struct LabelReading
     {
         while (_phrases[index].Kind != PhraseKind.Side)
             index++;
-        _figures.StartSide(_tokens[_phrases[index].From].Sign);
+        _figures.StartSide(_tokens[_phrases[index].From].Sign, trails: false);
+    }
+
+    /// <summary>Whether a voltage follows a word for a side before the next such word does.</summary>
+    private readonly bool HasVoltsAhead(int index)
+    {
+        for (var i = index + 1; i < _phrases.Length && _phrases[i].Kind is not (PhraseKind.Side or Sign.Arrow or PhraseKind.OutletIds or PhraseKind.OutletCount); i++)
+        {
+            if (_phrases[i].Kind == PhraseKind.Volts)
+                return true;
+        }
+
+        return false;
     }
 
     /// <summary>What is said at an input is the input's where the label has an output, else the label's own.</summary>

@@ -32,7 +32,7 @@ internal ref partial struct LabelReading
             if (token.Sign == Sign.Ids)
                 ids.Append(char.IsAsciiLetterOrDigit(_text[token.Start]) ? _text.AsSpan(token.Start, token.Length) : DecimalText.Write(token.Value));
             else if (ids.Length > 0 && token.Sign is not (Sign.Colon or Sign.Point or Sign.Name))
-                ids.Append(token.Sign is Sign.Dash or Sign.To ? '-' : ',');
+                ids.Append(token.Sign is Sign.Dash or Sign.Dots or Sign.To ? '-' : ',');
         }
 
         var names = ids.ToString();
@@ -43,11 +43,36 @@ internal ref partial struct LabelReading
         _setOff = false;
     }
 
+    /// <summary>
+    /// "USB output 5 V 1 A, DC output 9 V 2 A": outputs of other names are other outlets, not settings of one. The word straight before is
+    /// the name.
+    /// </summary>
+    private void SplitOutputs(int index)
+    {
+        var phrase = _phrases[index];
+        if (_tokens[phrase.From].Sign != Sign.Output || phrase.To - phrase.From > 1 || !HasVoltsAhead(index))
+            return;
+        var name = NameBefore(phrase.From);
+        if (_figures.HasOutputVolts && name >= 0 && _outputName is { } before && !IsSameWord(before, name))
+            _figures.SplitOutputs(PlaceOf(_tokens[phrase.From..phrase.To]));
+        _outputName = name;
+    }
+
+    /// <summary>Where the word stands straight before another; −1 when none does.</summary>
+    private readonly int NameBefore(int token) =>
+        token > 0 && _tokens[token - 1].Sign is Sign.Word or Sign.Foreign or Sign.Direct or Sign.Alternating ? token - 1 : -1;
+
+    private readonly bool IsSameWord(int one, int other) =>
+        one >= 0 && _text.AsSpan(_tokens[one].Start, _tokens[one].Length).Equals(_text.AsSpan(_tokens[other].Start, _tokens[other].Length), StringComparison.OrdinalIgnoreCase);
+
     private void ReadOutletCount(int index, Span<Token> tokens)
     {
         var trails = tokens[0].Sign == Sign.Times;
         var count = (int)tokens[trails ? 1 : 0].Value;
         var place = PlaceOf(tokens);
+
+        // "OUT x8 9 V 100 mA": nothing stands before it that it could count.
+        trails &= _figures.AtMode;
 
         // "9 V 2 x 500 mA", "9 V 100 mA, 8 outputs": the number goes with the voltage before it, where none follows.
         if (trails || (_figures.IsUncounted && !IsBeforeVolts(index)))

@@ -16,6 +16,9 @@ internal ref partial struct LabelReading
     private FormMarks _forms;
     private FormMarks _inputForms;
     private RegulationMarks _regulation;
+    /// <summary>Where the name of the output before stands, the word straight before it; −1 when it has none, null before the first.</summary>
+    private int? _outputName;
+
     private Negation _negation;
     private List<(Phrase Phrase, int Word)>? _aside;
     private PrintedFigure? _totalAmps;
@@ -163,8 +166,11 @@ internal ref partial struct LabelReading
                 (_aside ??= []).Add((phrase, word));
                 break;
             case PhraseKind.Amps:
+                var isOfAll = _setOff && index + 1 < _phrases.Length && _phrases[index + 1].Kind == Sign.Each;
                 _setOff = false;
                 ReadAmps(phrase, tokens);
+                if (isOfAll)
+                    _figures.SpreadAmps();
                 break;
             case PhraseKind.Watts:
                 ReadWatts(tokens);
@@ -185,9 +191,15 @@ internal ref partial struct LabelReading
                 // "AC INPUT 50 Hz OUTPUT 9 V": what was said of the mains input is not said of the output.
                 if (_figures.AtMains || (tokens[0].Sign == Sign.Output && _figures.IsMainsSide))
                     _waitingForms = default;
-                _figures.StartSide(tokens[0].Sign);
+                SplitOutputs(index);
+                _figures.StartSide(tokens[0].Sign, trails: tokens.Length == 1 && !HasVoltsAhead(index));
                 if (tokens[0].Sign == Sign.Output && tokens.Length > 1)
                     ReadOutletIds(index, tokens);
+                break;
+            case Sign.Arrow when HasVoltsAhead(index):
+                Understand(tokens);
+                _figures.StartSide(Sign.Input, trails: true);
+                _figures.StartSide(Sign.Output, trails: false);
                 break;
             case PhraseKind.OutletIds:
                 ReadOutletIds(index, tokens);
@@ -248,6 +260,10 @@ internal ref partial struct LabelReading
             case Sign.Identifier when _text[tokens[0].End - 1] is 'V' or 'v':
                 _figures.EndList();
                 _figures.NoteUnread();
+
+                // "+9 V, -9 V 0.5 A, +5 V": the current is of the voltage that was taken out, not of the next.
+                if (tokens[0].Length == 1 && phrase.From >= 2 && _text[_tokens[phrase.From - 2].Start] is '+' or '-')
+                    _figures.LoseVolts();
                 break;
             case Sign.Quiet when index + 1 < _phrases.Length && _phrases[index + 1].Kind == Sign.Point && _text[_tokens[phrase.To].Start] == '?' && _text[tokens[0].Start] is 'v' or 'V':
                 // "voltage?": printed, and not understood.

@@ -35,11 +35,11 @@ internal static partial class LabelWords
             or "consumption" or "draw" or "draws" or "frequency" or "freq" or "polarity" or "requirement" or "requirements" or "requires"
             or "size" or "load" or "rms" or "contact" or "conductor" or "courant" or "corriente" or "corrente" or "stroom" or "spanning"
             or "定格" or "電源" or "電圧" or "電流" or "消費電流" or "ток" => Sign.Quiet,
-        "each" or "every" or "jeweils" or "chaque" or "chacun" or "chacune" or "ciascuna" or "ciascuno" or "各" => Sign.Each,
+        "each" or "every" or "jeweils" or "je" or "cadauna" or "cada" or "chaque" or "chacun" or "chacune" or "ciascuna" or "ciascuno" or "各" => Sign.Each,
         "id" or "od" => Sign.Diameter,
         "not" or "never" or "except" or "dont" or "cannot" or "avoid" or "nicht" => Sign.Not,
         "inrush" or "surge" or "peak" => Sign.Aside,
-        "total" or "totals" or "combined" or "altogether" or "gesamt" or "insgesamt" or "totale" or "合計" => Sign.Total,
+        "total" or "totals" or "sum" or "summe" or "combined" or "altogether" or "gesamt" or "insgesamt" or "totale" or "合計" => Sign.Total,
         "regulated" or "stabilised" or "stabilized" or "geregelt" or "stabilisiert" or "stabilisé" or "régulé" or "regulado" or "estabilizado"
             or "stabilizzato" or "gestabiliseerd" => Sign.Regulated,
         "unregulated" or "unstabilised" or "unstabilized" or "nonregulated" or "ungeregelt" => Sign.Unregulated,
@@ -47,7 +47,7 @@ internal static partial class LabelWords
             or "isolati" or "isolado" or "isoladas" or "geïsoleerd" or "絶縁" => Sign.Isolated,
         "common" or "shared" or "gemeinsame" or "gemeinsamer" or "commune" or "común" or "comune" => Sign.Common,
         "return" or "returns" => Sign.Return,
-        "ground" or "gnd" or "earth" or "masse" or "massa" or "tierra" or "terra" or "aarde" or "erde" or "アース" or "接地" => Sign.Ground,
+        "ground" or "gnd" or "earth" or "chassis" or "masse" or "massa" or "tierra" or "terra" or "aarde" or "erde" or "アース" or "接地" => Sign.Ground,
         "non" or "un" => Sign.Un,
         "linear" => Sign.Linear,
         "from" or "is" or "per" or "the" or "of" or "only" or "with" or "a" or "an" or "al" or "au" or "im" or "het" or "der" or "die" or "das" => Sign.Filler,

@@ -61,6 +61,39 @@ internal ref partial struct OutletMarks
         return false;
     }
 
+    /// <summary>A word for what a plug goes into, which numbers may name: "slots 1-4 9 V", "port 5 12 V".</summary>
+    private readonly bool IsHolder(int i) => SignAt(i) is Sign.Word or Sign.Connector or Sign.Jack && Lower(i) is "slot" or "slots" or "port" or "ports" or "channel" or "channels"
+        or "socket" or "sockets" or "jack" or "jacks" or "buchse" or "buchsen" or "anschluss" or "anschlüsse" or "prise" or "prises" or "toma" or "tomas" or "presa" or "prese";
+
+    /// <summary>"A: 9 V … B: 12 V": letters that count on from A, each with a colon and a voltage.</summary>
+    private readonly bool IsLettered(int i)
+    {
+        if (!IsLetterOfList(i))
+            return false;
+        var letter = _text[_tokens[i].Start];
+        for (var j = i + 1; j < _tokens.Length && j < i + (3 * Reach); j++)
+        {
+            if (IsLetterOfList(j) && _text[_tokens[j].Start] == letter + 1)
+                return letter == 'A' || HasLetterBefore(i, letter);
+        }
+
+        return letter != 'A' && HasLetterBefore(i, letter);
+    }
+
+    private readonly bool HasLetterBefore(int i, char letter)
+    {
+        for (var j = i - 1; j >= 0 && j > i - (3 * Reach); j--)
+        {
+            if (_tokens[j] is { Sign: Sign.Ids, Length: 1 } && _text[_tokens[j].Start] == letter - 1)
+                return true;
+        }
+
+        return false;
+    }
+
+    private readonly bool IsLetterOfList(int i) =>
+        IsLetter(i) && SignAt(i + 1) == Sign.Colon && IsFigureAt(SignAt(i + 2) is Sign.Direct or Sign.Alternating ? i + 3 : i + 2, out var unit) && unit == Sign.Volt;
+
     private readonly bool TryNumbered(int i, out ReadOnlySpan<char> name, out int number) =>
         TryName(i, out name, out number) && _tokens[i].Sign == Sign.Identifier && IsFigureAt(SignAt(i + 1) == Sign.Colon ? i + 2 : i + 1, out var unit) && unit == Sign.Volt;
 

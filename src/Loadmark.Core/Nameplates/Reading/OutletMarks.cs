@@ -24,6 +24,9 @@ internal ref partial struct OutletMarks
     /// <summary>The last id of the list read last; 0 before the first.</summary>
     private decimal _last;
 
+    /// <summary>Whether that list was of letters.</summary>
+    private bool _lettered;
+
     private OutletMarks(Span<Token> tokens, ReadOnlySpan<char> text, ReadOnlySpan<char> lower)
     {
         _tokens = tokens;
@@ -52,8 +55,14 @@ internal ref partial struct OutletMarks
             var sign = _tokens[i].Sign;
             if (sign is Sign.Identifier && IsNumbered(i))
                 _tokens[i].Sign = Sign.Ids;
+            else if (IsLettered(i))
+                _tokens[i].Sign = Sign.Ids;
             else if (sign is Sign.Word && ports && IsPort(i))
                 MarkPort(i);
+            else if (_lettered && IsLetter(i) && IdOf(i) == _last + 1m && TryIds(i, isTold: true))
+                continue;
+            else if (IsHolder(i) && TryIds(SkipHash(i + 1), isTold: true))
+                _tokens[i].Sign = Sign.Output;
             else if (sign is Sign.Output || IsHash(i))
                 TryIdsAfter(i);
             else if (sign is Sign.Number && (_last > 0m || listed) && IsBoundary(i) && TryIds(i, isTold: false))
@@ -136,14 +145,14 @@ internal ref partial struct OutletMarks
         for (var count = 1; count < MostIds; count++)
         {
             var joiner = SignAt(end);
-            if (joiner is not (Sign.Dash or Sign.To or Sign.Slash or Sign.Comma or Sign.And or Sign.Or or Sign.Plus))
+            if (joiner is not (Sign.Dash or Sign.Dots or Sign.To or Sign.Slash or Sign.Comma or Sign.And or Sign.Or or Sign.Plus))
                 break;
             var next = SkipHash(end + 1);
             if (!(letters ? IsLetter(next) : IsId(next)) || IdOf(next) <= last || (!letters && IsFigureAt(next, out _)))
                 break;
             if (joiner is Sign.Slash && IdOf(next) != last + 1m)
                 break;
-            if (joiner is Sign.Dash or Sign.To && IdOf(next) - last >= PrintedOutlets.Most)
+            if (joiner is Sign.Dash or Sign.Dots or Sign.To && IdOf(next) - last >= PrintedOutlets.Most)
                 break;
             last = IdOf(next);
             end = next + 1;
@@ -158,6 +167,7 @@ internal ref partial struct OutletMarks
         }
 
         _last = last;
+        _lettered = letters;
         return true;
     }
 

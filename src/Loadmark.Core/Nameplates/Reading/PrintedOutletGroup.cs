@@ -9,6 +9,9 @@ internal sealed class PrintedOutletGroup
     /// <summary>How many outlets there are.</summary>
     public required int Count { get; init; }
 
+    /// <summary>Whether nothing but a word before "output" tells it from another.</summary>
+    public bool IsNamedByWord { get; set; }
+
     /// <summary>Where the words and figures stand so far.</summary>
     public Place Place { get; set; }
 

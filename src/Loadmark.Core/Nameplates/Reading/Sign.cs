@@ -58,6 +58,9 @@ internal static class Sign
 
     public const char Input = 'I';
     public const char Output = 'O';
+
+    /// <summary>From what goes in to what comes out: "5 V -> 9 V".</summary>
+    public const char Arrow = '>';
     public const char Mains = 'L';
 
     /// <summary>max, typ and the like: they say which of several figures one is.</summary>

@@ -20,12 +20,18 @@ internal static partial class TokenContext
             var figures = ForeignAt(tokens, i, lower);
             if (figures == ForeignFigures.None)
                 continue;
-            if (figures == ForeignFigures.Cell)
+            if (figures == ForeignFigures.Pack)
+                SettlePack(tokens, i);
+            else if (figures == ForeignFigures.Cell)
                 SettleCell(tokens, i);
-            else if (!SettleForeignAfter(tokens, i + 1, figures, text))
+            else if (!(EndsClause(tokens, i + 1) && SettleForeignBefore(tokens, i, figures)) && !SettleForeignAfter(tokens, i + 1, figures, text))
                 SettleForeignBefore(tokens, i, figures);
         }
     }
+
+    /// <summary>"+48 V phantom, 12 V d.c.": what follows the word is of something else.</summary>
+    private static bool EndsClause(ReadOnlySpan<Token> tokens, int i) =>
+        i >= tokens.Length || tokens[i].Sign is Sign.Comma or Sign.Semicolon or Sign.NewLine or Sign.Close or Sign.Slash or Sign.Plus;
 
     private static ForeignFigures ForeignAt(ReadOnlySpan<Token> tokens, int i, ReadOnlySpan<char> lower)
     {
@@ -39,6 +45,8 @@ internal static partial class TokenContext
                 return LabelWords.ForeignTo(word);
             case Sign.Mains when word is "line" && i > 0 && tokens[i - 1].Sign == Sign.Word:
                 return ForeignFigures.SignalVoltage;
+            case Sign.Word when word is "battery" or "batteries":
+                return ForeignFigures.Pack;
             case Sign.Name when word is "level":
                 return ForeignFigures.SignalVoltage;
             case Sign.Identifier when i > 0 && word.EndsWith("h") && word.Contains("mah", StringComparison.Ordinal):
@@ -90,7 +98,10 @@ internal static partial class TokenContext
                 continue;
             }
 
+            // "8 ohm 20 W"
             var end = FigureEnd(tokens, i);
+            if (end == i && !found && figures == ForeignFigures.SignalPower && i + 1 < tokens.Length && tokens[i + 1].Sign is Sign.Word or Sign.Identifier)
+                continue;
             if (end == i || !IsForeign(tokens, end, figures))
                 return found;
             Identify(tokens[i..end]);
@@ -104,14 +115,16 @@ internal static partial class TokenContext
     }
 
     /// <summary>"1 W amplifier", "20 W RMS", "12 V heater".</summary>
-    private static void SettleForeignBefore(Span<Token> tokens, int i, ForeignFigures figures)
+    private static bool SettleForeignBefore(Span<Token> tokens, int i, ForeignFigures figures)
     {
         var end = i;
         while (end > 0 && end > i - 3 && tokens[end - 1].Sign is Sign.Word or Sign.Quiet or Sign.Open or Sign.Filler)
             end--;
         var start = FigureEnd(tokens, Math.Max(0, end - 4)) == end ? Math.Max(0, end - 4) : Math.Max(0, end - 2);
-        if (start < end && FigureEnd(tokens, start) == end && IsForeign(tokens, end, figures))
-            Identify(tokens[start..end]);
+        if (start >= end || FigureEnd(tokens, start) != end || !IsForeign(tokens, end, figures))
+            return false;
+        Identify(tokens[start..end]);
+        return true;
     }
 
     /// <summary>A figure beside a word for cells: "1.5 V AA", "Li-ion 7.4 V", "3.7 V 2000 mAh". "9 V battery" is none of them.</summary>
@@ -135,6 +148,24 @@ internal static partial class TokenContext
             after++;
         if (IsFigure(tokens, after, Sign.Volt) && !(after + 2 < tokens.Length && tokens[after + 2].Sign is Sign.Direct))
             Identify(tokens.Slice(after, 2));
+    }
+
+    /// <summary>"battery 11.1 V; outputs 9 V": where another low voltage is printed, the battery's is none of the supply.</summary>
+    private static void SettlePack(Span<Token> tokens, int i)
+    {
+        var after = i + 1;
+        while (after < tokens.Length && after < i + 4 && tokens[after].Sign is Sign.Colon or Sign.Quiet)
+            after++;
+        if (!IsFigure(tokens, after, Sign.Volt))
+            return;
+        for (var j = 0; j + 1 < tokens.Length; j++)
+        {
+            if (j != after && IsFigure(tokens, j, Sign.Volt) && tokens[j].Value < FigureReading.LowestMains)
+            {
+                Identify(tokens.Slice(after, 2));
+                return;
+            }
+        }
     }
 
     /// <summary>Index just past the figure that starts at <paramref name="i"/>, a value or a range; the same index when none does.</summary>

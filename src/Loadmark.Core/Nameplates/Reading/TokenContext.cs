@@ -23,7 +23,9 @@ internal static partial class TokenContext
         SettleSigns(tokens);
         SettleRails(tokens, lower);
         SettleCharges(tokens, text);
+        SettleInside(tokens, lower);
         SettleForeign(tokens, text, lower);
+        SettleConverters(tokens, lower);
         SettleForms(tokens);
         SettleTransistors(tokens);
         return count;
