@@ -79,7 +79,7 @@ internal sealed partial class FigureReading
                 place = group.Place;
             }
 
-            (_outlets ??= []).Add(new OutletGroup { Ids = null, Count = 1, Place = place, IsNamedByWord = true });
+            (_outlets ??= []).Add(new PrintedOutletGroup { Ids = null, Count = 1, Place = place, IsNamedByWord = true });
         }
 
         if (StartOutlets(null, 1, place))
