@@ -12,7 +12,7 @@ internal static class PageRoutes
     private const string Attribute = "RouteAttribute";
 
     /// <summary>Each route as its page declares it: <c>/rig/{Id:guid}</c>.</summary>
-    public static IReadOnlySet<string> All { get; } = Read(Path.Combine(Path.GetDirectoryName(Repository.Program)!, "Loadmark.Web.dll"));
+    public static IReadOnlySet<string> All { get; } = Read(Path.Combine(Path.GetDirectoryName(BuiltProgram.File)!, "Loadmark.Web.dll"));
 
     private static HashSet<string> Read(string library)
     {

@@ -43,7 +43,7 @@ internal sealed partial class RunningProgram : IAsyncDisposable
     public static async Task<RunningProgram> StartAsync(string folder, int port = 0)
     {
         // What a shell runs in the background is deaf to SIGINT, and so would be all that it starts.
-        var start = new ProcessStartInfo("env", ["--default-signal=INT", "dotnet", Repository.Program, "--data", folder, "--port", port.ToString(), "--no-browser"])
+        var start = new ProcessStartInfo("env", ["--default-signal=INT", "dotnet", BuiltProgram.File, "--data", folder, "--port", port.ToString(), "--no-browser"])
         {
             RedirectStandardOutput = true,
             RedirectStandardError = true,

@@ -2,7 +2,6 @@ using Loadmark.Core.Gear;
 using Loadmark.Core.Nameplates;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
-using Loadmark.Core.Tests.Checks;
 
 namespace Loadmark.Core.Tests.Ratings;
 

@@ -1,6 +1,5 @@
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
-using Loadmark.Core.Tests.Checks;
 using static Loadmark.Core.Tests.Checks.RuleSamples;
 
 namespace Loadmark.Core.Tests.Ratings;

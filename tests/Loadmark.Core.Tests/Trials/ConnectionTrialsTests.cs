@@ -5,7 +5,6 @@ using Loadmark.Core.Nameplates;
 using Loadmark.Core.Rigs;
 using Loadmark.Core.Tests.Checks;
 using Loadmark.Core.Trials;
-using RigGen = Loadmark.Core.Tests.Checks.Properties.RigGen;
 
 namespace Loadmark.Core.Tests.Trials;
 
@@ -74,7 +73,7 @@ public sealed class ConnectionTrialsTests
     });
 
     [Fact]
-    public void Every_load_is_tried_in_the_order_of_the_rig() => RigGen.Rig().Sample(
+    public void Every_load_is_tried_in_the_order_of_the_rig() => WiredRigGen.Rig().Sample(
         rig =>
         {
             var outlet = Outlets(rig)[0];
@@ -208,7 +207,7 @@ public sealed class ConnectionTrialsTests
 
     private static IEnumerable<(RuleId Rule, string Subject)> Keys(Finding finding) => finding.Subjects.Select(subject => (finding.Rule, subject));
 
-    private static void Sample(Action<Rig, CheckResult, OutletRef, Connection> assert) => Gen.Select(RigGen.Rig(), Gen.Int[0, 99], Gen.Int[0, 99]).Sample(
+    private static void Sample(Action<Rig, CheckResult, OutletRef, Connection> assert) => Gen.Select(WiredRigGen.Rig(), Gen.Int[0, 99], Gen.Int[0, 99]).Sample(
         (rig, outletPick, loadPick) =>
         {
             if (rig.Loads.Count == 0)

@@ -3,9 +3,7 @@ using Loadmark.Core.Checks;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
-using Loadmark.Core.Tests.Checks;
 using Loadmark.Core.Trials;
-using RigGen = Loadmark.Core.Tests.Checks.Properties.RigGen;
 
 namespace Loadmark.Core.Tests.Trials;
 
@@ -13,7 +11,7 @@ namespace Loadmark.Core.Tests.Trials;
 public sealed class RemedyTrialsTests
 {
     [Fact]
-    public void What_is_offered_takes_the_finding_away_and_makes_the_rig_better() => Gen.Select(RigGen.Rig(), Gen.Int[0, 99]).Sample(
+    public void What_is_offered_takes_the_finding_away_and_makes_the_rig_better() => Gen.Select(WiredRigGen.Rig(), Gen.Int[0, 99]).Sample(
         (rig, pick) =>
         {
             var check = RigChecker.Check(rig);

@@ -1,9 +1,7 @@
 using CsCheck;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
-using Loadmark.Core.Tests.Checks;
 using Loadmark.Core.Trials;
-using RigGen = Loadmark.Core.Tests.Checks.Properties.RigGen;
 
 namespace Loadmark.Core.Tests.Trials;
 
@@ -127,5 +125,5 @@ public sealed class WiringEditsTests
         Assert.NotNull(WiredRig.Of(rig)); // throws for any name that the rig does not have
     }
 
-    private static void Sample(Action<Rig, int> assert) => Gen.Select(RigGen.Rig(), Gen.Int[0, 99]).Sample(assert, iter: 500);
+    private static void Sample(Action<Rig, int> assert) => Gen.Select(WiredRigGen.Rig(), Gen.Int[0, 99]).Sample(assert, iter: 500);
 }

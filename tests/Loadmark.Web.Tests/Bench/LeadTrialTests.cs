@@ -1,7 +1,6 @@
 using CsCheck;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
-using Loadmark.Core.Tests.Checks.Properties;
 using Loadmark.Files;
 using Loadmark.Web.Bench;
 
@@ -12,7 +11,7 @@ public sealed class LeadTrialTests
 {
     [Fact]
     public void Whatever_is_tried_the_rig_stays_whole_and_only_leads_and_headroom_change() =>
-        Gen.Select(RigGen.Rig(), Gen.Int[-1, 3], Gen.Int[1, 100].Nullable(), Gen.Int[0, 2], Gen.Int[0, 60].Nullable()).Sample(
+        Gen.Select(WiredRigGen.Rig(), Gen.Int[-1, 3], Gen.Int[1, 100].Nullable(), Gen.Int[0, 2], Gen.Int[0, 60].Nullable()).Sample(
             (rig, lead, length, wire, percent) =>
             {
                 var trial = new LeadTrial(lead < 0 ? null : rig.Leads[lead].Id, length / 10.0, wire switch { 0 => null, 1 => "0.14 mm²", _ => "0.75 mm²" }, percent);

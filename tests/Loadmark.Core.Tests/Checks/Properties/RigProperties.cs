@@ -12,11 +12,11 @@ public sealed class RigProperties
     private const int Rigs = 2_000;
 
     [Fact]
-    public void A_check_answers_and_answers_the_same_again() => RigGen.Rig().Sample(
+    public void A_check_answers_and_answers_the_same_again() => WiredRigGen.Rig().Sample(
         rig => Assert.Equal(RigChecker.Check(rig), RigChecker.Check(rig)), iter: Rigs);
 
     [Fact]
-    public void Every_finding_names_subjects_that_the_rig_has() => RigGen.Rig().Sample(
+    public void Every_finding_names_subjects_that_the_rig_has() => WiredRigGen.Rig().Sample(
         rig =>
         {
             var known = Known(rig);
@@ -27,7 +27,7 @@ public sealed class RigProperties
         iter: Rigs);
 
     [Fact]
-    public void The_verdict_is_the_worst_finding_and_findings_come_worst_first() => RigGen.Rig().Sample(
+    public void The_verdict_is_the_worst_finding_and_findings_come_worst_first() => WiredRigGen.Rig().Sample(
         rig =>
         {
             var result = RigChecker.Check(rig);
@@ -45,7 +45,7 @@ public sealed class RigProperties
     /// more load may well make it choose another, better one.
     /// </summary>
     [Fact]
-    public void One_more_load_never_makes_a_rig_pass() => Gen.Select(RigGen.Rig(statesSettings: true), RigGen.Load("NEW"), Gen.Int[0, 9]).Sample(
+    public void One_more_load_never_makes_a_rig_pass() => Gen.Select(WiredRigGen.Rig(statesSettings: true), WiredRigGen.Load("NEW"), Gen.Int[0, 9]).Sample(
         (rig, load, place) =>
         {
             var feeds = rig.Wired?.Items.ToArray() ?? [];
@@ -62,7 +62,7 @@ public sealed class RigProperties
         iter: Rigs);
 
     [Fact]
-    public void Exchanging_two_equal_outlets_changes_nothing_but_their_names() => Gen.Select(RigGen.Rig(), Gen.Int[0, 99], Gen.Int[0, 99]).Sample(
+    public void Exchanging_two_equal_outlets_changes_nothing_but_their_names() => Gen.Select(WiredRigGen.Rig(), Gen.Int[0, 99], Gen.Int[0, 99]).Sample(
         (rig, one, other) =>
         {
             var supply = rig.Supplies[one % rig.Supplies.Count];
@@ -85,7 +85,7 @@ public sealed class RigProperties
         iter: Rigs);
 
     [Fact]
-    public void More_headroom_never_removes_a_finding_of_thin_headroom() => Gen.Select(RigGen.Rig(), Gen.Int[0, 60], Gen.Int[0, 39]).Sample(
+    public void More_headroom_never_removes_a_finding_of_thin_headroom() => Gen.Select(WiredRigGen.Rig(), Gen.Int[0, 60], Gen.Int[0, 39]).Sample(
         (rig, headroom, more) =>
         {
             HashSet<string> Thin(int percent) =>
@@ -96,7 +96,7 @@ public sealed class RigProperties
 
     /// <summary>Without kinds, since the figures of a class do not grow with the rest; a source's resistance shrinks, to keep its voltage.</summary>
     [Fact]
-    public void Twice_all_currents_and_limits_breaks_the_same_rules() => RigGen.Rig().Sample(
+    public void Twice_all_currents_and_limits_breaks_the_same_rules() => WiredRigGen.Rig().Sample(
         rig =>
         {
             var plain = rig with { Loads = [.. rig.Loads.Items.Select(load => load with { Kind = null })] };

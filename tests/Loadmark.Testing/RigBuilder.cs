@@ -3,13 +3,13 @@ using Loadmark.Core.Gear;
 using Loadmark.Core.Nameplates;
 using Loadmark.Core.Rigs;
 
-namespace Loadmark.Core.Tests.Checks;
+namespace Loadmark.Testing;
 
 /// <summary>
 /// Builds rigs in which every figure is stated, so that a rig without a fault has no finding at all; a test then takes
 /// away or changes what it is about.
 /// </summary>
-internal sealed class RigBuilder
+public sealed class RigBuilder
 {
     private readonly List<Load> _loads = [];
     private readonly List<Supply> _supplies = [];

@@ -2,12 +2,12 @@ using System.Collections.Immutable;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Nameplates;
 
-namespace Loadmark.Core.Tests.Checks;
+namespace Loadmark.Testing;
 
 /// <summary>
 /// Nameplates made by hand, so that a fault in the reader of labels is not taken for one in a rule. Currents in mA.
 /// </summary>
-internal static class Plate
+public static class Plate
 {
     public static Nameplate Dc(decimal volts, decimal? milliamps = null, decimal? watts = null) =>
         Of(SupplyForm.Direct, Mode(volts, volts, milliamps, watts));

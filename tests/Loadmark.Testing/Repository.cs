@@ -1,11 +1,18 @@
-namespace Loadmark.Tests;
+namespace Loadmark.Testing;
 
 /// <summary>The repository the tests run from.</summary>
-internal static class Repository
+public static class Repository
 {
+    /// <summary>Its folder.</summary>
     public static string Root { get; } = Find();
 
+    /// <summary>A file or folder in it.</summary>
+    /// <param name="parts">Its path below the repository's folder, folder by folder.</param>
     public static string PathOf(params string[] parts) => Path.Combine([Root, .. parts]);
+
+    /// <summary>A rig or list of the examples.</summary>
+    /// <param name="name">The file's name.</param>
+    public static string Example(string name) => PathOf("examples", name);
 
     private static string Find()
     {

@@ -4,13 +4,13 @@ using Loadmark.Core.Nameplates;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 
-namespace Loadmark.Core.Tests.Checks.Properties;
+namespace Loadmark.Testing;
 
 /// <summary>
 /// Makes rigs of every sort, sensible and not: loads with and without figures, supplies with modes, banks and totals,
 /// wiring that joins, repeats and forgets.
 /// </summary>
-internal static class RigGen
+public static class WiredRigGen
 {
     private static readonly string[] Kinds = ["analog drive", "analog delay", "digital", "large digital", "valve", "tuner"];
     private static readonly Plug[] Plugs = [Plug.Common, Plug.Common, Plug.WidePin, new("3.5 mm jack")];
