@@ -145,20 +145,6 @@ internal sealed class EquationSystem
     /// <summary>Solves another right-hand side with the slopes factored last.</summary>
     public void SolveInPlace(Span<double> vector) => _solver.Solve(vector);
 
-    /// <summary>The largest part of the residual beyond what is allowed; 1 is just solved. Not a number counts as infinite.</summary>
-    public double ResidualNorm()
-    {
-        var norm = 0.0;
-        for (var row = 0; row < Size; row++)
-        {
-            var share = Math.Abs(_residual[row]) / (Tolerance * (1 + _scale[row]));
-            if (!(share <= norm))
-                norm = double.IsNaN(share) ? double.PositiveInfinity : share;
-        }
-
-        return norm;
-    }
-
     /// <summary>The row with the largest residual for its size.</summary>
     public int WorstRow()
     {

@@ -14,8 +14,6 @@ internal sealed class NetworkLayout(Dictionary<string, int> nodes, SparsePattern
 
     public ParameterTable Parameters { get; } = new();
 
-    public int NodeCount => nodes.Count;
-
     public int UnknownCount { get; private set; } = nodes.Count;
 
     public int StateCount { get; private set; }

@@ -50,10 +50,6 @@ internal static class DecimalText
         return true;
     }
 
-    /// <summary>Reads the whole text as one number; false when anything else is in it.</summary>
-    public static bool TryReadAll(ReadOnlySpan<char> text, out decimal value) =>
-        TryRead(text, out value, out var length, out var grouping) && length == text.Length && !grouping;
-
     /// <summary>The number as text, invariant.</summary>
     public static string Write(decimal value) => QuantityText.Plain(value).ToString(CultureInfo.InvariantCulture);
 

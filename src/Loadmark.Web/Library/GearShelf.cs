@@ -38,15 +38,6 @@ public sealed class GearShelf(Store store) : IDisposable
         }
     }
 
-    /// <summary>Reads the library anew the next time, as after a backup was put in its place.</summary>
-    public async Task ForgetAsync()
-    {
-        await _turn.WaitAsync();
-        _gear.Clear();
-        _now = new GearSnapshot(0, []);
-        _turn.Release();
-    }
-
     /// <inheritdoc/>
     public void Dispose() => _turn.Dispose();
 
