@@ -1,3 +1,4 @@
+using Loadmark.Core.Gear;
 using Loadmark.Core.Nameplates;
 using Loadmark.Core.Rigs;
 using Field = Loadmark.Files.Keys.FieldKey<Loadmark.Core.Rigs.Outlet>;
@@ -9,39 +10,35 @@ internal static class OutletKeys
 {
     /// <summary>The keys of an outlet, in the order in which they are written.</summary>
     public static FieldTable<Outlet> Table { get; } = new("outlet", "an outlet",
-        Field.Of("label", "Label, as printed", ValueKinds.OutletLabel,
-            static outlet => outlet.Label, static (outlet, label) => outlet with { Label = label ?? NameplateReader.Read("") },
+        new Field("label", "Label, as printed", ValueKinds.OutletLabel,
+            static outlet => outlet.Label, static (outlet, value) => outlet with { Label = (Nameplate?)value ?? NameplateReader.Read("") },
             "What is printed beside it; several settings with ';' between. Left out, the supply's label counts.",
             examples: ["9 V 500 mA; 12 V 400 mA"], column: "outlet_label", columns: ["output label"]),
-        Field.Of("isolated", "Outlets are isolated", ValueKinds.YesNo,
-            static outlet => outlet.Isolated, static (outlet, isolated) => outlet with { Isolated = isolated },
-            "Whether its return is its own. Without it, the supply's word counts.",
-            column: "outlet_isolated"),
-        Field.Of("bank", "Shares its return with bank", ValueKinds.Text,
-            static outlet => outlet.Bank, static (outlet, bank) => outlet with { Bank = bank },
+        new Field("isolated", "Outlets are isolated", ValueKinds.YesNo,
+            static outlet => outlet.Isolated, static (outlet, value) => outlet with { Isolated = (bool?)value },
+            "Whether its return is its own. Without it, the supply's word counts.", column: "outlet_isolated"),
+        new Field("bank", "Shares its return with bank", ValueKinds.Text,
+            static outlet => outlet.Bank, static (outlet, value) => outlet with { Bank = (string?)value },
             "The group of outlets whose return it shares."),
-        Field.Of("polarity", "Polarity of its plug", ValueKinds.Word(RigWords.Polarity),
-            static outlet => outlet.Polarity, static (outlet, polarity) => outlet with { Polarity = polarity },
+        new Field("polarity", "Polarity of its plug", ValueKinds.Word(RigWords.Polarity),
+            static outlet => outlet.Polarity, static (outlet, value) => outlet with { Polarity = (Polarity?)value },
             "The polarity of its plug. Wins over the label; stated nowhere, centre negative is assumed of an outlet of 9 V on a "
             + "supply with several, and asked for of an adaptor and of all else.",
             columns: ["centre", "center"]),
-        Field.Of("plug", "Plug", ValueKinds.Plug,
-            static outlet => outlet.Plug, static (outlet, plug) => outlet with { Plug = plug },
+        new Field("plug", "Plug", ValueKinds.Plug,
+            static outlet => outlet.Plug, static (outlet, value) => outlet with { Plug = (Plug?)value },
             "The plug it has, outer by inner diameter in mm. Wins over the label; stated nowhere, 5.5x2.1 is assumed of an outlet of 9 V "
             + "and asked for of all else.",
             examples: RigWords.PlugExamples, columns: ["connector", "plug size"]),
-        Field.Of("source_ohms", "Resistance behind it", ValueKinds.Of<Ohm>("a resistance such as 0.05 Ω", keySaysUnit: true),
-            static outlet => outlet.SourceOhms, static (outlet, ohms) => outlet with { SourceOhms = ohms },
-            "The resistance behind the outlet.",
-            examples: ["0.05 Ω"]),
-        Field.Of("surge", "Bears for a moment", ValueKinds.Timed("a current such as 1 A for 100 ms", "1 A for 100 ms"),
-            static outlet => outlet.Surge, static (outlet, surge) => outlet with { Surge = surge },
-            "What it bears for a moment beyond its limit.",
-            examples: ["1 A for 100 ms"]),
-        Field.Of("no_load", "Voltage with nothing connected", ValueKinds.Of<Volt>("a voltage such as 13.2 V", mayBeZero: false),
-            static outlet => outlet.NoLoad, static (outlet, volts) => outlet with { NoLoad = volts },
-            "The voltage with nothing connected, as measured.",
-            examples: ["13.2 V"]))
+        new Field("source_ohms", "Resistance behind it", ValueKinds.Of<Ohm>("a resistance such as 0.05 Ω", keySaysUnit: true),
+            static outlet => outlet.SourceOhms, static (outlet, value) => outlet with { SourceOhms = (Ohms?)value },
+            "The resistance behind the outlet.", examples: ["0.05 Ω"]),
+        new Field("surge", "Bears for a moment", ValueKinds.Timed("a current such as 1 A for 100 ms", "1 A for 100 ms"),
+            static outlet => outlet.Surge, static (outlet, value) => outlet with { Surge = (TimedCurrent?)value },
+            "What it bears for a moment beyond its limit.", examples: ["1 A for 100 ms"]),
+        new Field("no_load", "Voltage with nothing connected", ValueKinds.Of<Volt>("a voltage such as 13.2 V", mayBeZero: false),
+            static outlet => outlet.NoLoad, static (outlet, value) => outlet with { NoLoad = (Volts?)value },
+            "The voltage with nothing connected, as measured.", examples: ["13.2 V"]))
     {
         TextKey = "label",
     };

@@ -28,25 +28,17 @@ internal static class RigKeys
             Examples = ["9 V"],
         },
         new Key("lead", ValueForm.Text, "The lead, by its name under 'leads'. Default: a plain straight one."),
-        new Key("to", ValueForm.OneOrList, "The load, or the loads in the order of the lead's plugs.")
-        {
-            IsRequired = true,
-            Least = 1,
-        },
+        new Key("to", ValueForm.OneOrList, "The load, or the loads in the order of the lead's plugs.") { IsRequired = true, Least = 1 },
         new Key("pinned", ValueForm.YesNo, "Whether a plan must leave this feed as it is. Default: no."));
 
     /// <summary>The keys of a rig.</summary>
     public static FieldTable<Rig> Rig { get; } = new("rig", "a rig",
-        new Key("rig", ValueForm.Text, "The rig's name.")
-        {
-            IsRequired = true,
-        },
-        Field.Of("mains", "Mains", ValueKinds.Mains,
-            static rig => rig.Mains, static (rig, mains) => rig with { Mains = mains },
-            "The mains where it is played. Without it, mains inputs are not judged.",
-            examples: ["230 V 50 Hz", "120 V"]),
-        Field.Of("headroom", "Headroom to keep free", ValueKinds.Share,
-            static rig => rig.Headroom, static (rig, headroom) => rig with { Headroom = headroom },
+        new Key("rig", ValueForm.Text, "The rig's name.") { IsRequired = true },
+        new Field("mains", "Mains", ValueKinds.Mains,
+            static rig => rig.Mains, static (rig, value) => rig with { Mains = (RigMains?)value },
+            "The mains where it is played. Without it, mains inputs are not judged.", examples: ["230 V 50 Hz", "120 V"]),
+        new Field("headroom", "Headroom to keep free", ValueKinds.Share,
+            static rig => rig.Headroom, static (rig, value) => rig with { Headroom = (decimal?)value },
             "The share of each limit that is to stay free. Default: 10 %."),
         new Key("loads", ValueForm.NamedTextsOrGroups, "Everything that draws, by its tag, with its keys; a text alone is its label.")
         {
@@ -58,14 +50,8 @@ internal static class RigKeys
         {
             Group = SupplyKeys.Table,
         },
-        new Key("leads", ValueForm.NamedGroups, "The leads on hand other than plain straight ones, by name.")
-        {
-            Group = LeadKeys.Table,
-        },
-        new Key("wired", ValueForm.GroupList, "What feeds what. Leave it out to have it planned.")
-        {
-            Group = Feed,
-        },
+        new Key("leads", ValueForm.NamedGroups, "The leads on hand other than plain straight ones, by name.") { Group = LeadKeys.Table },
+        new Key("wired", ValueForm.GroupList, "What feeds what. Leave it out to have it planned.") { Group = Feed },
         new Key("signal", ValueForm.List,
             "The order of the signal path: tags of loads, and other words, such as amp, for what is not a load."));
 

@@ -1,3 +1,5 @@
+using Loadmark.Core.Gear;
+using Loadmark.Core.Nameplates;
 using Loadmark.Core.Rigs;
 using Field = Loadmark.Files.Keys.FieldKey<Loadmark.Core.Rigs.Supply>;
 
@@ -31,21 +33,19 @@ internal static class SupplyKeys
         {
             Words = RigWords.GearSource.All,
         },
-        Field.Of("name", "Name", ValueKinds.Text,
-            static supply => supply.Name, static (supply, name) => supply with { Name = name },
-            "A name for people. Without it, the id stands alone.",
-            columns: ["item", "description", "model"]),
-        Field.Of("label", "Label, as printed", ValueKinds.Label,
-            static supply => supply.Label, static (supply, label) => supply with { Label = label },
+        new Field("name", "Name", ValueKinds.Text,
+            static supply => supply.Name, static (supply, value) => supply with { Name = (string?)value },
+            "A name for people. Without it, the id stands alone.", columns: ["item", "description", "model"]),
+        new Field("label", "Label, as printed", ValueKinds.Label,
+            static supply => supply.Label, static (supply, value) => supply with { Label = (Nameplate?)value },
             "What is printed on it, typed as it stands.",
             examples: ["INPUT 100-240V~ 50/60Hz 0.6A"], columns: ["nameplate", "rating", "printed"]),
-        Field.Of("isolated", "Outlets are isolated", ValueKinds.YesNo,
-            static supply => supply.Isolated, static (supply, isolated) => supply with { Isolated = isolated },
+        new Field("isolated", "Outlets are isolated", ValueKinds.YesNo,
+            static supply => supply.Isolated, static (supply, value) => supply with { Isolated = (bool?)value },
             "Whether each outlet has a return of its own. Not stated, no is assumed, the safe side."),
-        Field.Of("total", "Gives in all", ValueKinds.Total,
-            static supply => supply.Total, static (supply, total) => supply with { Total = total },
-            "What it can give over all outlets, in amps, watts or both.",
-            examples: ["18 W", "2 A", "2 A 18 W"]),
+        new Field("total", "Gives in all", ValueKinds.Total,
+            static supply => supply.Total, static (supply, value) => supply with { Total = (SupplyTotal?)value },
+            "What it can give over all outlets, in amps, watts or both.", examples: ["18 W", "2 A", "2 A 18 W"]),
         new Key(Outlets, ValueForm.NamedTextsOrGroups,
             "Its outlets: an id, or a range of ids such as 1-4, with what is printed there. An empty text means: as the supply's label says. "
             + "Left out, they are the ones that the supply's label says.")
@@ -61,16 +61,15 @@ internal static class SupplyKeys
         {
             Group = Bank,
         },
-        Field.Of("overload", "When overloaded", ValueKinds.Word(RigWords.Overload),
-            static supply => supply.Overload, static (supply, overload) => supply with { Overload = overload },
+        new Field("overload", "When overloaded", ValueKinds.Word(RigWords.Overload),
+            static supply => supply.Overload, static (supply, value) => supply with { Overload = (OverloadWay?)value },
             "What its outlets do when asked for more than their limit. Default: current limit."),
-        Field.Of("regulated", "Regulated", ValueKinds.YesNo,
-            static supply => supply.Regulated, static (supply, regulated) => supply with { Regulated = regulated },
+        new Field("regulated", "Regulated", ValueKinds.YesNo,
+            static supply => supply.Regulated, static (supply, value) => supply with { Regulated = (bool?)value },
             "Whether it holds its voltage whatever is drawn. Without it, not known."),
-        Field.Of("mains", "Mains", ValueKinds.MainsInput,
-            static supply => supply.Mains, static (supply, mains) => supply with { Mains = mains },
-            "The mains it takes. Wins over the label.",
-            examples: ["100-240 V 50/60 Hz"], columns: ["input"]))
+        new Field("mains", "Mains", ValueKinds.MainsInput,
+            static supply => supply.Mains, static (supply, value) => supply with { Mains = (Nameplate?)value },
+            "The mains it takes. Wins over the label.", examples: ["100-240 V 50/60 Hz"], columns: ["input"]))
     {
         TextKey = "label",
     };

@@ -4,12 +4,16 @@ using Loadmark.Files.Trees;
 namespace Loadmark.Files.Keys;
 
 /// <summary>How values of one kind stand in a rig file.</summary>
-/// <typeparam name="T">The type of the values; its default says nothing.</typeparam>
+/// <remarks>
+/// Values are objects here rather than of a type parameter: code for a type parameter that is a value type of another project cannot be
+/// compiled ahead, and some 200 methods to compile cost a command 20 ms at its start. A row that takes the wrong type for its kind does not
+/// get past the tests, which read and write every field.
+/// </remarks>
 /// <param name="Form">What the schema takes for them.</param>
 /// <param name="Expected">What is expected where something other than a text stands.</param>
-/// <param name="Read">Reads the text of a key; the default, with an error, where it cannot be read.</param>
+/// <param name="Read">Reads the text of a key; null, with an error, where it cannot be read.</param>
 /// <param name="Write">The text that reads back as a value; null where it says nothing.</param>
-internal sealed record ValueKind<T>(ValueForm Form, string Expected, Func<ScalarNode, string, ErrorList, T?> Read, Func<T, string?> Write)
+internal sealed record ValueKind(ValueForm Form, string Expected, Func<ScalarNode, string, ErrorList, object?> Read, Func<object, string?> Write)
 {
     /// <summary>The words it takes; empty unless it takes fixed ones.</summary>
     public IReadOnlyList<string> Words { get; init; } = [];

@@ -6,7 +6,7 @@ using Loadmark.Files.Reading;
 using Loadmark.Files.Tables;
 using Loadmark.Files.Texts;
 using Loadmark.Files.Trees;
-using Loadmark.Files.Keys;
+using Loadmark.Files.Values;
 
 namespace Loadmark.Files.PriceLists;
 
@@ -76,18 +76,15 @@ internal sealed class OfferRows
             Id = id.Value,
             Label = label,
             Isolated = ReadYesNo(Text(row, PriceColumn.Isolated)),
-            Total = Value(row, PriceColumn.Total, ValueKinds.Total),
+            Total = Text(row, PriceColumn.Total) is { } total ? Figures.Total(total, PriceColumn.Total, _errors) : null,
             Outlets = [.. outlets],
-            Mains = Value(row, PriceColumn.Mains, ValueKinds.MainsInput),
+            Mains = Text(row, PriceColumn.Mains) is { } mains ? Figures.MainsInput(mains, PriceColumn.Mains, _errors) : null,
         };
         return isGood && price is { } cost ? new Offer(supply, cost, mass) : null;
     }
 
     /// <summary>The cell of a column; null where the column is not there or the cell is empty.</summary>
     private ScalarNode? Text(ScalarNode[] row, string column) => _header.Cell(row, column) is { Value.Length: > 0 } cell ? cell : null;
-
-    private T? Value<T>(ScalarNode[] row, string column, ValueKind<T> kind) =>
-        Text(row, column) is { } cell ? kind.Read(cell, column, _errors) : default;
 
     private bool CheckId(ScalarNode id)
     {

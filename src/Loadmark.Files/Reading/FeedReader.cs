@@ -16,7 +16,7 @@ internal sealed class FeedReader(RigIndex index, ErrorList errors)
     private const string LoadForm = "a load's tag";
     private const string SettingForm = "a voltage such as 9 V";
 
-    private static readonly ValueKind<Joint?> Joined = ValueKinds.Word(RigWords.Joined);
+    private static readonly ValueKind Joined = ValueKinds.Word(RigWords.Joined);
 
     /// <summary>The feed; null, with an error, when the node is not a group of keys.</summary>
     public Feed? Read(Node node)
@@ -32,7 +32,7 @@ internal sealed class FeedReader(RigIndex index, ErrorList errors)
             At = [.. ReadSettings(fields, from)],
             Lead = ReadLead(fields),
             To = [.. ReadLoads(fields)],
-            Pinned = fields.Value("pinned", ValueKinds.Flag),
+            Pinned = fields.Value("pinned", ValueKinds.Flag) is true,
         };
     }
 
@@ -92,7 +92,7 @@ internal sealed class FeedReader(RigIndex index, ErrorList errors)
 
     private Joint ReadJoint(Fields fields, int outlets)
     {
-        var joint = fields.Value("joined", Joined);
+        var joint = (Joint?)fields.Value("joined", Joined);
         var stated = fields.Find("joined");
         var several = fields.Find("from") is SequenceNode { Items.Count: > 1 };
         if (several && stated is null)

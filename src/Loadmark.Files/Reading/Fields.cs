@@ -67,9 +67,8 @@ internal sealed class Fields
     /// <summary>Whether a key is there, though it may say nothing.</summary>
     public bool Says(string key) => _node.Entries.Exists(entry => entry.Key.Value == key);
 
-    /// <summary>The value of a key; the kind's default when absent or, with an error, not of the kind.</summary>
-    public T? Value<T>(string key, ValueKind<T> kind) =>
-        Scalar(key, kind.Expected) is { } scalar ? kind.Read(scalar, key, Errors) : default;
+    /// <summary>The value of a key; null when absent or, with an error, not of the kind.</summary>
+    public object? Value(string key, ValueKind kind) => Scalar(key, kind.Expected) is { } scalar ? kind.Read(scalar, key, Errors) : null;
 
     /// <summary>
     /// A thing with what its keys say put over what it had. A key that is there and says nothing says that there is none; of a key that is

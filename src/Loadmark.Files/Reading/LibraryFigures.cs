@@ -10,7 +10,7 @@ internal static class LibraryFigures
 {
     private const string Key = "from";
 
-    private static readonly ValueKind<GearSource?> Source = ValueKinds.Word(RigWords.GearSource);
+    private static readonly ValueKind Source = ValueKinds.Word(RigWords.GearSource);
 
     /// <summary>What the library says of a thing that is taken from there; null when it is not, or with an error when it cannot be.</summary>
     public static T? Find<T>(Fields fields, ScalarNode id, GearKind kind, IGearLookup? library, Func<IGearLookup, string, T?> find)

@@ -28,7 +28,7 @@ internal static class RigTreeReader
 
         if (Fields.Of(root, "the file", RigKeys.Rig, errors) is not { } fields)
             return null;
-        var rig = fields.Over(new Rig { Name = fields.Value("rig", ValueKinds.Text) ?? "" }, RigKeys.Rig);
+        var rig = fields.Over(new Rig { Name = (string?)fields.Value("rig", ValueKinds.Text) ?? "" }, RigKeys.Rig);
         var loads = ReadNamed(fields, "loads", "tags of loads with their keys", (id, value, list) => LoadReader.Read(id, value, list, library));
         var allowance = new OutletAllowance();
         var supplies = ReadNamed(fields, "supplies", "ids of supplies with their keys", (id, value, list) => SupplyReader.Read(id, value, allowance, list, library));

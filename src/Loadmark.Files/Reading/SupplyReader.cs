@@ -5,6 +5,7 @@ using Loadmark.Core.Texts;
 using Loadmark.Files.Errors;
 using Loadmark.Files.Keys;
 using Loadmark.Files.Trees;
+using Loadmark.Files.Values;
 
 namespace Loadmark.Files.Reading;
 
@@ -111,7 +112,7 @@ internal static class SupplyReader
     private static SupplyTotal? ReadTotal(ScalarNode name, Node value, ErrorList errors)
     {
         if (value is ScalarNode { IsNull: false } text)
-            return ValueKinds.Total.Read(text, name.Value, errors);
-        return Fields.Of(value, name.Value, SupplyKeys.Bank, errors)?.Value("total", ValueKinds.Total);
+            return Figures.Total(text, name.Value, errors);
+        return (SupplyTotal?)Fields.Of(value, name.Value, SupplyKeys.Bank, errors)?.Value("total", ValueKinds.Total);
     }
 }

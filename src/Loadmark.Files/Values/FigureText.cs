@@ -1,5 +1,6 @@
 using System.Globalization;
 using Loadmark.Core.Gear;
+using Loadmark.Core.Rigs;
 
 namespace Loadmark.Files.Values;
 
@@ -36,6 +37,10 @@ internal static class FigureText
     /// <exception cref="ArgumentException">No text reads back as this value.</exception>
     public static string Of(TimedCurrent timed) =>
         timed.Duration is { } duration ? $"{Of(timed.Current)} for {Of(duration)}" : Of(timed.Current);
+
+    /// <summary>The mains with its frequency, where that is known.</summary>
+    /// <exception cref="ArgumentException">No text reads back as this value.</exception>
+    public static string Of(RigMains mains) => mains.Hertz is { } hertz ? $"{Of(mains.Volts)} {Of(hertz)}" : Of(mains.Volts);
 
     /// <summary>What several outlets together can give.</summary>
     /// <exception cref="ArgumentException">The total says nothing, or no text reads back as it.</exception>
