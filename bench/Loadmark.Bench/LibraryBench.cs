@@ -4,7 +4,7 @@ using Loadmark.Core.Gear;
 using Loadmark.Files;
 using Loadmark.Files.Library;
 using Loadmark.Storage;
-using Loadmark.Web.Library;
+using Loadmark.Workshop.Library;
 
 namespace Loadmark.Bench;
 

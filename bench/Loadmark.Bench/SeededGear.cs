@@ -1,7 +1,7 @@
 using System.Text;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Texts;
-using Loadmark.Web.Library;
+using Loadmark.Workshop.Library;
 
 namespace Loadmark.Bench;
 

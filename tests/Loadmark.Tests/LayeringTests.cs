@@ -9,7 +9,7 @@ namespace Loadmark.Tests;
 public sealed class LayeringTests
 {
     private static readonly Architecture Code = new ArchLoader()
-        .LoadAssemblies(typeof(Core.Rigs.Rig).Assembly, LoadFiles(), typeof(Commands.LoadmarkCommand).Assembly)
+        .LoadAssemblies(typeof(Core.Rigs.Rig).Assembly, LoadFiles(), typeof(Workshop.Library.GearSnapshot).Assembly, typeof(Commands.LoadmarkCommand).Assembly)
         .Build();
 
     /// <summary>What each project may refer to: projects, then packages. Whoever adds one gives the reason in docs/dependencies.md.</summary>
@@ -22,8 +22,11 @@ public sealed class LayeringTests
         ["Loadmark.Planning"] = (["Loadmark.Core"], ["Google.OrTools"]),
         ["Loadmark.Storage"] = (["Loadmark.Core"], ["Microsoft.EntityFrameworkCore.Sqlite", "Microsoft.EntityFrameworkCore.Design"]),
         ["Loadmark.Drawing"] = (["Loadmark.Core"], []),
-        ["Loadmark.Web"] = (["Loadmark.Core", "Loadmark.Drawing", "Loadmark.Files", "Loadmark.Planning", "Loadmark.Simulation", "Loadmark.Storage"], ["Markdig", "MudBlazor"]),
-        ["Loadmark"] = (["Loadmark.Core", "Loadmark.Files", "Loadmark.Planning", "Loadmark.Simulation", "Loadmark.Storage", "Loadmark.Web"], ["Microsoft.AspNetCore.OpenApi", "Spectre.Console", "System.CommandLine"]),
+        ["Loadmark.Workshop"] = (["Loadmark.Core", "Loadmark.Files", "Loadmark.Planning", "Loadmark.Simulation", "Loadmark.Storage"], []),
+        ["Loadmark.Web"] = (["Loadmark.Core", "Loadmark.Drawing", "Loadmark.Files", "Loadmark.Planning", "Loadmark.Simulation", "Loadmark.Storage", "Loadmark.Workshop"], ["Markdig", "MudBlazor"]),
+        ["Loadmark"] = (
+            ["Loadmark.Core", "Loadmark.Files", "Loadmark.Planning", "Loadmark.Simulation", "Loadmark.Storage", "Loadmark.Web", "Loadmark.Workshop"],
+            ["Microsoft.AspNetCore.OpenApi", "Spectre.Console", "System.CommandLine"]),
     };
 
     /// <summary>Folders that may need each other, and why no move of files would part them. All others must not.</summary>
@@ -57,6 +60,22 @@ public sealed class LayeringTests
     [Fact]
     public void Files_knows_no_console() =>
         AssertFreeOf("Loadmark.Files", target => target.FullName.StartsWith("Spectre.", StringComparison.Ordinal) || target.FullName == "System.Console");
+
+    /// <summary>So that the same could be hosted elsewhere than in a web server or at a terminal (decision 18).</summary>
+    [Theory]
+    [InlineData("Microsoft.AspNetCore")]
+    [InlineData("Spectre")]
+    [InlineData("System.CommandLine")]
+    public void Workshop_knows_no_web_server_and_no_terminal(string space)
+    {
+        AssertFreeOf("Loadmark.Workshop", target => IsWithin(target, space) || target.FullName == "System.Console");
+        Assert.DoesNotContain(
+            typeof(Workshop.Library.GearSnapshot).Assembly.GetReferencedAssemblies(),
+            reference => reference.Name is { } name && (name == space || name.StartsWith(space + ".", StringComparison.Ordinal)));
+        Assert.Contains(
+            Code.Types.Where(type => Layer(type) == "Loadmark").SelectMany(type => type.Dependencies),
+            dependency => IsWithin(dependency.Target, space));
+    }
 
     [Theory]
     [InlineData("Spectre.Console", "Loadmark.Sheets")]

@@ -8,7 +8,8 @@ using Loadmark.Simulation.Checks;
 using Loadmark.Storage;
 using Loadmark.Storage.Faults;
 using Loadmark.Storage.Rigs;
-using Loadmark.Web.Library;
+using Loadmark.Workshop.Library;
+using Loadmark.Workshop.Solves;
 
 namespace Loadmark.Web.Bench;
 

@@ -2,7 +2,7 @@ using System.Text;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Rigs;
 using Loadmark.Files.Library;
-using Loadmark.Web.Library;
+using Loadmark.Workshop.Library;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;

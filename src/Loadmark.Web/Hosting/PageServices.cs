@@ -1,8 +1,9 @@
 using Loadmark.Storage;
 using Loadmark.Storage.Faults;
 using Loadmark.Web.Bench;
-using Loadmark.Web.Library;
 using Loadmark.Web.Marks;
+using Loadmark.Workshop.Library;
+using Loadmark.Workshop.Solves;
 using Microsoft.AspNetCore.Components.Server;
 using Microsoft.AspNetCore.Components.Server.Circuits;
 using Microsoft.AspNetCore.DataProtection.KeyManagement;

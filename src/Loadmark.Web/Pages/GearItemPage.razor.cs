@@ -6,8 +6,8 @@ using Loadmark.Storage;
 using Loadmark.Storage.Faults;
 using Loadmark.Storage.Gear;
 using Loadmark.Storage.Rigs;
-using Loadmark.Web.Library;
 using Loadmark.Web.Texts;
+using Loadmark.Workshop.Library;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.Localization;
 

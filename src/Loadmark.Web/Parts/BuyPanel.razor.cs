@@ -11,6 +11,7 @@ using Loadmark.Files.PriceLists;
 using Loadmark.Planning.Buying;
 using Loadmark.Web.Bench;
 using Loadmark.Web.Texts;
+using Loadmark.Workshop.Solves;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Forms;
 using Microsoft.Extensions.Localization;

@@ -6,6 +6,7 @@ using Loadmark.Planning.Objective;
 using Loadmark.Planning.Searching;
 using Loadmark.Web.Bench;
 using Loadmark.Web.Texts;
+using Loadmark.Workshop.Solves;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.Localization;
 

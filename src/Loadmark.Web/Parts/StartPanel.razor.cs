@@ -8,6 +8,7 @@ using Loadmark.Simulation.Spreading;
 using Loadmark.Simulation.Wiring;
 using Loadmark.Web.Bench;
 using Loadmark.Web.Texts;
+using Loadmark.Workshop.Solves;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.Localization;
 

@@ -1,5 +1,5 @@
 using Loadmark.Core.Checks;
-using Loadmark.Web.Library;
+using Loadmark.Workshop.Library;
 
 namespace Loadmark.Answers;
 

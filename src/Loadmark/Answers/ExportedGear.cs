@@ -1,7 +1,7 @@
 using Loadmark.Core.Gear;
 using Loadmark.Core.Rigs;
 using Loadmark.Files.Library;
-using Loadmark.Web.Library;
+using Loadmark.Workshop.Library;
 
 namespace Loadmark.Answers;
 

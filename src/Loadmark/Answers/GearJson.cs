@@ -5,7 +5,7 @@ using Loadmark.Core.Gear;
 using Loadmark.Core.Readings;
 using Loadmark.Files.Library;
 using Loadmark.Storage.Gear;
-using Loadmark.Web.Library;
+using Loadmark.Workshop.Library;
 
 namespace Loadmark.Answers;
 

@@ -1,5 +1,5 @@
 using System.Text.Json;
-using Loadmark.Web.Library;
+using Loadmark.Workshop.Library;
 
 namespace Loadmark.Answers;
 

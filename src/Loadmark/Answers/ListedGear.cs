@@ -1,6 +1,6 @@
 using Loadmark.Core.Gear;
 using Loadmark.Storage;
-using Loadmark.Web.Library;
+using Loadmark.Workshop.Library;
 
 namespace Loadmark.Answers;
 

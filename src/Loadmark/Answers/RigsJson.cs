@@ -1,7 +1,7 @@
 using System.Text.Json;
 using Loadmark.Core.Checks;
 using Loadmark.Storage.Rigs;
-using Loadmark.Web.Library;
+using Loadmark.Workshop.Library;
 
 namespace Loadmark.Answers;
 

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Loadmark.Storage;
 using Loadmark.Storage.Gear;
 using Loadmark.Storage.Rigs;
-using Loadmark.Web.Library;
+using Loadmark.Workshop.Library;
 
 namespace Loadmark.Answers;
 

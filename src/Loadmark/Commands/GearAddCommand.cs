@@ -7,7 +7,7 @@ using Loadmark.Hosting;
 using Loadmark.Sources;
 using Loadmark.Storage.Gear;
 using Loadmark.TypedInput;
-using Loadmark.Web.Library;
+using Loadmark.Workshop.Library;
 
 namespace Loadmark.Commands;
 

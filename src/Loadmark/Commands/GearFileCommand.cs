@@ -6,7 +6,7 @@ using Loadmark.Outputs;
 using Loadmark.Sheets;
 using Loadmark.Sources;
 using Loadmark.TypedInput;
-using Loadmark.Web.Library;
+using Loadmark.Workshop.Library;
 
 namespace Loadmark.Commands;
 

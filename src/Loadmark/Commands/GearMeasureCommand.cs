@@ -4,7 +4,7 @@ using Loadmark.Hosting;
 using Loadmark.Sheets;
 using Loadmark.Storage.Gear;
 using Loadmark.TypedInput;
-using Loadmark.Web.Library;
+using Loadmark.Workshop.Library;
 
 namespace Loadmark.Commands;
 

@@ -2,7 +2,7 @@ using Loadmark.Answers;
 using Loadmark.Hosting;
 using Loadmark.Sheets;
 using Loadmark.Sources;
-using Loadmark.Web.Library;
+using Loadmark.Workshop.Library;
 
 namespace Loadmark.Commands;
 

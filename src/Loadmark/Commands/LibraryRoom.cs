@@ -4,7 +4,7 @@ using Loadmark.Hosting;
 using Loadmark.Sources;
 using Loadmark.Storage;
 using Loadmark.Storage.Faults;
-using Loadmark.Web.Library;
+using Loadmark.Workshop.Library;
 
 namespace Loadmark.Commands;
 

@@ -1,6 +1,6 @@
 using Loadmark.Answers;
 using Loadmark.Core.Checks;
-using Loadmark.Web.Library;
+using Loadmark.Workshop.Library;
 
 namespace Loadmark.Sheets;
 

@@ -1,7 +1,7 @@
 using System.Globalization;
 using Loadmark.Answers;
 using Loadmark.Files.Library;
-using Loadmark.Web.Library;
+using Loadmark.Workshop.Library;
 
 namespace Loadmark.Sheets;
 

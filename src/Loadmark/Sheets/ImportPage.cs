@@ -1,4 +1,5 @@
-using Loadmark.Web.Library;
+using Loadmark.Workshop.Library;
+
 
 namespace Loadmark.Sheets;
 

@@ -1,6 +1,6 @@
 using System.Globalization;
 using Loadmark.Core.Readings;
-using Loadmark.Web.Library;
+using Loadmark.Workshop.Library;
 
 namespace Loadmark.Sheets;
 

@@ -1,6 +1,6 @@
 using Loadmark.Files.Library;
 using Loadmark.Storage;
-using Loadmark.Web.Library;
+using Loadmark.Workshop.Library;
 
 namespace Loadmark.Sources;
 

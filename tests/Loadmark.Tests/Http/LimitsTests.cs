@@ -2,6 +2,7 @@ using System.Text;
 using Loadmark.Api.Answering;
 using Loadmark.Api.Asking;
 using Loadmark.Web.Bench;
+using Loadmark.Workshop.Solves;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace Loadmark.Tests.Http;

@@ -2,9 +2,9 @@ using Bunit;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Readings;
 using Loadmark.Files.Library;
-using Loadmark.Web.Library;
 using Loadmark.Web.Pages;
 using Loadmark.Web.Parts;
+using Loadmark.Workshop.Library;
 using Microsoft.AspNetCore.Components.Forms;
 using Microsoft.Extensions.DependencyInjection;
 

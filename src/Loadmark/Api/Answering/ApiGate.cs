@@ -1,7 +1,7 @@
 using Loadmark.Api.Asking;
 using Loadmark.Storage.Faults;
-using Loadmark.Web.Bench;
 using Loadmark.Web.Problems;
+using Loadmark.Workshop.Solves;
 
 namespace Loadmark.Api.Answering;
 

@@ -5,7 +5,7 @@ using Loadmark.Answers;
 using Loadmark.Planning.Buying;
 using Loadmark.Planning.Objective;
 using Loadmark.Simulation.Spreading;
-using Loadmark.Web.Library;
+using Loadmark.Workshop.Library;
 
 namespace Loadmark.Api.Answering;
 

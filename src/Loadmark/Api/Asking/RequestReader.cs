@@ -1,8 +1,8 @@
 using System.Buffers;
 using Loadmark.Files.Reading;
 using Loadmark.Storage.Faults;
-using Loadmark.Web.Library;
 using Loadmark.Web.Problems;
+using Loadmark.Workshop.Library;
 using Microsoft.Net.Http.Headers;
 
 namespace Loadmark.Api.Asking;

@@ -1,6 +1,6 @@
 using Loadmark.Answers;
 using Loadmark.Api.Answering;
-using Loadmark.Web.Library;
+using Loadmark.Workshop.Library;
 
 namespace Loadmark.Api.Library;
 

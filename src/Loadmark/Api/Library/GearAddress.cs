@@ -1,7 +1,7 @@
 using Loadmark.Answers;
 using Loadmark.Core.Gear;
-using Loadmark.Web.Library;
 using Loadmark.Web.Problems;
+using Loadmark.Workshop.Library;
 
 namespace Loadmark.Api.Library;
 

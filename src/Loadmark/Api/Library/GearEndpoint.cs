@@ -8,8 +8,8 @@ using Loadmark.Files.Library;
 using Loadmark.Storage;
 using Loadmark.Storage.Gear;
 using Loadmark.TypedInput;
-using Loadmark.Web.Library;
 using Loadmark.Web.Problems;
+using Loadmark.Workshop.Library;
 
 namespace Loadmark.Api.Library;
 

@@ -4,8 +4,8 @@ using Loadmark.Api.Answering;
 using Loadmark.Api.Asking;
 using Loadmark.Api.Keeping;
 using Loadmark.TypedInput;
-using Loadmark.Web.Library;
 using Loadmark.Web.Problems;
+using Loadmark.Workshop.Library;
 
 namespace Loadmark.Api.Library;
 

@@ -1,4 +1,4 @@
-namespace Loadmark.Web.Library;
+namespace Loadmark.Workshop.Library;
 
 /// <summary>How rigs that a change means something to are looked for.</summary>
 public sealed record AffectedOptions

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Loadmark.Core.Rigs;
 using Loadmark.Files.Library;
 
-namespace Loadmark.Web.Library;
+namespace Loadmark.Workshop.Library;
 
 /// <summary>What taking gear into the library would do, before anything is done.</summary>
 /// <param name="Rows">The pieces, in the order of the file, or of the rig with loads first.</param>

@@ -1,6 +1,7 @@
-using Loadmark.Web.Bench;
+using Loadmark.Workshop.Solves;
 
-namespace Loadmark.Web.Tests.Bench;
+
+namespace Loadmark.Workshop.Tests.Solves;
 
 /// <summary>A long solve of a page: it tells how it goes, can be ended, and never takes the page down.</summary>
 public sealed class SolveJobTests : IDisposable

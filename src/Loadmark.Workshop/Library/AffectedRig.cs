@@ -3,7 +3,7 @@ using Loadmark.Core.Checks;
 using Loadmark.Files.Library;
 using Loadmark.Storage.Rigs;
 
-namespace Loadmark.Web.Library;
+namespace Loadmark.Workshop.Library;
 
 /// <summary>A rig that has other figures than the library now has of a piece of gear.</summary>
 public sealed record AffectedRig

@@ -1,4 +1,4 @@
-namespace Loadmark.Web.Bench;
+namespace Loadmark.Workshop.Solves;
 
 /// <summary>One long solve of a page: what it has come to so far, and how to end it.</summary>
 /// <typeparam name="TAnswer">Its answer.</typeparam>

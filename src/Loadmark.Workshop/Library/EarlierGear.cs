@@ -3,7 +3,7 @@ using Loadmark.Core.Rigs;
 using Loadmark.Files.Library;
 using Loadmark.Files.Reading;
 
-namespace Loadmark.Web.Library;
+namespace Loadmark.Workshop.Library;
 
 /// <summary>The library as it would be with one piece as it was earlier.</summary>
 internal sealed class EarlierGear(IGearLookup library, GearPiece piece) : IGearLookup

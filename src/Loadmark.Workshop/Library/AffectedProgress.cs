@@ -1,4 +1,4 @@
-namespace Loadmark.Web.Library;
+namespace Loadmark.Workshop.Library;
 
 /// <summary>How far the looking for rigs that a change means something to has come.</summary>
 /// <param name="Done">How many rigs were looked at.</param>

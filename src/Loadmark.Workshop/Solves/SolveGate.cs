@@ -1,4 +1,4 @@
-namespace Loadmark.Web.Bench;
+namespace Loadmark.Workshop.Solves;
 
 /// <summary>
 /// Lets a few solves run at once and makes the others wait, so that many windows cannot bring the machine to a halt. A solve that waits

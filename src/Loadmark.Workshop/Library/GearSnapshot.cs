@@ -4,7 +4,7 @@ using Loadmark.Core.Rigs;
 using Loadmark.Core.Texts;
 using Loadmark.Files.Reading;
 
-namespace Loadmark.Web.Library;
+namespace Loadmark.Workshop.Library;
 
 /// <summary>The library at one moment: all gear that is not removed. Immutable, and safe to ask from many threads at once.</summary>
 public sealed class GearSnapshot : IGearLookup

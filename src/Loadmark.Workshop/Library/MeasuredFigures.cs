@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Loadmark.Core.Readings;
 using Loadmark.Storage.Gear;
 
-namespace Loadmark.Web.Library;
+namespace Loadmark.Workshop.Library;
 
 /// <summary>The readings of a load, and what they come to.</summary>
 /// <param name="Readings">All readings, struck out ones too, the oldest first.</param>

@@ -4,7 +4,7 @@ using Loadmark.Files.Library;
 using Loadmark.Storage;
 using Loadmark.Storage.Rigs;
 
-namespace Loadmark.Web.Tests.Library;
+namespace Loadmark.Workshop.Tests.Library;
 
 /// <summary>A figure has changed: which rigs that means something to, and what becomes of them.</summary>
 public sealed class AffectedRigsTests : GearTest

@@ -2,7 +2,7 @@ using Loadmark.Core.Gear;
 using Loadmark.Core.Rigs;
 using Loadmark.Files.Library;
 
-namespace Loadmark.Web.Library;
+namespace Loadmark.Workshop.Library;
 
 /// <summary>Uses the library's gear in a rig.</summary>
 public static class GearUse

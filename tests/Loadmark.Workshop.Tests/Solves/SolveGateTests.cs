@@ -1,6 +1,7 @@
-using Loadmark.Web.Bench;
+using Loadmark.Workshop.Solves;
 
-namespace Loadmark.Web.Tests.Bench;
+
+namespace Loadmark.Workshop.Tests.Solves;
 
 /// <summary>So many solves at once, and no more.</summary>
 public sealed class SolveGateTests

@@ -1,4 +1,4 @@
-namespace Loadmark.Web.Library;
+namespace Loadmark.Workshop.Library;
 
 /// <summary>What a piece of gear that is to be taken into the library is to it.</summary>
 public enum ImportState

@@ -3,9 +3,9 @@ using Loadmark.Core.Readings;
 using Loadmark.Files;
 using Loadmark.Files.Library;
 using Loadmark.Storage.Gear;
-using Loadmark.Web.Library;
+using Loadmark.Workshop.Library;
 
-namespace Loadmark.Web.Tests.Library;
+namespace Loadmark.Workshop.Tests.Library;
 
 /// <summary>Gear into the library and out of it: nothing merged in silence, and figures that say how they came about.</summary>
 public sealed class GearKeeperTests : GearTest

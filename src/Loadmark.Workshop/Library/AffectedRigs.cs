@@ -12,7 +12,7 @@ using Loadmark.Storage.Faults;
 using Loadmark.Storage.Gear;
 using Loadmark.Storage.Rigs;
 
-namespace Loadmark.Web.Library;
+namespace Loadmark.Workshop.Library;
 
 /// <summary>Finds the rigs that a change of the library's gear means something to, and does for each what somebody decides.</summary>
 /// <param name="store">What is kept, opened.</param>

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Loadmark.Web.Library;
+namespace Loadmark.Workshop.Library;
 
 /// <summary>What taking gear into the library did.</summary>
 /// <param name="Added">The pieces that are new in the library.</param>

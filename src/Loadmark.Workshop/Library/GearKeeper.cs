@@ -6,7 +6,7 @@ using Loadmark.Storage;
 using Loadmark.Storage.Faults;
 using Loadmark.Storage.Gear;
 
-namespace Loadmark.Web.Library;
+namespace Loadmark.Workshop.Library;
 
 /// <summary>Changes the library, for the page and the commands alike.</summary>
 /// <param name="store">What is kept, opened.</param>

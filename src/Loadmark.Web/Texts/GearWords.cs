@@ -1,10 +1,9 @@
 using Loadmark.Core.Gear;
 using Loadmark.Files.Forms;
 using Loadmark.Files.Library;
-using Loadmark.Web.Texts;
 using Microsoft.Extensions.Localization;
 
-namespace Loadmark.Web.Library;
+namespace Loadmark.Web.Texts;
 
 /// <summary>Gear of the library in words.</summary>
 internal static class GearWords

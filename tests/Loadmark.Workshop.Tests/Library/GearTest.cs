@@ -3,9 +3,9 @@ using Loadmark.Files;
 using Loadmark.Files.Library;
 using Loadmark.Storage;
 using Loadmark.Storage.Rigs;
-using Loadmark.Web.Library;
+using Loadmark.Workshop.Library;
 
-namespace Loadmark.Web.Tests.Library;
+namespace Loadmark.Workshop.Tests.Library;
 
 /// <summary>A library and rigs that are really kept, in a folder of the test's own.</summary>
 public abstract class GearTest : IAsyncLifetime

@@ -2,7 +2,7 @@ using Loadmark.Core.Rigs;
 using Loadmark.Files.Library;
 using Loadmark.Storage.Gear;
 
-namespace Loadmark.Web.Library;
+namespace Loadmark.Workshop.Library;
 
 /// <summary>Makes of a piece of gear what is kept of it.</summary>
 public static class GearContents

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Loadmark.Files.Library;
 using Loadmark.Storage.Gear;
 
-namespace Loadmark.Web.Library;
+namespace Loadmark.Workshop.Library;
 
 /// <summary>Says what a change of a piece of gear changed.</summary>
 public static class GearChanges

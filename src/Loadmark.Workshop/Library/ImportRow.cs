@@ -3,7 +3,7 @@ using Loadmark.Core.Gear;
 using Loadmark.Core.Rigs;
 using Loadmark.Files.Library;
 
-namespace Loadmark.Web.Library;
+namespace Loadmark.Workshop.Library;
 
 /// <summary>One piece of gear that is to be taken into the library.</summary>
 public sealed record ImportRow

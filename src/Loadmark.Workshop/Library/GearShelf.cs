@@ -2,7 +2,7 @@ using Loadmark.Storage;
 using Loadmark.Storage.Faults;
 using Loadmark.Storage.Gear;
 
-namespace Loadmark.Web.Library;
+namespace Loadmark.Workshop.Library;
 
 /// <summary>Has the library at hand: read once, and after that only what has changed, whichever program changed it.</summary>
 /// <param name="store">What is kept, opened.</param>

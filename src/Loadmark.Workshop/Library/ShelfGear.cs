@@ -2,7 +2,7 @@ using Loadmark.Core.Gear;
 using Loadmark.Files.Library;
 using Loadmark.Storage.Gear;
 
-namespace Loadmark.Web.Library;
+namespace Loadmark.Workshop.Library;
 
 /// <summary>A piece of gear of the library, with what its text says.</summary>
 public sealed class ShelfGear
