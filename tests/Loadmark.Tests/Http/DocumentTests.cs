@@ -22,6 +22,17 @@ public sealed partial class DocumentTests(SharedHost shared) : IClassFixture<Sha
             shared.Shapes.Operations.Select(static operation => $"{operation.Path} {operation.Method}").Order(StringComparer.Ordinal));
     }
 
+    /// <summary>Generated clients are made of it: whatever changes in it is to be seen, and meant.</summary>
+    [Theory]
+    [InlineData("openapi.json")]
+    [InlineData("openapi-3.0.json")]
+    public async Task It_is_published_to_the_letter_as_it_is_kept(string name)
+    {
+        var text = await shared.Host.Client.GetStringAsync("/api/" + name, RunningHost.Stop);
+        var version = Document["info"]!["version"]!.GetValue<string>();
+        Expected.Matches(name, text.Replace($"\"version\": \"{version}\"", "\"version\": \"(of the program)\"", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Everything_it_refers_to_is_there()
     {
