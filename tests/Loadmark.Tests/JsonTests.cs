@@ -5,6 +5,7 @@ using Loadmark.Core.Checks;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Nameplates;
 using Loadmark.Files.Errors;
+using Loadmark.Shapes;
 using Loadmark.Sheets;
 
 namespace Loadmark.Tests;

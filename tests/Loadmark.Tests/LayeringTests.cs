@@ -91,7 +91,7 @@ public sealed class LayeringTests
     [Fact]
     public void Answers_in_JSON_need_no_console() =>
         Assert.DoesNotContain(
-            Code.Types.Where(type => type.Namespace.FullName == "Loadmark.Answers").SelectMany(type => type.Dependencies),
+            Code.Types.Where(type => type.Namespace.FullName is "Loadmark.Answers" or "Loadmark.Shapes").SelectMany(type => type.Dependencies),
             dependency => IsWithin(dependency.Target, "Spectre.Console") || IsWithin(dependency.Target, "Loadmark.Sheets"));
 
     [Fact]

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Loadmark.Planning.Buying;
 using Loadmark.Planning.Explaining;
+using Loadmark.Shapes;
 
 namespace Loadmark.Answers;
 

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Loadmark.Shapes;
 using Loadmark.Storage.Copies;
 using Loadmark.Storage.Faults;
 

@@ -4,6 +4,7 @@ using System.Text.Json;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Readings;
 using Loadmark.Files.Library;
+using Loadmark.Shapes;
 using Loadmark.Storage.Gear;
 using Loadmark.Workshop.Library;
 

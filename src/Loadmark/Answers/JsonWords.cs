@@ -9,6 +9,9 @@ namespace Loadmark.Answers;
 /// <summary>The words that stand for the values of enumerations in JSON. People script against them.</summary>
 internal static class JsonWords
 {
+    /// <summary>The words for severities and verdicts, the worst first.</summary>
+    public static IReadOnlyList<string> Severities() => [.. Enum.GetValues<Severity>().OrderDescending().Select(Of)];
+
     /// <summary>The word for a severity or a verdict.</summary>
     public static string Of(Severity severity) => severity switch
     {

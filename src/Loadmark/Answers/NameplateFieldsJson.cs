@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using Loadmark.Core.Nameplates;
+using Loadmark.Shapes;
 
 namespace Loadmark.Answers;
 

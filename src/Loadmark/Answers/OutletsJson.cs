@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Loadmark.Core.Nameplates;
+using Loadmark.Shapes;
 
 namespace Loadmark.Answers;
 

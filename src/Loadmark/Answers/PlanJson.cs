@@ -4,6 +4,7 @@ using Loadmark.Core.Rigs;
 using Loadmark.Planning;
 using Loadmark.Planning.Explaining;
 using Loadmark.Planning.Objective;
+using Loadmark.Shapes;
 
 namespace Loadmark.Answers;
 

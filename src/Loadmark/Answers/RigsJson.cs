@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Loadmark.Core.Checks;
+using Loadmark.Shapes;
 using Loadmark.Storage.Rigs;
 using Loadmark.Workshop.Library;
 
@@ -39,7 +40,7 @@ internal static class RigsJson
         GearJson.Write(json, rig.Differences);
         json.WriteString("verdictBefore", Word(rig.Before));
         json.WriteString("verdictAfter", Word(rig.After));
-        json.WriteList("newFindings", AffectedFindings.New(rig), CheckJson.Write);
+        json.WriteList("newFindings", AffectedFindings.New(rig), CheckJson.Finding.Write);
         json.WriteString("because", rig.Problem);
         json.WriteEndObject();
     }

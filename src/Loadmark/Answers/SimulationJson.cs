@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Loadmark.Core.Checks;
+using Loadmark.Shapes;
 using Loadmark.Simulation.Figures;
 using Loadmark.Simulation.Settling;
 using Loadmark.Simulation.Spreading;
@@ -47,7 +48,7 @@ internal static class SimulationJson
         Utf8JsonWriter json, string rig, IEnumerable<TotalGiven> totals, CheckResult check, IEnumerable<Assumption> assumptions, IEnumerable<Untold> untold)
     {
         json.WriteList("totals", totals, Write);
-        json.WriteList("findings", check.Findings.Items.Where(static finding => finding.Severity >= Severity.Fails), CheckJson.Write);
+        json.WriteList("findings", check.Findings.Items.Where(static finding => finding.Severity >= Severity.Fails), CheckJson.Finding.Write);
         json.WriteList("assumptions", assumptions, Write);
         json.WriteTexts("untold", [.. untold.Select(static entry => entry.Because)]);
         json.WriteString("rig", rig);

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Loadmark.Shapes;
 using Loadmark.Simulation.Spreading;
 
 namespace Loadmark.Answers;

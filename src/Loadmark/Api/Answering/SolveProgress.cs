@@ -1,9 +1,9 @@
 using System.Buffers;
 using System.Text;
 using System.Text.Json;
-using Loadmark.Answers;
 using Loadmark.Planning.Buying;
 using Loadmark.Planning.Objective;
+using Loadmark.Shapes;
 using Loadmark.Simulation.Spreading;
 using Loadmark.Workshop.Library;
 

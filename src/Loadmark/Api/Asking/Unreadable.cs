@@ -1,5 +1,6 @@
 using Loadmark.Answers;
 using Loadmark.Files.Errors;
+using Loadmark.Shapes;
 using Loadmark.Web.Problems;
 
 namespace Loadmark.Api.Asking;
@@ -17,9 +18,9 @@ internal static class Unreadable
         {
             More = json =>
             {
-                json.WriteList("errors", rig, CheckJson.Write);
+                json.WriteList("errors", rig, CheckJson.Fault.Write);
                 if (prices.Count > 0)
-                    json.WriteList("priceErrors", prices, CheckJson.Write);
+                    json.WriteList("priceErrors", prices, CheckJson.Fault.Write);
             },
         };
     }

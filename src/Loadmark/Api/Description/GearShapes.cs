@@ -1,3 +1,4 @@
+using Loadmark.Answers;
 using Loadmark.Api.Library;
 using Microsoft.OpenApi;
 using static Loadmark.Api.Description.SchemaShape;
@@ -103,8 +104,8 @@ internal static class GearShapes
             ("revision", Count("The rig's revision.")),
             ("takesFromLibrary", Flag("Whether it takes the piece from the library, and so has the new figures already.")),
             Differences(book),
-            ("verdictBefore", Word("The verdict with the figures that it has, or had; null where it cannot be judged.", CheckShapes.Severities).OrNullWord()),
-            ("verdictAfter", Word("The verdict with the library's figures; null where it cannot be judged.", CheckShapes.Severities).OrNullWord()),
+            ("verdictBefore", Word("The verdict with the figures that it has, or had; null where it cannot be judged.", [.. JsonWords.Severities()]).OrNullWord()),
+            ("verdictAfter", Word("The verdict with the library's figures; null where it cannot be judged.", [.. JsonWords.Severities()]).OrNullWord()),
             ("newFindings", List("Findings that were not there before, the worst first.", book.Of("Finding"))),
             ("because", Text("Why it cannot be judged; null where it can.").OrNull())));
     }

@@ -37,14 +37,6 @@ internal static class KeptShapes
             ("version", Text("The program's version.")),
             ("uptimeSeconds", Number("How long it has been running, s.")),
             ("store", Object("The store of rigs.", ("isOpen", Flag("Whether rigs can be read and kept.")), ("trouble", Text("What is wrong and what to do; null where nothing is.").OrNull())))));
-        book.Add("FileError", Object(
-            "What keeps a text from being read.",
-            ("line", Count("The line, from 1; null where it is wrong with the whole.").OrNull()),
-            ("column", Count("The column, from 1, in UTF-16 code units; null as the line is.").OrNull()),
-            ("found", Text("What stands there; null where the fault is not one piece of text.").OrNull()),
-            ("expected", Text("What was expected; null where nothing particular was.").OrNull()),
-            ("suggestion", Text("The nearest right word; null where none is near.").OrNull()),
-            ("message", Text("It in a sentence."))));
         book.Add("Problem", Object(
             "A refusal, as RFC 9457 (Problem Details for HTTP APIs) tells it.",
             ("type", Text("Its kind; the address explains it.")),

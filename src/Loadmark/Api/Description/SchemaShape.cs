@@ -9,6 +9,12 @@ internal static class SchemaShape
     /// <summary>A text.</summary>
     public static OpenApiSchema Text(string about) => new() { Type = JsonSchemaType.String, Description = about };
 
+    /// <summary>A text that is a moment.</summary>
+    public static OpenApiSchema Moment(string about) => new() { Type = JsonSchemaType.String, Format = "date-time", Description = about };
+
+    /// <summary>A text that is a UUID.</summary>
+    public static OpenApiSchema Uuid(string about) => new() { Type = JsonSchemaType.String, Format = "uuid", Description = about };
+
     /// <summary>One of some words.</summary>
     public static OpenApiSchema Word(string about, params string[] words) => new() { Type = JsonSchemaType.String, Description = about, Enum = Nodes(words) };
 
@@ -17,6 +23,9 @@ internal static class SchemaShape
 
     /// <summary>A whole number from 0.</summary>
     public static OpenApiSchema Count(string about) => new() { Type = JsonSchemaType.Integer, Format = "int64", Minimum = "0", Description = about };
+
+    /// <summary>A whole number from 0, of 64 bits.</summary>
+    public static OpenApiSchema Seed(string about) => new() { Type = JsonSchemaType.Integer, Minimum = "0", Description = about };
 
     /// <summary>True or false.</summary>
     public static OpenApiSchema Flag(string about) => new() { Type = JsonSchemaType.Boolean, Description = about };

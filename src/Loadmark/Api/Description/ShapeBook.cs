@@ -1,3 +1,5 @@
+using Loadmark.Answers;
+using Loadmark.Shapes;
 using Microsoft.OpenApi;
 
 namespace Loadmark.Api.Description;
@@ -6,12 +8,15 @@ namespace Loadmark.Api.Description;
 /// <param name="document">The document.</param>
 internal sealed class ShapeBook(OpenApiDocument document)
 {
+    private readonly Dictionary<string, IShape> _added = new(StringComparer.Ordinal);
+
     /// <summary>Adds all shapes to a document.</summary>
     public static void AddTo(OpenApiDocument document)
     {
         var book = new ShapeBook(document);
         ReadShapes.AddTo(book);
-        CheckShapes.AddTo(book);
+        book.Of(CheckJson.Check);
+        book.Of(CheckJson.Fault);
         PlanShapes.AddTo(book);
         CircuitShapes.AddTo(book);
         KeptShapes.AddTo(book);
@@ -25,5 +30,44 @@ internal sealed class ShapeBook(OpenApiDocument document)
     public IOpenApiSchema Of(string name) => new OpenApiSchemaReference(name, document);
 
     /// <summary>A shape by its name, or null.</summary>
-    public IOpenApiSchema OfOrNull(string name) => new OpenApiSchema { OneOf = [Of(name), new OpenApiSchema { Type = JsonSchemaType.Null }] };
+    public IOpenApiSchema OfOrNull(string name) => OrNull(Of(name));
+
+    /// <summary>A shape that an answer is written by, with all that it refers to.</summary>
+    /// <exception cref="InvalidOperationException">Another shape has its name.</exception>
+    public IOpenApiSchema Of(IShape shape)
+    {
+        if (shape.Name.Length == 0)
+            return ObjectOf(shape);
+        if (_added.TryAdd(shape.Name, shape))
+            Add(shape.Name, ObjectOf(shape));
+        else if (_added[shape.Name] != shape)
+            throw new InvalidOperationException($"There are two shapes of the name {shape.Name}.");
+        return Of(shape.Name);
+    }
+
+    private static OpenApiSchema OrNull(IOpenApiSchema schema) => new() { OneOf = [schema, new OpenApiSchema { Type = JsonSchemaType.Null }] };
+
+    private OpenApiSchema ObjectOf(IShape shape) => SchemaShape.Object(
+        shape.About, [.. shape.Members.Select(member => (member.IsRequired ? member.Name : member.Name + '?', SchemaOf(member.Value)))]);
+
+    private IOpenApiSchema SchemaOf(ValueDescription value)
+    {
+        if (value.Shape is { } shape)
+            return value.OrNull ? OrNull(Of(shape)) : Of(shape);
+        var schema = value.Kind switch
+        {
+            JsonKind.Text when value.Words is { } words => SchemaShape.Word(value.About, [.. words()]),
+            JsonKind.Text => SchemaShape.Text(value.About),
+            JsonKind.Moment => SchemaShape.Moment(value.About),
+            JsonKind.Uuid => SchemaShape.Uuid(value.About),
+            JsonKind.Number => SchemaShape.Number(value.About),
+            JsonKind.Count => SchemaShape.Count(value.About),
+            JsonKind.Seed => SchemaShape.Seed(value.About),
+            JsonKind.Flag => SchemaShape.Flag(value.About),
+            JsonKind.List when value.Length is { } length => SchemaShape.Tuple(value.About, length, SchemaOf(value.Items!)),
+            JsonKind.List => SchemaShape.List(value.About, SchemaOf(value.Items!)),
+            _ => throw new InvalidOperationException($"There is no schema for {value.Kind}."),
+        };
+        return !value.OrNull ? schema : value.Words is null ? schema.OrNull() : schema.OrNullWord();
+    }
 }

@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
-using Loadmark.Answers;
+using Loadmark.Shapes;
 using Loadmark.Storage.Rigs;
 
 namespace Loadmark.Api.Keeping;

@@ -1,6 +1,6 @@
-using Loadmark.Answers;
 using Loadmark.Api.Answering;
 using Loadmark.Api.Asking;
+using Loadmark.Shapes;
 using Loadmark.Storage;
 using Loadmark.Storage.Faults;
 

@@ -3,6 +3,7 @@ using Loadmark.Api.Answering;
 using Loadmark.Api.Asking;
 using Loadmark.Core.Nameplates;
 using Loadmark.Files;
+using Loadmark.Shapes;
 using Loadmark.Web.Problems;
 
 namespace Loadmark.Api.Questions;

@@ -2,8 +2,8 @@ using System.Buffers;
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
-using Loadmark.Answers;
 using Loadmark.Hosting;
+using Loadmark.Shapes;
 
 namespace Loadmark.Serving.Logs;
 

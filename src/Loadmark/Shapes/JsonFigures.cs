@@ -1,7 +1,7 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 
-namespace Loadmark.Answers;
+namespace Loadmark.Shapes;
 
 /// <summary>How figures and texts look in every JSON answer: SI units, plain decimals, unknown as null.</summary>
 internal static class JsonFigures
