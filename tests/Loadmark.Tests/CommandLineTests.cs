@@ -90,17 +90,6 @@ public sealed class CommandLineTests
         Assert.Equal("--log: expected text or json, found 'xml'.", Assert.IsType<Request.Wrong>(new CommandLine().Parse(["--log", "xml"])).Complaint);
     }
 
-    [Theory]
-    [InlineData("asked", "set", "asked")]
-    [InlineData(null, "set", "set")]
-    [InlineData("", "set", "set")]
-    public void Rigs_are_kept_where_one_says(string? asked, string set, string expected) =>
-        Assert.Equal(Path.GetFullPath(expected), DataFolder.From(asked, name => name == "LOADMARK_DATA" ? set : null));
-
-    [Fact]
-    public void Rigs_are_kept_in_the_users_own_data_where_nobody_says() =>
-        Assert.EndsWith("loadmark", DataFolder.From(null, static _ => null), StringComparison.Ordinal);
-
     [Fact]
     public void The_version_is_one_line() => Assert.Matches("^loadmark [0-9]+\\.[0-9]+\\.[0-9]+\n$", new ProgramRun().Run("--version").Output);
 

@@ -1,7 +1,5 @@
 using System.Text;
 using Loadmark.Core.Gear;
-using Loadmark.Core.Rigs;
-using Loadmark.Files.Library;
 using Loadmark.Workshop.Library;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
@@ -17,18 +15,14 @@ internal static class GearExports
     public static void MapGearExports(this IEndpointRouteBuilder routes)
     {
         routes.MapGet("/gear/library.yaml", async (GearShelf shelf, HttpContext context) =>
-            Download(context, GearFileWriter.WriteYaml(await GearAsync(shelf, context)), "application/yaml", "library.yaml"));
+            Download(context, ExportedGear.AsYaml(await shelf.NowAsync(context.RequestAborted), null).Text, "application/yaml", "library.yaml"));
         Map("loads", GearKind.Load);
         Map("supplies", GearKind.Supply);
         Map("leads", GearKind.Lead);
 
-        // The mark at the start tells spreadsheets that it is UTF-8.
         void Map(string name, GearKind kind) => routes.MapGet($"/gear/{name}.csv", async (GearShelf shelf, HttpContext context) =>
-            Download(context, "\uFEFF" + GearFileWriter.WriteTable(kind, await GearAsync(shelf, context)), "text/csv", $"{name}.csv"));
+            Download(context, ExportedGear.AsTable(await shelf.NowAsync(context.RequestAborted), kind).Text, "text/csv", $"{name}.csv"));
     }
-
-    private static async Task<List<(GearPiece Piece, ValueList<string> Words)>> GearAsync(GearShelf shelf, HttpContext context) =>
-        [.. from gear in (await shelf.NowAsync(context.RequestAborted)).Gear let piece = gear.Piece where piece is not null select (piece, gear.Stored.Content.Words)];
 
     private static IResult Download(HttpContext context, string text, string type, string name)
     {

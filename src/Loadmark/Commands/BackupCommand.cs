@@ -3,6 +3,7 @@ using Loadmark.Hosting;
 using Loadmark.Sheets;
 using Loadmark.Storage;
 using Loadmark.Storage.Faults;
+using Loadmark.Workshop.DataFolders;
 
 namespace Loadmark.Commands;
 

@@ -8,7 +8,7 @@ using Loadmark.Hosting;
 using Loadmark.Planning.Buying;
 using Loadmark.Sheets;
 using Loadmark.Sources;
-using Loadmark.TypedInput;
+using Loadmark.Workshop.TypedInput;
 
 namespace Loadmark.Commands;
 

@@ -5,7 +5,7 @@ using Loadmark.Core.Texts;
 using Loadmark.Serving.Logs;
 using Loadmark.Sheets;
 using Loadmark.Sources;
-using Loadmark.TypedInput;
+using Loadmark.Workshop.TypedInput;
 
 namespace Loadmark.Commands;
 

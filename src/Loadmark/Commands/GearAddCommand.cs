@@ -6,8 +6,8 @@ using Loadmark.Files.Library;
 using Loadmark.Hosting;
 using Loadmark.Sources;
 using Loadmark.Storage.Gear;
-using Loadmark.TypedInput;
 using Loadmark.Workshop.Library;
+using Loadmark.Workshop.TypedInput;
 
 namespace Loadmark.Commands;
 

@@ -4,9 +4,9 @@ using Loadmark.Files.Library;
 using Loadmark.Hosting;
 using Loadmark.Outputs;
 using Loadmark.Sheets;
-using Loadmark.Sources;
-using Loadmark.TypedInput;
+using Loadmark.Workshop.DataFolders;
 using Loadmark.Workshop.Library;
+using Loadmark.Workshop.TypedInput;
 
 namespace Loadmark.Commands;
 

@@ -3,8 +3,8 @@ using Loadmark.Core.Gear;
 using Loadmark.Hosting;
 using Loadmark.Sheets;
 using Loadmark.Storage.Gear;
-using Loadmark.TypedInput;
 using Loadmark.Workshop.Library;
+using Loadmark.Workshop.TypedInput;
 
 namespace Loadmark.Commands;
 

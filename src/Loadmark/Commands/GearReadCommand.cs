@@ -1,7 +1,7 @@
 using Loadmark.Answers;
 using Loadmark.Hosting;
 using Loadmark.Sheets;
-using Loadmark.Sources;
+using Loadmark.Workshop.DataFolders;
 using Loadmark.Workshop.Library;
 
 namespace Loadmark.Commands;

@@ -1,9 +1,9 @@
 using Loadmark.Answers;
 using Loadmark.Core.Gear;
 using Loadmark.Hosting;
-using Loadmark.Sources;
 using Loadmark.Storage;
 using Loadmark.Storage.Faults;
+using Loadmark.Workshop.DataFolders;
 using Loadmark.Workshop.Library;
 
 namespace Loadmark.Commands;

@@ -1,5 +1,6 @@
 using Loadmark.Hosting;
 using Loadmark.Serving;
+using Loadmark.Workshop.DataFolders;
 
 namespace Loadmark.Commands;
 

@@ -1,7 +1,7 @@
 using Loadmark.Core.Gear;
 using Loadmark.Serving.Logs;
 using Loadmark.Sheets;
-using Loadmark.TypedInput;
+using Loadmark.Workshop.TypedInput;
 
 namespace Loadmark.Commands;
 

@@ -5,6 +5,7 @@ using Loadmark.Outputs;
 using Loadmark.Sheets;
 using Loadmark.Sources;
 using Loadmark.Storage.Rigs;
+using Loadmark.Workshop.DataFolders;
 
 namespace Loadmark.Commands;
 

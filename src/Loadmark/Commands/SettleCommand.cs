@@ -3,6 +3,7 @@ using Loadmark.Hosting;
 using Loadmark.Sheets;
 using Loadmark.Simulation.Spreading;
 using Loadmark.Sources;
+using Loadmark.Workshop.Solves;
 
 namespace Loadmark.Commands;
 
@@ -22,7 +23,7 @@ internal sealed class SettleCommand(Surroundings around, IRigSource source)
             using var talk = new PatienceTalk(around, "computing what each load gets");
             var (circuit, settled, check) = SettledRig.Of(rig, interruption);
             talk.Dispose();
-            var spread = request.Spread?.Run(around, options => RigSpread.Settle(circuit, options, interruption));
+            var spread = SpreadRun.Of(request.Spread, around, options => RigSpread.Settle(circuit, options, interruption));
             if (request.Json)
                 SimulationJson.Write(around.Output, settled, check, spread);
             else

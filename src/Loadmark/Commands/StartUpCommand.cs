@@ -6,6 +6,7 @@ using Loadmark.Sheets;
 using Loadmark.Simulation.Spreading;
 using Loadmark.Simulation.Starting;
 using Loadmark.Sources;
+using Loadmark.Workshop.Solves;
 
 namespace Loadmark.Commands;
 
@@ -28,7 +29,7 @@ internal sealed class StartUpCommand(Surroundings around, IRigSource source)
             using var talk = new PatienceTalk(around, "computing the first seconds after switch-on");
             var (circuit, started, check) = StartedRig.Of(rig, interruption);
             talk.Dispose();
-            var spread = request.Spread?.Run(around, options => RigSpread.StartUp(circuit, options, cancellation: interruption));
+            var spread = SpreadRun.Of(request.Spread, around, options => RigSpread.StartUp(circuit, options, cancellation: interruption));
             if (request.Csv is { } file && !outputs.TrySave(file, TableOf(started.Waveforms), request.Force))
                 return ExitCode.Unreadable;
             if (request.Json)

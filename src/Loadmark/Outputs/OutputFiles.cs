@@ -2,6 +2,7 @@ using Loadmark.Files;
 using Loadmark.Hosting;
 using Loadmark.Sources;
 using Loadmark.Storage;
+using Loadmark.Workshop.DataFolders;
 
 namespace Loadmark.Outputs;
 

@@ -5,6 +5,7 @@ using Loadmark.Hosting;
 using Loadmark.Storage;
 using Loadmark.Storage.Faults;
 using Loadmark.Web.Guarding;
+using Loadmark.Workshop.DataFolders;
 using Microsoft.AspNetCore.Connections;
 
 namespace Loadmark.Serving;

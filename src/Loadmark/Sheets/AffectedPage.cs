@@ -1,4 +1,3 @@
-using Loadmark.Answers;
 using Loadmark.Core.Checks;
 using Loadmark.Workshop.Library;
 

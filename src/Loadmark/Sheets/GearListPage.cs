@@ -1,6 +1,6 @@
-using Loadmark.Answers;
 using Loadmark.Core.Gear;
 using Loadmark.Files.Library;
+using Loadmark.Workshop.Library;
 
 namespace Loadmark.Sheets;
 

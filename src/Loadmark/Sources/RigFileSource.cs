@@ -3,6 +3,7 @@ using Loadmark.Files.Errors;
 using Loadmark.Files.Reading;
 using Loadmark.Hosting;
 using Loadmark.Storage.Faults;
+using Loadmark.Workshop.DataFolders;
 
 namespace Loadmark.Sources;
 

@@ -7,9 +7,9 @@ using Loadmark.Api.Keeping;
 using Loadmark.Files.Library;
 using Loadmark.Storage;
 using Loadmark.Storage.Gear;
-using Loadmark.TypedInput;
 using Loadmark.Web.Problems;
 using Loadmark.Workshop.Library;
+using Loadmark.Workshop.TypedInput;
 
 namespace Loadmark.Api.Library;
 

@@ -3,9 +3,9 @@ using Loadmark.Answers;
 using Loadmark.Api.Answering;
 using Loadmark.Api.Asking;
 using Loadmark.Api.Keeping;
-using Loadmark.TypedInput;
 using Loadmark.Web.Problems;
 using Loadmark.Workshop.Library;
+using Loadmark.Workshop.TypedInput;
 
 namespace Loadmark.Api.Library;
 

@@ -3,8 +3,8 @@ using Loadmark.Api.Answering;
 using Loadmark.Api.Asking;
 using Loadmark.Files.PriceLists;
 using Loadmark.Planning.Buying;
-using Loadmark.TypedInput;
 using Loadmark.Web.Problems;
+using Loadmark.Workshop.TypedInput;
 
 namespace Loadmark.Api.Questions;
 

@@ -1,8 +1,8 @@
 using Loadmark.Api.Answering;
 using Loadmark.Api.Asking;
 using Loadmark.Simulation.Spreading;
-using Loadmark.TypedInput;
 using Loadmark.Web.Problems;
+using Loadmark.Workshop.TypedInput;
 
 namespace Loadmark.Api.Questions;
 
@@ -22,5 +22,5 @@ internal static class SpreadAsked
 
     /// <summary>How to sample: on one core, so that the page keeps the other.</summary>
     public static SpreadOptions Options(Sampling sampling, SolveProgress progress) =>
-        new() { Samples = sampling.Samples, Seed = sampling.Seed, Threads = 1, Progress = progress };
+        sampling.Options(progress) with { Threads = 1 };
 }

@@ -3,6 +3,7 @@ using Loadmark.Api.Answering;
 using Loadmark.Api.Asking;
 using Loadmark.Simulation.Spreading;
 using Loadmark.Web.Problems;
+using Loadmark.Workshop.Solves;
 
 namespace Loadmark.Api.Questions;
 

@@ -4,13 +4,13 @@ using Loadmark.Simulation;
 using Loadmark.Simulation.Starting;
 using Loadmark.Simulation.Wiring;
 
-namespace Loadmark.Answers;
+namespace Loadmark.Workshop.Solves;
 
 /// <summary>What is computed for the question whether it all comes up, and stays up.</summary>
 /// <param name="Circuit">The rig's circuit.</param>
 /// <param name="Started">Its first seconds.</param>
 /// <param name="Check">What the rules say, the circuit's among them.</param>
-internal sealed record StartedRig(RigCircuit Circuit, StartUpResult Started, CheckResult Check)
+public sealed record StartedRig(RigCircuit Circuit, StartUpResult Started, CheckResult Check)
 {
     /// <summary>Computes it.</summary>
     /// <param name="rig">The rig.</param>

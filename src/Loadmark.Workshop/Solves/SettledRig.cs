@@ -4,13 +4,13 @@ using Loadmark.Simulation;
 using Loadmark.Simulation.Settling;
 using Loadmark.Simulation.Wiring;
 
-namespace Loadmark.Answers;
+namespace Loadmark.Workshop.Solves;
 
 /// <summary>What is computed for the question what each load really gets.</summary>
 /// <param name="Circuit">The rig's circuit.</param>
 /// <param name="Settled">Its steady state.</param>
 /// <param name="Check">What the rules say, the circuit's among them.</param>
-internal sealed record SettledRig(RigCircuit Circuit, SettleResult Settled, CheckResult Check)
+public sealed record SettledRig(RigCircuit Circuit, SettleResult Settled, CheckResult Check)
 {
     /// <summary>Computes it.</summary>
     /// <param name="rig">The rig.</param>

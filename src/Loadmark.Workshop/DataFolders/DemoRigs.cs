@@ -1,16 +1,17 @@
 using Loadmark.Files;
 using Loadmark.Storage;
 
-namespace Loadmark.Serving;
+namespace Loadmark.Workshop.DataFolders;
 
 /// <summary>The rigs of an invented workshop that a new store begins with; the same files as in <c>examples/</c>.</summary>
-internal static class DemoRigs
+public static class DemoRigs
 {
     /// <summary>Adds them, the one to look at first last.</summary>
     /// <param name="store">The store.</param>
     /// <param name="cancellation">Gives up.</param>
     public static async Task AddAsync(RigStore store, CancellationToken cancellation)
     {
+        ArgumentNullException.ThrowIfNull(store);
         foreach (var name in (string[])["festival", "to-buy", "chain-start", "left-at-18", "pit"])
         {
             using var reader = new StreamReader(typeof(DemoRigs).Assembly.GetManifestResourceStream($"demo/{name}.rig.yaml")

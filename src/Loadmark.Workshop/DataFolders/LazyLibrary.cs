@@ -4,11 +4,11 @@ using Loadmark.Files.Reading;
 using Loadmark.Storage;
 using Loadmark.Workshop.Library;
 
-namespace Loadmark.Sources;
+namespace Loadmark.Workshop.DataFolders;
 
 /// <summary>The gear library in a folder, read when something is first taken from it. Nothing is made where there is none.</summary>
 /// <param name="folder">The folder.</param>
-internal sealed class LazyLibrary(string folder) : IGearLookup
+public sealed class LazyLibrary(string folder) : IGearLookup
 {
     private readonly Lazy<GearSnapshot> _gear = new(() => ReadAsync(folder).GetAwaiter().GetResult());
 

@@ -1,10 +1,10 @@
 using Loadmark.Core.Nameplates;
 using Loadmark.Core.Rigs;
 
-namespace Loadmark.TypedInput;
+namespace Loadmark.Workshop.TypedInput;
 
 /// <summary>The labels of loads to come, which room is to be kept for.</summary>
-internal static class RoomLabels
+public static class RoomLabels
 {
     /// <summary>Reads them.</summary>
     /// <param name="texts">The labels as typed.</param>

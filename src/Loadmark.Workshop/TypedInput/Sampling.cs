@@ -1,13 +1,12 @@
 using System.Globalization;
-using Loadmark.Hosting;
 using Loadmark.Simulation.Spreading;
 
-namespace Loadmark.TypedInput;
+namespace Loadmark.Workshop.TypedInput;
 
 /// <summary>The wish to see what becomes of an answer when the figures of a rig are not known exactly.</summary>
 /// <param name="Samples">How many samples, 1 to <see cref="SpreadOptions.MostSamples"/>.</param>
 /// <param name="Seed">The seed that they follow from.</param>
-internal sealed record Sampling(int Samples, ulong Seed)
+public sealed record Sampling(int Samples, ulong Seed)
 {
     private const ulong CommonSeed = 1;
 
@@ -33,13 +32,7 @@ internal sealed record Sampling(int Samples, ulong Seed)
         return complaint is null ? new Sampling(samples, number) : null;
     }
 
-    /// <summary>Samples, and says how far it has come.</summary>
-    /// <param name="around">Where to say it.</param>
-    /// <param name="run">Samples with some options.</param>
-    public SpreadResult Run(Surroundings around, Func<SpreadOptions, SpreadResult> run)
-    {
-        using var talk = new ProgressTalk<SpreadProgress>(
-            around, static at => $"{at.Done} of {at.Samples} samples. Ctrl-C shows what was sampled so far.");
-        return run(new SpreadOptions { Samples = Samples, Seed = Seed, Progress = talk });
-    }
+    /// <summary>How to sample so.</summary>
+    /// <param name="progress">Is told how far the sampling has come; null for nobody.</param>
+    public SpreadOptions Options(IProgress<SpreadProgress>? progress) => new() { Samples = Samples, Seed = Seed, Progress = progress };
 }

@@ -2,10 +2,10 @@ using Loadmark.Files.Library;
 using Loadmark.Storage;
 using Loadmark.Workshop.Library;
 
-namespace Loadmark.Sources;
+namespace Loadmark.Workshop.DataFolders;
 
 /// <summary>The rigs and the gear that are kept in a folder, opened for one command. The page may have the same folder open.</summary>
-internal sealed class OpenLibrary : IDisposable
+public sealed class OpenLibrary : IDisposable
 {
     private OpenLibrary(Store store)
     {

@@ -1,18 +1,20 @@
 using Loadmark.Core.Checks;
-using Loadmark.Workshop.Library;
+using Loadmark.Storage.Faults;
 
-namespace Loadmark.Answers;
+namespace Loadmark.Workshop.Library;
 
 /// <summary>The rigs that a piece of gear means something to, in the order that people look at them.</summary>
-internal static class AffectedInOrder
+public static class AffectedInOrder
 {
     /// <summary>Finds them: the worst first, and what cannot be judged among the worst.</summary>
     /// <param name="rigs">Finds each.</param>
     /// <param name="gear">The piece.</param>
     /// <param name="options">How they are looked for.</param>
     /// <param name="stop">Gives up.</param>
+    /// <exception cref="StorageException">The medium failed.</exception>
     public static async Task<List<AffectedRig>> FindAsync(AffectedRigs rigs, ShelfGear gear, AffectedOptions options, CancellationToken stop)
     {
+        ArgumentNullException.ThrowIfNull(rigs);
         var found = new List<AffectedRig>();
         await foreach (var rig in rigs.FindAsync(gear, options, stop))
             found.Add(rig);

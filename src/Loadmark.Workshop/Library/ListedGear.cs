@@ -1,13 +1,13 @@
 using Loadmark.Core.Gear;
 using Loadmark.Storage;
-using Loadmark.Workshop.Library;
+using Loadmark.Storage.Faults;
 
-namespace Loadmark.Answers;
+namespace Loadmark.Workshop.Library;
 
 /// <summary>A line of a list of gear.</summary>
 /// <param name="Gear">The piece.</param>
 /// <param name="Rigs">How many rigs have it.</param>
-internal sealed record ListedGear(ShelfGear Gear, int Rigs)
+public sealed record ListedGear(ShelfGear Gear, int Rigs)
 {
     /// <summary>How many of what is looked for are shown where nobody says: the best.</summary>
     private const int MostFound = 50;
@@ -19,14 +19,24 @@ internal sealed record ListedGear(ShelfGear Gear, int Rigs)
     /// <param name="kind">Only gear of this kind; null for all.</param>
     /// <param name="most">At most so many; null for the best of what is looked for, or all there is.</param>
     /// <param name="stop">Gives up.</param>
+    /// <exception cref="StorageException">The medium failed.</exception>
     public static async Task<List<ListedGear>> FindAsync(Store store, GearShelf shelf, string words, GearKind? kind, int? most, CancellationToken stop)
     {
+        ArgumentNullException.ThrowIfNull(store);
+        ArgumentNullException.ThrowIfNull(shelf);
+        ArgumentNullException.ThrowIfNull(words);
         var now = await shelf.NowAsync(stop);
         var uses = await store.Gear.Uses.CountAsync(stop);
         return [.. now.Search(words, most ?? (words.Length == 0 ? int.MaxValue : MostFound), kind).Select(gear => new ListedGear(gear, RigsOf(gear, uses)))];
     }
 
     /// <summary>How many rigs have a piece.</summary>
-    public static int RigsOf(ShelfGear gear, IReadOnlyDictionary<(GearKind Kind, string TagKey), int> uses) =>
-        uses.TryGetValue((gear.Kind, GearTag.KeyOf(gear.Tag)), out var count) ? count : 0;
+    /// <param name="gear">The piece.</param>
+    /// <param name="uses">How many rigs have what, as the store counts them; what no rig has need not be in it.</param>
+    public static int RigsOf(ShelfGear gear, IReadOnlyDictionary<(GearKind Kind, string TagKey), int> uses)
+    {
+        ArgumentNullException.ThrowIfNull(gear);
+        ArgumentNullException.ThrowIfNull(uses);
+        return uses.TryGetValue((gear.Kind, GearTag.KeyOf(gear.Tag)), out var count) ? count : 0;
+    }
 }

@@ -1,20 +1,20 @@
 using Loadmark.Core.Gear;
 using Loadmark.Core.Rigs;
 using Loadmark.Files.Library;
-using Loadmark.Workshop.Library;
 
-namespace Loadmark.Answers;
+namespace Loadmark.Workshop.Library;
 
 /// <summary>A file of what the library has.</summary>
 /// <param name="Text">The file's text.</param>
 /// <param name="Count">How many pieces are in it.</param>
-internal sealed record ExportedGear(string Text, int Count)
+public sealed record ExportedGear(string Text, int Count)
 {
     /// <summary>Writes YAML.</summary>
     /// <param name="library">The library. Pieces that this version cannot read are left out.</param>
     /// <param name="kind">Only gear of this kind; null for all.</param>
     public static ExportedGear AsYaml(GearSnapshot library, GearKind? kind)
     {
+        ArgumentNullException.ThrowIfNull(library);
         var gear = Of(library, kind);
         return new ExportedGear(GearFileWriter.WriteYaml(gear), gear.Count);
     }
@@ -25,6 +25,7 @@ internal sealed record ExportedGear(string Text, int Count)
     /// <param name="separator">A comma, a semicolon or a tab.</param>
     public static ExportedGear AsTable(GearSnapshot library, GearKind? kind, char separator = ',')
     {
+        ArgumentNullException.ThrowIfNull(library);
         var gear = Of(library, kind ?? GearKind.Load);
 
         // The mark at the start tells spreadsheets that it is UTF-8.

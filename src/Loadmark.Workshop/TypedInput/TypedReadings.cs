@@ -1,10 +1,10 @@
 using Loadmark.Core.Readings;
 using Loadmark.Files.Forms;
 
-namespace Loadmark.TypedInput;
+namespace Loadmark.Workshop.TypedInput;
 
 /// <summary>What a meter showed, as it was typed.</summary>
-internal static class TypedReadings
+public static class TypedReadings
 {
     /// <summary>Reads it.</summary>
     /// <param name="run">The running current, such as <c>212 mA</c>; null where it was not measured.</param>

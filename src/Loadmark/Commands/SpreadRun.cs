@@ -1,0 +1,23 @@
+using Loadmark.Hosting;
+using Loadmark.Simulation.Spreading;
+using Loadmark.Workshop.TypedInput;
+
+namespace Loadmark.Commands;
+
+/// <summary>Samples for a command, and says how far the sampling has come.</summary>
+internal static class SpreadRun
+{
+    /// <summary>Samples.</summary>
+    /// <param name="sampling">What was asked for; null where no spread was.</param>
+    /// <param name="around">Where to say how far it has come.</param>
+    /// <param name="run">Samples with some options.</param>
+    /// <returns>The spread; null where none was asked for.</returns>
+    public static SpreadResult? Of(Sampling? sampling, Surroundings around, Func<SpreadOptions, SpreadResult> run)
+    {
+        if (sampling is null)
+            return null;
+        using var talk = new ProgressTalk<SpreadProgress>(
+            around, static at => $"{at.Done} of {at.Samples} samples. Ctrl-C shows what was sampled so far.");
+        return run(sampling.Options(talk));
+    }
+}
