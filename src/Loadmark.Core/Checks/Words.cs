@@ -23,9 +23,6 @@ public static class Words
     /// <summary>"takes" or "take", by number.</summary>
     public static string Verb(int count, string singular, string plural) => count == 1 ? singular : plural;
 
-    /// <summary>A share as per cent: "10 %".</summary>
-    public static string Percent(decimal share) => $"{DecimalText.Write(Math.Round(share * 100, 2))} %";
-
     /// <summary>The ids of loads.</summary>
     public static List<string> Ids(IEnumerable<WiredLoad> loads)
     {

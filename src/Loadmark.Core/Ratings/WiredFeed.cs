@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Loadmark.Core.Display;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Rigs;
 
@@ -68,8 +69,8 @@ public sealed class WiredFeed
 
     /// <summary>The voltage in words, with the sum for outlets in series: "9 V + 9 V = 18 V".</summary>
     public string VoltsText => _voltsText ??= Joined == Joint.Series
-        ? $"{Row(Outlets.Select(outlet => outlet.Volts?.ToString() ?? "?"))} = {Volts?.ToString() ?? "?"}"
-        : Volts?.ToString() ?? "?";
+        ? $"{Row(Outlets.Select(outlet => FigureDisplay.Printed(outlet.Volts)))} = {FigureDisplay.Printed(Volts)}"
+        : FigureDisplay.Printed(Volts);
 
     /// <summary>
     /// Direct or alternating current: alternating where any joined outlet is known to be, not known where that of any is not known, else

@@ -1,3 +1,4 @@
+using Loadmark.Core.Display;
 using Loadmark.Core.Gear;
 
 namespace Loadmark.Drawing.Diagrams;
@@ -9,7 +10,7 @@ internal static class AmountText
     public static string Of(string? amount, string? limit)
     {
         if (amount is null)
-            return $"? of {limit ?? "?"}";
+            return $"{FigureDisplay.Unknown} of {limit ?? FigureDisplay.Unknown}";
         if (limit is null)
             return $"{amount} of ?";
 

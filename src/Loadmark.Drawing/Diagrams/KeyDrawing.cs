@@ -1,4 +1,4 @@
-using Loadmark.Core.Checks;
+using Loadmark.Core.Display;
 using Loadmark.Core.Rigs;
 using Loadmark.Drawing.Scenes;
 
@@ -53,7 +53,7 @@ internal sealed class KeyDrawing
         Add("starting draw", static at => [new LineShape(Ink.GaugeStart, new(at.X - 11, at.Y), new(at.X + 11, at.Y))]);
         Add("limit", static at => [new LineShape(Ink.GaugeLimit, new(at.X - 11, at.Y), new(at.X + 11, at.Y))]);
         if (headroom > 0)
-            Add($"{Words.Percent(headroom)} headroom begins", static at => [new LineShape(Ink.GaugeVessel, new(at.X, at.Y - 8), new(at.X, at.Y + 8)), new LineShape(Ink.GaugeHeadroom, new(at.X - 3, at.Y), new(at.X + 3, at.Y))]);
+            Add($"{FigureDisplay.Percent(headroom)} headroom begins", static at => [new LineShape(Ink.GaugeVessel, new(at.X, at.Y - 8), new(at.X, at.Y + 8)), new LineShape(Ink.GaugeHeadroom, new(at.X - 3, at.Y), new(at.X + 3, at.Y))]);
         if (view.Check.Outlets.Items.Any(static outlet => outlet.StartsOver))
             Add("starting past the limit", static at => [new LineShape(Ink.GaugeStartOver, new(at.X - 11, at.Y), new(at.X + 11, at.Y))]);
         if (view.Check.Outlets.Items.Any(static outlet => outlet.RunsOver))

@@ -1,4 +1,5 @@
 using Loadmark.Core.Checks;
+using Loadmark.Core.Display;
 using Loadmark.Core.Ratings;
 using Loadmark.Simulation.Figures;
 using Loadmark.Simulation.Starting;
@@ -97,7 +98,7 @@ internal sealed class DoesNotStart : CircuitRule
                 break;
         }
 
-        return string.Join("; ", told.TakeLast(MostTold).Select(static happening => $"at {Milliseconds(happening.Time)} {happening.Text.TrimEnd('.')}"));
+        return string.Join("; ", told.TakeLast(MostTold).Select(static happening => $"at {FigureDisplay.Computed(happening.Time)} {happening.Text.TrimEnd('.')}"));
     }
 
     private static string Working(CircuitCase evidence, SeenStart started, int place)
@@ -126,6 +127,4 @@ internal sealed class DoesNotStart : CircuitRule
         ];
         return Remedies.Text(ways, $"Nothing was found that passes the whole check: feed {Words.List([.. places.Select(place => evidence.Circuit.Loads[place].Id)])} from a stronger outlet.");
     }
-
-    private static string Milliseconds(Seconds time) => new Seconds(Math.Round(time.Value, 4)).ToString();
 }

@@ -1,4 +1,5 @@
 using Loadmark.Core.Checks;
+using Loadmark.Core.Display;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 using Loadmark.Simulation.Figures;
@@ -56,13 +57,13 @@ internal sealed class Sags : CircuitRule
         var loads = places.ConvertAll(place => evidence.Settled.Loads[place]);
         var worst = places.MinBy(place => evidence.Settled.Loads[place].Volts!.Value / evidence.Settled.Loads[place].LowestPrinted);
         var (volts, printed) = (evidence.Settled.Loads[worst].Volts!.Value, evidence.Settled.Loads[worst].LowestPrinted);
-        var names = Words.List([.. loads.Select(static load => $"{load.Load} ({Millivolts(load.Volts!.Value)})")]);
+        var names = Words.List([.. loads.Select(static load => $"{load.Load} ({FigureDisplay.Computed(load.Volts!.Value)})")]);
         var given = Given(evidence.Settled, feed);
         var (byOutlet, byLead) = (feed.Volts!.Value - given, given - volts);
         var lead = feed.Lead is { } listed ? $"the lead {listed.Id}" : "the lead";
         var costs = byLead >= byOutlet
-            ? $"{lead} costs {Millivolts(byLead)} of the {Millivolts(byLead + byOutlet)} lost"
-            : $"{feed.OutletNames} is down to {Millivolts(given)}, {Millivolts(byOutlet)} of the {Millivolts(byLead + byOutlet)} lost";
+            ? $"{lead} costs {FigureDisplay.Computed(byLead)} of the {FigureDisplay.Computed(byLead + byOutlet)} lost"
+            : $"{feed.OutletNames} is down to {FigureDisplay.Computed(given)}, {FigureDisplay.Computed(byOutlet)} of the {FigureDisplay.Computed(byLead + byOutlet)} lost";
         var isStarved = severity == Severity.Margin;
         report.Add(
             this,
@@ -78,8 +79,8 @@ internal sealed class Sags : CircuitRule
     {
         var (allowed, half) = ($"0.90 × {printed} = {printed * (1 - VoltageBand.Allowed)}", $"0.50 × {printed} = {printed * VoltageBand.Starved}");
         if (isStarved)
-            return $"{load.Id}: {half} ≤ {Millivolts(volts)} < {allowed}";
-        return $"{load.Id}: {Millivolts(volts)} < {(VoltageBand.IsAnalog(load.Rating) ? half : allowed)}";
+            return $"{load.Id}: {half} ≤ {FigureDisplay.Computed(volts)} < {allowed}";
+        return $"{load.Id}: {FigureDisplay.Computed(volts)} < {(VoltageBand.IsAnalog(load.Rating) ? half : allowed)}";
     }
 
     /// <summary>The voltage at the outlets' contacts together.</summary>
@@ -103,6 +104,4 @@ internal sealed class Sags : CircuitRule
         ];
         return Remedies.Text(ways, $"No wire, no length and no free outlet was found that passes the whole check: use a stronger outlet than {feed.OutletNames}, or fewer loads on it.");
     }
-
-    private static string Millivolts(Volts volts) => new Volts(Math.Round(volts.Value, 3)).ToString();
 }

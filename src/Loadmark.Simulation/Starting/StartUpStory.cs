@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Loadmark.Circuits.Analyses;
 using Loadmark.Circuits.Networks;
+using Loadmark.Core.Display;
 using Loadmark.Simulation.Figures;
 using Loadmark.Simulation.Wiring;
 
@@ -61,7 +62,7 @@ internal sealed class StartUpStory : ITransientObserver
     private void TellLoad(in TransientEvent change, int place)
     {
         var branch = _circuit.Loads[place];
-        var volts = SiFigures.Volts(Math.Round(_circuit.LoadVolts(place), 3));
+        var volts = SiFigures.Volts(Math.Round(_circuit.LoadVolts(place), FigureDisplay.VoltDecimals));
         var what = (change.From, change.To) switch
         {
             (_, DeviceState.Off) => (StartUpEventKind.DropsOut, $"{branch.Id} drops out at {volts}."),
@@ -77,7 +78,7 @@ internal sealed class StartUpStory : ITransientObserver
     {
         var branch = _circuit.Outlets[place];
         var limit = SiFigures.Amps(_circuit.Limit(place));
-        var volts = SiFigures.Volts(Math.Round(_circuit.OutletVolts(place), 3));
+        var volts = SiFigures.Volts(Math.Round(_circuit.OutletVolts(place), FigureDisplay.VoltDecimals));
         var what = (change.From, change.To) switch
         {
             (_, DeviceState.Limiting) => (StartUpEventKind.AtLimit, $"{branch.Name} reaches its limit of {limit}."),
@@ -95,7 +96,7 @@ internal sealed class StartUpStory : ITransientObserver
         var what = change.To == DeviceState.Tripped
             ? (StartUpEventKind.FuseTrips, $"The fuse of {branch.Name} trips.")
             : (StartUpEventKind.FuseCloses, $"The fuse of {branch.Name} has cooled and closes again.");
-        Add(change.Seconds, branch.Name, what, SiFigures.Volts(Math.Round(_circuit.OutletVolts(place), 3)));
+        Add(change.Seconds, branch.Name, what, SiFigures.Volts(Math.Round(_circuit.OutletVolts(place), FigureDisplay.VoltDecimals)));
     }
 
     private void Add(double seconds, string subject, (StartUpEventKind Kind, string? Text) what, Volts? volts)

@@ -10,7 +10,7 @@ using Loadmark.Simulation.Figures;
 
 namespace Loadmark.Simulation.Wiring;
 
-/// <summary>Builds the circuit of a rig; used once.</summary>
+/// <summary>Builds the circuit of a rig; an instance serves once.</summary>
 internal sealed class CircuitBuilder(WiredRig rig)
 {
     /// <summary>What stands at the plug of a load that draws nothing, Ω: a meter, so that its voltage is defined.</summary>

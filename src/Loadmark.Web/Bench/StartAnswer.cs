@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using Loadmark.Core.Display;
 using Loadmark.Core.Rigs;
 using Loadmark.Drawing.Diagrams;
 using Loadmark.Simulation.Starting;
@@ -86,5 +87,5 @@ public sealed class StartAnswer
         return new DiagramReadings { Outlets = outlets, Loads = loads };
     }
 
-    private static decimal Rounded(double value) => double.IsFinite(value) ? (decimal)Math.Round(value, 4) : 0;
+    private static decimal Rounded(double value) => double.IsFinite(value) ? (decimal)Math.Round(value, FigureDisplay.AmpDecimals) : 0;
 }

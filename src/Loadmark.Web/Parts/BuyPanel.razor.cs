@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using System.Globalization;
+using Loadmark.Core.Display;
 using Loadmark.Core.Nameplates;
 using Loadmark.Core.Offers;
 using Loadmark.Core.Rigs;
@@ -43,7 +43,6 @@ public sealed partial class BuyPanel : ComponentBase, IDisposable
     /// <inheritdoc/>
     protected override void OnInitialized() => _job = new SolveJob<BuyResult, BuyProgress>(Gate, () => _ = InvokeAsync(StateHasChanged), Clock);
 
-    private static string Money(decimal price) => price.ToString("0.00", CultureInfo.InvariantCulture);
 
     private string Shopping(BuyOption option) => option.Purchases.Count == 0
         ? T["nothing: what is here suffices"]
@@ -53,8 +52,8 @@ public sealed partial class BuyPanel : ComponentBase, IDisposable
     {
         null => T["Looking for the cheapest."],
         { Planned: { } planned } => T["{0} of {1} options are wired.", planned, at.Found],
-        { Found: 0 } => T["Nothing that costs less than {0} feeds every load.", Money(at.LeastPrice)],
-        _ => T["{0} options below {1}, looking at dearer ones.", at.Found, Money(at.LeastPrice)],
+        { Found: 0 } => T["Nothing that costs less than {0} feeds every load.", FigureDisplay.Price(at.LeastPrice)],
+        _ => T["{0} options below {1}, looking at dearer ones.", at.Found, FigureDisplay.Price(at.LeastPrice)],
     };
 
     private string Says(BuyResult result) => result.Status switch

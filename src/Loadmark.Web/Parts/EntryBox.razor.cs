@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Loadmark.Core.Display;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
@@ -7,8 +8,8 @@ using Loadmark.Files.Entry;
 using Loadmark.Files.Forms;
 using Loadmark.Web.Bench;
 using Loadmark.Web.Texts;
-using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Forms;
+using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.Localization;
 
 namespace Loadmark.Web.Parts;
@@ -73,7 +74,7 @@ public sealed partial class EntryBox : ComponentBase
     }
 
     private static string Modes(Supply supply, Outlet outlet) =>
-        string.Join(" or ", OutletRating.Of(supply, outlet).Modes.Select(static mode => $"{mode.Volts?.ToString() ?? "?"} {mode.Limit?.Value.ToString() ?? "?"}"));
+        string.Join(" or ", OutletRating.Of(supply, outlet).Modes.Select(static mode => $"{FigureDisplay.Printed(mode.Volts)} {FigureDisplay.Printed(mode.Limit?.Value)}"));
 
     private void Typed()
     {

@@ -1,9 +1,8 @@
-using System.Globalization;
 using Loadmark.Core.Rigs;
 using Loadmark.Planning;
 using Loadmark.Planning.Explaining;
 using Loadmark.Planning.Objective;
-using Loadmark.Planning.Searching;
+using Loadmark.Planning.Search;
 using Loadmark.Web.Bench;
 using Loadmark.Web.Texts;
 using Loadmark.Workshop.Solves;
@@ -32,7 +31,6 @@ public sealed partial class PlanPanel : ComponentBase, IDisposable
     /// <inheritdoc/>
     protected override void OnInitialized() => _job = new SolveJob<PlanAnswer, PlanProgress>(Gate, () => _ = InvokeAsync(StateHasChanged), Clock);
 
-    private static string Number(decimal value) => value.ToString("0.###", CultureInfo.InvariantCulture);
 
     private string Says(PlanResult plan)
     {

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Loadmark.Core.Display;
 using Loadmark.Drawing.Plots;
 using Loadmark.Drawing.Scenes;
 using Loadmark.Simulation.Figures;
@@ -92,15 +93,15 @@ public sealed partial class StartPlots : ComponentBase
     /// <summary>What an outlet gives at its peak: a range where that rests on how much charging capacitors take, which is assumed.</summary>
     private string PeakOf(StartedOutlet outlet)
     {
-        var limit = outlet.Limit?.ToString() ?? "?";
-        return outlet.Pulse is { } pulse ? T["at its peak {0}, its limit {1}", pulse.Peaks, limit] : T["at most {0} of {1}", outlet.PeakAmps?.ToString() ?? "?", limit];
+        var limit = FigureDisplay.Printed(outlet.Limit);
+        return outlet.Pulse is { } pulse ? T["at its peak {0}, its limit {1}", pulse.Peaks, limit] : T["at most {0} of {1}", FigureDisplay.Printed(outlet.PeakAmps), limit];
     }
 
     /// <summary>On what a peak rests that is a range, and what that means for the limit and for the curve.</summary>
     private string SaysOf(StartedOutlet outlet, PulseRange pulse)
     {
         var limited = pulse.OverLimitMost.Value > 0
-            ? $" {T["At its limit of {0} or over it for {1} to {2}.", outlet.Limit?.ToString() ?? "?", Seconds((double)pulse.OverLimitLeast.Value), Seconds((double)pulse.OverLimitMost.Value)]}"
+            ? $" {T["At its limit of {0} or over it for {1} to {2}.", FigureDisplay.Printed(outlet.Limit), Seconds((double)pulse.OverLimitLeast.Value), Seconds((double)pulse.OverLimitMost.Value)]}"
             : "";
         return $"{T["The peak of {0} is a range: {1}.", outlet.Outlet, pulse.Because]}{limited} {T["The curve is computed with what is assumed."]}";
     }

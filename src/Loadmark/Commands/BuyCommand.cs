@@ -1,5 +1,6 @@
 using System.Globalization;
 using Loadmark.Answers;
+using Loadmark.Core.Display;
 using Loadmark.Core.Nameplates;
 using Loadmark.Core.Offers;
 using Loadmark.Core.Rigs;
@@ -52,8 +53,8 @@ internal sealed class BuyCommand(Surroundings around, IRigSource source)
         var found = at switch
         {
             { Planned: { } planned } => string.Create(CultureInfo.InvariantCulture, $"{planned} of {at.Found} options are wired."),
-            { Found: 0 } => string.Create(CultureInfo.InvariantCulture, $"nothing that costs less than {at.LeastPrice:0.00} feeds every load."),
-            _ => string.Create(CultureInfo.InvariantCulture, $"{at.Found} options below {at.LeastPrice:0.00}, looking at dearer ones."),
+            { Found: 0 } => string.Create(CultureInfo.InvariantCulture, $"nothing that costs less than {FigureDisplay.Price(at.LeastPrice)} feeds every load."),
+            _ => string.Create(CultureInfo.InvariantCulture, $"{at.Found} options below {FigureDisplay.Price(at.LeastPrice)}, looking at dearer ones."),
         };
         return found + " Ctrl-C shows the best so far.";
     }

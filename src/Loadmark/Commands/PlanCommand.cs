@@ -1,14 +1,14 @@
-using System.Globalization;
 using System.Text;
 using Loadmark.Answers;
+using Loadmark.Core.Display;
 using Loadmark.Core.Rigs;
 using Loadmark.Files;
 using Loadmark.Hosting;
 using Loadmark.Outputs;
-using Loadmark.Planning;
 using Loadmark.Planning.Explaining;
 using Loadmark.Planning.Objective;
-using Loadmark.Planning.Searching;
+using Loadmark.Planning.Search;
+using Loadmark.Planning;
 using Loadmark.Sheets;
 using Loadmark.Sources;
 
@@ -34,7 +34,7 @@ internal sealed class PlanCommand(Surroundings around, IRigSource source)
         var interruption = around.Interruption();
         using var talk = new ProgressTalk<PlanProgress>(
             around,
-            static at => string.Create(CultureInfo.InvariantCulture, $"{at.Level} {at.Value:0.###}, not below {at.Bound:0.###}. Ctrl-C shows the best so far."));
+            static at => $"{at.Level} {FigureDisplay.Number(at.Value)}, not below {FigureDisplay.Number(at.Bound)}. Ctrl-C shows the best so far.");
         var options = new PlanOptions { Only = request.Only.Count == 0 ? null : request.Only.ToHashSet(StringComparer.Ordinal), Progress = talk };
         var plan = RigPlanner.Plan(rig, options, interruption);
         var explanation = PlanExplainer.Explain(plan, options, interruption);

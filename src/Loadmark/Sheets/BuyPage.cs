@@ -1,6 +1,7 @@
 using Loadmark.Core.Checks;
-using Loadmark.Planning;
+using Loadmark.Core.Display;
 using Loadmark.Planning.Buying;
+using Loadmark.Planning;
 
 namespace Loadmark.Sheets;
 
@@ -14,7 +15,6 @@ internal static class BuyPage
     private const int TightEnd = 38;
     private const int NoiseEnd = 45;
     private const int BuyColumn = 48;
-    private const decimal GramsInKilogram = 1000m;
 
     /// <summary>Writes the page.</summary>
     /// <param name="sheet">The page.</param>
@@ -52,17 +52,17 @@ internal static class BuyPage
         _ => $"Nothing that feeds every load was found in the time{Below(result, "there is nothing")}.",
     };
 
-    private static string Below(BuyResult result, string what) => result.PriceBound > 0 ? $"; for less than {Money(result.PriceBound)} {what}" : "";
+    private static string Below(BuyResult result, string what) => result.PriceBound > 0 ? $"; for less than {FigureDisplay.Price(result.PriceBound)} {what}" : "";
 
     private static void WriteOption(Sheet sheet, BuyOption option)
     {
         foreach (var (offer, count) in option.Purchases)
         {
-            var each = count == 1 ? "" : $"(each {Money(offer.Price)})";
-            sheet.PadTo(Indent).Put($"{count} x ").Put(offer.Id, SheetStyle.Strong).PutRight(Money(offer.Price * count), 30).Put(count == 1 ? "" : " ").Wrap(each, sheet.Column).EndLine();
+            var each = count == 1 ? "" : $"(each {FigureDisplay.Price(offer.Price)})";
+            sheet.PadTo(Indent).Put($"{count} x ").Put(offer.Id, SheetStyle.Strong).PutRight(FigureDisplay.Price(offer.Price * count), 30).Put(count == 1 ? "" : " ").Wrap(each, sheet.Column).EndLine();
         }
 
-        sheet.PadTo(Indent).Wrap($"Price {Money(option.Price)}, mass {MassText(option)}, {option.Spare} to spare.", Indent).EndLine();
+        sheet.PadTo(Indent).Wrap($"Price {FigureDisplay.Price(option.Price)}, mass {MassText(option)}, {option.Spare} to spare.", Indent).EndLine();
         sheet.BlankLine();
         FeedLines.Write(sheet, option.Plan, Indent);
         if (option.Plan.Unfed.Count > 0)
@@ -111,7 +111,7 @@ internal static class BuyPage
 
     private static void WriteRow(Sheet sheet, int number, BuyOption option)
     {
-        sheet.PutRight($"{number}", Indent + 2).PutRight(Money(option.Price), PriceEnd).PutRight(MassText(option), MassEnd).PutRight($"{option.Spare}", SpareEnd)
+        sheet.PutRight($"{number}", Indent + 2).PutRight(FigureDisplay.Price(option.Price), PriceEnd).PutRight(MassText(option), MassEnd).PutRight($"{option.Spare}", SpareEnd)
             .PutRight($"{Count(option.Plan, RuleId.ThinHeadroom)}", TightEnd).PutRight($"{Noise(option.Plan)}", NoiseEnd).PadTo(BuyColumn);
         var buy = string.Join(", ", option.Purchases.Items.Select(static purchase => $"{purchase.Count} x {purchase.Offer.Id}".Replace(' ', '\u00A0')));
         sheet.Wrap(buy.Length == 0 ? "nothing" : buy, BuyColumn, SheetStyle.Strong).EndLine();
@@ -144,12 +144,5 @@ internal static class BuyPage
 
     private static int Noise(PlanResult plan) => plan.Check.Findings.Items.Count(static finding => finding.Severity == Severity.Noise);
 
-    private static string MassText(BuyOption option) => option.MassGrams switch
-    {
-        null => "unknown",
-        < GramsInKilogram => $"{option.MassGrams:0.##} g",
-        _ => $"{option.MassGrams / GramsInKilogram:0.00} kg",
-    };
-
-    private static string Money(decimal price) => price.ToString("0.00");
+    private static string MassText(BuyOption option) => option.MassGrams is { } grams ? FigureDisplay.Mass(grams) : "unknown";
 }

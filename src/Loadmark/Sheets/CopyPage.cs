@@ -1,4 +1,5 @@
 using System.Globalization;
+using Loadmark.Core.Display;
 using Loadmark.Storage.Copies;
 
 namespace Loadmark.Sheets;
@@ -9,7 +10,7 @@ internal static class CopyPage
     /// <summary>Writes a backup's report.</summary>
     public static void Write(Sheet sheet, BackupReport report)
     {
-        sheet.Put("Backed up ", SheetStyle.Strong).Wrap($"{Held(report.Contents)} to {report.File} ({Size(report.Bytes)}). The copy was checked and is whole.", 0).EndLine();
+        sheet.Put("Backed up ", SheetStyle.Strong).Wrap($"{Held(report.Contents)} to {report.File} ({FigureDisplay.Size(report.Bytes)}). The copy was checked and is whole.", 0).EndLine();
         WriteUnreadable(sheet, report.Contents.Unreadable);
     }
 
@@ -38,8 +39,4 @@ internal static class CopyPage
     };
 
     private static string Rigs(int count) => count == 1 ? "1 rig" : $"{count.ToString(CultureInfo.InvariantCulture)} rigs";
-
-    private static string Size(long bytes) => bytes < 1_000_000
-        ? string.Create(CultureInfo.InvariantCulture, $"{bytes / 1e3:0} kB")
-        : string.Create(CultureInfo.InvariantCulture, $"{bytes / 1e6:0.0} MB");
 }

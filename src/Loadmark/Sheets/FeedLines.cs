@@ -1,3 +1,4 @@
+using Loadmark.Core.Display;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 using Loadmark.Planning;
@@ -26,7 +27,7 @@ internal static class FeedLines
             sheet.Wrap($"{setting}{joined}{how} to {string.Join(", ", feed.Feed.To)}", sheet.Column).EndLine();
         }
 
-        var free = OutletRow.Fold([.. plan.Check.FreeOutlets]).Select(static row => $"{row.Name} ({row.Outlet.Limit?.ToString() ?? "?"})").ToList();
+        var free = OutletRow.Fold([.. plan.Check.FreeOutlets]).Select(static row => $"{row.Name} ({FigureDisplay.Printed(row.Outlet.Limit)})").ToList();
         sheet.PadTo(indent).Wrap(free.Count == 0 ? "Nothing stays free." : $"Free: {string.Join(", ", free)}.", indent, SheetStyle.Faint).EndLine();
         var idle = plan.Check.IdleSupplies.ToList();
         if (idle.Count > 0)

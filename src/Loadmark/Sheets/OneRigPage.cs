@@ -1,4 +1,5 @@
 using Loadmark.Core.Checks;
+using Loadmark.Core.Display;
 
 namespace Loadmark.Sheets;
 
@@ -18,7 +19,7 @@ internal static class OneRigPage
 
         var origin = result.HeadroomIsDefault ? "default: the rig gives none" : "as the rig asks";
         sheet.BlankLine();
-        sheet.Wrap($"Headroom: {(result.Headroom * 100).ToString("0.##")} % of each limit is to stay free ({origin}).", 0).EndLine();
+        sheet.Wrap($"Headroom: {FigureDisplay.Percent(result.Headroom)} of each limit is to stay free ({origin}).", 0).EndLine();
         Cautions.Write(sheet);
     }
 

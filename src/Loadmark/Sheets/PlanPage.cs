@@ -1,6 +1,7 @@
+using Loadmark.Core.Display;
 using Loadmark.Core.Rigs;
-using Loadmark.Planning;
 using Loadmark.Planning.Explaining;
+using Loadmark.Planning;
 
 namespace Loadmark.Sheets;
 
@@ -96,8 +97,8 @@ internal static class PlanPage
         sheet.BlankLine().Line("Best by, in this order", SheetStyle.Strong);
         foreach (var level in plan.Objective)
         {
-            var bound = level.IsProven ? "proven" : $"not below {level.Bound:0.###}";
-            sheet.PadTo(Indent).Wrap($"{level.Name}: {level.Value:0.###} ({bound})", Indent).EndLine();
+            var bound = level.IsProven ? "proven" : $"not below {FigureDisplay.Number(level.Bound)}";
+            sheet.PadTo(Indent).Wrap($"{level.Name}: {FigureDisplay.Number(level.Value)} ({bound})", Indent).EndLine();
         }
 
         var worst = SeverityLook.Of(plan.Check.Verdict);

@@ -1,4 +1,5 @@
 using Loadmark.Core.Checks;
+using Loadmark.Core.Display;
 using Loadmark.Simulation.Figures;
 using Loadmark.Simulation.Settling;
 using Loadmark.Simulation.Spreading;
@@ -26,12 +27,12 @@ internal static class SettlePage
 
         var loads = new ColumnTable("load", "needs", "gets", "draws", "state");
         foreach (var load in settled.Loads)
-            loads.Add(load.Load, $"{load.LowestPrinted}", load.State == LoadState.Off && load.Volts is null ? "-" : SimulationParts.Text(load.Volts), SimulationParts.Text(load.Amps), State(load));
+            loads.Add(load.Load, $"{load.LowestPrinted}", load.State == LoadState.Off && load.Volts is null ? "-" : FigureDisplay.Computed(load.Volts), FigureDisplay.Computed(load.Amps), State(load));
         loads.Write(sheet);
 
         var outlets = new ColumnTable("outlet", "gives", "limit", "at", "state");
         foreach (var outlet in settled.Outlets.Items.Where(static outlet => !outlet.IsFree))
-            outlets.Add($"{outlet.Outlet}", SimulationParts.Text(outlet.Amps), SimulationParts.Text(outlet.Limit), SimulationParts.Text(outlet.Volts), State(outlet));
+            outlets.Add($"{outlet.Outlet}", FigureDisplay.Computed(outlet.Amps), FigureDisplay.Computed(outlet.Limit), FigureDisplay.Computed(outlet.Volts), State(outlet));
         outlets.Write(sheet);
         var free = settled.Outlets.Items.Where(static outlet => outlet.IsFree).Select(static outlet => $"{outlet.Outlet}").ToList();
         if (free.Count > 0)

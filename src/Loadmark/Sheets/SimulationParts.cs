@@ -59,13 +59,4 @@ internal static class SimulationParts
         sheet.Wrap("Copper at 20 °C. Where these figures come from: docs/theory/rig-circuit.md.", 0, SheetStyle.Faint).EndLine();
         Cautions.Write(sheet);
     }
-
-    /// <summary>A voltage to the millivolt; what is not known as a question mark.</summary>
-    public static string Text(Volts? volts) => volts is { } value ? new Volts(Math.Round(value.Value, 3)).ToString() : "?";
-
-    /// <summary>A current to three digits; what is not known as a question mark.</summary>
-    public static string Text(Amps? amps) => amps is { } value ? new Amps(Math.Round(value.Value, 4)).ToString() : "?";
-
-    /// <summary>A time to a tenth of a millisecond.</summary>
-    public static string Text(Seconds time) => new Seconds(Math.Round(time.Value, 4)).ToString();
 }

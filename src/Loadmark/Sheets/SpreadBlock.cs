@@ -1,3 +1,4 @@
+using Loadmark.Core.Display;
 using Loadmark.Simulation.Figures;
 using Loadmark.Simulation.Spreading;
 
@@ -30,17 +31,17 @@ internal static class SpreadBlock
 
         var volts = new ColumnTable("load", spread.IsStartUp ? "lowest 5 %" : "gets 5 %", "median", "95 %", "corner", spread.IsStartUp ? "comes up" : "runs");
         foreach (var load in spread.Loads)
-            Add(volts, load.Load, load.Volts, static value => SimulationParts.Text(value), "-", $"{ShareText.Of(load.Runs.Share)}{(load.Corner == LoadState.Runs ? "" : $"; corner: {Word(load.Corner)}")}");
+            Add(volts, load.Load, load.Volts, static value => FigureDisplay.Computed(value), "-", $"{FigureDisplay.Chance(load.Runs.Share)}{(load.Corner == LoadState.Runs ? "" : $"; corner: {Word(load.Corner)}")}");
         volts.Write(sheet);
 
         var after = new ColumnTable("load", "runs after 5 %", "median", "95 %", "corner", "");
         foreach (var load in spread.Loads.Items.Where(static load => load.RunsAfter is { Samples: > 0 }))
-            Add(after, load.Load, load.RunsAfter!, static time => SimulationParts.Text(time), "never", "");
+            Add(after, load.Load, load.RunsAfter!, static time => FigureDisplay.Computed(time), "never", "");
         after.Write(sheet);
 
         var amps = new ColumnTable("outlet", spread.IsStartUp ? "peak 5 %" : "gives 5 %", "median", "95 %", "corner", "limit");
         foreach (var outlet in spread.Outlets)
-            Add(amps, $"{outlet.Outlet}", outlet.Amps, static value => SimulationParts.Text(value), "-", SimulationParts.Text(outlet.Limit));
+            Add(amps, $"{outlet.Outlet}", outlet.Amps, static value => FigureDisplay.Computed(value), "-", FigureDisplay.Computed(outlet.Limit));
         amps.Write(sheet);
 
         sheet.BlankLine();
@@ -55,7 +56,7 @@ internal static class SpreadBlock
         var what = spread.IsStartUp ? "everything comes up and stays up" : "every load runs";
         return spread.Samples == 0
             ? "No sample was computed."
-            : $"In {spread.Runs.Held} of {spread.Samples} samples {what}: {ShareText.Of(spread.Runs.Share)}. The probability is between {ShareText.Of(spread.Runs.Low)} and {ShareText.Of(spread.Runs.High)} (95 % interval of Wilson); seed {spread.Seed}.";
+            : $"In {spread.Runs.Held} of {spread.Samples} samples {what}: {FigureDisplay.Chance(spread.Runs.Share)}. The probability is between {FigureDisplay.Chance(spread.Runs.Low)} and {FigureDisplay.Chance(spread.Runs.High)} (95 % interval of Wilson); seed {spread.Seed}.";
     }
 
     private static void Add<TUnit>(ColumnTable table, string name, Percentiles<TUnit> figure, Func<Quantity<TUnit>, string> text, string none, string last)

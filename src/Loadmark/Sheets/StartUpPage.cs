@@ -1,4 +1,5 @@
 using Loadmark.Core.Checks;
+using Loadmark.Core.Display;
 using Loadmark.Simulation.Figures;
 using Loadmark.Simulation.Spreading;
 using Loadmark.Simulation.Starting;
@@ -29,12 +30,12 @@ internal static class StartUpPage
 
         var loads = new ColumnTable("load", "runs after", "lowest", "restarts", "state");
         foreach (var load in started.Loads)
-            loads.Add(load.Load, load.RunsAfter is { } after ? SimulationParts.Text(after) : "-", load.LowestVolts is null ? "-" : SimulationParts.Text(load.LowestVolts), $"{load.Restarts}", State(load));
+            loads.Add(load.Load, load.RunsAfter is { } after ? FigureDisplay.Computed(after) : "-", load.LowestVolts is null ? "-" : FigureDisplay.Computed(load.LowestVolts), $"{load.Restarts}", State(load));
         loads.Write(sheet);
 
         var outlets = new ColumnTable("outlet", "limit", "peak", "at", "at its limit or over it for");
         foreach (var outlet in started.Outlets.Items.Where(static outlet => !outlet.IsFree))
-            outlets.Add($"{outlet.Outlet}", SimulationParts.Text(outlet.Limit), Peak(outlet), outlet.PeakAt is { } at ? SimulationParts.Text(at) : "-", OverLimit(outlet));
+            outlets.Add($"{outlet.Outlet}", FigureDisplay.Computed(outlet.Limit), Peak(outlet), outlet.PeakAt is { } at ? FigureDisplay.Computed(at) : "-", OverLimit(outlet));
         outlets.Write(sheet);
         WritePulses(sheet, started);
         SimulationParts.WriteTotals(sheet, started.Totals, "at most ");
@@ -50,9 +51,9 @@ internal static class StartUpPage
         var failing = started.Loads.Items.Where(static load => load.State != LoadState.Runs).Select(static load => load.Load).ToList();
         var text = (failing.Count, started.IsComplete) switch
         {
-            (_, false) => $"The first {SimulationParts.Text(started.Duration)} could be computed, no more.",
-            (0, _) => $"Everything comes up and stays up; at rest after {SimulationParts.Text(started.SettledAfter ?? default)}.",
-            _ => $"In the first {SimulationParts.Text(started.Duration)} {Words.List(failing)} {Words.Verb(failing.Count, "does", "do")} not come up properly.",
+            (_, false) => $"The first {FigureDisplay.Computed(started.Duration)} could be computed, no more.",
+            (0, _) => $"Everything comes up and stays up; at rest after {FigureDisplay.Computed(started.SettledAfter ?? default)}.",
+            _ => $"In the first {FigureDisplay.Computed(started.Duration)} {Words.List(failing)} {Words.Verb(failing.Count, "does", "do")} not come up properly.",
         };
         SimulationParts.WriteVerdict(sheet, check, text, failing.Count == 0 && started.IsComplete);
     }
@@ -79,9 +80,9 @@ internal static class StartUpPage
 
         sheet.BlankLine().Line(concerned.Count == 0 ? "What happens after switch-on" : "What happens where it does not come up", SheetStyle.Strong);
         foreach (var happening in events.Take(MostEvents))
-            sheet.PutRight(SimulationParts.Text(happening.Time), TextColumn - 2, SheetStyle.Faint).PadTo(TextColumn).Wrap(happening.Text, TextColumn).EndLine();
+            sheet.PutRight(FigureDisplay.Computed(happening.Time), TextColumn - 2, SheetStyle.Faint).PadTo(TextColumn).Wrap(happening.Text, TextColumn).EndLine();
         if (events.Count > MostEvents)
-            sheet.PadTo(TextColumn).Wrap($"... and so on: {events.Count - MostEvents} more, the last after {SimulationParts.Text(events[^1].Time)}.", TextColumn).EndLine();
+            sheet.PadTo(TextColumn).Wrap($"... and so on: {events.Count - MostEvents} more, the last after {FigureDisplay.Computed(events[^1].Time)}.", TextColumn).EndLine();
     }
 
     private static string State(StartedLoad load) => (load.State, load.Cycles) switch
@@ -92,7 +93,7 @@ internal static class StartUpPage
         _ => load.Because is { } because ? $"off: {because}" : "off",
     };
 
-    private static string Peak(StartedOutlet outlet) => outlet.Pulse?.Peaks ?? SimulationParts.Text(outlet.PeakAmps);
+    private static string Peak(StartedOutlet outlet) => outlet.Pulse?.Peaks ?? FigureDisplay.Computed(outlet.PeakAmps);
 
     private static string OverLimit(StartedOutlet outlet)
     {
@@ -102,5 +103,5 @@ internal static class StartUpPage
     }
 
     private static string Range(Seconds least, Seconds most) =>
-        least == most ? SimulationParts.Text(least) : $"{SimulationParts.Text(least)} to {SimulationParts.Text(most)}";
+        least == most ? FigureDisplay.Computed(least) : $"{FigureDisplay.Computed(least)} to {FigureDisplay.Computed(most)}";
 }

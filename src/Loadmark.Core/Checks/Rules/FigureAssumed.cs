@@ -1,3 +1,4 @@
+using Loadmark.Core.Display;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Ratings;
 
@@ -179,12 +180,12 @@ internal sealed class FigureAssumed : NameplateRule
             if (outlet.Feeds.Count == 0 || outlet.SettingIsStated || OverVoltage.HarmfulSetting(outlet) is not null)
                 continue;
 
-            var settings = string.Join(", ", outlet.Rating.Modes.Select(mode => mode.Volts?.ToString() ?? "?"));
+            var settings = string.Join(", ", outlet.Rating.Modes.Select(mode => FigureDisplay.Printed(mode.Volts)));
             report.Add(
                 this,
                 Severity.Margin,
                 [outlet.Name],
-                $"{outlet.Name} can be set to {settings}, and the wiring does not say which: taken as {outlet.Volts?.ToString() ?? "?"}.",
+                $"{outlet.Name} can be set to {settings}, and the wiring does not say which: taken as {FigureDisplay.Printed(outlet.Volts)}.",
                 $"settings {settings}",
                 $"Look at the switch before plugging in, and write 'at: {outlet.Volts?.ToString() ?? "…"}'.");
         }

@@ -1,3 +1,4 @@
+using Loadmark.Core.Display;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 
@@ -57,7 +58,7 @@ internal sealed class IdleCapacity : NameplateRule
                 this,
                 [outlet.Name, exchange.Outlet.Name, .. Words.Ids(outlet.Feeds[0].Loads)],
                 $"{Words.List(Words.Ids(outlet.Feeds[0].Loads))} {Words.Verb(outlet.Feeds[0].Loads.Length, "draws", "draw")} {outlet.Run} from {outlet.Name}, which can give {limit}; {exchange.Outlet.Name} is free and enough.",
-                $"{outlet.Run} ≤ {Words.Percent(1 - rig.Rig.HeadroomInForce)} × {exchange.Limit} = {exchange.Limit * (1 - rig.Rig.HeadroomInForce)}; {exchange.Limit} < {limit}",
+                $"{outlet.Run} ≤ {FigureDisplay.Percent(1 - rig.Rig.HeadroomInForce)} × {exchange.Limit} = {exchange.Limit * (1 - rig.Rig.HeadroomInForce)}; {exchange.Limit} < {limit}",
                 $"Move to {exchange.Outlet.Name}, and {outlet.Name} is free for something larger.");
         }
     }

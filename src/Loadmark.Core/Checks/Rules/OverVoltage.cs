@@ -1,3 +1,4 @@
+using Loadmark.Core.Display;
 using Loadmark.Core.Fits;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
@@ -130,7 +131,7 @@ internal sealed class OverVoltage : NameplateRule
             if (outlet.Feeds.Count == 0 || outlet.Volts is not { } taken || HarmfulSetting(outlet) is not { } tooHigh)
                 continue;
 
-            var settings = string.Join(", ", outlet.Rating.Modes.Select(static mode => mode.Volts?.ToString() ?? "?"));
+            var settings = string.Join(", ", outlet.Rating.Modes.Select(static mode => FigureDisplay.Printed(mode.Volts)));
             report.Add(
                 this,
                 Severity.Unsure,

@@ -1,3 +1,4 @@
+using Loadmark.Core.Display;
 namespace Loadmark.Core.Checks.Rules;
 
 /// <summary>The running draws are within a limit but leave less free than the rig's headroom asks for.</summary>
@@ -24,8 +25,8 @@ internal sealed class ThinHeadroom : NameplateRule
             report.Add(
                 this,
                 budget.SubjectsAndLoads(),
-                $"{budget.Holder} carries {budget.Text(budget.Run)} of {budget.Text(limit)}: {(Budget.IsOver(limit, budget.Run) ? $"less than {Words.Percent(rig.Rig.HeadroomInForce)}" : "nothing")} stays free.",
-                $"{budget.Sum(starting: false)} > {Words.Percent(usable)} × {budget.Text(limit)} = {budget.Text(usable * limit)}",
+                $"{budget.Holder} carries {budget.Text(budget.Run)} of {budget.Text(limit)}: {(Budget.IsOver(limit, budget.Run) ? $"less than {FigureDisplay.Percent(rig.Rig.HeadroomInForce)}" : "nothing")} stays free.",
+                $"{budget.Sum(starting: false)} > {FigureDisplay.Percent(usable)} × {budget.Text(limit)} = {budget.Text(usable * limit)}",
                 budget.Relief(limit, usable, starting: false));
         }
     }
