@@ -1,7 +1,7 @@
 using System.Diagnostics;
 using Loadmark.Files;
 using Loadmark.Planning;
-using Loadmark.Planning.Searching;
+using Loadmark.Planning.Search;
 using Loadmark.Planning.Tests.Oracle;
 using Loadmark.Planning.Tests.Oracle.Fleet;
 using Loadmark.Planning.Tests.Oracle.Naive;

@@ -2,7 +2,7 @@ using Loadmark.Core.Checks;
 using Loadmark.Core.Rigs;
 using Loadmark.Files;
 using Loadmark.Planning;
-using Loadmark.Planning.Searching;
+using Loadmark.Planning.Search;
 using Loadmark.Planning.Tests.Typical;
 
 namespace Loadmark.Bench;

@@ -2,8 +2,8 @@ using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 using Loadmark.Planning.Objective;
 using Loadmark.Planning.Problem;
-using Loadmark.Planning.Searching;
-using Loadmark.Planning.Splitting;
+using Loadmark.Planning.Search;
+using Loadmark.Planning.Decomposition;
 
 namespace Loadmark.Planning;
 

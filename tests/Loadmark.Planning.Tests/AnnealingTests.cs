@@ -1,7 +1,7 @@
 using Loadmark.Planning.Decoding;
-using Loadmark.Planning.Improving;
+using Loadmark.Planning.LocalSearch;
 using Loadmark.Planning.Problem;
-using Loadmark.Planning.Searching;
+using Loadmark.Planning.Search;
 using Loadmark.Planning.Tests.Oracle.Fleet;
 
 namespace Loadmark.Planning.Tests;
@@ -19,7 +19,7 @@ public sealed class AnnealingTests
         {
             var rig = Rigs.Read(new FleetRig(seed, loads, seed % 2 == 0).ToString());
             var space = new WiringSpace(new PlanProblemBuilder(rig).Build(null));
-            var annealing = new Annealing(space, FirstWiring.Of(space), seed, static () => false);
+            var annealing = new SimulatedAnnealing(space, GreedyWiring.Of(space), seed, static () => false);
             for (var run = 0; run < 3; run++)
             {
                 annealing.Run(new long[annealing.Best.Levels.Length], 60 * loads);
@@ -39,7 +39,7 @@ public sealed class AnnealingTests
         string Find()
         {
             var space = new WiringSpace(new PlanProblemBuilder(rig).Build(null));
-            var annealing = new Annealing(space, FirstWiring.Of(space), 7, static () => false);
+            var annealing = new SimulatedAnnealing(space, GreedyWiring.Of(space), 7, static () => false);
             annealing.Run(new long[annealing.Best.Levels.Length], 5_000);
             return string.Join('\n', ShapeDecoder.Decode(space, annealing.Best));
         }
@@ -51,7 +51,7 @@ public sealed class AnnealingTests
         for (var seed = 1; seed <= 20; seed++)
         {
             var space = new WiringSpace(new PlanProblemBuilder(Rigs.Read(new FleetRig(seed, 24, isShort: false).ToString())).Build(null));
-            var wiring = FirstWiring.Of(space);
+            var wiring = GreedyWiring.Of(space);
             var before = Describe(wiring);
             var move = new Move(wiring);
             for (var load = 0; load < wiring.Count; load += 3)
@@ -60,13 +60,13 @@ public sealed class AnnealingTests
                 move.Begin();
                 for (var other = load; other < wiring.Count; other++)
                     move.Take(other);
-                _ = space.Berths[wiring.GroupOf(load).Index].Any(berth => move.Put(load, berth.Stand, berth.Ends));
+                _ = space.Placements[wiring.GroupOf(load).Index].Any(placement => move.Put(load, placement.FeedSite, placement.Ends));
                 move.Undo();
                 Assert.Equal(before, Describe(wiring));
             }
         }
 
         static string Describe(LiveWiring wiring) => string.Join(' ', wiring.Levels.Values.ToArray()) + "\n" + string.Join('\n', wiring.Feeds
-            .Select(feed => $"{feed.Stand.Capacity} {feed.Stand.Volts} {string.Join(' ', feed.Loads.Order())}").Order(StringComparer.Ordinal));
+            .Select(feed => $"{feed.FeedSite.Capacity} {feed.FeedSite.Volts} {string.Join(' ', feed.Loads.Order())}").Order(StringComparer.Ordinal));
     }
 }

@@ -1,4 +1,4 @@
-using Loadmark.Planning.Searching;
+using Loadmark.Planning.Search;
 
 namespace Loadmark.Planning.Tests;
 

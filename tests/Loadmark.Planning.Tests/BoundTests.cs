@@ -1,8 +1,8 @@
-using Loadmark.Planning.Improving;
+using Loadmark.Planning.LocalSearch;
 using Loadmark.Planning.Model;
 using Loadmark.Planning.Objective;
 using Loadmark.Planning.Problem;
-using Loadmark.Planning.Searching;
+using Loadmark.Planning.Search;
 using Loadmark.Planning.Tests.Oracle.Fleet;
 
 namespace Loadmark.Planning.Tests;
@@ -25,14 +25,14 @@ public sealed class BoundTests
     {
         var problem = new PlanProblemBuilder(Rigs.Read(new FleetRig(seed, loads, isShort: seed % 2 == 0).ToString())).Build(null);
         var space = new WiringSpace(problem);
-        var annealing = new Annealing(space, FirstWiring.Of(space), 1, static () => false);
+        var annealing = new SimulatedAnnealing(space, GreedyWiring.Of(space), 1, static () => false);
         annealing.Run(new long[annealing.Best.Levels.Length], 400 * loads, Level.Unfed);
         var known = annealing.Best.Levels;
         var limit = TimeSpan.FromSeconds(seconds);
         using var solver = new LevelSolver(
-            new WiringModel(new Grains(problem).Coarsest(byPriority: true)), [], limit, TimeProvider.System, null, TestContext.Current.CancellationToken);
+            new WiringModel(new Coarsening(problem).Coarsest(byPriority: true)), [], limit, TimeProvider.System, null, TestContext.Current.CancellationToken);
         var answer = solver.Solve(null, known, limit, static (_, _) => false, CancellationToken.None);
         Assert.True(answer.Levels.AsSpan().SequenceCompareTo(known) <= 0, $"known is {string.Join(' ', known)}, the answer {string.Join(' ', answer.Levels)}");
-        Assert.True(answer.Floors().AsSpan().SequenceCompareTo(known) <= 0, $"known is {string.Join(' ', known)}, the bound {string.Join(' ', answer.Floors())}");
+        Assert.True(answer.ObjectiveBounds().AsSpan().SequenceCompareTo(known) <= 0, $"known is {string.Join(' ', known)}, the bound {string.Join(' ', answer.ObjectiveBounds())}");
     }
 }

@@ -2,7 +2,7 @@ using Loadmark.Core.Checks;
 using Loadmark.Files.PriceLists;
 using Loadmark.Planning.Buying;
 using Loadmark.Planning.Explaining;
-using Loadmark.Planning.Searching;
+using Loadmark.Planning.Search;
 
 namespace Loadmark.Planning.Tests;
 

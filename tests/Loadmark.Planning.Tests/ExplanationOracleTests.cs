@@ -1,6 +1,6 @@
 using Loadmark.Core.Rigs;
 using Loadmark.Planning.Explaining;
-using Loadmark.Planning.Searching;
+using Loadmark.Planning.Search;
 using Loadmark.Planning.Tests.Oracle;
 
 namespace Loadmark.Planning.Tests;

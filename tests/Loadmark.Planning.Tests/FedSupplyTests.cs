@@ -1,6 +1,6 @@
 using Loadmark.Files.PriceLists;
 using Loadmark.Planning.Buying;
-using Loadmark.Planning.Searching;
+using Loadmark.Planning.Search;
 using Loadmark.Planning.Tests.Oracle;
 
 namespace Loadmark.Planning.Tests;

@@ -1,5 +1,5 @@
 using Loadmark.Core.Ratings;
-using Loadmark.Planning.Searching;
+using Loadmark.Planning.Search;
 using Loadmark.Planning.Tests.Oracle;
 using Loadmark.Planning.Tests.Oracle.Fleet;
 using Loadmark.Planning.Tests.Oracle.Naive;

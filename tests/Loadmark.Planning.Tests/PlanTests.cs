@@ -1,5 +1,5 @@
 using Loadmark.Core.Rigs;
-using Loadmark.Planning.Searching;
+using Loadmark.Planning.Search;
 
 namespace Loadmark.Planning.Tests;
 

@@ -1,6 +1,6 @@
 using Loadmark.Core.Rigs;
 using Loadmark.Files;
-using Loadmark.Planning.Searching;
+using Loadmark.Planning.Search;
 
 namespace Loadmark.Planning.Tests;
 

@@ -1,8 +1,8 @@
 using Loadmark.Planning.Decoding;
-using Loadmark.Planning.Improving;
+using Loadmark.Planning.LocalSearch;
 using Loadmark.Planning.Model;
 using Loadmark.Planning.Problem;
-using Loadmark.Planning.Searching;
+using Loadmark.Planning.Search;
 using Loadmark.Planning.Tests.Oracle;
 using Loadmark.Planning.Tests.Oracle.Fleet;
 
@@ -19,10 +19,10 @@ public sealed class SketchTests(ITestOutputHelper output)
             var problem = new PlanProblemBuilder(Rigs.Read(new RandomRig(seed).Write())).Build(null);
             var space = new WiringSpace(problem);
             var model = new WiringModel(problem);
-            var answer = Solve(model, FoundWiring.Of(FirstWiring.Of(space)).Levels);
+            var answer = Solve(model, FoundWiring.Of(GreedyWiring.Of(space)).Levels);
             if (answer.Values is not { } values)
                 continue;
-            Assert.Equal(answer.Levels, new SketchReader(problem, model, space).Read(values).Levels.Values.ToArray());
+            Assert.Equal(answer.Levels, new RelaxedSolutionReader(problem, model, space).Read(values).Levels.Values.ToArray());
         }
     }
 
@@ -37,23 +37,23 @@ public sealed class SketchTests(ITestOutputHelper output)
             var rig = Rigs.Read(new FleetRig(seed, loads, seed % 2 == 0).ToString());
             var problem = new PlanProblemBuilder(rig).Build(null);
             var space = new WiringSpace(problem);
-            var first = FoundWiring.Of(FirstWiring.Of(space));
-            var coarsest = new Grains(problem).Coarsest(byPriority: true);
+            var first = FoundWiring.Of(GreedyWiring.Of(space));
+            var coarsest = new Coarsening(problem).Coarsest(byPriority: true);
             var model = new WiringModel(coarsest);
             if (Solve(model, first.Levels) is not { Values: { } values } answer)
                 continue;
-            var wiring = FoundWiring.Of(new SketchReader(coarsest, model, space).Read(values));
+            var wiring = FoundWiring.Of(new RelaxedSolutionReader(coarsest, model, space).Read(values));
             AssertMeasured(rig, space, wiring);
             read++;
 
-            var follower = new SketchFollower(space, static () => false);
+            var follower = new RelaxedSolutionRepair(space, static () => false);
             reached += follower.Follow(coarsest, model, values, answer.Levels) ? 1 : 0;
             AssertMeasured(rig, space, follower.Best!);
             Assert.True(follower.Best!.Levels.AsSpan().SequenceCompareTo(wiring.Levels) <= 0);
             Assert.True(follower.Best.Levels.AsSpan().SequenceCompareTo(answer.Levels) >= 0 || !answer.IsProven);
         }
 
-        output.WriteLine($"{read} sketches, of which {reached} became wirings as good");
+        output.WriteLine($"{read} relaxedSolutions, of which {reached} became wirings as good");
         Assert.True(read >= seeds / 2);
         Assert.True(reached * 2 > read);
     }
@@ -64,7 +64,7 @@ public sealed class SketchTests(ITestOutputHelper output)
         for (var seed = 1; seed <= 12; seed++)
         {
             var space = new WiringSpace(new PlanProblemBuilder(Rigs.Read(new FleetRig(seed, 30, seed % 2 == 0).ToString())).Build(null));
-            var annealing = new Annealing(space, FirstWiring.Of(space), seed, static () => false);
+            var annealing = new SimulatedAnnealing(space, GreedyWiring.Of(space), seed, static () => false);
             annealing.Run(new long[annealing.Best.Levels.Length], 3_000);
             Assert.Equal(annealing.Best.Levels, annealing.Best.Live(space).Levels.Values.ToArray());
         }

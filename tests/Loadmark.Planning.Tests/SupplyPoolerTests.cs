@@ -1,6 +1,6 @@
 using Loadmark.Planning.Model;
 using Loadmark.Planning.Problem;
-using Loadmark.Planning.Searching;
+using Loadmark.Planning.Search;
 using Loadmark.Planning.Tests.Oracle;
 
 namespace Loadmark.Planning.Tests;

@@ -37,7 +37,7 @@ public static class NameplateReader
         Folding.Fold(text.AsSpan(0, length), folded, lower);
 
         var tokens = room[..new LabelLexer(folded, lower, room).Lex()];
-        tokens = tokens[..TokenContext.Settle(tokens, folded, lower)];
+        tokens = tokens[..TokenContext.Resolve(tokens, folded, lower)];
 
         var phrases = onStack ? stackalloc Phrase[tokens.Length] : new Phrase[tokens.Length];
         phrases = phrases[..PhraseGrammar.Split(Spell(tokens, lower), phrases)];

@@ -5,7 +5,7 @@ using Loadmark.Core.Rigs;
 
 namespace Loadmark.Core.Ratings;
 
-/// <summary>Builds a <see cref="WiredRig"/>; used once.</summary>
+/// <summary>Builds a <see cref="WiredRig"/>; an instance serves once.</summary>
 internal sealed class WiredRigBuilder(Rig rig, IReadOnlySet<string>? apart = null)
 {
     private readonly Dictionary<string, WiredLoad> _loads = new(rig.Loads.Count, StringComparer.Ordinal);

@@ -6,7 +6,7 @@ using Loadmark.Files.Trees;
 
 namespace Loadmark.Files.Entry;
 
-/// <summary>Reads the rows of a table as loads; used once.</summary>
+/// <summary>Reads the rows of a table as loads; an instance serves once.</summary>
 /// <param name="columns">What the columns are.</param>
 /// <param name="separator">What parts the cells.</param>
 /// <param name="existing">The tags that the rig has already.</param>

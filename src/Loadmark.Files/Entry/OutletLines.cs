@@ -6,7 +6,7 @@ using Loadmark.Files.Trees;
 
 namespace Loadmark.Files.Entry;
 
-/// <summary>Reads the outlets of one supply, one or a range of them a line; used once.</summary>
+/// <summary>Reads the outlets of one supply, one or a range of them a line; an instance serves once.</summary>
 /// <param name="existing">The ids of the outlets that are there already.</param>
 internal sealed class OutletLines(IReadOnlyCollection<string> existing)
 {

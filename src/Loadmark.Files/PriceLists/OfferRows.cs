@@ -10,7 +10,7 @@ using Loadmark.Files.Values;
 
 namespace Loadmark.Files.PriceLists;
 
-/// <summary>Reads the rows of a price list as offers; used once.</summary>
+/// <summary>Reads the rows of a price list as offers; an instance serves once.</summary>
 internal sealed class OfferRows
 {
     private const string PriceForm = "a price such as 49.90 (without a currency sign, at most two decimals)";

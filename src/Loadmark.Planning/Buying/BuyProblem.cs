@@ -4,7 +4,7 @@ using Loadmark.Core.Offers;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 using Loadmark.Planning.Problem;
-using Loadmark.Planning.Searching;
+using Loadmark.Planning.Search;
 
 namespace Loadmark.Planning.Buying;
 

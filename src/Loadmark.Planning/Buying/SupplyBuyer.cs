@@ -40,9 +40,9 @@ public static class SupplyBuyer
         var scales = new Scales(screen.Useful, problem.OwnedSpare, options);
         var cuts = new CoverCuts(problem, screen).All();
         var judge = new BasketJudge(problem, screen, cuts, options.CheckTimeLimit, clock, cancellation);
-        var hopeless = new Hopeless(problem, screen, options.CheckTimeLimit, clock, cancellation);
+        var unfeedable = new UnfeedableLoads(problem, screen, options.CheckTimeLimit, clock, cancellation);
         var search = new BasketSearch(new BasketTree(screen, scales, cuts, clock), new BasketGuess(screen, scales, cuts, judge), judge, scales, options);
-        var unsuited = hopeless.Loads();
+        var unsuited = unfeedable.Loads();
         if (unsuited.Count == 0)
             search.Run();
 
@@ -61,9 +61,9 @@ public static class SupplyBuyer
             IsFrontComplete = unsuited.Count > 0 || search.IsComplete,
             PriceBound = (decimal)search.PriceBound / scales.PriceUnits,
             Unsuited = [.. unsuited],
-            NeedLeads = isPossible ? [] : [.. hopeless.NeedLeads().Except(unsuited, StringComparer.Ordinal)],
+            NeedLeads = isPossible ? [] : [.. unfeedable.NeedLeads().Except(unsuited, StringComparer.Ordinal)],
             LeftOut = [.. screen.LeftOut],
-            Checks = judge.Checks + hopeless.Checks,
+            Checks = judge.Checks + unfeedable.Checks,
             Rig = whole,
             Room = [.. room.Select(static load => load.Id)],
         };

@@ -5,7 +5,7 @@ using Loadmark.Planning.Problem;
 
 namespace Loadmark.Planning.Decoding;
 
-/// <summary>Finds the feeds and their leads behind the counts of a solution, and has their loads and outlets named; used once.</summary>
+/// <summary>Finds the feeds and their leads behind the counts of a solution, and has their loads and outlets named; an instance serves once.</summary>
 internal sealed class FeedDecoder
 {
     private readonly PlanProblem _problem;

@@ -3,7 +3,7 @@ using Loadmark.Planning.Problem;
 
 namespace Loadmark.Planning.Decoding;
 
-/// <summary>Names the loads and outlets of planned feeds in the order of the file; used once.</summary>
+/// <summary>Names the loads and outlets of planned feeds in the order of the file; an instance serves once.</summary>
 internal sealed class FeedNamer(PlanProblem problem)
 {
     private readonly Queue<int>[] _outlets = [.. problem.Outlets.Select(static outlet => new Queue<int>(outlet.Members))];

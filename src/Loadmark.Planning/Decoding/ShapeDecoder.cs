@@ -1,5 +1,5 @@
 using Loadmark.Core.Rigs;
-using Loadmark.Planning.Improving;
+using Loadmark.Planning.LocalSearch;
 
 namespace Loadmark.Planning.Decoding;
 
@@ -10,15 +10,15 @@ internal static class ShapeDecoder
     public static ValueList<Feed> Decode(WiringSpace space, FoundWiring found)
     {
         var leads = space.Kinds.Select(static kind => new Queue<string>(kind.Ids ?? [])).ToArray();
-        var places = space.Stands.Select(static (stand, place) => (stand, place)).ToDictionary(static pair => pair.stand, static pair => pair.place);
+        var places = space.Sites.Select(static (site, place) => (site, place)).ToDictionary(static pair => pair.site, static pair => pair.place);
         var planned = new List<PlannedFeed>();
-        foreach (var feed in found.Feeds.OrderBy(feed => places[feed.Stand]).ThenBy(static feed => feed.Loads.Min()))
+        foreach (var feed in found.Feeds.OrderBy(feed => places[feed.FeedSite]).ThenBy(static feed => feed.Loads.Min()))
         {
-            var stand = feed.Stand;
+            var site = feed.FeedSite;
             planned.Add(new PlannedFeed(
-                stand.Joined,
-                stand.Volts,
-                stand.Joined == Joint.Parallel ? [stand.Legs[0].Part, stand.Legs[0].Part] : [.. stand.Legs.Select(static leg => leg.Part)],
+                site.Joined,
+                site.Volts,
+                site.Joined == Joint.Parallel ? [site.Legs[0].Part, site.Legs[0].Part] : [.. site.Legs.Select(static leg => leg.Part)],
                 space.Kinds[feed.Kind].IsSpecial ? leads[feed.Kind].Dequeue() : null,
                 [.. feed.Loads.Order().Select(load => space.Loads[load])]));
         }

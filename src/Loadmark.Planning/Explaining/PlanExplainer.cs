@@ -2,7 +2,7 @@ using Loadmark.Core.Checks;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
-using Loadmark.Planning.Searching;
+using Loadmark.Planning.Search;
 
 namespace Loadmark.Planning.Explaining;
 
@@ -139,8 +139,8 @@ public sealed class PlanExplainer
     private Rig? MinimalSet(PlanResult plan, List<string> mustHold)
     {
         var pinned = (_rig.Wired ?? []).Items.SelectMany(static feed => feed.To.Items).ToHashSet(StringComparer.Ordinal);
-        var hopeless = plan.Unfed.Items.Except(mustHold, StringComparer.Ordinal).ToHashSet(StringComparer.Ordinal);
-        var core = _rig with { Loads = [.. _rig.Loads.Items.Where(load => !hopeless.Contains(load.Id))] };
+        var unfeedable = plan.Unfed.Items.Except(mustHold, StringComparer.Ordinal).ToHashSet(StringComparer.Ordinal);
+        var core = _rig with { Loads = [.. _rig.Loads.Items.Where(load => !unfeedable.Contains(load.Id))] };
         if (!Fails(core))
             return null;
 

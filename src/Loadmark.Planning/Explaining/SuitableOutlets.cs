@@ -3,7 +3,7 @@ using Loadmark.Core.Fits;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 using Loadmark.Planning.Problem;
-using Loadmark.Planning.Searching;
+using Loadmark.Planning.Search;
 
 namespace Loadmark.Planning.Explaining;
 

@@ -26,33 +26,33 @@ internal sealed class LevelSolver : IDisposable
     ];
 
     private readonly WiringModel _wiring;
-    private readonly LinearBound _linear;
-    private readonly WholeSearch _search;
+    private readonly LinearRelaxation _linear;
+    private readonly IntegerSearch _search;
     private TimeSpan _limit;
     private readonly TimeProvider _time;
     private readonly IProgress<PlanProgress>? _progress;
     private CancellationToken _cancellation;
     private long _begin;
     private readonly long?[] _bounds = new long?[Enum.GetValues<Level>().Length];
-    private long[] _floors;
+    private long[] _easierBounds;
     private long[] _levels = [];
     private bool _isProven = true;
-    private bool _isOnFloor = true;
+    private bool _isOnBound = true;
 
     /// <summary>Prepares.</summary>
     /// <param name="wiring">The model; levels that are done are held fast in it.</param>
-    /// <param name="floors">The best vector of an easier problem, for the first levels: no solution's is before it in order.</param>
+    /// <param name="easierBounds">The best vector of an easier problem, for the first levels: no solution's is before it in order.</param>
     /// <param name="limit">How long to bound levels at the most.</param>
     /// <param name="time">The clock for that.</param>
     /// <param name="progress">Told what is searched for; null for nobody.</param>
     /// <param name="cancellation">Stops the search.</param>
     public LevelSolver(
-        WiringModel wiring, long[] floors, TimeSpan limit, TimeProvider time, IProgress<PlanProgress>? progress, CancellationToken cancellation)
+        WiringModel wiring, long[] easierBounds, TimeSpan limit, TimeProvider time, IProgress<PlanProgress>? progress, CancellationToken cancellation)
     {
         _wiring = wiring;
-        _linear = new LinearBound(wiring);
-        _search = new WholeSearch(wiring);
-        _floors = floors;
+        _linear = new LinearRelaxation(wiring);
+        _search = new IntegerSearch(wiring);
+        _easierBounds = easierBounds;
         _limit = limit;
         _time = time;
         _progress = progress;
@@ -80,23 +80,23 @@ internal sealed class LevelSolver : IDisposable
     public long[] Ideal(ReadOnlySpan<long> known, Level last = Level.Capacity)
     {
         var values = known.ToArray();
-        var isOnFloor = true;
+        var isOnBound = true;
         var isKnown = values.Length > 0;
         return [.. Relax(Level.Unfed, last, level =>
         {
             var isNothing = isKnown && values[(int)level] == _wiring[level].Constant;
             var least = isNothing ? values[(int)level] : _linear.Of(level, Left * ShareOfTime, _cancellation);
-            if (isOnFloor && (int)level < _floors.Length)
-                least = Math.Max(least, _floors[(int)level]);
+            if (isOnBound && (int)level < _easierBounds.Length)
+                least = Math.Max(least, _easierBounds[(int)level]);
             isKnown = isKnown && values[(int)level] == least;
-            isOnFloor &= (int)level < _floors.Length && least == _floors[(int)level];
+            isOnBound &= (int)level < _easierBounds.Length && least == _easierBounds[(int)level];
             return least;
         })];
     }
 
     /// <summary>Takes into account what is proven since.</summary>
-    /// <param name="floors">As in the beginning.</param>
-    public void Raise(long[] floors) => _floors = floors;
+    /// <param name="easierBounds">As in the beginning.</param>
+    public void Raise(long[] easierBounds) => _easierBounds = easierBounds;
 
     /// <summary>Solves all levels, or as many as the time allows.</summary>
     /// <param name="start">A solution to begin with; null where only its levels are known.</param>
@@ -201,7 +201,7 @@ internal sealed class LevelSolver : IDisposable
         }
 
         // Nor is anything below what an easier problem has proven.
-        if (_isOnFloor && (int)level < _floors.Length && _floors[(int)level] >= ValueOf(level))
+        if (_isOnBound && (int)level < _easierBounds.Length && _easierBounds[(int)level] >= ValueOf(level))
         {
             Hold(level, ValueOf(level));
             return true;
@@ -210,8 +210,8 @@ internal sealed class LevelSolver : IDisposable
         if (IsOver)
             return false;
         var least = _linear.Of(level, Left * ShareOfTime, _cancellation);
-        if (_isOnFloor && (int)level < _floors.Length)
-            least = Math.Max(least, _floors[(int)level]);
+        if (_isOnBound && (int)level < _easierBounds.Length)
+            least = Math.Max(least, _easierBounds[(int)level]);
         if (_linear.Whole is { } whole && _wiring[level].ValueIn(whole) < ValueOf(level))
             Take(whole);
         if (least >= ValueOf(level))
@@ -289,7 +289,7 @@ internal sealed class LevelSolver : IDisposable
         if (bound is { } least)
             Note(level, least);
         _isProven = _isProven && _bounds[(int)level] >= ValueOf(level);
-        _isOnFloor &= (int)level < _floors.Length && ValueOf(level) == _floors[(int)level];
+        _isOnBound &= (int)level < _easierBounds.Length && ValueOf(level) == _easierBounds[(int)level];
         _linear.Hold(level, long.MinValue, ValueOf(level));
         if (!_wiring[level].IsEmpty)
             _wiring.Model.Add(_wiring[level].Expression() <= ValueOf(level));

@@ -10,18 +10,18 @@ internal sealed record ModelAnswer(long[]? Values, long[] Levels, long?[] Gaps)
     public bool IsProven => Gaps.All(static gap => gap == 0);
 
     /// <summary>The first levels of a vector that no solution's is before in order.</summary>
-    public long[] Floors()
+    public long[] ObjectiveBounds()
     {
-        var floors = new List<long>();
+        var bounds = new List<long>();
         foreach (var (value, gap) in Levels.Zip(Gaps))
         {
             if (gap is not { } known)
                 break;
-            floors.Add(value - known);
+            bounds.Add(value - known);
             if (known > 0)
                 break;
         }
 
-        return [.. floors];
+        return [.. bounds];
     }
 }

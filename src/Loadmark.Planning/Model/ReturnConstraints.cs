@@ -50,7 +50,7 @@ internal static class ReturnConstraints
     /// <param name="loads">The loads that are on it then.</param>
     /// <param name="places">How many of them there may be on one.</param>
     /// <param name="pinned">What is on it in any case.</param>
-    public static void CountFindings(WiringModel wiring, IntVar noisy, int count, List<LoadCount> loads, int places, PinnedCompany pinned)
+    public static void CountFindings(WiringModel wiring, IntVar noisy, int count, List<LoadCount> loads, int places, PinnedOnReturn pinned)
     {
         var findings = new List<IntVar>();
         AddAny(static load => load.IsDigital, pinned.HasDigital);

@@ -5,7 +5,7 @@ using Loadmark.Planning.Problem;
 
 namespace Loadmark.Planning.Model;
 
-/// <summary>Which loads meet on a return that several outlets share: what must not, and what hums. Used once for each, or for several that are alike.</summary>
+/// <summary>Which loads meet on a return that several outlets share: what must not, and what hums. An instance serves once, for each or for several that are alike.</summary>
 /// <remarks>
 /// A return is in one of three states: one load that minds company is alone on it; there are loads that do not mind one
 /// another; or it is noisy. What is on it is counted apart for the noisy state, so that a fraction of a state holds no more
@@ -19,7 +19,7 @@ internal sealed class ReturnModel
     private readonly List<LoadCount> _on;
     private readonly List<Volts> _volts;
     private readonly List<Occupant> _pinned;
-    private readonly PinnedCompany _company;
+    private readonly PinnedOnReturn _sharing;
     private readonly int _places;
     private readonly int _count;
     private readonly List<LoadCount> _noisy = [];
@@ -34,7 +34,7 @@ internal sealed class ReturnModel
         _on = [.. singles.Select(static single => single.OnReturn).Concat(slots.SelectMany(Heard))];
         _volts = [.. singles.Select(static single => single.Source.Volts).Concat(slots.SelectMany(static slot => Heard(slot).Select(_ => slot.Class.Volts)))];
         _pinned = problem.PinnedOnReturn.TryGetValue(shared, out var pinned) ? [.. pinned.Select(new SignalPath(problem.Pinned.Rig).OccupantOf)] : [];
-        _company = new PinnedCompany(
+        _sharing = new PinnedOnReturn(
             _pinned.Count,
             _pinned.Exists(static load => load.IsDigital),
             _pinned.Exists(static load => load.Isolates));
@@ -43,7 +43,7 @@ internal sealed class ReturnModel
         // Each lead takes an outlet, so there are no more of them on a return than outlets.
         var outlets = _outlets.Sum(static group => group.Count) / _count;
         _places = outlets + slots.GroupBy(static slot => slot.Slot)
-            .SelectMany(static slot => Enumerable.Repeat(slot.Max(static choice => choice.Crews.Max(static crew => crew.Plugs)) - 1, slot.Key.Count))
+            .SelectMany(static slot => Enumerable.Repeat(slot.Max(static choice => choice.Cases.Max(static inCase => inCase.Plugs)) - 1, slot.Key.Count))
             .OrderDescending().Take(outlets).Sum();
     }
 
@@ -63,7 +63,7 @@ internal sealed class ReturnModel
             return;
 
         KeepHarmless();
-        if ((_company.MindsCompany || _on.Exists(static load => load.Load.MindsCompany)) && _places + _pinned.Count > 1)
+        if ((_sharing.MindsCompany || _on.Exists(static load => load.Load.MindsCompany)) && _places + _pinned.Count > 1)
             CountNoise();
     }
 
@@ -78,7 +78,7 @@ internal sealed class ReturnModel
             model.Add(alone == 0);
 
         // Beside a pinned load that minds company nothing is quiet, unless there is nothing.
-        var isBareQuiet = _company.MindsCompany;
+        var isBareQuiet = _sharing.MindsCompany;
         var aloneMinding = new List<LinearExpr>();
         foreach (var load in _on)
         {
@@ -100,13 +100,13 @@ internal sealed class ReturnModel
         _wiring[Level.NoisyLoads].Add(noisy, _pinned.Count, _count);
         if (aloneMinding.Count > 0)
             model.Add(LinearExpr.Sum(aloneMinding) <= alone);
-        if (_company.MindsCompany && _pinned.Count > 1)
+        if (_sharing.MindsCompany && _pinned.Count > 1)
             model.Add(noisy == 1);
 
         var places = BoundedSum.Of(_noisy);
         model.Add(places.Expression() <= Math.Min(places.Most, _places) * noisy);
         LimitDraws(noisy);
-        ReturnConstraints.CountFindings(_wiring, noisy, _count, _noisy, _places, _company);
+        ReturnConstraints.CountFindings(_wiring, noisy, _count, _noisy, _places, _sharing);
     }
 
     /// <summary>
@@ -138,7 +138,7 @@ internal sealed class ReturnModel
     private bool IsNoisy(long[] values)
     {
         var loads = _on.Sum(load => values[load.Count.Index]) + _pinned.Count;
-        return loads > 1 && (_company.MindsCompany || IsAnyMinding(values));
+        return loads > 1 && (_sharing.MindsCompany || IsAnyMinding(values));
     }
 
     private bool IsAlone(long[] values) => _pinned.Count == 0 && IsAnyMinding(values);

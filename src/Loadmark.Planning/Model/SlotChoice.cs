@@ -8,9 +8,9 @@ namespace Loadmark.Planning.Model;
 /// <param name="Class">The sources.</param>
 /// <param name="Used">Whether it does.</param>
 /// <param name="Legs">Which outlets it takes.</param>
-/// <param name="Crews">Its loads.</param>
-internal sealed record SlotChoice(LeadSlot Slot, FeedClass Class, IntVar Used, List<LegChoice> Legs, List<Crew> Crews)
+/// <param name="Cases">Its loads.</param>
+internal sealed record SlotChoice(LeadSlot Slot, FeedClass Class, IntVar Used, List<LegChoice> Legs, List<LoadsInCase> Cases)
 {
-    /// <summary>The loads in whatever company.</summary>
-    public IEnumerable<LoadCount> Loads => Crews.SelectMany(static crew => crew.Loads);
+    /// <summary>The loads in whatever case of sharing.</summary>
+    public IEnumerable<LoadCount> Loads => Cases.SelectMany(static inCase => inCase.Loads);
 }

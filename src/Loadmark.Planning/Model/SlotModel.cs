@@ -4,7 +4,7 @@ using Loadmark.Planning.Problem;
 
 namespace Loadmark.Planning.Model;
 
-/// <summary>Builds what one lead may do; used once.</summary>
+/// <summary>Builds what one lead may do; an instance serves once.</summary>
 internal sealed class SlotModel(PlanProblem problem, WiringModel wiring, LeadSlot slot)
 {
     /// <summary>One choice for each class of sources that suits enough loads; at most one of them is taken.</summary>
@@ -25,19 +25,19 @@ internal sealed class SlotModel(PlanProblem problem, WiringModel wiring, LeadSlo
             .Where(pair => pair.Cost is not null && IsBorne(from, pair.Load)).ToList();
         var known = suiting.Where(static pair => pair.Load.IsDrawKnown).Select(static pair => pair.Load).ToList();
         var plugs = from.AllowsSeveral ? Places(from, known) : 1;
-        var crews = new List<Crew>();
+        var cases = new List<LoadsInCase>();
         if (slot.Least == 1 && suiting.Count > 0)
-            crews.Add(NewCrew(from, Company.Alone, suiting.ConvertAll(static pair => pair.Load), 1));
+            cases.Add(NewCrew(from, SharingCase.Alone, suiting.ConvertAll(static pair => pair.Load), 1));
         if (plugs > 1)
-            crews.AddRange(Several(from, known, plugs));
-        if (crews.Count == 0)
+            cases.AddRange(Several(from, known, plugs));
+        if (cases.Count == 0)
             return null;
 
-        var used = crews is [var only] ? only.IsOn : Sum(crews.ConvertAll(static crew => crew.IsOn));
+        var used = cases is [var only] ? only.IsOn : Sum(cases.ConvertAll(static inCase => inCase.IsOn));
         var legs = from.Legs.Select(leg => new LegChoice(leg, Uses(leg, used))).ToList();
         if (from.LegsAreAlike && slot.Count == 1)
             OrderLegs(legs);
-        var choice = new SlotChoice(slot, from, used, legs, crews);
+        var choice = new SlotChoice(slot, from, used, legs, cases);
         foreach (var leg in legs)
             Keep(choice, leg);
         var costs = suiting.ToDictionary(static pair => pair.Load, static pair => pair.Cost!.Value);
@@ -82,11 +82,11 @@ internal sealed class SlotModel(PlanProblem problem, WiringModel wiring, LeadSlo
         return places;
     }
 
-    private IEnumerable<Crew> Several(FeedClass from, List<LoadGroup> loads, int plugs)
+    private IEnumerable<LoadsInCase> Several(FeedClass from, List<LoadGroup> loads, int plugs)
     {
         if (from.SharedReturn is not null)
         {
-            yield return Share(NewCrew(from, Company.OnSharedReturn, loads, plugs));
+            yield return Share(NewCrew(from, SharingCase.OnSharedReturn, loads, plugs));
             yield break;
         }
 
@@ -97,37 +97,37 @@ internal sealed class SlotModel(PlanProblem problem, WiringModel wiring, LeadSlo
         var places = Math.Min(plugs, quiet.Sum(static load => load.Count));
         if (places > 1)
         {
-            var crew = Share(NewCrew(from, Company.Quiet, quiet, places));
-            ReturnConstraints.KeepHarmless(wiring, Heard(crew), slot.Count);
-            yield return crew;
+            var inCase = Share(NewCrew(from, SharingCase.Quiet, quiet, places));
+            ReturnConstraints.KeepHarmless(wiring, Heard(inCase), slot.Count);
+            yield return inCase;
         }
 
         if (loads.Exists(static load => load.MindsCompany))
         {
-            var crew = Share(NewCrew(from, Company.Noisy, loads, plugs));
-            var heard = Heard(crew);
-            wiring.Model.Add(BoundedSum.Of(heard).Expression() >= 2 * crew.IsOn);
+            var inCase = Share(NewCrew(from, SharingCase.Noisy, loads, plugs));
+            var heard = Heard(inCase);
+            wiring.Model.Add(BoundedSum.Of(heard).Expression() >= 2 * inCase.IsOn);
             ReturnConstraints.KeepHarmless(wiring, heard, slot.Count);
             wiring[Level.NoisyLoads].Add(BoundedSum.Of(heard));
-            ReturnConstraints.CountFindings(wiring, crew.IsOn, slot.Count, heard, crew.Plugs, default);
-            yield return crew;
+            ReturnConstraints.CountFindings(wiring, inCase.IsOn, slot.Count, heard, inCase.Plugs, default);
+            yield return inCase;
         }
     }
 
     /// <summary>Inputs of supplies with one load at the most; null where none may be here.</summary>
-    private Crew? WithInputs(FeedClass from, List<LoadGroup> loads, int plugs)
+    private LoadsInCase? WithInputs(FeedClass from, List<LoadGroup> loads, int plugs)
     {
         if (!loads.Exists(static load => load.IsInput))
             return null;
-        var crew = Share(NewCrew(from, Company.WithInputs, loads, plugs));
-        wiring.Model.Add(BoundedSum.Of(Heard(crew)).Expression() <= crew.IsOn);
-        return crew;
+        var inCase = Share(NewCrew(from, SharingCase.WithInputs, loads, plugs));
+        wiring.Model.Add(BoundedSum.Of(Heard(inCase)).Expression() <= inCase.IsOn);
+        return inCase;
     }
 
     /// <summary>The loads that meet others on the lead: not the inputs of supplies.</summary>
-    private static List<LoadCount> Heard(Crew crew) => crew.Loads.FindAll(static load => !load.Load.IsInput);
+    private static List<LoadCount> Heard(LoadsInCase inCase) => inCase.Loads.FindAll(static load => !load.Load.IsInput);
 
-    private Crew NewCrew(FeedClass from, Company company, List<LoadGroup> loads, int plugs)
+    private LoadsInCase NewCrew(FeedClass from, SharingCase sharing, List<LoadGroup> loads, int plugs)
     {
         var counts = loads.ConvertAll(load =>
         {
@@ -145,14 +145,14 @@ internal sealed class SlotModel(PlanProblem problem, WiringModel wiring, LeadSlo
                 wiring.Model.Add(count.Count <= count.Load.Count * isOn);
         }
 
-        wiring.Model.Add(all.Expression() >= (company == Company.Alone ? 1 : 2) * isOn);
-        return new Crew(company, isOn, plugs, counts);
+        wiring.Model.Add(all.Expression() >= (sharing == SharingCase.Alone ? 1 : 2) * isOn);
+        return new LoadsInCase(sharing, isOn, plugs, counts);
     }
 
-    private Crew Share(Crew crew)
+    private LoadsInCase Share(LoadsInCase inCase)
     {
-        wiring[Level.Sharing].Add(BoundedSum.Of(crew.Loads));
-        return crew;
+        wiring[Level.Sharing].Add(BoundedSum.Of(inCase.Loads));
+        return inCase;
     }
 
     private IntVar Sum(List<IntVar> parts)
@@ -193,12 +193,12 @@ internal sealed class SlotModel(PlanProblem problem, WiringModel wiring, LeadSlo
         else
             wiring.Model.Add(run.Expression() <= most);
 
-        // Said for each company too: then a fraction of a lead gives no more than that fraction of what an outlet can.
-        if (choice.Crews.Count > 1)
+        // Said for each case of sharing too: then a fraction of a lead gives no more than that fraction of what an outlet can.
+        if (choice.Cases.Count > 1)
         {
             var largest = leg.Leg.Limits.Max(static limit => limit!.Most);
-            foreach (var crew in choice.Crews)
-                wiring.Model.Add(DrawsOf(crew.Loads, scale.RunOf).Expression() <= largest * crew.IsOn);
+            foreach (var inCase in choice.Cases)
+                wiring.Model.Add(DrawsOf(inCase.Loads, scale.RunOf).Expression() <= largest * inCase.IsOn);
         }
 
         // Where no load takes more to start, the running sum says it all.

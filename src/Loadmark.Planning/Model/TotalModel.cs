@@ -6,7 +6,7 @@ namespace Loadmark.Planning.Model;
 
 /// <summary>
 /// Keeps what supplies and banks can give in all. The loads on a lead are counted for a class of outlets that may be of
-/// several supplies; what they draw is then a flow that goes to the one whose outlet is taken. Used once.
+/// several supplies; what they draw is then a flow that goes to the one whose outlet is taken. An instance serves once.
 /// </summary>
 internal sealed class TotalModel(PlanProblem problem, WiringModel wiring)
 {

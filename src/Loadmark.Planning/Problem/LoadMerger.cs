@@ -22,15 +22,15 @@ internal sealed class LoadMerger
     }
 
     /// <summary>The problem with loads merged.</summary>
-    public PlanProblem Merge(LoadGrain grain)
+    public PlanProblem Merge(Granularity granularity)
     {
         var merged = new List<List<LoadGroup>>();
-        foreach (var alike in _problem.Loads.GroupBy(load => (_profiles[load.Index], grain.ByPriority ? load.Priority : 0)))
+        foreach (var alike in _problem.Loads.GroupBy(load => (_profiles[load.Index], granularity.ByPriority ? load.Priority : 0)))
         {
             List<LoadGroup>? last = null;
             foreach (var load in alike.OrderBy(Run).ThenBy(Start).ThenBy(static load => load.Index))
             {
-                if (last is null || Run(load) > Run(last[0]) * grain.Ratio || Start(load) > last.Min(Start) * grain.Ratio || last.Max(Start) > Start(load) * grain.Ratio)
+                if (last is null || Run(load) > Run(last[0]) * granularity.Ratio || Start(load) > last.Min(Start) * granularity.Ratio || last.Max(Start) > Start(load) * granularity.Ratio)
                     merged.Add(last = []);
                 last.Add(load);
             }

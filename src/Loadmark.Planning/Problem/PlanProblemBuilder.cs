@@ -9,7 +9,7 @@ using Loadmark.Core.Rigs;
 
 namespace Loadmark.Planning.Problem;
 
-/// <summary>Builds a <see cref="PlanProblem"/>; used once.</summary>
+/// <summary>Builds a <see cref="PlanProblem"/>; an instance serves once.</summary>
 internal sealed class PlanProblemBuilder
 {
     private readonly WiredRig _pinned;

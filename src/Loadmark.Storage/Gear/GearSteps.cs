@@ -5,7 +5,7 @@ using Microsoft.EntityFrameworkCore;
 
 namespace Loadmark.Storage.Gear;
 
-/// <summary>Makes several changes of the library within one transaction; used once.</summary>
+/// <summary>Makes several changes of the library within one transaction; an instance serves once.</summary>
 internal sealed class GearSteps(StorageContext context, TimeProvider clock)
 {
     /// <summary>From so many on it is quicker to know all tags beforehand than to ask for each.</summary>

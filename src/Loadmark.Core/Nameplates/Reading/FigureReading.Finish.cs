@@ -45,7 +45,7 @@ internal sealed partial class FigureReading
         DropRepeated();
         DropLonely();
 
-        SettleDoubts();
+        ResolveDoubts();
 
         // One power among several modes that all have their current is the supply's total, not a mode's.
         if (_groups.Count > 1 && _groups.TrueForAll(static group => group.Outlet < 0 && (group.Amps != null || group.AmpsDisputed)))
@@ -105,7 +105,7 @@ internal sealed partial class FigureReading
     /// A figure with letters for digits is taken when the label's other two figures bear it out (V·A = W). Otherwise it is a
     /// candidate where the label says nothing plainer, and unread where it does.
     /// </summary>
-    private void SettleDoubts()
+    private void ResolveDoubts()
     {
         foreach (var group in _groups)
         {

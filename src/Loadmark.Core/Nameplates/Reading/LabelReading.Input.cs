@@ -60,7 +60,7 @@ internal ref partial struct LabelReading
     }
 
     /// <summary>What is said at an input is the input's where the label has an output, else the label's own.</summary>
-    private void SettleInput()
+    private void ResolveInput()
     {
         if (_figures.Input is not null)
         {

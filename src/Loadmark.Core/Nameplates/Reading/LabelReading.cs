@@ -67,7 +67,7 @@ internal ref partial struct LabelReading
 
         ReadAside();
         _figures.Finish();
-        SettleInput();
+        ResolveInput();
         _forms.Add(_waitingForms);
 
         var derived = new DerivedFigures();
@@ -78,8 +78,8 @@ internal ref partial struct LabelReading
             _forms = default;
         if (_figures.HertzOfMode is { } hertz && _forms.IsEmpty && outlets.IsEmpty)
             _forms.Add(direct: false, hertz);
-        var amps = Settle(Doubtful(_oddAmps, _figures.DoubtfulAmps), _figures.DisputedAmps);
-        var watts = Settle(Doubtful(_oddWatts, _figures.DoubtfulWatts), _figures.DisputedWatts);
+        var amps = Resolve(Doubtful(_oddAmps, _figures.DoubtfulAmps), _figures.DisputedAmps);
+        var watts = Resolve(Doubtful(_oddWatts, _figures.DoubtfulWatts), _figures.DisputedWatts);
         var volts = Doubtful(_oddVolts, _figures.DoubtfulVolts);
         foreach (var place in _figures.Rejected)
             Reject(place);
@@ -305,7 +305,7 @@ internal ref partial struct LabelReading
     }
 
     /// <summary>One field for both; when both are spoken of, the second stays unread rather than unsaid.</summary>
-    private readonly Field<T> Settle<T>(Field<T> odd, Field<T> disputed)
+    private readonly Field<T> Resolve<T>(Field<T> odd, Field<T> disputed)
         where T : struct
     {
         // What was unreadable is among the unread already.

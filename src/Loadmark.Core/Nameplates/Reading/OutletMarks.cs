@@ -38,7 +38,7 @@ internal ref partial struct OutletMarks
     /// <param name="tokens">The label's tokens, as lexed.</param>
     /// <param name="text">The label, folded.</param>
     /// <param name="lower">The same in small letters.</param>
-    public static void Settle(Span<Token> tokens, ReadOnlySpan<char> text, ReadOnlySpan<char> lower) => new OutletMarks(tokens, text, lower).Settle();
+    public static void Resolve(Span<Token> tokens, ReadOnlySpan<char> text, ReadOnlySpan<char> lower) => new OutletMarks(tokens, text, lower).Resolve();
 
     private readonly char SignAt(int i) => i >= 0 && i < _tokens.Length ? _tokens[i].Sign : Sign.NewLine;
 
@@ -46,7 +46,7 @@ internal ref partial struct OutletMarks
 
     private readonly bool IsHash(int i) => SignAt(i) == Sign.Point && _text[_tokens[i].Start] == '#';
 
-    private void Settle()
+    private void Resolve()
     {
         var listed = IsListed();
         var ports = HasPorts();

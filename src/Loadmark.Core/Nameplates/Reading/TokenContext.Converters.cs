@@ -6,7 +6,7 @@ internal static partial class TokenContext
     /// <summary>
     /// "5 V to 9 V step-up": beside a word for a converter the voltages are no range, but what goes in and what comes out.
     /// </summary>
-    private static void SettleConverters(Span<Token> tokens, ReadOnlySpan<char> lower)
+    private static void ResolveConverters(Span<Token> tokens, ReadOnlySpan<char> lower)
     {
         if (!HasConverter(tokens, lower))
             return;
@@ -33,7 +33,7 @@ internal static partial class TokenContext
     }
 
     /// <summary>"runs at 24 V internally", "internal 18 V", "5 V inside": a voltage beside the word is inside the thing.</summary>
-    private static void SettleInside(Span<Token> tokens, ReadOnlySpan<char> lower)
+    private static void ResolveInside(Span<Token> tokens, ReadOnlySpan<char> lower)
     {
         for (var i = 0; i < tokens.Length; i++)
         {

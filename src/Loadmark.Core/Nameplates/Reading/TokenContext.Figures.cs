@@ -42,7 +42,7 @@ internal static partial class TokenContext
                 // Most labels have nothing to join: their tokens stay where they are.
                 if (kept != i)
                     tokens[kept] = tokens[i];
-                SettleGroupingPoint(ref tokens[kept++], tokens[(i + 1)..], text);
+                ResolveGroupingPoint(ref tokens[kept++], tokens[(i + 1)..], text);
             }
         }
 
@@ -53,7 +53,7 @@ internal static partial class TokenContext
     /// "9 V ..6 A": points glued to a number that is the end of no range may be a decimal point printed twice. Both ways to take it are kept;
     /// of a number with decimals of its own, none. "Current ... 6 A" has a row of points that leads to the figure.
     /// </summary>
-    private static void SettleStrayPoints(Span<Token> tokens)
+    private static void ResolveStrayPoints(Span<Token> tokens)
     {
         for (var i = 0; i + 2 < tokens.Length; i++)
         {
@@ -155,7 +155,7 @@ internal static partial class TokenContext
     }
 
     /// <summary>"1.000 mA": nobody prints thousandths of a milliampere, so the point may group thousands.</summary>
-    private static void SettleGroupingPoint(ref Token token, ReadOnlySpan<Token> after, ReadOnlySpan<char> text)
+    private static void ResolveGroupingPoint(ref Token token, ReadOnlySpan<Token> after, ReadOnlySpan<char> text)
     {
         if (token is { Sign: Sign.Number, Other: 0m, Value.Scale: 3 } && after is [{ Sign: Sign.Ampere, Value: 1e-3m }, ..] && text[token.Start] is >= '1' and <= '9')
             token.Other = token.Value * 1000m;

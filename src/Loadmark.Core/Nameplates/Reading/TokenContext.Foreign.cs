@@ -13,7 +13,7 @@ internal static partial class TokenContext
     private const int ForeignReach = 7;
 
     /// <summary>Takes the figures of signals, cells and the inside out of the reading; the words and figures stay unread.</summary>
-    private static void SettleForeign(Span<Token> tokens, ReadOnlySpan<char> text, ReadOnlySpan<char> lower)
+    private static void ResolveForeign(Span<Token> tokens, ReadOnlySpan<char> text, ReadOnlySpan<char> lower)
     {
         for (var i = 0; i < tokens.Length; i++)
         {
@@ -21,11 +21,11 @@ internal static partial class TokenContext
             if (figures == ForeignFigures.None)
                 continue;
             if (figures == ForeignFigures.Pack)
-                SettlePack(tokens, i);
+                ResolvePack(tokens, i);
             else if (figures == ForeignFigures.Cell)
-                SettleCell(tokens, i);
-            else if (!(EndsClause(tokens, i + 1) && SettleForeignBefore(tokens, i, figures)) && !SettleForeignAfter(tokens, i + 1, figures, text))
-                SettleForeignBefore(tokens, i, figures);
+                ResolveCell(tokens, i);
+            else if (!(EndsClause(tokens, i + 1) && ResolveForeignBefore(tokens, i, figures)) && !ResolveForeignAfter(tokens, i + 1, figures, text))
+                ResolveForeignBefore(tokens, i, figures);
         }
     }
 
@@ -67,7 +67,7 @@ internal static partial class TokenContext
     }
 
     /// <summary>Takes out the first figure after a word, and what hangs on it, up to the end of the clause.</summary>
-    private static bool SettleForeignAfter(Span<Token> tokens, int i, ForeignFigures figures, ReadOnlySpan<char> text)
+    private static bool ResolveForeignAfter(Span<Token> tokens, int i, ForeignFigures figures, ReadOnlySpan<char> text)
     {
         var found = false;
         for (var most = i + ForeignReach; i < most && i < tokens.Length; i++)
@@ -115,7 +115,7 @@ internal static partial class TokenContext
     }
 
     /// <summary>"1 W amplifier", "20 W RMS", "12 V heater".</summary>
-    private static bool SettleForeignBefore(Span<Token> tokens, int i, ForeignFigures figures)
+    private static bool ResolveForeignBefore(Span<Token> tokens, int i, ForeignFigures figures)
     {
         var end = i;
         while (end > 0 && end > i - 3 && tokens[end - 1].Sign is Sign.Word or Sign.Quiet or Sign.Open or Sign.Filler)
@@ -128,7 +128,7 @@ internal static partial class TokenContext
     }
 
     /// <summary>A figure beside a word for cells: "1.5 V AA", "Li-ion 7.4 V", "3.7 V 2000 mAh". "9 V battery" is none of them.</summary>
-    private static void SettleCell(Span<Token> tokens, int i)
+    private static void ResolveCell(Span<Token> tokens, int i)
     {
         var before = i - 2;
         while (before > 0 && before > i - 4 && tokens[before + 1].Sign is Sign.Word)
@@ -151,7 +151,7 @@ internal static partial class TokenContext
     }
 
     /// <summary>"battery 11.1 V; outputs 9 V": where another low voltage is printed, the battery's is none of the supply.</summary>
-    private static void SettlePack(Span<Token> tokens, int i)
+    private static void ResolvePack(Span<Token> tokens, int i)
     {
         var after = i + 1;
         while (after < tokens.Length && after < i + 4 && tokens[after].Sign is Sign.Colon or Sign.Quiet)

@@ -7,7 +7,7 @@ internal static partial class TokenContext
     private const decimal FuseVolts = 250m;
 
     /// <summary>The rating of a fuse is neither what the thing draws nor its mains.</summary>
-    private static void SettleFuses(Span<Token> tokens, ReadOnlySpan<char> text)
+    private static void ResolveFuses(Span<Token> tokens, ReadOnlySpan<char> text)
     {
         for (var i = 0; i < tokens.Length; i++)
         {
@@ -20,7 +20,7 @@ internal static partial class TokenContext
                 else if (last < i && IsFigure(tokens, i - 4, Sign.Volt) && tokens[i - 4].Value == FuseVolts)
                     last = i - 4;
                 Identify(tokens[last..i]);
-                SettleFuseAfter(tokens, i + 1, text);
+                ResolveFuseAfter(tokens, i + 1, text);
             }
             else if (tokens[i].Sign == Sign.Identifier && IsFuseCode(text[tokens[i].Start..tokens[i].End]))
             {
@@ -33,7 +33,7 @@ internal static partial class TokenContext
     }
 
     /// <summary>"T500mA 250V": how it blows, at what current, up to what voltage.</summary>
-    private static void SettleFuseAfter(Span<Token> tokens, int next, ReadOnlySpan<char> text)
+    private static void ResolveFuseAfter(Span<Token> tokens, int next, ReadOnlySpan<char> text)
     {
         for (var parts = 0; parts < 5 && next < tokens.Length; parts++)
         {
@@ -79,7 +79,7 @@ internal static partial class TokenContext
     /// A minus before a voltage is no dash between two pieces: it comes back unread rather than vanish. "+/-15V" and
     /// "+12V / -12V" are split supplies, which no single voltage describes.
     /// </summary>
-    private static void SettleSigns(Span<Token> tokens)
+    private static void ResolveSigns(Span<Token> tokens)
     {
         for (var i = 0; i + 2 < tokens.Length; i++)
         {
@@ -116,7 +116,7 @@ internal static partial class TokenContext
     /// <summary>
     /// "plus/minus 15 V", "dual rail 15 V", "bipolar 15 V": split supplies in words. The voltage beside the words is none that one setting has.
     /// </summary>
-    private static void SettleRails(Span<Token> tokens, ReadOnlySpan<char> lower)
+    private static void ResolveRails(Span<Token> tokens, ReadOnlySpan<char> lower)
     {
         for (var i = 0; i < tokens.Length; i++)
         {

@@ -11,23 +11,23 @@ internal static partial class TokenContext
     /// <param name="text">The label, folded.</param>
     /// <param name="lower">The same in small letters.</param>
     /// <returns>How many tokens there are now; figures that were split became one.</returns>
-    public static int Settle(Span<Token> tokens, ReadOnlySpan<char> text, ReadOnlySpan<char> lower)
+    public static int Resolve(Span<Token> tokens, ReadOnlySpan<char> text, ReadOnlySpan<char> lower)
     {
-        OutletMarks.Settle(tokens, text, lower);
+        OutletMarks.Resolve(tokens, text, lower);
         var count = JoinFigures(tokens, text);
         tokens = tokens[..count];
-        SettleStrayPoints(tokens);
+        ResolveStrayPoints(tokens);
         SpreadIdentifiers(tokens, text);
-        SettleNames(tokens, text);
-        SettleFuses(tokens, text);
-        SettleSigns(tokens);
-        SettleRails(tokens, lower);
-        SettleCharges(tokens, text);
-        SettleInside(tokens, lower);
-        SettleForeign(tokens, text, lower);
-        SettleConverters(tokens, lower);
-        SettleForms(tokens);
-        SettleTransistors(tokens);
+        ResolveNames(tokens, text);
+        ResolveFuses(tokens, text);
+        ResolveSigns(tokens);
+        ResolveRails(tokens, lower);
+        ResolveCharges(tokens, text);
+        ResolveInside(tokens, lower);
+        ResolveForeign(tokens, text, lower);
+        ResolveConverters(tokens, lower);
+        ResolveForms(tokens);
+        ResolveTransistors(tokens);
         return count;
     }
 
@@ -128,7 +128,7 @@ internal static partial class TokenContext
     }
 
     /// <summary>What follows "Model", "S/N" or "Class" is an identifier if it has a digit in it.</summary>
-    private static void SettleNames(Span<Token> tokens, ReadOnlySpan<char> text)
+    private static void ResolveNames(Span<Token> tokens, ReadOnlySpan<char> text)
     {
         for (var i = 0; i < tokens.Length; i++)
         {
@@ -161,7 +161,7 @@ internal static partial class TokenContext
     }
 
     /// <summary>"AC 128": a transistor, not alternating current; a voltage would have its unit.</summary>
-    private static void SettleTransistors(Span<Token> tokens)
+    private static void ResolveTransistors(Span<Token> tokens)
     {
         for (var i = 0; i + 1 < tokens.Length; i++)
         {
@@ -174,7 +174,7 @@ internal static partial class TokenContext
     }
 
     /// <summary>"1.5 A h" is what a battery holds, not a current.</summary>
-    private static void SettleCharges(Span<Token> tokens, ReadOnlySpan<char> text)
+    private static void ResolveCharges(Span<Token> tokens, ReadOnlySpan<char> text)
     {
         for (var i = 2; i < tokens.Length; i++)
         {
@@ -186,7 +186,7 @@ internal static partial class TokenContext
     }
 
     /// <summary>An equals sign or a tilde marks a form only beside a figure.</summary>
-    private static void SettleForms(Span<Token> tokens)
+    private static void ResolveForms(Span<Token> tokens)
     {
         for (var i = 0; i < tokens.Length; i++)
         {

@@ -3,7 +3,7 @@ using Loadmark.Api.Answering;
 using Loadmark.Api.Asking;
 using Loadmark.Planning;
 using Loadmark.Planning.Explaining;
-using Loadmark.Planning.Searching;
+using Loadmark.Planning.Search;
 using Loadmark.Web.Problems;
 
 namespace Loadmark.Api.Questions;

@@ -1,6 +1,0 @@
-namespace Loadmark.Planning.Improving;
-
-/// <summary>Where a load may be fed, and over what kind of lead.</summary>
-/// <param name="Stand">The outlets.</param>
-/// <param name="Ends">The place of what the lead does to polarity and plug.</param>
-internal readonly record struct Berth(Stand Stand, int Ends);

@@ -1,0 +1,34 @@
+using Loadmark.Core.Fits;
+
+namespace Loadmark.Planning.LocalSearch;
+
+/// <summary>A feed of a wiring that is being improved.</summary>
+internal sealed class LiveFeed(FeedSite site, int ends)
+{
+    /// <summary>Its outlets.</summary>
+    public FeedSite FeedSite { get; } = site;
+
+    /// <summary>The place of what its lead does to polarity and plug.</summary>
+    public int Ends { get; } = ends;
+
+    /// <summary>The kind of its lead.</summary>
+    public int Kind { get; set; }
+
+    /// <summary>Its loads.</summary>
+    public List<int> Loads { get; } = new(4);
+
+    /// <summary>Its place among the feeds.</summary>
+    public int Place { get; set; }
+
+    /// <summary>What its loads count against each leg's limit.</summary>
+    public (long Run, long Start, long After)[] Sums { get; } = new (long, long, long)[site.Legs.Length];
+
+    /// <summary>Findings of margin of its loads.</summary>
+    public int Margins { get; set; }
+
+    /// <summary>How many of its loads it is not known to suit, or feeds well under their voltage.</summary>
+    public int Doubts { get; set; }
+
+    /// <summary>Who is on it.</summary>
+    public ReturnOccupancy Occupancy;
+}

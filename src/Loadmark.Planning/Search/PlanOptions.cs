@@ -1,0 +1,29 @@
+using Loadmark.Planning.Objective;
+using Loadmark.Planning.Problem;
+
+namespace Loadmark.Planning.Search;
+
+/// <summary>How to plan.</summary>
+public sealed record PlanOptions
+{
+    /// <summary>The supplies that may be used; null for all.</summary>
+    public IReadOnlySet<string>? Only { get; init; }
+
+    /// <summary>
+    /// The supplies of which only what is known to suit a load may feed it; null for none. Others may feed what they are not known to
+    /// harm, which a plan avoids where it can.
+    /// </summary>
+    internal IReadOnlySet<string>? Certain { get; init; }
+
+    /// <summary>The supplies that are fed by others and are to be fed by the plan; those of the rest that no pinned feed feeds stay idle.</summary>
+    internal PlannedInputs Inputs { get; init; } = PlannedInputs.None;
+
+    /// <summary>
+    /// Told what is being looked for, each time that changes; null for nobody. It is called on threads of the planner, at times on two at once. Of a rig that
+    /// falls into parts that have nothing to do with one another, each part is looked at by itself.
+    /// </summary>
+    public IProgress<PlanProgress>? Progress { get; init; }
+
+    /// <summary>How long to look at the most; ten seconds unless set.</summary>
+    public TimeSpan TimeLimit { get; init; } = TimeSpan.FromSeconds(10);
+}
