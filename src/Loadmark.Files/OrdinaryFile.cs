@@ -26,7 +26,8 @@ public static class OrdinaryFile
             // Only a file has a length. An empty one is told by what only a file lets be done to it: setting the length that it has.
             if (LengthOf(path) > 0)
                 return true;
-            using var stream = new FileStream(path, FileMode.Open, FileAccess.ReadWrite, FileShare.ReadWrite | FileShare.Delete, bufferSize: 0);
+            using var stream = new FileStream(
+                path, FileMode.Open, FileAccess.ReadWrite, FileShare.ReadWrite | FileShare.Delete, bufferSize: 0);
             if (!stream.CanSeek)
                 return false;
             stream.SetLength(stream.Length);

@@ -71,7 +71,8 @@ public static class RigFile
     /// <summary>What is wrong with a file that is too large.</summary>
     /// <param name="what">What it should be: "rig file".</param>
     /// <param name="most">The most bytes it may have.</param>
-    internal static string TooLarge(string what = Itself, int most = RigFileReader.MostBytes) => $"the file is over {most / (1024 * 1024)} MiB; a {what} is never that large";
+    internal static string TooLarge(string what = Itself, int most = RigFileReader.MostBytes) =>
+        $"the file is over {most / (1024 * 1024)} MiB; a {what} is never that large";
 
     /// <summary>The text of a file; null, with an error, when it cannot be read.</summary>
     /// <param name="path">Its path.</param>

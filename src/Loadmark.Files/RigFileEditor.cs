@@ -17,7 +17,8 @@ public static class RigFileEditor
     /// </summary>
     /// <param name="text">The text of a rig file that can be read.</param>
     /// <param name="wired">The new wiring, of outlets, leads and loads that the rig has.</param>
-    /// <param name="library">The gear that the file may take <c>from: library</c>; null where there is no library, and then such a file is refused.</param>
+    /// <param name="library">The gear that the file may take <c>from: library</c>; null where there is no library, and then such a file is
+    /// refused.</param>
     /// <returns>The new text. It reads as the same rig with the new wiring.</returns>
     /// <exception cref="ArgumentException">The text is not a readable rig file.</exception>
     /// <exception cref="InvalidOperationException">
@@ -36,7 +37,8 @@ public static class RigFileEditor
         if (after.Rig is null)
             throw new InvalidOperationException($"The new wiring does not fit this rig. {after.Errors[0].Message}");
         if (after.Rig != before.Rig with { Wired = wired })
-            throw new InvalidOperationException("This file is written in a way that cannot be edited without changing more than the wiring; save the rig anew instead.");
+            throw new InvalidOperationException(
+                "This file is written in a way that cannot be edited without changing more than the wiring; save the rig anew instead.");
         return edited;
     }
 
@@ -70,7 +72,8 @@ public static class RigFileEditor
         if (Edit(plain, root, before, rig, library) is { } update)
             return update with { Text = mark + update.Text };
         var full = FullOutletNames.Spell(plain, root, before);
-        if (full != plain && TreeReader.Read(full, new ErrorList("rig")) is MappingNode fullRoot && Edit(full, fullRoot, before, rig, library) is { } other)
+        if (full != plain && TreeReader.Read(full, new ErrorList("rig")) is MappingNode fullRoot
+            && Edit(full, fullRoot, before, rig, library) is { } other)
             return other with { Text = mark + other.Text };
 
         var anew = RigFileWriter.Write(rig);
@@ -83,7 +86,8 @@ public static class RigFileEditor
         var (old, wanted, listed) = (TreeBuilder.TreeOf(before), TreeBuilder.TreeOf(rig), new ListedOutlets(before, rig));
         foreach (var scope in (ReadOnlySpan<EditScope>)[EditScope.Keys, EditScope.Entries, EditScope.Sections])
         {
-            if (TreeEdit.Apply(plain, root, old, wanted, listed, scope) is { } edited && RigFileReader.Read(edited, "rig", library).Rig == rig)
+            if (TreeEdit.Apply(plain, root, old, wanted, listed, scope) is { } edited
+                && RigFileReader.Read(edited, "rig", library).Rig == rig)
                 return new RigTextUpdate(edited, scope == EditScope.Keys || CommentList.HoldsAll(edited, plain));
         }
 
@@ -106,7 +110,9 @@ public static class RigFileEditor
         if (overTheirs.CommentsKept && CommentList.HoldsNew(overTheirs.Text, ours, before))
             return overTheirs;
         var overOurs = Update(ours, merged);
-        return overOurs.CommentsKept && CommentList.HoldsNew(overOurs.Text, theirs, before) ? overOurs : overTheirs with { CommentsKept = false };
+        return overOurs.CommentsKept && CommentList.HoldsNew(overOurs.Text, theirs, before)
+            ? overOurs
+            : overTheirs with { CommentsKept = false };
     }
 
     /// <summary>

@@ -5,7 +5,9 @@ using Loadmark.Files.Trees;
 
 namespace Loadmark.Files;
 
-/// <summary>Reads rig files: YAML, or JSON of the same shape. Whatever is wrong with a file comes back as errors, never as an exception.</summary>
+/// <summary>
+/// Reads rig files: YAML, or JSON of the same shape. Whatever is wrong with a file comes back as errors, never as an exception.
+/// </summary>
 public static class RigFileReader
 {
     /// <summary>The largest file, in bytes: 1 MiB. A rig of ten thousand loads is smaller.</summary>
@@ -17,7 +19,8 @@ public static class RigFileReader
     /// <summary>Reads the text of a rig file.</summary>
     /// <param name="text">The text; a byte order mark at its start is passed over.</param>
     /// <param name="fileName">The name that errors carry.</param>
-    /// <param name="library">The gear that the file may take <c>from: library</c>; null where there is no library, and then such a file is refused.</param>
+    /// <param name="library">The gear that the file may take <c>from: library</c>; null where there is no library, and then such a file is
+    /// refused.</param>
     /// <returns>The rig, or every error in the text.</returns>
     public static RigReading Read(string text, string fileName, IGearLookup? library = null)
     {
@@ -28,7 +31,8 @@ public static class RigFileReader
 
     /// <summary>Reads a rig file.</summary>
     /// <param name="path">Its path. One that cannot be read comes back as an error.</param>
-    /// <param name="library">The gear that the file may take <c>from: library</c>; null where there is no library, and then such a file is refused.</param>
+    /// <param name="library">The gear that the file may take <c>from: library</c>; null where there is no library, and then such a file is
+    /// refused.</param>
     /// <returns>The rig, or every error in the file.</returns>
     public static RigReading ReadFile(string path, IGearLookup? library = null)
     {
@@ -39,7 +43,8 @@ public static class RigFileReader
 
     /// <summary>Reads a rig file and gives its text too, to the letter.</summary>
     /// <param name="path">Its path. One that cannot be read comes back as an error.</param>
-    /// <param name="library">The gear that the file may take <c>from: library</c>; null where there is no library, and then such a file is refused.</param>
+    /// <param name="library">The gear that the file may take <c>from: library</c>; null where there is no library, and then such a file is
+    /// refused.</param>
     /// <returns>The rig, or every error in the file; and its text, null when there is none.</returns>
     public static (RigReading Reading, string? Text) ReadFileWithText(string path, IGearLookup? library = null)
     {
@@ -52,7 +57,8 @@ public static class RigFileReader
     /// <summary>Reads a rig from a stream to its end, such as standard input, and gives its text too, to the letter.</summary>
     /// <param name="stream">The stream; it stays open.</param>
     /// <param name="name">The name that errors carry.</param>
-    /// <param name="library">The gear that the text may take <c>from: library</c>; null where there is no library, and then such a text is refused.</param>
+    /// <param name="library">The gear that the text may take <c>from: library</c>; null where there is no library, and then such a text is
+    /// refused.</param>
     /// <returns>The rig, or every error in the text; and the text, null when there is none.</returns>
     public static (RigReading Reading, string? Text) ReadWithText(Stream stream, string name, IGearLookup? library = null)
     {
@@ -73,7 +79,10 @@ public static class RigFileReader
         else if (control >= 0 && text[control] == '\0')
             errors.Add(Spot.At(text, control), "this is not a text file: it holds a zero character here", null, "a text in UTF-8");
         else if (control >= 0)
-            errors.Add(Spot.At(text, control), $"the character U+{(int)text[control]:X4} has no place in a text file", $"U+{(int)text[control]:X4}");
+            errors.Add(
+                Spot.At(text, control),
+                $"the character U+{(int)text[control]:X4} has no place in a text file",
+                $"U+{(int)text[control]:X4}");
         else if (TreeReader.Read(text, errors) is { } root && RigTreeReader.Read(root, errors, library) is { } rig && !errors.Any)
             return new RigReading(rig, []);
 

@@ -8,7 +8,10 @@ namespace Loadmark.Planning;
 /// <param name="After">The feed it is to be on; null when it is not fed.</param>
 public sealed record LoadMove(string Load, ValueList<Feed> Before, Feed? After)
 {
-    /// <summary>Compares two wirings, load by load, in the order of the file, then supplies that are fed by others. What else is on a feed does not count as a move.</summary>
+    /// <summary>
+    /// Compares two wirings, load by load, in the order of the file, then supplies that are fed by others. What else is on a feed does not
+    /// count as a move.
+    /// </summary>
     /// <param name="before">The rig as it is wired.</param>
     /// <param name="after">The same rig as it is to be wired.</param>
     public static ValueList<LoadMove> Between(Rig before, Rig after)

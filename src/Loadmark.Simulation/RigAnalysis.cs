@@ -69,7 +69,9 @@ public sealed class RigAnalysis
         {
             AnalysisDepth.StartUp => SeenStart.Of(started!),
             AnalysisDepth.WholeVerdict => SeenStart.Of(circuit, [.. Enumerable.Range(0, circuit.Parts.Length)], cancellation),
-            AnalysisDepth.Verdict => StartUpCall.CallsForStartUp(circuit, settled) ? SeenStart.Of(circuit, StartUpCall.NotAmple(circuit, laid), cancellation) : null,
+            AnalysisDepth.Verdict => StartUpCall.CallsForStartUp(circuit, settled)
+                ? SeenStart.Of(circuit, StartUpCall.NotAmple(circuit, laid), cancellation)
+                : null,
             _ => null,
         };
     }

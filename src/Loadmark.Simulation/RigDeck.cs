@@ -33,7 +33,8 @@ public static class RigDeck
         foreach (var load in circuit.Loads)
         {
             if (load.Jack is { } jack)
-                text.Append(FormattableString.Invariant($"* {OneLine(load.Id)} is between {deck.Node(jack.Plus)} and {deck.Node(jack.Minus)}\n"));
+                text.Append(
+                    FormattableString.Invariant($"* {OneLine(load.Id)} is between {deck.Node(jack.Plus)} and {deck.Node(jack.Minus)}\n"));
         }
 
         text.Append(isSteady ? ".op\n" : FormattableString.Invariant($".tran 1m {new StartUpRun(circuit).EndSeconds:R} 0 1m uic\n"));

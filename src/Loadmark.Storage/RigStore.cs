@@ -59,8 +59,10 @@ public sealed class RigStore
                     .Select(rig => new
                     {
                         Row = rig,
-                        Undo = context.Edits.Where(edit => edit.RigId == rig.Id && edit.Number == rig.Present).Select(edit => edit.What).FirstOrDefault(),
-                        Redo = context.Edits.Where(edit => edit.RigId == rig.Id && edit.Number == rig.Present + 1).Select(edit => edit.What).FirstOrDefault(),
+                        Undo = context.Edits.Where(edit => edit.RigId == rig.Id && edit.Number == rig.Present).Select(edit => edit.What)
+                            .FirstOrDefault(),
+                        Redo = context.Edits.Where(edit => edit.RigId == rig.Id && edit.Number == rig.Present + 1).Select(edit => edit.What)
+                            .FirstOrDefault(),
                     })
                     .AsNoTracking()
                     .FirstOrDefaultAsync(cancellationToken);
@@ -103,7 +105,8 @@ public sealed class RigStore
     /// <param name="cancellationToken">Gives up, with nothing kept.</param>
     /// <exception cref="ArgumentException">A text is too long, or name or <paramref name="what"/> are not Unicode text.</exception>
     /// <exception cref="StorageException">The medium failed; the edit is not kept.</exception>
-    public Task<SaveOutcome> SaveAsync(Guid id, long revision, string name, string text, string what, CancellationToken cancellationToken = default)
+    public Task<SaveOutcome> SaveAsync(
+        Guid id, long revision, string name, string text, string what, CancellationToken cancellationToken = default)
     {
         TextLimits.CheckWords(name, nameof(name));
         TextLimits.CheckText(text, nameof(text));
@@ -142,7 +145,8 @@ public sealed class RigStore
     public Task<SaveOutcome> RestoreAsync(Guid id, CancellationToken cancellationToken = default) =>
         ChangeAsync(id, revision: null, static (rig, token) => rig.RestoreAsync(token), cancellationToken);
 
-    private Task<SaveOutcome> ChangeAsync(Guid id, long? revision, Func<KeptRig, CancellationToken, Task> change, CancellationToken cancellationToken) =>
+    private Task<SaveOutcome> ChangeAsync(
+        Guid id, long? revision, Func<KeptRig, CancellationToken, Task> change, CancellationToken cancellationToken) =>
         _access.WriteAsync(
             async context =>
             {

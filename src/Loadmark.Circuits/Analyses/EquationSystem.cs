@@ -4,7 +4,8 @@ using Loadmark.Circuits.LinearAlgebra;
 namespace Loadmark.Circuits.Analyses;
 
 /// <summary>The equations of a network at one point: A·u + c + nonlinear(u) = 0, a row for each node and branch.</summary>
-/// <remarks>Modified nodal analysis: C.-W. Ho, A. E. Ruehli, P. A. Brennan, IEEE Trans. CAS-22 (1975). The row of a node sums the currents out of it.</remarks>
+/// <remarks>Modified nodal analysis: C.-W. Ho, A. E. Ruehli, P. A. Brennan, IEEE Trans. CAS-22 (1975). The row of a node sums the currents
+/// out of it.</remarks>
 internal sealed class EquationSystem
 {
     /// <summary>What a sum of currents may miss zero by, A, and as a share of the terms in it.</summary>

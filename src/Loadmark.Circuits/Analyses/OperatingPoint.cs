@@ -192,7 +192,9 @@ public sealed class OperatingPoint
         return _newton.Solve(_point, _options.IterationLimit);
     }
 
-    /// <summary>The load that is furthest below what it needs: its drop-out voltage, or the floor of its law. Null where none is below.</summary>
+    /// <summary>
+    /// The load that is furthest below what it needs: its drop-out voltage, or the floor of its law. Null where none is below.
+    /// </summary>
     private LoadElement? Fallen()
     {
         LoadElement? worst = null;
@@ -231,6 +233,7 @@ public sealed class OperatingPoint
     private OperatingPointResult Result(OperatingPointStatus status, string? device, Shortfall? proof)
     {
         var worst = _system.WorstRow();
-        return new OperatingPointResult(status, _newton.Iterations, _tried, _network.RowName(worst), _system.Residual[worst], device, proof);
+        return new OperatingPointResult(
+            status, _newton.Iterations, _tried, _network.RowName(worst), _system.Residual[worst], device, proof);
     }
 }

@@ -3,7 +3,9 @@ namespace Loadmark.Circuits.Analyses;
 /// <summary>How a steady state is sought.</summary>
 public sealed record OperatingPointOptions
 {
-    /// <summary>Whether loads below their drop-out voltage are switched off, the worst first, until the rest holds; otherwise all stay on.</summary>
+    /// <summary>
+    /// Whether loads below their drop-out voltage are switched off, the worst first, until the rest holds; otherwise all stay on.
+    /// </summary>
     public bool DropsOut { get; init; } = true;
 
     /// <summary>The most iterations of one Newton search, 1 or more.</summary>

@@ -3,7 +3,9 @@ using Loadmark.Circuits.Networks;
 
 namespace Loadmark.Circuits.Analyses;
 
-/// <summary>Looks for a proof that the loads of constant power in some part of a network cannot be fed. See docs/theory/collapse.md.</summary>
+/// <summary>
+/// Looks for a proof that the loads of constant power in some part of a network cannot be fed. See docs/theory/collapse.md.
+/// </summary>
 internal static class ShortfallSearch
 {
     /// <summary>What rounding and the conductances of devices that are off may make of a limit.</summary>
@@ -58,7 +60,10 @@ internal static class ShortfallSearch
         if (members.Exists(element => element is DiodeElement or ThermalElement)
             || outlets.Count > 1
             || (outlets.Count == 1 && (members.Exists(element => element is VoltageSourceElement or CurrentSourceElement) || IsOffLine(network, outlets[0])))
-            || members.OfType<LoadElement>().Any(load => load is { Law: LoadLaw.Current, IsOn: true, Draw: > 0 } && network.System.VoltageOf(load.Pair) < load.FloorVolts))
+            || members.OfType<LoadElement>()
+                .Any(
+                    load => load is { Law: LoadLaw.Current, IsOn: true, Draw: > 0 }
+                        && network.System.VoltageOf(load.Pair) < load.FloorVolts))
         {
             return null;
         }
@@ -79,7 +84,8 @@ internal static class ShortfallSearch
         }
 
         double[] watts = [.. ports.Select((_, port) => port < powers.Length ? powers[port].Draw : 0)];
-        return new PortModel([.. powers.Select(load => load.Device.Name)], [.. ports.Select(port => network.System.VoltageOf(port))], ohms, watts);
+        return new PortModel(
+            [.. powers.Select(load => load.Device.Name)], [.. ports.Select(port => network.System.VoltageOf(port))], ohms, watts);
     }
 
     /// <summary>Whether an outlet is not on the straight part of its characteristic without the loads of constant power.</summary>
@@ -103,7 +109,9 @@ internal static class ShortfallSearch
         return null;
     }
 
-    /// <summary>Weights for which the weighted demand is over its limit, sought downhill: limit minus demand is convex in the weights.</summary>
+    /// <summary>
+    /// Weights for which the weighted demand is over its limit, sought downhill: limit minus demand is convex in the weights.
+    /// </summary>
     private static Shortfall? Weighted(PortModel model)
     {
         // Equal weights to begin with: the resistances between ports are symmetric, so there is a maximum.
@@ -141,6 +149,7 @@ internal static class ShortfallSearch
     private static Shortfall Proof(PortModel model, double[] weights, double demand, double limit)
     {
         var largest = weights.Take(model.Loads.Length).Max();
-        return new Shortfall(model.Loads, [.. weights.Take(model.Loads.Length).Select(weight => weight / largest)], demand / largest, limit / largest);
+        return new Shortfall(
+            model.Loads, [.. weights.Take(model.Loads.Length).Select(weight => weight / largest)], demand / largest, limit / largest);
     }
 }

@@ -3,7 +3,9 @@ using Loadmark.Circuits.Networks;
 
 namespace Loadmark.Circuits.Analyses;
 
-/// <summary>How a network passes a small sinusoidal signal around its steady state. All amplitudes are complex; phase 0 is that of the sources.</summary>
+/// <summary>
+/// How a network passes a small sinusoidal signal around its steady state. All amplitudes are complex; phase 0 is that of the sources.
+/// </summary>
 /// <remarks>Solve the operating point first; this reads its slopes.</remarks>
 public sealed class SmallSignal
 {

@@ -43,7 +43,8 @@ public sealed class Transient
         _point = network.Point;
         _stepper = new TransientStepper(network);
         _indicators = new Indicators(network);
-        _timed = [.. network.Elements.Where(element => element is LoadElement or OutletElement or VoltageSourceElement or CurrentSourceElement)];
+        _timed =
+            [.. network.Elements.Where(element => element is LoadElement or OutletElement or VoltageSourceElement or CurrentSourceElement)];
         _due = new double[_timed.Length];
         _steady = options.StartsSteady ? new OperatingPoint(network) : null;
         _longestStep = options.LongestStep;
@@ -133,7 +134,9 @@ public sealed class Transient
         return next;
     }
 
-    /// <summary>Makes one step that is accurate enough, up to what is due next or to the first event. False where none can be made.</summary>
+    /// <summary>
+    /// Makes one step that is accurate enough, up to what is due next or to the first event. False where none can be made.
+    /// </summary>
     private bool Advance(ref double step, double next, out bool hasCrossed)
     {
         var start = _point.Time;

@@ -4,7 +4,10 @@ namespace Loadmark.Circuits.Analyses;
 /// <param name="EndSeconds">When it ends, over 0 s; it starts at 0 s.</param>
 public sealed record TransientOptions(double EndSeconds)
 {
-    /// <summary>Whether it starts from the steady state at time 0, loads running; otherwise from capacitors at their initial voltage, cold, loads off.</summary>
+    /// <summary>
+    /// Whether it starts from the steady state at time 0, loads running; otherwise from capacitors at their initial voltage, cold, loads
+    /// off.
+    /// </summary>
     public bool StartsSteady { get; init; }
 
     /// <summary>Local error allowed in a step, as a share of each capacitor's voltage and heat state, over 0.</summary>

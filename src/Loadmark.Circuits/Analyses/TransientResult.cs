@@ -7,6 +7,7 @@ namespace Loadmark.Circuits.Analyses;
 /// <param name="Rejected">Steps made again: error too large, or no solution.</param>
 /// <param name="Located">Steps made to locate events.</param>
 /// <param name="Iterations">Newton iterations in all.</param>
-/// <param name="WorstNode">Where it did not complete: the node, or device with an equation or state of its own, to blame; else null.</param>
+/// <param name="WorstNode">Where it did not complete: the node, or device with an equation or state of its own, to blame; else
+/// null.</param>
 public readonly record struct TransientResult(
     TransientStatus Status, double Seconds, int Steps, int Rejected, int Located, int Iterations, string? WorstNode);

@@ -98,7 +98,8 @@ internal sealed class TransientStepper
         var largest = 0.0;
         for (var state = 0; state < _startStates.Length; state++)
         {
-            var error = step * ((FirstError * _startSlopes[state]) + (MiddleError * _middleSlopes[state]) + (LastError * _point.Slopes[state]));
+            var error = step * (
+                (FirstError * _startSlopes[state]) + (MiddleError * _middleSlopes[state]) + (LastError * _point.Slopes[state]));
             var allowed = absolute + (relative * Math.Max(Math.Abs(_startStates[state]), Math.Abs(_point.States[state])));
             largest = Math.Max(largest, Math.Abs(error) / allowed);
         }

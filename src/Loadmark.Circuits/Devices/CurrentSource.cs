@@ -6,7 +6,8 @@ namespace Loadmark.Circuits.Devices;
 /// <param name="Minus">Node that the current enters.</param>
 /// <param name="Waveform">Its current over time, in amperes.</param>
 /// <param name="SmallSignal">Its amplitude in small-signal analysis, in amperes; 0 is open there.</param>
-public sealed record CurrentSource(string Name, string Plus, string Minus, SourceWaveform Waveform, double SmallSignal = 0) : Device(Name, Plus, Minus)
+public sealed record CurrentSource(
+    string Name, string Plus, string Minus, SourceWaveform Waveform, double SmallSignal = 0) : Device(Name, Plus, Minus)
 {
     /// <summary>A source of constant current.</summary>
     /// <param name="name">Its name.</param>

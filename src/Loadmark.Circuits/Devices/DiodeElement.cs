@@ -13,7 +13,8 @@ internal sealed class DiodeElement(Diode diode, int index) : Element(diode, inde
     private const double JunctionSiemens = 1e-12;
 
     private readonly double _unit = diode.Emission * ThermalVolts;
-    private readonly double _critical = diode.Emission * ThermalVolts * Math.Log(diode.Emission * ThermalVolts / (Math.Sqrt(2) * diode.SaturationAmps));
+    private readonly double _critical = diode.Emission * ThermalVolts * Math.Log(
+        diode.Emission * ThermalVolts / (Math.Sqrt(2) * diode.SaturationAmps));
     private int _inside;
     private PairSlots _junction;
     private PairSlots _series;

@@ -13,13 +13,17 @@ namespace Loadmark.Circuits.Devices;
 /// <param name="Draw">What it draws when it runs, in the unit of the law: A, W (0 or more), or Ω (over 0).</param>
 public sealed record LoadDevice(string Name, string Plus, string Minus, LoadLaw Law, double Draw) : Device(Name, Plus, Minus)
 {
-    /// <summary>Voltage at or above which it starts, see <see cref="DelaySeconds"/>, V; 0 with <see cref="StopsBelow"/> 0: it is always on.</summary>
+    /// <summary>
+    /// Voltage at or above which it starts, see <see cref="DelaySeconds"/>, V; 0 with <see cref="StopsBelow"/> 0: it is always on.
+    /// </summary>
     public double StartsAbove { get; init; }
 
     /// <summary>Voltage below which it drops out, V, from 0 to <see cref="StartsAbove"/>; 0: it never drops out.</summary>
     public double StopsBelow { get; init; }
 
-    /// <summary>How long its voltage must have been at or above <see cref="StartsAbove"/> without a break before it starts, s, 0 or more.</summary>
+    /// <summary>
+    /// How long its voltage must have been at or above <see cref="StartsAbove"/> without a break before it starts, s, 0 or more.
+    /// </summary>
     public double DelaySeconds { get; init; }
 
     /// <summary>Draw after each start, in the unit of the law; null: the same as <see cref="Draw"/>.</summary>

@@ -129,5 +129,7 @@ internal sealed class LoadElement(LoadDevice load, int index) : Element(load, in
     }
 
     private (double Amps, double Siemens) Evaluate(double volts) =>
-        IsOn ? LoadCurve.At(load.Law, _parameters.Values[IsBooting ? _bootDraw : _draw], load.FloorVolts, volts) : (OffSiemens * volts, OffSiemens);
+        IsOn
+            ? LoadCurve.At(load.Law, _parameters.Values[IsBooting ? _bootDraw : _draw], load.FloorVolts, volts)
+            : (OffSiemens * volts, OffSiemens);
 }

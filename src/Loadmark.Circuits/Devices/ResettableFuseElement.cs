@@ -42,7 +42,8 @@ internal sealed class ResettableFuseElement(ResettableFuse fuse, int index) : Th
             _isTripped = Heat > 1;
     }
 
-    public override void Indicate(Span<double> indicators, EquationSystem system, AnalysisPoint point) => indicators[0] = HeatOf(system) - 1;
+    public override void Indicate(Span<double> indicators, EquationSystem system, AnalysisPoint point) =>
+        indicators[0] = HeatOf(system) - 1;
 
     public override bool Cross(int indicator, bool isPositive, AnalysisPoint point)
     {

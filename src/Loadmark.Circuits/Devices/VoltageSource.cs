@@ -6,7 +6,8 @@ namespace Loadmark.Circuits.Devices;
 /// <param name="Minus">Node of its negative terminal.</param>
 /// <param name="Waveform">Its voltage over time, in volts.</param>
 /// <param name="SmallSignal">Its amplitude in small-signal analysis, in volts; 0 is a short there.</param>
-public sealed record VoltageSource(string Name, string Plus, string Minus, SourceWaveform Waveform, double SmallSignal = 0) : Device(Name, Plus, Minus)
+public sealed record VoltageSource(
+    string Name, string Plus, string Minus, SourceWaveform Waveform, double SmallSignal = 0) : Device(Name, Plus, Minus)
 {
     /// <summary>A source of constant voltage.</summary>
     /// <param name="name">Its name.</param>

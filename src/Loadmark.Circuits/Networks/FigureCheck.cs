@@ -17,9 +17,17 @@ internal static class FigureCheck
         CurrentSource d => Shape(d.Waveform).Concat(Finite((nameof(d.SmallSignal), d.SmallSignal))),
         OutletDevice d => OfOutlet(d),
         LoadDevice d => OfLoad(d),
-        Heater d => Positive((nameof(d.ColdOhms), d.ColdOhms), (nameof(d.HotOhms), d.HotOhms), (nameof(d.RatedVolts), d.RatedVolts), (nameof(d.ThermalSeconds), d.ThermalSeconds))
+        Heater d => Positive(
+            (nameof(d.ColdOhms), d.ColdOhms),
+            (nameof(d.HotOhms), d.HotOhms),
+            (nameof(d.RatedVolts), d.RatedVolts),
+            (nameof(d.ThermalSeconds), d.ThermalSeconds))
             .Concat(d.HotOhms < d.ColdOhms ? [nameof(d.HotOhms)] : []),
-        ResettableFuse d => Positive((nameof(d.ColdOhms), d.ColdOhms), (nameof(d.ThresholdAmps), d.ThresholdAmps), (nameof(d.ThermalSeconds), d.ThermalSeconds), (nameof(d.Span), d.Span)),
+        ResettableFuse d => Positive(
+            (nameof(d.ColdOhms), d.ColdOhms),
+            (nameof(d.ThresholdAmps), d.ThresholdAmps),
+            (nameof(d.ThermalSeconds), d.ThermalSeconds),
+            (nameof(d.Span), d.Span)),
         _ => [],
     };
 
@@ -33,7 +41,8 @@ internal static class FigureCheck
         if (outlet.Overload != OverloadBehaviour.None)
             faults = faults.Concat(Positive((nameof(outlet.LimitAmps), outlet.LimitAmps)));
         if (outlet.Overload == OverloadBehaviour.Foldback)
-            faults = faults.Concat(Positive((nameof(outlet.ShortAmps), outlet.ShortAmps))).Concat(outlet.ShortAmps > outlet.LimitAmps ? [nameof(outlet.ShortAmps)] : []);
+            faults = faults.Concat(Positive((nameof(outlet.ShortAmps), outlet.ShortAmps)))
+                .Concat(outlet.ShortAmps > outlet.LimitAmps ? [nameof(outlet.ShortAmps)] : []);
         if (outlet.Overload == OverloadBehaviour.Hiccup)
             faults = faults.Concat(Positive((nameof(outlet.OffSeconds), outlet.OffSeconds)));
         return faults;
@@ -57,9 +66,11 @@ internal static class FigureCheck
     private static IEnumerable<string> Shape(SourceWaveform waveform) =>
         waveform.Figures.All(double.IsFinite) && waveform.IsWellFormed ? [] : ["Waveform"];
 
-    private static IEnumerable<string> Positive(params (string Name, double Value)[] figures) => Failing(static value => double.IsFinite(value) && value > 0, figures);
+    private static IEnumerable<string> Positive(params (string Name, double Value)[] figures) =>
+        Failing(static value => double.IsFinite(value) && value > 0, figures);
 
-    private static IEnumerable<string> NotNegative(params (string Name, double Value)[] figures) => Failing(static value => double.IsFinite(value) && value >= 0, figures);
+    private static IEnumerable<string> NotNegative(params (string Name, double Value)[] figures) =>
+        Failing(static value => double.IsFinite(value) && value >= 0, figures);
 
     private static IEnumerable<string> Finite(params (string Name, double Value)[] figures) => Failing(double.IsFinite, figures);
 

@@ -22,7 +22,8 @@ public sealed class Network
     private Network(Netlist netlist, SparsePattern? pattern)
     {
         _netlist = netlist;
-        Nodes = [.. netlist.Devices.SelectMany(device => new[] { device.Plus, device.Minus }).Where(node => node != Netlist.Ground).Distinct()];
+        Nodes =
+            [.. netlist.Devices.SelectMany(device => new[] { device.Plus, device.Minus }).Where(node => node != Netlist.Ground).Distinct()];
         _nodes = [];
         for (var node = 0; node < Nodes.Length; node++)
             _nodes.Add(Nodes[node], node);

@@ -7,4 +7,5 @@ namespace Loadmark.Circuits.Networks;
 /// <param name="Devices">The devices it concerns; may be empty.</param>
 /// <param name="Nodes">The nodes it concerns; may be empty.</param>
 /// <param name="Message">The same in plain words.</param>
-public sealed record StructuralFault(StructuralFaultKind Kind, ImmutableArray<string> Devices, ImmutableArray<string> Nodes, string Message);
+public sealed record StructuralFault(
+    StructuralFaultKind Kind, ImmutableArray<string> Devices, ImmutableArray<string> Nodes, string Message);

@@ -16,7 +16,8 @@ internal static class StructureCheck
         foreach (var device in netlist.Devices)
         {
             if (string.IsNullOrWhiteSpace(device.Name) || string.IsNullOrWhiteSpace(device.Plus) || string.IsNullOrWhiteSpace(device.Minus))
-                yield return new(StructuralFaultKind.Name, [device.Name], [], $"The device \"{device.Name}\" or one of its nodes has no name.");
+                yield return new(
+                    StructuralFaultKind.Name, [device.Name], [], $"The device \"{device.Name}\" or one of its nodes has no name.");
         }
     }
 
@@ -78,8 +79,16 @@ internal static class StructureCheck
             ImmutableArray<string> sources =
                 [.. netlist.Devices.OfType<CurrentSource>().Where(source => names.Contains(source.Plus) != names.Contains(source.Minus)).Select(source => source.Name)];
             yield return sources.IsEmpty
-                ? new(StructuralFaultKind.Floating, [], names, $"Nothing carries direct current between {string.Join(", ", names)} and ground.")
-                : new(StructuralFaultKind.CurrentSourceCutSet, sources, names, $"Only current sources ({string.Join(", ", sources)}) join {string.Join(", ", names)} to the rest.");
+                ? new(
+                    StructuralFaultKind.Floating,
+                    [],
+                    names,
+                    $"Nothing carries direct current between {string.Join(", ", names)} and ground.")
+                : new(
+                    StructuralFaultKind.CurrentSourceCutSet,
+                    sources,
+                    names,
+                    $"Only current sources ({string.Join(", ", sources)}) join {string.Join(", ", names)} to the rest.");
         }
     }
 }

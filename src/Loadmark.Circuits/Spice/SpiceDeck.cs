@@ -21,7 +21,8 @@ public sealed class SpiceDeck
 
     /// <summary>Writes a netlist.</summary>
     /// <param name="netlist">What to write; it should be sound.</param>
-    /// <param name="isSteady">Whether the deck is for an operating point, with every load on at its running draw; else for a transient from rest.</param>
+    /// <param name="isSteady">Whether the deck is for an operating point, with every load on at its running draw; else for a transient from
+    /// rest.</param>
     /// <param name="comment">The comment above a device, without line breaks; null for none.</param>
     public SpiceDeck(Netlist netlist, bool isSteady, Func<Device, string?>? comment = null)
     {

@@ -3,7 +3,9 @@ using static Loadmark.Circuits.Spice.SpiceDeck;
 
 namespace Loadmark.Circuits.Spice;
 
-/// <summary>Writes the devices that SPICE has no element for as B-sources, with capacitors and switches where they remember something.</summary>
+/// <summary>
+/// Writes the devices that SPICE has no element for as B-sources, with capacitors and switches where they remember something.
+/// </summary>
 internal sealed class SpiceLaws(SpiceDeck deck, bool isSteady)
 {
     public void Write(Device device, string name, string plus, string minus)
@@ -33,7 +35,8 @@ internal sealed class SpiceLaws(SpiceDeck deck, bool isSteady)
         }
     }
 
-    private static string Volts(string plus, string minus) => minus == "0" ? $"v({plus})" : plus == "0" ? $"(-v({minus}))" : $"v({plus},{minus})";
+    private static string Volts(string plus, string minus) =>
+        minus == "0" ? $"v({plus})" : plus == "0" ? $"(-v({minus}))" : $"v({plus},{minus})";
 
     private static string Law(LoadDevice load, double draw, string volts)
     {

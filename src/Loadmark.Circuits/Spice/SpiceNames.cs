@@ -23,5 +23,6 @@ internal sealed class SpiceNames
     }
 
     /// <summary>Keeps a name for itself: no other name will become it.</summary>
-    public void Reserve(string name) => _names[name] = _taken.Add(name) ? name : throw new ArgumentException($"{name} is taken.", nameof(name));
+    public void Reserve(string name) =>
+        _names[name] = _taken.Add(name) ? name : throw new ArgumentException($"{name} is taken.", nameof(name));
 }

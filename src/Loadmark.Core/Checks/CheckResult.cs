@@ -34,7 +34,8 @@ public sealed record CheckResult
     public required ValueList<OutletLoading> Outlets { get; init; }
 
     /// <summary>The outlets that feed nothing and could, in the order of the file.</summary>
-    public IEnumerable<OutletLoading> FreeOutlets => Outlets.Items.Where(static outlet => outlet is { Loads.Count: 0, GivesNothing: false });
+    public IEnumerable<OutletLoading> FreeOutlets =>
+        Outlets.Items.Where(static outlet => outlet is { Loads.Count: 0, GivesNothing: false });
 
     /// <summary>The ids of the supplies that are to be fed by others, are not, and feed nothing; in the order of the file.</summary>
     public IEnumerable<string> IdleSupplies =>

@@ -11,7 +11,9 @@ public sealed record Finding
     /// <summary>How bad it is.</summary>
     public required Severity Severity { get; init; }
 
-    /// <summary>What it is about: ids of loads, outlets (<c>brick/5</c>), supplies or leads of the rig; at least one. A bank is named by its supply.</summary>
+    /// <summary>
+    /// What it is about: ids of loads, outlets (<c>brick/5</c>), supplies or leads of the rig; at least one. A bank is named by its supply.
+    /// </summary>
     public required ValueList<string> Subjects { get; init; }
 
     /// <summary>What is the matter, in one or two sentences for a technician.</summary>

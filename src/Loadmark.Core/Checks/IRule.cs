@@ -6,7 +6,9 @@ public interface IRule
     /// <summary>Which rule it is. Its page is <c>docs/rules/{Id}.md</c>.</summary>
     RuleId Id { get; }
 
-    /// <summary>How bad it is when the rule is broken for certain; what is not certain is reported as less, see <see cref="Report"/>.</summary>
+    /// <summary>
+    /// How bad it is when the rule is broken for certain; what is not certain is reported as less, see <see cref="Report"/>.
+    /// </summary>
     Severity Severity { get; }
 
     /// <summary>Where the rule comes from.</summary>

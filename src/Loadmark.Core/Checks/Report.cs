@@ -20,7 +20,8 @@ public sealed class Report
 
     /// <summary>Reports what a rule has to say that is less, or less certain, than the rule being broken.</summary>
     /// <param name="rule">The rule.</param>
-    /// <param name="severity">How bad it is: <see cref="Severity.Unsure"/> where what is not known could mean harm, <see cref="Severity.Margin"/> where it could keep something from running.</param>
+    /// <param name="severity">How bad it is: <see cref="Severity.Unsure"/> where what is not known could mean harm,
+    /// <see cref="Severity.Margin"/> where it could keep something from running.</param>
     /// <param name="subjects">Ids of what it is about, at least one; each is kept once.</param>
     /// <param name="message">What is the matter, or what is not known and what follows if it is otherwise.</param>
     /// <param name="working">The arithmetic; empty where there is none.</param>
@@ -41,7 +42,8 @@ public sealed class Report
     /// <param name="rule">The rule.</param>
     /// <param name="subjects">Ids of what it is about, at least one; each is kept once.</param>
     /// <param name="because">What is not known.</param>
-    public void CannotTell(IRule rule, ValueList<string> subjects, string because) => _untold.Add(new Untold(rule.Id, Once(subjects), because));
+    public void CannotTell(IRule rule, ValueList<string> subjects, string because) =>
+        _untold.Add(new Untold(rule.Id, Once(subjects), because));
 
     /// <summary>The findings, worst first; rules come in the order of the rule book, so the order within a severity is theirs.</summary>
     public ValueList<Finding> Findings()

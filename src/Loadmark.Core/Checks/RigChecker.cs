@@ -39,7 +39,14 @@ public static class RigChecker
         foreach (var budget in budgets.Banks.Concat(budgets.Supplies))
         {
             if (budget.Limit is { } limit)
-                totals.Add(new TotalLoading(budget.Subjects[0], budget.Holder, Total(budget, limit), Total(budget, budget.Run), Total(budget, budget.Start), budget.IsWhole));
+                totals.Add(
+                    new TotalLoading(
+                        budget.Subjects[0],
+                        budget.Holder,
+                        Total(budget, limit),
+                        Total(budget, budget.Run),
+                        Total(budget, budget.Start),
+                        budget.IsWhole));
         }
 
         return new ValueList<TotalLoading>(totals.ToImmutable());

@@ -17,13 +17,19 @@ internal sealed class TakenForGranted
         Add(
             "direct current",
             "d.c.",
-            loads.Where(static load => load.Rating.Form.Origin == Origin.Assumed && !load.Rating.TakesEitherForm).Select(static load => load.Id)
+            loads.Where(static load => load.Rating.Form.Origin == Origin.Assumed && !load.Rating.TakesEitherForm)
+                .Select(static load => load.Id)
                 .Concat(outlets.Where(static outlet => outlet.Rating.Form.Origin == Origin.Assumed).Select(static outlet => outlet.Name)));
         Add(
             "centre negative",
             "centre negative",
-            loads.Where(static load => load.Rating.Polarity.Origin == Origin.Assumed && IsDirect(load.Rating.Form) && !load.Rating.TakesEitherForm).Select(static load => load.Id)
-                .Concat(outlets.Where(static outlet => outlet.Rating.Polarity.Origin == Origin.Assumed && IsDirect(outlet.Rating.Form)).Select(static outlet => outlet.Name)));
+            loads.Where(
+                static load =>
+                    load.Rating.Polarity.Origin == Origin.Assumed && IsDirect(load.Rating.Form)
+                        && !load.Rating.TakesEitherForm).Select(static load => load.Id)
+                .Concat(
+                    outlets.Where(static outlet => outlet.Rating.Polarity.Origin == Origin.Assumed && IsDirect(outlet.Rating.Form))
+                        .Select(static outlet => outlet.Name)));
         Add(
             $"a plug of {Plug.Common}",
             Plug.Common.Name,
@@ -35,7 +41,8 @@ internal sealed class TakenForGranted
             "the ground on the negative side",
             "negative ground",
             rig.Returns.Items.Where(static group => group.Loads.Count > 1).SelectMany(static group => group.Loads)
-                .Where(static load => load.Rating.Ground.Origin == Origin.Assumed && IsDirect(load.Rating.Form)).Select(static load => load.Id));
+                .Where(static load => load.Rating.Ground.Origin == Origin.Assumed && IsDirect(load.Rating.Form))
+                .Select(static load => load.Id));
 
         // A supply with one outlet shares its return with no other, so whether it is isolated changes nothing.
         Add(

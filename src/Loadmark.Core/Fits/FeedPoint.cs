@@ -34,7 +34,8 @@ public sealed record FeedPoint(StandingVoltage Standing, Figure<SupplyForm> Form
         At(outlet, StandingVoltage.Of(outlet, supply, outlet.ModeAt(volts)?.LimitAt(volts), volts));
 
     /// <summary>
-    /// What would stand at the contacts of an outlet that is not wired yet, of several alike side by side, or of several in series of which it
+    /// What would stand at the contacts of an outlet that is not wired yet, of several alike side by side, or of several in series of which
+    /// it
     /// is the first: its kind of current, polarity and plug count.
     /// </summary>
     /// <param name="outlet">The outlet.</param>

@@ -19,7 +19,8 @@ public static class OpenVoltage
     /// <param name="outlet">The outlet.</param>
     /// <param name="volts">Its voltage as it is set.</param>
     /// <returns>Null for a regulated outlet, and for one whose regulation is not known, unless it was measured.</returns>
-    public static Figure<Volts>? Of(WiredOutlet outlet, Volts volts) => Of(outlet.Rating, outlet.Supply, outlet.Limit, volts, countsPossible: false);
+    public static Figure<Volts>? Of(WiredOutlet outlet, Volts volts) =>
+        Of(outlet.Rating, outlet.Supply, outlet.Limit, volts, countsPossible: false);
 
     /// <summary>The no-load voltage of an outlet that is not wired yet, by the same ways.</summary>
     /// <param name="outlet">The outlet.</param>

@@ -91,7 +91,8 @@ public struct ReturnOccupancy : IEquatable<ReturnOccupancy>
     public override readonly bool Equals(object? obj) => obj is ReturnOccupancy other && Equals(other);
 
     /// <inheritdoc/>
-    public override readonly int GetHashCode() => HashCode.Combine(Count, _digital, _isolating, _positive, _unknown, _onWinding, _meetsWindings);
+    public override readonly int GetHashCode() =>
+        HashCode.Combine(Count, _digital, _isolating, _positive, _unknown, _onWinding, _meetsWindings);
 
     /// <summary>Whether both are occupied alike.</summary>
     public static bool operator ==(ReturnOccupancy left, ReturnOccupancy right) => left.Equals(right);

@@ -4,7 +4,9 @@ using Loadmark.Core.Rigs;
 
 namespace Loadmark.Core.Fits;
 
-/// <summary>Whose grounds meet over audio leads: those of the loads in the signal path, of all loads where the rig does not give it.</summary>
+/// <summary>
+/// Whose grounds meet over audio leads: those of the loads in the signal path, of all loads where the rig does not give it.
+/// </summary>
 /// <param name="rig">The rig.</param>
 public sealed class SignalPath(Rig rig)
 {

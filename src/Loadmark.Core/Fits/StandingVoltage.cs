@@ -7,10 +7,12 @@ namespace Loadmark.Core.Fits;
 /// <summary>The voltage at which outlets stand, as printed and with nothing drawn.</summary>
 /// <param name="Volts">The nominal voltage; null when not known.</param>
 /// <param name="Unloaded">
-/// The voltage with nothing drawn as far as it is known and another; null otherwise. Of joined outlets, those of which it is not known count
+/// The voltage with nothing drawn as far as it is known and another; null otherwise. Of joined outlets, those of which it is not known
+/// count
 /// with their nominal voltage, under which none stands.
 /// </param>
-/// <param name="MayStandAt">The voltage at which it may stand with nothing drawn, by practice only; null where nothing calls for it.</param>
+/// <param name="MayStandAt">The voltage at which it may stand with nothing drawn, by practice only; null where nothing calls for
+/// it.</param>
 public readonly record struct StandingVoltage(Volts? Volts, Volts? Unloaded, Volts? MayStandAt)
 {
     /// <summary>The nominal voltage, or that with nothing drawn where it is known and higher; null when neither is known.</summary>
@@ -67,5 +69,6 @@ public readonly record struct StandingVoltage(Volts? Volts, Volts? Unloaded, Vol
 
     private static StandingVoltage Of(WiredOutlet outlet) => Of(outlet.Rating, outlet.Supply, outlet.Limit, outlet.Volts);
 
-    private static Volts? Higher(Volts? one, Volts? other) => one is { } left && other is { } right ? Quantity<Volt>.Max(left, right) : null;
+    private static Volts? Higher(Volts? one, Volts? other) =>
+        one is { } left && other is { } right ? Quantity<Volt>.Max(left, right) : null;
 }

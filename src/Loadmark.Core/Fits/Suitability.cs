@@ -11,10 +11,12 @@ namespace Loadmark.Core.Fits;
 /// <param name="Polarity">Whether the polarity suits; yes where either takes or gives alternating current.</param>
 /// <param name="NotTooHigh">Whether the voltage, with the load drawing nothing too, stays within 10 % over the highest printed.</param>
 /// <param name="Level">How the voltage lies in the load's range; fine where it is not known.</param>
-/// <param name="IsHigh">Whether the nominal voltage, or the one with nothing drawn where it is known, is 5 to 10 % over the highest printed.</param>
+/// <param name="IsHigh">Whether the nominal voltage, or the one with nothing drawn where it is known, is 5 to 10 % over the highest
+/// printed.</param>
 /// <param name="Plug">How the plug goes into the jack, going by what is usual where a size is not known.</param>
 /// <param name="PlugIsKnown">Whether both sizes are known.</param>
-public readonly record struct Suitability(Fit Form, Fit Polarity, Fit NotTooHigh, VoltageFit Level, bool IsHigh, PlugFit Plug, bool PlugIsKnown)
+public readonly record struct Suitability(
+    Fit Form, Fit Polarity, Fit NotTooHigh, VoltageFit Level, bool IsHigh, PlugFit Plug, bool PlugIsKnown)
 {
     /// <summary>Whether anything could be harmed: no where something would be, not known where nobody can tell.</summary>
     public Fit Harmless => (Fit)Math.Max((int)Form, Math.Max((int)Polarity, (int)NotTooHigh));
@@ -28,10 +30,14 @@ public readonly record struct Suitability(Fit Form, Fit Polarity, Fit NotTooHigh
     /// </summary>
     public Fit Answer => Harmless == Fit.No || Runs == Fit.No ? Fit.No : Harmless;
 
-    /// <summary>Whether a load fed from there would not be at its best: doubtful in what could harm, or with less headroom in its sound.</summary>
+    /// <summary>
+    /// Whether a load fed from there would not be at its best: doubtful in what could harm, or with less headroom in its sound.
+    /// </summary>
     public bool IsDoubtful => Answer != Fit.Yes || Level == VoltageFit.Starved;
 
-    /// <summary>How many findings of margin come of it: a loose plug or one whose size is not known, a voltage a little low or high.</summary>
+    /// <summary>
+    /// How many findings of margin come of it: a loose plug or one whose size is not known, a voltage a little low or high.
+    /// </summary>
     public int Margins => (Plug == PlugFit.Loose || !PlugIsKnown ? 1 : 0) + (Level == VoltageFit.Low ? 1 : 0) + (IsHigh ? 1 : 0);
 
     /// <summary>Judges.</summary>
@@ -50,11 +56,14 @@ public readonly record struct Suitability(Fit Form, Fit Polarity, Fit NotTooHigh
         var top = VoltageBand.Judge(highest, load);
         var notTooHigh = top == VoltageFit.TooHigh
             ? Fit.No
-            : point.Volts is null || (point.MayStandAt is { } open && VoltageBand.Judge(open, load) == VoltageFit.TooHigh) ? Fit.NotKnown : Fit.Yes;
+            : point.Volts is null
+                || (point.MayStandAt is { } open && VoltageBand.Judge(open, load) == VoltageFit.TooHigh) ? Fit.NotKnown : Fit.Yes;
         return new Suitability(form, polarity, notTooHigh, level, top == VoltageFit.High, plug, plugIsKnown);
     }
 
-    /// <summary>What stands against it, each as a clause for people: "it gives 18 V, the load is made for 9 V". Empty where nothing does.</summary>
+    /// <summary>
+    /// What stands against it, each as a clause for people: "it gives 18 V, the load is made for 9 V". Empty where nothing does.
+    /// </summary>
     /// <param name="point">What stands at the plug.</param>
     /// <param name="load">The load.</param>
     public IEnumerable<string> Reasons(FeedPoint point, LoadRating load)
@@ -66,7 +75,9 @@ public readonly record struct Suitability(Fit Form, Fit Polarity, Fit NotTooHigh
         if (NotTooHigh == Fit.No)
             yield return $"it gives {point.Highest}, {load.Id} is made for {load.Voltage.Value}";
         if (NotTooHigh == Fit.NotKnown)
-            yield return load.Voltage.IsKnown && point.Volts is not null ? $"it may stand at {point.MayStandAt} with little drawn" : "a voltage is not known";
+            yield return load.Voltage.IsKnown && point.Volts is not null
+                ? $"it may stand at {point.MayStandAt} with little drawn"
+                : "a voltage is not known";
         if (Polarity == Fit.No)
             yield return $"it is {PolarityText.Of(point.Polarity.Value)}, {load.Id} is {PolarityText.Of(load.Polarity.Value)}";
         if (Polarity == Fit.NotKnown)

@@ -10,7 +10,8 @@ public sealed record LoadKind
     private static readonly string[] ValveWords = ["valve", "tube"];
     private static readonly string[] ImitationWords = ["style", "like", "sound", "sounding", "voiced", "emulation", "emulator"];
     private static readonly string[] AnalogWords = ["analog", "analogue"];
-    private static readonly string[] DriveWords = ["drive", "overdrive", "distortion", "fuzz", "boost", "booster", "compressor", "preamp", "buffer"];
+    private static readonly string[] DriveWords =
+        ["drive", "overdrive", "distortion", "fuzz", "boost", "booster", "compressor", "preamp", "buffer"];
     private static readonly string[] ModulationWords = ["modulation", "chorus", "phaser", "flanger", "vibrato", "tremolo", "delay", "echo"];
 
     /// <summary>The kinds with a class of their own, as completion offers them.</summary>

@@ -26,7 +26,8 @@ public sealed record MainsInput(
 
     /// <summary>Whether both say the same, at the same place.</summary>
     public bool Equals(MainsInput? other) =>
-        other is not null && (Volts, Hertz, Amps, Watts, VoltAmps, Place) == (other.Volts, other.Hertz, other.Amps, other.Watts, other.VoltAmps, other.Place)
+        other is not null && (Volts, Hertz, Amps, Watts, VoltAmps, Place) == (
+            other.Volts, other.Hertz, other.Amps, other.Watts, other.VoltAmps, other.Place)
         && Choices.AsSpan().SequenceEqual(other.Choices.AsSpan());
 
     /// <inheritdoc/>

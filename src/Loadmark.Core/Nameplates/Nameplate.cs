@@ -53,7 +53,8 @@ public sealed class Nameplate(string Text) : IEquatable<Nameplate>
     public LowVoltageInput? Input { get; init; }
 
     /// <summary>
-    /// Whether the label of a thing with a low-voltage input tells that it holds a charge of its own (a capacity in mAh or Wh, "power bank",
+    /// Whether the label of a thing with a low-voltage input tells that it holds a charge of its own (a capacity in mAh or Wh, "power
+    /// bank",
     /// "battery"): it gives what it gives without being fed, as long as that lasts. No where the label prints no such input.
     /// </summary>
     public bool HoldsCharge { get; init; }

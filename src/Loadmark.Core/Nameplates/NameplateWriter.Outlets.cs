@@ -56,11 +56,14 @@ public static partial class NameplateWriter
 
     private static void AppendOutlets(StringBuilder text, PrintedOutlets group, Nameplate of)
     {
-        var words = group.Ids is { } ids ? $"OUTPUTS {ids.Replace(",", ", ", StringComparison.Ordinal)}: " : group.Count == 1 ? "1 OUTPUT: " : $"{group.Count} OUTPUTS: ";
+        var words = group.Ids is { } ids
+            ? $"OUTPUTS {ids.Replace(",", ", ", StringComparison.Ordinal)}: "
+            : group.Count == 1 ? "1 OUTPUT: " : $"{group.Count} OUTPUTS: ";
         Separate(text, "; ").Append(words);
 
         // A frequency alone would make the outlets alternating.
-        var form = FormWord(group.Form.State == FieldState.Absent && group.Modes.Any(mode => mode.Hertz is not null) ? of.Form : group.Form);
+        var form = FormWord(
+            group.Form.State == FieldState.Absent && group.Modes.Any(mode => mode.Hertz is not null) ? of.Form : group.Form);
         for (var i = 0; i < group.Modes.Length; i++)
         {
             // A figure without a voltage would join the mode before it; the same ids again keep them apart.

@@ -107,7 +107,8 @@ public static partial class NameplateWriter
         if (mode.Amps is { Origin: not Origin.Derived } amps)
         {
             var high = LabelFigure.Write(amps.Value.Value, "A");
-            text.Append(text.Length > start ? " " : "").Append(mode.AmpsFrom is { } from ? $"{LabelFigure.Write(from.Value, "A")} to {high}" : high);
+            text.Append(text.Length > start ? " " : "")
+                .Append(mode.AmpsFrom is { } from ? $"{LabelFigure.Write(from.Value, "A")} to {high}" : high);
         }
 
         if (mode.Watts is { Origin: not Origin.Derived } watts)

@@ -13,7 +13,8 @@ public static class Electricity
 
         /// <summary>I = V/R.</summary>
         /// <exception cref="DivideByZeroException">The resistance is zero.</exception>
-        public static Quantity<Ampere> operator /(Quantity<Volt> voltage, Quantity<Ohm> resistance) => new(voltage.Value / resistance.Value);
+        public static Quantity<Ampere> operator /(Quantity<Volt> voltage, Quantity<Ohm> resistance) =>
+            new(voltage.Value / resistance.Value);
 
         /// <summary>R = V/I.</summary>
         /// <exception cref="DivideByZeroException">The current is zero.</exception>
@@ -26,7 +27,8 @@ public static class Electricity
         public static Quantity<Watt> operator *(Quantity<Ampere> current, Quantity<Volt> voltage) => new(current.Value * voltage.Value);
 
         /// <summary>V = I·R.</summary>
-        public static Quantity<Volt> operator *(Quantity<Ampere> current, Quantity<Ohm> resistance) => new(current.Value * resistance.Value);
+        public static Quantity<Volt> operator *(Quantity<Ampere> current, Quantity<Ohm> resistance) =>
+            new(current.Value * resistance.Value);
     }
 
     extension(Quantity<VoltAmpere>)

@@ -16,7 +16,8 @@ internal static class Conventions
 
     /// <summary>Direct or alternating current, where nothing typed or printed says so clearly.</summary>
     /// <param name="isSpokenOf">Whether the label says something of it that was not understood, or says both.</param>
-    /// <param name="polarity">The polarity as typed or printed; a printed polarity belongs to direct current. Null when there is none.</param>
+    /// <param name="polarity">The polarity as typed or printed; a printed polarity belongs to direct current. Null when there is
+    /// none.</param>
     /// <param name="isTaken">Whether the trade takes direct current for granted here.</param>
     public static Figure<SupplyForm> Form(bool isSpokenOf, Polarity? polarity, bool isTaken)
     {
@@ -33,7 +34,10 @@ internal static class Conventions
     public static Figure<T> Common<T>(T common, bool isTaken)
         where T : struct => new(common, isTaken ? Origin.Assumed : Origin.Unknown);
 
-    /// <summary>Whether a label speaks of something and does not say it clearly: in two ways, in a way that makes no sense, or in words not understood.</summary>
+    /// <summary>
+    /// Whether a label speaks of something and does not say it clearly: in two ways, in a way that makes no sense, or in words not
+    /// understood.
+    /// </summary>
     /// <param name="label">The label; null where there is none.</param>
     /// <param name="field">The field.</param>
     /// <param name="topic">What the words would be about.</param>

@@ -20,7 +20,8 @@ public sealed class LoadRating
     public string Id => Load.Id;
 
     /// <summary>
-    /// Whether it takes direct or alternating current. Where nothing is printed, direct: derived where a polarity is printed, assumed for an
+    /// Whether it takes direct or alternating current. Where nothing is printed, direct: derived where a polarity is printed, assumed for
+    /// an
     /// ordinary pedal of 9 V, else not known.
     /// </summary>
     public Figure<SupplyForm> Form { get; private init; }
@@ -29,7 +30,8 @@ public sealed class LoadRating
     public bool TakesEitherForm => Load.Voltage?.Form.Value is null && Load.Label?.Form.State == FieldState.Ambiguous;
 
     /// <summary>Whether its current can be read in several ways and the highest of them stands in.</summary>
-    public bool DrawIsUnclear => Load.Run is null && StandIn is null && Rated is { IsAssumed: true } && Load.Label?.AmbiguousAmps.State == FieldState.Ambiguous;
+    public bool DrawIsUnclear =>
+        Load.Run is null && StandIn is null && Rated is { IsAssumed: true } && Load.Label?.AmbiguousAmps.State == FieldState.Ambiguous;
 
     /// <summary>
     /// Whether it draws another current at another of its printed voltages, as far as its label tells. Costs a rating at
@@ -52,7 +54,9 @@ public sealed class LoadRating
     internal bool FollowsVoltage => Load.Current is null && Load.Run is null
         && (Load.Label is { Modes.Length: > 1 } || Voltage.Value is { IsSingle: false });
 
-    /// <summary>The lowest and the highest voltage it is printed for; not known, with 9 V to compute with, where nothing is printed.</summary>
+    /// <summary>
+    /// The lowest and the highest voltage it is printed for; not known, with 9 V to compute with, where nothing is printed.
+    /// </summary>
     public Figure<QuantityRange<Volt>> Voltage { get; private init; }
 
     /// <summary>The printed, derived or assumed current; null when nothing tells.</summary>
@@ -73,7 +77,9 @@ public sealed class LoadRating
     /// <summary>The class whose figures stand in for a missing current; null when none had to.</summary>
     public ClassFigures? StandIn { get; private init; }
 
-    /// <summary>The polarity it wants. Where nothing is printed, centre negative: assumed for an ordinary pedal of 9 V, else not known.</summary>
+    /// <summary>
+    /// The polarity it wants. Where nothing is printed, centre negative: assumed for an ordinary pedal of 9 V, else not known.
+    /// </summary>
     public Figure<Polarity> Polarity { get; private init; }
 
     /// <summary>The plug it takes. Where nothing is printed, 5.5x2.1: assumed for an ordinary pedal of 9 V, else not known.</summary>
@@ -85,7 +91,9 @@ public sealed class LoadRating
     /// </summary>
     public Figure<GroundSide> Ground { get; private init; }
 
-    /// <summary>Whether nothing tells its voltage, its kind of current or its polarity: whoever feeds it has to read its label first.</summary>
+    /// <summary>
+    /// Whether nothing tells its voltage, its kind of current or its polarity: whoever feeds it has to read its label first.
+    /// </summary>
     public bool IsBlank => !Voltage.IsKnown && !Form.IsKnown && !Polarity.IsKnown;
 
     /// <summary>Whether it is digital: true, false, or null when its kind does not tell.</summary>
@@ -174,7 +182,9 @@ public sealed class LoadRating
     private static Figure<SupplyForm> ReadForm(Load load, bool isOrdinary, RatingNotes notes)
     {
         var stated = Typed(
-            load.Voltage?.Form.Value, load.Label?.Form.Value, "kind of current", notes, static form => form == SupplyForm.Direct ? "d.c." : "a.c.");
+            load.Voltage?.Form.Value, load.Label?.Form.Value, "kind of current", notes, static form => form == SupplyForm.Direct
+                ? "d.c."
+                : "a.c.");
         if (stated is { } figure)
             return figure;
 
@@ -199,13 +209,15 @@ public sealed class LoadRating
 
     private static Figure<Plug> ReadPlug(Load load, bool isOrdinary, RatingNotes notes) =>
         Typed(load.Plug, load.Label?.Plug.Value, "plug", notes, static plug => plug.Name)
-        ?? Conventions.Common(Gear.Plug.Common, isOrdinary && !Conventions.IsUnclear(load.Label, static label => label.Plug, LabelTopics.Plug));
+        ?? Conventions.Common(
+            Gear.Plug.Common, isOrdinary && !Conventions.IsUnclear(load.Label, static label => label.Plug, LabelTopics.Plug));
 
     private static Figure<GroundSide> ReadGround(Load load, Figure<Polarity> polarity, RatingNotes notes) =>
         Typed(load.Ground, load.Label?.Ground.Value, "ground", notes, static side => side == GroundSide.Positive ? "positive" : "negative")
         ?? Conventions.Common(
             GroundSide.Negative,
-            polarity.Value == Gear.Polarity.CentreNegative && !Conventions.IsUnclear(load.Label, static label => label.Ground, LabelTopics.Ground));
+            polarity.Value == Gear.Polarity.CentreNegative
+                && !Conventions.IsUnclear(load.Label, static label => label.Ground, LabelTopics.Ground));
 
     private static Figure<Amps>? ReadRated(Load load, Figure<QuantityRange<Volt>> voltage, Volts? fed, RatingNotes notes)
     {
@@ -244,7 +256,8 @@ public sealed class LoadRating
         {
             if (printed is { Origin: Origin.Stated } other && other.Value != typed)
                 notes.Disagree("current", $"typed {typed}, label {other.Value}", "The typed figure counts.");
-            else if (printed is not { Origin: Origin.Stated } && printedWatts is { } labels && PowerDisagrees(labels, voltage.Value, typed) is { } contrary)
+            else if (printed is not { Origin: Origin.Stated } && printedWatts is { } labels
+                && PowerDisagrees(labels, voltage.Value, typed) is { } contrary)
                 notes.Disagree("power", $"label {contrary}", "The typed current counts.");
             if (load.Watts is { } power && PowerDisagrees(power, voltage.Value, typed) is { } working)
                 notes.Disagree("power", working, "The current counts.");
@@ -276,7 +289,9 @@ public sealed class LoadRating
         return printed ?? MostOf(load.Label?.AmbiguousAmps);
     }
 
-    /// <summary>The voltage to compute a current at: the one it is fed within its range, else the lowest, the safe side for a supply.</summary>
+    /// <summary>
+    /// The voltage to compute a current at: the one it is fed within its range, else the lowest, the safe side for a supply.
+    /// </summary>
     private static Volts At(QuantityRange<Volt> printed, Volts? fed) =>
         fed is { } setting ? Volts.Min(Volts.Max(setting, printed.Low), printed.High) : printed.Low;
 
@@ -309,12 +324,16 @@ public sealed class LoadRating
         return new Figure<Amps>(amps, isAssumed ? Origin.Assumed : Origin.Derived);
     }
 
-    /// <summary>The working where a power is over 10 % away from what the current comes to at every voltage of the range; else null.</summary>
+    /// <summary>
+    /// The working where a power is over 10 % away from what the current comes to at every voltage of the range; else null.
+    /// </summary>
     private static string? PowerDisagrees(Watts watts, QuantityRange<Volt> volts, Amps amps)
     {
         const decimal allowed = 0.10m;
         var product = new QuantityRange<Watt>(volts.Low * amps, volts.High * amps);
-        return watts < product.Low * (1 - allowed) || watts > product.High * (1 + allowed) ? $"{watts}, but {volts} × {amps} = {product}" : null;
+        return watts < product.Low * (1 - allowed) || watts > product.High * (1 + allowed)
+            ? $"{watts}, but {volts} × {amps} = {product}"
+            : null;
     }
 
     /// <summary>What is typed, else what is printed; null when neither is.</summary>

@@ -65,7 +65,9 @@ public sealed class OutletRating
         foreach (var conflict in label.Conflicts)
             notes.Disagree("power", conflict, "The current counts.");
 
-        var isolated = (outlet.Isolated ?? label.Isolated.Value ?? (outlet.Bank is null ? supply.Isolated ?? supply.Label?.Isolated.Value : false)) is { } stated
+        var isolated = (
+            outlet.Isolated ?? label.Isolated.Value ?? (
+                outlet.Bank is null ? supply.Isolated ?? supply.Label?.Isolated.Value : false)) is { } stated
             ? new Figure<bool>(stated, Origin.Stated)
             : new Figure<bool>(false, Origin.Assumed);
         var reference = new OutletRef(supply.Id, outlet.Id);
@@ -80,7 +82,8 @@ public sealed class OutletRating
             Form = form,
             Polarity = polarity ?? Conventions.Common(
                 Gear.Polarity.CentreNegative,
-                form is { Value: SupplyForm.Alternating } || (isOrdinary && supply.Outlets.Count > 1 && !IsUnclear(static plate => plate.Polarity, LabelTopics.Polarity))),
+                form is { Value: SupplyForm.Alternating }
+                    || (isOrdinary && supply.Outlets.Count > 1 && !IsUnclear(static plate => plate.Polarity, LabelTopics.Polarity))),
             Plug = Typed(outlet.Plug, label.Plug.Value ?? supply.Label?.Plug.Value, "plug", notes, static plug => plug.Name)
                 ?? Conventions.Common(Gear.Plug.Common, isOrdinary && !IsUnclear(static plate => plate.Plug, LabelTopics.Plug)),
             Isolated = isolated,
@@ -118,7 +121,8 @@ public sealed class OutletRating
 
     /// <summary>The voltages of its modes, of a range both ends, each once; empty where none is known.</summary>
     public IEnumerable<Volts> Settings =>
-        Modes.Select(static mode => mode.Volts).OfType<QuantityRange<Volt>>().SelectMany(static volts => new[] { volts.Low, volts.High }).Distinct();
+        Modes.Select(static mode => mode.Volts).OfType<QuantityRange<Volt>>().SelectMany(static volts => new[] { volts.Low, volts.High })
+            .Distinct();
 
     /// <summary>
     /// Whether it may be set to <paramref name="setting"/>: a mode gives it, or a mode's voltage is not known.
@@ -174,7 +178,9 @@ public sealed class OutletRating
         return modes.MoveToImmutable();
     }
 
-    /// <summary>The current of a mode. From VA it is computed at the highest voltage, where it is lowest: the safe side for a supply.</summary>
+    /// <summary>
+    /// The current of a mode. From VA it is computed at the highest voltage, where it is lowest: the safe side for a supply.
+    /// </summary>
     private static Figure<Amps>? LimitOf(Mode mode) =>
         mode is { Amps.Origin: Origin.Derived, Watts: null, VoltAmps: { Origin: Origin.Stated } apparent, Volts: { High.Value: > 0 } volts }
             ? new Figure<Amps>(apparent.Value / volts.High, Origin.Derived)

@@ -12,7 +12,8 @@ internal sealed class RatingNotes
 
     public ImmutableArray<Derivation> Derivations => _derivations is null ? [] : [.. _derivations];
 
-    public void Disagree(string what, string working, string outcome) => (_disagreements ??= []).Add(new Disagreement(what, working, outcome));
+    public void Disagree(string what, string working, string outcome) =>
+        (_disagreements ??= []).Add(new Disagreement(what, working, outcome));
 
     public void Derive(string what, string working) => (_derivations ??= []).Add(new Derivation(what, working));
 }

@@ -11,10 +11,14 @@ public static class VoltageBand
     /// <summary>Beyond this share outside the printed range it is too much: 10 %.</summary>
     public const decimal Allowed = 0.10m;
 
-    /// <summary>The share of its lowest printed voltage at which an analog load still runs, with less headroom in its sound: half.</summary>
+    /// <summary>
+    /// The share of its lowest printed voltage at which an analog load still runs, with less headroom in its sound: half.
+    /// </summary>
     public const decimal Starved = 0.5m;
 
-    /// <summary>Judges a voltage against what a load is printed for; of an analog load that gets too little, whether it still runs.</summary>
+    /// <summary>
+    /// Judges a voltage against what a load is printed for; of an analog load that gets too little, whether it still runs.
+    /// </summary>
     /// <param name="volts">The voltage.</param>
     /// <param name="load">The load; whether it is digital counts where its kind tells.</param>
     public static VoltageFit Judge(Volts volts, LoadRating load)

@@ -45,7 +45,8 @@ public sealed class WiredRig
     public ValueList<ReturnGroup> Returns { get; }
 
     /// <summary>
-    /// The ids of the supplies that are to be fed by others and are not: by nothing, or by supplies that nothing stands behind which runs from
+    /// The ids of the supplies that are to be fed by others and are not: by nothing, or by supplies that nothing stands behind which runs
+    /// from
     /// the mains, be it themselves. Their outlets give nothing.
     /// </summary>
     public IReadOnlySet<string> DeadSupplies => _dead ??= DeadWhenFed(new HashSet<string>(StringComparer.Ordinal));

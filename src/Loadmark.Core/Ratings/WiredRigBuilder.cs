@@ -30,7 +30,8 @@ internal sealed class WiredRigBuilder(Rig rig, IReadOnlySet<string>? apart = nul
         }
 
         var loads = new List<WiredLoad>(rig.Loads.Count);
-        var inputs = rig.Supplies.Items.Where(static supply => supply.Label?.Input is not null).Select(static supply => supply.Id).ToHashSet(StringComparer.Ordinal);
+        var inputs = rig.Supplies.Items.Where(static supply => supply.Label?.Input is not null).Select(static supply => supply.Id)
+            .ToHashSet(StringComparer.Ordinal);
         foreach (var load in rig.EveryLoad)
         {
             var wired = new WiredLoad(LoadRating.Of(load), loads.Count, inputs.Contains(load.Id));
@@ -204,7 +205,8 @@ internal sealed class WiredRigBuilder(Rig rig, IReadOnlySet<string>? apart = nul
         // A supply that is fed by another has the returns of its outlets joined with its input, but for isolated ones.
         foreach (var outlet in outlets)
         {
-            if (outlet.Rating.Supply.Label?.Input is null || outlet.Rating.Isolated.Value || apart?.Contains(outlet.Rating.Supply.Id) is true)
+            if (outlet.Rating.Supply.Label?.Input is null || outlet.Rating.Isolated.Value
+                || apart?.Contains(outlet.Rating.Supply.Id) is true)
                 continue;
             foreach (var feed in _loads[outlet.Rating.Supply.Id].Feeds)
                 joined.Join(feed.Outlets[0].Rating.Return, outlet.Rating.Return);

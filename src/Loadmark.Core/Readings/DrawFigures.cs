@@ -69,12 +69,15 @@ public static class DrawFigures
     private static string Show(double? amps) => $"{new Amps(Round((decimal)amps!.Value, Place((decimal)amps.Value, DigitsOfUncertainty)))}";
 
     private static decimal Rounded(decimal mean, double? uncertainty) =>
-        Round(mean, uncertainty is > 1e-12 ? Place((decimal)uncertainty.Value, DigitsOfUncertainty) : Place(mean, DigitsWithoutUncertainty));
+        Round(
+            mean, uncertainty is > 1e-12 ? Place((decimal)uncertainty.Value, DigitsOfUncertainty) : Place(mean, DigitsWithoutUncertainty));
 
     /// <summary>Rounds half away from zero, to a number of decimals that may be below zero.</summary>
     private static decimal Round(decimal value, int decimals) => decimal.Parse(
-        Math.Round(value, Math.Clamp(decimals, 0, 12), MidpointRounding.AwayFromZero).ToString("0.############", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        Math.Round(value, Math.Clamp(decimals, 0, 12), MidpointRounding.AwayFromZero)
+            .ToString("0.############", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 
     /// <summary>The decimals that show a number with so many digits.</summary>
-    private static int Place(decimal value, int digits) => value == 0 ? digits : digits - 1 - (int)Math.Floor(Math.Log10((double)Math.Abs(value)));
+    private static int Place(decimal value, int digits) =>
+        value == 0 ? digits : digits - 1 - (int)Math.Floor(Math.Log10((double)Math.Abs(value)));
 }

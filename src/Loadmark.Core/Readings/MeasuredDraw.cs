@@ -10,7 +10,10 @@ public sealed record MeasuredDraw
     /// <summary>The mean of the readings that count, unrounded.</summary>
     public required Amps Mean { get; init; }
 
-    /// <summary>The mean as a rig file gets it: rounded to the second digit of its uncertainty (GUM 7.2.6), and to four digits where that is not known.</summary>
+    /// <summary>
+    /// The mean as a rig file gets it: rounded to the second digit of its uncertainty (GUM 7.2.6), and to four digits where that is not
+    /// known.
+    /// </summary>
     public required Amps Figure { get; init; }
 
     /// <summary>The longest duration among the readings that count; null when none was timed.</summary>

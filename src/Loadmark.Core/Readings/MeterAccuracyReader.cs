@@ -2,13 +2,16 @@ using System.Globalization;
 
 namespace Loadmark.Core.Readings;
 
-/// <summary>Reads a meter's accuracy as it is typed: <c>1 % + 2 mA</c>, <c>1.5 % + 3 counts of 0.1 mA</c>, <c>2 mA</c>, <c>1 %</c>.</summary>
+/// <summary>
+/// Reads a meter's accuracy as it is typed: <c>1 % + 2 mA</c>, <c>1.5 % + 3 counts of 0.1 mA</c>, <c>2 mA</c>, <c>1 %</c>.
+/// </summary>
 public static class MeterAccuracyReader
 {
     private static readonly string[] CountWords = ["counts of", "count of", "digits of", "digit of"];
 
     /// <summary>Reads the whole text as an accuracy.</summary>
-    /// <param name="text">A share of the reading in per cent, amperes, counts of so many amperes, or several of these with + between.</param>
+    /// <param name="text">A share of the reading in per cent, amperes, counts of so many amperes, or several of these with +
+    /// between.</param>
     /// <param name="accuracy">What was read; nothing at all when the result is false.</param>
     /// <param name="problem">Null when read; otherwise why not, as the end of a sentence.</param>
     public static bool TryRead(string text, out MeterAccuracy accuracy, out string? problem)

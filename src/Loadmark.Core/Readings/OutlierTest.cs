@@ -10,7 +10,9 @@ public static class OutlierTest
     /// <summary>A score beyond this, to either side, is an outlier's.</summary>
     public const double Limit = 3.5;
 
-    /// <summary>The fewest readings that are judged. With fewer, a scale made of their own distances says little (common practice, no source).</summary>
+    /// <summary>
+    /// The fewest readings that are judged. With fewer, a scale made of their own distances says little (common practice, no source).
+    /// </summary>
     public const int Fewest = 5;
 
     /// <summary>The median distance from the median of a normal distribution, in standard deviations.</summary>

@@ -35,7 +35,9 @@ public static class LabelledOutlets
         return Of(supply.Label, out _) is { } said && said == supply.Outlets;
     }
 
-    /// <summary>The outlets of a supply whose label has changed: where they were the ones that the old label says, the ones that the new one says.</summary>
+    /// <summary>
+    /// The outlets of a supply whose label has changed: where they were the ones that the old label says, the ones that the new one says.
+    /// </summary>
     /// <param name="before">The supply with its old label.</param>
     /// <param name="label">The new label; null for none.</param>
     /// <returns>The outlets; the old ones where they were listed, and where the new label does not tell any.</returns>
@@ -71,8 +73,10 @@ public static class LabelledOutlets
 
     /// <summary>The number above all that are names already.</summary>
     private static int FirstFree(HashSet<string> names) =>
-        1 + names.Select(static name => int.TryParse(name, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : 0).DefaultIfEmpty().Max();
+        1 + names.Select(static name => int.TryParse(name, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : 0)
+            .DefaultIfEmpty().Max();
 
     private static bool SaysOutput(Nameplate label) =>
-        label.Modes.Length > 0 || label.AmbiguousVolts.State != FieldState.Absent || label.AmbiguousAmps.State != FieldState.Absent || label.AmbiguousWatts.State != FieldState.Absent;
+        label.Modes.Length > 0 || label.AmbiguousVolts.State != FieldState.Absent || label.AmbiguousAmps.State != FieldState.Absent
+            || label.AmbiguousWatts.State != FieldState.Absent;
 }

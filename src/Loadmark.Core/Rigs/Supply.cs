@@ -9,7 +9,10 @@ public sealed record Supply
     /// <summary>The name the rig knows it by, such as <c>brick</c>; unique among the rig's supplies.</summary>
     public required string Id { get; init; }
 
-    /// <summary>What the gear library says of it, where the rig file takes it from there; null when the rig file says all of it. As of <see cref="Load.FromLibrary"/>.</summary>
+    /// <summary>
+    /// What the gear library says of it, where the rig file takes it from there; null when the rig file says all of it. As of
+    /// <see cref="Load.FromLibrary"/>.
+    /// </summary>
     public Supply? FromLibrary { get; init; }
 
     /// <summary>A name for people; null when it has none besides its id.</summary>

@@ -17,7 +17,9 @@ public static class SupplyInput
             : null;
     }
 
-    /// <summary>Whether a supply gives nothing unless another feeds it: it has a low-voltage input and holds no charge of its own.</summary>
+    /// <summary>
+    /// Whether a supply gives nothing unless another feeds it: it has a low-voltage input and holds no charge of its own.
+    /// </summary>
     /// <param name="supply">The supply.</param>
     public static bool MustBeFed(Supply supply)
     {

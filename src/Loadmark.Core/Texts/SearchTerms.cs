@@ -30,7 +30,8 @@ internal static class SearchTerms
         var text = new StringBuilder(bare.Length);
         for (var index = 0; index < bare.Length; index++)
         {
-            var isLeading = bare[index] == '0' && (index == 0 || !char.IsAsciiDigit(bare[index - 1]) || (text.Length > 0 && !char.IsAsciiDigit(text[^1])));
+            var isLeading = bare[index] == '0'
+                && (index == 0 || !char.IsAsciiDigit(bare[index - 1]) || (text.Length > 0 && !char.IsAsciiDigit(text[^1])));
             if (!isLeading || index + 1 == bare.Length || !char.IsAsciiDigit(bare[index + 1]))
                 text.Append(bare[index]);
         }

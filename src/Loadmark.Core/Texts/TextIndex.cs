@@ -3,7 +3,8 @@ using System.Collections.Immutable;
 namespace Loadmark.Core.Texts;
 
 /// <summary>
-/// Finds things by their tags and by words about them, whatever the capitals, signs and spaces in a tag, with the end of a word left out, and
+/// Finds things by their tags and by words about them, whatever the capitals, signs and spaces in a tag, with the end of a word left out,
+/// and
 /// with typos where nothing else is found. Immutable.
 /// </summary>
 /// <remarks>
@@ -39,7 +40,9 @@ public sealed class TextIndex
     /// <summary>How many things there are.</summary>
     public int Count => _order.Length;
 
-    /// <summary>Finds things, the best match first: the tag itself, tags that begin so, whole words of names, beginnings of words, typos.</summary>
+    /// <summary>
+    /// Finds things, the best match first: the tag itself, tags that begin so, whole words of names, beginnings of words, typos.
+    /// </summary>
     /// <param name="query">What somebody typed; an empty text finds nothing.</param>
     /// <param name="most">At most so many.</param>
     /// <param name="where">Which things count, by their place among those given, from 0; null for all.</param>
@@ -47,7 +50,8 @@ public sealed class TextIndex
     public ImmutableArray<int> Find(string query, int most, Func<int, bool>? where = null)
     {
         ArgumentNullException.ThrowIfNull(query);
-        var tokens = SearchTerms.Of(query).Where(static token => token.Length <= LongestToken).Distinct(StringComparer.Ordinal).Take(MostTokens).ToList();
+        var tokens = SearchTerms.Of(query).Where(static token => token.Length <= LongestToken).Distinct(StringComparer.Ordinal)
+            .Take(MostTokens).ToList();
         if (tokens.Count == 0)
             return [];
 

@@ -16,7 +16,8 @@ public sealed class ConnectionTrials(Rig rig, CheckResult present, Func<Rig, Che
     /// <summary>What the rules say of the rig as it is, by rule and subject, with the worst severity of each.</summary>
     private readonly Dictionary<(RuleId Rule, string Subject), Severity> _known = present.Findings.Items
         .SelectMany(static finding => Keys(finding).Select(key => (Key: key, finding.Severity)))
-        .GroupBy(static known => known.Key).ToDictionary(static known => known.Key, static known => known.Max(static each => each.Severity));
+        .GroupBy(static known => known.Key)
+        .ToDictionary(static known => known.Key, static known => known.Max(static each => each.Severity));
 
     /// <summary>Tries every load of the rig on an outlet, in the order of the rig.</summary>
     /// <param name="outlet">The outlet; one of the rig's.</param>
@@ -45,13 +46,18 @@ public sealed class ConnectionTrials(Rig rig, CheckResult present, Func<Rig, Che
         // That the other loads are still dark is no fault of this one.
         var added = best!.Check.Findings.Items
             .Where(static finding => finding.Rule != RuleId.Unfed)
-            .Where(finding => Keys(finding).Any(key => _known.GetValueOrDefault(key) < finding.Severity) || (finding.Subjects.Items.Contains(load) && finding.Subjects.Items.Contains(place)))
+            .Where(
+                finding => Keys(finding).Any(key => _known.GetValueOrDefault(key) < finding.Severity)
+                    || (finding.Subjects.Items.Contains(load) && finding.Subjects.Items.Contains(place)))
             .ToList();
         return new Connection(
             load,
             best,
             added.Find(static finding => finding.Severity >= Severity.Fails)?.Message,
-            added.Find(static finding => finding.Severity is Severity.Unsure or Severity.Noise or Severity.Margin && finding.Rule != RuleId.FigureAssumed)?.Message,
+            added.Find(
+                static finding =>
+                    finding.Severity is Severity.Unsure or Severity.Noise or Severity.Margin
+                        && finding.Rule != RuleId.FigureAssumed)?.Message,
             false);
     }
 
@@ -101,7 +107,8 @@ public sealed class ConnectionTrials(Rig rig, CheckResult present, Func<Rig, Che
         {
             var suits = feed.From.Count > 1
                 ? lead.Type is LeadType.Series or LeadType.Parallel
-                : plugs > 1 ? lead.Type == LeadType.DaisyChain && (lead.LoadPlugs ?? int.MaxValue) >= plugs : lead.Type is LeadType.Reversing or LeadType.Straight;
+                : plugs > 1 ? lead.Type == LeadType.DaisyChain
+                    && (lead.LoadPlugs ?? int.MaxValue) >= plugs : lead.Type is LeadType.Reversing or LeadType.Straight;
             if (suits && lead.Id != feed.Lead && rest.HasFree(lead))
                 yield return lead.Id;
         }

@@ -22,7 +22,8 @@ public static class RemedyTrials
     /// <param name="finding">The finding; one of the check's.</param>
     /// <param name="judge">Every rule.</param>
     /// <param name="cancellation">Stops it; what was found so far is returned.</param>
-    public static IReadOnlyList<Trial> Find(Rig rig, CheckResult check, Finding finding, Func<Rig, CheckResult> judge, CancellationToken cancellation = default)
+    public static IReadOnlyList<Trial> Find(
+        Rig rig, CheckResult check, Finding finding, Func<Rig, CheckResult> judge, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(rig);
         ArgumentNullException.ThrowIfNull(check);
@@ -47,7 +48,9 @@ public static class RemedyTrials
             .. promising.OrderBy(static trial => SeverityCounts.Of(trial.Check)).Take(MostJudged)
                 .TakeWhile(_ => !cancellation.IsCancellationRequested)
                 .Select(trial => trial with { Check = judge(trial.Rig) })
-                .Where(trial => SeverityCounts.Of(trial.Check).CompareTo(before) < 0 && !trial.Check.Findings.Items.Any(other => IsSame(other, finding)))
+                .Where(
+                    trial => SeverityCounts.Of(trial.Check).CompareTo(before) < 0
+                        && !trial.Check.Findings.Items.Any(other => IsSame(other, finding)))
                 .OrderBy(static trial => SeverityCounts.Of(trial.Check)).Take(Most),
         ];
     }
@@ -86,7 +89,8 @@ public static class RemedyTrials
     }
 
     private static bool Concerns(Feed feed, string subject) =>
-        feed.To.Items.Contains(subject) || feed.Lead == subject || feed.From.Items.Any(outlet => outlet.Supply == subject || outlet.ToString() == subject);
+        feed.To.Items.Contains(subject) || feed.Lead == subject
+            || feed.From.Items.Any(outlet => outlet.Supply == subject || outlet.ToString() == subject);
 
     /// <summary>One outlet of each sort that is free, and those in use: what is alike need not be tried twice.</summary>
     private static IEnumerable<OutletRef> OutletsToTry(Rig rig)

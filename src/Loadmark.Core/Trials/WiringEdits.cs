@@ -6,14 +6,17 @@ namespace Loadmark.Core.Trials;
 /// <summary>Changes to a rig's wiring that keep it whole: no feed is left without loads.</summary>
 public static class WiringEdits
 {
-    /// <summary>Whether a lead is on hand that no feed uses. A straight one that gives no count is there as often as it is wanted.</summary>
+    /// <summary>
+    /// Whether a lead is on hand that no feed uses. A straight one that gives no count is there as often as it is wanted.
+    /// </summary>
     /// <param name="rig">The rig.</param>
     /// <param name="lead">The lead; one of the rig's.</param>
     public static bool HasFree(this Rig rig, Lead lead)
     {
         ArgumentNullException.ThrowIfNull(rig);
         ArgumentNullException.ThrowIfNull(lead);
-        return lead is { Type: LeadType.Straight, Count: null } || (rig.Wired ?? []).Items.Count(feed => feed.Lead == lead.Id) < (lead.Count ?? 1);
+        return lead is { Type: LeadType.Straight, Count: null }
+            || (rig.Wired ?? []).Items.Count(feed => feed.Lead == lead.Id) < (lead.Count ?? 1);
     }
 
     /// <summary>The rig with loads taken off whatever feeds them.</summary>
@@ -68,7 +71,8 @@ public static class WiringEdits
     }
 
     /// <summary>
-    /// The rig with a supply in another's place. Feeds from outlets that it does not have go, and so do banks that none of its outlets names
+    /// The rig with a supply in another's place. Feeds from outlets that it does not have go, and so do banks that none of its outlets
+    /// names
     /// and settings of feeds to voltages that their outlets no longer give.
     /// </summary>
     /// <param name="rig">The rig.</param>
@@ -78,7 +82,8 @@ public static class WiringEdits
     {
         ArgumentNullException.ThrowIfNull(rig);
         ArgumentNullException.ThrowIfNull(supply);
-        var whole = supply with { Banks = [.. supply.Banks.Items.Where(bank => supply.Outlets.Items.Any(outlet => outlet.Bank == bank.Name))] };
+        var whole =
+            supply with { Banks = [.. supply.Banks.Items.Where(bank => supply.Outlets.Items.Any(outlet => outlet.Bank == bank.Name))] };
         var left = rig.WithoutFeeds(outlet => outlet.Supply == supply.Id && !supply.Outlets.Items.Any(one => one.Id == outlet.Outlet));
         return left with
         {
@@ -87,7 +92,10 @@ public static class WiringEdits
         };
     }
 
-    /// <summary>The rig without one outlet, the feeds that take from it, and its bank where no other outlet is of it. A supply keeps at least one outlet.</summary>
+    /// <summary>
+    /// The rig without one outlet, the feeds that take from it, and its bank where no other outlet is of it. A supply keeps at least one
+    /// outlet.
+    /// </summary>
     /// <param name="rig">The rig.</param>
     /// <param name="gone">The outlet.</param>
     public static Rig RemoveOutlet(this Rig rig, OutletRef gone)
@@ -101,7 +109,9 @@ public static class WiringEdits
         };
     }
 
-    /// <summary>The rig without a lead. Feeds that used it keep their loads on a plain one where that has plugs enough, else lose them.</summary>
+    /// <summary>
+    /// The rig without a lead. Feeds that used it keep their loads on a plain one where that has plugs enough, else lose them.
+    /// </summary>
     /// <param name="rig">The rig.</param>
     /// <param name="id">The lead's name.</param>
     public static Rig RemoveLead(this Rig rig, string id)

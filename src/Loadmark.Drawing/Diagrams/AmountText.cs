@@ -18,7 +18,9 @@ internal static class AmountText
             return $"0 of {limit}";
 
         var space = amount.LastIndexOf(' ');
-        return space > 0 && limit.EndsWith(amount[space..], StringComparison.Ordinal) ? $"{amount[..space]} of {limit}" : $"{amount} of {limit}";
+        return space > 0 && limit.EndsWith(amount[space..], StringComparison.Ordinal)
+            ? $"{amount[..space]} of {limit}"
+            : $"{amount} of {limit}";
     }
 
     /// <summary>The one figure of a total: its amps, else its watts.</summary>

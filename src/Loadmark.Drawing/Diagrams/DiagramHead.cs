@@ -38,11 +38,13 @@ internal static class DiagramHead
         var end = layout.Supplies.Length == 0 ? y : layout.Supplies[^1].Y + 14;
         var shapes = new List<Shape> { new LineShape(Ink.MainsLine, new(measures.BusX, y), new(measures.BusX, end)) };
         shapes.Add(new CircleShape(Ink.MainsLine, new(measures.BusX, y), 9));
-        var wave = Enumerable.Range(0, 13).Select(step => new Point(measures.BusX - 5 + (step * 10 / 12.0), y - (3 * Math.Sin(step * Math.PI / 6))));
+        var wave = Enumerable.Range(0, 13)
+            .Select(step => new Point(measures.BusX - 5 + (step * 10 / 12.0), y - (3 * Math.Sin(step * Math.PI / 6))));
         shapes.Add(new PathShape(Ink.MainsLine, [.. wave]));
         var room = measures.Width - measures.BusX - 30;
         AddText(shapes, Ink.TextStrong, TextRole.Small, "Mains", measures.BusX + 15, y + 4, 60);
-        AddText(shapes, Ink.TextFigure, TextRole.Small, view.Rig.Rig.Mains?.ToString() ?? "not given", measures.BusX + 62, y + 4, room - 62);
+        AddText(
+            shapes, Ink.TextFigure, TextRole.Small, view.Rig.Rig.Mains?.ToString() ?? "not given", measures.BusX + 62, y + 4, room - 62);
         return new SceneGroup
         {
             Key = "mains",
@@ -66,13 +68,27 @@ internal static class DiagramHead
 
         if (view.Rig.Supplies.Count == 0)
         {
-            AddText(shapes, Ink.TextQuiet, TextRole.Small, view.Rig.Loads.Count == 0 ? "No supplies and no loads yet." : "No supplies yet: nothing to feed these from.", measures.SupplyX, head + 16, measures.Width - measures.SupplyX - 8);
+            AddText(
+                shapes,
+                Ink.TextQuiet,
+                TextRole.Small,
+                view.Rig.Loads.Count == 0 ? "No supplies and no loads yet." : "No supplies yet: nothing to feed these from.",
+                measures.SupplyX,
+                head + 16,
+                measures.Width - measures.SupplyX - 8);
             bottom = Math.Max(bottom, head + 34);
         }
         else if (view.Rig.Feeds.Count == 0)
         {
             var (x, y) = measures.IsNarrow ? (measures.SupplyX, bottom + 10) : (measures.LoadX, head + 20);
-            AddText(shapes, Ink.TextQuiet, TextRole.Small, view.Rig.Loads.Count == 0 ? "No loads yet." : "Nothing is wired yet.", x, y, measures.Width - x - 8);
+            AddText(
+                shapes,
+                Ink.TextQuiet,
+                TextRole.Small,
+                view.Rig.Loads.Count == 0 ? "No loads yet." : "Nothing is wired yet.",
+                x,
+                y,
+                measures.Width - x - 8);
             bottom = Math.Max(bottom, y + 14);
         }
 

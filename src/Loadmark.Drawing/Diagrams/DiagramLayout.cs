@@ -137,7 +137,8 @@ internal sealed class DiagramLayout
         for (var index = 0; index < _view.Rows.Unfed.Length; index++)
         {
             var (down, across) = Math.DivRem(index, columns);
-            Loads[_view.Rows.Unfed[index].Index] = new Box(left + (across * (width + gap)), _y + (down * Measures.LoadRow) + (RowGap / 2), width, Measures.LoadRow - RowGap);
+            Loads[_view.Rows.Unfed[index].Index] = new Box(
+                left + (across * (width + gap)), _y + (down * Measures.LoadRow) + (RowGap / 2), width, Measures.LoadRow - RowGap);
         }
 
         _y += (((_view.Rows.Unfed.Length - 1) / columns) + 1) * Measures.LoadRow;

@@ -45,7 +45,9 @@ internal static class GaugeShapes
                 AddSpill(shapes, left, top, ground - Mark);
         }
 
-        shapes.Add(new PathShape(run is null ? Ink.GaugeOpen : Ink.GaugeVessel, [new(left, top), new(left, ground), new(right, ground), new(right, top)]));
+        shapes.Add(
+            new PathShape(
+                run is null ? Ink.GaugeOpen : Ink.GaugeVessel, [new(left, top), new(left, ground), new(right, ground), new(right, top)]));
         if (run is null)
             shapes.Add(new TextShape(Ink.TextStrong, left + (Width / 2), ground - 6, "?", TextAnchor.Middle));
         if (!gauge.HasLimit)
@@ -57,7 +59,9 @@ internal static class GaugeShapes
         if (gauge.Start is { } starting && starting > (gauge.Run ?? 0))
         {
             var y = ground - LevelOf(starting, gauge.Headroom);
-            shapes.Add(new LineShape(gauge.StartsOver && starting > 1 ? Ink.GaugeStartOver : Ink.GaugeStart, new(left - 3.5, y), new(right + 3.5, y)));
+            shapes.Add(
+                new LineShape(
+                    gauge.StartsOver && starting > 1 ? Ink.GaugeStartOver : Ink.GaugeStart, new(left - 3.5, y), new(right + 3.5, y)));
         }
     }
 

@@ -4,7 +4,10 @@ using Loadmark.Drawing.Texts;
 
 namespace Loadmark.Drawing.Diagrams;
 
-/// <summary>Draws leads as what they are: a straight line; a chain's tail and pitches with a tap to each load; a reversal; outlets joined in series or side by side.</summary>
+/// <summary>
+/// Draws leads as what they are: a straight line; a chain's tail and pitches with a tap to each load; a reversal; outlets joined in series
+/// or side by side.
+/// </summary>
 internal sealed class LeadDrawing
 {
     private const double MostTrackPitch = 12;
@@ -114,7 +117,12 @@ internal sealed class LeadDrawing
             if (entry == home.Middle.Y)
                 AddLine(shapes, new(home.Right, entry), new(isSimple ? _measures.LoadX : trunk, entry));
             else
-                AddLine(shapes, new(home.Right, home.Middle.Y), new(home.Right + 7, home.Middle.Y), new(home.Right + 7, entry), new(isSimple ? _measures.LoadX : trunk, entry));
+                AddLine(
+                    shapes,
+                    new(home.Right, home.Middle.Y),
+                    new(home.Right + 7, home.Middle.Y),
+                    new(home.Right + 7, entry),
+                    new(isSimple ? _measures.LoadX : trunk, entry));
             shapes.Add(new RectShape(Ink.LeadPlug, new Box(home.Right, home.Middle.Y - 2.5, 4, 5)));
             if (!isSimple)
                 AddLine(shapes, new(trunk, entry), new(trunk, last));
@@ -240,7 +248,8 @@ internal sealed class LeadDrawing
         new LineShape(Ink.LeadSpecial, new(at.X - 5.5, at.Y + 3), new(at.X + 5.5, at.Y - 3)),
     ];
 
-    private static void AddLine(List<Shape> shapes, params ReadOnlySpan<Point> points) => shapes.Add(new PathShape(Ink.LeadLine, [.. points]));
+    private static void AddLine(List<Shape> shapes, params ReadOnlySpan<Point> points) =>
+        shapes.Add(new PathShape(Ink.LeadLine, [.. points]));
 
     private static Box BoundsOf(List<Shape> shapes)
     {

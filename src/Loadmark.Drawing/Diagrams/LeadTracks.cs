@@ -8,7 +8,8 @@ internal static class LeadTracks
     /// <returns>The track of each interval, and how many tracks there are.</returns>
     public static (int[] Tracks, int Count) Of(IReadOnlyList<(double From, double To)> intervals)
     {
-        var order = Enumerable.Range(0, intervals.Count).OrderBy(index => intervals[index].From).ThenBy(index => intervals[index].To).ToList();
+        var order = Enumerable.Range(0, intervals.Count).OrderBy(index => intervals[index].From).ThenBy(index => intervals[index].To)
+            .ToList();
         var tracks = new int[intervals.Count];
         var busy = new PriorityQueue<int, double>();
         var free = new PriorityQueue<int, int>();

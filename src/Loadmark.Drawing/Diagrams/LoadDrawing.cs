@@ -22,7 +22,9 @@ internal static class LoadDrawing
         var first = box.Middle.Y + 4.5 - ((lines - 1) * DiagramMeasures.LinePitch / 2);
         var room = box.Width - (2 * Inset);
         var beside = 0.0;
-        var sign = worst is { } severity ? new TextPiece(SignShapes.WordOf(severity), SignShapes.InkOf(severity)) { Sign = severity } : null;
+        var sign = worst is { } severity
+            ? new TextPiece(SignShapes.WordOf(severity), SignShapes.InkOf(severity)) { Sign = severity }
+            : null;
         if (sign is not null)
             beside = sign.Width + SignGap;
 
@@ -30,7 +32,8 @@ internal static class LoadDrawing
         first += (lines - laid.Count) * DiagramMeasures.LinePitch / 2;
         TextFlow.Draw(shapes, laid, box.X + Inset, first, DiagramMeasures.LinePitch);
         if (sign is not null)
-            TextFlow.Draw(shapes, [[new PlacedPiece(sign, 0, sign.Text)]], box.Right - Inset - sign.Width, first, DiagramMeasures.LinePitch);
+            TextFlow.Draw(
+                shapes, [[new PlacedPiece(sign, 0, sign.Text)]], box.Right - Inset - sign.Width, first, DiagramMeasures.LinePitch);
         return new SceneGroup
         {
             Key = $"load {load.Id}",

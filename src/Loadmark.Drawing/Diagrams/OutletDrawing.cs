@@ -27,10 +27,19 @@ internal static class OutletDrawing
         GaugeShapes.Add(
             shapes,
             new Point(box.X + GaugeInset, box.Middle.Y - (GaugeShapes.Height / 2) + 1),
-            Gauge.Of(limit, reading is null ? loading.Run?.Value : reading.Amps.Value, loading.Start?.Value, view.Check.Headroom, loading.StartsOver, reading is not null));
+            Gauge.Of(
+                limit,
+                reading is null ? loading.Run?.Value : reading.Amps.Value,
+                loading.Start?.Value,
+                view.Check.Headroom,
+                loading.StartsOver,
+                reading is not null));
 
         var pieces = new List<TextPiece> { new(SafeText.Clean(outlet.Name), Ink.TextStrong) { Role = TextRole.Body, MayShrink = true } };
-        pieces.Add(new TextPiece($"{outlet.Volts?.ToString() ?? "? V"}{(outlet.Rating.Form.Value == SupplyForm.Alternating ? " a.c." : "")}", Ink.TextFigure));
+        pieces.Add(
+            new TextPiece(
+                $"{outlet.Volts?.ToString() ?? "? V"}{(outlet.Rating.Form.Value == SupplyForm.Alternating ? " a.c." : "")}",
+                Ink.TextFigure));
         if (worst is { } severity && measures.OutletLines == 2)
             pieces.Add(new TextPiece(SignShapes.WordOf(severity), SignShapes.InkOf(severity)) { Sign = severity });
 
@@ -53,7 +62,12 @@ internal static class OutletDrawing
             pieces.Add(new TextPiece(SignShapes.WordOf(below), SignShapes.InkOf(below)) { Sign = below, BeginsLine = true });
 
         var lines = TextFlow.Lay(pieces, box.Width - TextInset - 5, measures.OutletLines);
-        TextFlow.Draw(shapes, lines, box.X + TextInset, box.Middle.Y + 4.5 - ((lines.Count - 1) * DiagramMeasures.LinePitch / 2), DiagramMeasures.LinePitch);
+        TextFlow.Draw(
+            shapes,
+            lines,
+            box.X + TextInset,
+            box.Middle.Y + 4.5 - ((lines.Count - 1) * DiagramMeasures.LinePitch / 2),
+            DiagramMeasures.LinePitch);
         return new SceneGroup
         {
             Key = $"outlet {outlet.Name}",

@@ -3,7 +3,9 @@ using Loadmark.Core.Ratings;
 
 namespace Loadmark.Drawing.Diagrams;
 
-/// <summary>Which loads stand beside which outlet: each once, by its first feed, in the order of outlets and plugs, so that leads need not cross.</summary>
+/// <summary>
+/// Which loads stand beside which outlet: each once, by its first feed, in the order of outlets and plugs, so that leads need not cross.
+/// </summary>
 internal sealed class RigRows
 {
     private RigRows(ImmutableArray<FeedRows>[] feeds, ImmutableArray<WiredLoad> unfed)

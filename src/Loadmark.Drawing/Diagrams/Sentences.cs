@@ -58,7 +58,10 @@ internal static class Sentences
             parts.Add(name);
         if (rating.Load.Kind is { } kind)
             parts.Add(kind.Text);
-        parts.Add(rating.Voltage.IsKnown ? $"needs {rating.Voltage}{(rating.Form.Value == SupplyForm.Alternating ? " a.c." : "")}" : "its voltage is not known");
+        parts.Add(
+            rating.Voltage.IsKnown
+                ? $"needs {rating.Voltage}{(rating.Form.Value == SupplyForm.Alternating ? " a.c." : "")}"
+                : "its voltage is not known");
         if (PolarityNote.Of(rating.Polarity, rating.Form) is { } polarity)
             parts.Add(polarity);
         if (rating.Ground.Value == GroundSide.Positive)

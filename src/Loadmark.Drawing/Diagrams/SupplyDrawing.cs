@@ -34,7 +34,11 @@ internal static class SupplyDrawing
         }
 
         if (measures.IsNarrow && outlets.Length > 0)
-            shapes.Add(new LineShape(Ink.LeadLine, new(measures.StubX, box.Bottom), new(measures.StubX, layout.Outlets[first + outlets.Length - 1].Middle.Y)));
+            shapes.Add(
+                new LineShape(
+                    Ink.LeadLine,
+                    new(measures.StubX, box.Bottom),
+                    new(measures.StubX, layout.Outlets[first + outlets.Length - 1].Middle.Y)));
         shapes.Add(new RectShape(Ink.Outline, box, 4));
         layout.Faces[index].Draw(shapes, new Point(box.X, box.Y));
         groups.Add(new SceneGroup

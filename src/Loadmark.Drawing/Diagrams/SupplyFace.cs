@@ -37,13 +37,18 @@ internal sealed class SupplyFace
     public static SupplyFace Of(DiagramModel view, SupplyRating supply, double width)
     {
         var totals = view.TotalsOf(supply);
-        var pieces = new List<TextPiece> { new(SafeText.Clean(supply.Supply.Id), Ink.TextStrong) { Role = TextRole.Body, MayShrink = true } };
+        var pieces =
+            new List<TextPiece> { new(SafeText.Clean(supply.Supply.Id), Ink.TextStrong) { Role = TextRole.Body, MayShrink = true } };
         if (view.WorstOf(supply.Supply.Id) is { } worst)
             pieces.Add(new TextPiece(SignShapes.WordOf(worst), SignShapes.InkOf(worst)) { Sign = worst });
         if (supply.Supply.Name is { } name)
             pieces.Add(new TextPiece(SafeText.Clean(name), Ink.Text, 2) { MayShrink = true, BeginsLine = true });
         if (supply.Mains?.Volts is { } mains)
-            pieces.Add(new TextPiece(mains.IsSingle ? $"for {mains}" : $"{mains.Low.ToNumberString()} to {mains.High}", Ink.TextQuiet, 3) { BeginsLine = true });
+            pieces.Add(
+                new TextPiece(
+                    mains.IsSingle ? $"for {mains}" : $"{mains.Low.ToNumberString()} to {mains.High}",
+                    Ink.TextQuiet,
+                    3) { BeginsLine = true });
         if (supply.Supply.Outlets.Count == 0)
             pieces.Add(new TextPiece("no outlets", Ink.TextQuiet) { BeginsLine = true });
         return new SupplyFace(TextFlow.Lay(pieces, width - (2 * Padding), 5), totals, view.Check.Headroom, width);
@@ -58,7 +63,10 @@ internal sealed class SupplyFace
         for (var index = 0; index < _totals.Count; index++)
         {
             var (down, across) = Math.DivRem(index, _columns);
-            Draw(shapes, _totals[index], new Point(at.X + Padding + (across * _cellWidth), at.Y + 15 + (_lines.Count * 14) + (down * CellRow)));
+            Draw(
+                shapes,
+                _totals[index],
+                new Point(at.X + Padding + (across * _cellWidth), at.Y + 15 + (_lines.Count * 14) + (down * CellRow)));
         }
     }
 
@@ -67,11 +75,17 @@ internal sealed class SupplyFace
         // What is known to be drawn may be past the limit whatever the rest is.
         var tells = total.IsWhole || AmountText.ValueOf(total.Run) > AmountText.ValueOf(total.Limit);
         var gauge = Gauge.Of(
-            AmountText.ValueOf(total.Limit), tells ? AmountText.ValueOf(total.Run) : null, tells ? AmountText.ValueOf(total.Start) : null, _headroom, startsOver: true);
+            AmountText.ValueOf(total.Limit), tells
+                ? AmountText.ValueOf(total.Run)
+                : null, tells ? AmountText.ValueOf(total.Start) : null, _headroom, startsOver: true);
         GaugeShapes.Add(shapes, new Point(at.X + 4, at.Y), gauge);
 
-        var holder = total.Holder == $"{total.Supply} in all" ? "in all" : total.Holder.Replace($" of {total.Supply}", "", StringComparison.Ordinal);
-        var run = total.IsWhole ? AmountText.Of(total.Run.ToString(), total.Limit.ToString()) : $"over {AmountText.Of(total.Run.ToString(), total.Limit.ToString())}";
+        var holder = total.Holder == $"{total.Supply} in all"
+            ? "in all"
+            : total.Holder.Replace($" of {total.Supply}", "", StringComparison.Ordinal);
+        var run = total.IsWhole
+            ? AmountText.Of(total.Run.ToString(), total.Limit.ToString())
+            : $"over {AmountText.Of(total.Run.ToString(), total.Limit.ToString())}";
         TextPiece[] pieces =
         [
             new(run, Ink.TextFigure),

@@ -6,7 +6,8 @@ namespace Loadmark.Drawing.Plots;
 /// <summary>An axis with its range, its ticks at round numbers, and the prefix of its unit.</summary>
 internal sealed class AxisScale
 {
-    private static readonly (double Scale, string Prefix)[] Prefixes = [(1e9, "G"), (1e6, "M"), (1e3, "k"), (1, ""), (1e-3, "m"), (1e-6, "µ"), (1e-9, "n"), (1e-12, "p")];
+    private static readonly (double Scale, string Prefix)[] Prefixes =
+        [(1e9, "G"), (1e6, "M"), (1e3, "k"), (1, ""), (1e-3, "m"), (1e-6, "µ"), (1e-9, "n"), (1e-12, "p")];
 
     private readonly double _scale;
     private readonly double _step;
@@ -67,7 +68,9 @@ internal sealed class AxisScale
             ticks.Add(index * step);
 
         var largest = Math.Max(Math.Abs(low), Math.Abs(high));
-        var (scale, prefix) = axis.TakesPrefix && axis.Unit.Length > 0 ? Prefixes.FirstOrDefault(entry => largest >= entry.Scale * 0.9999, Prefixes[^1]) : (1.0, "");
+        var (scale, prefix) = axis.TakesPrefix && axis.Unit.Length > 0
+            ? Prefixes.FirstOrDefault(entry => largest >= entry.Scale * 0.9999, Prefixes[^1])
+            : (1.0, "");
         return new AxisScale(low, high, step, ticks.ToImmutable(), scale, prefix + axis.Unit);
     }
 

@@ -72,11 +72,13 @@ public static class PlotDrawing
 
     private static void AddBand(PlotBand band, int index, PlotFrame frame, List<SceneGroup> groups)
     {
-        var values = band.Values.Where(static value => double.IsFinite(value.X) && double.IsFinite(value.Low) && double.IsFinite(value.High)).ToList();
+        var values = band.Values.Where(
+            static value => double.IsFinite(value.X) && double.IsFinite(value.Low) && double.IsFinite(value.High)).ToList();
         if (values.Count < 2)
             return;
 
-        Point Within(double x, double y) => new(Math.Clamp(frame.Across(x), frame.Box.X, frame.Box.Right), Math.Clamp(frame.Up(y), frame.Box.Y, frame.Box.Bottom));
+        Point Within(double x, double y) => new(
+            Math.Clamp(frame.Across(x), frame.Box.X, frame.Box.Right), Math.Clamp(frame.Up(y), frame.Box.Y, frame.Box.Bottom));
         var edge = LineSampling.Thin(values.Select(value => Within(value.X, value.High)))
             .Concat(LineSampling.Thin(values.Select(value => Within(value.X, value.Low))).Reverse());
         groups.Add(new SceneGroup
@@ -121,7 +123,14 @@ public static class PlotDrawing
         shapes.Add(new LineShape(Ink.Cursor, new(x, box.Y - 4), new(x, box.Bottom)));
         var text = frame.X.ValueText(cursor);
         var half = TextWidth.Of(text, TextRole.Small, isBold: false) / 2;
-        shapes.Add(new TextShape(Ink.TextFigure, Math.Clamp(x, half + 2, Math.Max(half + 2, box.Right + frame.LabelWidth - half)), box.Y - 9, text, TextAnchor.Middle, TextRole.Small));
+        shapes.Add(
+            new TextShape(
+                Ink.TextFigure,
+                Math.Clamp(x, half + 2, Math.Max(half + 2, box.Right + frame.LabelWidth - half)),
+                box.Y - 9,
+                text,
+                TextAnchor.Middle,
+                TextRole.Small));
         for (var index = 0; index < plot.Lines.Length; index++)
         {
             if (plot.Lines[index].At(cursor) is { } value && frame.Up(value) is var y && y >= box.Y && y <= box.Bottom)
@@ -142,11 +151,13 @@ public static class PlotDrawing
 
         if (low > high)
             return $"{line.Name}: no values.";
-        var here = plot.Cursor is { } cursor ? line.At(cursor) is { } now ? $", {frame.Y.ValueText(now)} at {frame.X.ValueText(cursor)}" : "" : "";
+        var here =
+            plot.Cursor is { } cursor ? line.At(cursor) is { } now ? $", {frame.Y.ValueText(now)} at {frame.X.ValueText(cursor)}" : "" : "";
         return $"{line.Name}: from {frame.Y.ValueText(low)} to {frame.Y.ValueText(high)}, {frame.Y.ValueText(end)} at the end{here}.";
     }
 
-    private static string TitleOf(Plot plot) => SafeText.Clean(string.IsNullOrWhiteSpace(plot.Title) ? $"{plot.Y.Label} over {plot.X.Label}" : plot.Title);
+    private static string TitleOf(Plot plot) =>
+        SafeText.Clean(string.IsNullOrWhiteSpace(plot.Title) ? $"{plot.Y.Label} over {plot.X.Label}" : plot.Title);
 
     private static string Describe(Plot plot, PlotFrame frame)
     {

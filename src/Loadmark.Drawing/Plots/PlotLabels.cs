@@ -45,7 +45,14 @@ internal static class PlotLabels
         }
 
         if (left > 0)
-            rest.Add(new TextShape(Ink.TextQuiet, frame.Box.Right + Leader + 3, places[^1], FittedText.Of($"+ {left} more", TextRole.Small, isBold: false, frame.LabelWidth - Leader - 4), TextAnchor.Start, TextRole.Small));
+            rest.Add(
+                new TextShape(
+                    Ink.TextQuiet,
+                    frame.Box.Right + Leader + 3,
+                    places[^1],
+                    FittedText.Of($"+ {left} more", TextRole.Small, isBold: false, frame.LabelWidth - Leader - 4),
+                    TextAnchor.Start,
+                    TextRole.Small));
     }
 
     private static void Add(List<Shape> shapes, PlotLabel label, Point from, PlotFrame frame, double y)
@@ -53,7 +60,10 @@ internal static class PlotLabels
         var right = frame.Box.Right;
         var variant = label.IsMark ? 0 : label.Index % Shape.Variants;
         var ink = label.IsMark ? Ink.Text : Ink.SeriesText;
-        shapes.Add(new PathShape(label.IsMark ? Ink.Hair : Ink.SeriesLine, [from, new(Math.Max(from.X, right) + 3, from.Y), new(right + Leader, y - 4)]) { Variant = variant });
+        shapes.Add(
+            new PathShape(
+                label.IsMark ? Ink.Hair : Ink.SeriesLine,
+                [from, new(Math.Max(from.X, right) + 3, from.Y), new(right + Leader, y - 4)]) { Variant = variant });
         var room = frame.LabelWidth - Leader - 4;
         var value = TextWidth.Of(label.Value, TextRole.Small, isBold: false);
         var name = FittedText.Of(label.Name, TextRole.Small, TextWidth.IsBold(ink), room - (value > 0 ? value + 6 : 0));
@@ -61,7 +71,14 @@ internal static class PlotLabels
         if (name.Length > 0)
             shapes.Add(new TextShape(ink, x, y, name, TextAnchor.Start, TextRole.Small) { Variant = variant });
         if (label.Value.Length > 0 && value <= room)
-            shapes.Add(new TextShape(Ink.TextFigure, x + (name.Length > 0 ? TextWidth.Of(name, TextRole.Small, TextWidth.IsBold(ink)) + 6 : 0), y, label.Value, TextAnchor.Start, TextRole.Small));
+            shapes.Add(
+                new TextShape(
+                    Ink.TextFigure,
+                    x + (name.Length > 0 ? TextWidth.Of(name, TextRole.Small, TextWidth.IsBold(ink)) + 6 : 0),
+                    y,
+                    label.Value,
+                    TextAnchor.Start,
+                    TextRole.Small));
     }
 
     /// <summary>The labels there would be, the most important first: the levels, then the lines in their order.</summary>

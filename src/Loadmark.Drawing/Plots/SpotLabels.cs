@@ -31,7 +31,8 @@ internal static class SpotLabels
             var spot = seen[index];
             var (at, radius) = (frame.At(spot.X, spot.Y), RadiusOf(spot, most));
             var shapes = new List<Shape> { new CircleShape(Ink.SeriesPoint, at, radius) { Variant = spot.IsOnFront ? 0 : 5 } };
-            var name = FittedText.Of(SafeText.Clean(spot.Label), TextRole.Small, TextWidth.IsBold(Ink.Text), Math.Min(WidestLabel, frame.Box.Width));
+            var name = FittedText.Of(
+                SafeText.Clean(spot.Label), TextRole.Small, TextWidth.IsBold(Ink.Text), Math.Min(WidestLabel, frame.Box.Width));
             if (name.Length > 0 && (Place(name, at, radius, frame.Box, [.. taken, .. front]) ?? Place(name, at, radius, frame.Box, taken)) is { } label)
             {
                 taken.Add(label.Box);
@@ -43,7 +44,8 @@ internal static class SpotLabels
                 Key = $"spot {index + 1}",
                 Kind = SubjectKind.Series,
                 Subject = spot.Label,
-                Title = SafeText.Clean($"{spot.Label}: {plot.X.Label} {frame.X.ValueText(spot.X)}, {plot.Y.Label} {frame.Y.ValueText(spot.Y)}."),
+                Title = SafeText.Clean(
+                    $"{spot.Label}: {plot.X.Label} {frame.X.ValueText(spot.X)}, {plot.Y.Label} {frame.Y.ValueText(spot.Y)}."),
                 Shapes = [.. shapes],
                 Bounds = new Box(at.X - radius, at.Y - radius, 2 * radius, 2 * radius),
             });
@@ -54,7 +56,8 @@ internal static class SpotLabels
     /// <returns>Where it passes, as small boxes.</returns>
     private static List<Box> AddFront(Plot plot, PlotFrame frame, List<SceneGroup> groups)
     {
-        var front = plot.Spots.Where(static spot => spot.IsOnFront).OrderBy(static spot => spot.X).ThenBy(static spot => spot.Y).Select(spot => frame.At(spot.X, spot.Y));
+        var front = plot.Spots.Where(static spot => spot.IsOnFront).OrderBy(static spot => spot.X).ThenBy(static spot => spot.Y)
+            .Select(spot => frame.At(spot.X, spot.Y));
         var stretches = LineSampling.Clip(front, frame.Box);
         if (stretches.Count > 0)
             groups.Add(new SceneGroup { Key = "front", Kind = SubjectKind.Decoration, Shapes = [.. stretches.Select(static points => new PathShape(Ink.SeriesLine, points) { Variant = 1 })], Bounds = frame.Box });

@@ -7,7 +7,8 @@ namespace Loadmark.Drawing.Scenes;
 /// <param name="Text">The text: no markup, no control characters.</param>
 /// <param name="Anchor">Which part of it stands at <paramref name="X"/>.</param>
 /// <param name="Role">What it is for, which decides its size.</param>
-public sealed record TextShape(Ink Ink, double X, double Y, string Text, TextAnchor Anchor = TextAnchor.Start, TextRole Role = TextRole.Body) : Shape(Ink)
+public sealed record TextShape(
+    Ink Ink, double X, double Y, string Text, TextAnchor Anchor = TextAnchor.Start, TextRole Role = TextRole.Body) : Shape(Ink)
 {
     /// <summary>The room it takes at most, by <see cref="TextWidth"/>; what it takes in a narrower typeface is less.</summary>
     public Box Box

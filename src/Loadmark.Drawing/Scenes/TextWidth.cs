@@ -41,7 +41,8 @@ public static class TextWidth
     };
 
     /// <summary>Whether text of this ink is bold.</summary>
-    public static bool IsBold(Ink ink) => ink is Ink.TextStrong or Ink.TextReading or Ink.SeriesText or (>= Ink.SignHarm and <= Ink.SignGood);
+    public static bool IsBold(Ink ink) =>
+        ink is Ink.TextStrong or Ink.TextReading or Ink.SeriesText or (>= Ink.SignHarm and <= Ink.SignGood);
 
     /// <summary>The width in px that a text takes at most.</summary>
     public static double Of(string text, TextRole role, bool isBold)
@@ -58,7 +59,9 @@ public static class TextWidth
         >= ' ' and <= '~' => (isBold ? BoldAscii : Ascii)[rune.Value - ' '],
         '·' => 380,
         '…' or '—' or '→' => 1_000,
-        (>= 0xA0 and < 0x180) or (>= 0x391 and <= 0x3C9) or (>= 0x2010 and <= 0x2022) or (>= 0x2190 and <= 0x23FF) => isBold ? Latin + 100 : Latin,
+        (>= 0xA0 and < 0x180) or (>= 0x391 and <= 0x3C9) or (>= 0x2010 and <= 0x2022) or (>= 0x2190 and <= 0x23FF) => isBold
+            ? Latin + 100
+            : Latin,
         // Ligatures of whole phrases, dashes of several ems, cuneiform and hieroglyphs.
         (>= 0xFB50 and <= 0xFDFF) or (>= 0x12000 and <= 0x1345F) or 0x2E3A or 0x2E3B or (>= 0xA980 and <= 0xA9DF) => Huge,
         (>= 0x1400 and <= 0x169F) or (>= 0x1F1E6 and <= 0x1F1FF) => 2_100,

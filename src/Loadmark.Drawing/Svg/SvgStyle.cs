@@ -4,7 +4,9 @@ using Loadmark.Drawing.Scenes;
 
 namespace Loadmark.Drawing.Svg;
 
-/// <summary>What a picture's inks look like: the style sheet that goes with the classes that <see cref="SvgWriter"/> gives shapes.</summary>
+/// <summary>
+/// What a picture's inks look like: the style sheet that goes with the classes that <see cref="SvgWriter"/> gives shapes.
+/// </summary>
 public sealed class SvgStyle
 {
     /// <summary>The typefaces, none of which is wider than what texts were measured with.</summary>
@@ -42,7 +44,8 @@ public sealed class SvgStyle
     public static string PropertyOf(Tone tone) => $"--tone-{SvgWriter.Kebab(tone.ToString())}";
 
     private static string Properties(Palette palette) =>
-        string.Join(';', Enum.GetValues<Tone>().Where(static tone => tone != Tone.None).Select(tone => $"{PropertyOf(tone)}:{palette.Of(tone)}"));
+        string.Join(
+            ';', Enum.GetValues<Tone>().Where(static tone => tone != Tone.None).Select(tone => $"{PropertyOf(tone)}:{palette.Of(tone)}"));
 
     private static string CssOf(Func<Tone, string> colour)
     {
@@ -55,9 +58,13 @@ public sealed class SvgStyle
         foreach (var ink in Enum.GetValues<Ink>())
         {
             var style = InkStyle.Of(ink);
-            css.Append(CultureInfo.InvariantCulture, $"svg.scene .{SvgWriter.ClassOf(ink)}{{fill:{colour(style.Fill)};stroke:{colour(style.Stroke)}");
+            css.Append(
+                CultureInfo.InvariantCulture,
+                $"svg.scene .{SvgWriter.ClassOf(ink)}{{fill:{colour(style.Fill)};stroke:{colour(style.Stroke)}");
             if (style.Stroke != Tone.None)
-                css.Append(CultureInfo.InvariantCulture, $";stroke-width:{style.Width};stroke-linecap:{(style.Dashes.Length == 0 ? "round" : "butt")};stroke-linejoin:round");
+                css.Append(
+                    CultureInfo.InvariantCulture,
+                    $";stroke-width:{style.Width};stroke-linecap:{(style.Dashes.Length == 0 ? "round" : "butt")};stroke-linejoin:round");
             if (style.Dashes.Length > 0)
                 css.Append(";stroke-dasharray:").Append(style.Dashes);
             if (ink == Ink.Band)
@@ -73,7 +80,9 @@ public sealed class SvgStyle
         {
             var tone = colour(Tone.Series0 + variant);
             var dashes = InkStyle.SeriesDashes[variant];
-            css.Append(CultureInfo.InvariantCulture, $"svg.scene .{SvgWriter.ClassOf(Ink.SeriesLine)}.variant-{variant}{{stroke:{tone};stroke-dasharray:{(dashes.Length == 0 ? "none" : dashes)};stroke-linecap:butt}}\n");
+            css.Append(
+                CultureInfo.InvariantCulture,
+                $"svg.scene .{SvgWriter.ClassOf(Ink.SeriesLine)}.variant-{variant}{{stroke:{tone};stroke-dasharray:{(dashes.Length == 0 ? "none" : dashes)};stroke-linecap:butt}}\n");
             foreach (var ink in (ReadOnlySpan<Ink>)[Ink.SeriesPoint, Ink.SeriesText, Ink.Band])
                 css.Append(CultureInfo.InvariantCulture, $"svg.scene .{SvgWriter.ClassOf(ink)}.variant-{variant}{{fill:{tone}}}\n");
         }

@@ -88,7 +88,8 @@ public static class SvgWriter
     private static void Write(XmlWriter xml, SceneGroup group)
     {
         xml.WriteStartElement("g", Space);
-        xml.WriteAttributeString("class", $"kind-{Kebab(group.Kind.ToString())}{(group.Severity is { } worst ? $" severity-{Kebab(worst.ToString())}" : "")}");
+        xml.WriteAttributeString(
+            "class", $"kind-{Kebab(group.Kind.ToString())}{(group.Severity is { } worst ? $" severity-{Kebab(worst.ToString())}" : "")}");
         xml.WriteAttributeString("data-key", XmlText(group.Key));
         if (group.Subject.Length > 0)
             xml.WriteAttributeString("data-subject", XmlText(group.Subject));
@@ -116,7 +117,8 @@ public static class SvgWriter
                 break;
             case PathShape path:
                 Start(xml, path.Closed ? "polygon" : "polyline", shape);
-                xml.WriteAttributeString("points", string.Join(' ', path.Points.Select(static point => $"{Number(point.X)},{Number(point.Y)}")));
+                xml.WriteAttributeString(
+                    "points", string.Join(' ', path.Points.Select(static point => $"{Number(point.X)},{Number(point.Y)}")));
                 break;
             case TextShape text:
                 Start(xml, "text", shape, ("x", text.X), ("y", text.Y));

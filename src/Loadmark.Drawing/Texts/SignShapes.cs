@@ -43,12 +43,15 @@ internal static class SignShapes
                 shapes.Add(new PathShape(ink, [At(-3.5, -3.5), At(3.5, -3.5), At(3.5, 3.5), At(-3.5, 3.5)], Closed: true));
                 break;
             case Severity.Unsure:
-                shapes.Add(new PathShape(ink, [At(-2.6, -2.2), At(-1.4, -4.2), At(1.4, -4.2), At(2.6, -2.2), At(1.6, -0.6), At(0, 0.4), At(0, 1.8)]));
+                shapes.Add(
+                    new PathShape(
+                        ink, [At(-2.6, -2.2), At(-1.4, -4.2), At(1.4, -4.2), At(2.6, -2.2), At(1.6, -0.6), At(0, 0.4), At(0, 1.8)]));
                 shapes.Add(new LineShape(ink, At(0, 3.8), At(0, 4.4)));
                 break;
             case Severity.Noise:
                 foreach (var y in (ReadOnlySpan<double>)[-2.2, 2.2])
-                    shapes.Add(new PathShape(ink, [At(-4.5, y + 1.2), At(-2.4, y - 1.2), At(0, y + 0.2), At(2.4, y + 1.2), At(4.5, y - 1.2)]));
+                    shapes.Add(
+                        new PathShape(ink, [At(-4.5, y + 1.2), At(-2.4, y - 1.2), At(0, y + 0.2), At(2.4, y + 1.2), At(4.5, y - 1.2)]));
                 break;
             case Severity.Margin:
                 shapes.Add(new PathShape(ink, [At(-4.5, 3.6), At(0, -4.4), At(4.5, 3.6), At(-4.5, 3.6), At(0, -4.4)]));

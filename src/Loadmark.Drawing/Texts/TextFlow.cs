@@ -93,7 +93,9 @@ internal static class TextFlow
             }
 
             room = Math.Min(room, width - at);
-            var text = room >= piece.Width ? piece.Text : FittedText.Of(piece.Text, piece.Role, TextWidth.IsBold(piece.Ink), room - piece.SignWidth);
+            var text = room >= piece.Width
+                ? piece.Text
+                : FittedText.Of(piece.Text, piece.Role, TextWidth.IsBold(piece.Ink), room - piece.SignWidth);
             widened.Add(new PlacedPiece(piece, at, text));
             at += room + Gap;
         }

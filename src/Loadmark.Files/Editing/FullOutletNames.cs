@@ -26,7 +26,10 @@ internal static class FullOutletNames
                 if (rig.Supplies.Items.FirstOrDefault(one => one.Id == scalar.Value.Trim()) is not { Outlets: { Count: 1 } outlets } supply)
                     continue;
                 var full = $"{supply.Id}/{outlets[0].Id}";
-                splices.Replace(scalar.Start.Index, source.EndOf(null, scalar), scalar.IsPlain && PlainText.Suits(full, numberIsFine: false) ? full : NodeText.Quoted(full));
+                splices.Replace(
+                    scalar.Start.Index,
+                    source.EndOf(null, scalar),
+                    scalar.IsPlain && PlainText.Suits(full, numberIsFine: false) ? full : NodeText.Quoted(full));
             }
         }
 

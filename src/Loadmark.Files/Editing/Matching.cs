@@ -47,7 +47,8 @@ internal static class Matching
             for (var index = 0; index < sources.Length; index++)
             {
                 if (sources[index] < 0 && after.Items[index] is MappingNode group && group.Find(key) is { } value)
-                    sources[index] = TakeFirst(left, old => before.Items[old] is MappingNode one && one.Find(key) is { } was && NodeText.Same(was, value));
+                    sources[index] = TakeFirst(
+                        left, old => before.Items[old] is MappingNode one && one.Find(key) is { } was && NodeText.Same(was, value));
             }
         }
 

@@ -40,14 +40,19 @@ internal sealed class SiblingEdit(SourceText source, Splices splices, NodeText w
             else if (last < 0)
                 leading.Add(TextOf(one, moved));
             else
-                AddAfter(siblings[last], TextOf(one, moved), isApart && (!NodeText.IsInline(one.Value!) || source.LineEnd(siblings[last].Start) < siblings[last].End));
+                AddAfter(
+                    siblings[last],
+                    TextOf(one, moved),
+                    isApart && (!NodeText.IsInline(one.Value!) || source.LineEnd(siblings[last].Start) < siblings[last].End));
         }
 
         return leading.Count == 0 || AddBefore(kept.Count == 0 ? -1 : kept.Min(), leading);
     }
 
     private string TextOf(Wanted one, Dictionary<int, string> moved) =>
-        moved.TryGetValue(one.Source, out var text) ? text : writer.Entry(one.Key, one.Value!, isFlow, Indent(siblings.Count == 0 ? 0 : siblings[0].Start));
+        moved.TryGetValue(one.Source, out var text)
+            ? text
+            : writer.Entry(one.Key, one.Value!, isFlow, Indent(siblings.Count == 0 ? 0 : siblings[0].Start));
 
     private string Indent(int index) => new(' ', index - source.LineStart(index));
 
@@ -64,7 +69,8 @@ internal sealed class SiblingEdit(SourceText source, Splices splices, NodeText w
         if (isFlow)
         {
             var at = first >= 0 ? siblings[first].Start : siblings.Count > 0 ? siblings[0].Start : open;
-            splices.Insert(at, first >= 0 ? string.Concat(texts.Select(text => $"{text},{GapBefore(siblings[first])}")) : string.Join(", ", texts));
+            splices.Insert(
+                at, first >= 0 ? string.Concat(texts.Select(text => $"{text},{GapBefore(siblings[first])}")) : string.Join(", ", texts));
             return true;
         }
 
@@ -86,7 +92,9 @@ internal sealed class SiblingEdit(SourceText source, Splices splices, NodeText w
     private string GapBefore(Sibling sibling)
     {
         var lineStart = source.LineStart(sibling.Start);
-        return lineStart > 0 && lineStart >= open && source.IsFirstOnLine(sibling.Start) ? source.NewLine + source.Text[lineStart..sibling.Start] : " ";
+        return lineStart > 0 && lineStart >= open && source.IsFirstOnLine(sibling.Start)
+            ? source.NewLine + source.Text[lineStart..sibling.Start]
+            : " ";
     }
 
     private bool RemoveFromBlock(HashSet<int> kept)
@@ -126,7 +134,8 @@ internal sealed class SiblingEdit(SourceText source, Splices splices, NodeText w
             return true;
         var before = last == 0 ? null : siblings[last - 1];
         var hasComma = source.CommaAfter(siblings[^1].End) >= 0;
-        var hasComment = Enumerable.Range(last, siblings.Count - last).Any(index => index > 0 && source.MayHoldComment(siblings[index - 1].End, siblings[index].Start));
+        var hasComment = Enumerable.Range(last, siblings.Count - last)
+            .Any(index => index > 0 && source.MayHoldComment(siblings[index - 1].End, siblings[index].Start));
         if (before is not null && !hasComma && !hasComment)
         {
             splices.Remove(before.End, siblings[^1].End);

@@ -64,7 +64,12 @@ internal sealed class TreeEdit
             wanted.Insert(at, new Wanted(-1, key, value, null));
         }
 
-        return EditAll(source, SiblingsOf(source), wanted, one => Array.Find(table.Keys, key => key.Name == source.Entries[one.Source].Key.Value), table == RigKeys.Rig && HasEmptyLines(source));
+        return EditAll(
+            source,
+            SiblingsOf(source),
+            wanted,
+            one => Array.Find(table.Keys, key => key.Name == source.Entries[one.Source].Key.Value),
+            table == RigKeys.Rig && HasEmptyLines(source));
     }
 
     /// <summary>What a section becomes that has nothing in it any more, so that the comments in it may stay; null for other keys.</summary>
@@ -115,9 +120,11 @@ internal sealed class TreeEdit
             switch (key!.Form)
             {
                 case ValueForm.NamedGroups or ValueForm.NamedTextsOrGroups when sibling.Value is MappingNode source:
-                    return EditNamed(source, old as MappingNode ?? new MappingNode(Spot.Start, isFlow: true), (MappingNode)value, key.Group!);
+                    return EditNamed(
+                        source, old as MappingNode ?? new MappingNode(Spot.Start, isFlow: true), (MappingNode)value, key.Group!);
                 case ValueForm.GroupList or ValueForm.List when sibling.Value is SequenceNode source:
-                    return EditList(sibling, source, old as SequenceNode ?? new SequenceNode(Spot.Start, isFlow: true), (SequenceNode)value, key);
+                    return EditList(
+                        sibling, source, old as SequenceNode ?? new SequenceNode(Spot.Start, isFlow: true), (SequenceNode)value, key);
             }
         }
 
@@ -127,7 +134,8 @@ internal sealed class TreeEdit
 
     /// <summary>Whether a value can go into the old one's brackets: not what takes several lines into empty ones of a block.</summary>
     private static bool CanHold(Node source, Node value, bool isFlow) =>
-        isFlow || NodeText.IsInline(value) || source is not (MappingNode { IsFlow: true, Entries.Count: 0 } or SequenceNode { IsFlow: true, Items.Count: 0 });
+        isFlow || NodeText.IsInline(value)
+            || source is not (MappingNode { IsFlow: true, Entries.Count: 0 } or SequenceNode { IsFlow: true, Items.Count: 0 });
 
     private bool EditNamed(MappingNode source, MappingNode before, MappingNode after, KeyTable table)
     {
@@ -198,7 +206,8 @@ internal sealed class TreeEdit
         var keyLineEnd = _source.LineEnd(afterKey);
 
         // What stands behind a text on its line stays, also where the text stands on a line below its key.
-        var isBelow = !isFlow && sibling.Key is not null && start > keyLineEnd && !(sibling.Value is ScalarNode && NodeText.IsInline(value));
+        var isBelow = !isFlow && sibling.Key is not null && start > keyLineEnd
+            && !(sibling.Value is ScalarNode && NodeText.IsInline(value));
         if (isFlow || NodeText.IsInline(value))
         {
             var text = _writer.Inline(value);
@@ -229,10 +238,12 @@ internal sealed class TreeEdit
     }
 
     private List<Sibling> SiblingsOf(MappingNode parent) =>
-        parent.Entries.ConvertAll(entry => new Sibling(entry.Key, entry.Value, entry.Key.Start.Index, _source.EndOf(entry.Key, entry.Value)));
+        parent.Entries.ConvertAll(
+            entry => new Sibling(entry.Key, entry.Value, entry.Key.Start.Index, _source.EndOf(entry.Key, entry.Value)));
 
     private List<Sibling> SiblingsOf(SequenceNode parent) =>
-        parent.Items.ConvertAll(item => new Sibling(null, item, parent.IsFlow ? item.Start.Index : DashBefore(item), _source.EndOf(null, item)));
+        parent.Items.ConvertAll(
+            item => new Sibling(null, item, parent.IsFlow ? item.Start.Index : DashBefore(item), _source.EndOf(null, item)));
 
     /// <summary>Index of the dash before a list's item; -1 when it is not on the item's line.</summary>
     private int DashBefore(Node item)

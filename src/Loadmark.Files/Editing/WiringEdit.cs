@@ -19,10 +19,14 @@ internal static class WiringEdit
         {
             if (key.Value != "wired")
                 continue;
-            return root.IsFlow ? ReplaceFlow(text, key, value, wired) : ReplaceBlock(text, key, value, WiringText.Block(wired, indent, newLine));
+            return root.IsFlow
+                ? ReplaceFlow(text, key, value, wired)
+                : ReplaceBlock(text, key, value, WiringText.Block(wired, indent, newLine));
         }
 
-        return root.IsFlow ? AddToFlow(text, root, wired, newLine) : AddToBlock(text, root, WiringText.Block(wired, indent, newLine), indent, newLine);
+        return root.IsFlow
+            ? AddToFlow(text, root, wired, newLine)
+            : AddToBlock(text, root, WiringText.Block(wired, indent, newLine), indent, newLine);
     }
 
     private static string ReplaceFlow(string text, ScalarNode key, Node value, ValueList<Feed> wired)

@@ -58,7 +58,9 @@ internal static class ColumnContent
             return "polarity";
         if (readings.TrueForAll(reading => reading.Plug.State == FieldState.Read && reading.Unread.Length == 0))
             return "plug";
-        return cells.TrueForAll(cell => new LoadKind(cell.Length == 0 || string.IsNullOrWhiteSpace(cell) ? "-" : cell).Class != LoadClass.Unknown) ? "kind" : "name";
+        return cells.TrueForAll(
+            cell => new LoadKind(
+                cell.Length == 0 || string.IsNullOrWhiteSpace(cell) ? "-" : cell).Class != LoadClass.Unknown) ? "kind" : "name";
     }
 
     private static string FiguresOf(List<Nameplate> readings)

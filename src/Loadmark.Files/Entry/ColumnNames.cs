@@ -29,13 +29,16 @@ internal sealed class ColumnNames((string Key, IReadOnlyList<string> Names)[] wo
     public const string Words = "words";
 
     private readonly Dictionary<string, string> _keys =
-        words.SelectMany(word => word.Names.Append(word.Key.Replace('_', ' ')), (word, name) => (name, word.Key)).ToDictionary(pair => pair.name, pair => pair.Key, StringComparer.Ordinal);
+        words.SelectMany(word => word.Names.Append(word.Key.Replace('_', ' ')), (word, name) => (name, word.Key))
+            .ToDictionary(pair => pair.name, pair => pair.Key, StringComparer.Ordinal);
 
     /// <summary>The names of loads' columns.</summary>
     public static ColumnNames OfLoads { get; } = new(
         [("tag", ["id", "asset", "asset tag", "asset no", "no", "nr"]), .. Of(LoadKeys.Table), OfWords]);
 
-    /// <summary>The names of supplies' columns: of the supply, its outlets and its banks. An outlet's label may be there in parts.</summary>
+    /// <summary>
+    /// The names of supplies' columns: of the supply, its outlets and its banks. An outlet's label may be there in parts.
+    /// </summary>
     public static ColumnNames OfSupplies { get; } = new(
     [
         ("supply", ["id", "tag", "unit"]), .. Of(SupplyKeys.Table),

@@ -36,5 +36,6 @@ public sealed record EntryRow
     /// <summary>
     /// The reading of its label: which figures are stated, which derived, and what was not read. Null when there is no label.
     /// </summary>
-    public Nameplate? Label => Load is not null ? Load.Label : Supply is not null ? Supply.Label : Outlets.Count > 0 ? Outlets[0].Label : null;
+    public Nameplate? Label =>
+        Load is not null ? Load.Label : Supply is not null ? Supply.Label : Outlets.Count > 0 ? Outlets[0].Label : null;
 }

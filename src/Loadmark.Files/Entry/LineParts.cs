@@ -16,7 +16,9 @@ internal sealed record LineParts(string? Id, string Label)
             return new LineParts(content[..tab].Trim(), content[(tab + 1)..].Replace('\t', ' ').Trim());
         var colon = content.IndexOf(':', StringComparison.Ordinal);
         if (colon >= 0)
-            return IsOfLabel(content[..colon]) ? new LineParts(null, content) : new LineParts(content[..colon].Trim(), content[(colon + 1)..].Trim());
+            return IsOfLabel(content[..colon])
+                ? new LineParts(null, content)
+                : new LineParts(content[..colon].Trim(), content[(colon + 1)..].Trim());
         var tag = content[..AssetTag.LengthAtStart(content)];
         return tag.Length > 0 && !IsOfLabel(tag) ? new LineParts(tag, content[tag.Length..].Trim()) : new LineParts(null, content);
     }

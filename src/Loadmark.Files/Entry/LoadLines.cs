@@ -28,10 +28,13 @@ internal static class LoadLines
     {
         if (Ids.Problem(id, mayHaveSlash) is { } problem)
             return new EntryRefusal($"'{ErrorList.Quote(id)}' cannot be the id of {what}: {problem}", null);
-        return places.TryAdd(id, line) ? null : new EntryRefusal($"'{ErrorList.Quote(id)}' stands here a second time; the first is on line {places[id]}", null);
+        return places.TryAdd(id, line)
+            ? null
+            : new EntryRefusal($"'{ErrorList.Quote(id)}' stands here a second time; the first is on line {places[id]}", null);
     }
 
-    private static EntryRow ReadLine(SourceLine line, LineParts part, HashSet<string> existing, IdSequence free, Dictionary<string, int> places)
+    private static EntryRow ReadLine(
+        SourceLine line, LineParts part, HashSet<string> existing, IdSequence free, Dictionary<string, int> places)
     {
         if (SourceLine.RefuseCharacters(line.Text) is { } odd)
             return line.Refuse(odd);

@@ -26,7 +26,8 @@ public static class LoadTable
         {
             var named = TableColumns.ByName(rows[0], ColumnNames.OfLoads);
             var columns = named ?? ColumnContent.Recognise(rows);
-            return new EntryReading([.. new LoadRows(columns, separator, existing).Read(named is null ? rows : rows[1..])], [.. columns], null);
+            return new EntryReading(
+                [.. new LoadRows(columns, separator, existing).Read(named is null ? rows : rows[1..])], [.. columns], null);
         }, limits);
     }
 

@@ -20,7 +20,8 @@ internal sealed class OutletLines(IReadOnlyCollection<string> existing)
     public List<EntryRow> Read(List<SourceLine> lines)
     {
         var parts = lines.ConvertAll(line => LineParts.Of(line.Content));
-        var stated = parts.Select(part => part.Id).OfType<string>().SelectMany(id => OutletRange.Looks(id) ? OutletRange.Expand(id, out _) ?? [] : [id]);
+        var stated = parts.Select(part => part.Id).OfType<string>()
+            .SelectMany(id => OutletRange.Looks(id) ? OutletRange.Expand(id, out _) ?? [] : [id]);
         var free = new IdSequence("", 1, [.. existing, .. stated]);
         return [.. lines.Zip(parts, (line, part) => ReadLine(line, part, free))];
     }
@@ -39,7 +40,13 @@ internal sealed class OutletLines(IReadOnlyCollection<string> existing)
         var errors = new ErrorList("");
         var outlets = new List<Outlet>();
         var id = part.Id ?? free.Next();
-        OutletReader.Read(new ScalarNode(spot, id, isPlain: false), new ScalarNode(spot, part.Label, isPlain: false), _places, outlets, _allowance, errors);
+        OutletReader.Read(
+            new ScalarNode(spot, id, isPlain: false),
+            new ScalarNode(spot, part.Label, isPlain: false),
+            _places,
+            outlets,
+            _allowance,
+            errors);
         if (errors.Any)
             return line.Refuse(errors.ToArray()[0].Message, Form);
         return new EntryRow

@@ -8,7 +8,8 @@ namespace Loadmark.Files.Entry;
 /// <param name="existing">The ids of the supplies that are there already.</param>
 internal sealed class SupplyLines(IReadOnlyCollection<string> existing)
 {
-    private const string Form = "an id and what is printed, such as brick: INPUT 100-240V~, and below it its outlets, such as 1-4: 9 V 150 mA";
+    private const string Form =
+        "an id and what is printed, such as brick: INPUT 100-240V~, and below it its outlets, such as 1-4: 9 V 150 mA";
 
     /// <summary>What proposed ids begin with.</summary>
     public const string Prefix = "S-";

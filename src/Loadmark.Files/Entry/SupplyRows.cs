@@ -84,7 +84,10 @@ internal sealed class SupplyRows(List<EntryColumn> columns, char separator, IRea
         }
 
         var because = errors.Any ? errors.ToArray()[0].Message : "";
-        return refused.Concat(good.Select((row, index) => row.Source.Refuse(index == 0 ? because : $"its supply '{ErrorList.Quote(id)}' is refused: {because}", null)));
+        return refused.Concat(
+            good.Select(
+                (row, index) => row.Source.Refuse(
+                    index == 0 ? because : $"its supply '{ErrorList.Quote(id)}' is refused: {because}", null)));
     }
 
     /// <summary>Adds the keys of the supply itself.</summary>
@@ -147,7 +150,8 @@ internal sealed class SupplyRows(List<EntryColumn> columns, char separator, IRea
     {
         if (Text(row, OutletLabel) is { } label)
             return label;
-        var figures = columns.Where(column => column.Becomes is "voltage" or "current" or "watts").Select(column => row.Text(column.Index) is { } text ? TableColumns.WithUnit(text, column) : null).OfType<string>().ToList();
+        var figures = columns.Where(column => column.Becomes is "voltage" or "current" or "watts")
+            .Select(column => row.Text(column.Index) is { } text ? TableColumns.WithUnit(text, column) : null).OfType<string>().ToList();
         return figures.Count == 0 ? null : string.Join(' ', figures);
     }
 }

@@ -10,7 +10,8 @@ internal static class TableColumns
     public static List<EntryColumn>? ByName(TableRow first, ColumnNames names)
     {
         var found = first.Cells.Select((_, index) => first.Text(index) is { } name ? names.Find(name) : null).ToList();
-        if (found.TrueForAll(one => one is null) || first.Cells.Select((_, index) => first.Text(index)).Any(text => text is not null && ColumnContent.IsFigure(text)))
+        if (found.TrueForAll(one => one is null)
+            || first.Cells.Select((_, index) => first.Text(index)).Any(text => text is not null && ColumnContent.IsFigure(text)))
             return null;
         var columns = new List<EntryColumn>();
         for (var index = 0; index < found.Count; index++)
@@ -22,7 +23,8 @@ internal static class TableColumns
     public static string WithUnit(string text, EntryColumn column) =>
         column.Unit is not null && char.IsAsciiDigit(text.TrimEnd().LastOrDefault()) ? $"{text.TrimEnd()} {column.Unit}" : text;
 
-    private static EntryColumn Column(int index, string? name, (string Key, string? Unit)? found, List<EntryColumn> before, ColumnNames names)
+    private static EntryColumn Column(
+        int index, string? name, (string Key, string? Unit)? found, List<EntryColumn> before, ColumnNames names)
     {
         if (name is null)
             return new EntryColumn(index, null, null, null, "left out: it has no name");
@@ -35,6 +37,7 @@ internal static class TableColumns
 
         return before.Exists(one => one.Becomes == known.Key)
             ? new EntryColumn(index, name, null, null, $"left out: a column before it is the {known.Key} already")
-            : new EntryColumn(index, name, known.Key, known.Unit, known.Unit is null ? "by its name" : $"by its name; bare numbers are in {known.Unit}");
+            : new EntryColumn(
+                index, name, known.Key, known.Unit, known.Unit is null ? "by its name" : $"by its name; bare numbers are in {known.Unit}");
     }
 }

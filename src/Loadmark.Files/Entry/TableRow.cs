@@ -57,7 +57,9 @@ internal sealed record TableRow(SourceLine Source, ScalarNode[] Cells, string? P
         if (Problem is not null)
             return new EntryRefusal(Problem, null);
         if (Cells.Skip(columns).Any(cell => cell.Value.Length > 0))
-            return new EntryRefusal($"it has {Cells.Length} cells and there are {columns} columns; a cell with '{separator}' in it goes in quotation marks", $"{columns} cells");
+            return new EntryRefusal(
+                $"it has {Cells.Length} cells and there are {columns} columns; a cell with '{separator}' in it goes in quotation marks",
+                $"{columns} cells");
         var text = Source.Text;
         for (var index = 0; index < text.Length; index++)
         {

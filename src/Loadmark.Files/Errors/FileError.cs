@@ -22,7 +22,10 @@ public sealed record FileError(string File, int Line, int Column, string Message
     /// <summary>The nearest right word; null when none is near.</summary>
     public string? Suggestion { get; init; }
 
-    /// <summary>The error as compilers write it, <c>file:line:column: message</c>; without a place where it has none, and in words where there is no file.</summary>
+    /// <summary>
+    /// The error as compilers write it, <c>file:line:column: message</c>; without a place where it has none, and in words where there is no
+    /// file.
+    /// </summary>
     public override string ToString() => (IsOfWhole, File) switch
     {
         (true, _) => $"{File}: {Message}",

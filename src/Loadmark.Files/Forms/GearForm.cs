@@ -112,7 +112,10 @@ public static class GearForm
         return new FormReading<Outlet>(outlets?[0], faults);
     }
 
-    /// <summary>Reads outlets typed on one line: an id or a range of ids, a colon and what is printed there (<c>5-6: 9 V 150 mA</c>). Without an id the next free number counts.</summary>
+    /// <summary>
+    /// Reads outlets typed on one line: an id or a range of ids, a colon and what is printed there (<c>5-6: 9 V 150 mA</c>). Without an id
+    /// the next free number counts.
+    /// </summary>
     /// <param name="line">What was typed.</param>
     /// <param name="present">The outlets that the supply has.</param>
     /// <returns>The outlets; or what is wrong, in a sentence.</returns>

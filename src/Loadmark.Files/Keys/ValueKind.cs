@@ -13,7 +13,8 @@ namespace Loadmark.Files.Keys;
 /// <param name="Expected">What is expected where something other than a text stands.</param>
 /// <param name="Read">Reads the text of a key; null, with an error, where it cannot be read.</param>
 /// <param name="Write">The text that reads back as a value; null where it says nothing.</param>
-internal sealed record ValueKind(ValueForm Form, string Expected, Func<ScalarNode, string, ErrorList, object?> Read, Func<object, string?> Write)
+internal sealed record ValueKind(
+    ValueForm Form, string Expected, Func<ScalarNode, string, ErrorList, object?> Read, Func<object, string?> Write)
 {
     /// <summary>The words it takes; empty unless it takes fixed ones.</summary>
     public IReadOnlyList<string> Words { get; init; } = [];

@@ -31,10 +31,12 @@ internal static class ValueKinds
     };
 
     /// <summary>What is printed on a thing, as it stands, possibly empty.</summary>
-    public static ValueKind Label { get; } = new(ValueForm.Text, "a text", static (text, _, _) => NameplateReader.Read(text.Value), WriteLabel);
+    public static ValueKind Label { get; } = new(
+        ValueForm.Text, "a text", static (text, _, _) => NameplateReader.Read(text.Value), WriteLabel);
 
     /// <summary>What is printed beside an outlet, where an empty text says no more than none.</summary>
-    public static ValueKind OutletLabel { get; } = Label with { Write = static label => WriteLabel(label) is { Length: > 0 } text ? text : null };
+    public static ValueKind OutletLabel { get; } =
+        Label with { Write = static label => WriteLabel(label) is { Length: > 0 } text ? text : null };
 
     /// <summary>A voltage typed beside a label, in the words of a label.</summary>
     public static ValueKind Voltage { get; } = new(ValueForm.Text, "a voltage such as 7.5 V", Figures.Voltage, WriteLabel);
@@ -44,7 +46,9 @@ internal static class ValueKinds
 
     /// <summary>Yes or no.</summary>
     public static ValueKind YesNo { get; } = new(
-        ValueForm.YesNo, "yes or no", static (text, key, errors) => ReadYesNo(text, key, errors), static answer => (bool)answer ? "true" : "false");
+        ValueForm.YesNo, "yes or no", static (text, key, errors) => ReadYesNo(text, key, errors), static answer => (bool)answer
+            ? "true"
+            : "false");
 
     /// <summary>Yes or no, where no says no more than nothing.</summary>
     public static ValueKind Flag { get; } = YesNo with { Write = static answer => (bool)answer ? "true" : null };

@@ -33,6 +33,8 @@ internal sealed class WordTable<T>(string[] all, T[] values)
     public string WordOf(T value)
     {
         var index = Array.IndexOf(values, value);
-        return index >= 0 ? all[index] : throw new ArgumentOutOfRangeException(nameof(value), value, "The value has no word in the rig file.");
+        return index >= 0
+            ? all[index]
+            : throw new ArgumentOutOfRangeException(nameof(value), value, "The value has no word in the rig file.");
     }
 }

@@ -7,7 +7,8 @@ using Loadmark.Files.Trees;
 namespace Loadmark.Files.Library;
 
 /// <summary>
-/// Reads files of gear: YAML or JSON with the sections <c>loads</c>, <c>supplies</c> and <c>leads</c> of a rig file, which a whole rig file has
+/// Reads files of gear: YAML or JSON with the sections <c>loads</c>, <c>supplies</c> and <c>leads</c> of a rig file, which a whole rig file
+/// has
 /// too; or a table of loads, of supplies or of leads. Whatever is wrong comes back as errors and refused rows, never as an exception.
 /// </summary>
 public static class GearFileReader
@@ -22,7 +23,8 @@ public static class GearFileReader
 
     /// <summary>Reads the text of a file.</summary>
     /// <param name="text">The text; a byte order mark at its start is passed over.</param>
-    /// <param name="fileName">The name that errors carry; its end tells a table from other files, and where it does not the text does.</param>
+    /// <param name="fileName">The name that errors carry; its end tells a table from other files, and where it does not the text
+    /// does.</param>
     public static GearFileReading Read(string text, string fileName)
     {
         ArgumentNullException.ThrowIfNull(text);
@@ -32,7 +34,8 @@ public static class GearFileReader
 
     /// <summary>Reads the bytes of a file: UTF-8, with or without a byte order mark.</summary>
     /// <param name="bytes">The bytes, as they came over a network or from elsewhere.</param>
-    /// <param name="fileName">The name that errors carry; its end tells a table from other files, and where it does not the text does.</param>
+    /// <param name="fileName">The name that errors carry; its end tells a table from other files, and where it does not the text
+    /// does.</param>
     public static GearFileReading Read(ReadOnlySpan<byte> bytes, string fileName)
     {
         ArgumentNullException.ThrowIfNull(fileName);
@@ -46,7 +49,9 @@ public static class GearFileReader
     {
         ArgumentNullException.ThrowIfNull(path);
         var errors = new ErrorList(path);
-        return RigFile.LoadText(path, errors, "file of gear", MostBytes) is { } text ? Read(text.TrimStart('\uFEFF'), path, errors) : new GearFileReading([], errors.ToArray(), []);
+        return RigFile.LoadText(path, errors, "file of gear", MostBytes) is { } text
+            ? Read(text.TrimStart('\uFEFF'), path, errors)
+            : new GearFileReading([], errors.ToArray(), []);
     }
 
     private static GearFileReading Read(string text, string fileName, ErrorList errors)
@@ -92,5 +97,6 @@ public static class GearFileReader
 
     /// <summary>Quotes in YAML may spell characters that the text itself does not have.</summary>
     private static bool HoldsControl(GearFileRow row) =>
-        ControlCharacters.FirstIn(row.Piece!.Name) >= 0 || (row.Words?.Items.Any(static word => ControlCharacters.FirstIn(word) >= 0) ?? false);
+        ControlCharacters.FirstIn(row.Piece!.Name) >= 0
+            || (row.Words?.Items.Any(static word => ControlCharacters.FirstIn(word) >= 0) ?? false);
 }

@@ -40,11 +40,13 @@ public static class GearFileWriter
     /// <param name="gear">The pieces, each with its words.</param>
     /// <param name="separator">A comma, a semicolon or a tab.</param>
     /// <exception cref="ArgumentException">Another separator, or a piece has a figure that no text reads back as.</exception>
-    public static string WriteTable(GearKind kind, IReadOnlyCollection<(GearPiece Piece, ValueList<string> Words)> gear, char separator = ',')
+    public static string WriteTable(
+        GearKind kind, IReadOnlyCollection<(GearPiece Piece, ValueList<string> Words)> gear, char separator = ',')
     {
         ArgumentNullException.ThrowIfNull(gear);
         var pieces = gear.Where(one => one.Piece.Kind == kind).ToList();
-        var words = pieces.ToDictionary(static one => one.Piece.Tag, static one => string.Join("; ", one.Words.Items), StringComparer.Ordinal);
+        var words = pieces.ToDictionary(
+            static one => one.Piece.Tag, static one => string.Join("; ", one.Words.Items), StringComparer.Ordinal);
         return kind switch
         {
             GearKind.Load => LoadTable.Write(pieces.Select(static one => one.Piece.Load!), separator, load => words[load.Id]),

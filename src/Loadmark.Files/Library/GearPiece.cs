@@ -28,7 +28,9 @@ public sealed record GearPiece
     /// <summary>Its name for people; empty when it has none.</summary>
     public string Name => Load?.Name ?? Supply?.Name ?? "";
 
-    /// <summary>What is printed on it, on one line; of a supply without a label what is printed at its first outlet. Empty when that is not known.</summary>
+    /// <summary>
+    /// What is printed on it, on one line; of a supply without a label what is printed at its first outlet. Empty when that is not known.
+    /// </summary>
     public string Label
     {
         get

@@ -14,7 +14,8 @@ internal static class GearTables
     public static GearFileReading Read(string text, ErrorList errors)
     {
         var end = text.AsSpan().IndexOfAny('\r', '\n');
-        var names = (end < 0 ? text : text[..end]).ToLowerInvariant().Split([',', ';', '\t'], StringSplitOptions.TrimEntries).Select(static name => name.Trim('"')).ToList();
+        var names = (end < 0 ? text : text[..end]).ToLowerInvariant().Split([',', ';', '\t'], StringSplitOptions.TrimEntries)
+            .Select(static name => name.Trim('"')).ToList();
         var (kind, reading) = names.Contains("supply") ? (GearKind.Supply, SupplyTable.Read(text, [], Limits))
             : names.Contains("lead") ? (GearKind.Lead, null)
             : (GearKind.Load, LoadTable.Read(text, [], Limits));
@@ -37,6 +38,8 @@ internal static class GearTables
         var found = new GearFileRow { Line = row.Line, Kind = kind, Tag = piece?.Tag ?? "", Words = row.Words is { } words ? GearTrees.Split(words) : null };
         if (row.IsIdProposed)
             return found with { Tag = "", Refusal = new EntryRefusal("it has no tag", "a tag such as delay-2") };
-        return piece is null ? found with { Refusal = row.Refusal ?? new EntryRefusal("it is no piece of gear", null) } : found with { Piece = piece };
+        return piece is null
+            ? found with { Refusal = row.Refusal ?? new EntryRefusal("it is no piece of gear", null) }
+            : found with { Piece = piece };
     }
 }

@@ -24,7 +24,10 @@ public static class GearText
         WriteKeys(yaml, piece);
         yaml.EndGroup();
         var text = yaml.Finish();
-        return Read(piece.Kind, piece.Tag, text).Piece == piece ? text : throw new ArgumentException($"{piece.Tag} cannot be kept: some of what is said of it would read back differently.", nameof(piece));
+        return Read(piece.Kind, piece.Tag, text).Piece == piece
+            ? text
+            : throw new ArgumentException(
+                $"{piece.Tag} cannot be kept: some of what is said of it would read back differently.", nameof(piece));
     }
 
     /// <summary>Reads such a text.</summary>
@@ -40,7 +43,8 @@ public static class GearText
             errors.Add(null, RigFile.TooLarge("piece of gear"));
         else if (ControlCharacters.FirstIn(text) is >= 0 and var control)
             errors.Add(Spot.At(text, control), $"the character U+{(int)text[control]:X4} has no place in a text");
-        else if (TreeReader.Read(text, errors) is { } node && ReadNode(kind, new ScalarNode(Spot.Start, tag, isPlain: false), node, errors) is { } piece && !errors.Any)
+        else if (TreeReader.Read(text, errors) is { } node
+            && ReadNode(kind, new ScalarNode(Spot.Start, tag, isPlain: false), node, errors) is { } piece && !errors.Any)
             return new GearPieceReading(piece, []);
         return new GearPieceReading(null, errors.ToArray());
     }
@@ -53,7 +57,8 @@ public static class GearText
         foreach (var (key, value) in TreeOf(piece).Entries)
         {
             if (value is MappingNode parts)
-                fields.AddRange(parts.Entries.Select(part => new GearField($"{key.Value.TrimEnd('s')} {part.Key.Value}", TextOf(part.Value))));
+                fields.AddRange(
+                    parts.Entries.Select(part => new GearField($"{key.Value.TrimEnd('s')} {part.Key.Value}", TextOf(part.Value))));
             else
                 fields.Add(new GearField(key.Value, TextOf(value)));
         }
@@ -69,8 +74,10 @@ public static class GearText
         var (old, now) = (FieldsOf(before), FieldsOf(after));
         return
         [
-            .. now.Select(field => new GearDifference(field.Key, old.FirstOrDefault(one => one.Key == field.Key)?.Value, field.Value)).Where(static one => one.Before != one.After),
-            .. old.Where(field => now.All(one => one.Key != field.Key)).Select(static field => new GearDifference(field.Key, field.Value, null)),
+            .. now.Select(field => new GearDifference(field.Key, old.FirstOrDefault(one => one.Key == field.Key)?.Value, field.Value))
+            .Where(static one => one.Before != one.After),
+            .. old.Where(field => now.All(one => one.Key != field.Key))
+            .Select(static field => new GearDifference(field.Key, field.Value, null)),
         ];
     }
 

@@ -14,7 +14,8 @@ internal static class GearTrees
     /// <summary>The key of the words that a piece is filed under, which a rig file does not have.</summary>
     public const string Words = "words";
 
-    private static readonly (string Section, GearKind Kind)[] Sections = [("loads", GearKind.Load), ("supplies", GearKind.Supply), ("leads", GearKind.Lead)];
+    private static readonly (string Section, GearKind Kind)[] Sections =
+        [("loads", GearKind.Load), ("supplies", GearKind.Supply), ("leads", GearKind.Lead)];
 
     /// <summary>The rows of a tree.</summary>
     public static GearFileReading Read(Node root, ErrorList errors)
@@ -60,7 +61,11 @@ internal static class GearTrees
             if (key.Value == "from")
                 return row with { Refusal = new EntryRefusal("it says 'from', so that its figures stand elsewhere and not here", null) };
             if (key.Value == Words)
-                words = Split(string.Join('\n', (inner as SequenceNode)?.Items.OfType<ScalarNode>().Select(static one => one.Value) ?? [(inner as ScalarNode)?.Value ?? ""]));
+                words = Split(
+                    string.Join(
+                        '\n',
+                        (inner as SequenceNode)?.Items.OfType<ScalarNode>()
+                            .Select(static one => one.Value) ?? [(inner as ScalarNode)?.Value ?? ""]));
             else
                 keys.Entries.Add((key, inner));
         }

@@ -21,8 +21,10 @@ internal static class LeadTable
         text,
         (rows, separator) =>
         {
-            if (TableColumns.ByName(rows[0], ColumnNames.OfLeads) is not { } columns || !columns.Exists(static column => column.Becomes == Id))
-                return EntryReading.Failed($"the first row must name the columns, 'lead' among them; the names are {string.Join(", ", ColumnNames.OfLeads.Keys)}");
+            if (TableColumns.ByName(rows[0], ColumnNames.OfLeads) is not { } columns
+                || !columns.Exists(static column => column.Becomes == Id))
+                return EntryReading.Failed(
+                    $"the first row must name the columns, 'lead' among them; the names are {string.Join(", ", ColumnNames.OfLeads.Keys)}");
             found.AddRange(rows[1..].Select(row => ReadRow(row, columns, separator)));
             return new EntryReading([], [.. columns], null);
         },

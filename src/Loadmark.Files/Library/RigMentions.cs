@@ -10,7 +10,8 @@ namespace Loadmark.Files.Library;
 /// <summary>Names the gear of a rig without reading what is said of it.</summary>
 public static class RigMentions
 {
-    private static readonly (string Section, GearKind Kind)[] Sections = [("loads", GearKind.Load), ("supplies", GearKind.Supply), ("leads", GearKind.Lead)];
+    private static readonly (string Section, GearKind Kind)[] Sections =
+        [("loads", GearKind.Load), ("supplies", GearKind.Supply), ("leads", GearKind.Lead)];
 
     /// <summary>The gear that a rig file names among its loads, supplies and leads.</summary>
     /// <param name="text">The text of a rig file; one in which single figures cannot be read will do.</param>
@@ -20,7 +21,8 @@ public static class RigMentions
         ArgumentNullException.ThrowIfNull(text);
         text = text.TrimStart('\uFEFF');
         var errors = new ErrorList("");
-        if (text.Length > RigFileReader.MostBytes || ControlCharacters.FirstIn(text) >= 0 || TreeReader.Read(text, errors) is not MappingNode root || errors.Any)
+        if (text.Length > RigFileReader.MostBytes || ControlCharacters.FirstIn(text) >= 0
+            || TreeReader.Read(text, errors) is not MappingNode root || errors.Any)
             return null;
         var found = new List<GearMention>();
         foreach (var (section, kind) in Sections)

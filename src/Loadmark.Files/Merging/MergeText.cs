@@ -23,7 +23,8 @@ internal static class MergeText
         ValueList<string> { Count: 0 } or ValueList<Volts> { Count: 0 } => null,
         Feed feed => $"{string.Join(" + ", feed.From)} to {feed.To}",
         Load load => Whole(load.Name, load.Label?.Text),
-        Supply supply => Whole(supply.Name, supply.Label?.Text ?? string.Join("; ", supply.Outlets.Items.Select(static outlet => outlet.Label.Text))),
+        Supply supply => Whole(
+            supply.Name, supply.Label?.Text ?? string.Join("; ", supply.Outlets.Items.Select(static outlet => outlet.Label.Text))),
         Outlet outlet => outlet.Label.Text.Length == 0 ? "there" : outlet.Label.Text,
         Bank bank => bank.Total.ToString(),
         Lead lead => $"{Of(lead.Type)}{(lead.Length is { } length ? $" {length}" : "")}",
@@ -31,5 +32,7 @@ internal static class MergeText
     };
 
     private static string Whole(string? name, string? label) =>
-        string.Join(", ", ((string?[])[name, label]).Where(static text => !string.IsNullOrEmpty(text))) is { Length: > 0 } text ? text : "there";
+        string.Join(", ", ((string?[])[name, label]).Where(static text => !string.IsNullOrEmpty(text))) is { Length: > 0 } text
+            ? text
+            : "there";
 }

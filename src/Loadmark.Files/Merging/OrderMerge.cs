@@ -3,16 +3,26 @@ namespace Loadmark.Files.Merging;
 /// <summary>Brings two orders of a list together.</summary>
 internal static class OrderMerge
 {
-    /// <summary>The items that stay, in an order that follows both: who moved something is followed, and what is new stands after what it stood after.</summary>
+    /// <summary>
+    /// The items that stay, in an order that follows both: who moved something is followed, and what is new stands after what it stood
+    /// after.
+    /// </summary>
     /// <param name="fields">Keeps count.</param>
     /// <param name="place">Where.</param>
     /// <param name="before">The order before both.</param>
     /// <param name="ours">The order after our edit.</param>
     /// <param name="theirs">The order after the other.</param>
     /// <param name="stays">Whether an item stays; each that does is in ours or theirs.</param>
-    public static List<string> Of(FieldMerge fields, MergePlace place, IReadOnlyList<string> before, IReadOnlyList<string> ours, IReadOnlyList<string> theirs, Predicate<string> stays)
+    public static List<string> Of(
+        FieldMerge fields,
+        MergePlace place,
+        IReadOnlyList<string> before,
+        IReadOnlyList<string> ours,
+        IReadOnlyList<string> theirs,
+        Predicate<string> stays)
     {
-        var (inOurs, inTheirs, inBefore) = (ours.ToHashSet(StringComparer.Ordinal), theirs.ToHashSet(StringComparer.Ordinal), before.ToHashSet(StringComparer.Ordinal));
+        var (inOurs, inTheirs, inBefore) = (
+            ours.ToHashSet(StringComparer.Ordinal), theirs.ToHashSet(StringComparer.Ordinal), before.ToHashSet(StringComparer.Ordinal));
         var ourShared = ours.Where(inTheirs.Contains).ToList();
         var theirShared = theirs.Where(inOurs.Contains).ToList();
         var shared = ourShared.SequenceEqual(theirShared) ? ourShared

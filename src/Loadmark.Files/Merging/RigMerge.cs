@@ -30,7 +30,8 @@ public static class RigMerge
             Headroom = fields.Pick(Whole("headroom"), before.Headroom, ours.Headroom, theirs.Headroom),
             Loads = ListMerge.Of(
                 fields, before.Loads, ours.Loads, theirs.Loads, static load => load.Id,
-                static id => new MergePlace(MergePart.Load, id, ""), new MergePlace(MergePart.Load, "", "order"), gear.Of, wiring.IsRewired),
+                static id =>
+                    new MergePlace(MergePart.Load, id, ""), new MergePlace(MergePart.Load, "", "order"), gear.Of, wiring.IsRewired),
             Supplies = ListMerge.Of(
                 fields, before.Supplies, ours.Supplies, theirs.Supplies, static supply => supply.Id,
                 static id => new MergePlace(MergePart.Supply, id, ""), new MergePlace(MergePart.Supply, "", "order"), gear.Of),

@@ -12,8 +12,15 @@ internal static class SignalMerge
             return fields.Pick(place, before, ours, theirs);
 
         var (was, mine, other) = (Counted(before), Counted(ours), Counted(theirs));
-        var (inBefore, inOurs, inTheirs) = (was.ToHashSet(StringComparer.Ordinal), mine.ToHashSet(StringComparer.Ordinal), other.ToHashSet(StringComparer.Ordinal));
-        var order = OrderMerge.Of(fields, place, was, mine, other, word => inOurs.Contains(word) == inBefore.Contains(word) ? inTheirs.Contains(word) : inOurs.Contains(word));
+        var (inBefore, inOurs, inTheirs) = (
+            was.ToHashSet(StringComparer.Ordinal), mine.ToHashSet(StringComparer.Ordinal), other.ToHashSet(StringComparer.Ordinal));
+        var order = OrderMerge.Of(
+            fields,
+            place,
+            was,
+            mine,
+            other,
+            word => inOurs.Contains(word) == inBefore.Contains(word) ? inTheirs.Contains(word) : inOurs.Contains(word));
         return [.. order.Select(static word => word[..word.LastIndexOf('\n')])];
     }
 

@@ -63,5 +63,6 @@ internal sealed class WholenessMerge(FieldMerge fields, Rig before, Rig ours, Ri
 
     private static Supply? SupplyIn(Rig rig, OutletRef outlet) => rig.Supplies.Items.FirstOrDefault(supply => supply.Id == outlet.Supply);
 
-    private static Outlet? OutletIn(Rig rig, OutletRef outlet) => SupplyIn(rig, outlet)?.Outlets.Items.FirstOrDefault(one => one.Id == outlet.Outlet);
+    private static Outlet? OutletIn(Rig rig, OutletRef outlet) =>
+        SupplyIn(rig, outlet)?.Outlets.Items.FirstOrDefault(one => one.Id == outlet.Outlet);
 }

@@ -13,7 +13,8 @@ internal sealed class WiringMerge(FieldMerge fields, Rig before, Rig ours, Rig t
     private readonly Wiring _theirs = new(theirs);
 
     /// <summary>Whether a side changed what feeds a load.</summary>
-    public bool IsRewired(string load, MergeSide side) => _before.PlacesOf(load) != (side == MergeSide.Ours ? _ours : _theirs).PlacesOf(load);
+    public bool IsRewired(string load, MergeSide side) =>
+        _before.PlacesOf(load) != (side == MergeSide.Ours ? _ours : _theirs).PlacesOf(load);
 
     /// <summary>The wiring after both edits, of loads that are there after them.</summary>
     public ValueList<Feed>? Of(ValueList<Load> loads)
@@ -24,11 +25,13 @@ internal sealed class WiringMerge(FieldMerge fields, Rig before, Rig ours, Rig t
         KeepChangedFeeds(places);
 
         var live = places.SelectMany(static load => load.Value).ToHashSet(StringComparer.Ordinal);
-        var keys = OrderMerge.Of(fields, new MergePlace(MergePart.Feed, "", "order"), _before.Keys, _ours.Keys, _theirs.Keys, live.Contains);
+        var keys = OrderMerge.Of(
+            fields, new MergePlace(MergePart.Feed, "", "order"), _before.Keys, _ours.Keys, _theirs.Keys, live.Contains);
         var feeds = keys.Select(key => FeedOf(key, places)).ToList();
 
         // Where nothing is wired: either because that is what it says, or because it is left to be planned.
-        var isPlanned = fields.Pick(new MergePlace(MergePart.Rig, "", "planned"), before.Wired is null, ours.Wired is null, theirs.Wired is null);
+        var isPlanned = fields.Pick(
+            new MergePlace(MergePart.Rig, "", "planned"), before.Wired is null, ours.Wired is null, theirs.Wired is null);
         return feeds.Count == 0 && isPlanned ? null : [.. feeds];
     }
 
@@ -45,7 +48,9 @@ internal sealed class WiringMerge(FieldMerge fields, Rig before, Rig ours, Rig t
         return fields.Pick(place, was, mine, other);
     }
 
-    /// <summary>One side changed a feed's setting or lead, and the other side took all loads off it: the change would go without a word.</summary>
+    /// <summary>
+    /// One side changed a feed's setting or lead, and the other side took all loads off it: the change would go without a word.
+    /// </summary>
     private void KeepChangedFeeds(Dictionary<string, ValueList<string>> places)
     {
         var live = places.SelectMany(static load => load.Value).ToHashSet(StringComparer.Ordinal);
@@ -68,7 +73,8 @@ internal sealed class WiringMerge(FieldMerge fields, Rig before, Rig ours, Rig t
 
     private Feed FeedOf(string key, Dictionary<string, ValueList<string>> places)
     {
-        var (was, mine, other) = (_before.Feeds.GetValueOrDefault(key), _ours.Feeds.GetValueOrDefault(key), _theirs.Feeds.GetValueOrDefault(key));
+        var (was, mine, other) = (
+            _before.Feeds.GetValueOrDefault(key), _ours.Feeds.GetValueOrDefault(key), _theirs.Feeds.GetValueOrDefault(key));
         var plugs = OrderMerge.Of(
             fields, new MergePlace(MergePart.Feed, key, "to"), _before.PlugsOf(key), _ours.PlugsOf(key), _theirs.PlugsOf(key),
             plug => places.TryGetValue(Wiring.LoadOf(plug), out var on) && IsWithin(plug, on.Items.Count(place => place == key)));

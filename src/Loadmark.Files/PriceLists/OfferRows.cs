@@ -36,7 +36,11 @@ internal sealed class OfferRows
         var table = CsvTable.Read(text, errors);
         if (table.Rows.Count == 0)
         {
-            errors.Add(Spot.Start, $"the price list is empty: its first line names the columns ({string.Join(table.Separator, PriceColumn.All)})", null, "a header");
+            errors.Add(
+                Spot.Start,
+                $"the price list is empty: its first line names the columns ({string.Join(table.Separator, PriceColumn.All)})",
+                null,
+                "a header");
             return offers;
         }
 
@@ -58,8 +62,14 @@ internal sealed class OfferRows
     {
         if (row.Length == _header.Count)
             return true;
-        var hint = row.Length > _header.Count ? $"; a cell with '{separator}' in it goes in quotation marks" : "; an empty cell needs its separator too";
-        _errors.Add(row[0].Start, $"this line has {row.Length} cells and the header names {_header.Count} columns{hint}", $"{row.Length} cells", $"{_header.Count} cells");
+        var hint = row.Length > _header.Count
+            ? $"; a cell with '{separator}' in it goes in quotation marks"
+            : "; an empty cell needs its separator too";
+        _errors.Add(
+            row[0].Start,
+            $"this line has {row.Length} cells and the header names {_header.Count} columns{hint}",
+            $"{row.Length} cells",
+            $"{_header.Count} cells");
         return false;
     }
 
@@ -92,7 +102,10 @@ internal sealed class OfferRows
             return false;
         if (_places.TryAdd(id.Value, id.Start))
             return true;
-        _errors.Add(id.Start, $"supply '{ErrorList.Quote(id.Value)}' stands here a second time; the first is at line {_places[id.Value].Line}", id.Value);
+        _errors.Add(
+            id.Start,
+            $"supply '{ErrorList.Quote(id.Value)}' stands here a second time; the first is at line {_places[id.Value].Line}",
+            id.Value);
         return false;
     }
 
@@ -121,7 +134,9 @@ internal sealed class OfferRows
             return false;
         // Three digits after the sign may be thousands ("1,299"); nobody should pay for a guess.
         if (value.Scale > MostDecimals)
-            problem = value.Scale == 3 ? "thousands or decimals? Leave a sign for thousands out" : $"it has more than {MostDecimals} decimals";
+            problem = value.Scale == 3
+                ? "thousands or decimals? Leave a sign for thousands out"
+                : $"it has more than {MostDecimals} decimals";
         else if (value >= Most)
             problem = "it is too large";
         return problem is null;

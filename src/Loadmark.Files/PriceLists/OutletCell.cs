@@ -28,7 +28,11 @@ internal static class OutletCell
         if (cell is null)
         {
             if (LabelledOutlets.Of(label, out var problem) is not { } said)
-                errors.Add(supply.Start, $"nothing tells what '{ErrorList.Quote(supply.Value)}' gives: no outlets are listed, and {problem}", null, Form);
+                errors.Add(
+                    supply.Start,
+                    $"nothing tells what '{ErrorList.Quote(supply.Value)}' gives: no outlets are listed, and {problem}",
+                    null,
+                    Form);
             else if (!allowance.TryTake(said.Count))
                 errors.Add(supply.Start, $"outlets: this list has more than {OutletAllowance.Most} outlets", supply.Value);
             else

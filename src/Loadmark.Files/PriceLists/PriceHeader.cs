@@ -35,7 +35,11 @@ internal sealed class PriceHeader
 
         if (!header._columns.ContainsKey(PriceColumn.Label) && !header._columns.ContainsKey(PriceColumn.Outlets))
         {
-            errors.Add(cells[0].Start, $"a column '{PriceColumn.Outlets}' or '{PriceColumn.Label}' is missing: nothing tells what a supply gives", null, $"a column '{PriceColumn.Outlets}'");
+            errors.Add(
+                cells[0].Start,
+                $"a column '{PriceColumn.Outlets}' or '{PriceColumn.Label}' is missing: nothing tells what a supply gives",
+                null,
+                $"a column '{PriceColumn.Outlets}'");
             isGood = false;
         }
 
@@ -52,7 +56,12 @@ internal sealed class PriceHeader
         {
             var nearest = errors.IsFull ? null : NearestWord.Find(cell.Value, PriceColumn.All);
             var hint = nearest is null ? $"the columns are {string.Join(", ", PriceColumn.All)}" : $"did you mean '{nearest}'?";
-            errors.Add(cell.Start, $"'{ErrorList.Quote(cell.Value)}' is not a column of a price list; {hint}", cell.Value, "a column of a price list", nearest);
+            errors.Add(
+                cell.Start,
+                $"'{ErrorList.Quote(cell.Value)}' is not a column of a price list; {hint}",
+                cell.Value,
+                "a column of a price list",
+                nearest);
             return false;
         }
 

@@ -44,7 +44,10 @@ public static class PriceListReader
         }
         else if (control >= 0)
         {
-            errors.Add(Spot.At(text, control), $"the character U+{(int)text[control]:X4} has no place in a text file", $"U+{(int)text[control]:X4}");
+            errors.Add(
+                Spot.At(text, control),
+                $"the character U+{(int)text[control]:X4} has no place in a text file",
+                $"U+{(int)text[control]:X4}");
         }
         else
         {

@@ -77,7 +77,12 @@ internal sealed class FeedReader(RigIndex index, ErrorList errors)
             return reference;
         var near = errors.IsFull ? null : index.NearestOutlet(reference.ToString());
         near = near is not null && near.StartsWith($"{supply.Id}/", StringComparison.Ordinal) ? near : null;
-        AddMissing(scalar, "from", $"{supply.Id} has no outlet '{ErrorList.Quote(reference.Outlet)}'; it has {OutletsOf(supply)}", OutletForm, near);
+        AddMissing(
+            scalar,
+            "from",
+            $"{supply.Id} has no outlet '{ErrorList.Quote(reference.Outlet)}'; it has {OutletsOf(supply)}",
+            OutletForm,
+            near);
         return null;
     }
 
@@ -98,7 +103,10 @@ internal sealed class FeedReader(RigIndex index, ErrorList errors)
         if (several && stated is null)
             errors.Add(fields.Start, $"a feed from several outlets needs 'joined: series' or 'joined: parallel'", null, "the key 'joined'");
         else if (!several && stated is not null && outlets == 1)
-            errors.Add(stated.Start, "joined: this feed has one outlet, so there is nothing to join; leave the key out", (stated as ScalarNode)?.Value);
+            errors.Add(
+                stated.Start,
+                "joined: this feed has one outlet, so there is nothing to join; leave the key out",
+                (stated as ScalarNode)?.Value);
         return joint ?? Joint.None;
     }
 
@@ -109,7 +117,11 @@ internal sealed class FeedReader(RigIndex index, ErrorList errors)
         var stated = fields.Find("from") is SequenceNode sequence ? sequence.Items.Count : 1;
         if (scalars.Count > 1 && scalars.Count != stated)
         {
-            errors.Add(fields.Find("at")!.Start, $"at: there are {scalars.Count} voltages for {stated} outlet{(stated == 1 ? "" : "s")}; write one for all or one for each", $"{scalars.Count} voltages", $"1 or {stated} voltages");
+            errors.Add(
+                fields.Find("at")!.Start,
+                $"at: there are {scalars.Count} voltages for {stated} outlet{(stated == 1 ? "" : "s")}; write one for all or one for each",
+                $"{scalars.Count} voltages",
+                $"1 or {stated} voltages");
             return settings;
         }
 
@@ -147,10 +159,19 @@ internal sealed class FeedReader(RigIndex index, ErrorList errors)
             case LeadType.Straight:
                 return null;
             case { } type:
-                errors.Add(scalar.Start, $"lead: 'leads' lists no '{ErrorList.Quote(id)}'; only plain straight leads need no listing, so list it with 'type: {RigWords.LeadType.WordOf(type)}'", id, "the name of a lead under 'leads'");
+                errors.Add(
+                    scalar.Start,
+                    $"lead: 'leads' lists no '{ErrorList.Quote(id)}'; only plain straight leads need no listing, so list it with 'type: {RigWords.LeadType.WordOf(type)}'",
+                    id,
+                    "the name of a lead under 'leads'");
                 return null;
             default:
-                AddMissing(scalar, "lead", $"'leads' lists no '{ErrorList.Quote(id)}'", "the name of a lead under 'leads'", errors.IsFull ? null : index.NearestLead(id));
+                AddMissing(
+                    scalar,
+                    "lead",
+                    $"'leads' lists no '{ErrorList.Quote(id)}'",
+                    "the name of a lead under 'leads'",
+                    errors.IsFull ? null : index.NearestLead(id));
                 return null;
         }
     }
@@ -162,7 +183,12 @@ internal sealed class FeedReader(RigIndex index, ErrorList errors)
         foreach (var scalar in fields.Scalars("to", LoadForm))
         {
             if (!index.HasLoad(scalar.Value))
-                AddMissing(scalar, "to", $"there is no load '{ErrorList.Quote(scalar.Value)}'", LoadForm, errors.IsFull ? null : index.NearestLoad(scalar.Value));
+                AddMissing(
+                    scalar,
+                    "to",
+                    $"there is no load '{ErrorList.Quote(scalar.Value)}'",
+                    LoadForm,
+                    errors.IsFull ? null : index.NearestLoad(scalar.Value));
             else if (!seen.Add(scalar.Value))
                 errors.Add(scalar.Start, $"to: {scalar.Value} stands twice in this feed", scalar.Value);
             else

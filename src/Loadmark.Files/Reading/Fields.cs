@@ -45,7 +45,11 @@ internal sealed class Fields
         foreach (var key in table.Keys)
         {
             if (key.IsRequired && mapping.Find(key.Name) is null && !key.Instead.Any(other => mapping.Find(other) is not null))
-                errors.Add(mapping.Start, $"{table.What} needs the key '{key.Name}'{Unless(key)}: {FirstSentence(key.Description)}", null, $"the key '{key.Name}'");
+                errors.Add(
+                    mapping.Start,
+                    $"{table.What} needs the key '{key.Name}'{Unless(key)}: {FirstSentence(key.Description)}",
+                    null,
+                    $"the key '{key.Name}'");
         }
 
         return new Fields(mapping, errors);
@@ -136,10 +140,16 @@ internal sealed class Fields
         var names = table.Keys.Select(known => known.Name);
         var nearest = errors.IsFull ? null : NearestWord.Find(key.Value, names);
         var hint = nearest is null ? $"its keys are {string.Join(", ", names)}" : $"did you mean '{nearest}'?";
-        errors.Add(key.Start, $"'{ErrorList.Quote(key.Value)}' is not a key of {table.What}; {hint}", key.Value, $"a key of {table.What}", nearest);
+        errors.Add(
+            key.Start,
+            $"'{ErrorList.Quote(key.Value)}' is not a key of {table.What}; {hint}",
+            key.Value,
+            $"a key of {table.What}",
+            nearest);
     }
 
-    private static string Unless(Key key) => key.Instead.Count == 0 ? "" : $" where no {string.Join(" or ", key.Instead.Select(static other => $"'{other}'"))} says it";
+    private static string Unless(Key key) =>
+        key.Instead.Count == 0 ? "" : $" where no {string.Join(" or ", key.Instead.Select(static other => $"'{other}'"))} says it";
 
     /// <summary>The first sentence of a description as the end of another.</summary>
     private static string FirstSentence(string text)

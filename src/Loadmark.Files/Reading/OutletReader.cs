@@ -16,7 +16,8 @@ internal static class OutletReader
     /// <param name="outlets">The supply's outlets so far.</param>
     /// <param name="allowance">How many outlets the file may still name.</param>
     /// <param name="errors">Where faults go.</param>
-    public static void Read(ScalarNode id, Node value, Dictionary<string, Spot> places, List<Outlet> outlets, OutletAllowance allowance, ErrorList errors)
+    public static void Read(
+        ScalarNode id, Node value, Dictionary<string, Spot> places, List<Outlet> outlets, OutletAllowance allowance, ErrorList errors)
     {
         if (!Ids.Check(id, "an outlet", mayHaveSlash: false, errors) || ReadOne(id, value, errors) is not { } outlet)
             return;
@@ -48,7 +49,10 @@ internal static class OutletReader
         }
 
         var first = places[outlet.Id];
-        errors.Add(id.Start, $"outlet '{outlet.Id}' stands here a second time; the first is at line {first.Line}, column {first.Column}", id.Value);
+        errors.Add(
+            id.Start,
+            $"outlet '{outlet.Id}' stands here a second time; the first is at line {first.Line}, column {first.Column}",
+            id.Value);
     }
 
     private static Outlet? ReadOne(ScalarNode id, Node value, ErrorList errors)

@@ -16,7 +16,8 @@ internal sealed class RigIndex
     {
         // A supply that is fed by another is wired by its own name, as a load is.
         _loads = loads.Select(load => load.Id)
-            .Concat(supplies.Where(static supply => supply.Label?.Input is not null).Select(static supply => supply.Id)).ToHashSet(StringComparer.Ordinal);
+            .Concat(supplies.Where(static supply => supply.Label?.Input is not null).Select(static supply => supply.Id))
+            .ToHashSet(StringComparer.Ordinal);
         _leads = leads.ToDictionary(lead => lead.Id, StringComparer.Ordinal);
         _supplies = supplies.ToDictionary(supply => supply.Id, StringComparer.Ordinal);
         foreach (var supply in supplies)

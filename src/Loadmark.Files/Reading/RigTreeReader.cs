@@ -22,16 +22,22 @@ internal static class RigTreeReader
 
         if (root is not MappingNode)
         {
-            errors.Add(root.Start, $"expected the keys of a rig, such as 'rig:' and 'loads:', found {root.Form}", root.Form, "the keys of a rig");
+            errors.Add(
+                root.Start, $"expected the keys of a rig, such as 'rig:' and 'loads:', found {root.Form}", root.Form, "the keys of a rig");
             return null;
         }
 
         if (Fields.Of(root, "the file", RigKeys.Rig, errors) is not { } fields)
             return null;
         var rig = fields.Over(new Rig { Name = (string?)fields.Value("rig", ValueKinds.Text) ?? "" }, RigKeys.Rig);
-        var loads = ReadNamed(fields, "loads", "tags of loads with their keys", (id, value, list) => LoadReader.Read(id, value, list, library));
+        var loads = ReadNamed(
+            fields, "loads", "tags of loads with their keys", (id, value, list) => LoadReader.Read(id, value, list, library));
         var allowance = new OutletAllowance();
-        var supplies = ReadNamed(fields, "supplies", "ids of supplies with their keys", (id, value, list) => SupplyReader.Read(id, value, allowance, list, library));
+        var supplies = ReadNamed(
+            fields,
+            "supplies",
+            "ids of supplies with their keys",
+            (id, value, list) => SupplyReader.Read(id, value, allowance, list, library));
         var leads = ReadNamed(fields, "leads", "names of leads with their keys", LeadReader.Read);
         var wired = ReadWired(fields, new RigIndex(loads, supplies, leads));
         return rig with

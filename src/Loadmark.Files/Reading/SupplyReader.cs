@@ -12,7 +12,8 @@ namespace Loadmark.Files.Reading;
 /// <summary>Reads one supply with its outlets and banks.</summary>
 internal static class SupplyReader
 {
-    private static readonly string TooMany = $"with the outlets of this supply the rig has more than {OutletAllowance.Most}; no rig has that many";
+    private static readonly string TooMany =
+        $"with the outlets of this supply the rig has more than {OutletAllowance.Most}; no rig has that many";
 
     /// <summary>The supply; null, with an error, when its value is neither a group of keys nor a text, which is its label.</summary>
     /// <param name="id">Its id.</param>
@@ -38,7 +39,9 @@ internal static class SupplyReader
         return fields.Says(SupplyKeys.Banks) ? supply with { Banks = [.. ReadBanks(fields, outlets)] } : supply;
     }
 
-    /// <summary>The outlets where none are listed: the library's, unless something else is said of them or of the label here; else the label's.</summary>
+    /// <summary>
+    /// The outlets where none are listed: the library's, unless something else is said of them or of the label here; else the label's.
+    /// </summary>
     private static List<Outlet> OutletsOfLabel(Fields fields, Nameplate? label, Supply? given, OutletAllowance allowance)
     {
         if (given is not null && !fields.Says(SupplyKeys.Outlets))
@@ -48,8 +51,14 @@ internal static class SupplyReader
             // Where there is no label either, the key that is missing has been told of.
             if (fields.Find("label") is { } node)
             {
-                var example = label is { EachOutlet: true } ? "say how many, such as outlets: { 1-4: \"\" }" : "list them, such as outlets: { 1-4: 9 V 150 mA }";
-                fields.Errors.Add(node.Start, $"nothing tells what outlets this supply has: {problem}; {example}", label?.Text, "a label that says what it gives, or outlets");
+                var example = label is { EachOutlet: true }
+                    ? "say how many, such as outlets: { 1-4: \"\" }"
+                    : "list them, such as outlets: { 1-4: 9 V 150 mA }";
+                fields.Errors.Add(
+                    node.Start,
+                    $"nothing tells what outlets this supply has: {problem}; {example}",
+                    label?.Text,
+                    "a label that says what it gives, or outlets");
             }
 
             return given is null ? [] : [.. given.Outlets];
@@ -67,12 +76,17 @@ internal static class SupplyReader
             return outlets;
         if (node is not MappingNode mapping)
         {
-            fields.Errors.ExpectedForm(node.Start, node.Form, SupplyKeys.Outlets, "outlet ids with their labels, such as { 1: 9 V 500 mA }");
+            fields.Errors.ExpectedForm(
+                node.Start, node.Form, SupplyKeys.Outlets, "outlet ids with their labels, such as { 1: 9 V 500 mA }");
             return outlets;
         }
 
         if (mapping.Entries.Count == 0)
-            fields.Errors.Add(mapping.Start, "outlets: a supply has at least one outlet; write { 1: \"\" } for one as the supply's label says", "no outlets", "an outlet");
+            fields.Errors.Add(
+                mapping.Start,
+                "outlets: a supply has at least one outlet; write { 1: \"\" } for one as the supply's label says",
+                "no outlets",
+                "an outlet");
         var places = new Dictionary<string, Spot>(StringComparer.Ordinal);
         foreach (var (id, value) in mapping.Entries)
             OutletReader.Read(id, value, places, outlets, allowance, fields.Errors);
@@ -86,7 +100,8 @@ internal static class SupplyReader
             return banks;
         if (node is not MappingNode mapping)
         {
-            fields.Errors.ExpectedForm(node.Start, node.Form, SupplyKeys.Banks, "names of banks with their totals, such as { left: 500 mA }");
+            fields.Errors.ExpectedForm(
+                node.Start, node.Form, SupplyKeys.Banks, "names of banks with their totals, such as { left: 500 mA }");
             return banks;
         }
 
@@ -106,7 +121,12 @@ internal static class SupplyReader
     {
         var nearest = errors.IsFull ? null : NearestWord.Find(name.Value, used);
         var hint = nearest is null ? "give those outlets the key 'bank'" : $"did you mean '{nearest}'?";
-        errors.Add(name.Start, $"no outlet of this supply names the bank '{ErrorList.Quote(name.Value)}'; {hint}", name.Value, "the bank of an outlet", nearest);
+        errors.Add(
+            name.Start,
+            $"no outlet of this supply names the bank '{ErrorList.Quote(name.Value)}'; {hint}",
+            name.Value,
+            "the bank of an outlet",
+            nearest);
     }
 
     private static SupplyTotal? ReadTotal(ScalarNode name, Node value, ErrorList errors)

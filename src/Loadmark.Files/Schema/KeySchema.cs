@@ -159,7 +159,8 @@ internal static class KeySchema
     }
 
     private static void WriteReference(Utf8JsonWriter json, Key key) =>
-        json.WriteString("$ref", $"#/definitions/{key.Group?.Name ?? throw new InvalidOperationException($"The key '{key.Name}' has no group.")}");
+        json.WriteString(
+            "$ref", $"#/definitions/{key.Group?.Name ?? throw new InvalidOperationException($"The key '{key.Name}' has no group.")}");
 
     /// <summary>A text may look like a number: the program takes both for the text they are.</summary>
     private static void WriteTextTypes(Utf8JsonWriter json) => WriteStrings(json, "type", ["string", "number"]);

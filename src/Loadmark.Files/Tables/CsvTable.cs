@@ -107,7 +107,10 @@ internal sealed class CsvTable
     private void AddMalformed(CsvMalformedRecord record)
     {
         if (record.Reason == CsvMalformedReason.TextAfterClosingQuote)
-            AddProblem(record, "there is text after a closing quotation mark; write a quotation mark inside a cell twice (\"\")", "the end of the cell");
+            AddProblem(
+                record,
+                "there is text after a closing quotation mark; write a quotation mark inside a cell twice (\"\")",
+                "the end of the cell");
         else if (record.Reason == CsvMalformedReason.UnterminatedQuote)
             AddProblem(record, "a quotation mark opens a cell and is never closed", "a closing quotation mark");
     }
@@ -118,7 +121,9 @@ internal sealed class CsvTable
         _errors.Add(SpotOf(record.ByteOffset), problem, null, expected);
     }
 
-    /// <summary>The place of a byte. They are mostly asked for in ascending order, so the characters are counted on from the last.</summary>
+    /// <summary>
+    /// The place of a byte. They are mostly asked for in ascending order, so the characters are counted on from the last.
+    /// </summary>
     private Spot SpotOf(long byteOffset)
     {
         var bytes = (int)Math.Clamp(byteOffset, 0, _bytes.Length);

@@ -38,7 +38,8 @@ internal static class FigureSplitter
         foreach (var joint in joints)
         {
             var rest = figure.Length - joint.Length;
-            if (figure.EndsWith(joint, StringComparison.OrdinalIgnoreCase) && rest > 0 && (!char.IsLetter(joint[0]) || char.IsWhiteSpace(figure[rest - 1])))
+            if (figure.EndsWith(joint, StringComparison.OrdinalIgnoreCase) && rest > 0
+                && (!char.IsLetter(joint[0]) || char.IsWhiteSpace(figure[rest - 1])))
                 return figure[..rest].TrimEnd();
         }
 

@@ -23,5 +23,6 @@ internal static class PlainNumber
         int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out value);
 
     /// <summary>Whether a comma in a number may as well group thousands: <c>1,000</c> is either 1 or 1000. Never in <c>0,100</c>.</summary>
-    public static bool MayBeThousands(ReadOnlySpan<char> text) => text.IndexOf(',') is > 0 and var comma && text.Length - comma == 4 && text[0] != '0';
+    public static bool MayBeThousands(ReadOnlySpan<char> text) =>
+        text.IndexOf(',') is > 0 and var comma && text.Length - comma == 4 && text[0] != '0';
 }

@@ -28,7 +28,11 @@ internal static class RigBytes
         if (ControlCharacters.FirstIn(text) >= 0)
             errors.Add(spot, "this is not a text file", null, "a text in UTF-8");
         else
-            errors.Add(spot, $"the byte {bytes[read]:X2} here is not UTF-8; the file may be in an older encoding: save it as UTF-8", $"{bytes[read]:X2}", "UTF-8");
+            errors.Add(
+                spot,
+                $"the byte {bytes[read]:X2} here is not UTF-8; the file may be in an older encoding: save it as UTF-8",
+                $"{bytes[read]:X2}",
+                "UTF-8");
         return null;
     }
 

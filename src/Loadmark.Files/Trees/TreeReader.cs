@@ -94,9 +94,12 @@ internal sealed class TreeReader
     {
         var start = At(current.Start);
         if (current is NodeEvent { Anchor.IsEmpty: false } named && current is not AnchorAlias)
-            _errors.Add(start, $"anchors (&{ErrorList.Quote(named.Anchor.Value)}) are not allowed in a rig file; put text that begins with & in quotes");
+            _errors.Add(
+                start,
+                $"anchors (&{ErrorList.Quote(named.Anchor.Value)}) are not allowed in a rig file; put text that begins with & in quotes");
         if (current is NodeEvent { Tag: { IsEmpty: false, IsNonSpecific: false } } tagged)
-            _errors.Add(start, $"tags ({ErrorList.Quote(tagged.Tag.Value)}) are not allowed in a rig file; put text that begins with ! in quotes");
+            _errors.Add(
+                start, $"tags ({ErrorList.Quote(tagged.Tag.Value)}) are not allowed in a rig file; put text that begins with ! in quotes");
 
         switch (current)
         {
@@ -106,7 +109,9 @@ internal sealed class TreeReader
                     EndIndex = (int)scalar.End.Index,
                 };
             case AnchorAlias alias:
-                _errors.Add(start, $"aliases (*{ErrorList.Quote(alias.Value.Value)}) are not allowed in a rig file; write the value out, or put text that begins with * in quotes");
+                _errors.Add(
+                    start,
+                    $"aliases (*{ErrorList.Quote(alias.Value.Value)}) are not allowed in a rig file; write the value out, or put text that begins with * in quotes");
                 return new ScalarNode(start, "", isPlain: true) { EndIndex = (int)alias.End.Index };
             case MappingStart or SequenceStart when depth > Deepest:
                 _errors.Add(start, $"brackets or lists are nested deeper than {Deepest}; no rig needs that");

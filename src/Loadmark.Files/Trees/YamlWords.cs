@@ -8,7 +8,9 @@ internal static class YamlWords
     private static readonly (string Part, string Plain)[] Phrases =
     [
         ("tab", "a tab stands where spaces are wanted; YAML is indented with spaces only"),
-        ("invalid mapping", "a colon stands where it cannot; is the line indented as those above it, and is text that holds ': ' in quotes?"),
+        (
+            "invalid mapping",
+            "a colon stands where it cannot; is the line indented as those above it, and is text that holds ': ' in quotes?"),
         ("',' or '}'", "a { is not closed, or a comma is missing between two entries"),
         ("',' or ']'", "a [ is not closed, or a comma is missing between two entries"),
         ("expected '-'", "the entries of a list do not line up, or keys and a list are mixed"),

@@ -17,7 +17,8 @@ internal static class Figures
     private const string VoltageForm = "a voltage such as 9 V, 9-18 V or 9 V AC";
 
     /// <summary>One quantity; where the key's name says the unit, a bare number will do.</summary>
-    public static Quantity<TUnit>? Read<TUnit>(ScalarNode scalar, string key, string expected, bool mayBeZero, bool keySaysUnit, ErrorList errors)
+    public static Quantity<TUnit>? Read<TUnit>(
+        ScalarNode scalar, string key, string expected, bool mayBeZero, bool keySaysUnit, ErrorList errors)
         where TUnit : struct, IUnit
     {
         if (keySaysUnit && scalar.Value.AsSpan().Trim() is [.., var last] && char.IsAsciiDigit(last)
@@ -92,7 +93,9 @@ internal static class Figures
         string? problem;
         if (text.Contains("AWG", StringComparison.OrdinalIgnoreCase))
         {
-            var number = text.StartsWith("AWG", StringComparison.OrdinalIgnoreCase) ? text[3..] : text.EndsWith("AWG", StringComparison.OrdinalIgnoreCase) ? text[..^3] : "";
+            var number = text.StartsWith("AWG", StringComparison.OrdinalIgnoreCase)
+                ? text[3..]
+                : text.EndsWith("AWG", StringComparison.OrdinalIgnoreCase) ? text[..^3] : "";
             if (PlainNumber.TryWhole(number.Trim(), out var gauge) && gauge is >= WireGauge.Thickest and <= WireGauge.Thinnest)
                 return Wire.OfGauge(gauge);
             problem = $"gauges go from {WireGauge.Thickest} to {WireGauge.Thinnest}";
@@ -175,5 +178,6 @@ internal static class Figures
         return false;
     }
 
-    private static bool EndsLikeWatts(string part) => part.EndsWith('W') || part.EndsWith('w') || part.EndsWith("watts", StringComparison.OrdinalIgnoreCase);
+    private static bool EndsLikeWatts(string part) =>
+        part.EndsWith('W') || part.EndsWith('w') || part.EndsWith("watts", StringComparison.OrdinalIgnoreCase);
 }

@@ -6,18 +6,24 @@ namespace Loadmark.Files.Values;
 /// <summary>Compares the numbers of a text with the figures that were read from it, so that none is passed over.</summary>
 internal static class TypedNumbers
 {
-    /// <summary>The first number of a text that is none of the voltages, frequencies, currents and powers that were read; null when all are.</summary>
+    /// <summary>
+    /// The first number of a text that is none of the voltages, frequencies, currents and powers that were read; null when all are.
+    /// </summary>
     public static string? Unheard(string text, Nameplate reading)
     {
         var figures = FiguresOf(reading);
         for (var start = 0; start < text.Length; start++)
         {
-            if (!char.IsAsciiDigit(text[start]) && !(text[start] == '.' && start + 1 < text.Length && char.IsAsciiDigit(text[start + 1]) && (start == 0 || text[start - 1] != '.')))
+            if (!char.IsAsciiDigit(text[start])
+                && !(
+                    text[start] == '.' && start + 1 < text.Length && char.IsAsciiDigit(text[start + 1])
+                        && (start == 0 || text[start - 1] != '.')))
                 continue;
             var end = EndOf(text, start);
 
             // Millivolts and milliamps are read as volts and amps.
-            if (!PlainNumber.TryRead(text.AsSpan(start, end - start), out var number) || !(figures.Contains(number) || figures.Contains(number / 1000)))
+            if (!PlainNumber.TryRead(text.AsSpan(start, end - start), out var number)
+                || !(figures.Contains(number) || figures.Contains(number / 1000)))
                 return text[start..end];
             start = end;
         }

@@ -79,7 +79,9 @@ internal static class TypedVoltage
             return "it is more than anything on a pedalboard has";
         if (Stranger(trimmed, words) is { } stranger)
             return $"'{ErrorList.Quote(stranger)}' has no place in it";
-        return Joints.Contains(trimmed[0], StringComparison.Ordinal) || Joints.Contains(trimmed[^1], StringComparison.Ordinal) ? "it begins or ends halfway" : null;
+        return Joints.Contains(trimmed[0], StringComparison.Ordinal) || Joints.Contains(trimmed[^1], StringComparison.Ordinal)
+            ? "it begins or ends halfway"
+            : null;
     }
 
     /// <summary>What is wrong with a reading, whatever it is of; null when nothing is.</summary>
@@ -92,7 +94,9 @@ internal static class TypedVoltage
         _ => TypedNumbers.Unheard(text, reading) is { } number ? $"'{number}' in it cannot be read" : null,
     };
 
-    /// <summary>Whether more than four digits stand in a row. 1000 V is the most that any quantity takes; more is a slip, whatever stands round it.</summary>
+    /// <summary>
+    /// Whether more than four digits stand in a row. 1000 V is the most that any quantity takes; more is a slip, whatever stands round it.
+    /// </summary>
     private static bool HasLongNumber(ReadOnlySpan<char> text)
     {
         var digits = 0;
@@ -126,7 +130,8 @@ internal static class TypedVoltage
 
             // A point stands in a number, or is one of several between two. A number that begins with a comma may be two things.
             var isPoint = text[start] == '.' && start + 1 < text.Length && (text[start + 1] == '.' || char.IsAsciiDigit(text[start + 1]));
-            var isOpenComma = text[start] == ',' && start + 1 < text.Length && char.IsAsciiDigit(text[start + 1]) && (start == 0 || !char.IsAsciiDigit(text[start - 1]));
+            var isOpenComma = text[start] == ',' && start + 1 < text.Length && char.IsAsciiDigit(text[start + 1])
+                && (start == 0 || !char.IsAsciiDigit(text[start - 1]));
             if (isOpenComma || (!isPoint && !char.IsAsciiDigit(text[start]) && !Signs.Contains(text[start], StringComparison.Ordinal)))
                 return text[start].ToString();
             start++;

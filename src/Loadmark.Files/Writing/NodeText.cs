@@ -16,9 +16,11 @@ internal sealed class NodeText(bool isJson, bool isSpaced, string newLine)
     public static bool Same(Node one, Node other) => (one, other) switch
     {
         (ScalarNode a, ScalarNode b) => a.Value == b.Value && a.IsPlain == b.IsPlain,
-        (SequenceNode a, SequenceNode b) => a.Items.Count == b.Items.Count && a.Items.Zip(b.Items).All(pair => Same(pair.First, pair.Second)),
+        (SequenceNode a, SequenceNode b) => a.Items.Count == b.Items.Count
+            && a.Items.Zip(b.Items).All(pair => Same(pair.First, pair.Second)),
         (MappingNode a, MappingNode b) => a.Entries.Count == b.Entries.Count
-            && a.Entries.Zip(b.Entries).All(pair => pair.First.Key.Value == pair.Second.Key.Value && Same(pair.First.Value, pair.Second.Value)),
+            && a.Entries.Zip(b.Entries)
+                .All(pair => pair.First.Key.Value == pair.Second.Key.Value && Same(pair.First.Value, pair.Second.Value)),
         _ => false,
     };
 

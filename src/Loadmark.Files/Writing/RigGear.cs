@@ -5,7 +5,8 @@ using Loadmark.Files.Reading;
 namespace Loadmark.Files.Writing;
 
 /// <summary>
-/// Stands in for the gear library where a text is compared with a rig: what the rig has from there, else what it has itself, and of anything
+/// Stands in for the gear library where a text is compared with a rig: what the rig has from there, else what it has itself, and of
+/// anything
 /// else a thing of which nothing is said. So a text can be edited wherever it is.
 /// </summary>
 internal sealed class RigGear : IGearLookup
@@ -32,9 +33,18 @@ internal sealed class RigGear : IGearLookup
     /// <summary>Lets go of the library where a thing no longer has the tag that it has there: its figures then stand in the rig.</summary>
     public static Rig Settle(Rig rig)
     {
-        var loads = rig.Loads.Items.Select(static load => OwnKeys.Base(load.FromLibrary, load.Id, static given => given.Id) == load.FromLibrary ? load : load with { FromLibrary = null });
-        var supplies = rig.Supplies.Items.Select(static supply => OwnKeys.Base(supply.FromLibrary, supply.Id, static given => given.Id) == supply.FromLibrary ? supply : supply with { FromLibrary = null });
-        return rig.Loads.Items.Any(static load => load.FromLibrary is not null) || rig.Supplies.Items.Any(static supply => supply.FromLibrary is not null)
+        var loads = rig.Loads.Items.Select(
+            static load =>
+                OwnKeys.Base(load.FromLibrary, load.Id, static given => given.Id) == load.FromLibrary
+                    ? load
+                    : load with { FromLibrary = null });
+        var supplies = rig.Supplies.Items.Select(
+            static supply =>
+                OwnKeys.Base(supply.FromLibrary, supply.Id, static given => given.Id) == supply.FromLibrary
+                    ? supply
+                    : supply with { FromLibrary = null });
+        return rig.Loads.Items.Any(static load => load.FromLibrary is not null)
+            || rig.Supplies.Items.Any(static supply => supply.FromLibrary is not null)
             ? rig with { Loads = [.. loads], Supplies = [.. supplies] }
             : rig;
     }

@@ -23,7 +23,8 @@ internal static class SupplyWriter
             return;
         }
 
-        if (!listsOutlets && supply.Label is { } label && supply == new Supply { Id = supply.Id, Label = label, Outlets = supply.Outlets } && LabelledOutlets.AreOf(supply))
+        if (!listsOutlets && supply.Label is { } label && supply == new Supply { Id = supply.Id, Label = label, Outlets = supply.Outlets }
+            && LabelledOutlets.AreOf(supply))
         {
             yaml.Text(label.Text);
             return;
@@ -34,7 +35,9 @@ internal static class SupplyWriter
         yaml.EndGroup();
     }
 
-    /// <summary>Writes all that is said of the supply, wherever it comes from. Outlets that its label says are not listed, unless that is asked for.</summary>
+    /// <summary>
+    /// Writes all that is said of the supply, wherever it comes from. Outlets that its label says are not listed, unless that is asked for.
+    /// </summary>
     public static void WriteKeys(YamlWriter yaml, Supply supply, bool listsOutlets = false)
     {
         foreach (var key in SupplyKeys.Table.Keys)

@@ -24,7 +24,9 @@ internal sealed class YamlWriter
     public YamlWriter(IEmitter? emitter)
     {
         var output = new StringWriter(_text, CultureInfo.InvariantCulture) { NewLine = "\n" };
-        _emitter = emitter ?? new Emitter(output, new EmitterSettings().WithIndentedSequences().WithBestWidth(int.MaxValue).WithMaxSimpleKeyLength(1000).WithNewLine("\n"));
+        _emitter = emitter ?? new Emitter(
+            output,
+            new EmitterSettings().WithIndentedSequences().WithBestWidth(int.MaxValue).WithMaxSimpleKeyLength(1000).WithNewLine("\n"));
         _emitter.Emit(new StreamStart());
         _emitter.Emit(new DocumentStart(null, null, isImplicit: true));
     }
@@ -38,7 +40,8 @@ internal sealed class YamlWriter
 
     /// <summary>Begins a list.</summary>
     public void BeginList(bool flow) =>
-        _emitter.Emit(new SequenceStart(AnchorName.Empty, TagName.Empty, isImplicit: true, flow ? SequenceStyle.Flow : SequenceStyle.Block));
+        _emitter.Emit(
+            new SequenceStart(AnchorName.Empty, TagName.Empty, isImplicit: true, flow ? SequenceStyle.Flow : SequenceStyle.Block));
 
     /// <summary>Ends a list.</summary>
     public void EndList() => _emitter.Emit(new SequenceEnd());
@@ -47,7 +50,14 @@ internal sealed class YamlWriter
     public void Text(string text, bool numberIsFine = false)
     {
         var plain = PlainText.Suits(text, numberIsFine);
-        _emitter.Emit(new Scalar(AnchorName.Empty, TagName.Empty, text, plain ? ScalarStyle.Plain : ScalarStyle.DoubleQuoted, isPlainImplicit: plain, isQuotedImplicit: true));
+        _emitter.Emit(
+            new Scalar(
+                AnchorName.Empty,
+                TagName.Empty,
+                text,
+                plain ? ScalarStyle.Plain : ScalarStyle.DoubleQuoted,
+                isPlainImplicit: plain,
+                isQuotedImplicit: true));
     }
 
     /// <summary>Writes a key with a text, unless the text is null.</summary>
@@ -100,7 +110,14 @@ internal sealed class YamlWriter
         switch (node)
         {
             case ScalarNode scalar:
-                _emitter.Emit(new Scalar(AnchorName.Empty, TagName.Empty, scalar.Value, scalar.IsPlain ? ScalarStyle.Plain : ScalarStyle.DoubleQuoted, isPlainImplicit: scalar.IsPlain, isQuotedImplicit: true));
+                _emitter.Emit(
+                    new Scalar(
+                        AnchorName.Empty,
+                        TagName.Empty,
+                        scalar.Value,
+                        scalar.IsPlain ? ScalarStyle.Plain : ScalarStyle.DoubleQuoted,
+                        isPlainImplicit: scalar.IsPlain,
+                        isQuotedImplicit: true));
                 break;
             case SequenceNode sequence:
                 BeginList(sequence.IsFlow);

@@ -4,7 +4,8 @@ namespace Loadmark.Planning.Buying;
 /// Tells whether a basket feeds everything. It asks the planner only what it cannot conclude: what can stand in for a basket that
 /// feeds everything does too, what a basket that does not can stand in for does not either, and nothing does that lacks what it must have.
 /// </summary>
-internal sealed class BasketJudge(BuyProblem problem, OfferScreen offers, List<CoverCut> cuts, TimeSpan checkLimit, SearchClock clock, CancellationToken cancellation)
+internal sealed class BasketJudge(
+    BuyProblem problem, OfferScreen offers, List<CoverCut> cuts, TimeSpan checkLimit, SearchClock clock, CancellationToken cancellation)
 {
     private readonly Dictionary<Basket, bool?> _known = [];
     private readonly List<Basket> _feeding = [];
@@ -40,7 +41,8 @@ internal sealed class BasketJudge(BuyProblem problem, OfferScreen offers, List<C
     public bool? FeedsWithAll() => Feeds(new Basket([.. offers.Useful.Select(static offer => offer.Most)]));
 
     /// <summary>The basket as a shopping list.</summary>
-    public List<Purchase> PurchasesOf(Basket basket) => [.. basket.Kinds.Select(offer => new Purchase(offers.Useful[offer].Offer, basket.Counts[offer]))];
+    public List<Purchase> PurchasesOf(Basket basket) =>
+        [.. basket.Kinds.Select(offer => new Purchase(offers.Useful[offer].Offer, basket.Counts[offer]))];
 
     /// <summary>Whether each supply of one basket can be given a supply of its own in the other that can stand in for it.</summary>
     private bool StandsIn(Basket one, Basket other)

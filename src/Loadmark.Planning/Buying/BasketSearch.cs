@@ -25,7 +25,9 @@ internal sealed class BasketSearch(BasketTree tree, BasketGuess guess, BasketJud
     /// <summary>What everything costs at the least as far as it is proven, in units of the scale.</summary>
     public long PriceBound { get; private set; }
 
-    /// <summary>Searches until all are found, or the time is over; then at least a basket that feeds everything is there, if one was guessed.</summary>
+    /// <summary>
+    /// Searches until all are found, or the time is over; then at least a basket that feeds everything is there, if one was guessed.
+    /// </summary>
     public void Run()
     {
         var guessed = guess.Find() is { } basket ? scales.Of(basket) : null;

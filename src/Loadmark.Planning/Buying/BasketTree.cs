@@ -17,7 +17,8 @@ internal sealed class BasketTree
     private readonly PriceBound _bound;
     private readonly double[] _pricePerMilliwatt;
     private readonly PriorityQueue<BasketNode, long> _waiting = new();
-    private readonly PriorityQueue<(BasketNode Node, PricedBasket Basket), (long Mass, long Spare, int Supplies, string Counts)> _ready = new();
+    private readonly PriorityQueue<(BasketNode Node, PricedBasket Basket), (long Mass, long Spare, int Supplies, string Counts)> _ready =
+        new();
     private readonly List<Basket> _closed = [];
     private readonly List<PricedBasket> _listed = [];
     private long _mostPrice = long.MaxValue;
@@ -130,7 +131,9 @@ internal sealed class BasketTree
         if (node.Price > LeastPrice)
             _waiting.Enqueue(node, node.Price);
         else if (!_closed.Exists(closed => IsMore(basket.Basket, closed)))
-            _ready.Enqueue((node, basket), (basket.Mass, -basket.Spare, counts.Sum(), string.Join(',', counts.Select(static count => $"{9999 - count}"))));
+            _ready.Enqueue(
+                (node, basket),
+                (basket.Mass, -basket.Spare, counts.Sum(), string.Join(',', counts.Select(static count => $"{9999 - count}"))));
     }
 
     /// <summary>What it, or what comes of it, costs at the least; null where nothing does that is worth having.</summary>

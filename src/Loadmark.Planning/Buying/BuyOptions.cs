@@ -33,7 +33,9 @@ public sealed record BuyOptions
     /// </summary>
     public Watts SpareStep { get; init; } = new(5m);
 
-    /// <summary>Told how far it has come; null for nobody. It may be called on several threads, one call at a time not being promised.</summary>
+    /// <summary>
+    /// Told how far it has come; null for nobody. It may be called on several threads, one call at a time not being promised.
+    /// </summary>
     public IProgress<BuyProgress>? Progress { get; init; }
 
     /// <summary>How long to search at the most, the plans of the options not counted; ten seconds unless set.</summary>

@@ -33,7 +33,8 @@ internal sealed class BuyProblem
         Inputs =
         [
             .. Pinned.Loads.Items.Where(load => notFed.Contains(load.Id)).Select(static load => load.Rating),
-            .. offers.Where(static offer => SupplyInput.MustBeFed(offer.Supply)).Select(static offer => LoadRating.Of(SupplyInput.Of(offer.Supply)!)),
+            .. offers.Where(static offer => SupplyInput.MustBeFed(offer.Supply))
+            .Select(static offer => LoadRating.Of(SupplyInput.Of(offer.Supply)!)),
         ];
         MostInputs = notFed.Count + (Inputs.Length > notFed.Count ? Demands.Sum(static demand => demand.Count) : 0);
         _ratings = [.. loads, .. Inputs];

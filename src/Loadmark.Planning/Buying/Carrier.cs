@@ -29,7 +29,8 @@ internal sealed class Carrier
         _watts = new long[_demands.Count];
         for (var demand = 0; demand < _demands.Count; demand++)
         {
-            var fits = _fits.Select(kind => kind[demand]).Where(static fit => fit is not null).Select(static fit => fit!.Value.LeastVolts).ToList();
+            var fits = _fits.Select(kind => kind[demand]).Where(static fit => fit is not null).Select(static fit => fit!.Value.LeastVolts)
+                .ToList();
             if (fits.Count == 0)
                 continue;
             var volts = fits.Min();
@@ -51,7 +52,9 @@ internal sealed class Carrier
     /// <param name="without">The kinds of which an outlet each is not to be had.</param>
     public long Most(CarryingWay way, long[] worths, ReadOnlySpan<int> without = default)
     {
-        var byOutlets = way == CarryingWay.Shared ? MostShared(worths, without) : MostByOutlets(worths, way == CarryingWay.AloneStraight, without);
+        var byOutlets = way == CarryingWay.Shared
+            ? MostShared(worths, without)
+            : MostByOutlets(worths, way == CarryingWay.AloneStraight, without);
         return Math.Min(byOutlets, MostByTotals(worths, way == CarryingWay.AloneStraight));
     }
 
@@ -140,7 +143,8 @@ internal sealed class Carrier
     }
 
     private long All(long[] worths, bool straightOnly) =>
-        Enumerable.Range(0, _demands.Count).Where(demand => Fits(demand, straightOnly)).Sum(demand => worths[demand] * _demands[demand].Count);
+        Enumerable.Range(0, _demands.Count).Where(demand => Fits(demand, straightOnly))
+            .Sum(demand => worths[demand] * _demands[demand].Count);
 
     private static bool Fits(KindFit? fit, bool straightOnly) => fit is { } one && !(straightOnly && one.Reverses);
 }

@@ -22,7 +22,9 @@ internal sealed class ChainRoom
         {
             var setting = kind.Settings[place];
             var most = setting.Limit is { } limit ? decimal.Ceiling(limit * OutletKind.Forgiven * Micro) : (decimal?)null;
-            var surge = most is { } amps ? Math.Max(amps, decimal.Ceiling((kind.Surge ?? 0) * OutletKind.Forgiven * Micro)) : (decimal?)null;
+            var surge = most is { } amps
+                ? Math.Max(amps, decimal.Ceiling((kind.Surge ?? 0) * OutletKind.Forgiven * Micro))
+                : (decimal?)null;
             var runs = new long?[_demands.Count];
             var starts = new long[_demands.Count];
             for (var demand = 0; demand < _demands.Count; demand++)
@@ -47,7 +49,8 @@ internal sealed class ChainRoom
         var most = 0L;
         foreach (var setting in _settings)
         {
-            var demands = Enumerable.Range(0, worths.Length).Where(demand => worths[demand] > 0 && setting.Runs[demand] is not null).ToList();
+            var demands = Enumerable.Range(0, worths.Length).Where(demand => worths[demand] > 0 && setting.Runs[demand] is not null)
+                .ToList();
             var count = Math.Min(plugs, Math.Min(
                 CountWithin(demands, demand => setting.Runs[demand]!.Value, setting.Limit, plugs),
                 CountWithin(demands, demand => setting.Starts[demand], setting.Surge, plugs)));

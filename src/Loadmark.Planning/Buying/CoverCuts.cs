@@ -82,7 +82,8 @@ internal sealed class CoverCuts
         var classes = _problem.Demands.Select(static demand => ClassOf(demand.Rating)).Distinct().ToList();
         if (classes.Count > MostClasses)
             return [.. classes.Select(static one => new HashSet<object> { one }), [.. classes]];
-        return Enumerable.Range(1, (1 << classes.Count) - 1).Select(set => classes.Where((_, place) => (set >> place & 1) == 1).ToHashSet());
+        return Enumerable.Range(1, (1 << classes.Count) - 1)
+            .Select(set => classes.Where((_, place) => (set >> place & 1) == 1).ToHashSet());
     }
 
     private static object ClassOf(LoadRating rating) => (rating.Form.Value, rating.Voltage.Value, rating.Polarity.Value, rating.Plug.Value);

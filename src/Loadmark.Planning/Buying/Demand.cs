@@ -17,7 +17,12 @@ internal sealed record Demand(LoadRating Rating, IReadOnlyList<string> Loads)
         .. FedSupplies.DarkLoads(pinned).Select(static load => load.Rating)
             .GroupBy(static rating => (
                 (rating.Form.Value, rating.Form.IsKnown, rating.TakesEitherForm, rating.Voltage.Value, rating.Voltage.IsKnown),
-                (rating.Polarity.Value, rating.Polarity.IsKnown, rating.TakesEitherForm && rating.Polarity.IsAssumed, rating.Plug.Value, rating.Plug.IsKnown),
+                (
+                    rating.Polarity.Value,
+                    rating.Polarity.IsKnown,
+                    rating.TakesEitherForm && rating.Polarity.IsAssumed,
+                    rating.Plug.Value,
+                    rating.Plug.IsKnown),
                 (rating.Running?.Value, rating.Starting?.Value, VoltageBand.IsAnalog(rating), rating.DrawVaries ? rating.Id : "")))
             .Select(static alike => new Demand(alike.First(), [.. alike.Select(static rating => rating.Id)])),
     ];

@@ -13,7 +13,9 @@ internal static class OfferOrder
     /// <summary>Comparing outlets one by one is not worth it beyond this many.</summary>
     private const int MostOutlets = 64;
 
-    /// <summary>Whether <paramref name="one"/> can stand in for <paramref name="other"/>. What is not seen to hold is taken not to.</summary>
+    /// <summary>
+    /// Whether <paramref name="one"/> can stand in for <paramref name="other"/>. What is not seen to hold is taken not to.
+    /// </summary>
     public static bool StandsIn(Supply one, Supply other)
     {
         // What must be fed itself stands in only for its like.

@@ -20,8 +20,11 @@ internal sealed class OfferScreen
         foreach (var offer in offers.Where(offer => !_leftOut.ContainsKey(offer.Id)))
         {
             var terms = problem.TermsOf(offer.Supply);
-            var fitting = problem.Demands.Where(demand => terms.Kinds.Any(kind => kind.FitOf(demand.Rating, problem.Leads) is not null)).Sum(static demand => demand.Count);
-            var inputs = problem.Inputs.Any(input => terms.Kinds.Any(kind => kind.FitOf(input, problem.Leads) is not null)) ? problem.MostInputs : 0;
+            var fitting = problem.Demands.Where(demand => terms.Kinds.Any(kind => kind.FitOf(demand.Rating, problem.Leads) is not null))
+                .Sum(static demand => demand.Count);
+            var inputs = problem.Inputs.Any(input => terms.Kinds.Any(kind => kind.FitOf(input, problem.Leads) is not null))
+                ? problem.MostInputs
+                : 0;
             if (fitting + inputs == 0 && problem.Leads.PairLeads == 0)
                 LeaveOut(offer, UselessBecause(terms, problem.Demands), isBeaten: false);
             else
@@ -55,10 +58,12 @@ internal sealed class OfferScreen
     /// <summary>Why a supply feeds nothing here: what is not known of it where something might suit, else its voltages.</summary>
     private static string UselessBecause(SupplyTerms terms, List<Demand> demands)
     {
-        var nearest = terms.Kinds.SelectMany(kind => demands.Select(demand => kind.DoubtsOf(demand.Rating))).OfType<string>().FirstOrDefault();
+        var nearest = terms.Kinds.SelectMany(kind => demands.Select(demand => kind.DoubtsOf(demand.Rating))).OfType<string>()
+            .FirstOrDefault();
         if (nearest is not null)
             return $"Not known to suit: {nearest}.";
-        var volts = terms.Kinds.SelectMany(static kind => kind.Rating.Modes).Select(static mode => mode.Volts).Where(static range => range is not null)
+        var volts = terms.Kinds.SelectMany(static kind => kind.Rating.Modes).Select(static mode => mode.Volts)
+            .Where(static range => range is not null)
             .Select(static range => range!.Value.ToString()).Distinct(StringComparer.Ordinal).ToList();
         return volts.Count == 0
             ? "Nothing tells what voltage it gives."
@@ -75,10 +80,15 @@ internal sealed class OfferScreen
         var order = OrderOf(useful);
         for (var index = 0; index < useful.Count; index++)
         {
-            var better = Enumerable.Range(0, useful.Count).Where(other => other != index && order[other, index] && Beats(useful[other], useful[index]))
-                .Where(other => other < index || !(order[index, other] && Beats(useful[index], useful[other]))).Select(other => (int?)other).FirstOrDefault();
+            var better = Enumerable.Range(0, useful.Count)
+                .Where(other => other != index && order[other, index] && Beats(useful[other], useful[index]))
+                .Where(other => other < index || !(order[index, other] && Beats(useful[index], useful[other]))).Select(other => (int?)other)
+                .FirstOrDefault();
             if (better is { } one)
-                LeaveOut(useful[index].Offer, $"{useful[one].Offer.Id} gives at least as much for no more money and no more mass.", isBeaten: true);
+                LeaveOut(
+                    useful[index].Offer,
+                    $"{useful[one].Offer.Id} gives at least as much for no more money and no more mass.",
+                    isBeaten: true);
             else
                 kept.Add(index);
         }
@@ -97,7 +107,8 @@ internal sealed class OfferScreen
         for (var one = 0; one < offers.Count; one++)
         {
             for (var other = 0; other < offers.Count; other++)
-                order[one, other] = one == other || (_problem.Leads.Parallel == 0 && OfferOrder.StandsIn(offers[one].Offer.Supply, offers[other].Offer.Supply));
+                order[one, other] = one == other
+                    || (_problem.Leads.Parallel == 0 && OfferOrder.StandsIn(offers[one].Offer.Supply, offers[other].Offer.Supply));
         }
 
         return order;

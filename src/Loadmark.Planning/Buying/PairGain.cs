@@ -22,7 +22,8 @@ internal sealed class PairGain
     {
         (_problem, _carriers) = (problem, carriers);
         var looks = new List<PairLook>();
-        _looks = carriers.SelectMany(static carrier => carrier.Kinds).Where(static kind => kind.Points.Any(static point => point.IsForJoining)).ToDictionary(static kind => kind, kind =>
+        _looks = carriers.SelectMany(static carrier => carrier.Kinds)
+            .Where(static kind => kind.Points.Any(static point => point.IsForJoining)).ToDictionary(static kind => kind, kind =>
         {
             if (looks.Find(look => look.IsThatOf(kind)) is not { } look)
                 looks.Add(look = new PairLook(kind));
@@ -56,7 +57,8 @@ internal sealed class PairGain
                 for (var other = one; other < carrier.Kinds.Count; other++)
                 {
                     var (first, second) = (carrier.Kinds[one], carrier.Kinds[other]);
-                    if ((one == other && first.Count < 2) || !first.Rating.Modes.SequenceEqual(second.Rating.Modes) || !_looks.TryGetValue(first, out var look))
+                    if ((one == other && first.Count < 2) || !first.Rating.Modes.SequenceEqual(second.Rating.Modes)
+                        || !_looks.TryGetValue(first, out var look))
                         continue;
                     var worth = plugs * WorthiestAt(worths, look, null, ends);
                     if (worth == 0)

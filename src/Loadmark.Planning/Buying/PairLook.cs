@@ -32,7 +32,8 @@ internal sealed class PairLook
 
     private IEnumerable<FeedPoint> PointsWith(PairLook? other) => other is null
         ? _settings.Select(setting => FeedPoint.At(_kind.Rating, setting.Standing))
-        : _settings.SelectMany(first => other._settings.Select(second => FeedPoint.At(_kind.Rating, first.Standing.InSeriesWith(second.Standing))));
+        : _settings.SelectMany(
+            first => other._settings.Select(second => FeedPoint.At(_kind.Rating, first.Standing.InSeriesWith(second.Standing))));
 
     /// <summary>The settings of known voltage, without what they can give.</summary>
     private static List<Setting> SettingsOf(OutletKind kind) =>

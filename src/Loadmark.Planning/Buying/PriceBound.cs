@@ -26,7 +26,8 @@ internal sealed class PriceBound
         var all = Duals([.. Enumerable.Range(0, prices.Length)]) ?? new double[cuts.Count];
 
         // Offers worth most of what is lacking come first: without them little is left to try.
-        Order = [.. Enumerable.Range(0, prices.Length).OrderByDescending(offer => Worth(all, offer)).ThenByDescending(offer => prices[offer])];
+        Order =
+            [.. Enumerable.Range(0, prices.Length).OrderByDescending(offer => Worth(all, offer)).ThenByDescending(offer => prices[offer])];
         _duals = new double[Order.Length][];
         _ratios = new double[Order.Length + 1][];
         _ratios[^1] = [.. cuts.Select(static _ => double.PositiveInfinity)];
@@ -71,7 +72,8 @@ internal sealed class PriceBound
         return (long)Math.Ceiling(Math.Max(bound, sum) * (1 - Rounding) - Rounding);
     }
 
-    private double Ratio(CoverCut cut, int offer) => cut.Worths[offer] == 0 ? double.PositiveInfinity : (double)_prices[offer] / cut.Worths[offer];
+    private double Ratio(CoverCut cut, int offer) =>
+        cut.Worths[offer] == 0 ? double.PositiveInfinity : (double)_prices[offer] / cut.Worths[offer];
 
     private double Worth(double[] duals, int offer) => duals.Select((dual, cut) => dual * _cuts[cut].Worths[offer]).Sum();
 

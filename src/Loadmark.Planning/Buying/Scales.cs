@@ -15,7 +15,9 @@ internal sealed class Scales
     {
         _offers = offers;
         PriceUnits = offers.TrueForAll(static offer => offer.Offer.Price == decimal.Truncate(offer.Offer.Price)) ? 1 : Hundredths;
-        MassUnits = offers.TrueForAll(static offer => offer.Offer.MassGrams is not { } mass || mass == decimal.Truncate(mass)) ? 1 : Hundredths;
+        MassUnits = offers.TrueForAll(static offer => offer.Offer.MassGrams is not { } mass || mass == decimal.Truncate(mass))
+            ? 1
+            : Hundredths;
         MassStep = Math.Max(1, (long)decimal.Ceiling(options.MassStepGrams * MassUnits));
         SpareStep = Math.Max(1, (long)decimal.Ceiling(options.SpareStep.Value));
         OwnedMilliwatts = (long)decimal.Floor(ownedSpare * Milli);
@@ -73,7 +75,8 @@ internal sealed class Scales
     }
 
     /// <summary>Whether one is lighter than another, or has more to spare, by at least a step.</summary>
-    public bool IsWorthMore(PricedBasket one, PricedBasket other) => one.Mass <= other.Mass - MassStep || one.Spare >= other.Spare + SpareStep;
+    public bool IsWorthMore(PricedBasket one, PricedBasket other) =>
+        one.Mass <= other.Mass - MassStep || one.Spare >= other.Spare + SpareStep;
 
     /// <summary>Its price in the user's money.</summary>
     public decimal PriceOf(Basket basket) => basket.Kinds.Sum(offer => _offers[offer].Offer.Price * basket.Counts[offer]);

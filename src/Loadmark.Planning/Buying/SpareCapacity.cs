@@ -23,7 +23,9 @@ internal sealed class SpareCapacity
         _countsEveryVoltage = countsEveryVoltage;
     }
 
-    /// <summary>What all loads draw when they run, each at the lowest voltage it is printed for, in watts; less where nothing tells a draw.</summary>
+    /// <summary>
+    /// What all loads draw when they run, each at the lowest voltage it is printed for, in watts; less where nothing tells a draw.
+    /// </summary>
     public decimal DrawnWatts => _loads.Sum(static load => (load.Running?.Value.Value ?? 0) * load.Voltage.Value.Low.Value);
 
     /// <summary>
@@ -36,7 +38,8 @@ internal sealed class SpareCapacity
         if (SupplyInput.MustBeFed(supply))
             return 0;
         var outlets = supply.Outlets.Items
-            .Select(outlet => (outlet.Bank, Share: Best(OutletRating.Of(supply, outlet)))).Where(static outlet => outlet.Share.Watts > 0).ToList();
+            .Select(outlet => (outlet.Bank, Share: Best(OutletRating.Of(supply, outlet)))).Where(static outlet => outlet.Share.Watts > 0)
+            .ToList();
         var shares = new List<Share>();
         foreach (var bank in outlets.GroupBy(static outlet => outlet.Bank, StringComparer.Ordinal))
         {

@@ -41,7 +41,8 @@ public static class SupplyBuyer
         var cuts = new CoverCuts(problem, screen).All();
         var judge = new BasketJudge(problem, screen, cuts, options.CheckTimeLimit, clock, cancellation);
         var unfeedable = new UnfeedableLoads(problem, screen, options.CheckTimeLimit, clock, cancellation);
-        var search = new BasketSearch(new BasketTree(screen, scales, cuts, clock), new BasketGuess(screen, scales, cuts, judge), judge, scales, options);
+        var search = new BasketSearch(
+            new BasketTree(screen, scales, cuts, clock), new BasketGuess(screen, scales, cuts, judge), judge, scales, options);
         var unsuited = unfeedable.Loads();
         if (unsuited.Count == 0)
             search.Run();
@@ -93,12 +94,14 @@ public static class SupplyBuyer
         Parallel.For(0, baskets.Count, index =>
         {
             described[index] = Describe(baskets[index], problem, judge, scales, options, cancellation);
-            options.Progress?.Report(new BuyProgress((decimal)baskets[^1].Price / scales.PriceUnits, baskets.Count, Interlocked.Increment(ref done)));
+            options.Progress?.Report(
+                new BuyProgress((decimal)baskets[^1].Price / scales.PriceUnits, baskets.Count, Interlocked.Increment(ref done)));
         });
         return described;
     }
 
-    private static BuyOption Describe(PricedBasket basket, BuyProblem problem, BasketJudge judge, Scales scales, BuyOptions options, CancellationToken cancellation)
+    private static BuyOption Describe(
+        PricedBasket basket, BuyProblem problem, BasketJudge judge, Scales scales, BuyOptions options, CancellationToken cancellation)
     {
         var purchases = judge.PurchasesOf(basket.Basket);
         var (rig, planOptions) = problem.With(purchases, options.PlanTimeLimit);

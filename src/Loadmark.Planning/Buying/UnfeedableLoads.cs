@@ -4,7 +4,8 @@ using Loadmark.Planning.Explaining;
 namespace Loadmark.Planning.Buying;
 
 /// <summary>Finds loads that nothing on the list, and nothing there is, can feed even alone.</summary>
-internal sealed class UnfeedableLoads(BuyProblem problem, OfferScreen offers, TimeSpan checkLimit, SearchClock clock, CancellationToken cancellation)
+internal sealed class UnfeedableLoads(
+    BuyProblem problem, OfferScreen offers, TimeSpan checkLimit, SearchClock clock, CancellationToken cancellation)
 {
     /// <summary>How often the planner was asked.</summary>
     public int Checks { get; private set; }
@@ -19,8 +20,10 @@ internal sealed class UnfeedableLoads(BuyProblem problem, OfferScreen offers, Ti
     /// <summary>The tags of the loads that no outlet feeds over a straight lead.</summary>
     public List<string> NeedLeads()
     {
-        var kinds = problem.Owned.Concat(offers.Useful.Select(static offer => offer.Terms)).SelectMany(static supply => supply.Kinds).ToList();
-        var needing = problem.Demands.Where(demand => !kinds.Exists(kind => kind.FitOf(demand.Rating, problem.Leads) is { Reverses: false }))
+        var kinds = problem.Owned.Concat(offers.Useful.Select(static offer => offer.Terms)).SelectMany(static supply => supply.Kinds)
+            .ToList();
+        var needing = problem.Demands.Where(
+            demand => !kinds.Exists(kind => kind.FitOf(demand.Rating, problem.Leads) is { Reverses: false }))
             .SelectMany(static demand => demand.Loads).ToHashSet(StringComparer.Ordinal);
         return [.. problem.Rig.Loads.Items.Select(static load => load.Id).Where(needing.Contains)];
     }
@@ -28,15 +31,19 @@ internal sealed class UnfeedableLoads(BuyProblem problem, OfferScreen offers, Ti
     private bool IsHopeless(Demand demand)
     {
         var load = problem.Rig.Loads.Items.First(load => load.Id == demand.Loads[0]);
-        var fitting = offers.Useful.Where(offer => offer.Terms.Kinds.Any(kind => kind.FitOf(demand.Rating, problem.Leads) is not null)).ToList();
+        var fitting = offers.Useful.Where(offer => offer.Terms.Kinds.Any(kind => kind.FitOf(demand.Rating, problem.Leads) is not null))
+            .ToList();
         if (fitting.Exists(offer => !SupplyInput.MustBeFed(offer.Offer.Supply) && SuitableOutlets.For(problem.Rig with { Supplies = [offer.Offer.Supply] }, load, null, mustBeCertain: true).Count > 0))
             return false;
 
-        // Whatever the rules say of single outlets, there are leads to reverse and to join, and supplies that others feed; the planner knows
+        // Whatever the rules say of single outlets, there are leads to reverse and to join, and supplies that others feed; the planner
+        // knows
         // them all.
         var all = problem.Leads.PairLeads > 0 || problem.Inputs.Length > 0 ? offers.Useful : fitting;
-        var (rig, options) = problem.With(all.Select(offer => new Purchase(offer.Offer, problem.Leads.PairLeads > 0 ? 2 : 1)), clock.AtMost(checkLimit));
+        var (rig, options) = problem.With(
+            all.Select(offer => new Purchase(offer.Offer, problem.Leads.PairLeads > 0 ? 2 : 1)), clock.AtMost(checkLimit));
         Checks++;
-        return !clock.IsOver && RigPlanner.CanFeedAll(rig with { Loads = [load], Wired = (ValueList<Feed>)[] }, options, cancellation) == false;
+        return !clock.IsOver && RigPlanner.CanFeedAll(
+            rig with { Loads = [load], Wired = (ValueList<Feed>)[] }, options, cancellation) == false;
     }
 }

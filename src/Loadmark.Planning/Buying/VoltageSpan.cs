@@ -7,7 +7,9 @@ namespace Loadmark.Planning.Buying;
 /// <param name="High">The highest.</param>
 internal readonly record struct VoltageSpan(decimal Low, decimal High)
 {
-    /// <summary>The nominal voltages at which a supply counts as of use to a load: those it is printed for, and what is forgiven beyond.</summary>
+    /// <summary>
+    /// The nominal voltages at which a supply counts as of use to a load: those it is printed for, and what is forgiven beyond.
+    /// </summary>
     public static VoltageSpan Of(LoadRating load)
     {
         var printed = load.Voltage.Value;

@@ -5,7 +5,9 @@ using Loadmark.Planning.Problem;
 
 namespace Loadmark.Planning.Decoding;
 
-/// <summary>Finds the feeds and their leads behind the counts of a solution, and has their loads and outlets named; an instance serves once.</summary>
+/// <summary>
+/// Finds the feeds and their leads behind the counts of a solution, and has their loads and outlets named; an instance serves once.
+/// </summary>
 internal sealed class FeedDecoder
 {
     private readonly PlanProblem _problem;
@@ -42,7 +44,8 @@ internal sealed class FeedDecoder
         foreach (var slot in _model.Slots.Where(slot => values[slot.Used.Index] > 0))
         {
             var groups = slot.Loads.SelectMany(load => Enumerable.Repeat(load.Load, (int)values[load.Count.Index])).ToList();
-            yield return new PlannedFeed(slot.Class.Joined, slot.Class.Volts, Parts(slot, values), _slotLeads[slot.Slot.Kind].Dequeue(), groups);
+            yield return new PlannedFeed(
+                slot.Class.Joined, slot.Class.Volts, Parts(slot, values), _slotLeads[slot.Slot.Kind].Dequeue(), groups);
         }
     }
 

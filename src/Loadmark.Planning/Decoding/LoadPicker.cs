@@ -47,7 +47,8 @@ internal sealed class LoadPicker
     /// <summary>The largest load first, each where the most is left.</summary>
     private void Spread(LoadGroup group, List<PlannedFeed> feeds, Dictionary<TotalLimit, decimal> spare)
     {
-        var places = feeds.ConvertAll(feed => (Feed: feed, Totals: _problem.Totals.Where(total => total.Covers(feed.Parts[0].Group)).ToArray()));
+        var places = feeds.ConvertAll(
+            feed => (Feed: feed, Totals: _problem.Totals.Where(total => total.Covers(feed.Parts[0].Group)).ToArray()));
         while (places.Count > 0)
         {
             var place = places.MaxBy(place => place.Totals.Length == 0 ? decimal.MaxValue : place.Totals.Min(total => spare[total]));

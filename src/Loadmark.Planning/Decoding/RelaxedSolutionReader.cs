@@ -7,7 +7,8 @@ namespace Loadmark.Planning.Decoding;
 
 /// <summary>
 /// Reads a solution of a model as a wiring to begin with. Loads may be merged in the model and outlets pooled, so that the solution is
-/// a coarse one: it tells how many loads of what sort are on what sort of feed. Which they are, and which outlets, is chosen as it costs the
+/// a coarse one: it tells how many loads of what sort are on what sort of feed. Which they are, and which outlets, is chosen as it costs
+/// the
 /// least at that moment; what finds no place so is fed wherever it can be.
 /// </summary>
 internal sealed class RelaxedSolutionReader
@@ -32,8 +33,10 @@ internal sealed class RelaxedSolutionReader
         var groups = problem.GroupsOfLoads();
         _left = Enumerable.Range(0, _live.Count).GroupBy(load => groups[_live.GroupOf(load).Members[0]]).ToDictionary(
             static group => group.Key,
-            group => new LinkedList<int>(group.OrderBy(load => _live.GroupOf(load).Rating.Running?.Value.Value ?? 0).ThenBy(static load => load)));
-        var pools = problem.Outlets.SelectMany(static group => group.Members.Select(member => (member, group))).ToDictionary(static pair => pair.member, static pair => pair.group);
+            group => new LinkedList<int>(
+                group.OrderBy(load => _live.GroupOf(load).Rating.Running?.Value.Value ?? 0).ThenBy(static load => load)));
+        var pools = problem.Outlets.SelectMany(static group => group.Members.Select(member => (member, group)))
+            .ToDictionary(static pair => pair.member, static pair => pair.group);
         _outlets = space.Problem.Outlets.ToDictionary(static group => group, group => pools[group.Members[0]]);
     }
 
@@ -60,7 +63,9 @@ internal sealed class RelaxedSolutionReader
     {
         foreach (var choice in _wiring.Slots)
         {
-            var parts = choice.Legs.ConvertAll(leg => leg.Leg.Parts.Zip(leg.Uses, (part, use) => Enumerable.Repeat(part, (int)values[use.Index])).SelectMany(static part => part).ToList());
+            var parts = choice.Legs.ConvertAll(
+                leg => leg.Leg.Parts.Zip(leg.Uses, (part, use) => Enumerable.Repeat(part, (int)values[use.Index]))
+                    .SelectMany(static part => part).ToList());
             var first = 0;
             foreach (var inCase in choice.Cases)
             {
@@ -70,7 +75,8 @@ internal sealed class RelaxedSolutionReader
                 {
                     var own = loads.Where((_, index) => index % count == place).ToList();
                     if (own.Count > 0)
-                        yield return new CoarseFeed(choice.Class.Joined, parts.ConvertAll(leg => leg[first + place]), choice.Slot.Ends, own);
+                        yield return new CoarseFeed(
+                            choice.Class.Joined, parts.ConvertAll(leg => leg[first + place]), choice.Slot.Ends, own);
                 }
 
                 first += count;
@@ -127,7 +133,8 @@ internal sealed class RelaxedSolutionReader
         return Fits(0, 0) && (site.Legs.Length == 1 || Fits(1, 1)) || (site.Legs.Length == 2 && Fits(0, 1) && Fits(1, 0));
 
         bool Fits(int leg, int part) =>
-            _outlets[site.Legs[leg].Part.Group] == coarse.Parts[part].Group && site.Legs[leg].Part.Setting.Volts == coarse.Parts[part].Setting.Volts;
+            _outlets[site.Legs[leg].Part.Group] == coarse.Parts[part].Group
+                && site.Legs[leg].Part.Setting.Volts == coarse.Parts[part].Setting.Volts;
     }
 
     /// <summary>A feed of the solution.</summary>

@@ -10,7 +10,8 @@ internal static class ShapeDecoder
     public static ValueList<Feed> Decode(WiringSpace space, FoundWiring found)
     {
         var leads = space.Kinds.Select(static kind => new Queue<string>(kind.Ids ?? [])).ToArray();
-        var places = space.Sites.Select(static (site, place) => (site, place)).ToDictionary(static pair => pair.site, static pair => pair.place);
+        var places = space.Sites.Select(static (site, place) => (site, place))
+            .ToDictionary(static pair => pair.site, static pair => pair.place);
         var planned = new List<PlannedFeed>();
         foreach (var feed in found.Feeds.OrderBy(feed => places[feed.FeedSite]).ThenBy(static feed => feed.Loads.Min()))
         {

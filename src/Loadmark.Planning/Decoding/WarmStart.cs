@@ -41,7 +41,8 @@ internal sealed class WarmStart
         foreach (var kind in _wiring.Slots.GroupBy(static choice => choice.Slot).GroupBy(static slot => slot.Key.Kind))
         {
             // Of leads that are alike the first are used, the fuller ones first.
-            var feeds = _found.Feeds.Where(feed => _space.Kinds[feed.Kind].Slot == kind.Key).OrderByDescending(static feed => feed.Loads.Length);
+            var feeds = _found.Feeds.Where(feed => _space.Kinds[feed.Kind].Slot == kind.Key)
+                .OrderByDescending(static feed => feed.Loads.Length);
             foreach (var (slot, feed) in kind.Zip(feeds))
                 WriteSlot([.. slot], feed);
         }
@@ -53,7 +54,8 @@ internal sealed class WarmStart
     /// <summary>Of supplies that are alike the first have the more outlets in use.</summary>
     private void Order(OutletGroup[][] alike)
     {
-        var uses = _found.Feeds.SelectMany(static feed => feed.FeedSite.Legs, static (feed, leg) => (leg.Part.Group, feed.FeedSite.OutletsALeg))
+        var uses = _found.Feeds.SelectMany(
+            static feed => feed.FeedSite.Legs, static (feed, leg) => (leg.Part.Group, feed.FeedSite.OutletsALeg))
             .GroupBy(static use => use.Group).ToDictionary(static use => use.Key, static use => use.Sum(static pair => pair.OutletsALeg));
         foreach (var (from, to) in alike.OrderByDescending(groups => groups.Sum(group => uses.GetValueOrDefault(group))).Zip(alike))
         {
@@ -68,7 +70,8 @@ internal sealed class WarmStart
     {
         var part = feed.FeedSite.Legs[0].Part;
         var choices = _singles[(GroupOf(feed.Loads[0]), _outlets[part.Group])]
-            .OrderBy(choice => choice.Source.Part.Setting != part.Setting).ThenBy(choice => (choice.Lead?.Ends ?? LeadEnds.Plain) != _space.Ends[feed.Ends]);
+            .OrderBy(choice => choice.Source.Part.Setting != part.Setting)
+            .ThenBy(choice => (choice.Lead?.Ends ?? LeadEnds.Plain) != _space.Ends[feed.Ends]);
         if (choices.FirstOrDefault() is { } choice)
             _values[choice.Count.Index]++;
     }
@@ -77,7 +80,9 @@ internal sealed class WarmStart
     {
         foreach (var choice in slot.Where(choice => choice.Class.Joined == feed.FeedSite.Joined))
         {
-            var places = choice.Legs.Zip(feed.FeedSite.Legs, (leg, taken) => leg.Leg.Parts.IndexOf(taken.Part with { Group = _outlets[taken.Part.Group] })).ToArray();
+            var places = choice.Legs.Zip(
+                feed.FeedSite.Legs,
+                (leg, taken) => leg.Leg.Parts.IndexOf(taken.Part with { Group = _outlets[taken.Part.Group] })).ToArray();
             if (places.Contains(-1))
                 continue;
             if (choice.Class.LegsAreAlike)

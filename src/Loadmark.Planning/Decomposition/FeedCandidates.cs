@@ -5,7 +5,9 @@ namespace Loadmark.Planning.Decomposition;
 /// <summary>Lists what could feed what, and which leads could be of use to what.</summary>
 internal static class FeedCandidates
 {
-    /// <summary>Each load with each group of outlets that one of it could be fed from, alone or with others, over any lead on hand.</summary>
+    /// <summary>
+    /// Each load with each group of outlets that one of it could be fed from, alone or with others, over any lead on hand.
+    /// </summary>
     public static IEnumerable<(LoadGroup Load, OutletGroup Outlets)> Pairs(PlanProblem problem)
     {
         LeadEnds[] ends = [LeadEnds.Plain, .. problem.SingleLeads.Select(static lead => lead.Ends)];
@@ -45,15 +47,19 @@ internal static class FeedCandidates
     {
         foreach (var lead in problem.SingleLeads)
         {
-            List<LoadGroup> suiting = [.. problem.Loads.Where(load => problem.Singles.Any(source => source.CostOf(load, lead.Ends) is not null))];
+            List<LoadGroup> suiting =
+                [.. problem.Loads.Where(load => problem.Singles.Any(source => source.CostOf(load, lead.Ends) is not null))];
             yield return new LeadUse(lead.Ids, 1, [suiting]);
         }
 
         foreach (var slot in problem.Slots.DistinctBy(static slot => slot.Kind))
-            yield return new LeadUse(problem.SlotLeads[slot.Kind], slot.Least, [.. slot.Classes.Select(from => Suiting(problem, slot, from))]);
+            yield return new LeadUse(
+                problem.SlotLeads[slot.Kind], slot.Least, [.. slot.Classes.Select(from => Suiting(problem, slot, from))]);
     }
 
-    /// <summary>The loads that may be on a lead from a class of outlets; where only several are worth it, those that bear company.</summary>
+    /// <summary>
+    /// The loads that may be on a lead from a class of outlets; where only several are worth it, those that bear company.
+    /// </summary>
     private static List<LoadGroup> Suiting(PlanProblem problem, LeadSlot slot, FeedClass from) =>
     [
         .. problem.Loads.Where(load => from.CostOf(load, slot.Ends) is not null && (slot.Least == 1 || load.IsDrawKnown)

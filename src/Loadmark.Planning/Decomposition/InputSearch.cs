@@ -8,17 +8,21 @@ using Loadmark.Planning.Search;
 namespace Loadmark.Planning.Decomposition;
 
 /// <summary>
-/// Searches for the best wiring of a rig in which supplies may be fed by others. Each choice of those that are fed is a search of its own, in
+/// Searches for the best wiring of a rig in which supplies may be fed by others. Each choice of those that are fed is a search of its own,
+/// in
 /// which the inputs are loads that come before all others; an instance serves once.
 /// </summary>
 /// <remarks>
 /// Such a search does not know that a supply which is not isolated joins the returns of its outlets with what feeds it. That makes it the
-/// easier problem: what it proves no wiring can better, and what it finds is judged again as it is. Where that falls short, the input is also
+/// easier problem: what it proves no wiring can better, and what it finds is judged again as it is. Where that falls short, the input is
+/// also
 /// tried on each outlet by itself, over a lead of its own.
 /// </remarks>
 internal sealed class InputSearch
 {
-    /// <summary>Where there are more choices of the supplies that are fed than this, not every one is looked at, and nothing is proven.</summary>
+    /// <summary>
+    /// Where there are more choices of the supplies that are fed than this, not every one is looked at, and nothing is proven.
+    /// </summary>
     private const int MostChoices = 12;
 
     private readonly Rig _rig;
@@ -126,7 +130,9 @@ internal sealed class InputSearch
         return Judged(found, inputs, BoundOf(found)).Any(static candidate => candidate.Unfed == 0);
     }
 
-    /// <summary>What was found, as the rules see it; then, as long as that falls short of what is proven, the input on each outlet by itself.</summary>
+    /// <summary>
+    /// What was found, as the rules see it; then, as long as that falls short of what is proven, the input on each outlet by itself.
+    /// </summary>
     private IEnumerable<Candidate> Judged(Candidate found, PlannedInputs inputs, long[] bound)
     {
         if (found.Unfed < inputs.Weight)
@@ -170,26 +176,35 @@ internal sealed class InputSearch
         new(_rig, _options with { Inputs = inputs, TimeLimit = Left / searches }, _time, _cancellation);
 
     /// <summary>
-    /// The inputs that nothing feeds and that could be fed, those of like supplies together: of them it does not matter which are fed, unless
+    /// The inputs that nothing feeds and that could be fed, those of like supplies together: of them it does not matter which are fed,
+    /// unless
     /// a pinned feed takes from one.
     /// </summary>
     private IEnumerable<List<string>> AlikeOf(WiredRig pinned)
     {
-        var inputs = FedSupplies.NotFed(pinned).Where(id => _options.Only?.Contains(id) is not false || pinned.IsInUse(id)).ToHashSet(StringComparer.Ordinal);
+        var inputs = FedSupplies.NotFed(pinned).Where(id => _options.Only?.Contains(id) is not false || pinned.IsInUse(id))
+            .ToHashSet(StringComparer.Ordinal);
         inputs = WithinReach(pinned, inputs);
         return pinned.Rig.Supplies.Items.Where(supply => inputs.Contains(supply.Id))
-            .GroupBy(supply => supply with { Id = pinned.IsInUse(supply.Id) ? supply.Id : "" }).Select(static alike => alike.Select(static supply => supply.Id).ToList());
+            .GroupBy(supply => supply with { Id = pinned.IsInUse(supply.Id) ? supply.Id : "" })
+            .Select(static alike => alike.Select(static supply => supply.Id).ToList());
     }
 
-    /// <summary>The supplies that could be fed, one from the other, beginning with those that need not be: whatever else is plugged in.</summary>
+    /// <summary>
+    /// The supplies that could be fed, one from the other, beginning with those that need not be: whatever else is plugged in.
+    /// </summary>
     private HashSet<string> WithinReach(WiredRig pinned, HashSet<string> inputs)
     {
         var problem = new PlanProblemBuilder(_rig, _options.Certain, new PlannedInputs(inputs, inputs.Count + 1)).Build(_options.Only);
         var ways = FeedCandidates.Pairs(problem).Where(static pair => pair.Load.IsInput)
-            .Select(pair => (Input: pair.Load.Rating.Load.Id, From: pair.Outlets.Members.Select(outlet => pinned.Outlets[outlet].Rating.Supply.Id).ToHashSet(StringComparer.Ordinal)))
+            .Select(
+                pair => (
+                    Input: pair.Load.Rating.Load.Id,
+                    From: pair.Outlets.Members.Select(outlet => pinned.Outlets[outlet].Rating.Supply.Id).ToHashSet(StringComparer.Ordinal)))
             .ToList();
         var reached = new HashSet<string>(StringComparer.Ordinal);
-        while (pinned.DeadWhenFed(reached) is var dead && ways.Find(way => !reached.Contains(way.Input) && !way.From.IsSubsetOf(dead)) is { Input: { } input })
+        while (pinned.DeadWhenFed(reached) is var dead
+            && ways.Find(way => !reached.Contains(way.Input) && !way.From.IsSubsetOf(dead)) is { Input: { } input })
             reached.Add(input);
         return reached;
     }
@@ -227,7 +242,9 @@ internal sealed class InputSearch
         PlannedInputs Planned(IEnumerable<string> inputs) => new(inputs.ToHashSet(StringComparer.Ordinal), weight);
     }
 
-    /// <summary>Levels that no wiring of the same choice is before in order: those of what was found, less what it may be from the best.</summary>
+    /// <summary>
+    /// Levels that no wiring of the same choice is before in order: those of what was found, less what it may be from the best.
+    /// </summary>
     private static long[] BoundOf(Candidate found)
     {
         var bound = found.Units();

@@ -5,7 +5,9 @@ using Loadmark.Planning.Search;
 
 namespace Loadmark.Planning.Decomposition;
 
-/// <summary>Searches for the best wiring of a rig part by part, and puts together what is found and what is proven; an instance serves once.</summary>
+/// <summary>
+/// Searches for the best wiring of a rig part by part, and puts together what is found and what is proven; an instance serves once.
+/// </summary>
 internal sealed class PartedSearch
 {
     private readonly Rig _rig;
@@ -62,7 +64,9 @@ internal sealed class PartedSearch
         return all;
     }
 
-    /// <summary>Each part gets its share of the time that is left; what it does not need goes on to those after it, which have more loads.</summary>
+    /// <summary>
+    /// Each part gets its share of the time that is left; what it does not need goes on to those after it, which have more loads.
+    /// </summary>
     private PlanSearch SearchOf(int place)
     {
         var part = _parts[place];

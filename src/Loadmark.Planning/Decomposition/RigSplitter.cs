@@ -27,7 +27,8 @@ internal sealed class RigSplitter
         _problem = problem;
         _pinned = problem.Pinned;
         var supplies = _pinned.Rig.Supplies.Items;
-        _supplies = Enumerable.Range(0, supplies.Length).ToDictionary(place => supplies[place].Id, static place => place, StringComparer.Ordinal);
+        _supplies = Enumerable.Range(0, supplies.Length)
+            .ToDictionary(place => supplies[place].Id, static place => place, StringComparer.Ordinal);
         _leads = [.. FeedCandidates.Leads(problem)];
         _outlets = new int[supplies.Length];
         foreach (var outlet in problem.Outlets.SelectMany(static group => group.Members))
@@ -99,7 +100,9 @@ internal sealed class RigSplitter
         return false;
     }
 
-    /// <summary>Ties two, and all that is tied to either; the first of them in order is the head, so that supplies are before loads.</summary>
+    /// <summary>
+    /// Ties two, and all that is tied to either; the first of them in order is the head, so that supplies are before loads.
+    /// </summary>
     private void Tie(int one, int other)
     {
         var (first, second) = (_ties.Find(one), _ties.Find(other));
@@ -107,7 +110,8 @@ internal sealed class RigSplitter
     }
 
     private int MostIn(int head, LeadUse lead) => lead.MostFor(
-        load => _ties.Find(NodeOf(load)) == head, Enumerable.Range(0, _outlets.Length).Where(supply => _ties.Find(supply) == head).Sum(supply => _outlets[supply]));
+        load => _ties.Find(NodeOf(load)) == head, Enumerable.Range(0, _outlets.Length).Where(supply => _ties.Find(supply) == head)
+            .Sum(supply => _outlets[supply]));
 
     private RigPart PartOf(int head, LeadShares shares)
     {

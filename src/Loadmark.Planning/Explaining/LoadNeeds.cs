@@ -12,7 +12,9 @@ internal static class LoadNeeds
     {
         var rating = LoadRating.Of(load);
         var volts = rating.Voltage.IsKnown ? $"{rating.Voltage.Value}" : "a voltage that is not known";
-        var start = rating is { Starting: { } starting, Running: { } running } && starting.Value > running.Value ? $", {starting.Value} while it starts" : "";
+        var start = rating is { Starting: { } starting, Running: { } running } && starting.Value > running.Value
+            ? $", {starting.Value} while it starts"
+            : "";
         var plug = rating.Plug.IsKnown ? $", plug {rating.Plug.Value}" : "";
         return $"{volts} {FormOf(rating)}, {rating.Running?.Value.ToString() ?? "a current that is not known"}{start}{plug}";
     }

@@ -35,8 +35,11 @@ internal static class MissingOutlet
     /// <summary>What must be said of an outlet because it is not what one takes for granted of an outlet of its voltage.</summary>
     private static string Unusual(LoadRating rating, OutletRating taken)
     {
-        var isDirect = rating.Form.Value == SupplyForm.Direct && rating.Polarity.IsKnown && !(rating.TakesEitherForm && rating.Polarity.IsAssumed);
-        var polarity = isDirect && !(taken.Polarity.IsKnown && taken.Polarity.Value == rating.Polarity.Value) ? $" {PolarityText.Of(rating.Polarity.Value)}" : "";
+        var isDirect = rating.Form.Value == SupplyForm.Direct && rating.Polarity.IsKnown
+            && !(rating.TakesEitherForm && rating.Polarity.IsAssumed);
+        var polarity = isDirect && !(taken.Polarity.IsKnown && taken.Polarity.Value == rating.Polarity.Value)
+            ? $" {PolarityText.Of(rating.Polarity.Value)}"
+            : "";
         var plug = rating.Plug.IsKnown && rating.Plug.Value != Plug.Common ? $" plug {rating.Plug.Value}" : "";
         return polarity + plug;
     }

@@ -146,7 +146,8 @@ public sealed class PlanExplainer
 
         // Those the plan feeds first: the set then keeps the loads that the plan had to leave dark. In large pieces first,
         // since most loads have nothing to do with it.
-        var others = core.Loads.Items.Where(load => !pinned.Contains(load.Id)).OrderBy(load => mustHold.Contains(load.Id)).Select(static load => load.Id).ToList();
+        var others = core.Loads.Items.Where(load => !pinned.Contains(load.Id)).OrderBy(load => mustHold.Contains(load.Id))
+            .Select(static load => load.Id).ToList();
         for (var size = Math.Max(1, others.Count / 2); size > 0; size /= 2)
         {
             for (var from = 0; from < others.Count;)
@@ -270,7 +271,8 @@ public sealed class PlanExplainer
     {
         if (_options.Only is not { } only)
             return null;
-        var added = rig.Supplies.Items.Select(static supply => supply.Id).Except(_rig.Supplies.Items.Select(static supply => supply.Id), StringComparer.Ordinal);
+        var added = rig.Supplies.Items.Select(static supply => supply.Id)
+            .Except(_rig.Supplies.Items.Select(static supply => supply.Id), StringComparer.Ordinal);
         return new HashSet<string>(only.Concat(added), StringComparer.Ordinal);
     }
 

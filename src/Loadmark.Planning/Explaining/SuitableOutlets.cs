@@ -21,7 +21,9 @@ internal static class SuitableOutlets
         return
         [
             .. OutletsOf(rig, only)
-                .Where(outlet => Setting.Of(outlet.Rating, outlet.Supply, [rating]).Any(setting => Feeds(rig, rating, outlet, setting, mustBeCertain)))
+                .Where(
+                    outlet => Setting.Of(outlet.Rating, outlet.Supply, [rating])
+                        .Any(setting => Feeds(rig, rating, outlet, setting, mustBeCertain)))
                 .Select(static outlet => outlet.Rating.Reference),
         ];
     }
@@ -36,7 +38,8 @@ internal static class SuitableOutlets
     public static IEnumerable<string> Against(Rig rig, Load load, IReadOnlySet<string>? only)
     {
         var rating = LoadRating.Of(load);
-        return OutletsOf(rig, only).Select(outlet => (outlet.Name, Because: Because(outlet, rating))).Where(static pair => pair.Because.Length > 0)
+        return OutletsOf(rig, only).Select(outlet => (outlet.Name, Because: Because(outlet, rating)))
+            .Where(static pair => pair.Because.Length > 0)
             .GroupBy(static pair => pair.Because, StringComparer.Ordinal)
             .Select(static alike => $"{string.Join(", ", alike.Select(static pair => pair.Name))}: {alike.Key}");
     }
@@ -48,7 +51,8 @@ internal static class SuitableOutlets
     {
         var best = Setting.Of(outlet.Rating, outlet.Supply, [load]).Select(setting => FeedPoint.At(outlet.Rating, setting.Standing))
             .Select(point => (Point: point, Fit: Suitability.Of(point, load))).Where(static one => one.Fit.Answer == Fit.No)
-            .Select(one => new { one.Point, Reasons = Decisive(one.Fit).Reasons(one.Point, load).ToList() }).MinBy(static one => one.Reasons.Count);
+            .Select(one => new { one.Point, Reasons = Decisive(one.Fit).Reasons(one.Point, load).ToList() })
+            .MinBy(static one => one.Reasons.Count);
         if (best is null)
             return "";
         var mends = Suitability.Of(best.Point.Over(reverses: true, plug: null), load).Answer != Fit.No;
@@ -56,7 +60,8 @@ internal static class SuitableOutlets
     }
 
     /// <summary>The same judgement without what is not known beside what decides.</summary>
-    private static Suitability Decisive(Suitability fit) => fit with { Form = Known(fit.Form), Polarity = Known(fit.Polarity), NotTooHigh = Known(fit.NotTooHigh) };
+    private static Suitability Decisive(Suitability fit) =>
+        fit with { Form = Known(fit.Form), Polarity = Known(fit.Polarity), NotTooHigh = Known(fit.NotTooHigh) };
 
     private static Fit Known(Fit fit) => fit == Fit.NotKnown ? Fit.Yes : fit;
 
@@ -70,7 +75,8 @@ internal static class SuitableOutlets
             At = setting.Volts is { } volts ? [volts] : [],
             To = [load.Id],
         };
-        var alone = rig with { Mains = null, Loads = [load.Load], Supplies = [outlet.Rating.Supply], Leads = [], Wired = (ValueList<Feed>)[feed] };
+        var alone =
+            rig with { Mains = null, Loads = [load.Load], Supplies = [outlet.Rating.Supply], Leads = [], Wired = (ValueList<Feed>)[feed] };
         return !RigChecker.Check(alone).Findings.Items.Any(Candidate.Refuses);
     }
 }

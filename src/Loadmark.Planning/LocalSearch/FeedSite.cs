@@ -22,7 +22,14 @@ internal sealed class FeedSite
     /// <param name="returns">The shared returns.</param>
     /// <param name="ends">All that leads do to polarity and plug.</param>
     /// <param name="draws">What the loads draw.</param>
-    public FeedSite(FeedClass from, SourcePart[] parts, SourceLimit?[] limits, PlanProblem problem, ImmutableArray<string> returns, IReadOnlyList<LeadEnds> ends, DrawTable draws)
+    public FeedSite(
+        FeedClass from,
+        SourcePart[] parts,
+        SourceLimit?[] limits,
+        PlanProblem problem,
+        ImmutableArray<string> returns,
+        IReadOnlyList<LeadEnds> ends,
+        DrawTable draws)
     {
         _loads = problem.Loads;
         _ends = ends;
@@ -32,7 +39,8 @@ internal sealed class FeedSite
         Joined = from.Joined;
         Return = from.SharedReturn is { } shared ? returns.IndexOf(shared) : -1;
         OutletsALeg = from.OutletsALeg;
-        Legs = [.. parts.Zip(limits, (part, limit) => new SiteOutlet(part, limit, limit is null ? null : draws.Against(limit.Scale, Volts)))];
+        Legs =
+            [.. parts.Zip(limits, (part, limit) => new SiteOutlet(part, limit, limit is null ? null : draws.Against(limit.Scale, Volts)))];
         Capacity = parts.Sum(static part => part.Group.Capacity) * OutletsALeg;
         AllowsSeveral = limits.All(static limit => limit is not null);
         Totals = [.. Enumerable.Range(0, problem.Totals.Length).SelectMany(index => parts.Where(part => problem.Totals[index].Covers(part.Group))

@@ -13,7 +13,12 @@ internal sealed class FeedSiteBuilder(WiringSpace space)
     {
         foreach (var source in space.Problem.Singles)
         {
-            var alone = new FeedClass(Joint.None, source.Point, source.Group.SharedReturn, [new FeedLeg([source.Part], [source.Limit])], source.Group.MustBeCertain);
+            var alone = new FeedClass(
+                Joint.None,
+                source.Point,
+                source.Group.SharedReturn,
+                [new FeedLeg([source.Part], [source.Limit])],
+                source.Group.MustBeCertain);
             yield return New(alone, [0]);
         }
 

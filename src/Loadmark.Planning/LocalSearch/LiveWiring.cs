@@ -82,7 +82,8 @@ internal sealed class LiveWiring
     public bool Add(int load, LiveFeed feed)
     {
         var group = _loads[load];
-        if (feed.FeedSite.CostOf(group.Index, feed.Ends) is not { } cost || !Bears(feed, group) || LeadFor(feed, feed.Loads.Count + 1) is not { } kind)
+        if (feed.FeedSite.CostOf(group.Index, feed.Ends) is not { } cost || !Bears(feed, group)
+            || LeadFor(feed, feed.Loads.Count + 1) is not { } kind)
             return false;
 
         Levels.Count(feed, -1);
@@ -146,7 +147,8 @@ internal sealed class LiveWiring
             if (site.Legs[place] is not { Limit: { } limit, Draws: { } draws })
                 continue;
             ref readonly var sums = ref feed.Sums[place];
-            if (sums.Run + draws.Run[load.Index] > limit.Most || sums.Start + draws.Start[load.Index] > limit.Peak || sums.After + draws.After[load.Index] > limit.Most)
+            if (sums.Run + draws.Run[load.Index] > limit.Most || sums.Start + draws.Start[load.Index] > limit.Peak
+                || sums.After + draws.After[load.Index] > limit.Most)
                 return false;
         }
 
@@ -173,7 +175,9 @@ internal sealed class LiveWiring
         return true;
     }
 
-    /// <summary>The kind of lead for a feed with so many loads: the one it has where that will do, else the one with the fewest plugs.</summary>
+    /// <summary>
+    /// The kind of lead for a feed with so many loads: the one it has where that will do, else the one with the fewest plugs.
+    /// </summary>
     private int? LeadFor(LiveFeed feed, int loads)
     {
         if (feed.Kind >= 0 && _space.Kinds[feed.Kind] is var own && own.Least <= loads && loads <= own.Plugs)

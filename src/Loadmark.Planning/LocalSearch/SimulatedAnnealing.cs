@@ -70,7 +70,8 @@ internal sealed class SimulatedAnnealing
     /// <param name="ideal">A vector of levels that none is better than.</param>
     /// <param name="changes">How many changes to try.</param>
     /// <param name="last">The last level that counts; those after it need not be reached.</param>
-    /// <param name="warmth">How warm to begin, in the costs of <see cref="Weights"/>; null for as warm as the first level that is not reached needs.</param>
+    /// <param name="warmth">How warm to begin, in the costs of <see cref="Weights"/>; null for as warm as the first level that is not
+    /// reached needs.</param>
     /// <returns>Whether the vector is reached.</returns>
     public bool Run(ReadOnlySpan<long> ideal, int changes, Level last = Level.Capacity, double? warmth = null)
     {

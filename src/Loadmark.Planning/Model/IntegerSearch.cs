@@ -14,7 +14,8 @@ internal sealed class IntegerSearch(WiringModel wiring)
         "linearization_level:2 search_branching:LP_SEARCH max_presolve_iterations:1 cp_model_probing_level:0 symmetry_level:0 cut_level:0";
 
     /// <summary>
-    /// For the few that do not end so: well prepared, with cuts, and led by what the branches before have shown. It takes longer at most, and
+    /// For the few that do not end so: well prepared, with cuts, and led by what the branches before have shown. It takes longer at most,
+    /// and
     /// far less time where the other does not come to an end.
     /// </summary>
     private const string SecondStrategy = "linearization_level:2 search_branching:PSEUDO_COST_SEARCH exploit_best_solution:true";
@@ -43,7 +44,8 @@ internal sealed class IntegerSearch(WiringModel wiring)
             return CpSolverStatus.Unknown;
 
         var preparation = _variables.Length > Small ? "true" : "false";
-        var first = Run($"{Strategy} cp_model_presolve:{preparation} max_number_of_conflicts:{Patience}", left(), cancellation, out var conflicts);
+        var first = Run(
+            $"{Strategy} cp_model_presolve:{preparation} max_number_of_conflicts:{Patience}", left(), cancellation, out var conflicts);
         if (first == CpSolverStatus.Optimal || conflicts < Patience || left() <= TimeSpan.Zero || cancellation.IsCancellationRequested)
             return first;
 
@@ -62,7 +64,8 @@ internal sealed class IntegerSearch(WiringModel wiring)
         }
 
         using var solver = new CpSolver();
-        solver.StringParameters = FormattableString.Invariant($"num_workers:1 random_seed:1 max_time_in_seconds:{left.TotalSeconds:0.######} {strategy}");
+        solver.StringParameters = FormattableString.Invariant(
+            $"num_workers:1 random_seed:1 max_time_in_seconds:{left.TotalSeconds:0.######} {strategy}");
 
         // Asked again and again, because a request that comes before the search has begun is lost.
         using var asking = new Timer(_ => solver.StopSearch(), null, Timeout.Infinite, Timeout.Infinite);

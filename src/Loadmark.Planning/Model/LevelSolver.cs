@@ -74,7 +74,8 @@ internal sealed class LevelSolver : IDisposable
     /// A vector of levels that no solution's is before in order: each level as the relaxation has it while those before it are
     /// no worse than that. Mostly it is the best there is, or nearly.
     /// </summary>
-    /// <param name="known">The levels of a wiring: where one is nothing and those before it are as low as can be, the relaxation need not be asked.</param>
+    /// <param name="known">The levels of a wiring: where one is nothing and those before it are as low as can be, the relaxation need not
+    /// be asked.</param>
     /// <param name="last">The last level wanted.</param>
     /// <returns>As many levels as the time allowed.</returns>
     public long[] Ideal(ReadOnlySpan<long> known, Level last = Level.Capacity)
@@ -107,7 +108,8 @@ internal sealed class LevelSolver : IDisposable
     /// it has just these levels. Then nothing is left to search for.
     /// </param>
     /// <param name="cancellation">Stops the search.</param>
-    public ModelAnswer Solve(long[]? start, ReadOnlySpan<long> levels, TimeSpan limit, Func<long[], long[], bool> follow, CancellationToken cancellation)
+    public ModelAnswer Solve(
+        long[]? start, ReadOnlySpan<long> levels, TimeSpan limit, Func<long[], long[], bool> follow, CancellationToken cancellation)
     {
         _cancellation = cancellation;
         Begin(start, levels, limit);
@@ -128,18 +130,26 @@ internal sealed class LevelSolver : IDisposable
             }
         }
 
-        return new ModelAnswer(Values, _levels, [.. _bounds.Zip(_levels, static (bound, value) => bound is { } least ? Math.Max(0, value - least) : (long?)null)]);
+        return new ModelAnswer(
+            Values,
+            _levels,
+            [.. _bounds.Zip(_levels, static (bound, value) => bound is { } least ? Math.Max(0, value - least) : (long?)null)]);
     }
 
-    /// <summary>The levels that are proven, and after them each as the relaxation has it while those before it are no worse than that.</summary>
+    /// <summary>
+    /// The levels that are proven, and after them each as the relaxation has it while those before it are no worse than that.
+    /// </summary>
     /// <param name="done">How many are proven.</param>
     private long[]? RelaxRest(int done)
     {
-        long[] levels = [.. _levels[..done], .. Relax((Level)done, Level.Capacity, level => _linear.Of(level, Left * ShareOfTime, _cancellation))];
+        long[] levels =
+            [.. _levels[..done], .. Relax((Level)done, Level.Capacity, level => _linear.Of(level, Left * ShareOfTime, _cancellation))];
         return levels.Length == _levels.Length ? levels : null;
     }
 
-    /// <summary>Bounds levels one after the other, each while those before it are no worse than their bounds; afterwards none of them is held.</summary>
+    /// <summary>
+    /// Bounds levels one after the other, each while those before it are no worse than their bounds; afterwards none of them is held.
+    /// </summary>
     /// <returns>As many as the time allowed.</returns>
     private List<long> Relax(Level first, Level last, Func<Level, long> leastOf)
     {
@@ -220,7 +230,8 @@ internal sealed class LevelSolver : IDisposable
             return true;
         }
 
-        _progress?.Report(new PlanProgress(LevelMeter.NameOf(level), LevelMeter.Scaled(level, ValueOf(level)), LevelMeter.Scaled(level, least)));
+        _progress?.Report(
+            new PlanProgress(LevelMeter.NameOf(level), LevelMeter.Scaled(level, ValueOf(level)), LevelMeter.Scaled(level, least)));
         _linear.Hold(level, least, long.MaxValue);
         if (least > _wiring[level].Constant)
             _wiring.Model.Add(_wiring[level].Expression() >= least);

@@ -39,7 +39,8 @@ internal sealed class LinearRelaxation : IDisposable
         {
             // Where nothing suits, a sum has no terms: it holds, or the search says that it does not.
             if (constraint.Linear is { Vars.Count: > 0 } linear)
-                _rows.Add(new LinearConstraint(_solver, _variables, [.. linear.Vars], [.. linear.Coeffs], linear.Domain[0], linear.Domain[^1]));
+                _rows.Add(
+                    new LinearConstraint(_solver, _variables, [.. linear.Vars], [.. linear.Coeffs], linear.Domain[0], linear.Domain[^1]));
         }
 
         _levels = [.. Enum.GetValues<Level>().Select(level => RowOf(wiring[level]))];
@@ -85,7 +86,8 @@ internal sealed class LinearRelaxation : IDisposable
         int[] places = [.. Enumerable.Range(0, weights.Length).Where(place => weights[place] != 0)];
         return places.Length == 0
             ? null
-            : new LinearConstraint(_solver, _variables, places, [.. places.Select(place => (long)weights[place])], long.MinValue, long.MaxValue);
+            : new LinearConstraint(
+                _solver, _variables, places, [.. places.Select(place => (long)weights[place])], long.MinValue, long.MaxValue);
     }
 
     private double? Bound(BoundedSum sum)
@@ -103,7 +105,8 @@ internal sealed class LinearRelaxation : IDisposable
         objective.SetMinimization();
         if (_solver.Solve() != Solver.ResultStatus.OPTIMAL)
             return null;
-        if (_wiring.Variables.Round([.. _variables.Select(static variable => variable.SolutionValue())]) is { } whole && _wiring.Allows(whole))
+        if (_wiring.Variables.Round([.. _variables.Select(static variable => variable.SolutionValue())]) is { } whole
+            && _wiring.Allows(whole))
             Whole = whole;
 
         // b·y plus, for each variable, what its reduced cost can win within its range.

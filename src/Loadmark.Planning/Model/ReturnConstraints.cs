@@ -4,7 +4,9 @@ using Loadmark.Planning.Objective;
 
 namespace Loadmark.Planning.Model;
 
-/// <summary>What follows where loads meet on one return, be it that of a lead or one that outlets share: as <see cref="ReturnOccupancy"/> has it.</summary>
+/// <summary>
+/// What follows where loads meet on one return, be it that of a lead or one that outlets share: as <see cref="ReturnOccupancy"/> has it.
+/// </summary>
 internal static class ReturnConstraints
 {
     /// <summary>

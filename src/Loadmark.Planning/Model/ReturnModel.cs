@@ -5,7 +5,10 @@ using Loadmark.Planning.Problem;
 
 namespace Loadmark.Planning.Model;
 
-/// <summary>Which loads meet on a return that several outlets share: what must not, and what hums. An instance serves once, for each or for several that are alike.</summary>
+/// <summary>
+/// Which loads meet on a return that several outlets share: what must not, and what hums. An instance serves once, for each or for several
+/// that are alike.
+/// </summary>
 /// <remarks>
 /// A return is in one of three states: one load that minds company is alone on it; there are loads that do not mind one
 /// another; or it is noisy. What is on it is counted apart for the noisy state, so that a fraction of a state holds no more
@@ -33,7 +36,9 @@ internal sealed class ReturnModel
         var slots = wiring.Slots.FindAll(slot => slot.Class.SharedReturn == shared);
         _on = [.. singles.Select(static single => single.OnReturn).Concat(slots.SelectMany(Heard))];
         _volts = [.. singles.Select(static single => single.Source.Volts).Concat(slots.SelectMany(static slot => Heard(slot).Select(_ => slot.Class.Volts)))];
-        _pinned = problem.PinnedOnReturn.TryGetValue(shared, out var pinned) ? [.. pinned.Select(new SignalPath(problem.Pinned.Rig).OccupantOf)] : [];
+        _pinned = problem.PinnedOnReturn.TryGetValue(shared, out var pinned)
+            ? [.. pinned.Select(new SignalPath(problem.Pinned.Rig).OccupantOf)]
+            : [];
         _sharing = new PinnedOnReturn(
             _pinned.Count,
             _pinned.Exists(static load => load.IsDigital),
@@ -43,7 +48,9 @@ internal sealed class ReturnModel
         // Each lead takes an outlet, so there are no more of them on a return than outlets.
         var outlets = _outlets.Sum(static group => group.Count) / _count;
         _places = outlets + slots.GroupBy(static slot => slot.Slot)
-            .SelectMany(static slot => Enumerable.Repeat(slot.Max(static choice => choice.Cases.Max(static inCase => inCase.Plugs)) - 1, slot.Key.Count))
+            .SelectMany(
+                static slot =>
+                    Enumerable.Repeat(slot.Max(static choice => choice.Cases.Max(static inCase => inCase.Plugs)) - 1, slot.Key.Count))
             .OrderDescending().Take(outlets).Sum();
     }
 
@@ -123,7 +130,10 @@ internal sealed class ReturnModel
 
         // What is rounded may come to a millionth more for each load and each outlet.
         if (_outlets.TrueForAll(static group => group.Capacity > 0))
-            Limit(static _ => 1, static draw => draw.Run, (_outlets.Sum(static group => group.Capacity * group.Count) / _count) + (2 * _places));
+            Limit(
+                static _ => 1,
+                static draw => draw.Run,
+                (_outlets.Sum(static group => group.Capacity * group.Count) / _count) + (2 * _places));
 
         void Limit(Func<Volts, decimal> factorAt, Func<LoadDraw, decimal> which, long most)
         {

@@ -179,7 +179,9 @@ internal sealed class SlotModel(PlanProblem problem, WiringModel wiring, LeadSlo
             wiring.Model.Add(LinearExpr.WeightedSum(legs[0].Uses, places) <= LinearExpr.WeightedSum(legs[1].Uses, places));
     }
 
-    /// <summary>Running and starting sums within the limit of the outlet; a finding where the running sum leaves less free than the headroom.</summary>
+    /// <summary>
+    /// Running and starting sums within the limit of the outlet; a finding where the running sum leaves less free than the headroom.
+    /// </summary>
     private void Keep(SlotChoice choice, LegChoice leg)
     {
         if (leg.Leg.Scale is not { } scale)
@@ -203,7 +205,8 @@ internal sealed class SlotModel(PlanProblem problem, WiringModel wiring, LeadSlo
 
         // Where no load takes more to start, the running sum says it all.
         if (choice.Loads.Any(load => scale.StartOf(load.Load, fed) != scale.RunOf(load.Load, fed)))
-            wiring.Model.Add(Draws(scale.StartOf).Expression() <= LinearExpr.WeightedSum(leg.Uses, leg.Leg.Limits.Select(static limit => limit!.Peak)));
+            wiring.Model.Add(
+                Draws(scale.StartOf).Expression() <= LinearExpr.WeightedSum(leg.Uses, leg.Leg.Limits.Select(static limit => limit!.Peak)));
         if (choice.Loads.Any(load => scale.AfterSurgeOf(load.Load, fed) != scale.RunOf(load.Load, fed)))
             wiring.Model.Add(Draws(scale.AfterSurgeOf).Expression() <= most);
 

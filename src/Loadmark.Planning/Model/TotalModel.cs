@@ -10,7 +10,8 @@ namespace Loadmark.Planning.Model;
 /// </summary>
 internal sealed class TotalModel(PlanProblem problem, WiringModel wiring)
 {
-    private readonly Dictionary<TotalLimit, (BoundedSum Run, BoundedSum Start)> _sums = problem.Totals.ToDictionary(static total => total, static _ => (new BoundedSum(), new BoundedSum()));
+    private readonly Dictionary<TotalLimit, (BoundedSum Run, BoundedSum Start)> _sums = problem.Totals.ToDictionary(
+        static total => total, static _ => (new BoundedSum(), new BoundedSum()));
 
     /// <summary>Adds every total.</summary>
     public void Build()
@@ -78,7 +79,10 @@ internal sealed class TotalModel(PlanProblem problem, WiringModel wiring)
         {
             var sum = new BoundedSum();
             foreach (var load in slot.Loads)
-                sum.Add(load.Count, MicroUnits.Draw(which(load.Load.DrawAt(slot.Class.Volts)) * (inWatts ? leg.Leg.Volts.Value : 1)), load.Most);
+                sum.Add(
+                    load.Count,
+                    MicroUnits.Draw(which(load.Load.DrawAt(slot.Class.Volts)) * (inWatts ? leg.Leg.Volts.Value : 1)),
+                    load.Most);
             return sum;
         }
     }

@@ -123,10 +123,15 @@ internal sealed class WiringModel
         }
     }
 
-    /// <summary>Whether one way to feed a load alone from a group of outlets makes another needless: not worse in anything, or the earlier of two as good.</summary>
-    private bool IsBetter((Source Source, SingleLead? Lead, LoadCost Cost) one, (Source Source, SingleLead? Lead, LoadCost Cost) other, LoadGroup load)
+    /// <summary>
+    /// Whether one way to feed a load alone from a group of outlets makes another needless: not worse in anything, or the earlier of two as
+    /// good.
+    /// </summary>
+    private bool IsBetter(
+        (Source Source, SingleLead? Lead, LoadCost Cost) one, (Source Source, SingleLead? Lead, LoadCost Cost) other, LoadGroup load)
     {
-        if (one == other || (one.Lead is not null && one.Lead != other.Lead) || one.Cost.Doubts > other.Cost.Doubts || one.Cost.Margins > other.Cost.Margins)
+        if (one == other || (one.Lead is not null && one.Lead != other.Lead) || one.Cost.Doubts > other.Cost.Doubts
+            || one.Cost.Margins > other.Cost.Margins)
             return false;
 
         var (ones, others) = (Costs(one.Source), Costs(other.Source));

@@ -45,10 +45,12 @@ internal static class LevelMeter
         Level.Thin => check.Findings.Items.Count(static finding => finding.Rule == RuleId.ThinHeadroom),
         Level.Margins => Costs(rig).Sum(static cost => cost.Margins),
         Level.Noise => Occupancies(rig).Sum(static occupancy => occupancy.NoiseFindings),
-        Level.NoisyLoads => Occupancies(rig).Where(static occupancy => occupancy.NoiseFindings > 0).Sum(static occupancy => occupancy.Count),
+        Level.NoisyLoads => Occupancies(rig).Where(static occupancy => occupancy.NoiseFindings > 0)
+            .Sum(static occupancy => occupancy.Count),
         Level.SpecialLeads => rig.Feeds.Items.Count(IsSpecial),
         Level.Sharing => rig.Feeds.Items.Where(feed => feed.Loads.Length > 1).Sum(feed => feed.Loads.Length),
-        _ => rig.Outlets.Items.Where(outlet => outlet.Feeds.Count > 0).Sum(outlet => Scaled(Level.Capacity, MicroUnits.Nearest(Capacity(outlet)))),
+        _ => rig.Outlets.Items.Where(outlet => outlet.Feeds.Count > 0)
+            .Sum(outlet => Scaled(Level.Capacity, MicroUnits.Nearest(Capacity(outlet)))),
     };
 
     private static int Unfed(WiredRig rig, int priority) =>

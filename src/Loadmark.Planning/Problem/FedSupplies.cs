@@ -3,7 +3,8 @@ using Loadmark.Core.Ratings;
 namespace Loadmark.Planning.Problem;
 
 /// <summary>
-/// Supplies that are fed by others. Where a pinned feed feeds one, or the plan is told to, its outlets are used like any; otherwise it stays
+/// Supplies that are fed by others. Where a pinned feed feeds one, or the plan is told to, its outlets are used like any; otherwise it
+/// stays
 /// idle.
 /// </summary>
 internal static class FedSupplies

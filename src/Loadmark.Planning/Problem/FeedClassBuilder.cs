@@ -10,14 +10,17 @@ internal sealed class FeedClassBuilder(ImmutableArray<Source> sources, decimal h
     /// <summary>Single outlets.</summary>
     public ImmutableArray<FeedClass> Singles() => Classes(sources, Joint.None, 1);
 
-    /// <summary>Pairs of alike outlets, known to be d.c. and of known polarity, of one supply, at one voltage, side by side: their limits add.</summary>
+    /// <summary>
+    /// Pairs of alike outlets, known to be d.c. and of known polarity, of one supply, at one voltage, side by side: their limits add.
+    /// </summary>
     public ImmutableArray<FeedClass> ParallelPairs() => Classes(
         sources.Where(static source => source.Group.Count >= 2 && source.Limit is not null && source.Point.IsForJoining),
         Joint.Parallel,
         2);
 
     /// <summary>
-    /// Pairs of outlets, known to be d.c. and of one polarity, that each have a return of their own: the voltages add, each limit counts. Of
+    /// Pairs of outlets, known to be d.c. and of one polarity, that each have a return of their own: the voltages add, each limit counts.
+    /// Of
     /// two in different order only one is kept, unless they end in different plugs: the first's counts.
     /// </summary>
     public ImmutableArray<FeedClass> SeriesPairs()
@@ -47,8 +50,10 @@ internal sealed class FeedClassBuilder(ImmutableArray<Source> sources, decimal h
 
     private ImmutableArray<FeedClass> Classes(IEnumerable<Source> alone, Joint joined, int times) =>
     [
-        .. alone.GroupBy(source => (source.Point, source.Group.SharedReturn, source.Limit?.Scale, source.Group.MustBeCertain, source.Group.PlannedInput))
-            .Select(alike => new FeedClass(joined, alike.Key.Point, alike.Key.SharedReturn, [LegOf(alike, times)], alike.Key.MustBeCertain)),
+        .. alone.GroupBy(
+            source => (source.Point, source.Group.SharedReturn, source.Limit?.Scale, source.Group.MustBeCertain, source.Group.PlannedInput))
+            .Select(
+                alike => new FeedClass(joined, alike.Key.Point, alike.Key.SharedReturn, [LegOf(alike, times)], alike.Key.MustBeCertain)),
     ];
 
     private FeedLeg LegOf(IEnumerable<Source> alike, int times)

@@ -4,7 +4,10 @@ using Loadmark.Core.Rigs;
 
 namespace Loadmark.Planning.Problem;
 
-/// <summary>Expands the leads on hand into slots, one for each lead that could be used, or in a pooled problem for each kind; an instance serves once.</summary>
+/// <summary>
+/// Expands the leads on hand into slots, one for each lead that could be used, or in a pooled problem for each kind; an instance serves
+/// once.
+/// </summary>
 internal sealed class LeadSlotBuilder(WiredRig pinned, List<OutletGroup> outlets, FeedClassBuilder classes, int loads, bool isPooled)
 {
     /// <summary>The slots, those of one kind side by side.</summary>

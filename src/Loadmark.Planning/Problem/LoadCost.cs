@@ -4,7 +4,8 @@ namespace Loadmark.Planning.Problem;
 
 /// <summary>What it counts in the objective that a load is fed from somewhere, whatever else is fed from there.</summary>
 /// <param name="Margins">Findings of margin on voltage and plug.</param>
-/// <param name="Doubts">1 where it is not known that the place suits the load, or the voltage is well under what it is made for; else 0.</param>
+/// <param name="Doubts">1 where it is not known that the place suits the load, or the voltage is well under what it is made for; else
+/// 0.</param>
 internal readonly record struct LoadCost(int Margins, int Doubts)
 {
     /// <summary>What a judgement of fit comes to; null where the load must not be fed from there.</summary>

@@ -10,7 +10,9 @@ internal readonly record struct LoadDraw(decimal Run, decimal Start)
     /// <summary>What a rating says.</summary>
     public static LoadDraw Of(LoadRating rating) => new(rating.Running?.Value.Value ?? 0, rating.Starting?.Value.Value ?? 0);
 
-    /// <summary>What a load draws at the least when it is fed a voltage: its rating at that voltage or in general, whichever is less.</summary>
+    /// <summary>
+    /// What a load draws at the least when it is fed a voltage: its rating at that voltage or in general, whichever is less.
+    /// </summary>
     public static LoadDraw Least(LoadRating load, Volts volts)
     {
         var general = Of(load);

@@ -22,7 +22,10 @@ internal sealed class LoadGroup(int index, LoadRating rating, bool isInSignal)
     /// <summary>What each of them needs, with the highest draw where it depends on the voltage.</summary>
     public LoadRating Rating { get; } = rating;
 
-    /// <summary>Whether their grounds meet those of others over audio leads, in a rig where a load may take alternating current; it matters there only.</summary>
+    /// <summary>
+    /// Whether their grounds meet those of others over audio leads, in a rig where a load may take alternating current; it matters there
+    /// only.
+    /// </summary>
     public bool IsInSignal { get; } = isInSignal;
 
     /// <summary>Whether it is the input of a supply that the plan feeds: nothing hears it, and it is fed before all others.</summary>
@@ -47,14 +50,19 @@ internal sealed class LoadGroup(int index, LoadRating rating, bool isInSignal)
     public int Priority => PriorityOf(Rating.Load.Priority);
 
     /// <summary>Whether each makes a finding of noise of any return that it shares.</summary>
-    public bool MindsCompany { get; } = Occupant.Of(rating, isReversed: false, SupplyForm.Direct, isInSignal) is { IsDigital: true } or { Isolates: true };
+    public bool MindsCompany { get; } =
+        Occupant.Of(rating, isReversed: false, SupplyForm.Direct, isInSignal) is { IsDigital: true } or { Isolates: true };
 
     /// <summary>What each of them is to others that share its return.</summary>
     /// <param name="point">What stands at the outlets' plug.</param>
     /// <param name="isReversed">Whether the lead exchanges centre and sleeve.</param>
     public Occupant OccupantAt(FeedPoint point, bool isReversed) => IsInput
         ? Occupant.Unheard
-        : Occupant.Of(Rating, isReversed, point.Form is { IsKnown: true, Value: SupplyForm.Alternating } ? SupplyForm.Alternating : SupplyForm.Direct, IsInSignal);
+        : Occupant.Of(
+            Rating,
+            isReversed,
+            point.Form is { IsKnown: true, Value: SupplyForm.Alternating } ? SupplyForm.Alternating : SupplyForm.Direct,
+            IsInSignal);
 
     /// <summary>What each of them draws.</summary>
     /// <param name="fed">The voltage it is fed; its draw may depend on it.</param>

@@ -30,7 +30,8 @@ internal sealed class LoadMerger
             List<LoadGroup>? last = null;
             foreach (var load in alike.OrderBy(Run).ThenBy(Start).ThenBy(static load => load.Index))
             {
-                if (last is null || Run(load) > Run(last[0]) * granularity.Ratio || Start(load) > last.Min(Start) * granularity.Ratio || last.Max(Start) > Start(load) * granularity.Ratio)
+                if (last is null || Run(load) > Run(last[0]) * granularity.Ratio || Start(load) > last.Min(Start) * granularity.Ratio
+                    || last.Max(Start) > Start(load) * granularity.Ratio)
                     merged.Add(last = []);
                 last.Add(load);
             }
@@ -51,7 +52,9 @@ internal sealed class LoadMerger
 
         // A supply's input must come from elsewhere than the supply, so that it is like no other's.
         text.Append(load.IsInput ? load.Rating.Load.Id : "").Append('\n');
-        text.Append(CultureInfo.InvariantCulture, $"{load.IsInSignal} {load.Rating.IsDigital == true} {load.Rating.Load.Isolate} {load.Rating.Ground.Value} {load.Rating.Ground.Origin} {load.IsDrawKnown} {load.Rating.DrawVaries} ");
+        text.Append(
+            CultureInfo.InvariantCulture,
+            $"{load.IsInSignal} {load.Rating.IsDigital == true} {load.Rating.Load.Isolate} {load.Rating.Ground.Value} {load.Rating.Ground.Origin} {load.IsDrawKnown} {load.Rating.DrawVaries} ");
         if (_problem.Outlets.Any(static group => group.Rating.Outlet.Surge?.Duration is not null))
             text.Append(CultureInfo.InvariantCulture, $"{load.Rating.StartDuration?.Value} ");
         LeadEnds[] ends = [LeadEnds.Plain, .. _problem.SingleLeads.Select(static lead => lead.Ends)];
@@ -69,7 +72,8 @@ internal sealed class LoadMerger
                 foreach (var leg in from.Legs)
                 {
                     foreach (var limit in leg.Limits)
-                        text.Append(limit is null ? '?' : !limit.Bears(load, from.Volts) ? '-' : limit.IsThin(load, from.Volts) ? '!' : '.');
+                        text.Append(
+                            limit is null ? '?' : !limit.Bears(load, from.Volts) ? '-' : limit.IsThin(load, from.Volts) ? '!' : '.');
                 }
             }
         }

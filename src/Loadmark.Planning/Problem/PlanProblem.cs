@@ -41,7 +41,8 @@ internal sealed record PlanProblem
 
     /// <summary>For each load that is in a group, by its place in the rig, that group.</summary>
     public Dictionary<int, LoadGroup> GroupsOfLoads() =>
-        Loads.SelectMany(static group => group.Members.Select(member => (member, group))).ToDictionary(static pair => pair.member, static pair => pair.group);
+        Loads.SelectMany(static group => group.Members.Select(member => (member, group)))
+            .ToDictionary(static pair => pair.member, static pair => pair.group);
 
     /// <summary>For each shared return the loads that pinned feeds put on it.</summary>
     public required ImmutableDictionary<string, ImmutableArray<WiredLoad>> PinnedOnReturn { get; init; }

@@ -43,7 +43,8 @@ internal sealed class PlanProblemBuilder
         GroupOutlets(only);
         GroupLoads();
         var singles = Source.All(_outlets, _headroom);
-        var slots = new LeadSlotBuilder(_pinned, _outlets, new FeedClassBuilder(singles, _headroom), _loads.Sum(load => load.Count), isPooled: false);
+        var slots = new LeadSlotBuilder(
+            _pinned, _outlets, new FeedClassBuilder(singles, _headroom), _loads.Sum(load => load.Count), isPooled: false);
         slots.Build();
         ImmutableArray<TotalLimit> totals = [.. new TotalLimitBuilder(_pinned, _headroom).Build()];
         return new PlanProblem
@@ -65,10 +66,15 @@ internal sealed class PlanProblemBuilder
     private IEnumerable<ImmutableArray<ImmutableArray<OutletGroup>>> AlikeSupplies(ImmutableArray<TotalLimit> totals)
     {
         var supplies = _outlets.Where(group => !group.IsOfSeveralSupplies).GroupBy(group => group.Rating.Supply.Id, StringComparer.Ordinal)
-            .Where(supply => !supply.Any(group => group.PlannedInput is not null || group.SharedReturn is { } shared && _pinnedOnReturn.ContainsKey(shared)));
+            .Where(
+                supply => !supply.Any(
+                    group => group.PlannedInput is not null || group.SharedReturn is { } shared && _pinnedOnReturn.ContainsKey(shared)));
         return supplies.GroupBy(supply => (
                 string.Join('\n', supply.Select(group => $"{group.Count} {group.Look} {(group.SharedReturn is null ? "own" : "shared")}")),
-                string.Join('\n', totals.Where(total => total.Supply == supply.Key).Select(total => $"{total.Bank} {total.InWatts} {total.Run} {total.Usable} {total.Start} {total.IsOver}"))))
+                string.Join(
+                    '\n',
+                    totals.Where(total => total.Supply == supply.Key)
+                        .Select(total => $"{total.Bank} {total.InWatts} {total.Run} {total.Usable} {total.Start} {total.IsOver}"))))
             .Where(alike => alike.Count() > 1)
             .Select(alike => alike.Select(supply => supply.ToImmutableArray()).ToImmutableArray());
     }
@@ -92,7 +98,8 @@ internal sealed class PlanProblemBuilder
         }
     }
 
-    private static bool MayTakeAlternating(LoadRating load) => load.TakesEitherForm || load.Form is not { IsKnown: true, Value: SupplyForm.Direct };
+    private static bool MayTakeAlternating(LoadRating load) =>
+        load.TakesEitherForm || load.Form is not { IsKnown: true, Value: SupplyForm.Direct };
 
     private void GroupOutlets(IReadOnlySet<string>? only)
     {
@@ -158,10 +165,13 @@ internal sealed class PlanProblemBuilder
         return name;
     }
 
-    /// <summary>Supplies of which it does not matter whose outlet is used: no total binds them. Parallel leads want two outlets of one supply.</summary>
+    /// <summary>
+    /// Supplies of which it does not matter whose outlet is used: no total binds them. Parallel leads want two outlets of one supply.
+    /// </summary>
     private HashSet<string> SuppliesWithoutTotals() => _pinned.Rig.Leads.Items.Any(lead => lead.Type == LeadType.Parallel)
         ? []
-        : _pinned.Supplies.Items.Where(supply => supply.Total is null && supply.Supply.Banks.Count == 0 && !_inputs.Supplies.Contains(supply.Supply.Id))
+        : _pinned.Supplies.Items.Where(
+            supply => supply.Total is null && supply.Supply.Banks.Count == 0 && !_inputs.Supplies.Contains(supply.Supply.Id))
             .Select(supply => supply.Supply.Id).ToHashSet(StringComparer.Ordinal);
 
     /// <summary>All that a plan looks at in an outlet, but for whose it is.</summary>
@@ -170,10 +180,16 @@ internal sealed class PlanProblemBuilder
         var rating = outlet.Rating;
         var text = new StringBuilder();
         foreach (var mode in rating.Modes)
-            text.Append(CultureInfo.InvariantCulture, $"{mode.Volts?.Low.Value}-{mode.Volts?.High.Value} V {mode.Limit?.Value.Value} A {mode.Limit?.Origin} {mode.Power?.Value} W;");
-        text.Append(CultureInfo.InvariantCulture, $"{rating.Form.Value} {rating.Form.IsKnown} {rating.Polarity.Value} {rating.Polarity.IsKnown} {rating.Plug.Value} {rating.Plug.IsKnown} ");
+            text.Append(
+                CultureInfo.InvariantCulture,
+                $"{mode.Volts?.Low.Value}-{mode.Volts?.High.Value} V {mode.Limit?.Value.Value} A {mode.Limit?.Origin} {mode.Power?.Value} W;");
+        text.Append(
+            CultureInfo.InvariantCulture,
+            $"{rating.Form.Value} {rating.Form.IsKnown} {rating.Polarity.Value} {rating.Polarity.IsKnown} {rating.Plug.Value} {rating.Plug.IsKnown} ");
         text.Append(CultureInfo.InvariantCulture, $"bank {rating.Outlet.Bank} {outlet.Supply.Regulated} {outlet.Supply.MayBeUnregulated} ");
-        text.Append(CultureInfo.InvariantCulture, $"{rating.Outlet.Surge?.Current.Value} A {rating.Outlet.Surge?.Duration?.Value} s {rating.Outlet.NoLoad?.Value} V {rating.Outlet.SourceOhms?.Value} ohms");
+        text.Append(
+            CultureInfo.InvariantCulture,
+            $"{rating.Outlet.Surge?.Current.Value} A {rating.Outlet.Surge?.Duration?.Value} s {rating.Outlet.NoLoad?.Value} V {rating.Outlet.SourceOhms?.Value} ohms");
         return text.ToString();
     }
 }

@@ -28,7 +28,8 @@ internal static class SupplyPooler
             }
         }
 
-        var gone = pooled.Select(static group => group.Rating.Supply.Id).Where(id => !firsts.ContainsKey(id)).ToHashSet(StringComparer.Ordinal);
+        var gone = pooled.Select(static group => group.Rating.Supply.Id).Where(id => !firsts.ContainsKey(id))
+            .ToHashSet(StringComparer.Ordinal);
         foreach (var group in problem.Outlets.Where(group => !pooled.Contains(group)))
             outlets.Add(OutletGroup.Pool(outlets.Count, [group]));
 

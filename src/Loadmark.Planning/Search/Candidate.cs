@@ -10,10 +10,13 @@ namespace Loadmark.Planning.Search;
 /// <param name="Wired">The rig with the wiring, looked up.</param>
 /// <param name="Check">What the rules say.</param>
 /// <param name="Levels">The levels of the objective, measured by the rules.</param>
-/// <param name="Gaps">For each level how far it may be from the best, in the model's whole units; null, or none, when nothing is proven.</param>
+/// <param name="Gaps">For each level how far it may be from the best, in the model's whole units; null, or none, when nothing is
+/// proven.</param>
 internal sealed record Candidate(WiredRig Wired, CheckResult Check, decimal[] Levels, long?[] Gaps)
 {
-    /// <summary>Whether no rule refuses it, nor what it joins may harm, but for loads that are not fed and supplies that it leaves alone.</summary>
+    /// <summary>
+    /// Whether no rule refuses it, nor what it joins may harm, but for loads that are not fed and supplies that it leaves alone.
+    /// </summary>
     public bool IsSafe => !Check.Findings.Items.Any(Refuses);
 
     /// <summary>The rules on what is joined by a lead, or meets on a return.</summary>
@@ -30,7 +33,8 @@ internal sealed record Candidate(WiredRig Wired, CheckResult Check, decimal[] Le
     /// <param name="feeds">The wiring.</param>
     /// <param name="gaps">How far each level may be from the best.</param>
     /// <param name="inputs">
-    /// The inputs of supplies that the search feeds as loads are, and null for none. Then the wiring is judged as the search sees it, where no
+    /// The inputs of supplies that the search feeds as loads are, and null for none. Then the wiring is judged as the search sees it, where
+    /// no
     /// such supply joins returns: that is never worse than what the rules say of the rig itself.
     /// </param>
     public static Candidate Of(Rig rig, ValueList<Feed> feeds, long?[] gaps, PlannedInputs? inputs = null)

@@ -21,7 +21,9 @@ internal sealed class Improver
     /// <summary>Changes for each load in the first of several attempts.</summary>
     private const int ShortEffort = 400;
 
-    /// <summary>Changes for each load in all attempts together, at the most; the first time as many as in a short one, then twice as many each time.</summary>
+    /// <summary>
+    /// Changes for each load in all attempts together, at the most; the first time as many as in a short one, then twice as many each time.
+    /// </summary>
     private const int MostEffort = 12_800;
 
     /// <summary>Changes for each load of a large rig in one attempt, at the most.</summary>
@@ -70,7 +72,9 @@ internal sealed class Improver
     /// <summary>Improves a little.</summary>
     public void Begin() => _annealing.Run(_bounds.Ideal, FirstEffort * _annealing.Loads);
 
-    /// <summary>Looks for a wiring that feeds all that is not proven to stay dark: whether something does decides what must be told apart.</summary>
+    /// <summary>
+    /// Looks for a wiring that feeds all that is not proven to stay dark: whether something does decides what must be told apart.
+    /// </summary>
     /// <param name="effort">Changes for each load.</param>
     public void FeedAll(int effort) => _annealing.Run(_bounds.Ideal, effort * _annealing.Loads, Level.Unfed);
 
@@ -109,7 +113,8 @@ internal sealed class Improver
         bool Attempt(int effort, double? warmth = null)
         {
             _report();
-            return _annealing.Run(_bounds.Ideal, effort * _annealing.Loads, warmth: warmth) || _enough.IsCancellationRequested || begin - _left() > begin * ShareOfTime;
+            return _annealing.Run(_bounds.Ideal, effort * _annealing.Loads, warmth: warmth) || _enough.IsCancellationRequested
+                || begin - _left() > begin * ShareOfTime;
         }
     }
 

@@ -15,11 +15,14 @@ public sealed record PlanOptions
     /// </summary>
     internal IReadOnlySet<string>? Certain { get; init; }
 
-    /// <summary>The supplies that are fed by others and are to be fed by the plan; those of the rest that no pinned feed feeds stay idle.</summary>
+    /// <summary>
+    /// The supplies that are fed by others and are to be fed by the plan; those of the rest that no pinned feed feeds stay idle.
+    /// </summary>
     internal PlannedInputs Inputs { get; init; } = PlannedInputs.None;
 
     /// <summary>
-    /// Told what is being looked for, each time that changes; null for nobody. It is called on threads of the planner, at times on two at once. Of a rig that
+    /// Told what is being looked for, each time that changes; null for nobody. It is called on threads of the planner, at times on two at
+    /// once. Of a rig that
     /// falls into parts that have nothing to do with one another, each part is looked at by itself.
     /// </summary>
     public IProgress<PlanProgress>? Progress { get; init; }

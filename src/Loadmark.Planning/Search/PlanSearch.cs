@@ -99,7 +99,8 @@ internal sealed class PlanSearch
                 return feeds;
             if (solver.Values is not { } values)
                 continue;
-            if (CanBeDecoded(problem) && Candidate.Of(_rig, new FeedDecoder(problem, model).Decode(values), [], _options.Inputs) is { IsSafe: true, Unfed: 0 })
+            if (CanBeDecoded(problem)
+                && Candidate.Of(_rig, new FeedDecoder(problem, model).Decode(values), [], _options.Inputs) is { IsSafe: true, Unfed: 0 })
                 return true;
             if (new RelaxedSolutionRepair(_space, () => IsOver).Follow(problem, model, values, _bounds.Ideal, Level.Unfed))
                 return true;
@@ -119,7 +120,8 @@ internal sealed class PlanSearch
     }
 
     /// <summary>The problem from coarse to fine, as long as there is time; priorities matter only where something stays dark.</summary>
-    private IEnumerable<PlanProblem> GrainsInTime() => _coarsening.FromCoarseToFine(_improver.IsLarge, () => _improver.IsAnyDark).TakeWhile(_ => !IsOver);
+    private IEnumerable<PlanProblem> GrainsInTime() =>
+        _coarsening.FromCoarseToFine(_improver.IsLarge, () => _improver.IsAnyDark).TakeWhile(_ => !IsOver);
 
     /// <summary>
     /// The best wiring where the relaxation with every draw told apart proves it so; else null. Of a rig that is not large a search
@@ -151,7 +153,8 @@ internal sealed class PlanSearch
     /// at what the other does before it is done, and each stops the other only where that can change nothing: so the same rig gives
     /// the same plan, whichever is the quicker.
     /// </summary>
-    /// <param name="prove">Given the wiring at the beginning, what repairs coarse solutions, and when to stop, gives levels that no wiring's are before in order.</param>
+    /// <param name="prove">Given the wiring at the beginning, what repairs coarse solutions, and when to stop, gives levels that no
+    /// wiring's are before in order.</param>
     private Candidate? Beside(Func<FoundWiring, RelaxedSolutionRepair, CancellationToken, long[]> prove)
     {
         var begun = _improver.Best;
@@ -218,7 +221,9 @@ internal sealed class PlanSearch
             return met;
 
         // What the search has found may be the wiring itself.
-        var candidate = CanBeDecoded(problem) && answer.Values is { } values ? Candidate.Of(_rig, new FeedDecoder(problem, model).Decode(values), answer.Gaps, _options.Inputs) : null;
+        var candidate = CanBeDecoded(problem) && answer.Values is { } values
+            ? Candidate.Of(_rig, new FeedDecoder(problem, model).Decode(values), answer.Gaps, _options.Inputs)
+            : null;
         if (problem == _problem && candidate is not null && answer.IsProven)
             return candidate;
         if (problem != _problem && candidate is { IsSafe: true })
@@ -239,7 +244,11 @@ internal sealed class PlanSearch
         var (levels, ideal) = (_improver.Best.Levels, _bounds.Ideal);
         var open = levels.AsSpan().CommonPrefixLength(ideal);
         if (open < levels.Length)
-            _options.Progress?.Report(new PlanProgress(LevelMeter.NameOf((Level)open), LevelMeter.Scaled((Level)open, levels[open]), LevelMeter.Scaled((Level)open, ideal[open])));
+            _options.Progress?.Report(
+                new PlanProgress(
+                    LevelMeter.NameOf((Level)open),
+                    LevelMeter.Scaled((Level)open, levels[open]),
+                    LevelMeter.Scaled((Level)open, ideal[open])));
     }
 
     /// <summary>

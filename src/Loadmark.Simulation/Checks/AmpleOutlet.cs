@@ -45,7 +45,8 @@ internal static class AmpleOutlet
     }
 
     /// <summary>
-    /// Whether the capacitors charge without the limit being met, so that all voltages are up before the first load starts, and no load ever
+    /// Whether the capacitors charge without the limit being met, so that all voltages are up before the first load starts, and no load
+    /// ever
     /// sees less than the highest threshold after that.
     /// </summary>
     private static bool IsChargedBeforeAnyStart(LaidOutlet laid)
@@ -72,7 +73,9 @@ internal static class AmpleOutlet
         return knee > 0 && inrush < atRest && amps < atRest + ((limit - atRest) * Math.Min(1, least / knee));
     }
 
-    /// <summary>Whether, from the first start on, the outlet always has more to give than is drawn, however slowly its limit lets the voltages rise.</summary>
+    /// <summary>
+    /// Whether, from the first start on, the outlet always has more to give than is drawn, however slowly its limit lets the voltages rise.
+    /// </summary>
     private static bool OnlyRises(LaidOutlet laid)
     {
         var (emf, limit) = (laid.Figures.Volts, laid.Figures.LimitAmps);

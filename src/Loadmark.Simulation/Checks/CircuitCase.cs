@@ -44,8 +44,12 @@ internal sealed record CircuitCase(RigCircuit Circuit, SettleResult Settled, See
     /// that do not start, is the same thing again.
     /// </summary>
     public bool IsOverloaded(WiredFeed feed) =>
-        Overloads.Any(rule => feed.Outlets.Any(outlet => IsSaid(rule, outlet.Name) || (rule != Overloads[0] && IsSaid(rule, outlet.Rating.Supply.Id))));
+        Overloads.Any(
+            rule => feed.Outlets.Any(
+                outlet => IsSaid(rule, outlet.Name) || (rule != Overloads[0] && IsSaid(rule, outlet.Rating.Supply.Id))));
 
     private bool IsSaid(RuleId rule, string subject) =>
-        Said.Findings.Items.Any(finding => finding.Rule == rule && (rule != RuleId.OutletOverload || finding.Severity >= Severity.Fails) && finding.Subjects.Items.Contains(subject));
+        Said.Findings.Items.Any(
+            finding => finding.Rule == rule && (rule != RuleId.OutletOverload || finding.Severity >= Severity.Fails)
+                && finding.Subjects.Items.Contains(subject));
 }

@@ -22,7 +22,11 @@ internal static class CircuitJudge
     {
         var untold = new List<Untold>();
         if (!subject.Settled.IsFound)
-            untold.Add(new Untold(RuleId.Sags, Subjects(subject), "No steady state was found for part of the circuit, which does not prove that there is none."));
+            untold.Add(
+                new Untold(
+                    RuleId.Sags,
+                    Subjects(subject),
+                    "No steady state was found for part of the circuit, which does not prove that there is none."));
         if (subject.Started is { StoppedAt: { } reached })
             untold.Add(new Untold(RuleId.DoesNotStart, Subjects(subject), $"The first seconds could be computed up to {reached} only."));
         return untold;

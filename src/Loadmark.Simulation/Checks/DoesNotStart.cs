@@ -15,7 +15,8 @@ internal sealed class DoesNotStart : CircuitRule
     public override RuleId Id => RuleId.DoesNotStart;
 
     /// <inheritdoc/>
-    public override string Source => "Kirchhoff's laws over the first seconds (docs/theory/transient.md); how outlets and loads behave: common practice, no source";
+    public override string Source =>
+        "Kirchhoff's laws over the first seconds (docs/theory/transient.md); how outlets and loads behave: common practice, no source";
 
     /// <inheritdoc/>
     public override void Judge(CircuitCase subject, Report report, CancellationToken cancellation)
@@ -43,7 +44,8 @@ internal sealed class DoesNotStart : CircuitRule
 
     private void Tell(Report report, CircuitCase evidence, WiredFeed feed, List<int> places, CancellationToken cancellation)
     {
-        if (evidence.Started is { } started && places.TrueForAll(place => started.Loads[place] is { } seen && (seen.State is not LoadState.Runs || IsSeenFailing(seen))))
+        if (evidence.Started is { } started
+            && places.TrueForAll(place => started.Loads[place] is { } seen && (seen.State is not LoadState.Runs || IsSeenFailing(seen))))
             TellStarted(report, evidence, started, feed, places, cancellation);
         else
             TellSettled(report, evidence, feed, places, cancellation);
@@ -64,7 +66,8 @@ internal sealed class DoesNotStart : CircuitRule
             Remedy(evidence, feed, places, cancellation));
     }
 
-    private void TellStarted(Report report, CircuitCase evidence, SeenStart started, WiredFeed feed, List<int> places, CancellationToken cancellation)
+    private void TellStarted(
+        Report report, CircuitCase evidence, SeenStart started, WiredFeed feed, List<int> places, CancellationToken cancellation)
     {
         var loads = places.ConvertAll(place => started.Loads[place]!);
         var names = loads.ConvertAll(static load => load.Load);
@@ -98,7 +101,10 @@ internal sealed class DoesNotStart : CircuitRule
                 break;
         }
 
-        return string.Join("; ", told.TakeLast(MostTold).Select(static happening => $"at {FigureDisplay.Computed(happening.Time)} {happening.Text.TrimEnd('.')}"));
+        return string.Join(
+            "; ",
+            told.TakeLast(MostTold)
+                .Select(static happening => $"at {FigureDisplay.Computed(happening.Time)} {happening.Text.TrimEnd('.')}"));
     }
 
     private static string Working(CircuitCase evidence, SeenStart started, int place)
@@ -125,6 +131,8 @@ internal sealed class DoesNotStart : CircuitRule
             OwnOutlet.Find(rig, feed, candidates, starts: true, whole, cancellation),
             LimitRemedy.Find(alone, rig, feed, whole, cancellation),
         ];
-        return Remedies.Text(ways, $"Nothing was found that passes the whole check: feed {Words.List([.. places.Select(place => evidence.Circuit.Loads[place].Id)])} from a stronger outlet.");
+        return Remedies.Text(
+            ways,
+            $"Nothing was found that passes the whole check: feed {Words.List([.. places.Select(place => evidence.Circuit.Loads[place].Id)])} from a stronger outlet.");
     }
 }

@@ -55,7 +55,8 @@ internal sealed class FeedAlone
     /// <summary>The stretches of wire of one of its feeds, by their place in the circuit.</summary>
     /// <param name="feed">The feed, of the rig that it was taken from.</param>
     public IEnumerable<int> WiresOf(WiredFeed feed) =>
-        Enumerable.Range(0, _circuit.Leads.Length).Where(part => IsWire(_circuit.Leads[part]) && _circuit.Leads[part].Feed.Feed == feed.Feed);
+        Enumerable.Range(0, _circuit.Leads.Length)
+            .Where(part => IsWire(_circuit.Leads[part]) && _circuit.Leads[part].Feed.Feed == feed.Feed);
 
     private static bool IsWire(LeadPart part) => part is { Metres: > 0, SquareMetres: not null };
 }

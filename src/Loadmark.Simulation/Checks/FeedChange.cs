@@ -15,7 +15,8 @@ internal static class FeedChange
     /// <param name="rig">The rig.</param>
     /// <param name="feed">The feed.</param>
     /// <param name="area">The cross-section of each conductor.</param>
-    public static Rig WithWire(WiredRig rig, WiredFeed feed, SquareMetres area) => WithLead(rig, feed, LeadOf(feed) with { Wire = Wire.OfArea(area) });
+    public static Rig WithWire(WiredRig rig, WiredFeed feed, SquareMetres area) =>
+        WithLead(rig, feed, LeadOf(feed) with { Wire = Wire.OfArea(area) });
 
     /// <summary>The rig with the feed's lead cut to another length; of a chain tail and pitch alike.</summary>
     /// <param name="rig">The rig.</param>
@@ -38,7 +39,8 @@ internal static class FeedChange
         rig.Rig.Unplug(load.Id).Plug(new Feed { From = [outlet.Rating.Reference], At = [volts], To = [load.Id] });
 
     /// <summary>
-    /// The rig with another outlet of the same voltage in the place of one: an adaptor with one outlet is another adaptor, whose total is what
+    /// The rig with another outlet of the same voltage in the place of one: an adaptor with one outlet is another adaptor, whose total is
+    /// what
     /// that outlet gives. Of a surge the other outlet promises nothing.
     /// </summary>
     /// <param name="rig">The rig.</param>
@@ -74,7 +76,9 @@ internal static class FeedChange
         Type = feed.Joined switch { Joint.Series => LeadType.Series, Joint.Parallel => LeadType.Parallel, _ => LeadType.Straight },
     };
 
-    /// <summary>The rig with a lead made for the feed: in the place of its own, or beside those that other feeds use or that are not listed.</summary>
+    /// <summary>
+    /// The rig with a lead made for the feed: in the place of its own, or beside those that other feeds use or that are not listed.
+    /// </summary>
     private static Rig WithLead(WiredRig rig, WiredFeed feed, Lead lead)
     {
         var isShared = feed.Lead is not null && rig.Feeds.Items.Any(other => other != feed && other.Lead?.Id == feed.Lead.Id);

@@ -5,7 +5,9 @@ namespace Loadmark.Simulation.Checks;
 /// <summary>What wire or what length of lead would mend a feed and pass the whole check, found by trying.</summary>
 internal static class LeadRemedies
 {
-    /// <summary>The sizes of flexible copper conductors that leads are made of, mm²: from IEC 60228 and the small sizes below it that are sold.</summary>
+    /// <summary>
+    /// The sizes of flexible copper conductors that leads are made of, mm²: from IEC 60228 and the small sizes below it that are sold.
+    /// </summary>
     private static readonly decimal[] SquareMillimetres = [0.14m, 0.22m, 0.25m, 0.34m, 0.5m, 0.75m, 1m, 1.5m, 2.5m];
 
     /// <summary>The length in which leads are cut, m.</summary>
@@ -30,7 +32,8 @@ internal static class LeadRemedies
                     continue;
                 foreach (var wire in wires)
                     feed.Circuit.SetWire(wire, feed.Circuit.Leads[wire].SquareMetres!.Value / area);
-                if (feed.AllRun(cancellation) && whole.Passes(FeedChange.WithWire(rig, wired, new SquareMetres(size * 1e-6m)), null, cancellation))
+                if (feed.AllRun(cancellation)
+                    && whole.Passes(FeedChange.WithWire(rig, wired, new SquareMetres(size * 1e-6m)), null, cancellation))
                     return $"wire of {Core.Rigs.Wire.OfArea(new SquareMetres(size * 1e-6m))} or more";
             }
 

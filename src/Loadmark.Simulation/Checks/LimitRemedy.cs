@@ -10,10 +10,13 @@ internal static class LimitRemedy
 
     private const int MostTried = 8;
 
-    /// <summary>The least usual limit over the present one with which the whole check passes; null where none does, or the feed joins outlets.</summary>
+    /// <summary>
+    /// The least usual limit over the present one with which the whole check passes; null where none does, or the feed joins outlets.
+    /// </summary>
     public static string? Find(FeedAlone alone, WiredRig rig, WiredFeed feed, WholeCheck whole, CancellationToken cancellation)
     {
-        if (alone.Circuit.Outlets is not [var outlet] || feed.Outlets.Length != 1 || !double.IsFinite(outlet.LimitAmps) || outlet.Fuse is not null)
+        if (alone.Circuit.Outlets is not [var outlet] || feed.Outlets.Length != 1 || !double.IsFinite(outlet.LimitAmps)
+            || outlet.Fuse is not null)
             return null;
 
         // What the loads draw while they start has to be within it, so that nothing less need be tried.
@@ -27,7 +30,8 @@ internal static class LimitRemedy
             foreach (var amps in limits)
             {
                 alone.Circuit.SetLimit(0, (double)amps);
-                if (alone.AllRun(cancellation) && whole.Passes(FeedChange.WithLimit(rig, feed.Outlets[0], new Amps(amps)), null, cancellation))
+                if (alone.AllRun(cancellation)
+                    && whole.Passes(FeedChange.WithLimit(rig, feed.Outlets[0], new Amps(amps)), null, cancellation))
                     return $"an outlet of {new Amps(amps)} or more in place of {feed.OutletNames}";
             }
 

@@ -14,13 +14,15 @@ internal static class OwnOutlet
     /// <param name="starts">Whether the loads must come up after switch-on; else it is enough that they settle.</param>
     /// <param name="whole">The whole check.</param>
     /// <param name="cancellation">Stops the search.</param>
-    public static string? Find(WiredRig rig, WiredFeed feed, IEnumerable<WiredLoad> loads, bool starts, WholeCheck whole, CancellationToken cancellation)
+    public static string? Find(
+        WiredRig rig, WiredFeed feed, IEnumerable<WiredLoad> loads, bool starts, WholeCheck whole, CancellationToken cancellation)
     {
         foreach (var load in loads)
         {
             foreach (var outlet in rig.Outlets)
             {
-                if (outlet.Feeds.Count == 0 && Setting(outlet, load) is { } volts && Mends(rig, feed, load, outlet, volts, starts, cancellation)
+                if (outlet.Feeds.Count == 0 && Setting(outlet, load) is { } volts
+                    && Mends(rig, feed, load, outlet, volts, starts, cancellation)
                     && whole.Passes(FeedChange.WithOwnOutlet(rig, load, outlet, volts), outlet, cancellation))
                     return $"{load.Id} on {outlet.Name}{(outlet.Rating.Modes.Length > 1 ? $" at {volts}" : "")}, with a lead of its own";
             }
@@ -46,7 +48,8 @@ internal static class OwnOutlet
         return null;
     }
 
-    private static bool Mends(WiredRig rig, WiredFeed feed, WiredLoad load, WiredOutlet outlet, Volts volts, bool starts, CancellationToken cancellation)
+    private static bool Mends(
+        WiredRig rig, WiredFeed feed, WiredLoad load, WiredOutlet outlet, Volts volts, bool starts, CancellationToken cancellation)
     {
         var own = new Feed { From = [outlet.Rating.Reference], At = [volts], To = [load.Id] };
         var rest = feed.Feed with { To = [.. feed.Feed.To.Items.Where(id => id != load.Id)] };

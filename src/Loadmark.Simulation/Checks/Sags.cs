@@ -8,7 +8,8 @@ using Loadmark.Simulation.Settling;
 namespace Loadmark.Simulation.Checks;
 
 /// <summary>
-/// A load settles under 0.90 of its lowest printed voltage, though the nameplates suit: leads or outlet cost too much. An analog load runs on
+/// A load settles under 0.90 of its lowest printed voltage, though the nameplates suit: leads or outlet cost too much. An analog load runs
+/// on
 /// half of it, with less headroom in its sound.
 /// </summary>
 internal sealed class Sags : CircuitRule
@@ -17,7 +18,8 @@ internal sealed class Sags : CircuitRule
     public override RuleId Id => RuleId.Sags;
 
     /// <inheritdoc/>
-    public override string Source => "Ohm's and Kirchhoff's laws; resistivity of copper: IEC 60028; the 10 % and the half: common practice, no source";
+    public override string Source =>
+        "Ohm's and Kirchhoff's laws; resistivity of copper: IEC 60028; the 10 % and the half: common practice, no source";
 
     /// <inheritdoc/>
     public override void Judge(CircuitCase subject, Report report, CancellationToken cancellation)
@@ -77,7 +79,8 @@ internal sealed class Sags : CircuitRule
 
     private static string Working(WiredLoad load, Volts volts, Volts printed, bool isStarved)
     {
-        var (allowed, half) = ($"0.90 × {printed} = {printed * (1 - VoltageBand.Allowed)}", $"0.50 × {printed} = {printed * VoltageBand.Starved}");
+        var (allowed, half) = (
+            $"0.90 × {printed} = {printed * (1 - VoltageBand.Allowed)}", $"0.50 × {printed} = {printed * VoltageBand.Starved}");
         if (isStarved)
             return $"{load.Id}: {half} ≤ {FigureDisplay.Computed(volts)} < {allowed}";
         return $"{load.Id}: {FigureDisplay.Computed(volts)} < {(VoltageBand.IsAnalog(load.Rating) ? half : allowed)}";
@@ -102,6 +105,8 @@ internal sealed class Sags : CircuitRule
             LeadRemedies.Length(alone, rig, feed, whole, cancellation),
             OwnOutlet.Find(rig, feed, candidates, starts: false, whole, cancellation),
         ];
-        return Remedies.Text(ways, $"No wire, no length and no free outlet was found that passes the whole check: use a stronger outlet than {feed.OutletNames}, or fewer loads on it.");
+        return Remedies.Text(
+            ways,
+            $"No wire, no length and no free outlet was found that passes the whole check: use a stronger outlet than {feed.OutletNames}, or fewer loads on it.");
     }
 }

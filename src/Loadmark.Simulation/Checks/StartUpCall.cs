@@ -25,7 +25,8 @@ internal static class StartUpCall
     /// <summary>The parts of a circuit in which something might go wrong after switch-on.</summary>
     public static List<int> NotAmple(RigCircuit circuit, IReadOnlyCollection<LaidOutlet> laid)
     {
-        var ample = laid.Where(static outlet => AmpleOutlet.Settles(outlet) && AmpleOutlet.Starts(outlet)).Select(static outlet => outlet.Outlet.Name).ToHashSet(StringComparer.Ordinal);
+        var ample = laid.Where(static outlet => AmpleOutlet.Settles(outlet) && AmpleOutlet.Starts(outlet))
+            .Select(static outlet => outlet.Outlet.Name).ToHashSet(StringComparer.Ordinal);
         var parts = new List<int>();
         for (var part = 0; part < circuit.Parts.Length; part++)
         {
@@ -47,7 +48,8 @@ internal static class StartUpCall
 
         return circuit.Outlets.Any(static outlet => Calls(outlet.Overload))
             || settled.Outlets.Items.Any(static outlet => outlet.State != OutletState.Regulating)
-            || Enumerable.Range(0, circuit.Loads.Length).Any(load => circuit.Loads[load].Device is not null && settled.Loads[load].State == LoadState.Off);
+            || Enumerable.Range(0, circuit.Loads.Length)
+                .Any(load => circuit.Loads[load].Device is not null && settled.Loads[load].State == LoadState.Off);
     }
 
     private static bool Calls(LoadBranch load) => load.Load.Rating.StartIsGiven || load.Load.Rating.Load.InputCapacitance is not null;

@@ -36,10 +36,12 @@ internal sealed class WholeCheck
     /// <summary>
     /// Whether the nameplates alone stand against the feed already, so that no other lead makes it pass: a lead changes nothing of that.
     /// </summary>
-    public bool IsRefusedWhateverTheLead => _before.Said.Findings.Items.Any(finding => finding.Severity >= Severity.Fails && Concerns(finding, _concerned));
+    public bool IsRefusedWhateverTheLead =>
+        _before.Said.Findings.Items.Any(finding => finding.Severity >= Severity.Fails && Concerns(finding, _concerned));
 
     /// <summary>
-    /// Whether a changed rig passes: no finding of fails or harm is about the loads, outlets and supplies of the feed, nor about the outlet that
+    /// Whether a changed rig passes: no finding of fails or harm is about the loads, outlets and supplies of the feed, nor about the outlet
+    /// that
     /// a load is moved to, and nowhere is there one that was not there before.
     /// </summary>
     /// <param name="changed">The rig with the change.</param>
@@ -56,7 +58,8 @@ internal sealed class WholeCheck
                 continue;
 
             // A part of the circuit that is not concerned is as it was, and its first seconds were not computed again.
-            if (Concerns(finding, concerned) || (!IsOfCircuit(finding) && !_before.Said.Findings.Items.Any(known => known.Rule == finding.Rule && known.Subjects == finding.Subjects)))
+            if (Concerns(finding, concerned)
+                || (!IsOfCircuit(finding) && !_before.Said.Findings.Items.Any(known => known.Rule == finding.Rule && known.Subjects == finding.Subjects)))
                 return false;
         }
 

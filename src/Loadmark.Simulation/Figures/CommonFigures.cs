@@ -32,7 +32,11 @@ public static class CommonFigures
 
     /// <summary>Source resistance of a regulated outlet: its regulator holds the voltage up to the limit.</summary>
     public static CommonFigure<double> RegulatedSourceOhms { get; } =
-        new("source resistance of a regulated outlet", 1e-3, "1 mΩ, next to nothing", "a regulator holds its voltage up to its limit; " + Practice);
+        new(
+            "source resistance of a regulated outlet",
+            1e-3,
+            "1 mΩ, next to nothing",
+            "a regulator holds its voltage up to its limit; " + Practice);
 
     /// <summary>Source resistance of an unregulated outlet of which neither the current nor the resistance is known, Ω.</summary>
     public static CommonFigure<double> UnregulatedSourceOhms { get; } =
@@ -43,24 +47,36 @@ public static class CommonFigures
         "no-load voltage of an unregulated outlet", (double)OpenVoltage.AssumedRatio, $"{OpenVoltage.AssumedRatio} × the printed one", Practice);
 
     /// <summary>How long an outlet's voltage takes to rise after switch-on, s.</summary>
-    public static CommonFigure<double> SoftStartSeconds { get; } = new("rise of an outlet's voltage", 0.010, "10 ms", Practice, IsForStartUp: true);
+    public static CommonFigure<double> SoftStartSeconds { get; } = new(
+        "rise of an outlet's voltage", 0.010, "10 ms", Practice, IsForStartUp: true);
 
     /// <summary>Current of a foldback outlet into a short circuit, as a share of its limit.</summary>
-    public static CommonFigure<double> FoldbackShare { get; } = new("short-circuit current with foldback", 0.3, "30 % of the limit", Practice);
+    public static CommonFigure<double> FoldbackShare { get; } = new(
+        "short-circuit current with foldback", 0.3, "30 % of the limit", Practice);
 
     /// <summary>How long a hiccup outlet holds its limit before it switches off, s.</summary>
-    public static CommonFigure<double> HiccupTripSeconds { get; } = new("hiccup: at the limit before it switches off", 0.050, "50 ms", Practice, IsForStartUp: true);
+    public static CommonFigure<double> HiccupTripSeconds { get; } = new(
+        "hiccup: at the limit before it switches off", 0.050, "50 ms", Practice, IsForStartUp: true);
 
     /// <summary>How long a hiccup outlet stays off before it tries again, s.</summary>
-    public static CommonFigure<double> HiccupOffSeconds { get; } = new("hiccup: off before it tries again", 0.500, "500 ms", Practice, IsForStartUp: true);
+    public static CommonFigure<double> HiccupOffSeconds { get; } = new(
+        "hiccup: off before it tries again", 0.500, "500 ms", Practice, IsForStartUp: true);
 
     /// <summary>Trip current of a resettable fuse, as a multiple of its hold current, which is the outlet's limit.</summary>
     public static CommonFigure<double> FuseTripRatio { get; } =
-        new("fuse: trip current", 2, "2 × the hold current, the outlet's limit", "rule of thumb of makers of resettable fuses, 20 °C to 25 °C");
+        new(
+            "fuse: trip current",
+            2,
+            "2 × the hold current, the outlet's limit",
+            "rule of thumb of makers of resettable fuses, 20 °C to 25 °C");
 
     /// <summary>Resistance of a cold resettable fuse times its hold current, V.</summary>
     public static CommonFigure<double> FuseColdVolts { get; } =
-        new("fuse: cold resistance", 0.08, "80 mV ÷ hold current", "data sheet of 0805 fuses: 0.7 Ω × 0.1 A, 0.4 Ω × 0.2 A, 0.25 Ω × 0.35 A");
+        new(
+            "fuse: cold resistance",
+            0.08,
+            "80 mV ÷ hold current",
+            "data sheet of 0805 fuses: 0.7 Ω × 0.1 A, 0.4 Ω × 0.2 A, 0.25 Ω × 0.35 A");
 
     /// <summary>The current at which <see cref="FuseTestSeconds"/> holds, as a multiple of the hold current.</summary>
     public static CommonFigure<double> FuseTestRatio { get; } = new(
@@ -68,10 +84,16 @@ public static class CommonFigures
 
     /// <summary>Time to trip at that current, s.</summary>
     public static CommonFigure<double> FuseTestSeconds { get; } =
-        new("fuse: time to trip at 5 × the hold current", 1.5, "1.5 s", "data sheet of 0805 fuses: 0.1 A hold, 1.5 s at 0.5 A", IsForStartUp: true);
+        new(
+            "fuse: time to trip at 5 × the hold current",
+            1.5,
+            "1.5 s",
+            "data sheet of 0805 fuses: 0.1 A hold, 1.5 s at 0.5 A",
+            IsForStartUp: true);
 
     /// <summary>Resistance in series with an input capacitor, Ω.</summary>
-    public static CommonFigure<double> InputSeriesOhms { get; } = new("series resistance of an input capacitor", 0.1, "0.1 Ω", Practice, IsForStartUp: true);
+    public static CommonFigure<double> InputSeriesOhms { get; } = new(
+        "series resistance of an input capacitor", 0.1, "0.1 Ω", Practice, IsForStartUp: true);
 
     /// <summary>How long a load takes to start whose starting draw is given without a time, s.</summary>
     public static CommonFigure<double> StartSeconds { get; } = new("duration of the start", 1, "1 s", Practice, IsForStartUp: true);
@@ -81,7 +103,8 @@ public static class CommonFigures
         new("cold resistance of a heater", 0.2, "1/5 of the hot one", Practice, IsForStartUp: true);
 
     /// <summary>Thermal time constant of a valve heater, s.</summary>
-    public static CommonFigure<double> HeaterSeconds { get; } = new("thermal time constant of a heater", 3, "3 s", Practice, IsForStartUp: true);
+    public static CommonFigure<double> HeaterSeconds { get; } = new(
+        "thermal time constant of a heater", 3, "3 s", Practice, IsForStartUp: true);
 
     /// <summary>Length of a chain's tail that gives none, m: as any other lead.</summary>
     public static CommonFigure<double> TailMetres { get; } = new("tail of a chain", 0.5, "0.5 m", Practice);
@@ -90,7 +113,8 @@ public static class CommonFigures
     public static CommonFigure<double> PitchMetres { get; } = new("pitch of a chain", 0.25, "0.25 m", Practice);
 
     /// <summary>A measured draw, give or take this share of it.</summary>
-    public static CommonFigure<double> MeasuredDrawShare { get; } = new("spread of a measured draw", 0.02, "±2 %, a bench meter and its reading", Practice);
+    public static CommonFigure<double> MeasuredDrawShare { get; } = new(
+        "spread of a measured draw", 0.02, "±2 %, a bench meter and its reading", Practice);
 
     /// <summary>The least that a load draws, as a share of the printed current.</summary>
     public static CommonFigure<double> RatedDrawLeast { get; } = new("spread of a printed draw", 0.5, "from half of it up to it", Practice);
@@ -106,7 +130,8 @@ public static class CommonFigures
     public static CommonFigure<double> LengthTolerance { get; } = new("spread of a length that is given", 0.10, "±10 %", Practice);
 
     /// <summary>A length that is not given lies between the common one divided by this and multiplied by this.</summary>
-    public static CommonFigure<double> AssumedLengthRatio { get; } = new("spread of a length that is not given", 2, "from half the common one to twice it", Practice);
+    public static CommonFigure<double> AssumedLengthRatio { get; } = new(
+        "spread of a length that is not given", 2, "from half the common one to twice it", Practice);
 
     /// <summary>All of them with name, value and source, for the documentation and its test.</summary>
     public static IReadOnlyList<(string Name, string Text, string Source)> All =>

@@ -19,7 +19,9 @@ public sealed record LoadHabit(string Name, double InputFarads, double StartsSha
     /// </summary>
     public static LoadHabit Analog { get; } = new("analog", 100e-6, 0.45, 0.40, 0.010);
 
-    /// <summary>Digital loads: a converter, and a supervisor that holds the processor in reset until the voltage has sufficed for a while.</summary>
+    /// <summary>
+    /// Digital loads: a converter, and a supervisor that holds the processor in reset until the voltage has sufficed for a while.
+    /// </summary>
     public static LoadHabit Digital { get; } = new("digital", 220e-6, 0.85, 0.75, 0.100);
 
     /// <summary>Large digital loads.</summary>
@@ -38,16 +40,20 @@ public sealed record LoadHabit(string Name, double InputFarads, double StartsSha
     public ImmutableArray<CommonFigure<double>> Figures => [Input, Starts, Stops, Delay];
 
     /// <summary>The capacitance as a figure.</summary>
-    public CommonFigure<double> Input => new($"input capacitance, {Name}", InputFarads, $"{InputFarads * 1e6:0} µF", Practice, IsForStartUp: true);
+    public CommonFigure<double> Input =>
+        new($"input capacitance, {Name}", InputFarads, $"{InputFarads * 1e6:0} µF", Practice, IsForStartUp: true);
 
     /// <summary>The starting threshold as a figure.</summary>
-    public CommonFigure<double> Starts => new($"starts from, {Name}", StartsShare, $"{StartsShare * 100:0} % of the lowest printed voltage", Practice);
+    public CommonFigure<double> Starts =>
+        new($"starts from, {Name}", StartsShare, $"{StartsShare * 100:0} % of the lowest printed voltage", Practice);
 
     /// <summary>The drop-out threshold as a figure.</summary>
-    public CommonFigure<double> Stops => new($"drops out below, {Name}", StopsShare, $"{StopsShare * 100:0} % of the lowest printed voltage", Practice);
+    public CommonFigure<double> Stops =>
+        new($"drops out below, {Name}", StopsShare, $"{StopsShare * 100:0} % of the lowest printed voltage", Practice);
 
     /// <summary>The delay before each start as a figure.</summary>
-    public CommonFigure<double> Delay => new($"starts after enough volts for, {Name}", DelaySeconds, $"{DelaySeconds * 1e3:0} ms", Practice, IsForStartUp: true);
+    public CommonFigure<double> Delay =>
+        new($"starts after enough volts for, {Name}", DelaySeconds, $"{DelaySeconds * 1e3:0} ms", Practice, IsForStartUp: true);
 
     /// <summary>The habit of a kind of load.</summary>
     /// <param name="kind">The kind; null where it is not given.</param>

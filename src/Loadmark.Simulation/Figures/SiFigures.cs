@@ -9,7 +9,9 @@ internal static class SiFigures
     /// <summary>A number in SI units as a quantity; null where it is not a number or beyond anything real.</summary>
     public static Quantity<TUnit>? Of<TUnit>(double value)
         where TUnit : struct, IUnit =>
-        double.IsNaN(value) || Math.Abs(value) > Largest ? null : new Quantity<TUnit>(Math.Round((decimal)value, Decimals) / 1.0000000000000000000000000000m);
+        double.IsNaN(value) || Math.Abs(value) > Largest
+            ? null
+            : new Quantity<TUnit>(Math.Round((decimal)value, Decimals) / 1.0000000000000000000000000000m);
 
     /// <summary>A voltage.</summary>
     public static Volts? Volts(double value) => Of<Volt>(value);

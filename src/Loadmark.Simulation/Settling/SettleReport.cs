@@ -63,7 +63,9 @@ internal static class SettleReport
             return Because(branch, reason.Status == OperatingPointStatus.Unsteady ? Proof(settlement.Circuit, branch) ?? reason : reason);
         if (settlement.LoadCycles(place))
             return $"{branch.Feed!.OutletNames} is at its limit and switches off and on over and over.";
-        return state == LoadState.Off ? $"It drops out below {SiFigures.Volts(branch.StopsBelow)} and does not start below {SiFigures.Volts(branch.StartsAbove)}." : null;
+        return state == LoadState.Off
+            ? $"It drops out below {SiFigures.Volts(branch.StopsBelow)} and does not start below {SiFigures.Volts(branch.StartsAbove)}."
+            : null;
     }
 
     /// <summary>The proof that a load cannot be fed, sought with all loads on; null where there is none.</summary>
@@ -89,7 +91,8 @@ internal static class SettleReport
         {
             var isFree = outlet.Feeds.Count == 0;
             var open = outlet.Volts is { } nominal ? OpenVoltage.Of(outlet, nominal)?.Value ?? nominal : (Volts?)null;
-            return new SettledOutlet(outlet.Rating.Reference, open, isFree ? default(Amps) : null, OutletState.Regulating) { IsFree = isFree, Limit = limit };
+            return new SettledOutlet(
+                outlet.Rating.Reference, open, isFree ? default(Amps) : null, OutletState.Regulating) { IsFree = isFree, Limit = limit };
         }
 
         if (!settlement.OutletIsFound(place))

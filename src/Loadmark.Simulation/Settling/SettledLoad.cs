@@ -9,7 +9,9 @@ namespace Loadmark.Simulation.Settling;
 /// <param name="State">How it fares.</param>
 public sealed record SettledLoad(string Load, Volts? Volts, Amps? Amps, LoadState State)
 {
-    /// <summary>Whether it has no state to stay in: it starts and drops out over and over. Its voltage is then the one while it is off.</summary>
+    /// <summary>
+    /// Whether it has no state to stay in: it starts and drops out over and over. Its voltage is then the one while it is off.
+    /// </summary>
     public bool Cycles { get; init; }
 
     /// <summary>The lowest voltage printed on it; 9 V, assumed, where none is.</summary>

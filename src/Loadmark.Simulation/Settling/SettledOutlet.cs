@@ -10,7 +10,9 @@ namespace Loadmark.Simulation.Settling;
 /// <param name="State">What it is doing.</param>
 public sealed record SettledOutlet(OutletRef Outlet, Volts? Volts, Amps? Amps, OutletState State)
 {
-    /// <summary>Whether it switches off and on over and over. Its voltage and current are then those while it is on, at its limit.</summary>
+    /// <summary>
+    /// Whether it switches off and on over and over. Its voltage and current are then those while it is on, at its limit.
+    /// </summary>
     public bool Cycles { get; init; }
 
     /// <summary>Its limit; null when not known.</summary>

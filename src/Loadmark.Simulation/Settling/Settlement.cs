@@ -62,7 +62,9 @@ public sealed class Settlement
         return IsFound;
     }
 
-    /// <summary>Whether a state was found for the part of the circuit that a load is in. Where not, nothing below means anything for it.</summary>
+    /// <summary>
+    /// Whether a state was found for the part of the circuit that a load is in. Where not, nothing below means anything for it.
+    /// </summary>
     /// <param name="load">Its place in <see cref="RigCircuit.Loads"/>.</param>
     public bool LoadIsFound(int load) => _circuit.Loads[load].Device is not { } device || _isFound[device.Part];
 
@@ -80,7 +82,8 @@ public sealed class Settlement
 
     /// <summary>Whether a load has no state to stay in: it starts and drops out over and over.</summary>
     /// <param name="load">Its place in <see cref="RigCircuit.Loads"/>.</param>
-    public bool LoadCycles(int load) => _reasons[load] is not null || (_circuit.Loads[load] is { Feed: { } feed, Device: { } device } && Cycles(feed, device.Part));
+    public bool LoadCycles(int load) =>
+        _reasons[load] is not null || (_circuit.Loads[load] is { Feed: { } feed, Device: { } device } && Cycles(feed, device.Part));
 
     /// <summary>What kept a load from being fed; null where nothing did.</summary>
     internal OperatingPointResult? ReasonOf(int load) => _reasons[load];
@@ -176,7 +179,9 @@ public sealed class Settlement
         return false;
     }
 
-    /// <summary>The load that the search blames; where it blames none, the one that asks for the most power. Null where none is left.</summary>
+    /// <summary>
+    /// The load that the search blames; where it blames none, the one that asks for the most power. Null where none is left.
+    /// </summary>
     private int? Culprit(int part, in OperatingPointResult result)
     {
         if (result.Device is { } name && _loadOfDevice.TryGetValue(name, out var blamed) && _reasons[blamed] is null)

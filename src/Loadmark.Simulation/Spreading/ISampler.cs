@@ -10,7 +10,8 @@ internal interface ISampler
     RigCircuit Circuit { get; }
 
     /// <summary>Computes.</summary>
-    /// <param name="figures">Where to put two figures of each load, then two of each outlet. NaN for what cannot be told, infinite for never.</param>
+    /// <param name="figures">Where to put two figures of each load, then two of each outlet. NaN for what cannot be told, infinite for
+    /// never.</param>
     /// <param name="states">Where to put the state of each load.</param>
     /// <param name="cancellation">Stops it.</param>
     /// <returns>Whether all of it could be computed.</returns>

@@ -23,6 +23,8 @@ public static class RigSpread
     /// <param name="startUp">How to compute each of them; null for the usual way.</param>
     /// <param name="cancellation">Ends it: the result is then of what was sampled by that time.</param>
     /// <exception cref="ArgumentOutOfRangeException">The number of samples or of threads, or the duration, is out of range.</exception>
-    public static SpreadResult StartUp(RigCircuit circuit, SpreadOptions? options = null, StartUpOptions? startUp = null, CancellationToken cancellation = default) =>
-        SpreadSampling.Run(circuit, options ?? new SpreadOptions(), isStartUp: true, copy => new StartUpSampler(copy, startUp), cancellation);
+    public static SpreadResult StartUp(
+        RigCircuit circuit, SpreadOptions? options = null, StartUpOptions? startUp = null, CancellationToken cancellation = default) =>
+        SpreadSampling.Run(
+            circuit, options ?? new SpreadOptions(), isStartUp: true, copy => new StartUpSampler(copy, startUp), cancellation);
 }

@@ -41,12 +41,17 @@ internal sealed class SampleTable
     /// <param name="set">Sets a circuit to a sample.</param>
     /// <param name="progress">Who is told how far it has come; null: nobody.</param>
     /// <param name="cancellation">Ends it with what is done by then.</param>
-    public void Fill(IReadOnlyList<ISampler> samplers, Action<RigCircuit, int> set, IProgress<SpreadProgress>? progress, CancellationToken cancellation)
+    public void Fill(
+        IReadOnlyList<ISampler> samplers, Action<RigCircuit, int> set, IProgress<SpreadProgress>? progress, CancellationToken cancellation)
     {
         if (samplers.Count == 1)
             Fill(samplers[0], set, progress, cancellation);
         else
-            Parallel.For(0, samplers.Count, new ParallelOptions { MaxDegreeOfParallelism = samplers.Count }, thread => Fill(samplers[thread], set, progress, cancellation));
+            Parallel.For(
+                0,
+                samplers.Count,
+                new ParallelOptions { MaxDegreeOfParallelism = samplers.Count },
+                thread => Fill(samplers[thread], set, progress, cancellation));
     }
 
     /// <summary>The figures of one column that can be told, ascending.</summary>
@@ -69,7 +74,8 @@ internal sealed class SampleTable
 
     /// <summary>In how many samples all of some loads run.</summary>
     public Chance Runs(IReadOnlyList<int> loads) => new(
-        Enumerable.Range(0, Samples).Count(sample => _isDone[sample] && loads.All(load => _states[(sample * (long)_loads) + load] == LoadState.Runs)),
+        Enumerable.Range(0, Samples)
+            .Count(sample => _isDone[sample] && loads.All(load => _states[(sample * (long)_loads) + load] == LoadState.Runs)),
         _done);
 
     private void Fill(ISampler sampler, Action<RigCircuit, int> set, IProgress<SpreadProgress>? progress, CancellationToken cancellation)

@@ -4,7 +4,9 @@ using Loadmark.Simulation.Wiring;
 
 namespace Loadmark.Simulation.Spreading;
 
-/// <summary>Samples the steady state: volts and amps of loads, volts and amps of outlets. Allocates nothing while it finds states with all loads on.</summary>
+/// <summary>
+/// Samples the steady state: volts and amps of loads, volts and amps of outlets. Allocates nothing while it finds states with all loads on.
+/// </summary>
 internal sealed class SettleSampler(RigCircuit circuit) : ISampler
 {
     private readonly Settlement _settlement = new(circuit);

@@ -59,7 +59,8 @@ internal sealed class SpreadRanges
 
     /// <summary>Sets a circuit to a corner.</summary>
     /// <param name="circuit">The circuit or a copy of it.</param>
-    /// <param name="isHeavy">Whether every draw is at its highest, every outlet at its lowest voltage and every lead at its longest; else all the other way round.</param>
+    /// <param name="isHeavy">Whether every draw is at its highest, every outlet at its lowest voltage and every lead at its longest; else
+    /// all the other way round.</param>
     public void SetCorner(RigCircuit circuit, bool isHeavy)
     {
         var (high, low) = isHeavy ? (1.0, 0.0) : (0.0, 1.0);
@@ -81,7 +82,9 @@ internal sealed class SpreadRanges
         circuit.SetStart(load, range.StartPerRun is { } ratio ? amps * ratio : Math.Max(amps, range.Start.At(start)));
     }
 
-    /// <summary>A draw known as a range is that range; a measured one has its meter's accuracy; a printed one is the most it draws.</summary>
+    /// <summary>
+    /// A draw known as a range is that range; a measured one has its meter's accuracy; a printed one is the most it draws.
+    /// </summary>
     private LoadRange LoadOf(LoadBranch branch)
     {
         if (branch.Device is null)
@@ -89,7 +92,8 @@ internal sealed class SpreadRanges
         var rating = branch.Load.Rating;
         var run = RunOf(branch, rating);
         return rating.StartIsGiven && branch.StartAmps > branch.RunAmps
-            ? new LoadRange(run, FigureRange.Around(branch.StartAmps, Take(_widths.MeasuredShare, CommonFigures.MeasuredDrawShare, branch.Id)), null)
+            ? new LoadRange(
+                run, FigureRange.Around(branch.StartAmps, Take(_widths.MeasuredShare, CommonFigures.MeasuredDrawShare, branch.Id)), null)
             : new LoadRange(run, default, branch.RunAmps > 0 ? branch.StartAmps / branch.RunAmps : 1);
     }
 
@@ -132,7 +136,9 @@ internal sealed class SpreadRanges
         if (part.Metres is not > 0)
             return FigureRange.Single(1);
         var (lead, name) = (part.Feed.Lead, part.Feed.Lead?.Id ?? $"lead of {part.Feed.OutletNames}");
-        var isGiven = lead?.Type == LeadType.DaisyChain ? (part.Name.EndsWith("tail", StringComparison.Ordinal) ? lead.Tail : lead.Pitch) is not null : lead?.Length is not null;
+        var isGiven = lead?.Type == LeadType.DaisyChain
+            ? (part.Name.EndsWith("tail", StringComparison.Ordinal) ? lead.Tail : lead.Pitch) is not null
+            : lead?.Length is not null;
         if (isGiven)
             return FigureRange.Around(1, Take(_widths.LengthShare, CommonFigures.LengthTolerance, name));
         var ratio = Take(_widths.AssumedLengthRatio, CommonFigures.AssumedLengthRatio, name);

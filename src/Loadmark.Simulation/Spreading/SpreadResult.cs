@@ -33,7 +33,9 @@ public sealed record SpreadResult
     /// <summary>Loads of which nothing can be told, as their draw or their voltage is not known.</summary>
     public required ValueList<string> LeftOut { get; init; }
 
-    /// <summary>Loads whose class of draw has no high end: they are computed at its low end, and of the rig the worst corner cannot be told.</summary>
+    /// <summary>
+    /// Loads whose class of draw has no high end: they are computed at its low end, and of the rig the worst corner cannot be told.
+    /// </summary>
     public required ValueList<string> OpenUpwards { get; init; }
 
     /// <summary>How far each figure was taken to be from what the rig says.</summary>

@@ -29,7 +29,8 @@ internal sealed class SpreadSampling
     /// <param name="isStartUp">Whether the first seconds; else the steady state.</param>
     /// <param name="sampler">Makes what computes a circuit.</param>
     /// <param name="cancellation">Ends it with what is done by then.</param>
-    public static SpreadResult Run(RigCircuit circuit, SpreadOptions options, bool isStartUp, Func<RigCircuit, ISampler> sampler, CancellationToken cancellation)
+    public static SpreadResult Run(
+        RigCircuit circuit, SpreadOptions options, bool isStartUp, Func<RigCircuit, ISampler> sampler, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(circuit);
         ArgumentOutOfRangeException.ThrowIfLessThan(options.Samples, 1, nameof(options));
@@ -96,7 +97,9 @@ internal sealed class SpreadSampling
         where TUnit : struct, IUnit
     {
         var sorted = _table.Sorted(column);
-        var worse = isLowWorse ? double.MinNumber(_corners[0][column], _corners[1][column]) : double.MaxNumber(_corners[0][column], _corners[1][column]);
+        var worse = isLowWorse
+            ? double.MinNumber(_corners[0][column], _corners[1][column])
+            : double.MaxNumber(_corners[0][column], _corners[1][column]);
         var values = Array.ConvertAll(Shares, share => sorted.Length == 0 ? null : SiFigures.Of<TUnit>(Quantile.Of(sorted, share)));
         return new Percentiles<TUnit>(values[0], values[1], values[2], SiFigures.Of<TUnit>(worse), sorted.Length);
     }

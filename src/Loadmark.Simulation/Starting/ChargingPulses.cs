@@ -4,7 +4,9 @@ using Loadmark.Simulation.Wiring;
 
 namespace Loadmark.Simulation.Starting;
 
-/// <summary>Computes the first seconds again with assumed capacitances and resistances at half and at double, where a peak comes of charging.</summary>
+/// <summary>
+/// Computes the first seconds again with assumed capacitances and resistances at half and at double, where a peak comes of charging.
+/// </summary>
 internal static class ChargingPulses
 {
     private const double Factor = 2;
@@ -12,7 +14,9 @@ internal static class ChargingPulses
     /// <summary>Two peaks that differ by less than this share of them are one.</summary>
     private const double SameShare = 0.01;
 
-    /// <summary>For each outlet of the circuit its range; null where charging does not decide its peak, or nothing that it depends on is assumed.</summary>
+    /// <summary>
+    /// For each outlet of the circuit its range; null where charging does not decide its peak, or nothing that it depends on is assumed.
+    /// </summary>
     /// <param name="run">The run with the figures as they are.</param>
     /// <param name="events">What happened in it.</param>
     /// <param name="options">How it was computed.</param>
@@ -28,7 +32,8 @@ internal static class ChargingPulses
                 continue;
             try
             {
-                var (mild, hard) = (Run(circuit, part, 1 / Factor, options, cancellation), Run(circuit, part, Factor, options, cancellation));
+                var (mild, hard) = (
+                    Run(circuit, part, 1 / Factor, options, cancellation), Run(circuit, part, Factor, options, cancellation));
                 foreach (var outlet in pulsing)
                     ranges[outlet] = Range(circuit, part, outlet, mild, hard);
             }
@@ -50,12 +55,14 @@ internal static class ChargingPulses
         var (circuit, branch) = (run.Circuit, run.Circuit.Outlets[outlet]);
         var (amps, seconds) = run.OutletPeak(outlet);
         var loads = circuit.Parts[part].Loads.Select(load => circuit.Loads[load]).Where(static load => load.Device is not null).ToList();
-        var first = events.Items.FirstOrDefault(happening => happening.Kind == StartUpEventKind.Starts && loads.Exists(load => load.Id == happening.Subject));
+        var first = events.Items.FirstOrDefault(
+            happening => happening.Kind == StartUpEventKind.Starts && loads.Exists(load => load.Id == happening.Subject));
         if (first is null || seconds < (double)first.Time.Value)
             return amps > 0;
 
         // As long as nothing limits it, what charges is the capacitance times the slope of the outlet's rise, and less behind a resistance.
-        var charging = loads.Sum(static load => LoadFigures.FaradsOf(load.Load.Rating)) * branch.Volts / CommonFigures.SoftStartSeconds.Value;
+        var charging =
+            loads.Sum(static load => LoadFigures.FaradsOf(load.Load.Rating)) * branch.Volts / CommonFigures.SoftStartSeconds.Value;
         return amps < Factor * charging && (branch.Overload is null || amps < circuit.Limit(outlet) * (1 - SameShare));
     }
 
@@ -72,7 +79,8 @@ internal static class ChargingPulses
         var (least, most) = (mild.OutletPeak(outlet).Amps, hard.OutletPeak(outlet).Amps);
         if (most - least < SameShare * most)
             return null;
-        var kinds = circuit.Assumed.Where(figure => figure.Part == part).Select(static figure => figure.IsSource ? "source resistance" : "input capacitance").Distinct();
+        var kinds = circuit.Assumed.Where(figure => figure.Part == part)
+            .Select(static figure => figure.IsSource ? "source resistance" : "input capacitance").Distinct();
         return new PulseRange(
             SiFigures.Amps(least) ?? default,
             SiFigures.Amps(most) ?? default,

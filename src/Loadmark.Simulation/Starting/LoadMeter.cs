@@ -4,7 +4,8 @@ namespace Loadmark.Simulation.Starting;
 internal struct LoadMeter
 {
     /// <summary>Nothing seen yet.</summary>
-    public static LoadMeter Fresh => new() { Volts = double.NaN, LastStart = double.NaN, LastDrop = double.NaN, LowestVolts = double.PositiveInfinity };
+    public static LoadMeter Fresh =>
+        new() { Volts = double.NaN, LastStart = double.NaN, LastDrop = double.NaN, LowestVolts = double.PositiveInfinity };
 
     /// <summary>Whether it draws.</summary>
     public bool IsOn;

@@ -19,7 +19,10 @@ public sealed record PulseRange(Amps Least, Amps Most, Seconds OverLimitLeast, S
     /// <summary>The two peaks, to the milliampere: "99 mA to 396 mA".</summary>
     public string Peaks => $"{Rounded(Least)} to {Rounded(Most)}";
 
-    /// <summary>What the range rests on, as a clause: "the charging of input capacitors decides it, or may, and how much they take is not known: ...".</summary>
+    /// <summary>
+    /// What the range rests on, as a clause: "the charging of input capacitors decides it, or may, and how much they take is not known:
+    /// ...".
+    /// </summary>
     public string Because =>
         $"the charging of input capacitors decides it, or may, and how much they take is not known: computed with {string.Join(" and ", Assumed.Items)} at half and at double of what is assumed";
 

@@ -10,11 +10,16 @@ namespace Loadmark.Simulation.Starting;
 /// <param name="Events">What happened, in order.</param>
 /// <param name="StoppedAt">Where the computation did not come to its end, the first time at which it broke off; null where it did.</param>
 /// <param name="Durations">For each load how long was computed.</param>
-internal sealed record SeenStart(ImmutableArray<StartedLoad?> Loads, ValueList<StartUpEvent> Events, Seconds? StoppedAt, ImmutableArray<Seconds> Durations)
+internal sealed record SeenStart(
+    ImmutableArray<StartedLoad?> Loads, ValueList<StartUpEvent> Events, Seconds? StoppedAt, ImmutableArray<Seconds> Durations)
 {
     /// <summary>What a full result says.</summary>
     public static SeenStart Of(StartUpResult result) =>
-        new([.. result.Loads], result.Events, result.IsComplete ? null : result.Duration, [.. result.Loads.Items.Select(_ => result.Duration)]);
+        new(
+            [.. result.Loads],
+            result.Events,
+            result.IsComplete ? null : result.Duration,
+            [.. result.Loads.Items.Select(_ => result.Duration)]);
 
     /// <summary>Runs some parts of a circuit and keeps what counts.</summary>
     /// <param name="circuit">The circuit.</param>

@@ -14,7 +14,8 @@ internal sealed class StartUpRecording(RigCircuit circuit)
     public ITransientObserver Begin(int part) => _parts[part] = new StartUpRecorder(circuit, circuit.Parts[part]);
 
     /// <summary>What happened, in order.</summary>
-    public ValueList<StartUpEvent> Events() => [.. _parts.SelectMany(static part => part.Events).OrderBy(static happening => happening.Time)];
+    public ValueList<StartUpEvent> Events() =>
+        [.. _parts.SelectMany(static part => part.Events).OrderBy(static happening => happening.Time)];
 
     /// <summary>When everything had come to rest, s.</summary>
     public double SettledAfter() => _parts.Length == 0 ? 0 : _parts.Max(static part => part.SettledAfter());
@@ -36,15 +37,21 @@ internal sealed class StartUpRecording(RigCircuit circuit)
         return [.. meters.Select(static meter => meter.Result())];
     }
 
-    /// <summary>The waveforms: evenly spaced, at each event, and before and after each jump; loads and outlets in the order of the rig.</summary>
+    /// <summary>
+    /// The waveforms: evenly spaced, at each event, and before and after each jump; loads and outlets in the order of the rig.
+    /// </summary>
     /// <param name="spacing">The distance of the evenly spaced points, s, over 0.</param>
     public Waveforms Waveforms(double spacing)
     {
         var end = _parts.Length == 0 ? 0 : _parts.Max(static part => part.Times[^1]);
-        var even = Enumerable.Range(0, (int)Math.Ceiling(end / spacing) + 1).Select(place => (Time: Math.Min(end, place * spacing), IsBefore: false));
-        var events = _parts.SelectMany(static part => part.Events).Select(static happening => (Time: (double)happening.Time.Value, IsBefore: false));
-        var jumps = _parts.SelectMany(static part => Jumps(part.Times)).SelectMany(static time => new[] { (Time: time, IsBefore: true), (Time: time, IsBefore: false) });
-        var rows = even.Concat(events).Concat(jumps).Distinct().OrderBy(static row => row.Time).ThenByDescending(static row => row.IsBefore).ToList();
+        var even = Enumerable.Range(0, (int)Math.Ceiling(end / spacing) + 1)
+            .Select(place => (Time: Math.Min(end, place * spacing), IsBefore: false));
+        var events = _parts.SelectMany(static part => part.Events)
+            .Select(static happening => (Time: (double)happening.Time.Value, IsBefore: false));
+        var jumps = _parts.SelectMany(static part => Jumps(part.Times))
+            .SelectMany(static time => new[] { (Time: time, IsBefore: true), (Time: time, IsBefore: false) });
+        var rows = even.Concat(events).Concat(jumps).Distinct().OrderBy(static row => row.Time).ThenByDescending(static row => row.IsBefore)
+            .ToList();
 
         var columns = new List<(string Subject, string Unit, int Part, int Column)>();
         foreach (var (load, part) in Members(static part => part.Loads))
@@ -64,7 +71,8 @@ internal sealed class StartUpRecording(RigCircuit circuit)
             [.. rows.Select(static row => row.Time)],
             [.. columns.Select((column, place) => new Waveform(column.Subject, column.Unit, values[place].MoveToImmutable()))]);
 
-        void AddPair(string subject, int part, int column) => columns.AddRange([(subject, "V", part, column), (subject, "A", part, column + 1)]);
+        void AddPair(string subject, int part, int column) => columns.AddRange(
+            [(subject, "V", part, column), (subject, "A", part, column + 1)]);
     }
 
     private (double Volts, double Amps) Given(int outlet, Dictionary<int, double[]> at)
@@ -75,7 +83,8 @@ internal sealed class StartUpRecording(RigCircuit circuit)
     }
 
     private IEnumerable<(int Place, int Part)> Members(Func<CircuitPart, ImmutableArray<int>> members) =>
-        circuit.Parts.SelectMany((part, number) => members(part).Select(place => (Place: place, Part: number))).OrderBy(static member => member.Place);
+        circuit.Parts.SelectMany((part, number) => members(part).Select(place => (Place: place, Part: number)))
+            .OrderBy(static member => member.Place);
 
     private static IEnumerable<(double Time, bool IsBefore)> Instants(IReadOnlyList<double> times)
     {

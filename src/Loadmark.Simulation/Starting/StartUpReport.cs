@@ -54,11 +54,13 @@ internal static class StartUpReport
         if (!places.TryGetValue(outlet, out var place))
         {
             var isFree = outlet.Feeds.Count == 0;
-            return new StartedOutlet(outlet.Rating.Reference, isFree ? default(Amps) : null, null, default) { Limit = limit, IsFree = isFree };
+            return new StartedOutlet(
+                outlet.Rating.Reference, isFree ? default(Amps) : null, null, default) { Limit = limit, IsFree = isFree };
         }
 
         var (amps, seconds) = run.OutletPeak(place);
-        return new StartedOutlet(outlet.Rating.Reference, SiFigures.Amps(amps), SiFigures.Seconds(seconds), SiFigures.Seconds(run.OutletSecondsOver(place)))
+        return new StartedOutlet(
+            outlet.Rating.Reference, SiFigures.Amps(amps), SiFigures.Seconds(seconds), SiFigures.Seconds(run.OutletSecondsOver(place)))
         {
             Limit = limit,
             Pulse = pulses[place],

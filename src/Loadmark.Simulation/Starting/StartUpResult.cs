@@ -23,7 +23,9 @@ public sealed record StartUpResult
     /// <summary>All outlets in the order of the rig, those that feed nothing too.</summary>
     public required ValueList<StartedOutlet> Outlets { get; init; }
 
-    /// <summary>When everything had come to rest: nothing happened any more, and every load's voltage stayed within 1 %. Null where it never did.</summary>
+    /// <summary>
+    /// When everything had come to rest: nothing happened any more, and every load's voltage stayed within 1 %. Null where it never did.
+    /// </summary>
     public required Seconds? SettledAfter { get; init; }
 
     /// <summary>What happened, in order.</summary>

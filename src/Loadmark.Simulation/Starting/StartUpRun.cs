@@ -59,7 +59,10 @@ public sealed class StartUpRun
         SurgeSpent = new bool[_outlets.Length];
     }
 
-    /// <summary>Prepares the run of one part alone, for as long as its own loads call for where nothing else is asked for. Nothing is told of the others.</summary>
+    /// <summary>
+    /// Prepares the run of one part alone, for as long as its own loads call for where nothing else is asked for. Nothing is told of the
+    /// others.
+    /// </summary>
     internal static StartUpRun OfPart(RigCircuit circuit, int part, StartUpOptions? options = null) => new(circuit, options, part);
 
     /// <summary>The circuit.</summary>
@@ -112,7 +115,8 @@ public sealed class StartUpRun
         while (true)
         {
             foreach (var outlet in _circuit.Parts[part].Outlets)
-                _circuit.SetLimit(outlet, SurgeSpent[outlet] ? _limits[outlet] : Math.Max(_limits[outlet], _circuit.Outlets[outlet].Surge?.Amps ?? 0));
+                _circuit.SetLimit(
+                    outlet, SurgeSpent[outlet] ? _limits[outlet] : Math.Max(_limits[outlet], _circuit.Outlets[outlet].Surge?.Amps ?? 0));
             _meters[place].Begin(observer(part));
             var result = _transients[place].Run(_meters[place], cancellation);
             _reached[part] = result.Seconds;
@@ -138,7 +142,8 @@ public sealed class StartUpRun
     public bool LoadCycles(int load)
     {
         var meter = _loads[load];
-        return meter.Starts >= CycleStarts && Math.Max(meter.LastStart, meter.LastDrop) > (1 - LateShare) * _reached[_circuit.Loads[load].Device!.Value.Part];
+        return meter.Starts >= CycleStarts
+            && Math.Max(meter.LastStart, meter.LastDrop) > (1 - LateShare) * _reached[_circuit.Loads[load].Device!.Value.Part];
     }
 
     /// <summary>How a load fares at the end.</summary>

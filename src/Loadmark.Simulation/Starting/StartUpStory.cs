@@ -66,9 +66,13 @@ internal sealed class StartUpStory : ITransientObserver
         var what = (change.From, change.To) switch
         {
             (_, DeviceState.Off) => (StartUpEventKind.DropsOut, $"{branch.Id} drops out at {volts}."),
-            (_, DeviceState.Booting) => (StartUpEventKind.Starts, $"{branch.Id} starts, at {volts}: it takes {SiFigures.Amps(branch.StartAmps)} for {SiFigures.Seconds(branch.StartSeconds)}."),
-            (DeviceState.Booting, DeviceState.Running) => (StartUpEventKind.HasStarted, $"{branch.Id} has started; it takes {SiFigures.Amps(branch.RunAmps)} now."),
-            (_, DeviceState.Running) => (StartUpEventKind.Starts, $"{branch.Id} starts, at {volts}: it takes {SiFigures.Amps(branch.RunAmps)}."),
+            (_, DeviceState.Booting) => (
+                StartUpEventKind.Starts,
+                $"{branch.Id} starts, at {volts}: it takes {SiFigures.Amps(branch.StartAmps)} for {SiFigures.Seconds(branch.StartSeconds)}."),
+            (DeviceState.Booting, DeviceState.Running) => (
+                StartUpEventKind.HasStarted, $"{branch.Id} has started; it takes {SiFigures.Amps(branch.RunAmps)} now."),
+            (_, DeviceState.Running) => (
+                StartUpEventKind.Starts, $"{branch.Id} starts, at {volts}: it takes {SiFigures.Amps(branch.RunAmps)}."),
             _ => default((StartUpEventKind Kind, string? Text)),
         };
         Add(change.Seconds, branch.Id, what, volts);

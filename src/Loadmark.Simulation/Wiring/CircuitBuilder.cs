@@ -101,11 +101,20 @@ internal sealed class CircuitBuilder(WiredRig rig)
         }
 
         if (feed.Form.Value == SupplyForm.Alternating)
-            _assumptions.Add("alternating current", "computed with effective values, in phase with its voltage", feed.OutletNames, "exact for heaters and resistors, a guide for loads with rectifiers");
+            _assumptions.Add(
+                "alternating current",
+                "computed with effective values, in phase with its voltage",
+                feed.OutletNames,
+                "exact for heaters and resistors, a guide for loads with rectifiers");
         if (feed.Joined == Joint.Parallel)
-            _assumptions.Add("sharing of outlets in parallel", "by printed voltage and resistance; millivolts shift it, from nothing to all", feed.OutletNames, "Ohm's law: a few millivolts over a few milliohms are amps");
+            _assumptions.Add(
+                "sharing of outlets in parallel",
+                "by printed voltage and resistance; millivolts shift it, from nothing to all",
+                feed.OutletNames,
+                "Ohm's law: a few millivolts over a few milliohms are amps");
         if (feed.Joined == Joint.Series)
-            _assumptions.Add("series lead", $"the load's 0 V comes from {feed.Outlets[0].Name}", feed.OutletNames, "the wiring does not say");
+            _assumptions.Add(
+                "series lead", $"the load's 0 V comes from {feed.Outlets[0].Name}", feed.OutletNames, "the wiring does not say");
 
         var figures = new LeadFigures(feed, _assumptions);
         var lead = new LeadBuilder(feed, figures, outlet => _outlets[outlet].Terminals, _devices);
@@ -151,7 +160,8 @@ internal sealed class CircuitBuilder(WiredRig rig)
         if (WhyItDrawsNothing(load, feed) is { } why)
         {
             _devices.Add(new Resistor($"{LoadFigures.NameOf(load)}, which draws nothing", terminals.Plus, terminals.Minus, OpenOhms));
-            _loads.Add(load, new LaidLoad(new LoadBranch { Load = load, Feed = feed, Jack = terminals, Because = why }, _devices.Count - 1));
+            _loads.Add(
+                load, new LaidLoad(new LoadBranch { Load = load, Feed = feed, Jack = terminals, Because = why }, _devices.Count - 1));
             _untold.Add(new Untold(default, [load.Id, feed.Outlets[0].Name], why));
             return;
         }
@@ -211,7 +221,9 @@ internal sealed class CircuitBuilder(WiredRig rig)
         {
             Device = parts[device],
             RunSlot = parts.Slot(device, branch.IsHeater ? DeviceParameter.HotOhms : DeviceParameter.Draw),
-            StartSlot = branch.IsHeater ? parts.Slot(device, DeviceParameter.ColdOhms) : branch.StartSeconds > 0 ? parts.Slot(device, DeviceParameter.BootDraw) : null,
+            StartSlot = branch.IsHeater
+                ? parts.Slot(device, DeviceParameter.ColdOhms)
+                : branch.StartSeconds > 0 ? parts.Slot(device, DeviceParameter.BootDraw) : null,
         };
     }
 
@@ -240,7 +252,8 @@ internal sealed class CircuitBuilder(WiredRig rig)
         var (feed, figures, part) = lead;
         var (devices, slots) = (new DevicePlace[part.Conductors], new ParameterSlot[part.Conductors]);
         for (var conductor = 0; conductor < part.Conductors; conductor++)
-            (devices[conductor], slots[conductor]) = (parts[part.Device + conductor], parts.Slot(part.Device + conductor, DeviceParameter.Ohms));
+            (devices[conductor], slots[conductor]) = (
+                parts[part.Device + conductor], parts.Slot(part.Device + conductor, DeviceParameter.Ohms));
         return new LeadPart
         {
             Feed = feed,

@@ -16,5 +16,6 @@ internal readonly record struct Contacts(string Centre, string Sleeve)
     public Contacts Reversed => new(Sleeve, Centre);
 
     /// <summary>What something of that polarity takes for its poles.</summary>
-    public Terminals As(Polarity polarity) => polarity == Polarity.CentreNegative ? new Terminals(Sleeve, Centre) : new Terminals(Centre, Sleeve);
+    public Terminals As(Polarity polarity) =>
+        polarity == Polarity.CentreNegative ? new Terminals(Sleeve, Centre) : new Terminals(Centre, Sleeve);
 }

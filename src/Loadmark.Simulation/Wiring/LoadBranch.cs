@@ -17,7 +17,9 @@ public sealed record LoadBranch
     /// <summary>Its jack, in the polarity that it wants; null where there is none in the circuit.</summary>
     public Terminals? Jack { get; init; }
 
-    /// <summary>Where it is; null where it draws nothing: unwired, reversed, of the wrong kind of current, or its draw is not known.</summary>
+    /// <summary>
+    /// Where it is; null where it draws nothing: unwired, reversed, of the wrong kind of current, or its draw is not known.
+    /// </summary>
     public DevicePlace? Device { get; init; }
 
     /// <summary>Why it draws nothing or cannot be computed; null where it is computed.</summary>

@@ -22,7 +22,11 @@ internal static class LoadFigures
         if (rating.Voltage.IsAssumed)
             assumptions.Add("printed voltage", rating.Voltage.Value.ToString(), load.Id, Practice);
         if (rating.Running is { IsAssumed: true } running)
-            assumptions.Add("draw", running.Value.ToString(), load.Id, rating.StandIn is null ? "the label can be read in several ways: the highest" : Practice);
+            assumptions.Add(
+                "draw",
+                running.Value.ToString(),
+                load.Id,
+                rating.StandIn is null ? "the label can be read in several ways: the highest" : Practice);
 
         var (starts, stops) = Thresholds(rating, habit, lowest, load.Id, assumptions);
         var hasStart = rating.StartIsGiven && rating.Starting?.Value > rating.Running?.Value;
@@ -40,7 +44,9 @@ internal static class LoadFigures
             StartAmps = isHeater && !hasStart
                 ? (double)rating.Running.Value.Value.Value / assumptions.Take(CommonFigures.HeaterColdShare, load.Id)
                 : (double)rating.Starting!.Value.Value.Value,
-            StartSeconds = !hasStart || isHeater ? 0 : rating.StartDuration is { } lasts ? (double)lasts.Value : assumptions.Take(CommonFigures.StartSeconds, load.Id),
+            StartSeconds = !hasStart || isHeater
+                ? 0
+                : rating.StartDuration is { } lasts ? (double)lasts.Value : assumptions.Take(CommonFigures.StartSeconds, load.Id),
             StartsAbove = starts,
             StopsBelow = stops,
             LowestPrintedVolts = lowest,
@@ -52,7 +58,9 @@ internal static class LoadFigures
     {
         var (name, rating) = (NameOf(branch.Load), branch.Load.Rating);
         var habit = LoadBranch.HabitOf(rating);
-        yield return branch.IsHeater ? Heater(branch, name, jack, assumptions) : new LoadDevice(name, jack.Plus, jack.Minus, branch.Law, branch.DrawOf(branch.RunAmps))
+        yield return branch.IsHeater
+            ? Heater(branch, name, jack, assumptions)
+            : new LoadDevice(name, jack.Plus, jack.Minus, branch.Law, branch.DrawOf(branch.RunAmps))
         {
             StartsAbove = branch.StartsAbove,
             StopsBelow = branch.StopsBelow,
@@ -65,7 +73,8 @@ internal static class LoadFigures
             assumptions.Take(habit.Input, branch.Id);
         var farads = FaradsOf(rating);
         if (farads > 0)
-            yield return new Capacitor($"input of {branch.Id}", jack.Plus, jack.Minus, farads, assumptions.Take(CommonFigures.InputSeriesOhms, branch.Id));
+            yield return new Capacitor(
+                $"input of {branch.Id}", jack.Plus, jack.Minus, farads, assumptions.Take(CommonFigures.InputSeriesOhms, branch.Id));
     }
 
     /// <summary>The capacitance at its input, F, 0 or more: as stated, else as its class has it.</summary>
@@ -85,7 +94,8 @@ internal static class LoadFigures
         assumptions.Take(CommonFigures.HeaterSeconds, branch.Id));
 
     /// <summary>As stated; what is not is the class's, and never so that it would start below where it stops.</summary>
-    private static (double Starts, double Stops) Thresholds(LoadRating rating, LoadHabit habit, double lowest, string id, AssumptionList assumptions)
+    private static (double Starts, double Stops) Thresholds(
+        LoadRating rating, LoadHabit habit, double lowest, string id, AssumptionList assumptions)
     {
         var starts = rating.Load.StartsBelow is { } from ? (double)from.Value : lowest * assumptions.Take(habit.Starts, id);
         var stops = rating.Load.StopsBelow is { } until ? (double)until.Value : lowest * assumptions.Take(habit.Stops, id);

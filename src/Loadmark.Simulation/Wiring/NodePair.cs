@@ -12,10 +12,12 @@ internal readonly record struct NodePair(int Part, int Plus, int Minus)
     public static NodePair None => new(-1, Ground, Ground);
 
     /// <summary>Looks the nodes up in the network of a part.</summary>
-    public static NodePair Of(int part, Network network, Terminals terminals) => new(part, Number(network, terminals.Plus), Number(network, terminals.Minus));
+    public static NodePair Of(int part, Network network, Terminals terminals) =>
+        new(part, Number(network, terminals.Plus), Number(network, terminals.Minus));
 
     /// <summary>The voltage between them at the point solved last, V; NaN where they are nowhere.</summary>
-    public double Volts(ImmutableArray<CircuitPart> parts) => Part < 0 ? double.NaN : At(parts[Part].Network, Plus) - At(parts[Part].Network, Minus);
+    public double Volts(ImmutableArray<CircuitPart> parts) =>
+        Part < 0 ? double.NaN : At(parts[Part].Network, Plus) - At(parts[Part].Network, Minus);
 
     private static int Number(Network network, string name) => name == Netlist.Ground ? Ground : network.Node(name);
 

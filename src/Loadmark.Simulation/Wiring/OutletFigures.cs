@@ -33,7 +33,9 @@ internal sealed class OutletFigures
         SourceOhms = assumptions.AtLeast(
             Resistance((double)nominal.Value),
             outlet.Name,
-            outlet.Feeds.Any(static feed => feed.Joined == Joint.Parallel) ? CommonFigures.LeastSharingOhms : CommonFigures.LeastSourceOhms);
+            outlet.Feeds.Any(static feed => feed.Joined == Joint.Parallel)
+                ? CommonFigures.LeastSharingOhms
+                : CommonFigures.LeastSourceOhms);
         Overload = WayOf(outlet);
         if (Overload is not null && double.IsInfinity(LimitAmps))
             Overload = null;

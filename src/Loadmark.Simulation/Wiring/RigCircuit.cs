@@ -19,7 +19,15 @@ public sealed class RigCircuit
     private RigCircuit(RigCircuit circuit)
     {
         (Rig, Netlist, Loads, Outlets, Leads, Assumptions, Untold, Assumed) =
-            (circuit.Rig, circuit.Netlist, circuit.Loads, circuit.Outlets, circuit.Leads, circuit.Assumptions, circuit.Untold, circuit.Assumed);
+            (
+                circuit.Rig,
+                circuit.Netlist,
+                circuit.Loads,
+                circuit.Outlets,
+                circuit.Leads,
+                circuit.Assumptions,
+                circuit.Untold,
+                circuit.Assumed);
         (_jacks, _terminals) = (circuit._jacks, circuit._terminals);
         Parts = [.. circuit.Parts.Select(static part => part with { Network = part.Network.Copy() })];
     }
@@ -35,7 +43,16 @@ public sealed class RigCircuit
         ImmutableArray<Untold> untold,
         ImmutableArray<AssumedFigure> assumed)
     {
-        (Rig, Netlist, Parts, Loads, Outlets, Leads, Assumptions, Untold, Assumed) = (rig, netlist, parts, loads, outlets, leads, assumptions, untold, assumed);
+        (
+            Rig,
+            Netlist,
+            Parts,
+            Loads,
+            Outlets,
+            Leads,
+            Assumptions,
+            Untold,
+            Assumed) = (rig, netlist, parts, loads, outlets, leads, assumptions, untold, assumed);
         _jacks = new NodePair[loads.Length];
         for (var load = 0; load < _jacks.Length; load++)
             _jacks[load] = NodePair.None;
@@ -55,7 +72,10 @@ public sealed class RigCircuit
     /// <summary>The circuit as a description, with the figures of the rig.</summary>
     public Netlist Netlist { get; }
 
-    /// <summary>The circuit made ready, in parts that have nothing to do with one another; none where nothing of the rig can be computed, as of one that is not wired.</summary>
+    /// <summary>
+    /// The circuit made ready, in parts that have nothing to do with one another; none where nothing of the rig can be computed, as of one
+    /// that is not wired.
+    /// </summary>
     public ImmutableArray<CircuitPart> Parts { get; }
 
     /// <summary>All loads of the rig in its order, also those that are not in the circuit.</summary>
@@ -121,7 +141,8 @@ public sealed class RigCircuit
 
     /// <summary>Changes the wire of a stretch of lead, both conductors; its contacts stay.</summary>
     /// <param name="part">Its place in <see cref="Leads"/>.</param>
-    /// <param name="factor">Its resistance as a multiple of the rig's, 0 or more: the factor of its length, or one over that of its cross-section.</param>
+    /// <param name="factor">Its resistance as a multiple of the rig's, 0 or more: the factor of its length, or one over that of its
+    /// cross-section.</param>
     public void SetWire(int part, double factor)
     {
         var lead = Leads[part];
@@ -132,13 +153,16 @@ public sealed class RigCircuit
 
     /// <summary>Makes the charging pulses of a part of the circuit harder or milder, as far as what decides them is assumed.</summary>
     /// <param name="part">Its place in <see cref="Parts"/>.</param>
-    /// <param name="factor">Assumed input capacitances as a multiple of what was taken, and what assumed source resistances are divided by; over 0.</param>
+    /// <param name="factor">Assumed input capacitances as a multiple of what was taken, and what assumed source resistances are divided by;
+    /// over 0.</param>
     internal void SetPulse(int part, double factor)
     {
         foreach (var figure in Assumed)
         {
             if (figure.Part == part)
-                Parts[part].Network[figure.Slot] = figure.IsSource ? Math.Max(CommonFigures.LeastSourceOhms, figure.Value / factor) : figure.Value * factor;
+                Parts[part].Network[figure.Slot] = figure.IsSource
+                    ? Math.Max(CommonFigures.LeastSourceOhms, figure.Value / factor)
+                    : figure.Value * factor;
         }
     }
 
@@ -161,7 +185,9 @@ public sealed class RigCircuit
             SetWire(part, 1);
     }
 
-    /// <summary>Voltage at a load's jack in the polarity that it wants, V, at the point solved last; NaN where it is not in the circuit.</summary>
+    /// <summary>
+    /// Voltage at a load's jack in the polarity that it wants, V, at the point solved last; NaN where it is not in the circuit.
+    /// </summary>
     /// <param name="load">Its place in <see cref="Loads"/>.</param>
     public double LoadVolts(int load) => _jacks[load].Volts(Parts);
 

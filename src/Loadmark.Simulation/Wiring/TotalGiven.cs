@@ -2,7 +2,9 @@ using Loadmark.Core.Gear;
 
 namespace Loadmark.Simulation.Wiring;
 
-/// <summary>What a supply or a bank gives in all, against what it is printed for. It limits nothing in the circuit: it is judged afterwards.</summary>
+/// <summary>
+/// What a supply or a bank gives in all, against what it is printed for. It limits nothing in the circuit: it is judged afterwards.
+/// </summary>
 /// <param name="Supply">The supply's id.</param>
 /// <param name="Holder">What has the limit, in words: "brick in all".</param>
 /// <param name="Limit">What is printed.</param>

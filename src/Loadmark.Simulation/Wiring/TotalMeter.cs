@@ -19,7 +19,8 @@ internal sealed class TotalMeter
         _outlets =
         [
             .. Enumerable.Range(0, circuit.Outlets.Length).Where(place =>
-                circuit.Outlets[place].Outlet.Rating.Supply.Id == supply && (bank is null || circuit.Outlets[place].Outlet.Rating.Outlet.Bank == bank)),
+                circuit.Outlets[place].Outlet.Rating.Supply.Id == supply
+                    && (bank is null || circuit.Outlets[place].Outlet.Rating.Outlet.Bank == bank)),
         ];
     }
 
@@ -61,7 +62,8 @@ internal sealed class TotalMeter
     public TotalGiven Result()
     {
         var limit = _total.Limit;
-        var isOver = (limit.Amps is { } amps && _amps > (double)amps.Value + Slack) || (limit.Watts is { } watts && _watts > (double)watts.Value + Slack);
+        var isOver = (limit.Amps is { } amps && _amps > (double)amps.Value + Slack)
+            || (limit.Watts is { } watts && _watts > (double)watts.Value + Slack);
         var given = new SupplyTotal(
             limit.Amps is null ? null : SiFigures.Of<Ampere>(_amps),
             limit.Watts is null ? null : SiFigures.Of<Watt>(_watts));

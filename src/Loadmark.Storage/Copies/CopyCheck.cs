@@ -20,11 +20,14 @@ internal static class CopyCheck
     /// <summary>Counts what is in it. A database of before there was a library has no gear.</summary>
     public static CopyContents Count(SqliteConnection connection) => new(
         CountWhere(connection, "Rigs", "Removed IS NULL"),
-        connection.Column("SELECT name FROM sqlite_master WHERE type = 'table' AND name = 'Gear'").Count == 0 ? 0 : CountWhere(connection, "Gear", "IsRemoved = 0"),
+        connection.Column("SELECT name FROM sqlite_master WHERE type = 'table' AND name = 'Gear'").Count == 0
+            ? 0
+            : CountWhere(connection, "Gear", "IsRemoved = 0"),
         CountUnreadable(connection));
 
     /// <summary>
-    /// How many rigs have a text that does not unpack. SQLite keeps no checksums, so its own check does not see such damage; it is no reason
+    /// How many rigs have a text that does not unpack. SQLite keeps no checksums, so its own check does not see such damage; it is no
+    /// reason
     /// to leave all others without a backup.
     /// </summary>
     private static int CountUnreadable(SqliteConnection connection)

@@ -6,7 +6,9 @@ namespace Loadmark.Storage.Copies;
 internal static class CopyFaults
 {
     public static StorageException TargetExists(string target) =>
-        new(StoreFault.AlreadyThere, $"There is a file {target} already. No backup was written. Choose another name, or ask for it to be replaced.");
+        new(
+            StoreFault.AlreadyThere,
+            $"There is a file {target} already. No backup was written. Choose another name, or ask for it to be replaced.");
 
     public static StorageException TargetIsFolder(string target) =>
         new(StoreFault.AlreadyThere, $"{target} is a folder. No backup was written. Name a file in it.");

@@ -15,7 +15,8 @@ internal static class CopyWriter
     /// <param name="source">The database.</param>
     /// <param name="target">The file; its folder is there.</param>
     /// <param name="overwrite">Whether one of that name is replaced.</param>
-    /// <param name="allowed">Looks at the unfinished file's path, before anything is written to it, and throws where it must not be there.</param>
+    /// <param name="allowed">Looks at the unfinished file's path, before anything is written to it, and throws where it must not be
+    /// there.</param>
     /// <returns>What is in it.</returns>
     public static CopyContents Write(SqliteConnection source, string target, bool overwrite, Action<string>? allowed = null)
     {
@@ -50,7 +51,8 @@ internal static class CopyWriter
     /// <returns>The copy's path.</returns>
     public static string WriteBeside(DatabaseFile file, string before, DateTimeOffset now)
     {
-        var stem = Path.Combine(file.Folder, string.Create(CultureInfo.InvariantCulture, $"loadmark-before-{before}-{now:yyyyMMdd'T'HHmmss}"));
+        var stem = Path.Combine(
+            file.Folder, string.Create(CultureInfo.InvariantCulture, $"loadmark-before-{before}-{now:yyyyMMdd'T'HHmmss}"));
         var path = $"{stem}.db";
         for (var more = 2; File.Exists(path); more++)
             path = $"{stem}-{more}.db";

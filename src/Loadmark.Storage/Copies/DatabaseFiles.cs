@@ -10,7 +10,9 @@ internal static class DatabaseFiles
     /// <summary>Whether some program may have the database open.</summary>
     public static bool MayBeInUse(string path) => File.Exists(path + Shared);
 
-    /// <summary>Copies the file, with what of it is still in the files beside it, byte by byte. For databases that nobody has open.</summary>
+    /// <summary>
+    /// Copies the file, with what of it is still in the files beside it, byte by byte. For databases that nobody has open.
+    /// </summary>
     public static void Copy(string from, string to)
     {
         File.Copy(from, to);

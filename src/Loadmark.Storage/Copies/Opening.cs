@@ -49,6 +49,8 @@ internal sealed class Opening(DatabaseFile file, TimeProvider clock)
     private List<string> Applied(SqliteConnection connection, Schema schema)
     {
         var applied = Schema.AppliedTo(connection) ?? throw MediumFaults.WhileOpening(StoreFault.NotADatabase, file.Path, cause: null);
-        return schema.IsNewerThanProgram(applied) ? throw MediumFaults.WhileOpening(StoreFault.NewerSchema, file.Path, cause: null) : applied;
+        return schema.IsNewerThanProgram(applied)
+            ? throw MediumFaults.WhileOpening(StoreFault.NewerSchema, file.Path, cause: null)
+            : applied;
     }
 }

@@ -16,7 +16,8 @@ internal sealed class Restoring(DatabaseFile file, TimeProvider clock)
         """;
 
     /// <summary>
-    /// What refers to a revision that is in force goes along with it. Whoever has the library at hand is told by its count that all of it is
+    /// What refers to a revision that is in force goes along with it. Whoever has the library at hand is told by its count that all of it
+    /// is
     /// to be read anew.
     /// </summary>
     private const string Counted = $"""
@@ -83,7 +84,12 @@ internal sealed class Restoring(DatabaseFile file, TimeProvider clock)
     /// <summary>Rows alone come over, into our own tables: whatever else a file may hold, such as triggers, stays out.</summary>
     private static void ReplaceRows(SqliteConnection connection, string path)
     {
-        var tables = connection.Column(TablesOfRows).Select(table => (Name: Quoted(table), Columns: Columns(connection, "main", table), Staged: Columns(connection, "staged", table))).ToList();
+        var tables = connection.Column(TablesOfRows)
+            .Select(
+                table => (
+                    Name: Quoted(table),
+                    Columns: Columns(connection, "main", table),
+                    Staged: Columns(connection, "staged", table))).ToList();
         if (tables.Any(static table => !table.Columns.ToHashSet(StringComparer.Ordinal).SetEquals(table.Staged)))
             throw CopyFaults.OfBackup(StoreFault.NotADatabase, path, cause: null);
         var revision = NextRevision(connection, path);
@@ -98,7 +104,8 @@ internal sealed class Restoring(DatabaseFile file, TimeProvider clock)
     }
 
     /// <summary>
-    /// A revision that nothing had before, here or in the backup. An open page knows its rig by id and revision: were a restored one to have
+    /// A revision that nothing had before, here or in the backup. An open page knows its rig by id and revision: were a restored one to
+    /// have
     /// a revision that the page has seen with another text, the page's next edit would go over it unseen. So with gear, and with the
     /// library's count of changes. The number is kept in the database's header too, because a restored state may hold nothing.
     /// </summary>
@@ -110,7 +117,8 @@ internal sealed class Restoring(DatabaseFile file, TimeProvider clock)
                 .Select(count => connection.Column($"SELECT COALESCE(MAX({count[1]}), 0) FROM {schema}.{count[0]}").Single()),
             connection.Column($"PRAGMA {schema}.user_version").Single(),
         ]);
-        return 1 + greatest.Max(number => long.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out var revision) && revision < int.MaxValue
+        return 1 + greatest.Max(number => long.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out var revision)
+            && revision < int.MaxValue
             ? revision
             : throw CopyFaults.OfBackup(StoreFault.NotADatabase, path, cause: null)); // two thousand million changes of one rig: nobody's
     }

@@ -95,7 +95,8 @@ internal sealed class StagedBackup : IDisposable
 
     private static SqliteConnection Open(string path, SqliteOpenMode mode)
     {
-        var connection = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = path, Mode = mode, Pooling = false }.ToString());
+        var connection = new SqliteConnection(
+            new SqliteConnectionStringBuilder { DataSource = path, Mode = mode, Pooling = false }.ToString());
         connection.Open();
         return connection;
     }

@@ -1,6 +1,8 @@
 namespace Loadmark.Storage.Disk;
 
-/// <summary>Files and folders for the user's eyes only. SQLite gives what it puts beside a database the rights of the database itself.</summary>
+/// <summary>
+/// Files and folders for the user's eyes only. SQLite gives what it puts beside a database the rights of the database itself.
+/// </summary>
 public static class PrivateFile
 {
     private const UnixFileMode UserOnlyFolder = UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute;

@@ -6,7 +6,9 @@ public sealed record StoreOpening
     /// <summary>True when this opening made the database, so that it holds no rigs yet.</summary>
     public bool WasCreated { get; init; }
 
-    /// <summary>The file that the database was copied to before its older schema was brought forward; null when that was not needed.</summary>
+    /// <summary>
+    /// The file that the database was copied to before its older schema was brought forward; null when that was not needed.
+    /// </summary>
     public string? Backup { get; init; }
 
     /// <summary>Why the store cannot be used; null when it is open.</summary>

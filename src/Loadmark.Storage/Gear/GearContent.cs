@@ -9,7 +9,9 @@ public sealed record GearContent
     /// <summary>What sort of thing it is. It stays what it is.</summary>
     public required GearKind Kind { get; init; }
 
-    /// <summary>The tag that rigs know it by, as typed: <c>delay-2</c>. Unlike those of all other gear of its kind, capitals aside.</summary>
+    /// <summary>
+    /// The tag that rigs know it by, as typed: <c>delay-2</c>. Unlike those of all other gear of its kind, capitals aside.
+    /// </summary>
     public required string Tag { get; init; }
 
     /// <summary>A name for people; empty when it has none besides its tag.</summary>

@@ -56,7 +56,9 @@ public sealed class GearLibrary
     /// <param name="cancellationToken">Gives up.</param>
     /// <exception cref="StorageException">The medium failed.</exception>
     public Task<StoredGear?> FindAsync(Guid id, CancellationToken cancellationToken = default) =>
-        _access.ReadAsync(async context => await context.Gear.FindAsync([id], cancellationToken) is { } row ? KeptGear.Show(row) : null, cancellationToken);
+        _access.ReadAsync(
+            async context => await context.Gear.FindAsync([id], cancellationToken) is { } row ? KeptGear.Show(row) : null,
+            cancellationToken);
 
     /// <summary>The piece that has a tag, capitals aside; null when none has, or it was removed.</summary>
     /// <param name="kind">What sort of thing it is.</param>
@@ -64,7 +66,11 @@ public sealed class GearLibrary
     /// <param name="cancellationToken">Gives up.</param>
     /// <exception cref="StorageException">The medium failed.</exception>
     public Task<StoredGear?> FindAsync(GearKind kind, string tag, CancellationToken cancellationToken = default) =>
-        _access.ReadAsync(async context => await FindRowAsync(context, kind, GearTag.KeyOf(tag), cancellationToken) is { } row ? KeptGear.Show(row) : null, cancellationToken);
+        _access.ReadAsync(
+            async context => await FindRowAsync(context, kind, GearTag.KeyOf(tag), cancellationToken) is { } row
+                ? KeptGear.Show(row)
+                : null,
+            cancellationToken);
 
     /// <summary>Every change of a piece, the oldest first; empty when it never was.</summary>
     /// <param name="id">Which one.</param>
@@ -104,12 +110,17 @@ public sealed class GearLibrary
     /// <param name="content">What is to be said of it.</param>
     /// <param name="what">What the change does, for people.</param>
     /// <param name="cancellationToken">Gives up, with nothing changed.</param>
-    /// <exception cref="ArgumentException">A text is too long, what stands in a list is not Unicode text, or it is of another kind.</exception>
+    /// <exception cref="ArgumentException">A text is too long, what stands in a list is not Unicode text, or it is of another
+    /// kind.</exception>
     /// <exception cref="StorageException">The medium failed; nothing is changed.</exception>
-    public async Task<GearOutcome> SaveAsync(Guid id, long revision, GearContent content, string what, CancellationToken cancellationToken = default) =>
+    public async Task<GearOutcome> SaveAsync(
+        Guid id, long revision, GearContent content, string what, CancellationToken cancellationToken = default) =>
         (await ApplyAsync([new GearStep(id, revision, content, what)], cancellationToken))[0];
 
-    /// <summary>Makes several changes in one go. Those that cannot be made are told; the others are made, all of them or, when the medium fails, none.</summary>
+    /// <summary>
+    /// Makes several changes in one go. Those that cannot be made are told; the others are made, all of them or, when the medium fails,
+    /// none.
+    /// </summary>
     /// <param name="steps">The changes.</param>
     /// <param name="cancellationToken">Gives up, with nothing changed.</param>
     /// <returns>What became of each, in their order.</returns>
@@ -136,7 +147,12 @@ public sealed class GearLibrary
     /// <param name="cancellationToken">Gives up, with nothing changed.</param>
     /// <exception cref="StorageException">The medium failed; nothing is changed.</exception>
     public Task<GearOutcome> RestoreAsync(Guid id, CancellationToken cancellationToken = default) =>
-        ChangeAsync(id, null, static (gear, _, token) => gear.Row.IsRemoved ? gear.BecomeAsync(KeptGear.Show(gear.Row).Content, "put back", token) : Task.CompletedTask, cancellationToken);
+        ChangeAsync(
+            id,
+            null,
+            static (gear, _, token) =>
+                gear.Row.IsRemoved ? gear.BecomeAsync(KeptGear.Show(gear.Row).Content, "put back", token) : Task.CompletedTask,
+            cancellationToken);
 
     /// <summary>
     /// Makes a piece as it was after one of its changes, which is a change again: nothing in between is lost. To take the last change
@@ -166,12 +182,18 @@ public sealed class GearLibrary
     internal static Task<GearRow?> FindRowAsync(StorageContext context, GearKind kind, string key, CancellationToken cancellationToken) =>
         context.Gear.FirstOrDefaultAsync(gear => gear.Kind == kind && gear.TagKey == key, cancellationToken);
 
-    private static Task<long> ReadStampAsync(StorageContext context, CancellationToken cancellationToken) => ReadAsync(context, CountRow.Gear, cancellationToken);
+    private static Task<long> ReadStampAsync(StorageContext context, CancellationToken cancellationToken) =>
+        ReadAsync(context, CountRow.Gear, cancellationToken);
 
     private static async Task<long> ReadAsync(StorageContext context, string name, CancellationToken cancellationToken) =>
         await context.Counts.Where(count => count.Name == name).Select(count => count.Value).FirstOrDefaultAsync(cancellationToken);
 
-    private Task<GearOutcome> ChangeAsync(Guid id, long? revision, Func<KeptGear, StorageContext, CancellationToken, Task> change, CancellationToken cancellationToken, bool whileRemoved = false) =>
+    private Task<GearOutcome> ChangeAsync(
+        Guid id,
+        long? revision,
+        Func<KeptGear, StorageContext, CancellationToken, Task> change,
+        CancellationToken cancellationToken,
+        bool whileRemoved = false) =>
         _access.WriteAsync(
             async context =>
             {
@@ -183,7 +205,10 @@ public sealed class GearLibrary
                     return new GearOutcome(GearState.Conflict, KeptGear.Show(row));
 
                 await change(new KeptGear(context, row, _clock, new LibraryCount(context)), context, cancellationToken);
-                if (row.TagKey is { } key && await context.Gear.AsNoTracking().FirstOrDefaultAsync(gear => gear.Kind == row.Kind && gear.TagKey == key && gear.Id != id, cancellationToken) is { } other)
+                if (row.TagKey is { } key
+                    && await context.Gear.AsNoTracking()
+                        .FirstOrDefaultAsync(
+                            gear => gear.Kind == row.Kind && gear.TagKey == key && gear.Id != id, cancellationToken) is { } other)
                 {
                     context.ChangeTracker.Clear();
                     return new GearOutcome(GearState.TagTaken, KeptGear.Show(other));

@@ -24,7 +24,9 @@ public sealed class GearReadings
         _access.ReadAsync(
             async context =>
             {
-                var rows = await context.GearReadings.AsNoTracking().Where(reading => reading.GearId == gear).OrderBy(reading => reading.Taken).ThenBy(reading => reading.Kind).ThenBy(reading => reading.Id).ToListAsync(cancellationToken);
+                var rows = await context.GearReadings.AsNoTracking().Where(reading => reading.GearId == gear)
+                    .OrderBy(reading => reading.Taken).ThenBy(reading => reading.Kind).ThenBy(reading => reading.Id)
+                    .ToListAsync(cancellationToken);
                 return rows.Select(Show).ToImmutableArray();
             },
             cancellationToken);
@@ -40,7 +42,8 @@ public sealed class GearReadings
     {
         ArgumentNullException.ThrowIfNull(reading);
         TextLimits.CheckWords(reading.Note ?? "", nameof(reading));
-        if (reading.Current < Amps.Zero || reading.Duration < Seconds.Zero || reading.Meter is { } meter && (meter.Share < 0 || meter.Plus < Amps.Zero))
+        if (reading.Current < Amps.Zero || reading.Duration < Seconds.Zero
+            || reading.Meter is { } meter && (meter.Share < 0 || meter.Plus < Amps.Zero))
             throw new ArgumentException("A reading is zero or more.", nameof(reading));
         return _access.WriteAsync(
             async context =>

@@ -40,12 +40,17 @@ public sealed class GearUses
                     .OrderByDescending(rig => rig.Changed).ThenBy(rig => rig.Id)
                     .AsNoTracking()
                     .ToListAsync(cancellationToken);
-                return rows.Select(row => new RigText(new RigSummary(row.Id, row.Name, KeptRig.Moment(row.Changed), row.Revision), TextPacking.Unpack(row.Text))).ToImmutableArray();
+                return rows.Select(
+                    row => new RigText(
+                        new RigSummary(row.Id, row.Name, KeptRig.Moment(row.Changed), row.Revision),
+                        TextPacking.Unpack(row.Text))).ToImmutableArray();
             },
             cancellationToken);
     }
 
-    /// <summary>How many rigs have each piece of gear that any has, by kind and <see cref="GearTag.KeyOf"/>. Removed rigs are not counted.</summary>
+    /// <summary>
+    /// How many rigs have each piece of gear that any has, by kind and <see cref="GearTag.KeyOf"/>. Removed rigs are not counted.
+    /// </summary>
     /// <param name="cancellationToken">Gives up.</param>
     /// <exception cref="StorageException">The medium failed.</exception>
     public async Task<IReadOnlyDictionary<(GearKind Kind, string TagKey), int>> CountAsync(CancellationToken cancellationToken = default)
@@ -72,7 +77,8 @@ public sealed class GearUses
     /// <exception cref="StorageException">The medium failed.</exception>
     public Task<IReadOnlyDictionary<Guid, bool>> DecisionsAsync(Guid gear, long revision, CancellationToken cancellationToken = default) =>
         _access.ReadAsync<IReadOnlyDictionary<Guid, bool>>(
-            async context => await context.GearDecisions.Where(decision => decision.GearId == gear && decision.Revision == revision).ToDictionaryAsync(decision => decision.RigId, decision => decision.TakesNew, cancellationToken),
+            async context => await context.GearDecisions.Where(decision => decision.GearId == gear && decision.Revision == revision)
+                .ToDictionaryAsync(decision => decision.RigId, decision => decision.TakesNew, cancellationToken),
             cancellationToken);
 
     /// <summary>Remembers what somebody decided for a rig when a piece was changed. A later change of the piece asks again.</summary>
@@ -87,7 +93,8 @@ public sealed class GearUses
         _access.WriteAsync(
             async context =>
             {
-                if (await context.Rigs.FindAsync([rig], cancellationToken) is null || await context.Gear.FindAsync([gear], cancellationToken) is null)
+                if (await context.Rigs.FindAsync([rig], cancellationToken) is null
+                    || await context.Gear.FindAsync([gear], cancellationToken) is null)
                     return false;
                 if (await context.GearDecisions.FindAsync([gear, rig], cancellationToken) is not { } decision)
                     context.GearDecisions.Add(decision = new GearDecisionRow { GearId = gear, RigId = rig });
@@ -113,7 +120,8 @@ public sealed class GearUses
         }
     }
 
-    private static IQueryable<RigRow> Behind(StorageContext context) => context.Rigs.Where(rig => rig.Removed == null && rig.UsesRevision != rig.Revision);
+    private static IQueryable<RigRow> Behind(StorageContext context) =>
+        context.Rigs.Where(rig => rig.Removed == null && rig.UsesRevision != rig.Revision);
 
     /// <summary>One rig whose text is damaged is no reason to say nothing of the others; opening it tells.</summary>
     private static string TextOf(RigRow rig)

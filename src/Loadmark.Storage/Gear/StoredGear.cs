@@ -9,7 +9,9 @@ public sealed record StoredGear
     /// <summary>What is said of it.</summary>
     public required GearContent Content { get; init; }
 
-    /// <summary>1 when it is added; up by one with every change, which has the same number. To be handed back with the next change.</summary>
+    /// <summary>
+    /// 1 when it is added; up by one with every change, which has the same number. To be handed back with the next change.
+    /// </summary>
     public required long Revision { get; init; }
 
     /// <summary>When the last change was made (UTC).</summary>

@@ -15,7 +15,9 @@ internal static class TextLimits
             throw new ArgumentException($"The text is longer than {LongestText} bytes.", parameter);
     }
 
-    /// <summary>Words stand in the database as text, which some databases end at a zero, and which holds no half of a surrogate pair.</summary>
+    /// <summary>
+    /// Words stand in the database as text, which some databases end at a zero, and which holds no half of a surrogate pair.
+    /// </summary>
     public static void CheckWords(string words, string parameter)
     {
         CheckText(words, parameter);

@@ -12,7 +12,9 @@ public sealed record StoredRig
     /// <summary>The rig file's text, with its comments, to the letter as it was saved.</summary>
     public required string Text { get; init; }
 
-    /// <summary>1 when the rig is added; grows with every change, undoing and redoing among them. To be handed back with the next change.</summary>
+    /// <summary>
+    /// 1 when the rig is added; grows with every change, undoing and redoing among them. To be handed back with the next change.
+    /// </summary>
     public required long Revision { get; init; }
 
     /// <summary>What the edit did that undoing would take back; null when there is nothing to undo.</summary>

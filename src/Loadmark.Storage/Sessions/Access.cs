@@ -73,7 +73,8 @@ internal sealed class Access(DatabaseFile file, TimeProvider clock) : IDisposabl
                     await using var context = file.NewContext();
 
                     // Serializable takes the database's one turn to write at once, so that what is read next is what is changed.
-                    await using var transaction = await context.Database.BeginTransactionAsync(IsolationLevel.Serializable, cancellationToken);
+                    await using var transaction =
+                        await context.Database.BeginTransactionAsync(IsolationLevel.Serializable, cancellationToken);
                     var answer = await write(context);
                     await transaction.CommitAsync(cancellationToken);
                     return answer;

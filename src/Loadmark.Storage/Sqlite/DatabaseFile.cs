@@ -12,7 +12,9 @@ internal sealed class DatabaseFile
     /// <summary>The name of the file, whatever its folder.</summary>
     public const string FileName = "loadmark.db";
 
-    /// <summary>How long a change waits for another program's, in milliseconds. SQLite itself waits, in steps of a few milliseconds.</summary>
+    /// <summary>
+    /// How long a change waits for another program's, in milliseconds. SQLite itself waits, in steps of a few milliseconds.
+    /// </summary>
     public const int PatienceMilliseconds = 5000;
 
     private readonly Assembly? _migrations;
@@ -68,7 +70,8 @@ internal sealed class DatabaseFile
     /// </summary>
     public SqliteConnection NewPlainConnection()
     {
-        var connection = new SqliteConnection(new SqliteConnectionStringBuilder(_connection) { ForeignKeys = false, Pooling = false }.ToString());
+        var connection = new SqliteConnection(
+            new SqliteConnectionStringBuilder(_connection) { ForeignKeys = false, Pooling = false }.ToString());
         connection.Open();
         connection.Run(ConnectionSettings.Text);
         return connection;

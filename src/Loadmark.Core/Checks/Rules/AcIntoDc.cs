@@ -13,7 +13,8 @@ internal sealed class AcIntoDc : NameplateRule
     public override Severity Severity => Severity.Harm;
 
     /// <inheritdoc/>
-    public override string Source => "IEC 60417-5031 (direct current) and 5032 (alternating current); that the wrong one harms is common practice, no source";
+    public override string Source =>
+        "IEC 60417-5031 (direct current) and 5032 (alternating current); that the wrong one harms is common practice, no source";
 
     protected override void Judge(NameplateCase subject, Report report)
     {
@@ -35,7 +36,9 @@ internal sealed class AcIntoDc : NameplateRule
                 }
                 else if (fits[place].Form == Fit.NotKnown && !point.Form.IsKnown)
                 {
-                    outlets.AddRange(feed.Outlets.Where(static outlet => !outlet.Rating.Form.IsKnown).Select(static outlet => outlet.Name).Except(outlets, StringComparer.Ordinal));
+                    outlets.AddRange(
+                        feed.Outlets.Where(static outlet => !outlet.Rating.Form.IsKnown).Select(static outlet => outlet.Name)
+                            .Except(outlets, StringComparer.Ordinal));
                     concerned.Add(load.Id);
                 }
                 else if (fits[place].Form == Fit.NotKnown && point.Form.Value == SupplyForm.Alternating && !load.Rating.IsBlank)

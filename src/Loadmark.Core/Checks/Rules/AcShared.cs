@@ -2,7 +2,9 @@ using Loadmark.Core.Fits;
 
 namespace Loadmark.Core.Checks.Rules;
 
-/// <summary>Loads for alternating current whose grounds meet are fed from one winding, or one of them from a supply that feeds direct current too.</summary>
+/// <summary>
+/// Loads for alternating current whose grounds meet are fed from one winding, or one of them from a supply that feeds direct current too.
+/// </summary>
 internal sealed class AcShared : NameplateRule
 {
     /// <inheritdoc/>

@@ -15,7 +15,8 @@ internal sealed class DcIntoAc : NameplateRule
     public override Severity Severity => Severity.Harm;
 
     /// <inheritdoc/>
-    public override string Source => "IEC 60417-5031 (direct current) and 5032 (alternating current); Faraday's law: a transformer passes no direct current; what else is inside is not known from outside";
+    public override string Source =>
+        "IEC 60417-5031 (direct current) and 5032 (alternating current); Faraday's law: a transformer passes no direct current; what else is inside is not known from outside";
 
     protected override void Judge(NameplateCase subject, Report report)
     {
@@ -35,7 +36,8 @@ internal sealed class DcIntoAc : NameplateRule
                         "d.c. ⎓ into a.c. ~",
                         $"Feed {load.Id} from an a.c. outlet of {load.Rating.Voltage.Value}.");
                 }
-                else if (fits[place].Form == Fit.NotKnown && point.Form is { IsKnown: true, Value: SupplyForm.Direct } && !load.Rating.IsBlank)
+                else if (fits[place].Form == Fit.NotKnown && point.Form is { IsKnown: true, Value: SupplyForm.Direct }
+                    && !load.Rating.IsBlank)
                 {
                     loads.Add(load);
                 }

@@ -100,7 +100,8 @@ internal sealed class FigureAssumed : NameplateRule
     }
 
     private static bool PrintsVoltAmps(WiredRig rig, Budget budget) =>
-        rig.Outlets.Any(outlet => budget.Subjects.Contains(outlet.Name) && outlet.Rating.Modes.Any(static mode => mode.VoltAmps is not null));
+        rig.Outlets.Any(
+            outlet => budget.Subjects.Contains(outlet.Name) && outlet.Rating.Modes.Any(static mode => mode.VoltAmps is not null));
 
     /// <summary>
     /// A digital load that was measured running may take its whole rating while it boots; where its outlet could not give
@@ -113,8 +114,12 @@ internal sealed class FigureAssumed : NameplateRule
             if (budget.Limit is not { } limit || Budget.IsOver(budget.Start, limit))
                 continue;
 
-            var boots = budget.Parts.Where(static part => part.Load.Rating is { IsDigital: true, StartIsGiven: false, Rated: { } rated, Running: { } running } && rated.Value > running.Value).ToList();
-            var most = budget.Start + boots.Sum(static part => part.Load.Rating.Rated!.Value.Value.Value - part.Load.Rating.Running!.Value.Value.Value);
+            var boots = budget.Parts.Where(
+                static part =>
+                    part.Load.Rating is { IsDigital: true, StartIsGiven: false, Rated: { } rated, Running: { } running }
+                        && rated.Value > running.Value).ToList();
+            var most = budget.Start + boots.Sum(
+                static part => part.Load.Rating.Rated!.Value.Value.Value - part.Load.Rating.Running!.Value.Value.Value);
             if (boots.Count == 0 || !Budget.IsOver(most, limit))
                 continue;
 
@@ -143,7 +148,9 @@ internal sealed class FigureAssumed : NameplateRule
                 Severity.Margin,
                 [.. loads, .. budget.Subjects],
                 $"Nothing tells what {Words.List(loads)} {Words.Verb(loads.Count, "draws", "draw")}{Consequence(budget, loads.Count)}.{unclear}",
-                budget.Limit is { } limit && !budget.RunsOver ? $"{budget.Text(limit)} − {budget.Text(budget.Run)} known = {budget.Text(limit - budget.Run)}" : budget.Sum(starting: false),
+                budget.Limit is { } limit && !budget.RunsOver
+                    ? $"{budget.Text(limit)} − {budget.Text(budget.Run)} known = {budget.Text(limit - budget.Run)}"
+                    : budget.Sum(starting: false),
                 $"Read the {Words.Verb(loads.Count, "label", "labels")} of {Words.List(loads)}, measure, or give the kind.");
         }
     }
@@ -170,7 +177,9 @@ internal sealed class FigureAssumed : NameplateRule
     }
 
     private static string Unclear(WiredLoad load) =>
-        load.Rating.Load.Label is { Unread.IsEmpty: false } label ? $" Not understood on the label of {load.Id}: “{label.Unread[0].Text}”." : "";
+        load.Rating.Load.Label is { Unread.IsEmpty: false } label
+            ? $" Not understood on the label of {load.Id}: “{label.Unread[0].Text}”."
+            : "";
 
     private void JudgeSettings(WiredRig rig, Report report)
     {

@@ -27,7 +27,8 @@ internal sealed class FigureConflict : NameplateRule
         {
             Add(supply.Supply.Id, supply.Disagreements, report);
             foreach (var conflict in supply.Supply.Label?.Conflicts ?? [])
-                report.Add(this, [supply.Supply.Id], $"The label of {supply.Supply.Id} contradicts itself.", conflict, "Read the label again.");
+                report.Add(
+                    this, [supply.Supply.Id], $"The label of {supply.Supply.Id} contradicts itself.", conflict, "Read the label again.");
         }
 
         TellMistypedTags(rig, report);
@@ -46,13 +47,23 @@ internal sealed class FigureConflict : NameplateRule
 
             missing ??= [.. tags.Except(rig.Rig.Signal, StringComparer.Ordinal)];
             if (NearestWord.Find(word, missing) is { } tag)
-                report.Add(this, [tag], $"'{word}' in the signal path is no load of this rig; is {tag} meant?", $"{word} ≠ {tag}", $"Write {tag} under 'signal' if it is.");
+                report.Add(
+                    this,
+                    [tag],
+                    $"'{word}' in the signal path is no load of this rig; is {tag} meant?",
+                    $"{word} ≠ {tag}",
+                    $"Write {tag} under 'signal' if it is.");
         }
     }
 
     private void Add(string subject, ImmutableArray<Disagreement> disagreements, Report report)
     {
         foreach (var one in disagreements)
-            report.Add(this, [subject], $"Two figures for the {one.What} of {subject} do not agree. {one.Outcome}", one.Working, "Read the label again, or measure.");
+            report.Add(
+                this,
+                [subject],
+                $"Two figures for the {one.What} of {subject} do not agree. {one.Outcome}",
+                one.Working,
+                "Read the label again, or measure.");
     }
 }

@@ -25,8 +25,13 @@ internal sealed class FigureDerived : NameplateRule
 
         foreach (var outlet in rig.Outlets)
         {
-            if (outlet.Feeds.Count > 0 && outlet.Limit is { Origin: Origin.Derived } limit && outlet is { Volts: { } volts, Mode.Power: { } power })
-                report.Add(this, [outlet.Name], $"The limit of {outlet.Name} is not printed in amps; it was computed.", $"{power} ÷ {volts} = {limit.Value}");
+            if (outlet.Feeds.Count > 0 && outlet.Limit is { Origin: Origin.Derived } limit
+                && outlet is { Volts: { } volts, Mode.Power: { } power })
+                report.Add(
+                    this,
+                    [outlet.Name],
+                    $"The limit of {outlet.Name} is not printed in amps; it was computed.",
+                    $"{power} ÷ {volts} = {limit.Value}");
         }
     }
 }

@@ -30,7 +30,8 @@ internal sealed class IdleCapacity : NameplateRule
             var outlet = rig.Outlets[place];
             if (outlet.Feeds.Count == 0)
                 (free ??= []).Add(outlet);
-            else if (outlet.Feeds is [{ Joined: Joint.None, Feed.Pinned: false }] && outlet is { Limit: not null, Volts: not null, DrawIsKnown: true })
+            else if (outlet.Feeds is [{ Joined: Joint.None, Feed.Pinned: false }]
+                && outlet is { Limit: not null, Volts: not null, DrawIsKnown: true })
                 (used ??= []).Add(outlet);
 
             if (place + 1 < rig.Outlets.Count && rig.Outlets[place + 1].Supply == outlet.Supply)

@@ -16,7 +16,8 @@ internal abstract class LimitRule : NameplateRule
         {
             if (budget.Limit is not { } limit)
             {
-                report.CannotTell(this, budget.Subjects, $"The limit of {budget.Holder} is not known; it carries {budget.Sum(starting: false)}.");
+                report.CannotTell(
+                    this, budget.Subjects, $"The limit of {budget.Holder} is not known; it carries {budget.Sum(starting: false)}.");
             }
             else if (budget.RunsOver)
             {

@@ -21,7 +21,8 @@ internal sealed class MainsMismatch : NameplateRule
     public override Severity Severity => Severity.Harm;
 
     /// <inheritdoc/>
-    public override string Source => "IEC 60038, standard voltages: 230 V ± 10 %; Faraday's law: the flux in a transformer's core goes with voltage over frequency";
+    public override string Source =>
+        "IEC 60038, standard voltages: 230 V ± 10 %; Faraday's law: the flux in a transformer's core goes with voltage over frequency";
 
     protected override void Judge(NameplateCase subject, Report report)
     {
@@ -34,11 +35,19 @@ internal sealed class MainsMismatch : NameplateRule
             else if (rig.Mains is { } mains)
                 JudgeSupply(id, supply.Mains, printed, mains, report);
             else if (printed.Low.Value > 100 || printed.High.Value < 240 || !supply.Mains.Choices.IsEmpty)
-                report.Add(this, Severity.Note, [id], $"The rig does not say on which mains it is played; {id} is for {printed}.", "mains not given", "Write it as 'mains', or look at the wall before plugging in.");
+                report.Add(
+                    this,
+                    Severity.Note,
+                    [id],
+                    $"The rig does not say on which mains it is played; {id} is for {printed}.",
+                    "mains not given",
+                    "Write it as 'mains', or look at the wall before plugging in.");
         }
     }
 
-    /// <summary>A supply without a mains input printed is taken to be for the mains where it is; one that is fed by an adaptor has none.</summary>
+    /// <summary>
+    /// A supply without a mains input printed is taken to be for the mains where it is; one that is fed by an adaptor has none.
+    /// </summary>
     private void TellUnprinted(SupplyRating supply, RigMains? mains, Report report)
     {
         var id = supply.Supply.Id;
@@ -47,7 +56,13 @@ internal sealed class MainsMismatch : NameplateRule
         if (mains is null)
             report.CannotTell(this, [id], $"The mains input of {id} is not known. Read its label before plugging it in.");
         else
-            report.Add(this, Severity.Note, [id], $"The mains input of {id} is not given: taken as made for the mains here, {mains.Volts}.", "assumed to suit the mains", "Read its label once.");
+            report.Add(
+                this,
+                Severity.Note,
+                [id],
+                $"The mains input of {id} is not given: taken as made for the mains here, {mains.Volts}.",
+                "assumed to suit the mains",
+                "Read its label once.");
     }
 
     private void JudgeSupply(string id, MainsInput input, QuantityRange<Volt> printed, RigMains mains, Report report)
@@ -76,7 +91,8 @@ internal sealed class MainsMismatch : NameplateRule
         TellFrequency(id, input, printed, mains, report);
     }
 
-    private void TellVoltage(string id, QuantityRange<Volt> printed, ImmutableArray<QuantityRange<Volt>> choices, Volts mains, Report report)
+    private void TellVoltage(
+        string id, QuantityRange<Volt> printed, ImmutableArray<QuantityRange<Volt>> choices, Volts mains, Report report)
     {
         var given = choices.Length > 1 ? string.Join(" or ", choices) : $"{printed}";
         var isHigh = choices.Length > 1 ? choices.Any(choice => IsOver(choice, mains) is true) : IsOver(printed, mains) is true;
@@ -96,13 +112,22 @@ internal sealed class MainsMismatch : NameplateRule
         if (mains.Hertz is not { } here)
         {
             if (hertz.IsSingle)
-                report.Add(this, Severity.Note, [id], $"The rig does not give the frequency of the mains; {id} is for {hertz}.", "frequency not given", "Write it as 'mains': 230 V 50 Hz.");
+                report.Add(
+                    this,
+                    Severity.Note,
+                    [id],
+                    $"The rig does not give the frequency of the mains; {id} is for {hertz}.",
+                    "frequency not given",
+                    "Write it as 'mains': 230 V 50 Hz.");
             return;
         }
 
         if (here > hertz.High)
         {
-            report.CannotTell(this, [id], $"{id} is printed for {hertz} and the mains here is {here}: less flux in a transformer, and most supplies bear it; its maker knows.");
+            report.CannotTell(
+                this,
+                [id],
+                $"{id} is printed for {hertz} and the mains here is {here}: less flux in a transformer, and most supplies bear it; its maker knows.");
             return;
         }
 
@@ -121,10 +146,18 @@ internal sealed class MainsMismatch : NameplateRule
                 $"{working}: {Math.Round(flux / made, 2)} times",
                 $"Use a supply that is printed for {here}.");
         else
-            report.Add(this, Severity.Margin, [id], $"{id} is printed for {hertz} and the mains here is {here}; {(printed.High > printed.Low * OneNominal ? "a supply for such a range switches and bears it" : "at this voltage a transformer's core bears it")}.", working, "Feel after half an hour whether it stays merely warm.");
+            report.Add(
+                this,
+                Severity.Margin,
+                [id],
+                $"{id} is printed for {hertz} and the mains here is {here}; {(printed.High > printed.Low * OneNominal ? "a supply for such a range switches and bears it" : "at this voltage a transformer's core bears it")}.",
+                working,
+                "Feel after half an hour whether it stays merely warm.");
     }
 
-    /// <summary>Whether the mains is over what is printed by more than its tolerance; false where it is under it; null where it fits.</summary>
+    /// <summary>
+    /// Whether the mains is over what is printed by more than its tolerance; false where it is under it; null where it fits.
+    /// </summary>
     private static bool? IsOver(QuantityRange<Volt> printed, Volts mains)
     {
         if (mains > printed.High * (1 + Tolerance))

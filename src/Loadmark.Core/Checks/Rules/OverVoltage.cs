@@ -92,7 +92,8 @@ internal sealed class OverVoltage : NameplateRule
     }
 
     /// <summary>
-    /// The lowest setting of an outlet that would harm what is on it, where the wiring does not say how it is set; null where none would, or
+    /// The lowest setting of an outlet that would harm what is on it, where the wiring does not say how it is set; null where none would,
+    /// or
     /// the setting is given. Outlets in series are judged with the others as they are taken to be set.
     /// </summary>
     internal static Volts? HarmfulSetting(WiredOutlet outlet)
@@ -104,7 +105,9 @@ internal sealed class OverVoltage : NameplateRule
         foreach (var volts in outlet.Rating.Settings)
         {
             var harms = outlet.Feeds.Any(feed => At(feed, outlet, volts) is { } sum
-                && feed.Loads.Any(load => load.Rating.Voltage is { IsKnown: true } printed && VoltageBand.Judge(sum, printed.Value) == VoltageFit.TooHigh));
+                && feed.Loads.Any(
+                    load => load.Rating.Voltage is { IsKnown: true } printed
+                        && VoltageBand.Judge(sum, printed.Value) == VoltageFit.TooHigh));
             if (harms && (harmful is not { } least || volts < least))
                 harmful = volts;
         }

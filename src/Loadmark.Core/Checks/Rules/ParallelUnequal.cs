@@ -14,7 +14,8 @@ internal sealed class ParallelUnequal : NameplateRule
     public override Severity Severity => Severity.Harm;
 
     /// <inheritdoc/>
-    public override string Source => "Kirchhoff's voltage law: only source resistance limits the current between unequal sources in parallel";
+    public override string Source =>
+        "Kirchhoff's voltage law: only source resistance limits the current between unequal sources in parallel";
 
     protected override void Judge(NameplateCase subject, Report report)
     {
@@ -79,7 +80,8 @@ internal sealed class ParallelUnequal : NameplateRule
                 continue;
             if (other.Rating.Form.Value != first.Rating.Form.Value)
                 return $"{first.Name} and {other.Name}: d.c. joined to a.c.";
-            if (other.Rating.Polarity.IsKnown && first.Rating.Polarity.IsKnown && other.Rating.Polarity.Value != first.Rating.Polarity.Value && first.Rating.Form.Value == SupplyForm.Direct)
+            if (other.Rating.Polarity.IsKnown && first.Rating.Polarity.IsKnown && other.Rating.Polarity.Value != first.Rating.Polarity.Value
+                && first.Rating.Form.Value == SupplyForm.Direct)
                 return $"{first.Name} {PolarityText.Of(first.Rating.Polarity.Value)} ≠ {other.Name} {PolarityText.Of(other.Rating.Polarity.Value)}";
         }
 

@@ -48,7 +48,9 @@ internal sealed class ReversedPolarity : NameplateRule
                 loads.Add(load);
             if (feed.Outlets.All(static outlet => outlet.Rating.Polarity.IsKnown))
                 return;
-            outlets.AddRange(feed.Outlets.Where(static outlet => !outlet.Rating.Polarity.IsKnown).Select(static outlet => outlet.Name).Except(outlets, StringComparer.Ordinal));
+            outlets.AddRange(
+                feed.Outlets.Where(static outlet => !outlet.Rating.Polarity.IsKnown).Select(static outlet => outlet.Name)
+                    .Except(outlets, StringComparer.Ordinal));
             concerned.Add(load.Id);
         }
     }
@@ -99,7 +101,8 @@ internal sealed class ReversedPolarity : NameplateRule
         var first = feed.Outlets[0];
         foreach (var other in feed.Outlets)
         {
-            if (other.Rating.Polarity.Value == first.Rating.Polarity.Value || !first.Rating.Polarity.IsKnown || !other.Rating.Polarity.IsKnown)
+            if (other.Rating.Polarity.Value == first.Rating.Polarity.Value || !first.Rating.Polarity.IsKnown
+                || !other.Rating.Polarity.IsKnown)
                 continue;
 
             report.Add(

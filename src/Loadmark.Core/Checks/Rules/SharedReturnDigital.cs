@@ -10,7 +10,8 @@ internal sealed class SharedReturnDigital : NameplateRule
     public override Severity Severity => Severity.Noise;
 
     /// <inheritdoc/>
-    public override string Source => "common-impedance coupling: the digital load's current pulses drop a voltage in the shared return (V = I·R); that it is heard is common practice, no source";
+    public override string Source =>
+        "common-impedance coupling: the digital load's current pulses drop a voltage in the shared return (V = I·R); that it is heard is common practice, no source";
 
     protected override void Judge(NameplateCase subject, Report report)
     {
@@ -42,7 +43,10 @@ internal sealed class SharedReturnDigital : NameplateRule
             }
 
             if (unknown.Count > 0)
-                report.CannotTell(this, [.. unknown], $"Whether {Words.List(unknown)} {Words.Is(unknown.Count)} digital is not given ('kind'): taken as analog on a shared return.");
+                report.CannotTell(
+                    this,
+                    [.. unknown],
+                    $"Whether {Words.List(unknown)} {Words.Is(unknown.Count)} digital is not given ('kind'): taken as analog on a shared return.");
         }
     }
 }

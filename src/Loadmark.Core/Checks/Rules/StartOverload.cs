@@ -83,7 +83,12 @@ internal sealed class StartOverload : NameplateRule
             var working = atLeast == budget.Start
                 ? $"{budget.Sum(starting: true)} > {budget.Text(limit)}"
                 : $"after {bears}: {budget.Text(atLeast)} > {budget.Text(limit)}";
-            Add(budget, limit, $"; the {budget.Text(surge)} it bears for {bears} ends before {one.Load.Id} has started, which takes {one.Takes}", working, report);
+            Add(
+                budget,
+                limit,
+                $"; the {budget.Text(surge)} it bears for {bears} ends before {one.Load.Id} has started, which takes {one.Takes}",
+                working,
+                report);
         }
         else if (unknown is not null && Budget.IsOver(atMost, limit))
         {

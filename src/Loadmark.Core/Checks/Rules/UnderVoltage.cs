@@ -38,7 +38,9 @@ internal sealed class UnderVoltage : NameplateRule
                     Words.Subjects(load, feed),
                     $"{load.Id} gets {(point.Volts is null ? $"{volts} at the most" : feed.VoltsText)} from {feed.OutletNames}; it is made for {printed}."
                     + (mayRun ? " An analog load would run on that, a digital one will not; which it is, is not given ('kind')." : ""),
-                    isAnalog ? $"{volts} < 0.50 × {least} = {least * VoltageBand.Starved}" : $"{volts} < 0.90 × {least} = {least * (1 - VoltageBand.Allowed)}",
+                    isAnalog
+                        ? $"{volts} < 0.50 × {least} = {least * VoltageBand.Starved}"
+                        : $"{volts} < 0.90 × {least} = {least * (1 - VoltageBand.Allowed)}",
                     setting.Text ?? VoltageAdvice.Outlet(load));
             }
         }

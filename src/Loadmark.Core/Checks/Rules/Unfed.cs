@@ -37,7 +37,12 @@ internal sealed class Unfed : NameplateRule
             TellCharge(rig, supply, report);
 
         if (dark is not null)
-            report.Add(this, [.. dark], $"{Words.List(dark)} {Words.Is(dark.Count)} fed by nothing.", "0 feeds", remedy: $"Give {Words.Verb(dark.Count, "it", "each")} an outlet, or take it off the rig.");
+            report.Add(
+                this,
+                [.. dark],
+                $"{Words.List(dark)} {Words.Is(dark.Count)} fed by nothing.",
+                "0 feeds",
+                remedy: $"Give {Words.Verb(dark.Count, "it", "each")} an outlet, or take it off the rig.");
     }
 
     /// <summary>A supply that holds a charge runs without being fed, as long as that lasts.</summary>

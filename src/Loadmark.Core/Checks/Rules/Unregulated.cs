@@ -51,7 +51,8 @@ internal sealed class Unregulated : NameplateRule
         var loads = new List<WiredLoad>();
         for (var place = 0; place < feed.Loads.Length; place++)
         {
-            var isHarmed = feed.Loads[place].Rating.Voltage is { IsKnown: true } printed && VoltageBand.Judge(open, printed.Value) == VoltageFit.TooHigh;
+            var isHarmed = feed.Loads[place].Rating.Voltage is { IsKnown: true } printed
+                && VoltageBand.Judge(open, printed.Value) == VoltageFit.TooHigh;
             if (isHarmed && judged.Fits[place].NotTooHigh != Fit.No)
                 loads.Add(feed.Loads[place]);
         }

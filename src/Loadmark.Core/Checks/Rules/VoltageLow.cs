@@ -38,7 +38,9 @@ internal sealed class VoltageLow : NameplateRule
                     isStarved
                         ? $"0.50 × {least} = {least * VoltageBand.Starved} ≤ {volts} < 0.90 × {least} = {least * (1 - VoltageBand.Allowed)}"
                         : $"0.90 × {least} = {least * (1 - VoltageBand.Allowed)} ≤ {volts} < 0.95 × {least} = {least * (1 - VoltageBand.Fine)}",
-                    isStarved ? $"For its full headroom use an outlet of {least}." : $"It may clip early or restart; use an outlet of {least}.");
+                    isStarved
+                        ? $"For its full headroom use an outlet of {least}."
+                        : $"It may clip early or restart; use an outlet of {least}.");
             }
         }
     }

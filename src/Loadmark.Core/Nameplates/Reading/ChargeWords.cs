@@ -1,7 +1,8 @@
 namespace Loadmark.Core.Nameplates.Reading;
 
 /// <summary>
-/// Whether a label with a low-voltage input tells that the thing holds a charge of its own, so that the input is for charging: a power bank, a
+/// Whether a label with a low-voltage input tells that the thing holds a charge of its own, so that the input is for charging: a power
+/// bank, a
 /// battery pack. Where the word is denied ("not for batteries") or names what works on batteries or stands in for them ("battery charger",
 /// "battery eliminator"), nothing is told. Source: common practice, no source; IEC 61960 prints what lithium cells hold in Ah or Wh.
 /// </summary>
@@ -77,7 +78,8 @@ internal static class ChargeWords
             || (char.IsAsciiDigit(lower[0]) && (lower.EndsWith("mah") || lower.EndsWith("wh")));
     }
 
-    private static readonly string[] Denials = ["no", "without", "nor", "nicht", "kein", "keine", "ohne", "sans", "pas", "sin", "senza", "non", "sem", "geen", "zonder"];
+    private static readonly string[] Denials =
+        ["no", "without", "nor", "nicht", "kein", "keine", "ohne", "sans", "pas", "sin", "senza", "non", "sem", "geen", "zonder"];
 
     private static readonly string[] Others =
         ["charger", "chargers", "eliminator", "replacement", "replacer", "substitute", "saver", "clip", "snap", "connector", "operated", "powered", "ladegerät", "chargeur", "cargador"];

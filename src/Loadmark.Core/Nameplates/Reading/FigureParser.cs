@@ -17,7 +17,8 @@ internal static class FigureParser
     /// Set, where it is still absent, to what cannot be taken as one figure: ambiguous for grouped digits, unreadable for
     /// nought and for more than <see cref="IUnit.Largest"/>.
     /// </param>
-    /// <returns>How many figures make sense. The tokens of those that do not, and are not in <paramref name="odd"/> as ambiguous, are left as not understood.</returns>
+    /// <returns>How many figures make sense. The tokens of those that do not, and are not in <paramref name="odd"/> as ambiguous, are left
+    /// as not understood.</returns>
     public static int Read<TUnit>(Span<Token> tokens, Span<PrintedFigure> figures, ref Field<Quantity<TUnit>> odd)
         where TUnit : struct, IUnit
     {
@@ -104,9 +105,11 @@ internal static class FigureParser
             i++;
 
         // "9 VDC to 18 VDC": the form stands inside the range.
-        if (i + 2 < tokens.Length && tokens[i].Sign is Sign.Direct or Sign.Alternating && tokens[i + 1].Sign is Sign.Dash or Sign.Dots or Sign.Tilde or Sign.To)
+        if (i + 2 < tokens.Length && tokens[i].Sign is Sign.Direct or Sign.Alternating
+            && tokens[i + 1].Sign is Sign.Dash or Sign.Dots or Sign.Tilde or Sign.To)
             i++;
-        if (i + 1 >= tokens.Length || tokens[i + 1].Sign != Sign.Number || tokens[i].Sign is not (Sign.Dash or Sign.Dots or Sign.Tilde or Sign.To or Sign.And))
+        if (i + 1 >= tokens.Length || tokens[i + 1].Sign != Sign.Number
+            || tokens[i].Sign is not (Sign.Dash or Sign.Dots or Sign.Tilde or Sign.To or Sign.And))
             return new PrintedFigure(low, low, Between(first, tokens[i - 1])) { Other = first.Other == 0m ? 0m : first.Other * factor, Doubtful = first.Doubtful, IsApparent = isApparent };
 
         i++;

@@ -35,7 +35,8 @@ internal sealed partial class FigureReading
         // "INPUT 0.6 A OUTPUT 12 V 2 A": an input without a voltage beside an output is the mains input.
         for (var i = _groups.Count - 1; i >= 0; i--)
         {
-            if (_groups[i] is { Side: Sign.Input, Volts: null, AmpsDisputed: false, WattsDisputed: false } group && (Mains != null || _groups.Count > 1))
+            if (_groups[i] is { Side: Sign.Input, Volts: null, AmpsDisputed: false, WattsDisputed: false } group
+                && (Mains != null || _groups.Count > 1))
             {
                 Absorb(group);
                 _groups.RemoveAt(i);
@@ -99,7 +100,8 @@ internal sealed partial class FigureReading
     }
 
     private bool IsPutOut(PrintedFigure volts) =>
-        _groups.Exists(group => group.Side == Sign.Output && group.Volts is { } other && other.Low == volts.Low && other.High == volts.High);
+        _groups.Exists(
+            group => group.Side == Sign.Output && group.Volts is { } other && other.Low == volts.Low && other.High == volts.High);
 
     /// <summary>
     /// A figure with letters for digits is taken when the label's other two figures bear it out (V·A = W). Otherwise it is a
@@ -112,7 +114,8 @@ internal sealed partial class FigureReading
             var doubts = (group.Volts is { Doubtful: true } ? 1 : 0) + (group.Amps is { Doubtful: true } ? 1 : 0) + (group.Watts is { Doubtful: true } ? 1 : 0);
             if (doubts == 0)
                 continue;
-            if (doubts == 1 && group is { Volts: { } volts, Amps: { } amps, Watts: { } watts } && Math.Abs((volts.High * amps.High) - watts.High) <= Tolerance * watts.High)
+            if (doubts == 1 && group is { Volts: { } volts, Amps: { } amps, Watts: { } watts }
+                && Math.Abs((volts.High * amps.High) - watts.High) <= Tolerance * watts.High)
                 continue;
 
             if (group.Watts is { Doubtful: true } power)
@@ -145,7 +148,8 @@ internal sealed partial class FigureReading
     }
 
     /// <summary>
-    /// "OUTPUT POWER 20 W MAX. INPUT 100-240 V. 9 V": a power apart from every voltage is of no setting. Nor are figures whose voltage could
+    /// "OUTPUT POWER 20 W MAX. INPUT 100-240 V. 9 V": a power apart from every voltage is of no setting. Nor are figures whose voltage
+    /// could
     /// not be read, where another was.
     /// </summary>
     private void DropLonely()
@@ -154,7 +158,8 @@ internal sealed partial class FigureReading
             return;
         for (var i = _groups.Count - 1; i >= 0; i--)
         {
-            if (_groups[i] is not { Volts: null, Outlet: NoOutlet } group || !(group.VoltsLost || group is { Amps: null, AmpsDisputed: false, Watts: not null }))
+            if (_groups[i] is not { Volts: null, Outlet: NoOutlet } group
+                || !(group.VoltsLost || group is { Amps: null, AmpsDisputed: false, Watts: not null }))
                 continue;
             Reject(_groups[i].Place);
             _groups.RemoveAt(i);
@@ -170,7 +175,8 @@ internal sealed partial class FigureReading
                 continue;
             for (var j = 0; j < _groups.Count && j < MostCompared; j++)
             {
-                if (j != i && _groups[j].Outlet == _groups[i].Outlet && _groups[j].Volts is { } other && other.Low == volts.Low && other.High == volts.High)
+                if (j != i && _groups[j].Outlet == _groups[i].Outlet && _groups[j].Volts is { } other && other.Low == volts.Low
+                    && other.High == volts.High)
                 {
                     _groups.RemoveAt(i);
                     break;

@@ -65,7 +65,9 @@ internal sealed partial class FigureReading
     }
 
     /// <summary>Whether the output has a voltage already, and no outlets are told apart but by their names.</summary>
-    public bool HasOutputVolts => Outlets.TrueForAll(static group => group.IsNamedByWord) && _groups.Exists(static group => group is { Side: Sign.Output, Volts: not null });
+    public bool HasOutputVolts =>
+        Outlets.TrueForAll(static group => group.IsNamedByWord)
+            && _groups.Exists(static group => group is { Side: Sign.Output, Volts: not null });
 
     /// <summary>An output of another name begins: what was said of the output is of one outlet, what follows of another.</summary>
     /// <param name="place">Where its word stands.</param>

@@ -59,10 +59,12 @@ internal sealed partial class FigureReading
         }
 
         // "9 V DC IN 300 mA": the current still belongs to the voltage.
-        var goesOn = side != Sign.Mains && _side == Sign.NewLine && _open >= 0 && _groups[_open] is { Volts: not null, Amps: null, AmpsDisputed: false } one && (one.Side == Sign.NewLine || one.Side == side);
+        var goesOn = side != Sign.Mains && _side == Sign.NewLine && _open >= 0
+            && _groups[_open] is { Volts: not null, Amps: null, AmpsDisputed: false } one && (one.Side == Sign.NewLine || one.Side == side);
 
         // "8 x 9 V d.c. outputs 100 mA", "9 V 8 outlets 100 mA": so it does within the outlets.
-        if (side == Sign.Output && _open >= 0 && _groups[_open] is { Volts: not null, Amps: null, Outlet: >= 0 } group && (Outlet < 0 || group.Outlet == Outlet))
+        if (side == Sign.Output && _open >= 0 && _groups[_open] is { Volts: not null, Amps: null, Outlet: >= 0 } group
+            && (Outlet < 0 || group.Outlet == Outlet))
             return;
         _toldOutput |= side == Sign.Output && !trails && Outlet < 0;
         _listEnded |= !goesOn;
@@ -183,7 +185,8 @@ internal sealed partial class FigureReading
     /// </summary>
     public void DetachAmps()
     {
-        if (_open < 0 || _groups[_open] is not { Volts: not null, Amps: { } amps, AmpsQualified: false } group || _groups.FindIndex(_open, one => one.Amps != amps) >= 0)
+        if (_open < 0 || _groups[_open] is not { Volts: not null, Amps: { } amps, AmpsQualified: false } group
+            || _groups.FindIndex(_open, one => one.Amps != amps) >= 0)
             return;
 
         // "9/12/18 V, 500 mA @ 9 V": the current is of none of the list but the one named after it.
@@ -207,7 +210,8 @@ internal sealed partial class FigureReading
             return;
         }
 
-        if (_open >= 0 && _groups[_open] is { AmpsFirst: true } first && (first.Amps != null || first.AmpsDisputed) && !qualified && !first.AmpsQualified)
+        if (_open >= 0 && _groups[_open] is { AmpsFirst: true } first && (first.Amps != null || first.AmpsDisputed) && !qualified
+            && !first.AmpsQualified)
             _open = -1;
         if (_open < 0)
             OpenGroup(new FigureGroup { AmpsFirst = true, Side = _side, Outlet = Outlet, VoltsLost = _voltsLost });

@@ -17,7 +17,8 @@ internal static class Folding
         for (var i = 0; i < text.Length; i++)
         {
             var character = text[i];
-            if (character is '\u00B7' or '\u2219' && i > 0 && i + 1 < text.Length && folded[i - 1] is >= '0' and <= '9' && text[i + 1] is >= '0' and <= '9')
+            if (character is '\u00B7' or '\u2219' && i > 0 && i + 1 < text.Length && folded[i - 1] is >= '0' and <= '9'
+                && text[i + 1] is >= '0' and <= '9')
                 character = '.'; // the raised decimal point of older print: 9·6 V
             else if (character == '\u30FC' && i > 0 && text[i - 1] is >= '\u30A1' and <= '\u30FA')
                 character = '\u30FC'; // the mark that makes a kana long; elsewhere it is a dash

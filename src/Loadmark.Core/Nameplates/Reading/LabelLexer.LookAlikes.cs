@@ -7,7 +7,8 @@ internal ref partial struct LabelLexer
     /// <returns>Where the figure ends; 0 when there is none.</returns>
     private int LexNought(int start)
     {
-        if (_text[start] is not ('O' or 'o') || At(start + 1) != '.' || !IsDigit(start + 2) || IsWordPart(start - 1) || !DecimalText.TryRead(_text[(start + 1)..], out var value, out var length, out _))
+        if (_text[start] is not ('O' or 'o') || At(start + 1) != '.' || !IsDigit(start + 2) || IsWordPart(start - 1)
+            || !DecimalText.TryRead(_text[(start + 1)..], out var value, out var length, out _))
             return 0;
         var number = start + 1 + length;
         var end = number;

@@ -61,7 +61,8 @@ internal ref partial struct LabelLexer
                 return AddOne(Sign.Close, i);
             case '@':
                 return AddOne(Sign.At, i);
-            case '*' when (Previous is Sign.Number or Sign.Open or Sign.Comma or Sign.Close || IsFigureEnd(Previous)) && NextVisible(i + 1) is >= '0' and <= '9':
+            case '*' when (Previous is Sign.Number or Sign.Open or Sign.Comma or Sign.Close || IsFigureEnd(Previous))
+                && NextVisible(i + 1) is >= '0' and <= '9':
                 return AddOne(Sign.Times, i);
             case '"' when Previous == Sign.Number && !_spaced:
                 return AddOne(Sign.Inch, i);

@@ -42,7 +42,8 @@ internal ref partial struct LabelLexer
         var digits = end;
         while (IsDigit(digits) && digits < end + 3)
             digits++;
-        return end == start + 1 && digits - end is 1 or 2 && !IsWordPart(digits) && (IsFigureEnd(Previous) || Previous is Sign.Open or Sign.Comma or Sign.Close or Sign.Output);
+        return end == start + 1 && digits - end is 1 or 2 && !IsWordPart(digits)
+            && (IsFigureEnd(Previous) || Previous is Sign.Open or Sign.Comma or Sign.Close or Sign.Output);
     }
 
     private void LexWord(int start, int end, char sign)
@@ -65,7 +66,8 @@ internal ref partial struct LabelLexer
             case "cc" when Previous == Sign.Volt:
                 Add(Sign.Direct, start, end);
                 return;
-            case "cc" or "ca" when _text[start] == 'C' && _text[start + 1] is 'C' or 'A' && At(end) != '.' && Previous is Sign.Volt or Sign.Quiet:
+            case "cc" or "ca" when _text[start] == 'C' && _text[start + 1] is 'C' or 'A' && At(end) != '.'
+                && Previous is Sign.Volt or Sign.Quiet:
                 Add(word is "cc" ? Sign.Direct : Sign.Alternating, start, end);
                 return;
             case "min" when IsDutchMinus(end):
@@ -77,10 +79,12 @@ internal ref partial struct LabelLexer
             case "s" or "p" when At(end) == '/' && LowerAt(end + 1) == 'n' && !IsLetter(end + 2):
                 Add(Sign.Name, start, end);
                 return;
-            case "c" when At(end) is '-' or '+' && EndsAbbreviation(end + 1) && At(start - 1) is ' ' or '\0' or '(' or ',' or ';' or '/' or '\n':
+            case "c" when At(end) is '-' or '+' && EndsAbbreviation(end + 1)
+                && At(start - 1) is ' ' or '\0' or '(' or ',' or ';' or '/' or '\n':
                 Add(Sign.Centre, start, end);
                 return;
-            case "a" when _count >= 2 && Previous == Sign.Word && _tokens[_count - 1].Length == 1 && _lower[_tokens[_count - 1].Start] == 'm' && _tokens[_count - 2].Sign == Sign.Number:
+            case "a" when _count >= 2 && Previous == Sign.Word && _tokens[_count - 1].Length == 1
+                && _lower[_tokens[_count - 1].Start] == 'm' && _tokens[_count - 2].Sign == Sign.Number:
                 // "300 m A": the gap is the printer's or the scanner's.
                 _tokens[_count - 1] = _tokens[_count - 1] with { Sign = Sign.Ampere, End = end, Value = 1e-3m };
                 _spaced = false;
@@ -88,10 +92,13 @@ internal ref partial struct LabelLexer
             case "don" or "doesn" or "isn" or "can" when At(end) == '\'' && LowerAt(end + 1) == 't' && !IsWordPart(end + 2):
                 Add(Sign.Not, start, end);
                 return;
-            case "no" when Previous != Sign.Name && At(end) is not ('.' or ':' or '#' or '-' or '/') && next is not (':' or '#' or (>= '0' and <= '9')):
+            case "no" when Previous != Sign.Name && At(end) is not ('.' or ':' or '#' or '-' or '/')
+                && next is not (':' or '#' or (>= '0' and <= '9')):
                 Add(Sign.Not, start, end);
                 return;
-            case "in" or "out" when (Previous is not (Sign.Word or Sign.Name or Sign.Identifier or Sign.Foreign) && (_text[start] is 'I' or 'O' || Previous is Sign.Direct or Sign.Alternating || next == ':'))
+            case "in" or "out" when (
+                Previous is not (Sign.Word or Sign.Name or Sign.Identifier or Sign.Foreign)
+                    && (_text[start] is 'I' or 'O' || Previous is Sign.Direct or Sign.Alternating || next == ':'))
                 || (next == ':' && IsUsb()) || (next is >= '0' and <= '9' && (_count == 0 || (word is "out" && IsFigureEnd(Previous))))
                 || IsSideOfVolts(start, end):
                 Add(word is "in" ? Sign.Input : Sign.Output, start, end);
@@ -223,7 +230,8 @@ internal ref partial struct LabelLexer
         for (var split = start + 3; split <= end - 3 && split <= start + 5; split++)
         {
             var (first, second) = (LabelWords.SignOf(_lower[start..split]), LabelWords.SignOf(_lower[split..end]));
-            if ((first == Sign.Centre && second is Sign.Positive or Sign.Negative) || (first is Sign.Positive or Sign.Negative && second == Sign.Centre))
+            if ((first == Sign.Centre && second is Sign.Positive or Sign.Negative)
+                || (first is Sign.Positive or Sign.Negative && second == Sign.Centre))
             {
                 Add(first, start, split);
                 Add(second, split, end);
@@ -252,12 +260,15 @@ internal ref partial struct LabelLexer
         return rest.StartsWith("in het") || rest.StartsWith("in de") || rest.StartsWith("aan ") || rest.StartsWith("op de");
     }
 
-    /// <summary>"PACK IN 5 V 2 A, OUT 9 V": in capitals, with a voltage right after it, whatever the thing is called before; not "LINE IN 5 V".</summary>
+    /// <summary>
+    /// "PACK IN 5 V 2 A, OUT 9 V": in capitals, with a voltage right after it, whatever the thing is called before; not "LINE IN 5 V".
+    /// </summary>
     private readonly bool IsSideOfVolts(int start, int end)
     {
         if (_text[start] is not ('I' or 'O') || _text[end - 1] is not ('N' or 'T'))
             return false;
-        if (Previous == Sign.Foreign && LabelWords.ForeignTo(_lower[_tokens[_count - 1].Start.._tokens[_count - 1].End]) != ForeignFigures.Cell)
+        if (Previous == Sign.Foreign
+            && LabelWords.ForeignTo(_lower[_tokens[_count - 1].Start.._tokens[_count - 1].End]) != ForeignFigures.Cell)
             return false;
         var at = end;
         while (At(at) == ' ')
@@ -290,7 +301,8 @@ internal ref partial struct LabelLexer
     /// <summary>"9-volt": the hyphen joins, it is no range.</summary>
     private bool LexUnitAfterHyphen(int start, int end)
     {
-        if (_count < 2 || (end - start < 3 && _lower[start..end] is not "v") || _spaced || Previous != Sign.Dash || _tokens[_count - 1].Spaced || _tokens[_count - 2].Sign != Sign.Number)
+        if (_count < 2 || (end - start < 3 && _lower[start..end] is not "v") || _spaced || Previous != Sign.Dash
+            || _tokens[_count - 1].Spaced || _tokens[_count - 2].Sign != Sign.Number)
             return false;
         if (!LabelWords.TryUnit(_lower[start..end], out var sign, out var factor))
             return false;

@@ -110,7 +110,8 @@ internal ref partial struct LabelLexer
             else if (IsLetter(i) && (i == start || IsLatin(i) == IsLatin(i - 1) || IsDigit(i - 1)) && !(i > start && IsDottedForm(i)))
             {
                 var end = EndOfLetters(i);
-                known &= LexLetters(i, end, inRunAfterNumber: i > start && Previous == Sign.Number, beforeDigit: IsDigit(end) && IsLatin(i));
+                known &= LexLetters(
+                    i, end, inRunAfterNumber: i > start && Previous == Sign.Number, beforeDigit: IsDigit(end) && IsLatin(i));
                 hasUnit |= _count > first && Sign.IsUnit(Previous);
                 i = end;
                 if (!IsLatin(i - 1))
@@ -127,7 +128,8 @@ internal ref partial struct LabelLexer
             known = false;
 
         // "12AC6": a valve, not twelve of something alternating.
-        if (!hasUnit && _count > first + 2 && _tokens[first].Sign == Sign.Number && Previous == Sign.Number && _tokens[first + 1].Sign is not (Sign.Times or Sign.To or Sign.Or))
+        if (!hasUnit && _count > first + 2 && _tokens[first].Sign == Sign.Number && Previous == Sign.Number
+            && _tokens[first + 1].Sign is not (Sign.Times or Sign.To or Sign.Or))
             known = false;
         if (!hasDigits && _count == first + 1 && Previous == Sign.Word && _text[start..i].EndsWith("OmA"))
             known = false; // "lOOmA"
@@ -144,7 +146,8 @@ internal ref partial struct LabelLexer
 
     /// <summary>"…100mA5.5x2.1": the size of a plug hangs on the figures.</summary>
     private readonly bool EndsInSize(int first) =>
-        _count >= first + 4 && _tokens[_count - 2].Sign == Sign.Times && _tokens[_count - 3] is { Sign: Sign.Number, Value.Scale: 1 } && Sign.IsUnit(_tokens[_count - 4].Sign);
+        _count >= first + 4 && _tokens[_count - 2].Sign == Sign.Times && _tokens[_count - 3] is { Sign: Sign.Number, Value.Scale: 1 }
+            && Sign.IsUnit(_tokens[_count - 4].Sign);
 
     private readonly bool IsLatin(int i) => _text[i] < 0x2E80;
 

@@ -101,7 +101,8 @@ internal ref partial struct LabelReading
         }
 
         var after = phrase.To;
-        while (after < _tokens.Length && after < phrase.To + 4 && _tokens[after].Sign is Sign.Point or Sign.Open or Sign.Filler or Sign.Qualifier)
+        while (after < _tokens.Length && after < phrase.To + 4
+            && _tokens[after].Sign is Sign.Point or Sign.Open or Sign.Filler or Sign.Qualifier)
             after++;
 
         // "Total consumption 100 mA" is what a load draws.
@@ -110,8 +111,11 @@ internal ref partial struct LabelReading
 
         // "500 mA total 3 A": the word goes with the figure after it.
         var takes = after < _tokens.Length && _tokens[after].Sign is Sign.Aside or Sign.Total
-            && !(after + 2 < _tokens.Length && _tokens[after + 1].Sign == Sign.Number && _tokens[after + 2].Sign is Sign.Ampere or Sign.Watt)
-            && !(after + 3 < _tokens.Length && _tokens[after + 1].Sign is Sign.Qualifier or Sign.Output or Sign.Colon && _tokens[after + 2].Sign == Sign.Number && _tokens[after + 3].Sign is Sign.Ampere or Sign.Watt);
+            && !(
+                after + 2 < _tokens.Length && _tokens[after + 1].Sign == Sign.Number && _tokens[after + 2].Sign is Sign.Ampere or Sign.Watt)
+            && !(
+                after + 3 < _tokens.Length && _tokens[after + 1].Sign is Sign.Qualifier or Sign.Output or Sign.Colon
+                    && _tokens[after + 2].Sign == Sign.Number && _tokens[after + 3].Sign is Sign.Ampere or Sign.Watt);
         return takes ? after : -1;
     }
 
@@ -147,7 +151,8 @@ internal ref partial struct LabelReading
         var watts = default(Field<Watts>);
         var isAmps = phrase.Kind == PhraseKind.Amps;
         var count = isAmps ? FigureParser.Read(tokens, figures, ref amps) : FigureParser.Read(tokens, figures, ref watts);
-        if (count != 1 || figures[0].Doubtful || figures[0].IsApparent || (isAmps ? _totalAmps : _totalWatts) is { } before && before.High != figures[0].High)
+        if (count != 1 || figures[0].Doubtful || figures[0].IsApparent
+            || (isAmps ? _totalAmps : _totalWatts) is { } before && before.High != figures[0].High)
         {
             foreach (ref var token in tokens)
                 token.Understood = false;
@@ -203,7 +208,8 @@ internal ref partial struct LabelReading
         var after = phrase.To;
         while (after < _tokens.Length && _tokens[after].Sign is Sign.Point or Sign.Open)
             after++;
-        return (before >= 0 && _tokens[before].Sign is Sign.Qualifier or Sign.State) || (after < _tokens.Length && _tokens[after].Sign is Sign.Qualifier or Sign.State);
+        return (before >= 0 && _tokens[before].Sign is Sign.Qualifier or Sign.State)
+            || (after < _tokens.Length && _tokens[after].Sign is Sign.Qualifier or Sign.State);
     }
 
     /// <summary>"12 mA LED on, 6 mA LED off": the words that say when a current flows.</summary>

@@ -51,9 +51,14 @@ internal ref partial struct LabelReading
         if (signFirst && before is Sign.Slash or Sign.Plus or Sign.Dash or Sign.Positive or Sign.Negative or Sign.Or)
             return;
         var next = phrase.To < _tokens.Length ? _tokens[phrase.To] : default;
-        if (sign.Sign == Sign.Dash && !(signFirst ? before is Sign.NewLine or Sign.Comma or Sign.Semicolon or Sign.Open : next.Sign is '\0' or Sign.NewLine or Sign.Comma or Sign.Semicolon or Sign.Close))
+        if (sign.Sign == Sign.Dash
+            && !(
+                signFirst
+                    ? before is Sign.NewLine or Sign.Comma or Sign.Semicolon or Sign.Open
+                    : next.Sign is '\0' or Sign.NewLine or Sign.Comma or Sign.Semicolon or Sign.Close))
             return;
-        if (!signFirst && next.Sign is Sign.Slash && phrase.To + 1 < _tokens.Length && _tokens[phrase.To + 1].Sign is Sign.Positive or Sign.Negative or Sign.Plus or Sign.Dash)
+        if (!signFirst && next.Sign is Sign.Slash && phrase.To + 1 < _tokens.Length
+            && _tokens[phrase.To + 1].Sign is Sign.Positive or Sign.Negative or Sign.Plus or Sign.Dash)
             return;
 
         Understand(tokens);
@@ -77,5 +82,6 @@ internal ref partial struct LabelReading
         return topics;
     }
 
-    private const LabelTopics AllTopics = LabelTopics.Form | LabelTopics.Polarity | LabelTopics.Ground | LabelTopics.Plug | LabelTopics.Regulation;
+    private const LabelTopics AllTopics =
+        LabelTopics.Form | LabelTopics.Polarity | LabelTopics.Ground | LabelTopics.Plug | LabelTopics.Regulation;
 }

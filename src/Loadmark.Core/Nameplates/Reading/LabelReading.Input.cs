@@ -23,7 +23,8 @@ internal ref partial struct LabelReading
                     break;
                 case PhraseKind.OutletIds or PhraseKind.OutletCount:
                     return false;
-                case PhraseKind.Side when phrase.To - phrase.From > 1 || _tokens[phrase.From].Sign == Sign.Mains || volts != inputs + outputs + 1:
+                case PhraseKind.Side when phrase.To - phrase.From > 1 || _tokens[phrase.From].Sign == Sign.Mains
+                    || volts != inputs + outputs + 1:
                     return false;
                 case PhraseKind.Side when _tokens[phrase.From].Sign == Sign.Input:
                     inputs++;
@@ -94,10 +95,16 @@ internal ref partial struct LabelReading
             if (group.Volts is not { } printed)
                 continue;
             choices.Add(printed.As<Volt>());
-            volts = volts is { } before ? new PrintedFigure(Math.Min(before.Low, printed.Low), Math.Max(before.High, printed.High), before.Place) : printed;
+            volts = volts is { } before
+                ? new PrintedFigure(Math.Min(before.Low, printed.Low), Math.Max(before.High, printed.High), before.Place)
+                : printed;
         }
 
-        return new LowVoltageInput(volts?.As<Volt>(), amps is { } current ? new Amps(current.High) : null, watts is { } power ? new Watts(power.High) : null, place)
+        return new LowVoltageInput(
+            volts?.As<Volt>(),
+            amps is { } current ? new Amps(current.High) : null,
+            watts is { } power ? new Watts(power.High) : null,
+            place)
         {
             VoltAmps = voltAmps is { } apparent ? new VoltAmps(apparent.High) : null,
             Form = _inputForms.Field,

@@ -7,7 +7,8 @@ internal ref partial struct LabelReading
     private void Lift(List<PrintedOutletGroup> outlets)
     {
         // Direct current said once is said of all, as long as nothing says otherwise; alternating current is the exception.
-        if (outlets.Count == 1 || outlets.TrueForAll(group => !group.Forms.Alternating) || outlets.TrueForAll(group => group.Forms is { Alternating: true, Direct: false }))
+        if (outlets.Count == 1 || outlets.TrueForAll(group => !group.Forms.Alternating)
+            || outlets.TrueForAll(group => group.Forms is { Alternating: true, Direct: false }))
         {
             foreach (var group in outlets)
             {

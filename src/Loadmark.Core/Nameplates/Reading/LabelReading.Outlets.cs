@@ -30,7 +30,10 @@ internal ref partial struct LabelReading
         foreach (var token in tokens)
         {
             if (token.Sign == Sign.Ids)
-                ids.Append(char.IsAsciiLetterOrDigit(_text[token.Start]) ? _text.AsSpan(token.Start, token.Length) : DecimalText.Write(token.Value));
+                ids.Append(
+                    char.IsAsciiLetterOrDigit(_text[token.Start])
+                        ? _text.AsSpan(token.Start, token.Length)
+                        : DecimalText.Write(token.Value));
             else if (ids.Length > 0 && token.Sign is not (Sign.Colon or Sign.Point or Sign.Name))
                 ids.Append(token.Sign is Sign.Dash or Sign.Dots or Sign.To ? '-' : ',');
         }
@@ -63,7 +66,8 @@ internal ref partial struct LabelReading
         token > 0 && _tokens[token - 1].Sign is Sign.Word or Sign.Foreign or Sign.Direct or Sign.Alternating ? token - 1 : -1;
 
     private readonly bool IsSameWord(int one, int other) =>
-        one >= 0 && _text.AsSpan(_tokens[one].Start, _tokens[one].Length).Equals(_text.AsSpan(_tokens[other].Start, _tokens[other].Length), StringComparison.OrdinalIgnoreCase);
+        one >= 0 && _text.AsSpan(_tokens[one].Start, _tokens[one].Length)
+            .Equals(_text.AsSpan(_tokens[other].Start, _tokens[other].Length), StringComparison.OrdinalIgnoreCase);
 
     private void ReadOutletCount(int index, Span<Token> tokens)
     {

@@ -16,7 +16,9 @@ internal ref partial struct LabelReading
     private FormMarks _forms;
     private FormMarks _inputForms;
     private RegulationMarks _regulation;
-    /// <summary>Where the name of the output before stands, the word straight before it; −1 when it has none, null before the first.</summary>
+    /// <summary>
+    /// Where the name of the output before stands, the word straight before it; −1 when it has none, null before the first.
+    /// </summary>
     private int? _outputName;
 
     private Negation _negation;
@@ -265,7 +267,8 @@ internal ref partial struct LabelReading
                 if (tokens[0].Length == 1 && phrase.From >= 2 && _text[_tokens[phrase.From - 2].Start] is '+' or '-')
                     _figures.LoseVolts();
                 break;
-            case Sign.Quiet when index + 1 < _phrases.Length && _phrases[index + 1].Kind == Sign.Point && _text[_tokens[phrase.To].Start] == '?' && _text[tokens[0].Start] is 'v' or 'V':
+            case Sign.Quiet when index + 1 < _phrases.Length && _phrases[index + 1].Kind == Sign.Point
+                && _text[_tokens[phrase.To].Start] == '?' && _text[tokens[0].Start] is 'v' or 'V':
                 // "voltage?": printed, and not understood.
                 _figures.NoteUnread();
                 break;

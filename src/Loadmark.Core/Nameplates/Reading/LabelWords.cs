@@ -63,11 +63,13 @@ internal static partial class LabelWords
     };
 
     /// <summary>Whether a word says output or outlet.</summary>
-    private static bool IsOutput(ReadOnlySpan<char> word) => word is "output" or "vout" or "ausgang" or "secondary" or "sec" or "sortie" or "salida" or "uscita"
+    private static bool IsOutput(ReadOnlySpan<char> word) =>
+        word is "output" or "vout" or "ausgang" or "secondary" or "sec" or "sortie" or "salida" or "uscita"
         or "saída" or "saida" or "uitgang" or "o/p" or "输出" or "輸出" or "出力" or "outlet" or "выход" || IsPlural(word);
 
     /// <summary>Whether a word says outputs or outlets, several of them.</summary>
-    public static bool IsPlural(ReadOnlySpan<char> word) => word is "outputs" or "outlets" or "outs" or "ausgänge" or "ausgaenge" or "sorties" or "salidas"
+    public static bool IsPlural(ReadOnlySpan<char> word) =>
+        word is "outputs" or "outlets" or "outs" or "ausgänge" or "ausgaenge" or "sorties" or "salidas"
         or "uscite" or "saídas" or "saidas" or "uitgangen";
 
     /// <summary>What a word speaks of whose meaning was not understood.</summary>
@@ -126,7 +128,9 @@ internal static partial class LabelWords
         // The first letter leaves few units to try: most words after a number are none.
         sign = lower[0] switch
         {
-            'v' => UnitWords.TryFactor<Volt>(lower, out factor) ? Sign.Volt : UnitWords.TryFactor<VoltAmpere>(lower, out factor) ? Sign.Watt : Sign.Word,
+            'v' => UnitWords.TryFactor<Volt>(lower, out factor)
+                ? Sign.Volt
+                : UnitWords.TryFactor<VoltAmpere>(lower, out factor) ? Sign.Watt : Sign.Word,
             'a' or 'µ' or 'μ' or 'u' => UnitWords.TryFactor<Ampere>(lower, out factor) ? Sign.Ampere : Sign.Word,
             'w' or 'k' => UnitWords.TryFactor<Watt>(lower, out factor) ? Sign.Watt : Sign.Word,
             'h' => UnitWords.TryFactor<Hertz>(lower, out factor) ? Sign.Hertz : Sign.Word,

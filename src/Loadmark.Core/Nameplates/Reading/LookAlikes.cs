@@ -8,7 +8,9 @@ internal static class LookAlikes
 {
     private const int MostDigits = 5;
 
-    /// <summary>How many characters at the start of a run are digits or look like digits, and the number they make; 0 when there is no figure.</summary>
+    /// <summary>
+    /// How many characters at the start of a run are digits or look like digits, and the number they make; 0 when there is no figure.
+    /// </summary>
     /// <param name="run">Letters and digits without a gap.</param>
     /// <param name="value">The number, with letters taken as digits.</param>
     /// <param name="unitLength">How many characters of the run are the unit; 0 when it is to be read as it stands.</param>

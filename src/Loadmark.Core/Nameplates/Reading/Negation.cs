@@ -91,7 +91,8 @@ internal record struct Negation
             {
                 var next = tokens[phrases[i + 1].From];
                 var word = text[next.Start..next.End];
-                return Is(word, "allowed") || Is(word, "permitted") || Is(word, "supported") || Is(word, "recommended") || Is(word, "suitable");
+                return Is(word, "allowed") || Is(word, "permitted") || Is(word, "supported") || Is(word, "recommended")
+                    || Is(word, "suitable");
             }
 
             if (phrases[i].Kind is not (Sign.Filler or Sign.Quiet or Sign.Direct or Sign.Alternating or Sign.Open))
@@ -102,17 +103,20 @@ internal record struct Negation
     }
 
     /// <summary>Whether a phrase claims something of the thing.</summary>
-    private static bool IsClaim(char kind) => kind is PhraseKind.Volts or PhraseKind.Amps or PhraseKind.Watts or PhraseKind.Hertz or PhraseKind.Title
+    private static bool IsClaim(char kind) =>
+        kind is PhraseKind.Volts or PhraseKind.Amps or PhraseKind.Watts or PhraseKind.Hertz or PhraseKind.Title
         or PhraseKind.ContactSign or PhraseKind.SignContact or PhraseKind.PlugSize or PhraseKind.InchJack or PhraseKind.Diameter
         or Sign.Drawing or Sign.Direct or Sign.Alternating or Sign.Tilde or Sign.Regulated or Sign.Unregulated or Sign.Linear;
 
     /// <summary>"not included", "do not open", "do not short": nothing electrical is denied. "not less than" sets a bound.</summary>
-    private static bool IsOfItself(ReadOnlySpan<char> word) => Is(word, "included") || Is(word, "supplied") || Is(word, "provided") || Is(word, "isolated")
+    private static bool IsOfItself(ReadOnlySpan<char> word) =>
+        Is(word, "included") || Is(word, "supplied") || Is(word, "provided") || Is(word, "isolated")
         || Is(word, "open") || Is(word, "expose") || Is(word, "short") || Is(word, "join") || Is(word, "less") || Is(word, "more");
 
     private static bool IsWayOfJoining(ReadOnlySpan<char> word) => Is(word, "series") || Is(word, "parallel") || Is(word, "together");
 
-    private static bool WantsObject(ReadOnlySpan<char> word) => Is(word, "use") || Is(word, "exceed") || Is(word, "apply") || Is(word, "connect")
+    private static bool WantsObject(ReadOnlySpan<char> word) =>
+        Is(word, "use") || Is(word, "exceed") || Is(word, "apply") || Is(word, "connect")
         || Is(word, "with") || Is(word, "to") || Is(word, "than") || Is(word, "over") || Is(word, "above");
 
     private static bool Is(ReadOnlySpan<char> word, string other) => word.Equals(other, StringComparison.OrdinalIgnoreCase);

@@ -5,8 +5,11 @@ internal ref partial struct OutletMarks
 {
     private void TryCount(int i)
     {
-        var number = _tokens[i].Sign == Sign.Word ? LabelWords.NumberOf(Lower(i)) : IsId(i) && _tokens[i].Value <= PrintedOutlets.Most ? (int)_tokens[i].Value : 0;
-        if (number == 0 || SignAt(i - 1) is Sign.Name or Sign.Number or Sign.Dash || (SignAt(i - 1) is Sign.Slash && SignAt(i + 1) is not Sign.Times))
+        var number = _tokens[i].Sign == Sign.Word
+            ? LabelWords.NumberOf(Lower(i))
+            : IsId(i) && _tokens[i].Value <= PrintedOutlets.Most ? (int)_tokens[i].Value : 0;
+        if (number == 0 || SignAt(i - 1) is Sign.Name or Sign.Number or Sign.Dash
+            || (SignAt(i - 1) is Sign.Slash && SignAt(i + 1) is not Sign.Times))
             return;
         if (IsMadeOf(i, number))
         {
@@ -44,7 +47,8 @@ internal ref partial struct OutletMarks
         if (SignAt(i - 1) == Sign.Open && SignAt(i + 2) == Sign.Close)
             return true;
         var figure = SignAt(i + 2) is Sign.Open or Sign.Direct or Sign.Alternating ? i + 3 : i + 2;
-        return SignAt(figure + 1) != Sign.Comma && IsFigureAt(figure, out var unit) && unit is Sign.Volt or Sign.Ampere && !IsOfCells(figure);
+        return SignAt(figure + 1) != Sign.Comma && IsFigureAt(figure, out var unit) && unit is Sign.Volt or Sign.Ampere
+            && !IsOfCells(figure);
     }
 
     /// <summary>Whether a word for a battery stands soon after a figure.</summary>
@@ -52,7 +56,8 @@ internal ref partial struct OutletMarks
     {
         for (var most = i + 5; i < most && i < _tokens.Length; i++)
         {
-            if (_tokens[i].Sign is Sign.Word or Sign.Foreign && Lower(i) is "battery" or "batteries" or "cell" or "cells" or "aa" or "aaa" or "alkaline")
+            if (_tokens[i].Sign is Sign.Word or Sign.Foreign
+                && Lower(i) is "battery" or "batteries" or "cell" or "cells" or "aa" or "aaa" or "alkaline")
                 return true;
         }
 
@@ -62,11 +67,15 @@ internal ref partial struct OutletMarks
     /// <summary>"9 V 100 mA x 6".</summary>
     private readonly bool IsAfterTimes(int i)
     {
-        if (SignAt(i - 1) != Sign.Times || SignAt(i + 1) is Sign.Times or Sign.Millimetre or Sign.Volt or Sign.Ampere or Sign.Watt or Sign.Inch or Sign.Dash or Sign.Identifier)
+        if (SignAt(i - 1) != Sign.Times
+            || SignAt(i + 1) is Sign.Times or Sign.Millimetre or Sign.Volt or Sign.Ampere or Sign.Watt or Sign.Inch or Sign.Dash or Sign.Identifier)
             return false;
         if (SignAt(i - 2) == Sign.Output)
-            return IsFigureAt(SignAt(i + 1) is Sign.Colon or Sign.Direct or Sign.Close ? i + 2 : i + 1, out var unit) ? unit == Sign.Volt : SignAt(i + 1) is not (Sign.Number or Sign.Identifier);
-        return Sign.IsUnit(SignAt(i - 2)) || SignAt(i - 2) is Sign.Direct or Sign.Alternating or Sign.Equal or Sign.Tilde or Sign.Close or Sign.Comma or Sign.Open or Sign.Each;
+            return IsFigureAt(SignAt(i + 1) is Sign.Colon or Sign.Direct or Sign.Close ? i + 2 : i + 1, out var unit)
+                ? unit == Sign.Volt
+                : SignAt(i + 1) is not (Sign.Number or Sign.Identifier);
+        return Sign.IsUnit(SignAt(i - 2))
+            || SignAt(i - 2) is Sign.Direct or Sign.Alternating or Sign.Equal or Sign.Tilde or Sign.Close or Sign.Comma or Sign.Open or Sign.Each;
     }
 
     /// <summary>"5 outs daisy chain": plugs of one lead, and no outlets.</summary>

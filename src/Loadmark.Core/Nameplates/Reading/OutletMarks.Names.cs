@@ -7,7 +7,8 @@ internal ref partial struct OutletMarks
 {
     /// <summary>"USB-A 5 V": a connector that names the output with the voltage after it.</summary>
     private readonly bool IsPort(int i) =>
-        SignAt(i) == Sign.Word && Lower(i) is "usb" && SignAt(i + 1) == Sign.Dash && i + 2 < _tokens.Length && _tokens[i + 2].Length == 1 && char.IsAsciiLetter(_lower[_tokens[i + 2].Start])
+        SignAt(i) == Sign.Word && Lower(i) is "usb" && SignAt(i + 1) == Sign.Dash && i + 2 < _tokens.Length && _tokens[i + 2].Length == 1
+            && char.IsAsciiLetter(_lower[_tokens[i + 2].Start])
         && IsFigureAt(SignAt(i + 3) == Sign.Colon ? i + 4 : i + 3, out var unit) && unit == Sign.Volt;
 
     /// <summary>Whether two connectors of different kinds name outputs.</summary>
@@ -54,7 +55,8 @@ internal ref partial struct OutletMarks
 
         for (var j = i - 1; j >= 0 && j > i - (3 * Reach); j--)
         {
-            if (_tokens[j].Sign == Sign.Ids && TryName(j, out var other, out var before) && other.SequenceEqual(name) && before == number - 1)
+            if (_tokens[j].Sign == Sign.Ids && TryName(j, out var other, out var before) && other.SequenceEqual(name)
+                && before == number - 1)
                 return true;
         }
 
@@ -62,7 +64,9 @@ internal ref partial struct OutletMarks
     }
 
     /// <summary>A word for what a plug goes into, which numbers may name: "slots 1-4 9 V", "port 5 12 V".</summary>
-    private readonly bool IsHolder(int i) => SignAt(i) is Sign.Word or Sign.Connector or Sign.Jack && Lower(i) is "slot" or "slots" or "port" or "ports" or "channel" or "channels"
+    private readonly bool IsHolder(int i) =>
+        SignAt(i) is Sign.Word or Sign.Connector or Sign.Jack
+            && Lower(i) is "slot" or "slots" or "port" or "ports" or "channel" or "channels"
         or "socket" or "sockets" or "jack" or "jacks" or "buchse" or "buchsen" or "anschluss" or "anschlüsse" or "prise" or "prises" or "toma" or "tomas" or "presa" or "prese";
 
     /// <summary>"A: 9 V … B: 12 V": letters that count on from A, each with a colon and a voltage.</summary>
@@ -92,10 +96,12 @@ internal ref partial struct OutletMarks
     }
 
     private readonly bool IsLetterOfList(int i) =>
-        IsLetter(i) && SignAt(i + 1) == Sign.Colon && IsFigureAt(SignAt(i + 2) is Sign.Direct or Sign.Alternating ? i + 3 : i + 2, out var unit) && unit == Sign.Volt;
+        IsLetter(i) && SignAt(i + 1) == Sign.Colon
+            && IsFigureAt(SignAt(i + 2) is Sign.Direct or Sign.Alternating ? i + 3 : i + 2, out var unit) && unit == Sign.Volt;
 
     private readonly bool TryNumbered(int i, out ReadOnlySpan<char> name, out int number) =>
-        TryName(i, out name, out number) && _tokens[i].Sign == Sign.Identifier && IsFigureAt(SignAt(i + 1) == Sign.Colon ? i + 2 : i + 1, out var unit) && unit == Sign.Volt;
+        TryName(i, out name, out number) && _tokens[i].Sign == Sign.Identifier
+            && IsFigureAt(SignAt(i + 1) == Sign.Colon ? i + 2 : i + 1, out var unit) && unit == Sign.Volt;
 
     /// <summary>One to four letters and one or two digits.</summary>
     private readonly bool TryName(int i, out ReadOnlySpan<char> name, out int number)
@@ -106,6 +112,7 @@ internal ref partial struct OutletMarks
             letters++;
         name = text[..letters];
         number = 0;
-        return letters is >= 1 and <= 4 && text.Length - letters is 1 or 2 && int.TryParse(text[letters..], NumberStyles.None, CultureInfo.InvariantCulture, out number);
+        return letters is >= 1 and <= 4 && text.Length - letters is 1 or 2
+            && int.TryParse(text[letters..], NumberStyles.None, CultureInfo.InvariantCulture, out number);
     }
 }

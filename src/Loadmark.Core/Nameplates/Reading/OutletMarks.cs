@@ -38,7 +38,8 @@ internal ref partial struct OutletMarks
     /// <param name="tokens">The label's tokens, as lexed.</param>
     /// <param name="text">The label, folded.</param>
     /// <param name="lower">The same in small letters.</param>
-    public static void Resolve(Span<Token> tokens, ReadOnlySpan<char> text, ReadOnlySpan<char> lower) => new OutletMarks(tokens, text, lower).Resolve();
+    public static void Resolve(Span<Token> tokens, ReadOnlySpan<char> text, ReadOnlySpan<char> lower) =>
+        new OutletMarks(tokens, text, lower).Resolve();
 
     private readonly char SignAt(int i) => i >= 0 && i < _tokens.Length ? _tokens[i].Sign : Sign.NewLine;
 
@@ -100,14 +101,17 @@ internal ref partial struct OutletMarks
     }
 
     /// <summary>Whether a number at <paramref name="i"/> begins something of its own.</summary>
-    private readonly bool IsBoundary(int i) => SignAt(i - 1) is not (Sign.Number or Sign.Ids or Sign.Count or Sign.Dash or Sign.Times or Sign.To or Sign.Input or Sign.Mains
+    private readonly bool IsBoundary(int i) =>
+        SignAt(i - 1) is not (Sign.Number or Sign.Ids or Sign.Count or Sign.Dash or Sign.Times or Sign.To or Sign.Input or Sign.Mains
         or Sign.Name or Sign.Dots or Sign.Tilde or Sign.Fuse or Sign.Centre or Sign.Diameter or Sign.At or Sign.Between or Sign.Or or Sign.Qualifier);
 
     private readonly bool IsId(int i) =>
-        SignAt(i) == Sign.Number && _tokens[i].Length <= 2 && _tokens[i].Value >= 1m && _tokens[i].Value <= HighestId && _tokens[i].Value.Scale == 0;
+        SignAt(i) == Sign.Number && _tokens[i].Length <= 2 && _tokens[i].Value >= 1m && _tokens[i].Value <= HighestId
+            && _tokens[i].Value.Scale == 0;
 
     private readonly bool IsLetter(int i) =>
-        i < _tokens.Length && _tokens[i].Length == 1 && _text[_tokens[i].Start] is >= 'A' and <= 'H' && SignAt(i) is Sign.Word or Sign.Filler
+        i < _tokens.Length && _tokens[i].Length == 1 && _text[_tokens[i].Start] is >= 'A' and <= 'H'
+            && SignAt(i) is Sign.Word or Sign.Filler
         && SignAt(i - 1) is not Sign.Number;
 
     /// <summary>Whether numbers, with lists and ranges, run on to a unit: they are a figure then.</summary>
@@ -181,7 +185,8 @@ internal ref partial struct OutletMarks
         var text = _text[_tokens[i].Start.._tokens[i].End];
         foreach (var part in text.Split(','))
         {
-            if (text[part].Length is < 1 or > 2 || !int.TryParse(text[part], NumberStyles.None, CultureInfo.InvariantCulture, out var id) || id <= last)
+            if (text[part].Length is < 1 or > 2 || !int.TryParse(text[part], NumberStyles.None, CultureInfo.InvariantCulture, out var id)
+                || id <= last)
                 return false;
             last = id;
             count++;
@@ -228,7 +233,8 @@ internal ref partial struct OutletMarks
     /// <summary>"OUTPUT 1 - 9 V, OUTPUT 2 - 12 V": the number is a name and the dash no range, when the outputs count on.</summary>
     private readonly bool IsNamedBeforeDash(int i, bool isTold)
     {
-        if (!isTold || SignAt(i + 1) != Sign.Dash || !_tokens[i + 1].Spaced || i + 2 >= _tokens.Length || !_tokens[i + 2].Spaced || !IsFigureAt(i + 2, out var unit) || unit != Sign.Volt)
+        if (!isTold || SignAt(i + 1) != Sign.Dash || !_tokens[i + 1].Spaced || i + 2 >= _tokens.Length || !_tokens[i + 2].Spaced
+            || !IsFigureAt(i + 2, out var unit) || unit != Sign.Volt)
             return false;
         if (_last > 0m)
             return _tokens[i].Value == _last + 1m;

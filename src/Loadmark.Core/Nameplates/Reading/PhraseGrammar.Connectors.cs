@@ -35,7 +35,8 @@ internal ref partial struct PhraseGrammar
         if (Take(Sign.Dash) && TakeAny([Sign.Positive, Sign.Negative]))
             return true;
         _at = start;
-        if (Take(Sign.NewLine) && TakeAny([Sign.Positive, Sign.Negative]) && Current is not (Sign.Centre or Sign.Pin or Sign.Sleeve or Sign.Barrel or Sign.Word or Sign.Ground))
+        if (Take(Sign.NewLine) && TakeAny([Sign.Positive, Sign.Negative])
+            && Current is not (Sign.Centre or Sign.Pin or Sign.Sleeve or Sign.Barrel or Sign.Word or Sign.Ground))
             return true;
         _at = start;
         if (AnySign() && Current != Sign.Ground)
@@ -197,7 +198,8 @@ internal ref partial struct PhraseGrammar
         if (Take(Sign.Number))
         {
             Take(Sign.Millimetre);
-            if (TakeAny([Sign.Slash, Sign.Dash]) && Take(Sign.Number) && (Take(Sign.Millimetre) || Current is '\0' or Sign.NewLine or Sign.Semicolon or Sign.Connector or Sign.Jack or Sign.Pin or Sign.Barrel))
+            if (TakeAny([Sign.Slash, Sign.Dash]) && Take(Sign.Number)
+                && (Take(Sign.Millimetre) || Current is '\0' or Sign.NewLine or Sign.Semicolon or Sign.Connector or Sign.Jack or Sign.Pin or Sign.Barrel))
                 return true;
         }
 

@@ -54,7 +54,8 @@ internal static class PlugSizes
             return null;
 
         // The coaxial connectors sold lie within these bounds (2.0x0.6 to 7.9x5.5); a third number is the length.
-        var plausible = vouched && outer is >= 2m and <= 8m && inner is >= 0.5m and <= 5.5m && outer > inner && (count < 3 || numbers[2] >= 5m);
+        var plausible = vouched && outer is >= 2m and <= 8m && inner is >= 0.5m and <= 5.5m && outer > inner
+            && (count < 3 || numbers[2] >= 5m);
         return plausible ? new Plug($"{DecimalText.Write(outer)}x{DecimalText.Write(inner)}") : null;
     }
 

@@ -24,7 +24,8 @@ internal static partial class TokenContext
     {
         foreach (var token in tokens)
         {
-            if (token.Sign is Sign.Word or Sign.Adaptor or Sign.Identifier && lower[token.Start..token.End] is "step" or "stepup" or "stepdown" or "boost" or "booster" or "boosts"
+            if (token.Sign is Sign.Word or Sign.Adaptor or Sign.Identifier
+                && lower[token.Start..token.End] is "step" or "stepup" or "stepdown" or "boost" or "booster" or "boosts"
                 or "buck" or "converter" or "converts" or "doubler" or "upconverter")
                 return true;
         }
@@ -48,10 +49,12 @@ internal static partial class TokenContext
             }
 
             var after = i + 1;
-            while (after < tokens.Length && after < i + ForeignReach && tokens[after].Sign is Sign.Word or Sign.Quiet or Sign.Filler or Sign.To or Sign.Regulated or Sign.At)
+            while (after < tokens.Length && after < i + ForeignReach
+                && tokens[after].Sign is Sign.Word or Sign.Quiet or Sign.Filler or Sign.To or Sign.Regulated or Sign.At)
                 after++;
             var end = FigureEnd(tokens, after);
-            if (end > after && tokens[end - 1].Sign == Sign.Volt && !(end < tokens.Length && tokens[end].Sign is Sign.Direct or Sign.Alternating or Sign.Equal))
+            if (end > after && tokens[end - 1].Sign == Sign.Volt
+                && !(end < tokens.Length && tokens[end].Sign is Sign.Direct or Sign.Alternating or Sign.Equal))
                 Identify(tokens[after..end]);
         }
     }
@@ -63,7 +66,9 @@ internal static partial class TokenContext
         {
             Sign.Foreign => word is "internal" or "internally",
             Sign.Centre => word is "inside" && i > 0 && tokens[i - 1].Sign == Sign.Volt
-                && !(i + 1 < tokens.Length && tokens[i + 1].Sign is Sign.Positive or Sign.Negative or Sign.Plus or Sign.Dash or Sign.Colon or Sign.Equal),
+                && !(
+                    i + 1 < tokens.Length
+                        && tokens[i + 1].Sign is Sign.Positive or Sign.Negative or Sign.Plus or Sign.Dash or Sign.Colon or Sign.Equal),
             _ => false,
         };
     }

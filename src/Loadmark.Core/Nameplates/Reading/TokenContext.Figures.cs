@@ -8,7 +8,8 @@ internal static partial class TokenContext
         var kept = 0;
         for (var i = 0; i < tokens.Length; i++)
         {
-            if (IsGlued(tokens, i) && tokens[i].Sign == Sign.Point && text[tokens[i].Start] == '.' && kept > 0 && TryPoint(tokens[kept - 1], tokens[i..], out var pointed))
+            if (IsGlued(tokens, i) && tokens[i].Sign == Sign.Point && text[tokens[i].Start] == '.' && kept > 0
+                && TryPoint(tokens[kept - 1], tokens[i..], out var pointed))
             {
                 tokens[kept++] = pointed;
                 i++;
@@ -25,14 +26,17 @@ internal static partial class TokenContext
                 tokens[kept++] = tokens[i] with { End = tokens[second].End, Other = 0m, Tapped = true };
                 i = second;
             }
-            else if (i + 2 < tokens.Length && tokens[i].Sign == Sign.Number && tokens[i + 1].Sign == Sign.Number && tokens[i + 2].Sign is Sign.Volt or Sign.Ampere or Sign.Watt)
+            else if (i + 2 < tokens.Length && tokens[i].Sign == Sign.Number && tokens[i + 1].Sign == Sign.Number
+                && tokens[i + 2].Sign is Sign.Volt or Sign.Ampere or Sign.Watt)
             {
                 var joined = tokens[i];
-                if (!IsPartOfStandard(tokens[..kept]) && TryJoin(tokens[i], tokens[i + 1], kept > 0 ? tokens[kept - 1].Sign : Sign.NewLine, text, out joined))
+                if (!IsPartOfStandard(tokens[..kept])
+                    && TryJoin(tokens[i], tokens[i + 1], kept > 0 ? tokens[kept - 1].Sign : Sign.NewLine, text, out joined))
                     i++;
                 tokens[kept++] = joined;
             }
-            else if (tokens[i].Sign == Sign.To && kept > 0 && tokens[kept - 1].Sign == Sign.Quiet && IsUp(tokens[kept - 1], text) && kept > 1 && IsFigureEnd(tokens[kept - 2].Sign))
+            else if (tokens[i].Sign == Sign.To && kept > 0 && tokens[kept - 1].Sign == Sign.Quiet && IsUp(tokens[kept - 1], text)
+                && kept > 1 && IsFigureEnd(tokens[kept - 2].Sign))
             {
                 // "from 9 V up to 18 V"
                 tokens[kept - 1] = tokens[i] with { Start = tokens[kept - 1].Start, Spaced = tokens[kept - 1].Spaced };
@@ -50,36 +54,44 @@ internal static partial class TokenContext
     }
 
     /// <summary>
-    /// "9 V ..6 A": points glued to a number that is the end of no range may be a decimal point printed twice. Both ways to take it are kept;
+    /// "9 V ..6 A": points glued to a number that is the end of no range may be a decimal point printed twice. Both ways to take it are
+    /// kept;
     /// of a number with decimals of its own, none. "Current ... 6 A" has a row of points that leads to the figure.
     /// </summary>
     private static void ResolveStrayPoints(Span<Token> tokens)
     {
         for (var i = 0; i + 2 < tokens.Length; i++)
         {
-            if (tokens[i].Sign != Sign.Dots || tokens[i + 1].Sign != Sign.Number || tokens[i + 1].Spaced || !Sign.IsUnit(tokens[i + 2].Sign))
+            if (tokens[i].Sign != Sign.Dots || tokens[i + 1].Sign != Sign.Number || tokens[i + 1].Spaced
+                || !Sign.IsUnit(tokens[i + 2].Sign))
                 continue;
             var before = i > 0 ? tokens[i - 1].Sign : Sign.NewLine;
             var unit = before is Sign.Direct or Sign.Alternating && i > 1 ? tokens[i - 2].Sign : before;
-            var leads = tokens[i].Length > 2 && !IsFigureEnd(before) && before is not (Sign.NewLine or Sign.Comma or Sign.Semicolon or Sign.Open or Sign.Slash);
+            var leads = tokens[i].Length > 2 && !IsFigureEnd(before)
+                && before is not (Sign.NewLine or Sign.Comma or Sign.Semicolon or Sign.Open or Sign.Slash);
             if (before == Sign.Number || unit == tokens[i + 2].Sign || leads)
                 continue;
             if (tokens[i + 1] is { Length: <= 4, Value: { Scale: 0 } whole and > 0m } number)
-                tokens[i + 1] = number with { Value = new decimal((int)whole, 0, 0, isNegative: false, (byte)number.Length), Other = whole };
+                tokens[i + 1] =
+                    number with { Value = new decimal((int)whole, 0, 0, isNegative: false, (byte)number.Length), Other = whole };
             else
                 Identify(tokens.Slice(i, 3));
         }
     }
 
     /// <summary>"IEC 62368-1 9 V": the part of a standard and a figure.</summary>
-    private static bool IsPartOfStandard(ReadOnlySpan<Token> before) => before is [.., { Sign: Sign.Number, Length: >= 4 }, { Sign: Sign.Dash, Spaced: false }];
+    private static bool IsPartOfStandard(ReadOnlySpan<Token> before) =>
+        before is [.., { Sign: Sign.Number, Length: >= 4 }, { Sign: Sign.Dash, Spaced: false }];
 
     private static bool IsTapped(ReadOnlySpan<Token> tokens, int i) =>
-        i + 5 < tokens.Length && tokens[i].Sign == Sign.Number && tokens[i + 1].Sign is Sign.Dash or Sign.Slash && tokens[i + 2].Sign == Sign.Number && tokens[i + 2].Value == 0m
-        && tokens[i + 3].Sign == tokens[i + 1].Sign && tokens[i + 4].Sign == Sign.Number && tokens[i + 4].Value == tokens[i].Value && tokens[i + 5].Sign == Sign.Volt;
+        i + 5 < tokens.Length && tokens[i].Sign == Sign.Number && tokens[i + 1].Sign is Sign.Dash or Sign.Slash
+            && tokens[i + 2].Sign == Sign.Number && tokens[i + 2].Value == 0m
+        && tokens[i + 3].Sign == tokens[i + 1].Sign && tokens[i + 4].Sign == Sign.Number && tokens[i + 4].Value == tokens[i].Value
+        && tokens[i + 5].Sign == Sign.Volt;
 
     /// <summary>
-    /// Two voltages with a plus between them, the unit at both or at the second: "9 V + 9 V", "12+12 V". In "+5 V +12 V" each plus is the sign of
+    /// Two voltages with a plus between them, the unit at both or at the second: "9 V + 9 V", "12+12 V". In "+5 V +12 V" each plus is the
+    /// sign of
     /// the figure it is glued to.
     /// </summary>
     private static bool IsSum(ReadOnlySpan<Token> tokens, int i, out int second)
@@ -93,7 +105,8 @@ internal static partial class TokenContext
         if (plus > i + 1 && plus < tokens.Length && tokens[plus].Sign is Sign.Direct or Sign.Alternating)
             plus++;
         second = plus + 1;
-        return second < tokens.Length && tokens[plus].Sign == Sign.Plus && tokens[plus].Length == 1 && tokens[plus].Spaced == tokens[second].Spaced && IsFigure(tokens, second, Sign.Volt);
+        return second < tokens.Length && tokens[plus].Sign == Sign.Plus && tokens[plus].Length == 1
+            && tokens[plus].Spaced == tokens[second].Spaced && IsFigure(tokens, second, Sign.Volt);
     }
 
     private static bool IsGlued(ReadOnlySpan<Token> tokens, int i) =>
@@ -114,7 +127,8 @@ internal static partial class TokenContext
         var unit = tokens[2];
         var afterFigure = Sign.IsUnit(before.Sign) || before.Sign is Sign.Direct or Sign.Alternating;
         var plain = unit.Sign == Sign.Ampere && unit.Value == 1m;
-        if (number.Sign != Sign.Number || number.Length > 6 || number.Value.Scale != 0 || number.Value == 0m || !Sign.IsUnit(unit.Sign) || unit.Sign == Sign.Millimetre)
+        if (number.Sign != Sign.Number || number.Length > 6 || number.Value.Scale != 0 || number.Value == 0m || !Sign.IsUnit(unit.Sign)
+            || unit.Sign == Sign.Millimetre)
             return false;
         if (!afterFigure && !(plain && before.Sign is Sign.Qualifier or Sign.Quiet or Sign.Positive or Sign.Negative))
             return false;
@@ -143,7 +157,8 @@ internal static partial class TokenContext
             return false;
 
         joined = first with { End = second.End, Value = 0m, Other = 0m, Broken = true };
-        var grouped = whole && first.Length <= 3 && first.Value >= 1m && second.Length == 3 && second.Value.Scale == 0 && second.Other == 0m && second.Start == first.End + 1;
+        var grouped = whole && first.Length <= 3 && first.Value >= 1m && second.Length == 3 && second.Value.Scale == 0 && second.Other == 0m
+            && second.Start == first.End + 1;
         if (grouped && before != Sign.Number)
         {
             joined.Value = (first.Value * 1000m) + second.Value;
@@ -157,7 +172,8 @@ internal static partial class TokenContext
     /// <summary>"1.000 mA": nobody prints thousandths of a milliampere, so the point may group thousands.</summary>
     private static void ResolveGroupingPoint(ref Token token, ReadOnlySpan<Token> after, ReadOnlySpan<char> text)
     {
-        if (token is { Sign: Sign.Number, Other: 0m, Value.Scale: 3 } && after is [{ Sign: Sign.Ampere, Value: 1e-3m }, ..] && text[token.Start] is >= '1' and <= '9')
+        if (token is { Sign: Sign.Number, Other: 0m, Value.Scale: 3 } && after is [{ Sign: Sign.Ampere, Value: 1e-3m }, ..]
+            && text[token.Start] is >= '1' and <= '9')
             token.Other = token.Value * 1000m;
     }
 }

@@ -24,7 +24,8 @@ internal static partial class TokenContext
                 ResolvePack(tokens, i);
             else if (figures == ForeignFigures.Cell)
                 ResolveCell(tokens, i);
-            else if (!(EndsClause(tokens, i + 1) && ResolveForeignBefore(tokens, i, figures)) && !ResolveForeignAfter(tokens, i + 1, figures, text))
+            else if (!(EndsClause(tokens, i + 1) && ResolveForeignBefore(tokens, i, figures))
+                && !ResolveForeignAfter(tokens, i + 1, figures, text))
                 ResolveForeignBefore(tokens, i, figures);
         }
     }
@@ -55,9 +56,11 @@ internal static partial class TokenContext
             // "B+", "high voltage"
             case Sign.Word when word is "b" && i + 1 < tokens.Length && tokens[i + 1].Sign == Sign.Plus && !tokens[i + 1].Spaced:
                 return ForeignFigures.Inside;
-            case Sign.Word when word is "high" && i + 1 < tokens.Length && lower[tokens[i + 1].Start..tokens[i + 1].End] is "voltage" or "tension":
+            case Sign.Word when word is "high" && i + 1 < tokens.Length
+                && lower[tokens[i + 1].Start..tokens[i + 1].End] is "voltage" or "tension":
                 return ForeignFigures.Danger;
-            case Sign.Name when word is "class" && i + 1 < tokens.Length && lower[tokens[i + 1].Start..tokens[i + 1].End] is "a" or "b" or "ab" or "d":
+            case Sign.Name when word is "class" && i + 1 < tokens.Length
+                && lower[tokens[i + 1].Start..tokens[i + 1].End] is "a" or "b" or "ab" or "d":
                 return ForeignFigures.SignalPower;
             case Sign.Quiet when word is "rms" && i > 0 && tokens[i - 1].Sign == Sign.Watt:
                 return ForeignFigures.SignalPower;
@@ -73,7 +76,8 @@ internal static partial class TokenContext
         for (var most = i + ForeignReach; i < most && i < tokens.Length; i++)
         {
             var sign = tokens[i].Sign;
-            if (sign is Sign.Semicolon or Sign.NewLine || (sign == Sign.Point && text[tokens[i].Start] is '.' or '!' && i > 0 && tokens[i - 1].Sign != Sign.Qualifier))
+            if (sign is Sign.Semicolon or Sign.NewLine
+                || (sign == Sign.Point && text[tokens[i].Start] is '.' or '!' && i > 0 && tokens[i - 1].Sign != Sign.Qualifier))
                 return found;
             if (sign == Sign.Comma && found)
                 return true;
@@ -100,7 +104,8 @@ internal static partial class TokenContext
 
             // "8 ohm 20 W"
             var end = FigureEnd(tokens, i);
-            if (end == i && !found && figures == ForeignFigures.SignalPower && i + 1 < tokens.Length && tokens[i + 1].Sign is Sign.Word or Sign.Identifier)
+            if (end == i && !found && figures == ForeignFigures.SignalPower && i + 1 < tokens.Length
+                && tokens[i + 1].Sign is Sign.Word or Sign.Identifier)
                 continue;
             if (end == i || !IsForeign(tokens, end, figures))
                 return found;
@@ -168,14 +173,17 @@ internal static partial class TokenContext
         }
     }
 
-    /// <summary>Index just past the figure that starts at <paramref name="i"/>, a value or a range; the same index when none does.</summary>
+    /// <summary>
+    /// Index just past the figure that starts at <paramref name="i"/>, a value or a range; the same index when none does.
+    /// </summary>
     private static int FigureEnd(ReadOnlySpan<Token> tokens, int i)
     {
         if (i + 1 >= tokens.Length || tokens[i].Sign != Sign.Number)
             return i;
         if (Sign.IsUnit(tokens[i + 1].Sign))
             return i + 2;
-        return i + 3 < tokens.Length && tokens[i + 1].Sign is Sign.Dash or Sign.To or Sign.Dots && tokens[i + 2].Sign == Sign.Number && Sign.IsUnit(tokens[i + 3].Sign) ? i + 4 : i;
+        return i + 3 < tokens.Length && tokens[i + 1].Sign is Sign.Dash or Sign.To or Sign.Dots && tokens[i + 2].Sign == Sign.Number
+            && Sign.IsUnit(tokens[i + 3].Sign) ? i + 4 : i;
     }
 
     private static bool IsForeign(ReadOnlySpan<Token> tokens, int end, ForeignFigures figures)

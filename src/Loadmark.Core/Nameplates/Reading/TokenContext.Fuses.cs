@@ -37,7 +37,8 @@ internal static partial class TokenContext
     {
         for (var parts = 0; parts < 5 && next < tokens.Length; parts++)
         {
-            if (tokens[next].Sign == Sign.Identifier || tokens[next].Sign is Sign.Colon or Sign.Slash || (tokens[next].Sign is Sign.Word && tokens[next].Length <= 2))
+            if (tokens[next].Sign == Sign.Identifier || tokens[next].Sign is Sign.Colon or Sign.Slash
+                || (tokens[next].Sign is Sign.Word && tokens[next].Length <= 2))
             {
                 next++;
             }
@@ -97,7 +98,8 @@ internal static partial class TokenContext
             var number = i + 1;
             while (number < i + 3 && number < tokens.Length && tokens[number].Sign is Sign.Slash or Sign.Dash or Sign.Plus)
                 number++;
-            var both = number > i + 1 && tokens[number - 1].Sign != tokens[i].Sign && tokens[number - 1].Sign != Sign.Slash && tokens[number - 1].Start <= tokens[i].End + 1;
+            var both = number > i + 1 && tokens[number - 1].Sign != tokens[i].Sign && tokens[number - 1].Sign != Sign.Slash
+                && tokens[number - 1].Start <= tokens[i].End + 1;
             if (both && number + 1 < tokens.Length && tokens[number].Sign == Sign.Number && Sign.IsUnit(tokens[number + 1].Sign))
             {
                 Identify(tokens[i..(number + 2)]);
@@ -114,7 +116,8 @@ internal static partial class TokenContext
     }
 
     /// <summary>
-    /// "plus/minus 15 V", "dual rail 15 V", "bipolar 15 V": split supplies in words. The voltage beside the words is none that one setting has.
+    /// "plus/minus 15 V", "dual rail 15 V", "bipolar 15 V": split supplies in words. The voltage beside the words is none that one setting
+    /// has.
     /// </summary>
     private static void ResolveRails(Span<Token> tokens, ReadOnlySpan<char> lower)
     {
@@ -124,7 +127,8 @@ internal static partial class TokenContext
             {
                 Identify(tokens.Slice(i, 5));
             }
-            else if (tokens[i].Sign == Sign.Word && lower[tokens[i].Start..tokens[i].End] is "rail" or "rails" or "bipolar" or "symmetric" or "symmetrical")
+            else if (tokens[i].Sign == Sign.Word
+                && lower[tokens[i].Start..tokens[i].End] is "rail" or "rails" or "bipolar" or "symmetric" or "symmetrical")
             {
                 var volts = RailVolts(tokens, i);
                 if (volts >= 0)
@@ -168,7 +172,8 @@ internal static partial class TokenContext
             return true;
 
         // "9 V -18 V" is a range, "centre -9V" the sign of the contact.
-        var range = Sign.IsUnit(before) || before is Sign.Number || (before is Sign.Direct or Sign.Alternating && i >= 2 && Sign.IsUnit(tokens[i - 2].Sign));
+        var range = Sign.IsUnit(before) || before is Sign.Number
+            || (before is Sign.Direct or Sign.Alternating && i >= 2 && Sign.IsUnit(tokens[i - 2].Sign));
         return tokens[i].Spaced && !range && before is not (Sign.Centre or Sign.Pin or Sign.Sleeve or Sign.Barrel);
     }
 
@@ -177,7 +182,8 @@ internal static partial class TokenContext
     {
         for (other = i + 3; other < i + 8 && other < tokens.Length; other++)
         {
-            if (tokens[other].Sign != tokens[i].Sign && tokens[other].Sign is Sign.Plus or Sign.Dash && IsFigure(tokens, other + 1, Sign.Volt) && tokens[other + 1].Value == tokens[i + 1].Value)
+            if (tokens[other].Sign != tokens[i].Sign && tokens[other].Sign is Sign.Plus or Sign.Dash
+                && IsFigure(tokens, other + 1, Sign.Volt) && tokens[other + 1].Value == tokens[i + 1].Value)
                 return true;
         }
 

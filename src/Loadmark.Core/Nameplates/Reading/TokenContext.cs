@@ -68,7 +68,8 @@ internal static partial class TokenContext
             Sign.At => false,
             Sign.Word => char.IsLetter(text[token.Start]),
             Sign.Direct => text[token.Start] != Folding.DirectMark,
-            Sign.Slash => (i > 0 && tokens[i - 1].Sign == Sign.Identifier) || (i + 1 < tokens.Length && tokens[i + 1].Sign == Sign.Identifier),
+            Sign.Slash => (i > 0 && tokens[i - 1].Sign == Sign.Identifier)
+                || (i + 1 < tokens.Length && tokens[i + 1].Sign == Sign.Identifier),
             Sign.Point => text[token.Start] switch
             {
                 // A full stop after a word ends a sentence; after an abbreviation it joins, as in "Rev.2A".
@@ -113,7 +114,8 @@ internal static partial class TokenContext
         if (joiner != Sign.Dash)
             return false;
         var next = i + 1 < tokens.Length ? tokens[i + 1].Sign : Sign.NewLine;
-        return !(Sign.IsUnit(next) || next is Sign.Times or Sign.Slash or Sign.Dots or Sign.To or Sign.Or || (next == Sign.Dash && i + 1 < end));
+        return !(Sign.IsUnit(next) || next is Sign.Times or Sign.Slash or Sign.Dots or Sign.To or Sign.Or
+            || (next == Sign.Dash && i + 1 < end));
     }
 
     private static bool HasNumber(ReadOnlySpan<Token> tokens)
@@ -144,14 +146,16 @@ internal static partial class TokenContext
 
             var last = first;
             var digits = false;
-            while (last < tokens.Length && tokens[last].Sign is not (Sign.NewLine or Sign.Semicolon) && (last == first || !tokens[last].Spaced))
+            while (last < tokens.Length && tokens[last].Sign is not (Sign.NewLine or Sign.Semicolon)
+                && (last == first || !tokens[last].Spaced))
             {
                 digits |= tokens[last].Sign is Sign.Number or Sign.Identifier;
                 last++;
             }
 
             // "Model: 9V" names a voltage; "Rev 2A" does not name a current.
-            var figure = last - first == 2 && tokens[first].Sign == Sign.Number && Sign.IsUnit(tokens[first + 1].Sign) && text[tokens[i].Start] is 'm' or 'M';
+            var figure = last - first == 2 && tokens[first].Sign == Sign.Number && Sign.IsUnit(tokens[first + 1].Sign)
+                && text[tokens[i].Start] is 'm' or 'M';
             if (!digits || figure)
                 continue;
             for (var j = first; j < last; j++)
@@ -165,7 +169,8 @@ internal static partial class TokenContext
     {
         for (var i = 0; i + 1 < tokens.Length; i++)
         {
-            if (tokens[i].Sign is not (Sign.Direct or Sign.Alternating) || tokens[i].Length != 2 || tokens[i + 1].Sign != Sign.Number || tokens[i + 1].Value < LowestType)
+            if (tokens[i].Sign is not (Sign.Direct or Sign.Alternating) || tokens[i].Length != 2 || tokens[i + 1].Sign != Sign.Number
+                || tokens[i + 1].Value < LowestType)
                 continue;
             var next = i + 2 < tokens.Length ? tokens[i + 2].Sign : Sign.NewLine;
             if (!Sign.IsUnit(next) && next is not (Sign.Dash or Sign.Slash or Sign.Tilde or Sign.To or Sign.Dots or Sign.Or or Sign.Number))
@@ -190,21 +195,24 @@ internal static partial class TokenContext
     {
         for (var i = 0; i < tokens.Length; i++)
         {
-            if (tokens[i].Sign == Sign.Direct && tokens[i].Value < 0m && i + 1 < tokens.Length && IsFigure(tokens, i + 1, Sign.Volt) && i > 0 && Sign.IsUnit(tokens[i - 1].Sign))
+            if (tokens[i].Sign == Sign.Direct && tokens[i].Value < 0m && i + 1 < tokens.Length && IsFigure(tokens, i + 1, Sign.Volt)
+                && i > 0 && Sign.IsUnit(tokens[i - 1].Sign))
                 tokens[i].Sign = Sign.Dash; // "9V --- 18V"
             if (tokens[i].Sign is not (Sign.Equal or Sign.Tilde))
                 continue;
 
             var before = i > 0 ? tokens[i - 1].Sign : Sign.NewLine;
             var after = i + 1 < tokens.Length ? tokens[i + 1].Sign : Sign.NewLine;
-            var afterFigure = before is Sign.Volt or Sign.Ampere or Sign.Watt or Sign.Hertz or Sign.Direct or Sign.Alternating or Sign.Slash or Sign.Or;
+            var afterFigure =
+                before is Sign.Volt or Sign.Ampere or Sign.Watt or Sign.Hertz or Sign.Direct or Sign.Alternating or Sign.Slash or Sign.Or;
             var atStart = before is Sign.NewLine or Sign.Colon or Sign.Comma or Sign.Semicolon or Sign.Open or Sign.Slash;
             if (tokens[i].Sign == Sign.Equal)
             {
                 var leans = after == Sign.Number && !tokens[i + 1].Spaced && (tokens[i].Spaced || atStart);
                 tokens[i].Sign = afterFigure || leans || (atStart && after == Sign.Number) ? Sign.Direct : Sign.Point;
             }
-            else if (after == Sign.Number && i + 2 < tokens.Length && tokens[i + 2].Sign == Sign.Ampere && before is not (Sign.Volt or Sign.Hertz or Sign.Ampere or Sign.Number or Sign.Slash or Sign.Or))
+            else if (after == Sign.Number && i + 2 < tokens.Length && tokens[i + 2].Sign == Sign.Ampere
+                && before is not (Sign.Volt or Sign.Hertz or Sign.Ampere or Sign.Number or Sign.Slash or Sign.Or))
             {
                 // "~300 mA": about.
                 tokens[i].Sign = Sign.Point;

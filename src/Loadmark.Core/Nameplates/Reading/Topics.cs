@@ -35,7 +35,8 @@ internal static class Topics
     }
 
     /// <summary>Whether a token is mere punctuation, of which most tokens are that stay unread.</summary>
-    private static bool IsSilent(char sign) => sign is Sign.Comma or Sign.Colon or Sign.Semicolon or Sign.NewLine or Sign.Slash or Sign.Dash or Sign.Point or Sign.Open or Sign.Close;
+    private static bool IsSilent(char sign) =>
+        sign is Sign.Comma or Sign.Colon or Sign.Semicolon or Sign.NewLine or Sign.Slash or Sign.Dash or Sign.Point or Sign.Open or Sign.Close;
 
     private static LabelTopics Of(ReadOnlySpan<Token> tokens, int i, ReadOnlySpan<char> text)
     {
@@ -48,13 +49,16 @@ internal static class Topics
                 return LabelTopics.None;
             case Sign.Positive or Sign.Negative when !Is(text, token, "plus", "pos"):
                 return LabelTopics.Polarity;
-            case Sign.Word when token.Length == 1 && text[token.Start] is 'C' or 'c' && next.Sign is Sign.Dash or Sign.Plus or Sign.Positive or Sign.Negative && !next.Spaced:
+            case Sign.Word when token.Length == 1 && text[token.Start] is 'C' or 'c'
+                && next.Sign is Sign.Dash or Sign.Plus or Sign.Positive or Sign.Negative && !next.Spaced:
                 return LabelTopics.Polarity;
-            case Sign.Number when next is { Sign: Sign.Millimetre, Understood: false } && token.Value < ThickestPlug && !IsDimension(tokens, i):
+            case Sign.Number when next is { Sign: Sign.Millimetre, Understood: false } && token.Value < ThickestPlug
+                && !IsDimension(tokens, i):
                 return LabelTopics.Plug;
 
             // "special plug" names a plug; "power plug", "with plug" and "plug in" do not.
-            case Sign.Connector when (i > 0 && tokens[i - 1].Sign == Sign.Word && Is(text, token, "plug", "connector")) || (next.Sign == Sign.Point && next.Length > 0 && text[next.Start] == '?'):
+            case Sign.Connector when (i > 0 && tokens[i - 1].Sign == Sign.Word && Is(text, token, "plug", "connector"))
+                || (next.Sign == Sign.Point && next.Length > 0 && text[next.Start] == '?'):
                 return LabelTopics.Plug;
             default:
                 return Of(token);
