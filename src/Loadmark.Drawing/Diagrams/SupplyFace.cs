@@ -48,7 +48,8 @@ internal sealed class SupplyFace
                 new TextPiece(
                     mains.IsSingle ? $"for {mains}" : $"{mains.Low.ToNumberString()} to {mains.High}",
                     Ink.TextQuiet,
-                    3) { BeginsLine = true });
+                    3)
+                { BeginsLine = true });
         if (supply.Supply.Outlets.Count == 0)
             pieces.Add(new TextPiece("no outlets", Ink.TextQuiet) { BeginsLine = true });
         return new SupplyFace(TextFlow.Lay(pieces, width - (2 * Padding), 5), totals, view.Check.Headroom, width);

@@ -63,7 +63,8 @@ internal static class PlotLabels
         shapes.Add(
             new PathShape(
                 label.IsMark ? Ink.Hair : Ink.SeriesLine,
-                [from, new(Math.Max(from.X, right) + 3, from.Y), new(right + Leader, y - 4)]) { Variant = variant });
+                [from, new(Math.Max(from.X, right) + 3, from.Y), new(right + Leader, y - 4)])
+            { Variant = variant });
         var room = frame.LabelWidth - Leader - 4;
         var value = TextWidth.Of(label.Value, TextRole.Small, isBold: false);
         var name = FittedText.Of(label.Name, TextRole.Small, TextWidth.IsBold(ink), room - (value > 0 ? value + 6 : 0));

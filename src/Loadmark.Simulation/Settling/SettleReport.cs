@@ -92,7 +92,8 @@ internal static class SettleReport
             var isFree = outlet.Feeds.Count == 0;
             var open = outlet.Volts is { } nominal ? OpenVoltage.Of(outlet, nominal)?.Value ?? nominal : (Volts?)null;
             return new SettledOutlet(
-                outlet.Rating.Reference, open, isFree ? default(Amps) : null, OutletState.Regulating) { IsFree = isFree, Limit = limit };
+                outlet.Rating.Reference, open, isFree ? default(Amps) : null, OutletState.Regulating)
+            { IsFree = isFree, Limit = limit };
         }
 
         if (!settlement.OutletIsFound(place))

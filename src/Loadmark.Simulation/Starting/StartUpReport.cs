@@ -55,7 +55,8 @@ internal static class StartUpReport
         {
             var isFree = outlet.Feeds.Count == 0;
             return new StartedOutlet(
-                outlet.Rating.Reference, isFree ? default(Amps) : null, null, default) { Limit = limit, IsFree = isFree };
+                outlet.Rating.Reference, isFree ? default(Amps) : null, null, default)
+            { Limit = limit, IsFree = isFree };
         }
 
         var (amps, seconds) = run.OutletPeak(place);

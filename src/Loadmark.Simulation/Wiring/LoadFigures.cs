@@ -61,13 +61,13 @@ internal static class LoadFigures
         yield return branch.IsHeater
             ? Heater(branch, name, jack, assumptions)
             : new LoadDevice(name, jack.Plus, jack.Minus, branch.Law, branch.DrawOf(branch.RunAmps))
-        {
-            StartsAbove = branch.StartsAbove,
-            StopsBelow = branch.StopsBelow,
-            DelaySeconds = habit.DelaySeconds,
-            BootDraw = branch.StartSeconds > 0 ? branch.DrawOf(branch.StartAmps) : null,
-            BootSeconds = branch.StartSeconds,
-        };
+            {
+                StartsAbove = branch.StartsAbove,
+                StopsBelow = branch.StopsBelow,
+                DelaySeconds = habit.DelaySeconds,
+                BootDraw = branch.StartSeconds > 0 ? branch.DrawOf(branch.StartAmps) : null,
+                BootSeconds = branch.StartSeconds,
+            };
 
         if (rating.Load.InputCapacitance is null)
             assumptions.Take(habit.Input, branch.Id);
