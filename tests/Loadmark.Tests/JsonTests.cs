@@ -111,7 +111,7 @@ public sealed class JsonTests
     {
         using var output = new MemoryStream();
         using (var json = new Utf8JsonWriter(output, JsonFigures.Options))
-            NameplateJson.Write(json, nameplate);
+            NameplateJson.Reading.Write(json, nameplate);
         return Encoding.UTF8.GetString(output.ToArray());
     }
 

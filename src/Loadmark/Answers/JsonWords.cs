@@ -12,6 +12,30 @@ internal static class JsonWords
     /// <summary>The words for severities and verdicts, the worst first.</summary>
     public static IReadOnlyList<string> Severities() => [.. Enum.GetValues<Severity>().OrderDescending().Select(Of)];
 
+    /// <summary>The words for direct and alternating.</summary>
+    public static IReadOnlyList<string> Forms() => [.. Enum.GetValues<SupplyForm>().Select(Of)];
+
+    /// <summary>The words for polarities.</summary>
+    public static IReadOnlyList<string> Polarities() => [.. Enum.GetValues<Polarity>().Select(Of)];
+
+    /// <summary>The words for the side that is joined to ground.</summary>
+    public static IReadOnlyList<string> GroundSides() => [.. Enum.GetValues<GroundSide>().Select(Of)];
+
+    /// <summary>The words for topics of a label.</summary>
+    public static IReadOnlyList<string> Topics() => [.. Enum.GetValues<LabelTopics>().SelectMany(Of).Distinct()];
+
+    /// <summary>The words for how the reading of a field went.</summary>
+    public static IReadOnlyList<string> FieldStates() => [.. Enum.GetValues<FieldState>().Select(Of)];
+
+    /// <summary>The words for how a load fares.</summary>
+    public static IReadOnlyList<string> LoadStates() => [.. Enum.GetValues<LoadState>().Select(Of)];
+
+    /// <summary>The words for what an outlet is doing.</summary>
+    public static IReadOnlyList<string> OutletStates() => [.. Enum.GetValues<OutletState>().Select(Of)];
+
+    /// <summary>The words for what happens at start-up.</summary>
+    public static IReadOnlyList<string> StartUpEvents() => [.. Enum.GetValues<StartUpEventKind>().Select(Of)];
+
     /// <summary>The word for a severity or a verdict.</summary>
     public static string Of(Severity severity) => severity switch
     {

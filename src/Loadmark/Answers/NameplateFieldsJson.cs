@@ -1,88 +1,59 @@
-using System.Collections.Immutable;
-using System.Text.Json;
 using Loadmark.Core.Nameplates;
 using Loadmark.Shapes;
 
 namespace Loadmark.Answers;
 
 /// <summary>
-/// Writes how the reading of each field went and where in the text it stands, so that nothing of a reading is lost in
-/// JSON. A derived figure is absent here: the text does not say it.
+/// How the reading of each field went and where in the text it stands, as JSON, so that nothing of a reading is lost. A derived figure is
+/// absent here: the text does not say it.
 /// </summary>
 internal static class NameplateFieldsJson
 {
-    /// <summary>Writes the property <c>fields</c>, and <c>unreadAt</c> with the place of each piece not understood.</summary>
-    public static void Write(Utf8JsonWriter json, Nameplate nameplate)
-    {
-        json.WriteStartObject("fields");
-        WriteStart(json, "supply", nameplate.Form.State, nameplate.Form.Place);
-        foreach (var form in nameplate.Form.Candidates)
-            json.WriteStringValue(JsonWords.Of(form));
-        WriteEnd(json);
+    private const string PlaceAbout = "Where it stands in the text: the first character from 0, and how many, in UTF-16 code units";
 
-        Write(json, "volts", ModeFigures.Volts(nameplate), nameplate.AmbiguousVolts.Candidates);
-        Write(json, "amps", ModeFigures.Amps(nameplate), nameplate.AmbiguousAmps.Candidates);
-        Write(json, "watts", ModeFigures.Watts(nameplate), nameplate.AmbiguousWatts.Candidates);
+    private static JsonShape<FieldReading<string>> WordField { get; } =
+        Field("WordField", new JsonText("A word that it may be."));
 
-        WriteStart(json, "polarity", nameplate.Polarity.State, nameplate.Polarity.Place);
-        foreach (var polarity in nameplate.Polarity.Candidates)
-            json.WriteStringValue(JsonWords.Of(polarity));
-        WriteEnd(json);
+    private static JsonShape<FieldReading<decimal?>> FigureField { get; } =
+        Field("FigureField", new JsonNumber(new ValueDescription(JsonKind.Number, "A figure that it may be, in V, A or W.")));
 
-        WriteStart(json, "plug", nameplate.Plug.State, nameplate.Plug.Place);
-        foreach (var plug in nameplate.Plug.Candidates)
-            json.WriteStringValue(plug.Name);
-        WriteEnd(json);
+    private static JsonShape<Nameplate> Fields { get; } = new JsonShape<Nameplate>("", "How the reading of each field went.")
+        .Value("supply", static nameplate => OfWords(nameplate.Form, JsonWords.Of), WordField)
+        .Value("volts", static nameplate => OfFigures(ModeFigures.Volts(nameplate), nameplate.AmbiguousVolts), FigureField)
+        .Value("amps", static nameplate => OfFigures(ModeFigures.Amps(nameplate), nameplate.AmbiguousAmps), FigureField)
+        .Value("watts", static nameplate => OfFigures(ModeFigures.Watts(nameplate), nameplate.AmbiguousWatts), FigureField)
+        .Value("polarity", static nameplate => OfWords(nameplate.Polarity, JsonWords.Of), WordField)
+        .Value("plug", static nameplate => OfWords(nameplate.Plug, static plug => plug.Name), WordField)
+        .Value("ground", static nameplate => OfWords(nameplate.Ground, JsonWords.Of), WordField)
+        .Value("input", static nameplate => OfPlace(nameplate.Input?.Place), WordField)
+        .Value("mains", static nameplate => OfPlace(nameplate.Mains?.Place), WordField);
 
-        WriteStart(json, "ground", nameplate.Ground.State, nameplate.Ground.Place);
-        foreach (var ground in nameplate.Ground.Candidates)
-            json.WriteStringValue(JsonWords.Of(ground));
-        WriteEnd(json);
+    /// <summary>The members <c>fields</c>, and <c>unreadAt</c> with the place of each piece not understood.</summary>
+    public static JsonShape<Nameplate> Members { get; } = new JsonShape<Nameplate>("", "")
+        .Value("fields", static nameplate => nameplate, Fields)
+        .List(
+            "unreadAt", static nameplate => nameplate.Unread.Select(static unread => Numbers(unread.Place)), PlaceOf(PlaceAbout + "."),
+            "Where what was not understood stands.");
 
-        WriteStart(json, "input", nameplate.Input is null ? FieldState.Absent : FieldState.Read, nameplate.Input?.Place);
-        WriteEnd(json);
-        WriteStart(json, "mains", nameplate.Mains is null ? FieldState.Absent : FieldState.Read, nameplate.Mains?.Place);
-        WriteEnd(json);
-        json.WriteEndObject();
+    private static JsonShape<FieldReading<T>> Field<T>(string name, JsonValue<T> candidate) =>
+        new JsonShape<FieldReading<T>>(name, "How the reading of a field went.")
+            .Word("state", static field => JsonWords.Of(field.State), JsonWords.FieldStates, "How it went.")
+            .Value(
+                "at", static field => field.State != FieldState.Absent && field.Place is { } place ? Numbers(place) : null,
+                PlaceOf(PlaceAbout + "; null where nothing does."), Presence.OrNull)
+            .List("candidates", static field => field.Candidates, candidate, "What it may be where that is not clear.");
 
-        json.WriteStartArray("unreadAt");
-        foreach (var unread in nameplate.Unread)
-            WritePlace(json, unread.Place);
-        json.WriteEndArray();
-    }
+    private static JsonTuple PlaceOf(string about) => new(about, 2, new ValueDescription(JsonKind.Count, "Characters."));
 
-    private static void Write<TUnit>(Utf8JsonWriter json, string name, ModeFigures reading, ImmutableArray<Quantity<TUnit>> candidates)
-        where TUnit : struct, IUnit
-    {
-        WriteStart(json, name, reading.State, reading.Place);
-        foreach (var candidate in candidates)
-            json.WriteFigure(candidate.Value);
-        WriteEnd(json);
-    }
+    private static IReadOnlyList<decimal?> Numbers(Place place) => [place.Start, place.Length];
 
-    private static void WriteStart(Utf8JsonWriter json, string name, FieldState state, Place? place)
-    {
-        json.WriteStartObject(name);
-        json.WriteString("state", JsonWords.Of(state));
-        json.WritePropertyName("at");
-        if (state != FieldState.Absent && place is { } at)
-            WritePlace(json, at);
-        else
-            json.WriteNullValue();
-        json.WriteStartArray("candidates");
-    }
+    private static FieldReading<string> OfWords<T>(Field<T> field, Func<T, string> wordOf)
+        where T : struct =>
+        new(field.State, field.Place, [.. field.Candidates.Select(wordOf)]);
 
-    private static void WriteEnd(Utf8JsonWriter json)
-    {
-        json.WriteEndArray();
-        json.WriteEndObject();
-    }
+    private static FieldReading<decimal?> OfFigures<TUnit>(ModeFigures reading, Field<Quantity<TUnit>> unclear)
+        where TUnit : struct, IUnit =>
+        new(reading.State, reading.Place, [.. unclear.Candidates.Select(static candidate => (decimal?)candidate.Value)]);
 
-    private static void WritePlace(Utf8JsonWriter json, Place place)
-    {
-        json.WriteStartArray();
-        json.WriteNumberValue(place.Start);
-        json.WriteNumberValue(place.Length);
-        json.WriteEndArray();
-    }
+    private static FieldReading<string> OfPlace(Place? place) => new(place is null ? FieldState.Absent : FieldState.Read, place, []);
 }

@@ -1,13 +1,98 @@
-using System.Collections.Immutable;
 using System.Text.Json;
+using Loadmark.Core.Gear;
 using Loadmark.Core.Nameplates;
 using Loadmark.Shapes;
 
 namespace Loadmark.Answers;
 
-/// <summary>Writes the reading of a nameplate as JSON, one object a line.</summary>
+/// <summary>The reading of a nameplate as JSON, one object a line.</summary>
 internal static class NameplateJson
 {
+    private const string PowerAbout = "The power, W, where it is printed.";
+    private const string ApparentAbout = "The apparent power, VA, where it is printed.";
+
+    private static JsonShape<Mode> Mode { get; } = new JsonShape<Mode>("Mode", "One setting: a voltage with the current there.")
+        .Value("volts", static mode => JsonFigures.Ends(mode.Volts), Range("The voltage from and to, V; null where it is not known."), Presence.OrNull)
+        .Figure("amps", static mode => mode.Amps?.Value.Value, "The current, A; null where it is not known.", Presence.OrNull)
+        .Figure(
+            "watts", static mode => mode.Watts?.Value.Value, "The power, W; null where it is not known, as of alternating current.", Presence.OrNull)
+        .Figure(
+            "voltAmps", static mode => mode.VoltAmps?.Value.Value, "The apparent power, VA, where it is printed, or V·A of alternating current.",
+            Presence.OrAbsent)
+        .Figure("ampsFrom", static mode => mode.AmpsFrom?.Value, "The lower end where a range of currents is printed, A.", Presence.OrAbsent)
+        .When(static mode => mode.Hertz is not null, static members => members
+            .Value(
+                "hertz", static mode => JsonFigures.Ends(mode.Hertz), Range("The frequency from and to, Hz, where it is alternating."), Presence.OrNull));
+
+    private static JsonShape<MainsInput> Mains { get; } = new JsonShape<MainsInput>("MainsInput", "The mains side.")
+        .Value("volts", static mains => JsonFigures.Ends(mains.Volts), Range("The voltage from and to, V."), Presence.OrNull)
+        .Value(
+            "hertz", static mains => JsonFigures.Ends(mains.Hertz), Range("The frequency from and to, Hz; null where it is not said."), Presence.OrNull)
+        .Figure("amps", static mains => mains.Amps?.Value, "The current, A; null where it is not said.", Presence.OrNull)
+        .Figure("watts", static mains => mains.Watts?.Value, PowerAbout, Presence.OrAbsent)
+        .Figure("voltAmps", static mains => mains.VoltAmps?.Value, ApparentAbout, Presence.OrAbsent);
+
+    private static JsonShape<LowVoltageInput> Input { get; } = new JsonShape<LowVoltageInput>(
+            "LowVoltageInput", "The low-voltage side that goes in, of a thing that puts out a low voltage as well.")
+        .Value("volts", static input => JsonFigures.Ends(input.Volts), Range("The voltage from and to, V; null where it is not said."), Presence.OrNull)
+        .Figure("amps", static input => input.Amps?.Value, "The highest current, A; null where it is not said.", Presence.OrNull)
+        .Figure("watts", static input => input.Watts?.Value, PowerAbout, Presence.OrAbsent)
+        .Figure("voltAmps", static input => input.VoltAmps?.Value, ApparentAbout, Presence.OrAbsent)
+        .Word("supply", static input => WordOf(input.Form), JsonWords.Forms, "Direct or alternating, where it is printed.", Presence.OrAbsent);
+
+    private static JsonShape<PrintedOutlets> Outlets { get; } = new JsonShape<PrintedOutlets>("PrintedOutlets", "Outlets that the label tells apart.")
+        .Text("ids", static group => group.Ids, "Their ids, such as 2-5 or 1,3; null where just their number is printed.", Presence.OrNull)
+        .Count("count", static group => group.Count, "How many outlets there are.")
+        .List("modes", static group => group.Modes, Mode, "The settings of each.")
+        .Word(
+            "supply", static group => WordOf(group.Form), JsonWords.Forms, "Direct or alternating, where it is printed for them alone.",
+            Presence.OrAbsent)
+        .Word(
+            "polarity", static group => WordOf(group.Polarity), JsonWords.Polarities, "The polarity, where it is printed for them alone.",
+            Presence.OrAbsent)
+        .Flag(
+            "isolated", static group => group.Isolated.Value, "Whether each has a return of its own, where it is printed for them alone.",
+            Presence.OrAbsent);
+
+    private static JsonShape<SupplyTotal> Total { get; } = new JsonShape<SupplyTotal>("PrintedTotal", "What all outputs together can give.")
+        .Figure("amps", static total => total.Amps?.Value, "In A, where it is printed so.", Presence.OrAbsent)
+        .Figure("watts", static total => total.Watts?.Value, "In W, where it is printed so.", Presence.OrAbsent);
+
+    /// <summary>A reading.</summary>
+    public static JsonShape<Nameplate> Reading { get; } = new JsonShape<Nameplate>("Reading", "What a nameplate says.")
+        .Word(
+            "supply", static nameplate => WordOf(nameplate.Form), JsonWords.Forms, "Direct or alternating; null where it is not said.",
+            Presence.OrNull)
+        .List("modes", static nameplate => nameplate.Modes, Mode, "Settings: one where the label tells one.")
+        .Word(
+            "polarity", static nameplate => WordOf(nameplate.Polarity), JsonWords.Polarities,
+            "The polarity of the plug; null where it is not said.", Presence.OrNull)
+        .Text(
+            "plug", static nameplate => nameplate.Plug.Value?.Name,
+            "The plug, outer by inner diameter in mm, such as 5.5x2.1; null where it is not said.", Presence.OrNull)
+        .Value("mains", static nameplate => nameplate.Mains, Mains, Presence.OrNull)
+        .Value("input", static nameplate => nameplate.Input, Input, Presence.OrNull)
+        .List(
+            "outlets", static nameplate => nameplate.Outlets.IsEmpty ? null : nameplate.Outlets, Outlets,
+            "The outlets that the label tells apart; null where it speaks of one output.", Presence.OrNull)
+        .Value("total", static nameplate => nameplate.Total, Total, Presence.OrNull)
+        .Texts("derived", static nameplate => nameplate.Derived, "Which figures are computed from others, not printed.")
+        .Texts("conflicts", static nameplate => nameplate.Conflicts, "Where the label contradicts itself.")
+        .Texts("unread", static nameplate => nameplate.Unread.Select(static unread => unread.Text), "What was not understood.")
+        .Word(
+            "ground", static nameplate => nameplate.Ground.Value is { } side ? JsonWords.Of(side) : null, JsonWords.GroundSides,
+            "The side that is joined to ground; null where it is not said.", Presence.OrNull)
+        .Flag(
+            "isolated", static nameplate => nameplate.Isolated.Value,
+            "Whether the outputs are isolated from one another; null where it is not said.", Presence.OrNull)
+        .Flag(
+            "eachOutlet", static nameplate => nameplate.EachOutlet,
+            "Whether the figures are said to be of each of several outlets, without their number.")
+        .List(
+            "notUnderstood", static nameplate => JsonWords.Of(nameplate.NotUnderstood), new JsonText("A topic.", JsonWords.Topics),
+            "Of what words or drawings stand on the label that were not understood.")
+        .Include(NameplateFieldsJson.Members, static nameplate => nameplate);
+
     /// <summary>Reads each text and writes what it says, each on its own line.</summary>
     public static void Write(Stream output, IReadOnlyList<string> texts)
     {
@@ -15,105 +100,16 @@ internal static class NameplateJson
         using var json = new Utf8JsonWriter(buffered, JsonFigures.Options);
         for (var index = 0; index < texts.Count; index++)
         {
-            Write(json, NameplateReader.Read(texts[index]));
+            Reading.Write(json, NameplateReader.Read(texts[index]));
             json.Flush();
             buffered.Write("\n"u8);
             json.Reset();
         }
     }
 
-    /// <summary>Writes one reading as an object.</summary>
-    public static void Write(Utf8JsonWriter json, Nameplate nameplate)
-    {
-        json.WriteStartObject();
-        json.WriteString("supply", nameplate.Form.Value is { } form ? JsonWords.Of(form) : null);
-        WriteModes(json, nameplate.Modes);
+    private static JsonTuple Range(string about) => JsonFigures.Range(about, "An end of the range.");
 
-        json.WriteString("polarity", nameplate.Polarity.Value is { } polarity ? JsonWords.Of(polarity) : null);
-        json.WriteString("plug", nameplate.Plug.Value?.Name);
-        WriteMains(json, nameplate.Mains);
-        WriteInput(json, nameplate.Input);
-        OutletsJson.Write(json, nameplate);
-        json.WriteTexts("derived", nameplate.Derived);
-        json.WriteTexts("conflicts", nameplate.Conflicts);
+    private static string? WordOf(Field<SupplyForm> form) => form.Value is { } known ? JsonWords.Of(known) : null;
 
-        json.WriteStartArray("unread");
-        foreach (var unread in nameplate.Unread)
-            json.WriteStringValue(unread.Text);
-        json.WriteEndArray();
-
-        json.WriteString("ground", nameplate.Ground.Value is { } ground ? JsonWords.Of(ground) : null);
-        json.WritePropertyName("isolated");
-        if (nameplate.Isolated.Value is { } isolated)
-            json.WriteBooleanValue(isolated);
-        else
-            json.WriteNullValue();
-        json.WriteBoolean("eachOutlet", nameplate.EachOutlet);
-        json.WriteTexts("notUnderstood", [.. JsonWords.Of(nameplate.NotUnderstood)]);
-        NameplateFieldsJson.Write(json, nameplate);
-        json.WriteEndObject();
-    }
-
-    /// <summary>Writes the property <c>modes</c>.</summary>
-    public static void WriteModes(Utf8JsonWriter json, ImmutableArray<Mode> modes)
-    {
-        json.WriteStartArray("modes");
-        foreach (var mode in modes)
-            Write(json, mode);
-        json.WriteEndArray();
-    }
-
-    private static void Write(Utf8JsonWriter json, Mode mode)
-    {
-        json.WriteStartObject();
-        json.WriteRange("volts", mode.Volts);
-        json.WriteFigure("amps", mode.Amps?.Value.Value);
-        json.WriteFigure("watts", mode.Watts?.Value.Value);
-        if (mode.VoltAmps is { } apparent)
-            json.WriteFigure("voltAmps", apparent.Value.Value);
-        if (mode.AmpsFrom is { } from)
-            json.WriteFigure("ampsFrom", from.Value);
-        if (mode.Hertz is { } hertz)
-            json.WriteRange<Hertz>("hertz", hertz);
-        json.WriteEndObject();
-    }
-
-    private static void WriteInput(Utf8JsonWriter json, LowVoltageInput? input)
-    {
-        if (input is null)
-        {
-            json.WriteNull("input");
-            return;
-        }
-
-        json.WriteStartObject("input");
-        json.WriteRange("volts", input.Volts);
-        json.WriteFigure("amps", input.Amps?.Value);
-        if (input.Watts is { } watts)
-            json.WriteFigure("watts", watts.Value);
-        if (input.VoltAmps is { } apparent)
-            json.WriteFigure("voltAmps", apparent.Value);
-        if (input.Form.Value is { } form)
-            json.WriteString("supply", JsonWords.Of(form));
-        json.WriteEndObject();
-    }
-
-    private static void WriteMains(Utf8JsonWriter json, MainsInput? mains)
-    {
-        if (mains is null)
-        {
-            json.WriteNull("mains");
-            return;
-        }
-
-        json.WriteStartObject("mains");
-        json.WriteRange("volts", mains.Volts);
-        json.WriteRange("hertz", mains.Hertz);
-        json.WriteFigure("amps", mains.Amps?.Value);
-        if (mains.Watts is { } watts)
-            json.WriteFigure("watts", watts.Value);
-        if (mains.VoltAmps is { } apparent)
-            json.WriteFigure("voltAmps", apparent.Value);
-        json.WriteEndObject();
-    }
+    private static string? WordOf(Field<Polarity> polarity) => polarity.Value is { } known ? JsonWords.Of(known) : null;
 }

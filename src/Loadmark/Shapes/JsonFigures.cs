@@ -56,6 +56,16 @@ internal static class JsonFigures
         json.WriteEndArray();
     }
 
+    /// <summary>The two ends of a range, to be written as <see cref="Range"/>; null when it is not known.</summary>
+    public static IReadOnlyList<decimal?>? Ends<TUnit>(QuantityRange<TUnit>? range)
+        where TUnit : struct, IUnit =>
+        range is { } ends ? [ends.Low.Value, ends.High.Value] : null;
+
+    /// <summary>The two ends of a range: <c>[9,18]</c>.</summary>
+    /// <param name="about">What the range is, in which unit.</param>
+    /// <param name="each">What each end is.</param>
+    public static JsonTuple Range(string about, string each) => new(about, 2, new ValueDescription(JsonKind.Number, each));
+
     /// <summary>Writes a property that is a list.</summary>
     /// <param name="json">Where to.</param>
     /// <param name="name">The property's name.</param>

@@ -38,7 +38,7 @@ internal sealed class ReadQuestion(ApiLimits limits) : IQuestion
         {
             json.WriteStartArray();
             foreach (var text in texts)
-                NameplateJson.Write(json, NameplateReader.Read(text));
+                NameplateJson.Reading.Write(json, NameplateReader.Read(text));
             json.WriteEndArray();
         })));
     }
