@@ -1,61 +1,50 @@
-using System.Text.Json;
 using Loadmark.Planning.Buying;
 using Loadmark.Planning.Explaining;
 using Loadmark.Shapes;
 
 namespace Loadmark.Answers;
 
-/// <summary>Writes the answer to what should be bought as JSON. The price has no unit: it is in the money of the price list.</summary>
+/// <summary>The answer to what should be bought as JSON. The price has no unit: it is in the money of the price list.</summary>
 internal static class BuyJson
 {
     private const decimal GramsInKilogram = 1000m;
 
+    private static JsonShape<Purchase> Purchase { get; } = new JsonShape<Purchase>("Purchase", "A supply to buy.")
+        .Text("supply", static purchase => purchase.Offer.Id, "Its id in the list.")
+        .Count("count", static purchase => purchase.Count, "How many.")
+        .Figure("price", static purchase => purchase.Offer.Price, "What one costs.")
+        .Figure(
+            "massKilograms", static purchase => purchase.Offer.MassGrams / GramsInKilogram,
+            "What one weighs, kg; null where the list does not say.", Presence.OrNull);
+
+    private static JsonShape<BuyOption> Option { get; } = new JsonShape<BuyOption>("PurchaseOption", "One way to buy.")
+        .List("buy", static option => option.Purchases, Purchase, "What to buy.")
+        .Figure("price", static option => option.Price, "What it costs, in the money of the list.")
+        .Figure(
+            "massKilograms", static option => option.MassGrams / GramsInKilogram, "What it weighs, kg; null where the list does not say.",
+            Presence.OrNull)
+        .Figure("spareWatts", static option => option.Spare.Value, "What is left to give, W.")
+        .Value("plan", static option => new ExplainedPlan(option.Plan, new PlanExplanation([], [])), PlanJson.Plan);
+
+    private static JsonShape<OfferLeftOut> LeftOut { get; } = new JsonShape<OfferLeftOut>("SupplyLeftOut", "A supply that was not looked at.")
+        .Text("supply", static left => left.Offer.Id, "Its id in the list.")
+        .Text("because", static left => left.Because, "Why.");
+
+    /// <summary>What should be bought.</summary>
+    public static JsonShape<BuyResult> Purchases { get; } = new JsonShape<BuyResult>("Purchases", "Which supplies to buy.")
+        .Text("rig", static result => result.Rig.Name, "The rig's name.")
+        .Word(
+            "status", static result => JsonWords.Of(result.Status), JsonWords.BuyStatuses,
+            "Proven cheapest, as far as the list tells; feeds all, but not proven cheapest; "
+            + "proven that nothing on the list does, as far as it tells; nothing found.")
+        .Figure("priceBound", static result => result.PriceBound, "What nothing that feeds all costs less than, in the money of the list.")
+        .List("options", static result => result.Front, Option, "What to choose from, the cheapest first.")
+        .Flag("optionsComplete", static result => result.IsFrontComplete, "Whether every option that is worth its price is there.")
+        .Texts("room", static result => result.Room, "Loads that room is kept for.")
+        .Texts("unsuited", static result => result.Unsuited, "Loads that nothing on the list could feed.")
+        .Texts("needLeads", static result => result.NeedLeads, "Loads that could be fed with other leads.")
+        .List("leftOut", static result => result.LeftOut, LeftOut, "Supplies of the list that were not looked at.");
+
     /// <summary>Writes the answer and a line end.</summary>
-    public static void Write(Stream output, BuyResult result)
-    {
-        JsonFigures.WriteLine(output, json =>
-        {
-            json.WriteStartObject();
-            json.WriteString("rig", result.Rig.Name);
-            json.WriteString("status", result.Status.ToString().ToLowerInvariant());
-            json.WriteFigure("priceBound", result.PriceBound);
-            json.WriteList("options", result.Front, Write);
-            json.WriteBoolean("optionsComplete", result.IsFrontComplete);
-            json.WriteTexts("room", result.Room);
-            json.WriteTexts("unsuited", result.Unsuited);
-            json.WriteTexts("needLeads", result.NeedLeads);
-            json.WriteList("leftOut", result.LeftOut, Write);
-            json.WriteEndObject();
-        });
-    }
-
-    private static void Write(Utf8JsonWriter json, BuyOption option)
-    {
-        json.WriteStartObject();
-        json.WriteList("buy", option.Purchases, Write);
-        json.WriteFigure("price", option.Price);
-        json.WriteFigure("massKilograms", option.MassGrams / GramsInKilogram);
-        json.WriteFigure("spareWatts", option.Spare.Value);
-        json.WritePropertyName("plan");
-        PlanJson.Write(json, option.Plan, new PlanExplanation([], []));
-        json.WriteEndObject();
-    }
-
-    private static void Write(Utf8JsonWriter json, Purchase purchase)
-    {
-        json.WriteStartObject();
-        json.WriteString("supply", purchase.Offer.Id);
-        json.WriteNumber("count", purchase.Count);
-        json.WriteFigure("price", purchase.Offer.Price);
-        json.WriteFigure("massKilograms", purchase.Offer.MassGrams / GramsInKilogram);
-        json.WriteEndObject();
-    }
-
-    private static void Write(Utf8JsonWriter json, OfferLeftOut left)
-    {
-        json.WriteStartObject();
-        json.WriteString("supply", left.Offer.Id);
-        json.WriteString("because", left.Because);
-        json.WriteEndObject();
-    }
+    public static void Write(Stream output, BuyResult result) => JsonFigures.WriteLine(output, Purchases, result);
 }

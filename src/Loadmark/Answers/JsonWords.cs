@@ -1,6 +1,9 @@
 using Loadmark.Core.Checks;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Nameplates;
+using Loadmark.Core.Rigs;
+using Loadmark.Planning;
+using Loadmark.Planning.Buying;
 using Loadmark.Simulation.Figures;
 using Loadmark.Simulation.Starting;
 
@@ -49,6 +52,24 @@ internal static class JsonWords
         Severity.Harm => "harm",
         _ => throw new ArgumentOutOfRangeException(nameof(severity), severity, "There is no word for it."),
     };
+
+    /// <summary>The words for how a plan came out.</summary>
+    public static IReadOnlyList<string> PlanStatuses() => [.. Enum.GetValues<PlanStatus>().Select(Of)];
+
+    /// <summary>The words for how a search for what to buy came out.</summary>
+    public static IReadOnlyList<string> BuyStatuses() => [.. Enum.GetValues<BuyStatus>().Select(Of)];
+
+    /// <summary>The words for how several outlets are joined.</summary>
+    public static IReadOnlyList<string> Joints() => [.. Enum.GetValues<Joint>().Select(Of).OfType<string>()];
+
+    /// <summary>The word for how a plan came out.</summary>
+    public static string Of(PlanStatus status) => status.ToString().ToLowerInvariant();
+
+    /// <summary>The word for how a search for what to buy came out.</summary>
+    public static string Of(BuyStatus status) => status.ToString().ToLowerInvariant();
+
+    /// <summary>The word for how several outlets are joined; null for one outlet.</summary>
+    public static string? Of(Joint joint) => joint == Joint.None ? null : joint.ToString().ToLowerInvariant();
 
     /// <summary>The word for a kind of gear.</summary>
     public static string Of(GearKind kind) => kind switch

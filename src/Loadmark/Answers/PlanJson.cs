@@ -1,6 +1,4 @@
-using System.Text.Json;
 using Loadmark.Core.Ratings;
-using Loadmark.Core.Rigs;
 using Loadmark.Planning;
 using Loadmark.Planning.Explaining;
 using Loadmark.Planning.Objective;
@@ -8,51 +6,43 @@ using Loadmark.Shapes;
 
 namespace Loadmark.Answers;
 
-/// <summary>Writes the answer to a plan as JSON.</summary>
+/// <summary>The answer to a plan as JSON.</summary>
 internal static class PlanJson
 {
+    private static JsonShape<WiredFeed> Feed { get; } = new JsonShape<WiredFeed>("PlannedFeed", "One feed.")
+        .Texts("from", static feed => feed.Outlets.Select(static outlet => outlet.Name), "The outlets, as supply/outlet.")
+        .Word(
+            "joined", static feed => JsonWords.Of(feed.Joined), JsonWords.Joints,
+            "How several outlets are joined; null for one outlet.", Presence.OrNull)
+        .Figure(
+            "volts", static feed => feed.Volts?.Value, "The voltage that the outlets are set to, V; null where it is not known.", Presence.OrNull)
+        .Text("lead", static feed => feed.Feed.Lead ?? "straight", "The lead; straight for a plain one.")
+        .Texts("to", static feed => feed.Feed.To, "The loads.");
+
+    private static JsonShape<Reason> Reason { get; } = new JsonShape<Reason>("Reason", "Demands that cannot hold together.")
+        .Texts("loads", static reason => reason.Loads, "The loads.")
+        .Text("because", static reason => reason.Because, "Why.");
+
+    private static JsonShape<ObjectiveLevel> Level { get; } = new JsonShape<ObjectiveLevel>(
+            "ObjectiveLevel", "One level of what is looked for; less is better.")
+        .Text("name", static level => level.Name, "What is counted.")
+        .Figure("value", static level => level.Value, "What the wiring has.")
+        .Figure("bound", static level => level.Bound, "What no wiring is below.");
+
+    /// <summary>A plan.</summary>
+    public static JsonShape<ExplainedPlan> Plan { get; } = new JsonShape<ExplainedPlan>("Plan", "What should feed what.")
+        .Word(
+            "status", static plan => JsonWords.Of(plan.Result.Status), JsonWords.PlanStatuses,
+            "Proven best; feeds all, but not proven best; proven that not all can be fed; neither.")
+        .List("feeds", static plan => WiredRig.Of(plan.Result.Rig).Feeds, Feed, "The wiring.")
+        .Texts("unfed", static plan => plan.Result.Unfed, "Loads that stay dark.")
+        .List("reasons", static plan => plan.Explanation.Reasons, Reason, "Demands that cannot hold together.")
+        .Texts(
+            "changes", static plan => plan.Explanation.Changes.Items.Select(static change => change.Text),
+            "The smallest changes that would mend it.")
+        .List("objective", static plan => plan.Result.Objective, Level, "What the wiring was chosen by, each level before the next.");
+
     /// <summary>Writes the answer and a line end.</summary>
     public static void Write(Stream output, PlanResult plan, PlanExplanation explanation) =>
-        JsonFigures.WriteLine(output, json => Write(json, plan, explanation));
-
-    /// <summary>Writes a plan as an object.</summary>
-    public static void Write(Utf8JsonWriter json, PlanResult plan, PlanExplanation explanation)
-    {
-        json.WriteStartObject();
-        json.WriteString("status", plan.Status.ToString().ToLowerInvariant());
-        json.WriteList("feeds", WiredRig.Of(plan.Rig).Feeds, Write);
-        json.WriteTexts("unfed", plan.Unfed);
-        json.WriteList("reasons", explanation.Reasons, Write);
-        json.WriteTexts("changes", [.. explanation.Changes.Items.Select(static change => change.Text)]);
-        json.WriteList("objective", plan.Objective, Write);
-        json.WriteEndObject();
-    }
-
-    private static void Write(Utf8JsonWriter json, WiredFeed feed)
-    {
-        json.WriteStartObject();
-        json.WriteTexts("from", [.. feed.Outlets.Select(static outlet => outlet.Name)]);
-        json.WriteString("joined", feed.Joined == Joint.None ? null : feed.Joined.ToString().ToLowerInvariant());
-        json.WriteFigure("volts", feed.Volts?.Value);
-        json.WriteString("lead", feed.Feed.Lead ?? "straight");
-        json.WriteTexts("to", feed.Feed.To);
-        json.WriteEndObject();
-    }
-
-    private static void Write(Utf8JsonWriter json, Reason reason)
-    {
-        json.WriteStartObject();
-        json.WriteTexts("loads", reason.Loads);
-        json.WriteString("because", reason.Because);
-        json.WriteEndObject();
-    }
-
-    private static void Write(Utf8JsonWriter json, ObjectiveLevel level)
-    {
-        json.WriteStartObject();
-        json.WriteString("name", level.Name);
-        json.WriteFigure("value", level.Value);
-        json.WriteFigure("bound", level.Bound);
-        json.WriteEndObject();
-    }
+        JsonFigures.WriteLine(output, Plan, new ExplainedPlan(plan, explanation));
 }

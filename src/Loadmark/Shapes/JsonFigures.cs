@@ -13,6 +13,12 @@ internal static class JsonFigures
 
     /// <summary>Writes one answer and a line end.</summary>
     /// <param name="output">Where to.</param>
+    /// <param name="shape">The answer's shape.</param>
+    /// <param name="answer">The answer.</param>
+    public static void WriteLine<T>(Stream output, JsonValue<T> shape, T answer) => WriteLine(output, json => shape.Write(json, answer));
+
+    /// <summary>Writes one answer and a line end.</summary>
+    /// <param name="output">Where to.</param>
     /// <param name="write">Writes the answer.</param>
     public static void WriteLine(Stream output, Action<Utf8JsonWriter> write)
     {

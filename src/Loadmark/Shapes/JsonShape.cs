@@ -133,7 +133,6 @@ internal sealed class JsonShape<T>(string name, string about) : JsonValue<T>, IS
 
     /// <summary>Adds a value that describes itself, such as an object.</summary>
     public JsonShape<T> Value<TValue>(string key, Func<T, TValue?> of, JsonValue<TValue> value, Presence presence = Presence.Always)
-        where TValue : class
     {
         var encoded = Encode(key);
         return Add(key, value.Description, presence, (json, whole) =>

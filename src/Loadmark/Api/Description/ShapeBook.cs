@@ -18,7 +18,9 @@ internal sealed class ShapeBook(OpenApiDocument document)
         book.Of(CheckJson.Check);
         book.Of(CheckJson.Fault);
         PlanShapes.AddTo(book);
-        CircuitShapes.AddTo(book);
+        book.Of(BuyJson.Purchases);
+        book.Of(SimulationJson.SteadyState);
+        book.Of(SimulationJson.FirstSeconds);
         KeptShapes.AddTo(book);
         GearShapes.AddTo(book);
     }

@@ -1,0 +1,9 @@
+using Loadmark.Planning;
+using Loadmark.Planning.Explaining;
+
+namespace Loadmark.Answers;
+
+/// <summary>A plan, and why it is no better.</summary>
+/// <param name="Result">The plan.</param>
+/// <param name="Explanation">Why it is no better; empty where nobody asked.</param>
+internal sealed record ExplainedPlan(PlanResult Result, PlanExplanation Explanation);
