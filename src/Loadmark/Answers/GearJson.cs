@@ -1,6 +1,4 @@
-using System.Collections.Immutable;
 using System.Globalization;
-using System.Text.Json;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Readings;
 using Loadmark.Files.Library;
@@ -10,136 +8,133 @@ using Loadmark.Workshop.Library;
 
 namespace Loadmark.Answers;
 
-/// <summary>Writes gear of the library as JSON.</summary>
+/// <summary>Gear of the library as JSON.</summary>
 internal static class GearJson
 {
+    private const string KeyAbout = "The key of the rig file; of an outlet or a bank with its id: outlet 5.";
+
+    private static JsonShape<GearField> Field { get; } = new JsonShape<GearField>("GearField", "One thing that is said.")
+        .Text("key", static field => field.Key, KeyAbout)
+        .Text("value", static field => field.Value, "What is said.");
+
+    private static JsonShape<GearDifference> Difference { get; } = new JsonShape<GearDifference>("GearDifference", "One thing that is said otherwise.")
+        .Text("key", static difference => difference.Key, KeyAbout)
+        .Text("before", static difference => difference.Before, "What was said; null where nothing was.", Presence.OrNull)
+        .Text("after", static difference => difference.After, "What is said; null where nothing is.", Presence.OrNull);
+
+    /// <summary>The member <c>differences</c>: what is said otherwise.</summary>
+    public static JsonShape<IEnumerable<GearDifference>> Differences { get; } = new JsonShape<IEnumerable<GearDifference>>("", "")
+        .List("differences", static differences => differences, Difference, "What is said otherwise.");
+
+    private static JsonShape<TaggedChange> Change { get; } = new JsonShape<TaggedChange>("GearChange", "One change.")
+        .Count("number", static tagged => tagged.Change.Number, "Counts up from 1; the revision after it.")
+        .Text("what", static tagged => tagged.Change.What, "What it did.")
+        .Moment("made", static tagged => Moment(tagged.Change.Made), "When it was made, UTC.")
+        .Flag("removes", static tagged => tagged.Change.After is null, "Whether it removed the piece.")
+        .Include(Differences, static tagged => GearChanges.DifferencesOf(tagged.Change, tagged.Tag));
+
+    private static JsonShape<MeasuredDraw> Draw { get; } = new JsonShape<MeasuredDraw>("MeasuredDraw", "What readings come to.")
+        .Figure("amps", static draw => draw.Figure.Value, "The library's figure: their mean, rounded, A.")
+        .Figure(
+            "seconds", static draw => draw.Duration?.Value, "How long a starting current lasts, s; null where it was not timed.", Presence.OrNull)
+        .Count("readings", static draw => draw.Count, "How many readings there are.")
+        .Count("leftOut", static draw => draw.LeftOut.Count, "How many of them are too far from the rest to count.")
+        .Figure("leastAmps", static draw => draw.Least.Value, "The least that counts, A.")
+        .Figure("mostAmps", static draw => draw.Most.Value, "The most that counts, A.")
+        .Figure(
+            "deviationAmps", static draw => (decimal?)draw.Deviation, "Their standard deviation, A; null where there are too few.",
+            Presence.OrNull)
+        .Figure(
+            "uncertaintyAmps", static draw => (decimal?)draw.Uncertainty,
+            "The standard uncertainty of the mean, A; null where nothing tells it.", Presence.OrNull)
+        .Figure(
+            "uncertaintyFromReadingsAmps", static draw => (decimal?)draw.FromScatter,
+            "What the readings have to do with it, A; null where there are too few.", Presence.OrNull)
+        .Figure(
+            "uncertaintyFromMeterAmps", static draw => (decimal?)draw.FromMeter,
+            "What the meter has to do with it, A; null where its accuracy is not known.", Presence.OrNull)
+        .Text("how", static draw => DrawFigures.Explain(draw), "How the figure came about, in a sentence.");
+
+    private static JsonShape<StoredReading> Reading { get; } = new JsonShape<StoredReading>("MeterReading", "One reading.")
+        .Word("of", static one => JsonWords.Of(one.Reading.Kind), JsonWords.DrawKinds, "What was measured.")
+        .Figure("amps", static one => one.Reading.Current.Value, "What the meter showed, A.")
+        .Figure("seconds", static one => one.Reading.Duration?.Value, "How long it lasted, s; null where it was not timed.", Presence.OrNull)
+        .Figure(
+            "meterShare", static one => one.Reading.Meter?.Share,
+            "How far the meter may be off, as a share of the reading; null where it is not known.", Presence.OrNull)
+        .Figure(
+            "meterAmps", static one => one.Reading.Meter?.Plus.Value, "How far it may be off besides, A; null where it is not known.",
+            Presence.OrNull)
+        .Moment("taken", static one => Moment(one.Reading.Taken), "When, UTC.")
+        .Text("note", static one => one.Reading.Note, "What there is to say of it; null for nothing.", Presence.OrNull)
+        .Flag("struckOut", static one => one.IsStruckOut, "Whether somebody has struck it out, so that it does not count.");
+
+    private static JsonShape<MeasuredFigures> Measured { get; } = new JsonShape<MeasuredFigures>("", "")
+        .Value("running", static measured => measured.Running, Draw, Presence.OrNull)
+        .Value("starting", static measured => measured.Starting, Draw, Presence.OrNull)
+        .List("readings", static measured => measured.Readings, Reading, "The readings, struck out ones too, the oldest first.");
+
+    /// <summary>What a piece is: the members that each answer about gear begins with.</summary>
+    public static JsonShape<ShelfGear> Head { get; } = new JsonShape<ShelfGear>("", "")
+        .Word("kind", static gear => JsonWords.Of(gear.Kind), JsonWords.GearKinds, "What sort of thing it is.")
+        .Text("tag", static gear => gear.Tag, "Its tag.")
+        .Text("name", static gear => OrNull(gear.Name), "Its name; null where it has none.", Presence.OrNull)
+        .Text(
+            "label", static gear => OrNull(gear.Stored.Content.Label), "What is printed on it; null where that is not known.", Presence.OrNull)
+        .Texts("words", static gear => gear.Stored.Content.Words, "The words that it is filed under.")
+        .When(static gear => gear.Kind == GearKind.Load, static members => members
+            .Figure(
+                "runAmps", static gear => gear.Piece?.Load?.Run?.Value, "Of a load what it draws when running, A; null where only its label tells.",
+                Presence.OrNull)
+            .Figure(
+                "startAmps", static gear => gear.Piece?.Load?.Start?.Current.Value,
+                "Of a load what it draws when starting, A; null where only its label tells.", Presence.OrNull)
+            .Figure(
+                "startSeconds", static gear => gear.Piece?.Load?.Start?.Duration?.Value,
+                "Of a load how long that lasts, s; null where it is not known.", Presence.OrNull))
+        .Count(
+            "revision", static gear => gear.Stored.Revision, "Grows with every change; to be sent back in If-Match with the next one.")
+        .Moment("changed", static gear => Moment(gear.Stored.Changed), "When it was changed last, UTC.");
+
+    private static JsonShape<ListedGear> Summary { get; } = new JsonShape<ListedGear>("GearSummary", "A piece of gear, in a list.")
+        .Include(Head, static one => one.Gear)
+        .Count("rigs", static one => one.Rigs, "How many rigs have it.");
+
+    /// <summary>A list of gear.</summary>
+    public static JsonShape<IReadOnlyList<ListedGear>> List { get; } = new JsonShape<IReadOnlyList<ListedGear>>("GearList", "Gear of the library.")
+        .List(
+            "gear", static gear => gear, Summary,
+            "The best match first; where nothing is looked for, loads, supplies and leads by tag.");
+
+    /// <summary>One piece, with all there is to say of it.</summary>
+    public static JsonShape<ShownGear> Shown { get; } = new JsonShape<ShownGear>("GearShown", "A piece of gear, with all there is to say of it.")
+        .Include(Head, static shown => shown.Gear)
+        .List(
+            "fields", static shown => shown.Gear.Piece is { } piece ? GearText.FieldsOf(piece) : [], Field,
+            "What is said of it, as a rig file spells it.")
+        .Include(Measured, static shown => shown.Measured)
+        .Texts("rigs", static shown => shown.Rigs.Select(static rig => rig.Name), "The rigs that have it, the last changed first.")
+        .List(
+            "changes", static shown => shown.Changes.Select(change => new TaggedChange(change, shown.Gear.Tag)), Change,
+            "Every change, the oldest first.");
+
+    /// <summary>A load, and what its readings come to.</summary>
+    public static JsonShape<MeasuredGear> MeasuredLoad { get; } = new JsonShape<MeasuredGear>("GearMeasured", "A load, and what its readings come to.")
+        .Include(Head, static one => one.Gear)
+        .Include(Measured, static one => one.Measured);
+
     /// <summary>Writes a list and a line end.</summary>
-    public static void WriteList(Stream output, IReadOnlyList<ListedGear> gear) => JsonFigures.WriteLine(output, json =>
-    {
-        json.WriteStartObject();
-        json.WriteList("gear", gear, static (writer, one) =>
-        {
-            writer.WriteStartObject();
-            WriteGear(writer, one.Gear);
-            writer.WriteNumber("rigs", one.Rigs);
-            writer.WriteEndObject();
-        });
-        json.WriteEndObject();
-    });
+    public static void WriteList(Stream output, IReadOnlyList<ListedGear> gear) => JsonFigures.WriteLine(output, List, gear);
 
     /// <summary>Writes one piece and a line end.</summary>
-    public static void Write(Stream output, ShownGear shown) => JsonFigures.WriteLine(output, json => Write(json, shown));
-
-    /// <summary>Writes one piece as an object.</summary>
-    public static void Write(Utf8JsonWriter json, ShownGear shown)
-    {
-        json.WriteStartObject();
-        WriteGear(json, shown.Gear);
-        json.WriteList("fields", shown.Gear.Piece is { } piece ? GearText.FieldsOf(piece) : [], static (writer, field) =>
-        {
-            writer.WriteStartObject();
-            writer.WriteString("key", field.Key);
-            writer.WriteString("value", field.Value);
-            writer.WriteEndObject();
-        });
-        WriteMeasured(json, shown.Measured);
-        json.WriteTexts("rigs", [.. shown.Rigs.Select(static rig => rig.Name)]);
-        json.WriteList("changes", shown.Changes, (writer, change) => Write(writer, change, shown.Gear.Tag));
-        json.WriteEndObject();
-    }
+    public static void Write(Stream output, ShownGear shown) => JsonFigures.WriteLine(output, Shown, shown);
 
     /// <summary>Writes what readings come to, with the piece, and a line end.</summary>
-    public static void Write(Stream output, StoredGear gear, MeasuredFigures measured) => JsonFigures.WriteLine(output, json =>
-    {
-        json.WriteStartObject();
-        WriteGear(json, new ShelfGear(gear));
-        WriteMeasured(json, measured);
-        json.WriteEndObject();
-    });
-
-    /// <summary>Writes what a piece is, into an object already begun.</summary>
-    public static void WriteGear(Utf8JsonWriter json, ShelfGear gear)
-    {
-        json.WriteString("kind", JsonWords.Of(gear.Kind));
-        json.WriteString("tag", gear.Tag);
-        json.WriteString("name", gear.Name.Length == 0 ? null : gear.Name);
-        json.WriteString("label", gear.Stored.Content.Label.Length == 0 ? null : gear.Stored.Content.Label);
-        json.WriteTexts("words", gear.Stored.Content.Words);
-        if (gear.Kind == GearKind.Load)
-        {
-            var load = gear.Piece?.Load;
-            json.WriteFigure("runAmps", load?.Run?.Value);
-            json.WriteFigure("startAmps", load?.Start?.Current.Value);
-            json.WriteFigure("startSeconds", load?.Start?.Duration?.Value);
-        }
-
-        json.WriteNumber("revision", gear.Stored.Revision);
-        json.WriteString("changed", Moment(gear.Stored.Changed));
-    }
-
-    /// <summary>Writes what is said otherwise, as a property.</summary>
-    public static void Write(Utf8JsonWriter json, ImmutableArray<GearDifference> differences) => json.WriteList("differences", differences, static (writer, difference) =>
-    {
-        writer.WriteStartObject();
-        writer.WriteString("key", difference.Key);
-        writer.WriteString("before", difference.Before);
-        writer.WriteString("after", difference.After);
-        writer.WriteEndObject();
-    });
+    public static void Write(Stream output, StoredGear gear, MeasuredFigures measured) =>
+        JsonFigures.WriteLine(output, MeasuredLoad, new MeasuredGear(new ShelfGear(gear), measured));
 
     /// <summary>A moment as every program reads it (ISO 8601, UTC).</summary>
     public static string Moment(DateTimeOffset moment) => moment.UtcDateTime.ToString("yyyy-MM-dd'T'HH:mm:ss'Z'", CultureInfo.InvariantCulture);
 
-    private static void Write(Utf8JsonWriter json, GearChange change, string tag)
-    {
-        json.WriteStartObject();
-        json.WriteNumber("number", change.Number);
-        json.WriteString("what", change.What);
-        json.WriteString("made", Moment(change.Made));
-        json.WriteBoolean("removes", change.After is null);
-        Write(json, GearChanges.DifferencesOf(change, tag));
-        json.WriteEndObject();
-    }
-
-    private static void WriteMeasured(Utf8JsonWriter json, MeasuredFigures measured)
-    {
-        Write(json, "running", measured.Running);
-        Write(json, "starting", measured.Starting);
-        json.WriteList("readings", measured.Readings, static (writer, one) =>
-        {
-            writer.WriteStartObject();
-            writer.WriteString("of", one.Reading.Kind == DrawKind.Running ? "running" : "starting");
-            writer.WriteFigure("amps", one.Reading.Current.Value);
-            writer.WriteFigure("seconds", one.Reading.Duration?.Value);
-            writer.WriteFigure("meterShare", one.Reading.Meter?.Share);
-            writer.WriteFigure("meterAmps", one.Reading.Meter?.Plus.Value);
-            writer.WriteString("taken", Moment(one.Reading.Taken));
-            writer.WriteString("note", one.Reading.Note);
-            writer.WriteBoolean("struckOut", one.IsStruckOut);
-            writer.WriteEndObject();
-        });
-    }
-
-    private static void Write(Utf8JsonWriter json, string name, MeasuredDraw? draw)
-    {
-        if (draw is null)
-        {
-            json.WriteNull(name);
-            return;
-        }
-
-        json.WriteStartObject(name);
-        json.WriteFigure("amps", draw.Figure.Value);
-        json.WriteFigure("seconds", draw.Duration?.Value);
-        json.WriteNumber("readings", draw.Count);
-        json.WriteNumber("leftOut", draw.LeftOut.Count);
-        json.WriteFigure("leastAmps", draw.Least.Value);
-        json.WriteFigure("mostAmps", draw.Most.Value);
-        json.WriteFigure("deviationAmps", (decimal?)draw.Deviation);
-        json.WriteFigure("uncertaintyAmps", (decimal?)draw.Uncertainty);
-        json.WriteFigure("uncertaintyFromReadingsAmps", (decimal?)draw.FromScatter);
-        json.WriteFigure("uncertaintyFromMeterAmps", (decimal?)draw.FromMeter);
-        json.WriteString("how", DrawFigures.Explain(draw));
-        json.WriteEndObject();
-    }
+    private static string? OrNull(string text) => text.Length == 0 ? null : text;
 }

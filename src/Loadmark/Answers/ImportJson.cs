@@ -1,30 +1,48 @@
-using System.Text.Json;
 using Loadmark.Shapes;
 using Loadmark.Workshop.Library;
 
 namespace Loadmark.Answers;
 
-/// <summary>Writes what became of gear that was to be taken into the library as JSON.</summary>
+/// <summary>What became of gear that was to be taken into the library, or out of it, as JSON.</summary>
 internal static class ImportJson
 {
+    private static JsonShape<TakenRow> Row { get; } = new JsonShape<TakenRow>("GearRow", "One piece of the file.")
+        .Count(
+            "line", static taken => taken.Row.Line > 0 ? taken.Row.Line : null,
+            "The line of the file, from 1; null where it is not of a file.", Presence.OrNull)
+        .Word(
+            "kind", static taken => taken.Row.Kind is { } kind ? JsonWords.Of(kind) : null, JsonWords.GearKinds,
+            "What sort of thing it is; null where that cannot be told.", Presence.OrNull)
+        .Text("tag", static taken => taken.Row.Tag, "Its tag as typed; empty where it has none.")
+        .Word("state", static taken => JsonWords.Of(taken.Row.State), JsonWords.ImportStates, "What it is to the library.")
+        .Flag("taken", static taken => taken.IsTaken, "Whether it was taken.")
+        .Include(GearJson.Differences, static taken => taken.Row.Differences)
+        .Text("because", static taken => taken.Row.Refusal, "Why it cannot be taken; null where it can.", Presence.OrNull);
+
+    /// <summary>What became of a file.</summary>
+    public static JsonShape<ImportedGear> Taken { get; } = new JsonShape<ImportedGear>("GearTaken", "What became of a file of gear, or would become.")
+        .Count("added", static file => file.Result.Added.Length, "Pieces that are new in the library now.")
+        .Count("changed", static file => file.Result.Changed.Length, "Pieces of which the library says something else now.")
+        .Count(
+            "left", static file => file.Result.Left.Length,
+            "Pieces of which it says something else than the file, and that were left as they are.")
+        .Count("same", static file => file.Count(ImportState.Same), "Pieces of which it says all of it already.")
+        .Count("refused", static file => file.Count(ImportState.Refused), "Pieces that cannot be taken.")
+        .Count(
+            "overtaken", static file => file.Result.Overtaken.Length,
+            "Pieces that somebody else changed in between; they were not taken.")
+        .List(
+            "rows", static file => file.Preview.Rows.Select(row => new TakenRow(row, file.Took(row))), Row,
+            "The pieces, in the order of the file.")
+        .Texts("leftOut", static file => file.LeftOut, "Columns of a table that are not taken, each with why.");
+
     /// <summary>Writes the rows and a line end.</summary>
     /// <param name="output">Where to.</param>
     /// <param name="preview">The rows.</param>
     /// <param name="result">What was done with them.</param>
     /// <param name="leftOut">The columns that were not taken, each with why.</param>
-    public static void Write(Stream output, ImportPreview preview, ImportResult result, IReadOnlyList<string> leftOut) => JsonFigures.WriteLine(output, json =>
-    {
-        json.WriteStartObject();
-        json.WriteNumber("added", result.Added.Length);
-        json.WriteNumber("changed", result.Changed.Length);
-        json.WriteNumber("left", result.Left.Length);
-        json.WriteNumber("same", preview.Rows.Count(static row => row.State == ImportState.Same));
-        json.WriteNumber("refused", preview.Rows.Count(static row => row.State == ImportState.Refused));
-        json.WriteNumber("overtaken", result.Overtaken.Length);
-        json.WriteList("rows", preview.Rows, (writer, row) => Write(writer, row, result));
-        json.WriteTexts("leftOut", leftOut);
-        json.WriteEndObject();
-    });
+    public static void Write(Stream output, ImportPreview preview, ImportResult result, IReadOnlyList<string> leftOut) =>
+        JsonFigures.WriteLine(output, Taken, new ImportedGear(preview, result, leftOut));
 
     /// <summary>Writes what was exported and a line end.</summary>
     public static void WriteExport(Stream output, string file, int count) => JsonFigures.WriteLine(output, json =>
@@ -34,26 +52,4 @@ internal static class ImportJson
         json.WriteNumber("gear", count);
         json.WriteEndObject();
     });
-
-    private static void Write(Utf8JsonWriter json, ImportRow row, ImportResult result)
-    {
-        json.WriteStartObject();
-        if (row.Line > 0)
-            json.WriteNumber("line", row.Line);
-        else
-            json.WriteNull("line");
-        json.WriteString("kind", row.Kind is { } kind ? JsonWords.Of(kind) : null);
-        json.WriteString("tag", row.Tag);
-        json.WriteString("state", row.State switch
-        {
-            ImportState.New => "new",
-            ImportState.Same => "same",
-            ImportState.Differs => "differs",
-            _ => "refused",
-        });
-        json.WriteBoolean("taken", result.Added.Contains(row) || result.Changed.Contains(row));
-        GearJson.Write(json, row.Differences);
-        json.WriteString("because", row.Refusal);
-        json.WriteEndObject();
-    }
 }

@@ -1,11 +1,13 @@
 using Loadmark.Core.Checks;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Nameplates;
+using Loadmark.Core.Readings;
 using Loadmark.Core.Rigs;
 using Loadmark.Planning;
 using Loadmark.Planning.Buying;
 using Loadmark.Simulation.Figures;
 using Loadmark.Simulation.Starting;
+using Loadmark.Workshop.Library;
 
 namespace Loadmark.Answers;
 
@@ -53,6 +55,15 @@ internal static class JsonWords
         _ => throw new ArgumentOutOfRangeException(nameof(severity), severity, "There is no word for it."),
     };
 
+    /// <summary>The words for kinds of gear.</summary>
+    public static IReadOnlyList<string> GearKinds() => [.. Enum.GetValues<GearKind>().Select(Of)];
+
+    /// <summary>The words for what was measured.</summary>
+    public static IReadOnlyList<string> DrawKinds() => [.. Enum.GetValues<DrawKind>().Select(Of)];
+
+    /// <summary>The words for what a piece of a file is to the library.</summary>
+    public static IReadOnlyList<string> ImportStates() => [.. Enum.GetValues<ImportState>().Select(Of)];
+
     /// <summary>The words for how a plan came out.</summary>
     public static IReadOnlyList<string> PlanStatuses() => [.. Enum.GetValues<PlanStatus>().Select(Of)];
 
@@ -78,6 +89,18 @@ internal static class JsonWords
         GearKind.Supply => "supply",
         GearKind.Lead => "lead",
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "There is no word for it."),
+    };
+
+    /// <summary>The word for what was measured.</summary>
+    public static string Of(DrawKind kind) => kind == DrawKind.Running ? "running" : "starting";
+
+    /// <summary>The word for what a piece of a file is to the library.</summary>
+    public static string Of(ImportState state) => state switch
+    {
+        ImportState.New => "new",
+        ImportState.Same => "same",
+        ImportState.Differs => "differs",
+        _ => "refused",
     };
 
     /// <summary>The word for direct or alternating.</summary>

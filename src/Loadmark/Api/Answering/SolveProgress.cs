@@ -35,33 +35,7 @@ internal sealed class SolveProgress : IProgress<PlanProgress>, IProgress<BuyProg
     {
         var output = new ArrayBufferWriter<byte>();
         using (var json = new Utf8JsonWriter(output, JsonFigures.Options))
-        {
-            json.WriteStartObject();
-            json.WriteFigure("seconds", Math.Round((decimal)elapsed.TotalSeconds, 3));
-            switch (_last)
-            {
-                case PlanProgress plan:
-                    json.WriteString("level", plan.Level);
-                    json.WriteFigure("value", plan.Value);
-                    json.WriteFigure("bound", plan.Bound);
-                    break;
-                case BuyProgress buy:
-                    json.WriteFigure("leastPrice", buy.LeastPrice);
-                    json.WriteNumber("found", buy.Found);
-                    json.WriteFigure("planned", buy.Planned);
-                    break;
-                case SpreadProgress spread:
-                    json.WriteNumber("done", spread.Done);
-                    json.WriteNumber("samples", spread.Samples);
-                    break;
-                case AffectedProgress affected:
-                    json.WriteNumber("done", affected.Done);
-                    json.WriteNumber("rigs", affected.Rigs);
-                    break;
-            }
-
-            json.WriteEndObject();
-        }
+            ProgressJson.Progress.Write(json, new ToldProgress(elapsed, _last));
 
         return Encoding.UTF8.GetString(output.WrittenSpan);
     }

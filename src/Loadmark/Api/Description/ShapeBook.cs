@@ -1,4 +1,7 @@
 using Loadmark.Answers;
+using Loadmark.Api.Answering;
+using Loadmark.Api.Keeping;
+using Loadmark.Api.Monitoring;
 using Loadmark.Shapes;
 using Microsoft.OpenApi;
 
@@ -21,7 +24,16 @@ internal sealed class ShapeBook(OpenApiDocument document)
         book.Of(BuyJson.Purchases);
         book.Of(SimulationJson.SteadyState);
         book.Of(SimulationJson.FirstSeconds);
-        KeptShapes.AddTo(book);
+        book.Of(KeptRigJson.List);
+        book.Of(KeptRigJson.Kept);
+        book.Of(ProgressJson.Progress);
+        book.Of(HealthJson.Health);
+        book.Of(GearJson.List);
+        book.Of(GearJson.Shown);
+        book.Of(GearJson.MeasuredLoad);
+        book.Of(ImportJson.Taken);
+        book.Of(RigsJson.AllAffected);
+        ProblemShapes.AddTo(book);
         GearShapes.AddTo(book);
     }
 

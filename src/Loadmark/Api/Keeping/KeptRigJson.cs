@@ -1,45 +1,29 @@
 using System.Globalization;
-using System.Text.Json;
 using Loadmark.Shapes;
 using Loadmark.Storage.Rigs;
 
 namespace Loadmark.Api.Keeping;
 
-/// <summary>Writes kept rigs as JSON.</summary>
+/// <summary>Kept rigs as JSON, as programs are told them.</summary>
 internal static class KeptRigJson
 {
-    /// <summary>Writes the list.</summary>
-    public static void Write(Stream output, IReadOnlyList<RigSummary> rigs) => JsonFigures.WriteLine(output, json =>
-    {
-        json.WriteStartObject();
-        json.WriteList("rigs", rigs, static (json, rig) =>
-        {
-            json.WriteStartObject();
-            WriteHead(json, rig.Id, rig.Name, rig.Revision, rig.Changed);
-            json.WriteEndObject();
-        });
-        json.WriteEndObject();
-    });
+    private static JsonShape<RigSummary> Head { get; } = new JsonShape<RigSummary>("RigSummary", "A kept rig, without its text.")
+        .Uuid("id", static rig => rig.Id, "What it is known by.")
+        .Text("name", static rig => rig.Name, "Its name.")
+        .Count("revision", static rig => rig.Revision, "Grows with every change; to be sent back in If-Match with the next one.")
+        .Moment("changed", static rig => Moment(rig.Changed), "When it was changed last, UTC.");
 
-    /// <summary>Writes one rig and a line end.</summary>
-    public static void Write(Stream output, StoredRig rig) => JsonFigures.WriteLine(output, json => Write(json, rig));
+    /// <summary>The list.</summary>
+    public static JsonShape<IReadOnlyList<RigSummary>> List { get; } = new JsonShape<IReadOnlyList<RigSummary>>("RigList", "The rigs that are kept.")
+        .List("rigs", static rigs => rigs, Head, "The last changed first.");
 
-    /// <summary>Writes one rig as an object.</summary>
-    public static void Write(Utf8JsonWriter json, StoredRig rig)
-    {
-        json.WriteStartObject();
-        WriteHead(json, rig.Id, rig.Name, rig.Revision, rig.Changed);
-        json.WriteString("text", rig.Text);
-        json.WriteString("undo", rig.UndoWhat);
-        json.WriteString("redo", rig.RedoWhat);
-        json.WriteEndObject();
-    }
+    /// <summary>One rig.</summary>
+    public static JsonShape<StoredRig> Kept { get; } = new JsonShape<StoredRig>("KeptRig", "A kept rig.")
+        .Include(Head, static rig => new RigSummary(rig.Id, rig.Name, rig.Changed, rig.Revision))
+        .Text("text", static rig => rig.Text, "The rig file's text, to the letter as it was kept.")
+        .Text("undo", static rig => rig.UndoWhat, "What undoing would take back; null where there is nothing.", Presence.OrNull)
+        .Text("redo", static rig => rig.RedoWhat, "What redoing would bring back; null where there is nothing.", Presence.OrNull);
 
-    private static void WriteHead(Utf8JsonWriter json, Guid id, string name, long revision, DateTimeOffset changed)
-    {
-        json.WriteString("id", id);
-        json.WriteString("name", name);
-        json.WriteNumber("revision", revision);
-        json.WriteString("changed", changed.UtcDateTime.ToString("yyyy-MM-dd'T'HH:mm:ss.fffffff'Z'", CultureInfo.InvariantCulture));
-    }
+    private static string Moment(DateTimeOffset moment) =>
+        moment.UtcDateTime.ToString("yyyy-MM-dd'T'HH:mm:ss.fffffff'Z'", CultureInfo.InvariantCulture);
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Loadmark.Api.Answering;
 using Loadmark.Api.Asking;
+using Loadmark.Shapes;
 using Loadmark.Storage;
 using Loadmark.Storage.Rigs;
 using Loadmark.Web.Problems;
@@ -19,7 +20,7 @@ internal sealed class RigsEndpoint(RigStore store, KeptRequests requests)
     public Task<IResult> ListAsync(HttpContext context) => requests.AnswerAsync(context, RigsOperations.List, async _ =>
     {
         var rigs = await store.ListAsync(context.RequestAborted);
-        return TypedResults.Bytes(AnswerBytes.Of(output => KeptRigJson.Write(output, rigs)), ApiContent.Json);
+        return TypedResults.Bytes(AnswerBytes.Of(output => JsonFigures.WriteLine(output, KeptRigJson.List, rigs)), ApiContent.Json);
     });
 
     /// <summary>Tells one.</summary>
@@ -60,7 +61,7 @@ internal sealed class RigsEndpoint(RigStore store, KeptRequests requests)
     {
         context.Response.Headers.ETag = string.Create(CultureInfo.InvariantCulture, $"\"{rig.Revision}\"");
         context.Response.StatusCode = status;
-        return TypedResults.Bytes(AnswerBytes.Of(output => KeptRigJson.Write(output, rig)), ApiContent.Json);
+        return TypedResults.Bytes(AnswerBytes.Of(output => JsonFigures.WriteLine(output, KeptRigJson.Kept, rig)), ApiContent.Json);
     }
 
     private static ProblemResult Missing() => new(new Problem(ProblemKind.NotFound, "There is no such rig, or it was removed."));
@@ -71,7 +72,7 @@ internal sealed class RigsEndpoint(RigStore store, KeptRequests requests)
             More = json =>
             {
                 json.WritePropertyName("present");
-                KeptRigJson.Write(json, present);
+                KeptRigJson.Kept.Write(json, present);
             },
         })
         : Missing();

@@ -9,7 +9,7 @@ namespace Loadmark.Api.Library;
 internal static class GearAddress
 {
     /// <summary>The words for the kinds of gear.</summary>
-    public static IReadOnlyList<string> Kinds { get; } = [.. Enum.GetValues<GearKind>().Select(JsonWords.Of)];
+    public static IReadOnlyList<string> Kinds { get; } = JsonWords.GearKinds();
 
     /// <summary>The address of a piece.</summary>
     public static string Of(GearKind kind, string tag) => $"/api/gear/{JsonWords.Of(kind)}/{Uri.EscapeDataString(tag)}";

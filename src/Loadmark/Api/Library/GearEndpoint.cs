@@ -128,7 +128,7 @@ internal sealed class GearEndpoint(Store store, GearShelf shelf, GearKeeper keep
             More = json =>
             {
                 json.WritePropertyName("presentGear");
-                GearJson.Write(json, shown);
+                GearJson.Shown.Write(json, shown);
             },
         });
     }

@@ -30,18 +30,9 @@ internal sealed class Health(RigStore store, TimeProvider clock)
         var trouble = await TroubleAsync(context.RequestAborted);
         context.Response.Headers.CacheControl = "no-store";
         context.Response.StatusCode = trouble is null ? StatusCodes.Status200OK : StatusCodes.Status503ServiceUnavailable;
-        return TypedResults.Bytes(AnswerBytes.Of(output => JsonFigures.WriteLine(output, json =>
-        {
-            json.WriteStartObject();
-            json.WriteString("status", trouble is null ? "well" : "ill");
-            json.WriteString("version", typeof(Health).Assembly.GetName().Version?.ToString(3));
-            json.WriteFigure("uptimeSeconds", Math.Round((decimal)clock.GetElapsedTime(_begin).TotalSeconds, 3));
-            json.WriteStartObject("store");
-            json.WriteBoolean("isOpen", trouble is null);
-            json.WriteString("trouble", trouble);
-            json.WriteEndObject();
-            json.WriteEndObject();
-        })), ApiContent.Json);
+        var uptime = Math.Round((decimal)clock.GetElapsedTime(_begin).TotalSeconds, 3);
+        return TypedResults.Bytes(
+            AnswerBytes.Of(output => JsonFigures.WriteLine(output, HealthJson.Health, new HealthReport(uptime, trouble))), ApiContent.Json);
     }
 
     /// <summary>What is wrong with the store, in words; null where nothing is. Asked of the store itself each time.</summary>
