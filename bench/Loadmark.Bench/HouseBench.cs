@@ -114,6 +114,9 @@ internal static partial class HouseBench
     [GeneratedRegex("""\("(?<key>[a-z]\w*)\??",""", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex DescribedKey();
 
-    [GeneratedRegex("""\.?Write\w+\((?:json, )?"(?<key>[a-z]\w*)"[,)]""", RegexOptions.ExplicitCapture, 1000)]
+    /// <summary>A key that is written at once, or that a shape writes: on the line of the call, or at the start of the next.</summary>
+    [GeneratedRegex(
+        """(?:\.?Write\w+\((?:json, )?|\.(?:Text|Word|Moment|Uuid|Figure|Count|Seed|Flag|Texts|List|Value|Percentiles)\(|^\s+)"(?<key>[a-z]\w*)"[,)]""",
+        RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex WrittenKey();
 }

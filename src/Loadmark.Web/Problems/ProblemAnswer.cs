@@ -51,11 +51,11 @@ public static class ProblemAnswer
         using (var json = new Utf8JsonWriter(output, Options))
         {
             json.WriteStartObject();
-            json.WriteString("type", ProblemKind.Folder + problem.Kind.Name);
-            json.WriteString("title", problem.Kind.Title);
-            json.WriteNumber("status", problem.Status);
-            json.WriteString("detail", problem.Detail);
-            json.WriteString("id", id);
+            json.WriteString(ProblemMember.Kind, ProblemKind.Folder + problem.Kind.Name);
+            json.WriteString(ProblemMember.Title, problem.Kind.Title);
+            json.WriteNumber(ProblemMember.Status, problem.Status);
+            json.WriteString(ProblemMember.Detail, problem.Detail);
+            json.WriteString(ProblemMember.Id, id);
             problem.More?.Invoke(json);
             json.WriteEndObject();
         }

@@ -26,7 +26,8 @@ internal static class BuyJson
         .Figure("spareWatts", static option => option.Spare.Value, "What is left to give, W.")
         .Value("plan", static option => new ExplainedPlan(option.Plan, new PlanExplanation([], [])), PlanJson.Plan);
 
-    private static JsonShape<OfferLeftOut> LeftOut { get; } = new JsonShape<OfferLeftOut>("SupplyLeftOut", "A supply that was not looked at.")
+    private static JsonShape<OfferLeftOut> LeftOut { get; } = new JsonShape<OfferLeftOut>(
+            "SupplyLeftOut", "A supply that was not looked at.")
         .Text("supply", static left => left.Offer.Id, "Its id in the list.")
         .Text("because", static left => left.Because, "Why.");
 

@@ -16,13 +16,17 @@ internal static class CheckJson
         .Text("working", static finding => finding.Working, "The arithmetic; null where there is none.", Presence.OrNull)
         .Text("remedy", static finding => finding.Remedy, "What to do; null where there is nothing.", Presence.OrNull)
         .Text(
-            "source", static finding => finding.Source, "What the rule rests on; null where it is the definition of the thing.", Presence.OrNull);
+            "source", static finding => finding.Source, "What the rule rests on; null where it is the definition of the thing.",
+            Presence.OrNull);
 
     /// <summary>What keeps a file from being read.</summary>
     public static JsonShape<FileError> Fault { get; } = new JsonShape<FileError>("FileError", "What keeps a text from being read.")
-        .Count("line", static fault => fault.IsOfWhole ? null : fault.Line, "The line, from 1; null where it is wrong with the whole.", Presence.OrNull)
         .Count(
-            "column", static fault => fault.IsOfWhole ? null : fault.Column, "The column, from 1, in UTF-16 code units; null as the line is.", Presence.OrNull)
+            "line", static fault => fault.IsOfWhole ? null : fault.Line, "The line, from 1; null where it is wrong with the whole.",
+            Presence.OrNull)
+        .Count(
+            "column", static fault => fault.IsOfWhole ? null : fault.Column,
+            "The column, from 1, in UTF-16 code units; null as the line is.", Presence.OrNull)
         .Text("found", static fault => fault.Found, "What stands there; null where the fault is not one piece of text.", Presence.OrNull)
         .Text("expected", static fault => fault.Expected, "What was expected; null where nothing particular was.", Presence.OrNull)
         .Text("suggestion", static fault => fault.Suggestion, "The nearest right word; null where none is near.", Presence.OrNull)
@@ -32,8 +36,12 @@ internal static class CheckJson
         .Text("outlet", static outlet => outlet.Outlet.ToString(), "supply/outlet.")
         .Figure("volts", static outlet => outlet.Volts?.Value, "The voltage it is set to, V; null where it is not known.", Presence.OrNull)
         .Figure("limitAmps", static outlet => outlet.Limit?.Value, "What it can give, A; null where it is not known.", Presence.OrNull)
-        .Figure("runAmps", static outlet => outlet.Run?.Value, "What its loads draw when running, A; null where it is not known.", Presence.OrNull)
-        .Figure("startAmps", static outlet => outlet.Start?.Value, "What its loads draw when starting, A; null where it is not known.", Presence.OrNull)
+        .Figure(
+            "runAmps", static outlet => outlet.Run?.Value, "What its loads draw when running, A; null where it is not known.",
+            Presence.OrNull)
+        .Figure(
+            "startAmps", static outlet => outlet.Start?.Value, "What its loads draw when starting, A; null where it is not known.",
+            Presence.OrNull)
         .Texts("loads", static outlet => outlet.Loads, "Its loads.");
 
     private static JsonShape<TotalLoading> Total { get; } = new JsonShape<TotalLoading>(

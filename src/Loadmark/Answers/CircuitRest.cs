@@ -14,4 +14,9 @@ namespace Loadmark.Answers;
 /// <param name="Untold">What cannot be told.</param>
 /// <param name="Spread">What becomes of the figures when those of the rig are not known exactly; null where nobody asked.</param>
 internal sealed record CircuitRest(
-    string Rig, ValueList<TotalGiven> Totals, CheckResult Check, ValueList<Assumption> Assumptions, ValueList<Untold> Untold, SpreadResult? Spread);
+    string Rig,
+    ValueList<TotalGiven> Totals,
+    CheckResult Check,
+    ValueList<Assumption> Assumptions,
+    ValueList<Untold> Untold,
+    SpreadResult? Spread);

@@ -17,7 +17,8 @@ internal static class GearJson
         .Text("key", static field => field.Key, KeyAbout)
         .Text("value", static field => field.Value, "What is said.");
 
-    private static JsonShape<GearDifference> Difference { get; } = new JsonShape<GearDifference>("GearDifference", "One thing that is said otherwise.")
+    private static JsonShape<GearDifference> Difference { get; } = new JsonShape<GearDifference>(
+            "GearDifference", "One thing that is said otherwise.")
         .Text("key", static difference => difference.Key, KeyAbout)
         .Text("before", static difference => difference.Before, "What was said; null where nothing was.", Presence.OrNull)
         .Text("after", static difference => difference.After, "What is said; null where nothing is.", Presence.OrNull);
@@ -36,7 +37,8 @@ internal static class GearJson
     private static JsonShape<MeasuredDraw> Draw { get; } = new JsonShape<MeasuredDraw>("MeasuredDraw", "What readings come to.")
         .Figure("amps", static draw => draw.Figure.Value, "The library's figure: their mean, rounded, A.")
         .Figure(
-            "seconds", static draw => draw.Duration?.Value, "How long a starting current lasts, s; null where it was not timed.", Presence.OrNull)
+            "seconds", static draw => draw.Duration?.Value, "How long a starting current lasts, s; null where it was not timed.",
+            Presence.OrNull)
         .Count("readings", static draw => draw.Count, "How many readings there are.")
         .Count("leftOut", static draw => draw.LeftOut.Count, "How many of them are too far from the rest to count.")
         .Figure("leastAmps", static draw => draw.Least.Value, "The least that counts, A.")
@@ -58,7 +60,8 @@ internal static class GearJson
     private static JsonShape<StoredReading> Reading { get; } = new JsonShape<StoredReading>("MeterReading", "One reading.")
         .Word("of", static one => JsonWords.Of(one.Reading.Kind), JsonWords.DrawKinds, "What was measured.")
         .Figure("amps", static one => one.Reading.Current.Value, "What the meter showed, A.")
-        .Figure("seconds", static one => one.Reading.Duration?.Value, "How long it lasted, s; null where it was not timed.", Presence.OrNull)
+        .Figure(
+            "seconds", static one => one.Reading.Duration?.Value, "How long it lasted, s; null where it was not timed.", Presence.OrNull)
         .Figure(
             "meterShare", static one => one.Reading.Meter?.Share,
             "How far the meter may be off, as a share of the reading; null where it is not known.", Presence.OrNull)
@@ -80,11 +83,13 @@ internal static class GearJson
         .Text("tag", static gear => gear.Tag, "Its tag.")
         .Text("name", static gear => OrNull(gear.Name), "Its name; null where it has none.", Presence.OrNull)
         .Text(
-            "label", static gear => OrNull(gear.Stored.Content.Label), "What is printed on it; null where that is not known.", Presence.OrNull)
+            "label", static gear => OrNull(gear.Stored.Content.Label), "What is printed on it; null where that is not known.",
+            Presence.OrNull)
         .Texts("words", static gear => gear.Stored.Content.Words, "The words that it is filed under.")
         .When(static gear => gear.Kind == GearKind.Load, static members => members
             .Figure(
-                "runAmps", static gear => gear.Piece?.Load?.Run?.Value, "Of a load what it draws when running, A; null where only its label tells.",
+                "runAmps", static gear => gear.Piece?.Load?.Run?.Value,
+                "Of a load what it draws when running, A; null where only its label tells.",
                 Presence.OrNull)
             .Figure(
                 "startAmps", static gear => gear.Piece?.Load?.Start?.Current.Value,
@@ -101,13 +106,15 @@ internal static class GearJson
         .Count("rigs", static one => one.Rigs, "How many rigs have it.");
 
     /// <summary>A list of gear.</summary>
-    public static JsonShape<IReadOnlyList<ListedGear>> List { get; } = new JsonShape<IReadOnlyList<ListedGear>>("GearList", "Gear of the library.")
+    public static JsonShape<IReadOnlyList<ListedGear>> List { get; } = new JsonShape<IReadOnlyList<ListedGear>>(
+            "GearList", "Gear of the library.")
         .List(
             "gear", static gear => gear, Summary,
             "The best match first; where nothing is looked for, loads, supplies and leads by tag.");
 
     /// <summary>One piece, with all there is to say of it.</summary>
-    public static JsonShape<ShownGear> Shown { get; } = new JsonShape<ShownGear>("GearShown", "A piece of gear, with all there is to say of it.")
+    public static JsonShape<ShownGear> Shown { get; } = new JsonShape<ShownGear>(
+            "GearShown", "A piece of gear, with all there is to say of it.")
         .Include(Head, static shown => shown.Gear)
         .List(
             "fields", static shown => shown.Gear.Piece is { } piece ? GearText.FieldsOf(piece) : [], Field,
@@ -119,7 +126,8 @@ internal static class GearJson
             "Every change, the oldest first.");
 
     /// <summary>A load, and what its readings come to.</summary>
-    public static JsonShape<MeasuredGear> MeasuredLoad { get; } = new JsonShape<MeasuredGear>("GearMeasured", "A load, and what its readings come to.")
+    public static JsonShape<MeasuredGear> MeasuredLoad { get; } = new JsonShape<MeasuredGear>(
+            "GearMeasured", "A load, and what its readings come to.")
         .Include(Head, static one => one.Gear)
         .Include(Measured, static one => one.Measured);
 
@@ -134,7 +142,8 @@ internal static class GearJson
         JsonFigures.WriteLine(output, MeasuredLoad, new MeasuredGear(new ShelfGear(gear), measured));
 
     /// <summary>A moment as every program reads it (ISO 8601, UTC).</summary>
-    public static string Moment(DateTimeOffset moment) => moment.UtcDateTime.ToString("yyyy-MM-dd'T'HH:mm:ss'Z'", CultureInfo.InvariantCulture);
+    public static string Moment(DateTimeOffset moment) =>
+        moment.UtcDateTime.ToString("yyyy-MM-dd'T'HH:mm:ss'Z'", CultureInfo.InvariantCulture);
 
     private static string? OrNull(string text) => text.Length == 0 ? null : text;
 }

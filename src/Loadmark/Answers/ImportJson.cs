@@ -20,7 +20,8 @@ internal static class ImportJson
         .Text("because", static taken => taken.Row.Refusal, "Why it cannot be taken; null where it can.", Presence.OrNull);
 
     /// <summary>What became of a file.</summary>
-    public static JsonShape<ImportedGear> Taken { get; } = new JsonShape<ImportedGear>("GearTaken", "What became of a file of gear, or would become.")
+    public static JsonShape<ImportedGear> Taken { get; } = new JsonShape<ImportedGear>(
+            "GearTaken", "What became of a file of gear, or would become.")
         .Count("added", static file => file.Result.Added.Length, "Pieces that are new in the library now.")
         .Count("changed", static file => file.Result.Changed.Length, "Pieces of which the library says something else now.")
         .Count(

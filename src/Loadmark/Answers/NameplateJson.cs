@@ -12,35 +12,47 @@ internal static class NameplateJson
     private const string ApparentAbout = "The apparent power, VA, where it is printed.";
 
     private static JsonShape<Mode> Mode { get; } = new JsonShape<Mode>("Mode", "One setting: a voltage with the current there.")
-        .Value("volts", static mode => JsonFigures.Ends(mode.Volts), Range("The voltage from and to, V; null where it is not known."), Presence.OrNull)
+        .Value(
+            "volts", static mode => JsonFigures.Ends(mode.Volts), Range("The voltage from and to, V; null where it is not known."),
+            Presence.OrNull)
         .Figure("amps", static mode => mode.Amps?.Value.Value, "The current, A; null where it is not known.", Presence.OrNull)
         .Figure(
-            "watts", static mode => mode.Watts?.Value.Value, "The power, W; null where it is not known, as of alternating current.", Presence.OrNull)
+            "watts", static mode => mode.Watts?.Value.Value, "The power, W; null where it is not known, as of alternating current.",
+            Presence.OrNull)
         .Figure(
-            "voltAmps", static mode => mode.VoltAmps?.Value.Value, "The apparent power, VA, where it is printed, or V·A of alternating current.",
+            "voltAmps", static mode => mode.VoltAmps?.Value.Value,
+            "The apparent power, VA, where it is printed, or V·A of alternating current.",
             Presence.OrAbsent)
-        .Figure("ampsFrom", static mode => mode.AmpsFrom?.Value, "The lower end where a range of currents is printed, A.", Presence.OrAbsent)
+        .Figure(
+            "ampsFrom", static mode => mode.AmpsFrom?.Value, "The lower end where a range of currents is printed, A.", Presence.OrAbsent)
         .When(static mode => mode.Hertz is not null, static members => members
             .Value(
-                "hertz", static mode => JsonFigures.Ends(mode.Hertz), Range("The frequency from and to, Hz, where it is alternating."), Presence.OrNull));
+                "hertz", static mode => JsonFigures.Ends(mode.Hertz), Range("The frequency from and to, Hz, where it is alternating."),
+                Presence.OrNull));
 
     private static JsonShape<MainsInput> Mains { get; } = new JsonShape<MainsInput>("MainsInput", "The mains side.")
         .Value("volts", static mains => JsonFigures.Ends(mains.Volts), Range("The voltage from and to, V."), Presence.OrNull)
         .Value(
-            "hertz", static mains => JsonFigures.Ends(mains.Hertz), Range("The frequency from and to, Hz; null where it is not said."), Presence.OrNull)
+            "hertz", static mains => JsonFigures.Ends(mains.Hertz), Range("The frequency from and to, Hz; null where it is not said."),
+            Presence.OrNull)
         .Figure("amps", static mains => mains.Amps?.Value, "The current, A; null where it is not said.", Presence.OrNull)
         .Figure("watts", static mains => mains.Watts?.Value, PowerAbout, Presence.OrAbsent)
         .Figure("voltAmps", static mains => mains.VoltAmps?.Value, ApparentAbout, Presence.OrAbsent);
 
     private static JsonShape<LowVoltageInput> Input { get; } = new JsonShape<LowVoltageInput>(
             "LowVoltageInput", "The low-voltage side that goes in, of a thing that puts out a low voltage as well.")
-        .Value("volts", static input => JsonFigures.Ends(input.Volts), Range("The voltage from and to, V; null where it is not said."), Presence.OrNull)
+        .Value(
+            "volts", static input => JsonFigures.Ends(input.Volts), Range("The voltage from and to, V; null where it is not said."),
+            Presence.OrNull)
         .Figure("amps", static input => input.Amps?.Value, "The highest current, A; null where it is not said.", Presence.OrNull)
         .Figure("watts", static input => input.Watts?.Value, PowerAbout, Presence.OrAbsent)
         .Figure("voltAmps", static input => input.VoltAmps?.Value, ApparentAbout, Presence.OrAbsent)
-        .Word("supply", static input => WordOf(input.Form), JsonWords.Forms, "Direct or alternating, where it is printed.", Presence.OrAbsent);
+        .Word(
+            "supply", static input => WordOf(input.Form), JsonWords.Forms, "Direct or alternating, where it is printed.",
+            Presence.OrAbsent);
 
-    private static JsonShape<PrintedOutlets> Outlets { get; } = new JsonShape<PrintedOutlets>("PrintedOutlets", "Outlets that the label tells apart.")
+    private static JsonShape<PrintedOutlets> Outlets { get; } = new JsonShape<PrintedOutlets>(
+            "PrintedOutlets", "Outlets that the label tells apart.")
         .Text("ids", static group => group.Ids, "Their ids, such as 2-5 or 1,3; null where just their number is printed.", Presence.OrNull)
         .Count("count", static group => group.Count, "How many outlets there are.")
         .List("modes", static group => group.Modes, Mode, "The settings of each.")

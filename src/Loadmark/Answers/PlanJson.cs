@@ -15,7 +15,8 @@ internal static class PlanJson
             "joined", static feed => JsonWords.Of(feed.Joined), JsonWords.Joints,
             "How several outlets are joined; null for one outlet.", Presence.OrNull)
         .Figure(
-            "volts", static feed => feed.Volts?.Value, "The voltage that the outlets are set to, V; null where it is not known.", Presence.OrNull)
+            "volts", static feed => feed.Volts?.Value, "The voltage that the outlets are set to, V; null where it is not known.",
+            Presence.OrNull)
         .Text("lead", static feed => feed.Feed.Lead ?? "straight", "The lead; straight for a plain one.")
         .Texts("to", static feed => feed.Feed.To, "The loads.");
 

@@ -17,7 +17,8 @@ internal static class RigsJson
         .Include(Rig, static rig => rig)
         .Moment("changed", static rig => GearJson.Moment(rig.Changed), "When it was changed last, UTC.");
 
-    private static JsonShape<IReadOnlyList<RigSummary>> List { get; } = new JsonShape<IReadOnlyList<RigSummary>>("", "The rigs that are kept.")
+    private static JsonShape<IReadOnlyList<RigSummary>> List { get; } = new JsonShape<IReadOnlyList<RigSummary>>(
+            "", "The rigs that are kept.")
         .List("rigs", static rigs => rigs, Listed, "The last changed first.");
 
     private static JsonShape<AffectedRig> Affected { get; } = new JsonShape<AffectedRig>(

@@ -25,7 +25,8 @@ internal static class SimulationJson
         .Figure("amps", static load => load.Amps?.Value, "Into it, A; null where it is not computed.", Presence.OrNull)
         .Include(Condition, static load => new LoadCondition(load.State, load.Cycles, load.Because));
 
-    private static JsonShape<SettledOutlet> SettledOutlet { get; } = new JsonShape<SettledOutlet>("SettledOutlet", "An outlet in the steady state.")
+    private static JsonShape<SettledOutlet> SettledOutlet { get; } = new JsonShape<SettledOutlet>(
+            "SettledOutlet", "An outlet in the steady state.")
         .Text("outlet", static outlet => outlet.Outlet.ToString(), OutletAbout)
         .Figure("volts", static outlet => outlet.Volts?.Value, "At it, V; null where it is not computed.", Presence.OrNull)
         .Figure("amps", static outlet => outlet.Amps?.Value, "Out of it, A; null where it is not computed.", Presence.OrNull)
@@ -35,16 +36,21 @@ internal static class SimulationJson
     private static JsonShape<StartedLoad> StartedLoad { get; } = new JsonShape<StartedLoad>("StartedLoad", "A load in the first seconds.")
         .Text("load", static load => load.Load, "Its id.")
         .Figure(
-            "runsAfterSeconds", static load => load.RunsAfter?.Value, "After how long it runs, s; null where it never does.", Presence.OrNull)
+            "runsAfterSeconds", static load => load.RunsAfter?.Value, "After how long it runs, s; null where it never does.",
+            Presence.OrNull)
         .Figure(
-            "lowestVolts", static load => load.LowestVolts?.Value, "The lowest voltage at its jack once it runs, V; null where it never does.",
+            "lowestVolts", static load => load.LowestVolts?.Value,
+            "The lowest voltage at its jack once it runs, V; null where it never does.",
             Presence.OrNull)
         .Count("restarts", static load => load.Restarts, "How often it drops out and starts again.")
         .Include(Condition, static load => new LoadCondition(load.State, load.Cycles, load.Because));
 
-    private static JsonShape<StartedOutlet> StartedOutlet { get; } = new JsonShape<StartedOutlet>("StartedOutlet", "An outlet in the first seconds.")
+    private static JsonShape<StartedOutlet> StartedOutlet { get; } = new JsonShape<StartedOutlet>(
+            "StartedOutlet", "An outlet in the first seconds.")
         .Text("outlet", static outlet => outlet.Outlet.ToString(), OutletAbout)
-        .Figure("peakAmps", static outlet => outlet.PeakAmps?.Value, "The most that it gives, A; null where it was not computed.", Presence.OrNull)
+        .Figure(
+            "peakAmps", static outlet => outlet.PeakAmps?.Value, "The most that it gives, A; null where it was not computed.",
+            Presence.OrNull)
         .Figure("peakAtSeconds", static outlet => outlet.PeakAt?.Value, "When, s.", Presence.OrNull)
         .Figure("secondsOverLimit", static outlet => outlet.OverLimit.Value, "How long it is asked for more than its limit, s.")
         .Flag("surgeIsSpent", static outlet => outlet.SurgeIsSpent, "Whether what it bears for a moment was used up.")
@@ -68,7 +74,8 @@ internal static class SimulationJson
         .Figure("seconds", static happening => happening.Time.Value, "When, s after switch-on.")
         .Text("subject", static happening => happening.Subject, "What it happens to.")
         .Word("kind", static happening => JsonWords.Of(happening.Kind), JsonWords.StartUpEvents, "What happens.")
-        .Figure("volts", static happening => happening.Volts?.Value, "The voltage there, V; null where it does not matter.", Presence.OrNull)
+        .Figure(
+            "volts", static happening => happening.Volts?.Value, "The voltage there, V; null where it does not matter.", Presence.OrNull)
         .Text("text", static happening => happening.Text, "It in a sentence.");
 
     private static JsonShape<TotalGiven> Total { get; } = new JsonShape<TotalGiven>(

@@ -24,12 +24,14 @@ internal static class SpreadJson
             "cornerState", static load => JsonWords.Of(load.Part.Corner), JsonWords.LoadStates,
             "How it fares where everything is at its worst.");
 
-    private static JsonShape<SampledPart<SpreadOutlet>> Outlet { get; } = new JsonShape<SampledPart<SpreadOutlet>>("SpreadOutlet", "An outlet.")
+    private static JsonShape<SampledPart<SpreadOutlet>> Outlet { get; } = new JsonShape<SampledPart<SpreadOutlet>>(
+            "SpreadOutlet", "An outlet.")
         .Text("outlet", static outlet => outlet.Part.Outlet.ToString(), "supply/outlet.")
         .Percentiles("volts", "cornerVolts", "V", static outlet => outlet.Part.Volts)
         .Percentiles("amps", "cornerAmps", "A", static outlet => outlet.IsStartUp ? null : outlet.Part.Amps)
         .Percentiles("peakAmps", "cornerPeakAmps", "A", static outlet => outlet.IsStartUp ? outlet.Part.Amps : null)
-        .Figure("limitAmps", static outlet => outlet.Part.Limit?.Value, "What it can give, A; null where it is not known.", Presence.OrNull);
+        .Figure(
+            "limitAmps", static outlet => outlet.Part.Limit?.Value, "What it can give, A; null where it is not known.", Presence.OrNull);
 
     /// <summary>A spread.</summary>
     public static JsonShape<SpreadResult> Spread { get; } = new JsonShape<SpreadResult>(
@@ -45,7 +47,8 @@ internal static class SpreadJson
             "loads", static spread => spread.Loads.Items.Select(load => new SampledPart<SpreadLoad>(load, spread.IsStartUp)), Load,
             "The loads.")
         .List(
-            "outlets", static spread => spread.Outlets.Items.Select(outlet => new SampledPart<SpreadOutlet>(outlet, spread.IsStartUp)), Outlet,
+            "outlets", static spread => spread.Outlets.Items.Select(outlet => new SampledPart<SpreadOutlet>(outlet, spread.IsStartUp)),
+            Outlet,
             "The outlets.")
         .Texts("leftOut", static spread => spread.LeftOut, "What is not sampled.")
         .Texts("openUpwards", static spread => spread.OpenUpwards, "What may be larger without a bound that is known.")

@@ -29,13 +29,6 @@ internal static class JsonFigures
         output.Flush();
     }
 
-    /// <summary>Writes a property that is a number, rounded to nine decimals, without trailing zeros.</summary>
-    public static void WriteFigure(this Utf8JsonWriter json, string name, decimal? value)
-    {
-        json.WritePropertyName(name);
-        json.WriteFigure(value);
-    }
-
     /// <summary>Writes a number, rounded to nine decimals, without trailing zeros; null when not known.</summary>
     public static void WriteFigure(this Utf8JsonWriter json, decimal? value)
     {
@@ -43,23 +36,6 @@ internal static class JsonFigures
             json.WriteNumberValue(Math.Round(number, Decimals, MidpointRounding.AwayFromZero) / 1.0000000000000000000000000000m);
         else
             json.WriteNullValue();
-    }
-
-    /// <summary>Writes a property that is the two ends of a range: <c>[9,18]</c>; null when not known.</summary>
-    public static void WriteRange<TUnit>(this Utf8JsonWriter json, string name, QuantityRange<TUnit>? range)
-        where TUnit : struct, IUnit
-    {
-        json.WritePropertyName(name);
-        if (range is not { } ends)
-        {
-            json.WriteNullValue();
-            return;
-        }
-
-        json.WriteStartArray();
-        json.WriteFigure(ends.Low.Value);
-        json.WriteFigure(ends.High.Value);
-        json.WriteEndArray();
     }
 
     /// <summary>The two ends of a range, to be written as <see cref="Range"/>; null when it is not known.</summary>
@@ -71,26 +47,4 @@ internal static class JsonFigures
     /// <param name="about">What the range is, in which unit.</param>
     /// <param name="each">What each end is.</param>
     public static JsonTuple Range(string about, string each) => new(about, 2, new ValueDescription(JsonKind.Number, each));
-
-    /// <summary>Writes a property that is a list.</summary>
-    /// <param name="json">Where to.</param>
-    /// <param name="name">The property's name.</param>
-    /// <param name="items">The items.</param>
-    /// <param name="write">Writes one of them as a value.</param>
-    public static void WriteList<T>(this Utf8JsonWriter json, string name, IEnumerable<T> items, Action<Utf8JsonWriter, T> write)
-    {
-        json.WriteStartArray(name);
-        foreach (var item in items)
-            write(json, item);
-        json.WriteEndArray();
-    }
-
-    /// <summary>Writes a property that is a list of texts.</summary>
-    public static void WriteTexts(this Utf8JsonWriter json, string name, IReadOnlyList<string> texts)
-    {
-        json.WriteStartArray(name);
-        for (var index = 0; index < texts.Count; index++)
-            json.WriteStringValue(texts[index]);
-        json.WriteEndArray();
-    }
 }

@@ -34,6 +34,15 @@ internal sealed class JsonShape<T>(string name, string about) : JsonValue<T>, IS
         json.WriteEndObject();
     }
 
+    /// <summary>Writes the members only, into an object already begun.</summary>
+    /// <param name="json">Where to.</param>
+    /// <param name="value">What is written.</param>
+    public void WriteMembers(Utf8JsonWriter json, T value)
+    {
+        foreach (var write in _writers)
+            write(json, value);
+    }
+
     /// <summary>Adds a text.</summary>
     public JsonShape<T> Text(string key, Func<T, string?> of, string about, Presence presence = Presence.Always) =>
         AddText(key, of, new ValueDescription(JsonKind.Text, about), presence);
@@ -176,12 +185,6 @@ internal sealed class JsonShape<T>(string name, string about) : JsonValue<T>, IS
     }
 
     private static JsonEncodedText Encode(string key) => JsonEncodedText.Encode(key, JsonFigures.Options.Encoder);
-
-    private void WriteMembers(Utf8JsonWriter json, T value)
-    {
-        foreach (var write in _writers)
-            write(json, value);
-    }
 
     private JsonShape<T> AddText(string key, Func<T, string?> of, ValueDescription description, Presence presence)
     {

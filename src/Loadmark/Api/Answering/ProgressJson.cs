@@ -12,8 +12,8 @@ internal static class ProgressJson
     /// <summary>It.</summary>
     public static JsonShape<ToldProgress> Progress { get; } = new JsonShape<ToldProgress>(
             "Progress",
-            "How far a computation has come. Beside the seconds: of a plan level, value and bound; of a purchase leastPrice, found and planned; "
-            + "of samples done and samples; of rigs that a change of gear means something to done and rigs.")
+            "How far a computation has come. Beside the seconds: of a plan level, value and bound; of a purchase leastPrice, found and "
+            + "planned; of samples done and samples; of rigs that a change of gear means something to done and rigs.")
         .Figure("seconds", static told => Math.Round((decimal)told.Elapsed.TotalSeconds, 3), "Time since it was asked for, s.")
         .Text("level", static told => (told.Last as PlanProgress)?.Level, "What is being made least.", Presence.OrAbsent)
         .Figure("value", static told => (told.Last as PlanProgress)?.Value, "What the best so far has.", Presence.OrAbsent)

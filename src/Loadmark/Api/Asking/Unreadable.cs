@@ -1,6 +1,5 @@
 using Loadmark.Answers;
 using Loadmark.Files.Errors;
-using Loadmark.Shapes;
 using Loadmark.Web.Problems;
 
 namespace Loadmark.Api.Asking;
@@ -16,12 +15,7 @@ internal static class Unreadable
         var first = rig.Concat(prices).First();
         return new Problem(ProblemKind.Unreadable, $"Line {first.Line}, column {first.Column}: {first.Message}")
         {
-            More = json =>
-            {
-                json.WriteList("errors", rig, CheckJson.Fault.Write);
-                if (prices.Count > 0)
-                    json.WriteList("priceErrors", prices, CheckJson.Fault.Write);
-            },
+            More = new ProblemExtras { Errors = rig, PriceErrors = prices.Count > 0 ? prices : null }.Write,
         };
     }
 }

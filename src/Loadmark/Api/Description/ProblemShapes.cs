@@ -1,3 +1,5 @@
+using Loadmark.Answers;
+using Loadmark.Web.Problems;
 using static Loadmark.Api.Description.SchemaShape;
 
 namespace Loadmark.Api.Description;
@@ -6,18 +8,14 @@ namespace Loadmark.Api.Description;
 internal static class ProblemShapes
 {
     /// <summary>Adds it.</summary>
-    public static void AddTo(ShapeBook book)
-    {
-        book.Add("Problem", Object(
-            "A refusal, as RFC 9457 (Problem Details for HTTP APIs) tells it.",
-            ("type", Text("Its kind; the address explains it.")),
-            ("title", Text("Its kind in words.")),
-            ("status", Count("The HTTP status.")),
-            ("detail", Text("What is wrong this time.")),
-            ("id", Text("The request's id: whoever looks into it finds the request in the log by it.")),
-            ("errors?", List("What keeps the rig, or the gear, from being read.", book.Of("FileError"))),
-            ("priceErrors?", List("What keeps the price list from being read.", book.Of("FileError"))),
-            ("present?", book.Of("KeptRig")),
-            ("presentGear?", book.Of("GearShown"))));
-    }
+    public static void AddTo(ShapeBook book) => book.Add("Problem", Object(
+        "A refusal, as RFC 9457 (Problem Details for HTTP APIs) tells it.",
+        [
+            (ProblemMember.Kind, Text("Its kind; the address explains it.")),
+            (ProblemMember.Title, Text("Its kind in words.")),
+            (ProblemMember.Status, Count("The HTTP status.")),
+            (ProblemMember.Detail, Text("What is wrong this time.")),
+            (ProblemMember.Id, Text("The request's id: whoever looks into it finds the request in the log by it.")),
+            .. book.MembersOf(ProblemExtras.Shape),
+        ]));
 }

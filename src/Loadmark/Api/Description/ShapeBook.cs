@@ -1,6 +1,5 @@
 using Loadmark.Answers;
 using Loadmark.Api.Answering;
-using Loadmark.Api.Keeping;
 using Loadmark.Api.Monitoring;
 using Loadmark.Shapes;
 using Microsoft.OpenApi;
@@ -40,12 +39,6 @@ internal sealed class ShapeBook(OpenApiDocument document)
     /// <summary>Adds a shape.</summary>
     public void Add(string name, OpenApiSchema shape) => document.AddComponent(name, shape);
 
-    /// <summary>A shape by its name.</summary>
-    public IOpenApiSchema Of(string name) => new OpenApiSchemaReference(name, document);
-
-    /// <summary>A shape by its name, or null.</summary>
-    public IOpenApiSchema OfOrNull(string name) => OrNull(Of(name));
-
     /// <summary>A shape that an answer is written by, with all that it refers to.</summary>
     /// <exception cref="InvalidOperationException">Another shape has its name.</exception>
     public IOpenApiSchema Of(IShape shape)
@@ -56,13 +49,17 @@ internal sealed class ShapeBook(OpenApiDocument document)
             Add(shape.Name, ObjectOf(shape));
         else if (_added[shape.Name] != shape)
             throw new InvalidOperationException($"There are two shapes of the name {shape.Name}.");
-        return Of(shape.Name);
+        return new OpenApiSchemaReference(shape.Name, document);
     }
 
-    private static OpenApiSchema OrNull(IOpenApiSchema schema) => new() { OneOf = [schema, new OpenApiSchema { Type = JsonSchemaType.Null }] };
+    /// <summary>The members of a shape, as an object of the document takes them.</summary>
+    public IEnumerable<(string Name, IOpenApiSchema Schema)> MembersOf(IShape shape) =>
+        shape.Members.Select(member => (member.IsRequired ? member.Name : member.Name + '?', SchemaOf(member.Value)));
 
-    private OpenApiSchema ObjectOf(IShape shape) => SchemaShape.Object(
-        shape.About, [.. shape.Members.Select(member => (member.IsRequired ? member.Name : member.Name + '?', SchemaOf(member.Value)))]);
+    private static OpenApiSchema OrNull(IOpenApiSchema schema) =>
+        new() { OneOf = [schema, new OpenApiSchema { Type = JsonSchemaType.Null }] };
+
+    private OpenApiSchema ObjectOf(IShape shape) => SchemaShape.Object(shape.About, [.. MembersOf(shape)]);
 
     private IOpenApiSchema SchemaOf(ValueDescription value)
     {

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Loadmark.Answers;
 using Loadmark.Api.Answering;
 using Loadmark.Api.Asking;
 using Loadmark.Shapes;
@@ -69,11 +70,7 @@ internal sealed class RigsEndpoint(RigStore store, KeptRequests requests)
     private static ProblemResult Refuse(SaveOutcome outcome) => outcome is { State: SaveState.Conflict, Rig: { } present }
         ? new ProblemResult(new Problem(ProblemKind.Conflict, $"The rig is at revision {present.Revision} by now.")
         {
-            More = json =>
-            {
-                json.WritePropertyName("present");
-                KeptRigJson.Kept.Write(json, present);
-            },
+            More = new ProblemExtras { Present = present }.Write,
         })
         : Missing();
 }

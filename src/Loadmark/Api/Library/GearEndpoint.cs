@@ -123,13 +123,6 @@ internal sealed class GearEndpoint(Store store, GearShelf shelf, GearKeeper keep
         var problem = outcome.State == GearState.Conflict
             ? new Problem(ProblemKind.Conflict, because ?? $"It is at revision {present.Revision} by now.")
             : new Problem(ProblemKind.TagTaken, $"The library has a {JsonWords.Of(present.Content.Kind)} with the tag {present.Content.Tag} already.");
-        return new ProblemResult(problem with
-        {
-            More = json =>
-            {
-                json.WritePropertyName("presentGear");
-                GearJson.Shown.Write(json, shown);
-            },
-        });
+        return new ProblemResult(problem with { More = new ProblemExtras { PresentGear = shown }.Write });
     }
 }

@@ -2,7 +2,7 @@ using System.Globalization;
 using Loadmark.Shapes;
 using Loadmark.Storage.Rigs;
 
-namespace Loadmark.Api.Keeping;
+namespace Loadmark.Answers;
 
 /// <summary>Kept rigs as JSON, as programs are told them.</summary>
 internal static class KeptRigJson
@@ -14,7 +14,8 @@ internal static class KeptRigJson
         .Moment("changed", static rig => Moment(rig.Changed), "When it was changed last, UTC.");
 
     /// <summary>The list.</summary>
-    public static JsonShape<IReadOnlyList<RigSummary>> List { get; } = new JsonShape<IReadOnlyList<RigSummary>>("RigList", "The rigs that are kept.")
+    public static JsonShape<IReadOnlyList<RigSummary>> List { get; } = new JsonShape<IReadOnlyList<RigSummary>>(
+            "RigList", "The rigs that are kept.")
         .List("rigs", static rigs => rigs, Head, "The last changed first.");
 
     /// <summary>One rig.</summary>
