@@ -47,8 +47,11 @@ internal sealed partial class FigureReading
         return true;
     }
 
-    /// <summary>The figures read last are of so many outlets each: "9 V 100 mA x 6".</summary>
-    public bool CountOutlets(int count, Place place)
+    /// <summary>The figures read last are of so many outlets each: "9 V 100 mA x 6", "9 V 100 mA (1-6)".</summary>
+    /// <param name="ids">Their ids; null when just a count is printed.</param>
+    /// <param name="count">How many.</param>
+    /// <param name="place">Where that is printed.</param>
+    public bool CountOutlets(string? ids, int count, Place place)
     {
         if (_open < 0 || _groups[_open].Outlet >= 0 || Outlets.Count >= MostOutlets || count is < 1 or > PrintedOutlets.Most)
             return false;
@@ -59,7 +62,7 @@ internal sealed partial class FigureReading
             place = place.Union(_groups[i].Place);
         }
 
-        (_outlets ??= []).Add(new PrintedOutletGroup { Ids = null, Count = count, Place = place });
+        (_outlets ??= []).Add(new PrintedOutletGroup { Ids = ids, Count = count, Place = place });
         _listEnded = true;
         return true;
     }
@@ -101,7 +104,7 @@ internal sealed partial class FigureReading
     }
 
     /// <summary>Whether the figures being read could be counted.</summary>
-    public bool IsUncounted => _open >= 0 && _groups[_open] is { Outlet: NoOutlet, Volts: not null };
+    public bool IsUncounted => _open >= 0 && _groups[_open] is { Outlet: NoOutlet, Volts: not null, Side: not Sign.Input };
 
     /// <summary>What looks like an output's voltage could not be read.</summary>
     public void NoteUnread() => _outputUnread |= _side == Sign.Output;

@@ -35,12 +35,20 @@ internal ref partial struct LabelReading
                         ? _text.AsSpan(token.Start, token.Length)
                         : DecimalText.Write(token.Value));
             else if (ids.Length > 0 && token.Sign is not (Sign.Colon or Sign.Point or Sign.Name))
-                ids.Append(token.Sign is Sign.Dash or Sign.Dots or Sign.To ? '-' : ',');
+                ids.Append(token.Sign is Sign.Dash or Sign.Tilde or Sign.Dots or Sign.To ? '-' : ',');
         }
 
         var names = ids.ToString();
+        var count = new PrintedOutlets(names, 1, [], default).Names(1).Count();
+        if (index > 0 && _phrases[index - 1].Kind == Sign.Open && _figures.IsUncounted)
+        {
+            if (_figures.CountOutlets(names, count, PlaceOf(tokens)))
+                Understand(tokens);
+            return;
+        }
+
         FlushForms(index);
-        if (!_figures.StartOutlets(names, new PrintedOutlets(names, 1, [], default).Names(1).Count(), PlaceOf(tokens)))
+        if (!_figures.StartOutlets(names, count, PlaceOf(tokens)))
             return;
         Understand(tokens);
         _setOff = false;
@@ -60,6 +68,13 @@ internal ref partial struct LabelReading
             _figures.SplitOutputs(PlaceOf(_tokens[phrase.From..phrase.To]));
         _outputName = name;
     }
+
+    /// <summary>"Output 9 V 150 mA. USB: 5 V 2.1 A": where outputs are told, a port with a voltage after its colon is one more.</summary>
+    private readonly bool IsPortOutput(int index) =>
+        index + 2 < _phrases.Length && _phrases[index + 1].Kind == Sign.Colon && _phrases[index + 2].Kind == PhraseKind.Volts
+        && _figures.HasOutputVolts && !_figures.AtInput
+        && _text.AsSpan(_tokens[_phrases[index].From].Start, _tokens[_phrases[index].From].Length)
+            .Equals("usb", StringComparison.OrdinalIgnoreCase);
 
     /// <summary>Where the word stands straight before another; −1 when none does.</summary>
     private readonly int NameBefore(int token) =>
@@ -81,7 +96,7 @@ internal ref partial struct LabelReading
         // "9 V 2 x 500 mA", "9 V 100 mA, 8 outputs": the number goes with the voltage before it, where none follows.
         if (trails || (_figures.IsUncounted && !IsBeforeVolts(index)))
         {
-            if (_figures.CountOutlets(count, place))
+            if (_figures.CountOutlets(null, count, place))
                 Understand(tokens);
             return;
         }

@@ -257,6 +257,7 @@ internal ref partial struct LabelReading
                 _setOff = true;
                 break;
             case Sign.Point when _text[tokens[0].Start] == '.':
+                _figures.EndList();
                 _setOff = true;
                 break;
             case Sign.Identifier when _text[tokens[0].End - 1] is 'V' or 'v':
@@ -271,6 +272,9 @@ internal ref partial struct LabelReading
                 && _text[_tokens[phrase.To].Start] == '?' && _text[tokens[0].Start] is 'v' or 'V':
                 // "voltage?": printed, and not understood.
                 _figures.NoteUnread();
+                break;
+            case Sign.Word when IsPortOutput(index):
+                _figures.SplitOutputs(PlaceOf(tokens));
                 break;
             case Sign.Word or Sign.Identifier or Sign.State or Sign.Foreign:
                 _figures.EndList();

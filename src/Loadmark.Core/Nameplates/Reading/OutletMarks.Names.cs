@@ -39,6 +39,11 @@ internal ref partial struct OutletMarks
         var start = SkipHash(i + 1);
         if (SignAt(start) == Sign.Colon && SignAt(start + 1) == Sign.Number && _tokens[start + 1].Value == 1m)
             start++;
+
+        // "OUT1-OUT4": the word stands again before the last.
+        if (IsId(start) && SignAt(start + 1) is Sign.Dash or Sign.Tilde or Sign.To && SignAt(start + 2) == Sign.Output && IsId(start + 3)
+            && _tokens[start + 3].Value > _tokens[start].Value)
+            _tokens[start + 2].Sign = Sign.Name;
         TryIds(start, isTold: true);
     }
 

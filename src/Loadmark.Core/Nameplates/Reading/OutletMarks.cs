@@ -49,6 +49,7 @@ internal ref partial struct OutletMarks
 
     private void Resolve()
     {
+        MarkBracketed();
         var listed = IsListed();
         var ports = HasPorts();
         for (var i = 0; i < _tokens.Length; i++)
@@ -66,6 +67,8 @@ internal ref partial struct OutletMarks
                 _tokens[i].Sign = Sign.Output;
             else if (sign is Sign.Output || IsHash(i))
                 TryIdsAfter(i);
+            else if (sign is Sign.Number or Sign.Identifier && _last > 0m && IsBoundary(i) && GoesOn(i) && TryGlued(i))
+                continue;
             else if (sign is Sign.Number && (_last > 0m || listed) && IsBoundary(i) && TryIds(i, isTold: false))
                 continue;
             else if (sign is Sign.Number or Sign.Word)
@@ -75,7 +78,8 @@ internal ref partial struct OutletMarks
 
     private readonly int SkipHash(int i)
     {
-        while (IsHash(i) || (SignAt(i) == Sign.Name && Lower(i) is "no" or "nr") || (SignAt(i) == Sign.Point && SignAt(i - 1) == Sign.Name))
+        while (IsHash(i) || (SignAt(i) == Sign.Name && (Lower(i) is "no" or "nr" or "out" || LabelWords.SignOf(Lower(i)) == Sign.Output))
+            || (SignAt(i) == Sign.Point && SignAt(i - 1) == Sign.Name))
             i++;
         return i;
     }
@@ -86,14 +90,14 @@ internal ref partial struct OutletMarks
         if (SignAt(0) != Sign.Number || _tokens[0].Value != 1m)
             return false;
         var next = 2m;
-        if (SignAt(1) == Sign.Dash && SignAt(2) == Sign.Number && SignAt(3) == Sign.Colon)
+        if (SignAt(1) is Sign.Dash or Sign.Tilde or Sign.Dots && SignAt(2) == Sign.Number && SignAt(3) == Sign.Colon)
             next = _tokens[2].Value + 1m;
         else if (SignAt(1) != Sign.Colon)
             return false;
         for (var i = 2; i + 1 < _tokens.Length; i++)
         {
             if (_tokens[i].Sign == Sign.Number && _tokens[i].Value == next && IsBoundary(i)
-                && (_tokens[i + 1].Sign == Sign.Colon || (_tokens[i + 1].Sign == Sign.Dash && SignAt(i + 3) == Sign.Colon)))
+                && (_tokens[i + 1].Sign == Sign.Colon || (_tokens[i + 1].Sign is Sign.Dash or Sign.Tilde or Sign.Dots && SignAt(i + 3) == Sign.Colon)))
                 return true;
         }
 
@@ -149,14 +153,14 @@ internal ref partial struct OutletMarks
         for (var count = 1; count < MostIds; count++)
         {
             var joiner = SignAt(end);
-            if (joiner is not (Sign.Dash or Sign.Dots or Sign.To or Sign.Slash or Sign.Comma or Sign.And or Sign.Or or Sign.Plus))
+            if (joiner is not (Sign.Dash or Sign.Tilde or Sign.Dots or Sign.To or Sign.Slash or Sign.Comma or Sign.And or Sign.Or or Sign.Plus))
                 break;
             var next = SkipHash(end + 1);
             if (!(letters ? IsLetter(next) : IsId(next)) || IdOf(next) <= last || (!letters && IsFigureAt(next, out _)))
                 break;
             if (joiner is Sign.Slash && IdOf(next) != last + 1m)
                 break;
-            if (joiner is Sign.Dash or Sign.Dots or Sign.To && IdOf(next) - last >= PrintedOutlets.Most)
+            if (joiner is Sign.Dash or Sign.Tilde or Sign.Dots or Sign.To && IdOf(next) - last >= PrintedOutlets.Most)
                 break;
             last = IdOf(next);
             end = next + 1;
@@ -166,6 +170,9 @@ internal ref partial struct OutletMarks
             return false;
         for (var i = start; i < end; i++)
         {
+            // "1~4": from one to the other, and nothing alternates.
+            if (_tokens[i].Sign == Sign.Tilde)
+                _tokens[i].Sign = Sign.Dash;
             if (_tokens[i].Sign == Sign.Number || (letters && _tokens[i].Length == 1 && char.IsAsciiLetter(_text[_tokens[i].Start])))
                 _tokens[i].Sign = Sign.Ids;
         }
@@ -173,6 +180,16 @@ internal ref partial struct OutletMarks
         _last = last;
         _lettered = letters;
         return true;
+    }
+
+    /// <summary>"3,4:" after outlet 2.</summary>
+    private readonly bool GoesOn(int i)
+    {
+        var text = _text[_tokens[i].Start.._tokens[i].End];
+        var comma = text.IndexOf(',');
+        return SignAt(i + 1) == Sign.Colon && comma is 1 or 2
+            && int.TryParse(text[..comma], NumberStyles.None, CultureInfo.InvariantCulture, out var first)
+            && first == _last + 1m;
     }
 
     /// <summary>"1,3:" or "1,2,4 9 V": a list without spaces, lexed as one number.</summary>

@@ -279,9 +279,9 @@ internal ref partial struct PhraseGrammar
         for (var i = 0; i < MostIds; i++)
         {
             var end = _at;
-            if (TakeAny([Sign.Dash, Sign.Dots, Sign.Slash, Sign.Comma, Sign.And, Sign.To, Sign.Or, Sign.Plus]))
+            if (TakeAny([Sign.Dash, Sign.Tilde, Sign.Dots, Sign.Slash, Sign.Comma, Sign.And, Sign.To, Sign.Or, Sign.Plus]))
             {
-                TakeUpTo(MostWords, [Sign.Point]);
+                TakeUpTo(MostWords, [Sign.Point, Sign.Name]);
                 if (Take(Sign.Ids))
                     continue;
             }
