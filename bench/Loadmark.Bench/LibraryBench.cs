@@ -67,7 +67,7 @@ internal static class LibraryBench
 
         List<Core.Rigs.Rig> some = [.. texts.Take(200).Select(text => RigFileReader.Read(text, "", now).Rig!)];
         Add(table, "judge one rig by its nameplates", [.. some.Select(rig => Time(() => Core.Checks.RigChecker.Check(rig)))]);
-        Add(table, "judge one rig by its nameplates and its circuit", [.. some.Select(rig => Time(() => Web.Bench.RigBench.Judge(rig)))]);
+        Add(table, "judge one rig by its nameplates and its circuit", [.. some.Select(rig => Time(() => Workshop.Sessions.RigSession.Judge(rig)))]);
         var whole = Stopwatch.StartNew();
         foreach (var text in texts)
             RigFileReader.Read(text, "", now);

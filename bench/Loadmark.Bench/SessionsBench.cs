@@ -3,10 +3,11 @@ using Loadmark.Core.Nameplates;
 using Loadmark.Core.Rigs;
 using Loadmark.Storage;
 using Loadmark.Storage.Faults;
-using Loadmark.Web.Bench;
 using Loadmark.Web.Hosting;
 using Loadmark.Web.Layout;
 using Loadmark.Web.Pages;
+using Loadmark.Web.Views;
+using Loadmark.Workshop.Sessions;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.DependencyInjection;
@@ -45,7 +46,7 @@ internal static class SessionsBench
             $"""
             Release. {Sessions} sessions in one process edit for {length.TotalSeconds:0} s, each its own copy of examples/pit.rig.yaml in one store on the disk of the temporary folder:
             the label of a load is changed, and a second after its verdict the next one. An edit is over when every rule has judged the rig, the circuit included, and the edit is on
-            the disk; in the page also drawn. "Bench" drives what stands behind a page (`RigBench`). "Page" drives the whole page of a rig, its layout and its Gear part, by the events
+            the disk; in the page also drawn. "Bench" drives what stands behind a page (`RigSession`). "Page" drives the whole page of a rig, its layout and its Gear part, by the events
             that a browser sends, in a renderer like a circuit's own; what a circuit does besides, packing what was drawn and sending it over a socket, is not in it, and no browser is.
             Memory is managed memory after a full collection, once all sessions are open and at the end. {ResultTable.Machine}
             """,
@@ -55,10 +56,10 @@ internal static class SessionsBench
         var text = await File.ReadAllTextAsync(Path.Combine("examples", "pit.rig.yaml"));
         var load = Files.RigFileReader.Read(text, "").Rig!.Loads[0].Id;
 
-        var benches = new List<RigBench>();
+        var benches = new List<RigSession>();
         for (var session = 0; session < Sessions; session++)
         {
-            var bench = new RigBench(store.Rigs);
+            var bench = new RigSession(store.Rigs);
             await bench.OpenAsync((await store.Rigs.AddAsync($"bench {session}", text)).Id);
             benches.Add(bench);
         }

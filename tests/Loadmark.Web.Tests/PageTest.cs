@@ -1,8 +1,9 @@
 using Bunit;
 using Loadmark.Storage;
 using Loadmark.Storage.Faults;
-using Loadmark.Web.Bench;
+using Loadmark.Web.Views;
 using Loadmark.Workshop.Library;
+using Loadmark.Workshop.Sessions;
 using Loadmark.Workshop.Solves;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.DependencyInjection;
@@ -67,9 +68,9 @@ public abstract class PageTest : BunitContext
     /// <summary>Another window on a rig that is kept.</summary>
     private protected async Task<RigView> ReopenAsync(Guid id)
     {
-        var bench = new RigBench(Store, Shelf);
-        Assert.True(await bench.OpenAsync(id));
-        return new RigView(bench);
+        var session = new RigSession(Store, Shelf);
+        Assert.True(await session.OpenAsync(id));
+        return new RigView(session);
     }
 
     /// <summary>A part of the page, drawn anew whenever the rig changes.</summary>

@@ -1,4 +1,4 @@
-using Loadmark.Web.Bench;
+using Loadmark.Web.Views;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Rendering;
 
@@ -16,7 +16,7 @@ public sealed class PartHost : ComponentBase
     /// <inheritdoc/>
     protected override void OnInitialized()
     {
-        View.Bench.Changed += (_, _) => _ = InvokeAsync(() =>
+        View.Session.Changed += (_, _) => _ = InvokeAsync(() =>
         {
             View.Follow();
             StateHasChanged();

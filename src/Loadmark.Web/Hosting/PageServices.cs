@@ -1,7 +1,7 @@
 using Loadmark.Storage;
 using Loadmark.Storage.Faults;
-using Loadmark.Web.Bench;
 using Loadmark.Web.Marks;
+using Loadmark.Web.Views;
 using Loadmark.Workshop.Library;
 using Loadmark.Workshop.Solves;
 using Microsoft.AspNetCore.Components.Server;

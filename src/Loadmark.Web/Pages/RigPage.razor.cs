@@ -1,10 +1,11 @@
 using Loadmark.Core.Rigs;
 using Loadmark.Drawing.Scenes;
 using Loadmark.Storage;
-using Loadmark.Web.Bench;
 using Loadmark.Web.Parts;
 using Loadmark.Web.Texts;
+using Loadmark.Web.Views;
 using Loadmark.Workshop.Library;
+using Loadmark.Workshop.Sessions;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.Localization;
 using Microsoft.JSInterop;
@@ -21,7 +22,7 @@ public sealed partial class RigPage : ComponentBase
     private static readonly (string Part, string Name)[] Parts =
         [(Findings, "Findings"), (Gear, "Gear"), ("wire", "Wire"), ("plan", "Plan"), ("start", "Switch on"), ("buy", "Buy"), ("text", "File")];
 
-    private RigBench? _bench;
+    private RigSession? _session;
     private RigView? _view;
     private bool _isMissing;
     private Guid _opened;
@@ -45,28 +46,28 @@ public sealed partial class RigPage : ComponentBase
     [Inject] private ISnackbar Notes { get; set; } = null!;
     [Inject] private IDialogService Dialogs { get; set; } = null!;
 
-    private bool IsEmpty => _bench?.Rig is { Loads.Count: 0, Supplies.Count: 0 };
+    private bool IsEmpty => _session?.Rig is { Loads.Count: 0, Supplies.Count: 0 };
 
     private string Shown => Parts.Any(part => part.Part == Part) ? Part! : _first;
 
     /// <summary>What the page is about, in a few words.</summary>
     private string Title =>
-        _isMissing ? T["This rig is not here"] : _view is null ? T["Opening the rig"] : _view.Bench.Rig?.Name ?? _view.Bench.Kept?.Name ?? "";
+        _isMissing ? T["This rig is not here"] : _view is null ? T["Opening the rig"] : _view.Session.Rig?.Name ?? _view.Session.Kept?.Name ?? "";
 
     /// <summary>Told by the browser when a key of the whole page is pressed.</summary>
     /// <param name="key">"undo", "redo" or "keys".</param>
     [JSInvokable]
     public Task KeyAsync(string key) => InvokeAsync(() => key switch
     {
-        "undo" => _bench?.UndoAsync() ?? Task.CompletedTask,
-        "redo" => _bench?.RedoAsync() ?? Task.CompletedTask,
+        "undo" => _session?.UndoAsync() ?? Task.CompletedTask,
+        "redo" => _session?.RedoAsync() ?? Task.CompletedTask,
         _ => (Task)ShowKeysAsync(),
     });
 
     /// <inheritdoc/>
     public ValueTask DisposeAsync()
     {
-        _bench?.Dispose();
+        _session?.Dispose();
         return _script?.DisposeAsync() ?? ValueTask.CompletedTask;
     }
 
@@ -76,18 +77,18 @@ public sealed partial class RigPage : ComponentBase
         if (_opened == Id)
             return;
         _opened = Id;
-        _bench?.Dispose();
-        var bench = new RigBench(Store, Shelf);
-        _isMissing = !await bench.OpenAsync(Id);
+        _session?.Dispose();
+        var session = new RigSession(Store, Shelf);
+        _isMissing = !await session.OpenAsync(Id);
         if (_isMissing)
         {
-            bench.Dispose();
-            (_bench, _view) = (null, null);
+            session.Dispose();
+            (_session, _view) = (null, null);
             return;
         }
 
-        var view = new RigView(bench);
-        bench.Changed += (_, _) => _ = InvokeAsync(() =>
+        var view = new RigView(session);
+        session.Changed += (_, _) => _ = InvokeAsync(() =>
         {
             view.Follow();
             StateHasChanged();
@@ -95,8 +96,8 @@ public sealed partial class RigPage : ComponentBase
         view.Changed += (_, _) => _ = InvokeAsync(StateHasChanged);
 
         // Decided here and not by going to another address: a page that is left while it is drawn for the first time may never come to life.
-        _first = bench.Rig is { Loads.Count: 0 } ? Gear : Findings;
-        (_bench, _view) = (bench, view);
+        _first = session.Rig is { Loads.Count: 0 } ? Gear : Findings;
+        (_session, _view) = (session, view);
     }
 
     /// <inheritdoc/>

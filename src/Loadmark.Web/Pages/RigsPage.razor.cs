@@ -7,9 +7,10 @@ using Loadmark.Files.Errors;
 using Loadmark.Storage;
 using Loadmark.Storage.Faults;
 using Loadmark.Storage.Rigs;
-using Loadmark.Web.Bench;
 using Loadmark.Web.Texts;
+using Loadmark.Web.Views;
 using Loadmark.Workshop.Library;
+using Loadmark.Workshop.Sessions;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Forms;
 using Microsoft.Extensions.Localization;
@@ -55,7 +56,7 @@ public sealed partial class RigsPage : ComponentBase
         foreach (var rig in _rigs.Value.Take(MostJudged))
         {
             var text = (await Store.FindAsync(rig.Id))?.Text;
-            _verdicts[rig.Id] = text is not null && RigFileReader.Read(text, "", library).Rig is { } read ? RigBench.Judge(read).Verdict : null;
+            _verdicts[rig.Id] = text is not null && RigFileReader.Read(text, "", library).Rig is { } read ? RigSession.Judge(read).Verdict : null;
             StateHasChanged();
         }
     }

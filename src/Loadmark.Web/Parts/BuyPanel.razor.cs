@@ -9,8 +9,9 @@ using Loadmark.Drawing.Scenes;
 using Loadmark.Files.Errors;
 using Loadmark.Files.PriceLists;
 using Loadmark.Planning.Buying;
-using Loadmark.Web.Bench;
 using Loadmark.Web.Texts;
+using Loadmark.Web.Views;
+using Loadmark.Workshop.Sessions;
 using Loadmark.Workshop.Solves;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Forms;
@@ -121,13 +122,13 @@ public sealed partial class BuyPanel : ComponentBase, IDisposable
     {
         var preview = PreviewOf(option);
         View.Show((RigPreview?)null);
-        await View.Bench.EditAsync(preview.What, preview.Rig);
+        await View.Session.EditAsync(preview.What, preview.Rig);
     }
 
     /// <summary>The rig with what is bought, and without the loads that room was kept for.</summary>
     private RigPreview PreviewOf(BuyOption option)
     {
         var rig = (_job.Answer?.Room ?? []).Items.Aggregate(option.Plan.Rig, static (rig, id) => rig.RemoveLoad(id));
-        return new RigPreview(T["putting {0} into the rig", Shopping(option)].Value, rig, RigBench.Judge(rig));
+        return new RigPreview(T["putting {0} into the rig", Shopping(option)].Value, rig, RigSession.Judge(rig));
     }
 }

@@ -6,8 +6,8 @@ using Loadmark.Core.Rigs;
 using Loadmark.Core.Trials;
 using Loadmark.Files.Entry;
 using Loadmark.Files.Forms;
-using Loadmark.Web.Bench;
 using Loadmark.Web.Texts;
+using Loadmark.Web.Views;
 using Microsoft.AspNetCore.Components.Forms;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.Localization;
@@ -116,7 +116,7 @@ public sealed partial class EntryBox : ComponentBase
         _text = string.Join('\n', reading.Rows.Where(static row => row.Refusal is not null).Select(static row => row.Text));
         _isTable = false;
         _added = T["Done: {0}.", what];
-        await View.Bench.EditAsync(what, rig);
+        await View.Session.EditAsync(what, rig);
         Read();
     }
 

@@ -1,8 +1,9 @@
 using Loadmark.Core.Checks;
 using Loadmark.Core.Rigs;
 using Loadmark.Files.Forms;
-using Loadmark.Web.Bench;
 using Loadmark.Web.Texts;
+using Loadmark.Web.Views;
+using Loadmark.Workshop.Sessions;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.Localization;
 
@@ -49,7 +50,7 @@ public sealed partial class GearPanel : ComponentBase
         if (_leadType == "daisy chain")
             values["plugs"] = $"{Math.Clamp(_plugs, 1, 1000)}";
         return GearForm.ReadLead(id, values).Value is { } lead
-            ? View.Bench.EditAsync(T["adding a lead"], View.Rig with { Leads = [.. View.Rig.Leads, lead] })
+            ? View.Session.EditAsync(T["adding a lead"], View.Rig with { Leads = [.. View.Rig.Leads, lead] })
             : Task.CompletedTask;
     }
 }

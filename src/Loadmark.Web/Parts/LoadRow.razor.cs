@@ -4,8 +4,9 @@ using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 using Loadmark.Core.Trials;
 using Loadmark.Files.Forms;
-using Loadmark.Web.Bench;
 using Loadmark.Web.Texts;
+using Loadmark.Web.Views;
+using Loadmark.Workshop.Sessions;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.Localization;
 
@@ -74,7 +75,7 @@ public sealed partial class LoadRow : ComponentBase
         else if (GearForm.ReadLoad(id, new Dictionary<string, string>()) is { Value: null } reading)
             _tagFault = reading.Faults.Values.FirstOrDefault() ?? T["This cannot be a tag."];
         else
-            await View.Bench.EditAsync(T["calling {0} {1}", Load.Id, id], View.Rig.RenameLoad(Load.Id, id));
+            await View.Session.EditAsync(T["calling {0} {1}", Load.Id, id], View.Rig.RenameLoad(Load.Id, id));
     }
 
     private Task RelabelAsync(ChangeEventArgs change)
@@ -92,19 +93,19 @@ public sealed partial class LoadRow : ComponentBase
     }
 
     private Task PutAsync(string what, Load load) =>
-        View.Bench.EditAsync(what, View.Rig with { Loads = new ValueList<Load>(View.Rig.Loads.Items.SetItem(Index, load)) });
+        View.Session.EditAsync(what, View.Rig with { Loads = new ValueList<Load>(View.Rig.Loads.Items.SetItem(Index, load)) });
 
     private Task DuplicateAsync()
     {
         var id = FreeIds.Like(Load.Id, View.Rig.Loads.Items.Select(static load => load.Id));
-        return View.Bench.EditAsync(T["duplicating {0}", Load.Id], View.Rig with { Loads = new ValueList<Load>(View.Rig.Loads.Items.Insert(Index + 1, Load with { Id = id, FromLibrary = null })) });
+        return View.Session.EditAsync(T["duplicating {0}", Load.Id], View.Rig with { Loads = new ValueList<Load>(View.Rig.Loads.Items.Insert(Index + 1, Load with { Id = id, FromLibrary = null })) });
     }
 
     private Task MoveAsync(int by)
     {
         var loads = View.Rig.Loads.Items.RemoveAt(Index).Insert(Index + by, Load);
-        return View.Bench.EditAsync(T["moving {0}", Load.Id], View.Rig with { Loads = new ValueList<Load>(loads) });
+        return View.Session.EditAsync(T["moving {0}", Load.Id], View.Rig with { Loads = new ValueList<Load>(loads) });
     }
 
-    private Task RemoveAsync() => View.Bench.EditAsync(T["removing {0}", Load.Id], View.Rig.RemoveLoad(Load.Id));
+    private Task RemoveAsync() => View.Session.EditAsync(T["removing {0}", Load.Id], View.Rig.RemoveLoad(Load.Id));
 }

@@ -3,8 +3,9 @@ using Loadmark.Planning;
 using Loadmark.Planning.Explaining;
 using Loadmark.Planning.Objective;
 using Loadmark.Planning.Search;
-using Loadmark.Web.Bench;
 using Loadmark.Web.Texts;
+using Loadmark.Web.Views;
+using Loadmark.Workshop.Sessions;
 using Loadmark.Workshop.Solves;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.Localization;
@@ -68,7 +69,7 @@ public sealed partial class PlanPanel : ComponentBase, IDisposable
             return new PlanAnswer(before, plan, PlanExplainer.Explain(plan, options, stop), what);
         });
         if (_job is { IsRunning: false, Fault: null, Answer: { } answer } && !answer.IsStale(View.Rig) && View.Rig != answer.Plan.Rig)
-            View.Show(new RigPreview(answer.What, answer.Plan.Rig, RigBench.Judge(answer.Plan.Rig)));
+            View.Show(new RigPreview(answer.What, answer.Plan.Rig, RigSession.Judge(answer.Plan.Rig)));
     }
 
     private async Task TakeAsync()
@@ -76,7 +77,7 @@ public sealed partial class PlanPanel : ComponentBase, IDisposable
         if (_job.Answer is not { } answer)
             return;
         View.Show((RigPreview?)null);
-        await View.Bench.EditAsync(answer.What, answer.Plan.Rig);
+        await View.Session.EditAsync(answer.What, answer.Plan.Rig);
     }
 
     private void LeaveAsync()

@@ -2,7 +2,7 @@ using System.Globalization;
 using Loadmark.Core.Checks;
 using Loadmark.Drawing.Scenes;
 using Loadmark.Drawing.Svg;
-using Loadmark.Web.Bench;
+using Loadmark.Web.Texts;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Rendering;
 using Microsoft.AspNetCore.Components.Web;

@@ -6,8 +6,9 @@ using Loadmark.Simulation;
 using Loadmark.Simulation.Settling;
 using Loadmark.Simulation.Spreading;
 using Loadmark.Simulation.Wiring;
-using Loadmark.Web.Bench;
 using Loadmark.Web.Texts;
+using Loadmark.Web.Views;
+using Loadmark.Workshop.Sessions;
 using Loadmark.Workshop.Solves;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.Localization;
@@ -20,7 +21,7 @@ public sealed partial class StartPanel : ComponentBase, IDisposable
     private static readonly string[] Wires = ["0.08 mm²", "0.14 mm²", "0.22 mm²", "0.34 mm²", "0.5 mm²", "0.75 mm²", "1 mm²", "1.5 mm²"];
     private static readonly int[] SampleCounts = [200, 1000, 10_000];
 
-    private readonly Newest<CheckResult> _judgement = new();
+    private readonly LatestOnly<CheckResult> _judgement = new();
     private SolveJob<StartAnswer, SpreadProgress> _start = null!;
     private SolveJob<SpreadResult, SpreadProgress> _spread = null!;
     private string _lead = "";
@@ -130,7 +131,7 @@ public sealed partial class StartPanel : ComponentBase, IDisposable
     {
         var rig = RigOnTrial();
         (_metres, _wire, _percent) = (null, "", null);
-        await View.Bench.EditAsync(T["changing leads or headroom"], rig);
+        await View.Session.EditAsync(T["changing leads or headroom"], rig);
     }
 
     private Task StartAsync()

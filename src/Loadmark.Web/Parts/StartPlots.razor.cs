@@ -4,8 +4,8 @@ using Loadmark.Drawing.Plots;
 using Loadmark.Drawing.Scenes;
 using Loadmark.Simulation.Figures;
 using Loadmark.Simulation.Starting;
-using Loadmark.Web.Bench;
 using Loadmark.Web.Texts;
+using Loadmark.Web.Views;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.Localization;
 

@@ -3,8 +3,9 @@ using Loadmark.Core.Nameplates;
 using Loadmark.Core.Rigs;
 using Loadmark.Core.Trials;
 using Loadmark.Files.Forms;
-using Loadmark.Web.Bench;
 using Loadmark.Web.Texts;
+using Loadmark.Web.Views;
+using Loadmark.Workshop.Sessions;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.Localization;
 
@@ -46,7 +47,7 @@ public sealed partial class SupplyCard : ComponentBase
         else if (GearForm.ReadSupply(id, new Dictionary<string, string>(), Supply) is { Value: null } reading)
             _fault = reading.Faults.Values.FirstOrDefault() ?? T["This cannot be a name."];
         else
-            await View.Bench.EditAsync(T["calling {0} {1}", Supply.Id, id], View.Rig.RenameSupply(Supply.Id, id));
+            await View.Session.EditAsync(T["calling {0} {1}", Supply.Id, id], View.Rig.RenameSupply(Supply.Id, id));
     }
 
     private Task RelabelAsync(ChangeEventArgs change)
@@ -83,20 +84,20 @@ public sealed partial class SupplyCard : ComponentBase
 
     /// <summary>An edit may take a feed its outlet, a bank its last outlet, or an outlet the voltage that it is set to.</summary>
     private Task PutAsync(string what, Supply supply) =>
-        View.Bench.EditAsync(what, View.Rig.PutSupply(Index, supply));
+        View.Session.EditAsync(what, View.Rig.PutSupply(Index, supply));
 
     private Task DuplicateAsync()
     {
         var id = FreeIds.Like(Supply.Id, View.Rig.Supplies.Items.Select(static supply => supply.Id));
-        return View.Bench.EditAsync(T["duplicating {0}", Supply.Id], View.Rig with { Supplies = new ValueList<Supply>(View.Rig.Supplies.Items.Insert(Index + 1, Supply with { Id = id, FromLibrary = null })) });
+        return View.Session.EditAsync(T["duplicating {0}", Supply.Id], View.Rig with { Supplies = new ValueList<Supply>(View.Rig.Supplies.Items.Insert(Index + 1, Supply with { Id = id, FromLibrary = null })) });
     }
 
     private Task MoveAsync(int by) =>
-        View.Bench.EditAsync(T["moving {0}", Supply.Id], View.Rig with { Supplies = new ValueList<Supply>(View.Rig.Supplies.Items.RemoveAt(Index).Insert(Index + by, Supply)) });
+        View.Session.EditAsync(T["moving {0}", Supply.Id], View.Rig with { Supplies = new ValueList<Supply>(View.Rig.Supplies.Items.RemoveAt(Index).Insert(Index + by, Supply)) });
 
-    private Task RemoveAsync() => View.Bench.EditAsync(T["removing {0}", Supply.Id], View.Rig.RemoveSupply(Supply.Id));
+    private Task RemoveAsync() => View.Session.EditAsync(T["removing {0}", Supply.Id], View.Rig.RemoveSupply(Supply.Id));
 
-    private Task RemoveOutletAsync(OutletRef outlet) => View.Bench.EditAsync(T["removing outlet {0}", outlet], View.Rig.RemoveOutlet(outlet));
+    private Task RemoveOutletAsync(OutletRef outlet) => View.Session.EditAsync(T["removing outlet {0}", outlet], View.Rig.RemoveOutlet(outlet));
 
     private async Task AddOutletsAsync()
     {

@@ -2,8 +2,9 @@ using Loadmark.Core.Checks;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 using Loadmark.Core.Trials;
-using Loadmark.Web.Bench;
 using Loadmark.Web.Texts;
+using Loadmark.Web.Views;
+using Loadmark.Workshop.Sessions;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.Localization;
 
@@ -69,22 +70,22 @@ public sealed partial class WirePanel : ComponentBase
     private Task SetAsync(int index, Feed feed, List<Volts> settings, ChangeEventArgs change)
     {
         var volts = settings.Find(one => one.ToString() == change.Value as string);
-        return View.Bench.EditAsync(T["setting {0} to {1}", feed.From[0], volts], View.Rig.Replace(index, feed with { At = [volts] }));
+        return View.Session.EditAsync(T["setting {0} to {1}", feed.From[0], volts], View.Rig.Replace(index, feed with { At = [volts] }));
     }
 
     private Task LeadAsync(int index, Feed feed, ChangeEventArgs change)
     {
         var lead = change.Value as string is { Length: > 0 } id ? id : null;
-        return View.Bench.EditAsync(T["changing the lead of {0}", feed.From[0]], View.Rig.Replace(index, feed with { Lead = lead }));
+        return View.Session.EditAsync(T["changing the lead of {0}", feed.From[0]], View.Rig.Replace(index, feed with { Lead = lead }));
     }
 
     private Task PinAsync(int index, Feed feed, ChangeEventArgs change) =>
-        View.Bench.EditAsync(T[change.Value is true ? "keeping {0} when planning" : "let {0} be planned", feed.From[0]], View.Rig.Replace(index, feed with { Pinned = change.Value is true }));
+        View.Session.EditAsync(T[change.Value is true ? "keeping {0} when planning" : "let {0} be planned", feed.From[0]], View.Rig.Replace(index, feed with { Pinned = change.Value is true }));
 
-    private Task UnplugAsync(string load) => View.Bench.EditAsync(T["unplugging {0}", load], View.Rig.Unplug(load));
+    private Task UnplugAsync(string load) => View.Session.EditAsync(T["unplugging {0}", load], View.Rig.Unplug(load));
 
     private Task ClearAsync() =>
-        View.Bench.EditAsync(T["unplugging everything"], View.Rig with { Wired = [.. View.Rig.Wired!.Value.Items.Where(static feed => feed.Pinned)] });
+        View.Session.EditAsync(T["unplugging everything"], View.Rig with { Wired = [.. View.Rig.Wired!.Value.Items.Where(static feed => feed.Pinned)] });
 
     private async Task JoinAsync()
     {
@@ -99,11 +100,11 @@ public sealed partial class WirePanel : ComponentBase
         var type = _joint == Joint.Series ? LeadType.Series : LeadType.Parallel;
         var lead = rest.Leads.Items.FirstOrDefault(lead => lead.Type == type && rest.HasFree(lead));
         var joined = rest.Plug(new Feed { From = [first, second], Joined = _joint, Lead = lead?.Id, To = [_load] });
-        var check = RigBench.Judge(joined);
+        var check = RigSession.Judge(joined);
         var bad = check.Findings.Items.FirstOrDefault(finding => finding.Severity >= Severity.Fails && finding.Subjects.Items.Any(subject => subject == _load || subject == _first || subject == _second));
         if (bad is not null)
             _joinFault = bad.Message;
         else
-            await View.Bench.EditAsync(T["joining {0} and {1} for {2}", first, second, _load], joined);
+            await View.Session.EditAsync(T["joining {0} and {1} for {2}", first, second, _load], joined);
     }
 }

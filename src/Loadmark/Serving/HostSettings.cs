@@ -1,7 +1,7 @@
 using Loadmark.Api.Asking;
 using Loadmark.Serving.Logs;
-using Loadmark.Web.Bench;
 using Loadmark.Web.Guarding;
+using Loadmark.Web.Views;
 
 namespace Loadmark.Serving;
 

@@ -1,7 +1,7 @@
 using System.Text;
 using Loadmark.Api.Answering;
 using Loadmark.Api.Asking;
-using Loadmark.Web.Bench;
+using Loadmark.Web.Views;
 using Loadmark.Workshop.Solves;
 using Microsoft.Extensions.DependencyInjection;
 

@@ -19,11 +19,11 @@ public sealed class PageEndpointsTests : PageTest
     [InlineData("Ärger", "rger")]
     public async Task A_rig_is_handed_out_under_a_name_that_every_system_takes(string name, string stem)
     {
-        var kept = await Store.AddAsync(name, Rigs.Small, Stop);
+        var kept = await Store.AddAsync(name, SmallRig.Text, Stop);
         var (file, headers) = await GetAsync("ExportAsync", kept.Id);
         Assert.Equal($"{stem}.rig.yaml", file!.FileDownloadName);
         Assert.Equal("application/yaml", file.ContentType);
-        Assert.Equal(Rigs.Small, Encoding.UTF8.GetString(file.FileContents.Span));
+        Assert.Equal(SmallRig.Text, Encoding.UTF8.GetString(file.FileContents.Span));
         Assert.Equal("no-store", headers["Cache-Control"]);
         Assert.Equal("pier-theatre.loads.csv", (await GetAsync("ExportLoadsAsync", kept.Id)).File!.FileDownloadName);
     }
@@ -31,7 +31,7 @@ public sealed class PageEndpointsTests : PageTest
     [Fact]
     public async Task A_long_name_is_cut()
     {
-        var kept = await Store.AddAsync(new string('a', 200), Rigs.Small, Stop);
+        var kept = await Store.AddAsync(new string('a', 200), SmallRig.Text, Stop);
         Assert.Equal(new string('a', 60) + ".rig.yaml", (await GetAsync("ExportAsync", kept.Id)).File!.FileDownloadName);
     }
 

@@ -152,7 +152,7 @@ public sealed class GearPagesTests : PageTest
         await part.InvokeAsync(() => part.Find("input[role=combobox]").KeyDownAsync("Enter"));
         part.WaitForAssertion(() => Assert.Contains("delay-2 is added.", part.Markup, StringComparison.Ordinal));
         Assert.NotNull(Assert.Single(view.Rig.Loads).FromLibrary);
-        Assert.Contains("from: library", view.Bench.Text, StringComparison.Ordinal);
+        Assert.Contains("from: library", view.Session.Text, StringComparison.Ordinal);
 
         await part.InvokeAsync(() => part.Find("input[type=checkbox]").ChangeAsync(new() { Value = false }));
         await part.InvokeAsync(() => part.Find("input[role=combobox]").InputAsync("brick"));
@@ -165,7 +165,7 @@ public sealed class GearPagesTests : PageTest
     [Fact]
     public async Task A_load_of_a_rig_is_kept_in_the_library_and_a_difference_told()
     {
-        var view = await OpenAsync(Rigs.Small);
+        var view = await OpenAsync(SmallRig.Text);
         var part = Show<GearPanel>(view);
         await part.InvokeAsync(() => part.FindAll("button").First(static button => button.GetAttribute("aria-label") == "More about delay-2").ClickAsync(new()));
         part.WaitForAssertion(() => Assert.NotNull(Button(part, "Keep in the library")));

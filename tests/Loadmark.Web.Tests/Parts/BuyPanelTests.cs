@@ -38,7 +38,7 @@ public sealed class BuyPanelTests : PageTest
         await part.InvokeAsync(() => Button(part, "Put these into the rig, wired so").ClickAsync(new()));
         Assert.Equal(wanted, view.Rig);
         Assert.Null(view.Preview);
-        Assert.StartsWith("putting ", view.Bench.Kept!.UndoWhat, StringComparison.Ordinal);
+        Assert.StartsWith("putting ", view.Session.Kept!.UndoWhat, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,8 +1,8 @@
 using Bunit;
 using Loadmark.Files;
 using Loadmark.Files.Entry;
-using Loadmark.Web.Bench;
 using Loadmark.Web.Parts;
+using Loadmark.Web.Views;
 using Microsoft.AspNetCore.Components.Forms;
 
 namespace Loadmark.Web.Tests.Parts;
@@ -27,7 +27,7 @@ public sealed class EntryBoxTests : PageTest
 
         await Add(part).ClickAsync(new());
         Assert.Equal("drive-3", Assert.Single(view.Rig.Loads).Id);
-        Assert.Equal("adding 1 load", view.Bench.Kept!.UndoWhat);
+        Assert.Equal("adding 1 load", view.Session.Kept!.UndoWhat);
         Assert.Equal("", part.Find("textarea").GetAttribute("value") ?? "");
         Assert.Contains("adding 1 load", part.Find("[role=status]").TextContent, StringComparison.Ordinal);
     }
@@ -78,23 +78,23 @@ public sealed class EntryBoxTests : PageTest
     [Fact]
     public async Task A_supply_entered_again_takes_its_feeds_along_where_it_has_their_outlets()
     {
-        var (view, part) = await ShowAsync(EntryKind.Supplies, Rigs.Small);
+        var (view, part) = await ShowAsync(EntryKind.Supplies, SmallRig.Text);
         part.Find("textarea").Input("brick: INPUT 100-240V~ 50/60Hz\n  1: 9 V 150 mA");
         if (!Add(part).HasAttribute("disabled"))
             await Add(part).ClickAsync(new());
-        Assert.Equal(view.Rig, RigFileReader.Read(view.Bench.Text, "").Rig);
+        Assert.Equal(view.Rig, RigFileReader.Read(view.Session.Text, "").Rig);
         Assert.All(view.Rig.Wired!.Value, feed => Assert.Contains(view.Rig.Supplies.Single(one => one.Id == feed.From[0].Supply).Outlets, outlet => outlet.Id == feed.From[0].Outlet));
     }
 
     [Fact]
     public async Task A_supply_entered_again_with_other_voltages_keeps_the_rig_whole()
     {
-        var (view, part) = await ShowAsync(EntryKind.Supplies, Rigs.Small);
+        var (view, part) = await ShowAsync(EntryKind.Supplies, SmallRig.Text);
         part.Find("textarea").Input("brick: INPUT 100-240V~ 50/60Hz\n  1-3: 12 V 150 mA");
         Assert.Contains("replaces", part.Find(".preview").TextContent, StringComparison.Ordinal);
         await Add(part).ClickAsync(new());
         Assert.Equal("12 V 150 mA", view.Rig.Supplies[0].Outlets[1].Label.Text);
-        Assert.Equal(view.Rig, RigFileReader.Read(view.Bench.Text, "").Rig);
+        Assert.Equal(view.Rig, RigFileReader.Read(view.Session.Text, "").Rig);
     }
 
     [Fact]

@@ -2,8 +2,9 @@ using Bunit;
 using Loadmark.Core.Checks;
 using Loadmark.Core.Rigs;
 using Loadmark.Core.Trials;
-using Loadmark.Web.Bench;
 using Loadmark.Web.Parts;
+using Loadmark.Web.Views;
+using Loadmark.Workshop.Sessions;
 
 namespace Loadmark.Web.Tests.Parts;
 
@@ -56,9 +57,9 @@ public sealed class FindingsPanelTests : PageTest
         await remedy.ClickAsync(new());
 
         Assert.Equal([new Volts(9)], view.Rig.Wired!.Value[1].At);
-        Assert.Equal("set brick/2 to 9 V", view.Bench.Kept!.UndoWhat);
+        Assert.Equal("set brick/2 to 9 V", view.Session.Kept!.UndoWhat);
         part.WaitForAssertion(() => Assert.DoesNotContain("18 V from brick/2", part.Find(".findinglist").TextContent, StringComparison.Ordinal));
-        await view.Bench.UndoAsync();
+        await view.Session.UndoAsync();
         Assert.Contains(view.Check.Findings, finding => finding.Rule == "over-voltage");
     }
 
@@ -77,9 +78,9 @@ public sealed class FindingsPanelTests : PageTest
     public async Task A_rig_without_wiring_is_led_to_the_plan_and_an_empty_one_to_its_gear()
     {
         var empty = await OpenAsync("rig: new\n");
-        Assert.Contains($"rig/{empty.Bench.Kept!.Id}/gear", Show<FindingsPanel>(empty).Markup, StringComparison.Ordinal);
-        var unwired = await OpenAsync(Rigs.Small[..Rigs.Small.IndexOf("wired:", StringComparison.Ordinal)]);
-        Assert.Contains($"rig/{unwired.Bench.Kept!.Id}/plan", Show<FindingsPanel>(unwired).Markup, StringComparison.Ordinal);
+        Assert.Contains($"rig/{empty.Session.Kept!.Id}/gear", Show<FindingsPanel>(empty).Markup, StringComparison.Ordinal);
+        var unwired = await OpenAsync(SmallRig.Text[..SmallRig.Text.IndexOf("wired:", StringComparison.Ordinal)]);
+        Assert.Contains($"rig/{unwired.Session.Kept!.Id}/plan", Show<FindingsPanel>(unwired).Markup, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -88,14 +89,14 @@ public sealed class FindingsPanelTests : PageTest
         var view = await OpenAsync(PageExamples.Read("left-at-18"));
         var part = Show<FindingsPanel>(view);
         var other = Files.RigFileReader.Read(PageExamples.Read("clean"), "").Rig!;
-        view.Show(new RigPreview("try", other, RigBench.Judge(other)));
-        part.WaitForAssertion(() => Assert.Equal(RigBench.Judge(other).Verdict.Sentence(), part.Find("#findings-title").TextContent));
+        view.Show(new RigPreview("try", other, RigSession.Judge(other)));
+        part.WaitForAssertion(() => Assert.Equal(RigSession.Judge(other).Verdict.Sentence(), part.Find("#findings-title").TextContent));
     }
 
     [Fact]
     public async Task Hostile_names_are_text()
     {
-        var view = await OpenAsync(Rigs.Small.Replace("delay-2", "<img src=x onerror=alert(1)>", StringComparison.Ordinal));
+        var view = await OpenAsync(SmallRig.Text.Replace("delay-2", "<img src=x onerror=alert(1)>", StringComparison.Ordinal));
         var part = Show<FindingsPanel>(view);
         Assert.Empty(part.FindAll("img"));
         Assert.Contains("<img src=x onerror=alert(1)>", part.Find("section").TextContent, StringComparison.Ordinal);
@@ -105,11 +106,11 @@ public sealed class FindingsPanelTests : PageTest
     public async Task Findings_that_are_said_twice_do_not_take_the_panel_down()
     {
         // The same outlet over two feeds says the same of it twice.
-        var view = await OpenAsync(Rigs.Small.Replace("- { from: brick/1, to: drive-3 }", "- { from: brick/2, at: 18 V, to: delay-2 }\n  - { from: brick/2, at: 18 V, to: delay-2 }", StringComparison.Ordinal));
+        var view = await OpenAsync(SmallRig.Text.Replace("- { from: brick/1, to: drive-3 }", "- { from: brick/2, at: 18 V, to: delay-2 }\n  - { from: brick/2, at: 18 V, to: delay-2 }", StringComparison.Ordinal));
         Assert.Contains(view.Check.Findings.GroupBy(finding => finding), twice => twice.Count() > 1);
         var part = Show<FindingsPanel>(view);
         var before = view.Check.Findings.Count;
-        await view.Bench.EditAsync("feed preamp-2 too", view.Rig.Plug(new Feed { From = [new OutletRef("brick", "1")], To = ["preamp-2"] }));
+        await view.Session.EditAsync("feed preamp-2 too", view.Rig.Plug(new Feed { From = [new OutletRef("brick", "1")], To = ["preamp-2"] }));
         Assert.NotEqual(before, view.Check.Findings.Count);
         part.WaitForAssertion(() => Assert.Equal(view.Check.Findings.Count, part.FindAll(".findinglist > li").Count));
     }

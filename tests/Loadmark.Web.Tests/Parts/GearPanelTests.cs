@@ -43,37 +43,37 @@ public sealed class GearPanelTests : PageTest
     [Fact]
     public async Task A_label_is_changed_in_place_and_kept()
     {
-        var view = await OpenAsync(Rigs.Small);
+        var view = await OpenAsync(SmallRig.Text);
         var part = Show<GearPanel>(view);
         await part.InvokeAsync(() => part.Find("[data-gear='drive-3'] .platelabel").ChangeAsync(new() { Value = "9V DC 25mA" }));
         Assert.Equal("9V DC 25mA", view.Rig.Loads[0].Label!.Text);
-        Assert.Equal("editing the label of drive-3", view.Bench.Kept!.UndoWhat);
-        Assert.Contains("# loud", view.Bench.Text, StringComparison.Ordinal);
+        Assert.Equal("editing the label of drive-3", view.Session.Kept!.UndoWhat);
+        Assert.Contains("# loud", view.Session.Text, StringComparison.Ordinal);
         part.WaitForAssertion(() => Assert.Contains("25 mA, stated", Figures(part, "drive-3")));
     }
 
     [Fact]
     public async Task A_tag_is_changed_wherever_it_is_mentioned_and_a_taken_one_is_refused()
     {
-        var view = await OpenAsync(Rigs.Small);
+        var view = await OpenAsync(SmallRig.Text);
         var part = Show<GearPanel>(view);
         await part.InvokeAsync(() => part.Find("[data-gear='drive-3'] input.tag").ChangeAsync(new() { Value = "delay-2" }));
         part.WaitForAssertion(() => Assert.Contains("delay-2", part.Find("[data-gear='drive-3'] [role=alert]").TextContent, StringComparison.Ordinal));
-        Assert.Null(view.Bench.Kept!.UndoWhat);
+        Assert.Null(view.Session.Kept!.UndoWhat);
 
         await part.InvokeAsync(() => part.Find("[data-gear='drive-3'] input.tag").ChangeAsync(new() { Value = "" }));
         part.WaitForAssertion(() => Assert.Contains("it is empty", part.Find("[data-gear='drive-3'] [role=alert]").TextContent, StringComparison.Ordinal));
 
         await part.InvokeAsync(() => part.Find("[data-gear='drive-3'] input.tag").ChangeAsync(new() { Value = "drive-30" }));
         Assert.Equal("drive-30", view.Rig.Wired!.Value[0].To[0]);
-        Assert.Equal(view.Rig, RigFileReader.Read(view.Bench.Text, "").Rig);
+        Assert.Equal(view.Rig, RigFileReader.Read(view.Session.Text, "").Rig);
         part.WaitForAssertion(() => Assert.Empty(part.FindAll("[data-gear='drive-30'] [role=alert]")));
     }
 
     [Fact]
     public async Task What_cannot_be_read_stays_in_its_field_with_the_reason_until_it_can()
     {
-        var view = await OpenAsync(Rigs.Small);
+        var view = await OpenAsync(SmallRig.Text);
         var part = Show<GearPanel>(view);
         await part.InvokeAsync(() => part.Find("[data-gear='drive-3'] .more").ClickAsync(new()));
         await part.InvokeAsync(() => part.Find("#load-0-run").ChangeAsync(new() { Value = "210" }));
@@ -93,7 +93,7 @@ public sealed class GearPanelTests : PageTest
     [Fact]
     public async Task A_field_emptied_says_nothing_any_more_and_a_choice_is_kept()
     {
-        var view = await OpenAsync(Rigs.Small);
+        var view = await OpenAsync(SmallRig.Text);
         var part = Show<GearPanel>(view);
         await part.InvokeAsync(() => part.Find("[data-gear='drive-3'] .more").ClickAsync(new()));
         await part.InvokeAsync(() => part.Find("#load-0-kind").ChangeAsync(new() { Value = "" }));
@@ -108,7 +108,7 @@ public sealed class GearPanelTests : PageTest
     [Fact]
     public async Task Loads_are_duplicated_moved_removed_and_found()
     {
-        var view = await OpenAsync(Rigs.Small);
+        var view = await OpenAsync(SmallRig.Text);
         var part = Show<GearPanel>(view);
         await part.InvokeAsync(() => part.Find("[data-gear='drive-3'] .more").ClickAsync(new()));
         await part.InvokeAsync(() => Button(part, "Duplicate").ClickAsync(new()));
@@ -137,7 +137,7 @@ public sealed class GearPanelTests : PageTest
     [Fact]
     public async Task Mains_and_headroom_are_typed_and_refused_like_any_field()
     {
-        var view = await OpenAsync(Rigs.Small);
+        var view = await OpenAsync(SmallRig.Text);
         var part = Show<GearPanel>(view);
         await part.InvokeAsync(() => part.Find("#rig-headroom").ChangeAsync(new() { Value = "120 %" }));
         Assert.Contains("below 100 %", part.Find("#rig-headroom-about").TextContent, StringComparison.Ordinal);
@@ -152,7 +152,7 @@ public sealed class GearPanelTests : PageTest
     [Fact]
     public async Task A_lead_is_added_changed_and_removed()
     {
-        var view = await OpenAsync(Rigs.Small);
+        var view = await OpenAsync(SmallRig.Text);
         var part = Show<GearPanel>(view);
         await part.InvokeAsync(() => Button(part, "Add a lead").ClickAsync(new()));
         await part.InvokeAsync(() => Button(part, "Add a lead").ClickAsync(new()));

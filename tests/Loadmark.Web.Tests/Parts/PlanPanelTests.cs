@@ -23,7 +23,7 @@ public sealed class PlanPanelTests : PageTest
 
         await part.InvokeAsync(() => Button(part, "Take this wiring").ClickAsync(new()));
         Assert.Null(view.Preview);
-        Assert.Equal("planning the wiring", view.Bench.Kept!.UndoWhat);
+        Assert.Equal("planning the wiring", view.Session.Kept!.UndoWhat);
         Assert.DoesNotContain("over-voltage", view.Check.Findings.Select(finding => finding.Rule.Name));
         part.WaitForAssertion(() => Assert.Contains("This is how the rig is wired.", part.Markup, StringComparison.Ordinal));
     }
@@ -47,7 +47,7 @@ public sealed class PlanPanelTests : PageTest
         var view = await OpenAsync(PageExamples.Read("left-at-18"));
         var part = Show<PlanPanel>(view);
         await PlanAsync(part);
-        await view.Bench.EditAsync("headroom", view.Rig with { Headroom = 0.3m });
+        await view.Session.EditAsync("headroom", view.Rig with { Headroom = 0.3m });
         part.WaitForAssertion(() => Assert.Contains("changed since", part.Find(".answer .wrong").TextContent, StringComparison.Ordinal));
         Assert.DoesNotContain(part.FindAll("button"), button => button.TextContent == "Take this wiring");
     }
@@ -72,7 +72,7 @@ public sealed class PlanPanelTests : PageTest
         await change.QuerySelector("button")!.ClickAsync(new());
         part.WaitForAssertion(() => Assert.Contains("Every load is fed", part.Find(".answer strong").TextContent, StringComparison.Ordinal), Patience);
         Assert.NotEqual(view.Rig, view.Preview!.Rig);
-        Assert.Null(view.Bench.Kept!.UndoWhat);
+        Assert.Null(view.Session.Kept!.UndoWhat);
     }
 
     [Fact]

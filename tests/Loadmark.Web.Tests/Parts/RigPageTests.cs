@@ -14,8 +14,8 @@ public sealed class RigPageTests : PageTest
     [Fact]
     public async Task A_rig_is_opened_with_its_diagram_and_the_part_that_is_asked_for()
     {
-        var view = await OpenAsync(Rigs.Small);
-        var page = Open(view.Bench.Kept!.Id, "wire");
+        var view = await OpenAsync(SmallRig.Text);
+        var page = Open(view.Session.Kept!.Id, "wire");
         page.WaitForAssertion(() => Assert.NotEmpty(page.FindComponents<WirePanel>()));
         Assert.Single(page.FindComponents<RigDrawing>());
         Assert.Equal("Wire", page.Find("nav.parts [aria-current=page]").TextContent.Trim());
@@ -24,8 +24,8 @@ public sealed class RigPageTests : PageTest
     [Fact]
     public async Task An_edit_in_a_part_shows_in_the_diagram_and_undo_takes_it_back()
     {
-        var view = await OpenAsync(Rigs.Small);
-        var page = Open(view.Bench.Kept!.Id, "wire");
+        var view = await OpenAsync(SmallRig.Text);
+        var page = Open(view.Session.Kept!.Id, "wire");
         page.WaitForAssertion(() => Assert.NotEmpty(page.FindComponents<RigDrawing>()));
         await page.FindComponent<RigDrawing>().Instance.SetWidthAsync(900);
         Assert.DoesNotContain("sev-fails", page.Find("g.part-load[data-subject='delay-2']").ClassList);
@@ -38,28 +38,28 @@ public sealed class RigPageTests : PageTest
     [Fact]
     public async Task A_refused_load_clicked_in_the_diagram_changes_nothing_and_one_that_may_is_plugged_in()
     {
-        var view = await OpenAsync(Rigs.Small);
-        var page = Open(view.Bench.Kept!.Id, "wire");
+        var view = await OpenAsync(SmallRig.Text);
+        var page = Open(view.Session.Kept!.Id, "wire");
         page.WaitForAssertion(() => Assert.NotEmpty(page.FindComponents<RigDrawing>()));
         await page.FindComponent<RigDrawing>().Instance.SetWidthAsync(900);
         await page.InvokeAsync(() => page.Find("g.can-pick[data-subject='brick/3']").ClickAsync(new()));
         await page.InvokeAsync(() => page.Find("g.part-load[data-subject='preamp-2']").ClickAsync(new()));
-        Assert.Null((await Store.FindAsync(view.Bench.Kept.Id, Stop))!.UndoWhat);
+        Assert.Null((await Store.FindAsync(view.Session.Kept.Id, Stop))!.UndoWhat);
         await page.InvokeAsync(() => page.Find("g.part-load[data-subject='drive-3']").ClickAsync(new()));
-        Assert.Equal("plugging drive-3 onto brick/3", (await Store.FindAsync(view.Bench.Kept.Id, Stop))!.UndoWhat);
+        Assert.Equal("plugging drive-3 onto brick/3", (await Store.FindAsync(view.Session.Kept.Id, Stop))!.UndoWhat);
     }
 
     [Fact]
     public async Task A_rig_without_loads_begins_with_its_gear_at_its_own_address_and_stays_there_when_the_first_comes()
     {
         var view = await OpenAsync("rig: Empty\n");
-        var id = view.Bench.Kept!.Id;
+        var id = view.Session.Kept!.Id;
         var page = Open(id, null);
         page.WaitForAssertion(() => Assert.NotEmpty(page.FindComponents<GearPanel>()));
         Assert.Empty(((BunitNavigationManager)Services.GetRequiredService<NavigationManager>()).History);
         Assert.Equal("Gear", page.Find("nav.parts [aria-current=page]").TextContent.Trim());
 
-        await page.InvokeAsync(() => page.FindComponent<GearPanel>().Instance.View.Bench.EditTextAsync("adding", Rigs.Small));
+        await page.InvokeAsync(() => page.FindComponent<GearPanel>().Instance.View.Session.EditTextAsync("adding", SmallRig.Text));
         page.WaitForAssertion(() => Assert.NotEmpty(page.FindComponents<RigDrawing>()));
         Assert.NotEmpty(page.FindComponents<GearPanel>());
 
@@ -72,11 +72,11 @@ public sealed class RigPageTests : PageTest
     [Fact]
     public async Task A_rig_with_loads_begins_with_its_findings_and_their_number_is_a_word_of_its_own()
     {
-        var view = await OpenAsync(Rigs.Small);
-        var page = Open(view.Bench.Kept!.Id, null);
+        var view = await OpenAsync(SmallRig.Text);
+        var page = Open(view.Session.Kept!.Id, null);
         page.WaitForAssertion(() => Assert.NotEmpty(page.FindComponents<FindingsPanel>()));
         var link = page.Find("nav.parts [aria-current=page]");
-        Assert.Equal($"rig/{view.Bench.Kept.Id}", link.GetAttribute("href"));
+        Assert.Equal($"rig/{view.Session.Kept.Id}", link.GetAttribute("href"));
         Assert.Equal(["Findings", $"{view.Check.Findings.Count}"], link.TextContent.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
     }
 
@@ -91,7 +91,7 @@ public sealed class RigPageTests : PageTest
     public async Task A_rig_that_cannot_be_read_opens_as_text_with_its_faults()
     {
         var view = await OpenAsync("rig: a\nload: {}\n");
-        var page = Open(view.Bench.Kept!.Id, null);
+        var page = Open(view.Session.Kept!.Id, null);
         page.WaitForAssertion(() => Assert.Contains("Line 2, column 1", page.Find(".faults").TextContent, StringComparison.Ordinal));
         page.Find("#file-text").Change("rig: a\nloads: {}\n");
         await page.InvokeAsync(() => page.Find("form").SubmitAsync());
@@ -114,7 +114,7 @@ public sealed class RigPageTests : PageTest
         page.FindComponent<InputFile>().UploadFiles(InputFileContent.CreateFromText("rig: [", "broken.yaml"));
         page.WaitForAssertion(() => Assert.Contains("broken.yaml is not a rig file that can be read", page.Markup, StringComparison.Ordinal));
         Assert.Single(await Store.ListAsync(Stop));
-        page.FindComponent<InputFile>().UploadFiles(InputFileContent.CreateFromText(Rigs.Small, "pier.yaml"));
+        page.FindComponent<InputFile>().UploadFiles(InputFileContent.CreateFromText(SmallRig.Text, "pier.yaml"));
         page.WaitForAssertion(() => Assert.Matches("/rig/[0-9a-f-]{36}$", Services.GetRequiredService<NavigationManager>().Uri));
         Assert.Contains(await Store.ListAsync(Stop), rig => rig.Name == "Pier Theatre");
     }

@@ -11,7 +11,7 @@ public sealed class SceneViewTests : PageTest
     [Fact]
     public async Task What_is_lit_picked_or_refused_has_its_class_and_its_reason()
     {
-        var view = await OpenAsync(Rigs.Small);
+        var view = await OpenAsync(SmallRig.Text);
         var part = Draw(RigDiagram.Draw(view.Rig, view.Check, new DiagramOptions { Width = 900 }), scene => scene
             .Add(one => one.Lit, new HashSet<string> { "drive-3" })
             .Add(one => one.Picked, "brick/3")
@@ -28,7 +28,7 @@ public sealed class SceneViewTests : PageTest
     [Fact]
     public async Task It_is_one_picture_with_a_description()
     {
-        var view = await OpenAsync(Rigs.Small);
+        var view = await OpenAsync(SmallRig.Text);
         var scene = RigDiagram.Draw(view.Rig, view.Check, new DiagramOptions { Width = 900 });
         var svg = Draw(scene).Find("svg");
         Assert.Equal("img", svg.GetAttribute("role"));
@@ -40,7 +40,7 @@ public sealed class SceneViewTests : PageTest
     [Fact]
     public async Task A_part_that_is_clicked_is_told_and_only_where_somebody_listens()
     {
-        var view = await OpenAsync(Rigs.Small);
+        var view = await OpenAsync(SmallRig.Text);
         var scene = RigDiagram.Draw(view.Rig, view.Check, new DiagramOptions { Width = 900 });
         Assert.Empty(Draw(scene).FindAll(".can-pick, .hit"));
         var picked = new List<string>();
@@ -53,7 +53,7 @@ public sealed class SceneViewTests : PageTest
     public async Task Hostile_names_are_text()
     {
         const string Name = "\"><script>x()</script>";
-        var view = await OpenAsync(Rigs.Small.Replace("delay-2", "'" + Name + "'", StringComparison.Ordinal));
+        var view = await OpenAsync(SmallRig.Text.Replace("delay-2", "'" + Name + "'", StringComparison.Ordinal));
         var part = Draw(RigDiagram.Draw(view.Rig, view.Check, new DiagramOptions { Width = 900 }), scene => scene.Add(one => one.Lit, new HashSet<string> { Name }));
         Assert.Empty(part.FindAll("script"));
         Assert.Contains(Name, part.FindAll("g").Select(group => group.GetAttribute("data-subject")));
@@ -64,7 +64,7 @@ public sealed class SceneViewTests : PageTest
     [Fact]
     public async Task The_diagram_draws_itself_at_the_width_it_is_told()
     {
-        var view = await OpenAsync(Rigs.Small);
+        var view = await OpenAsync(SmallRig.Text);
         var part = Show<RigDrawing>(view);
         Assert.Empty(part.FindAll("svg.scene"));
         await part.FindComponent<RigDrawing>().Instance.SetWidthAsync(390);

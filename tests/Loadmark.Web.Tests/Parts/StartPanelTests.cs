@@ -11,7 +11,7 @@ public sealed class StartPanelTests : PageTest
     [Fact]
     public async Task Settled_volts_are_in_a_table_and_in_the_diagram_when_asked_for()
     {
-        var view = await OpenAsync(Rigs.Small);
+        var view = await OpenAsync(SmallRig.Text);
         var part = Show<StartPanel>(view);
         var rows = part.FindAll("table tbody")[0].Children.Select(row => row.Children.Select(cell => cell.TextContent).ToArray()).ToList();
         Assert.Equal(["drive-3", "delay-2", "preamp-2"], rows.Select(row => row[0]));
@@ -28,7 +28,7 @@ public sealed class StartPanelTests : PageTest
     [Fact]
     public async Task A_longer_lead_solves_anew_and_is_put_into_the_rig_only_when_asked()
     {
-        var view = await OpenAsync(Rigs.Small);
+        var view = await OpenAsync(SmallRig.Text);
         var part = Show<StartPanel>(view);
         var before = Volts(part, 1);
 
@@ -104,7 +104,7 @@ public sealed class StartPanelTests : PageTest
     [Fact]
     public async Task Sampling_says_in_how_many_every_load_runs()
     {
-        var view = await OpenAsync(Rigs.Small);
+        var view = await OpenAsync(SmallRig.Text);
         var part = Show<StartPanel>(view);
         part.Find("#spread-samples").Change("200");
         await part.InvokeAsync(() => Button(part, "Sample").ClickAsync(new()));
@@ -114,7 +114,7 @@ public sealed class StartPanelTests : PageTest
     [Fact]
     public async Task A_rig_without_wiring_is_led_to_the_plan()
     {
-        var view = await OpenAsync(Rigs.Small[..Rigs.Small.IndexOf("wired:", StringComparison.Ordinal)]);
+        var view = await OpenAsync(SmallRig.Text[..SmallRig.Text.IndexOf("wired:", StringComparison.Ordinal)]);
         Assert.Contains("/plan", Show<StartPanel>(view).Markup, StringComparison.Ordinal);
     }
 

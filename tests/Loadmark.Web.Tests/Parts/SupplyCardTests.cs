@@ -1,7 +1,7 @@
 using Bunit;
 using Loadmark.Files;
-using Loadmark.Web.Bench;
 using Loadmark.Web.Parts;
+using Loadmark.Web.Views;
 
 namespace Loadmark.Web.Tests.Parts;
 
@@ -11,7 +11,7 @@ public sealed class SupplyCardTests : PageTest
     [Fact]
     public async Task Outlets_are_added_by_a_line_and_a_refused_line_stays()
     {
-        var view = await OpenAsync(Rigs.Small);
+        var view = await OpenAsync(SmallRig.Text);
         var part = Show<GearPanel>(view);
         await part.InvokeAsync(() => part.Find("#more-0").ChangeAsync(new() { Value = "3-4: 9 V 1 A" }));
         await part.InvokeAsync(() => part.Find("form.addoutlet").SubmitAsync());
@@ -28,7 +28,7 @@ public sealed class SupplyCardTests : PageTest
     [Fact]
     public async Task A_renamed_supply_keeps_its_feeds()
     {
-        var view = await OpenAsync(Rigs.Small);
+        var view = await OpenAsync(SmallRig.Text);
         var part = Show<GearPanel>(view);
         await part.InvokeAsync(() => part.Find("[data-gear=brick] input.tag").ChangeAsync(new() { Value = "a/b" }));
         part.WaitForAssertion(() => Assert.Contains("'/'", part.Find("[data-gear=brick] [role=alert]").TextContent, StringComparison.Ordinal));
@@ -40,7 +40,7 @@ public sealed class SupplyCardTests : PageTest
     [Fact]
     public async Task A_removed_outlet_takes_its_feed_with_it()
     {
-        var view = await OpenAsync(Rigs.Small);
+        var view = await OpenAsync(SmallRig.Text);
         var part = Show<GearPanel>(view);
         await part.InvokeAsync(() => part.Find("[aria-label='More about outlet brick/2']").ClickAsync(new()));
         await part.InvokeAsync(() => part.FindAll("button").First(button => button.TextContent.Trim() == "Remove outlet brick/2").ClickAsync(new()));
@@ -52,7 +52,7 @@ public sealed class SupplyCardTests : PageTest
     [Fact]
     public async Task An_outlet_is_relabelled_and_its_fields_are_kept()
     {
-        var view = await OpenAsync(Rigs.Small);
+        var view = await OpenAsync(SmallRig.Text);
         var part = Show<GearPanel>(view);
         await part.InvokeAsync(() => part.Find("[aria-label='Label of outlet brick/1']").ChangeAsync(new() { Value = "9 V DC 200 mA" }));
         Assert.Equal("9 V DC 200 mA", view.Rig.Supplies[0].Outlets[0].Label.Text);
@@ -65,7 +65,7 @@ public sealed class SupplyCardTests : PageTest
     [Fact]
     public async Task A_new_label_without_the_voltage_that_the_outlet_is_set_to_keeps_the_rig_whole()
     {
-        var view = await OpenAsync(Rigs.Small);
+        var view = await OpenAsync(SmallRig.Text);
         var part = Show<GearPanel>(view);
         await part.InvokeAsync(() => part.Find("[aria-label='Label of outlet brick/2']").ChangeAsync(new() { Value = "12 V DC 500 mA" }));
         Assert.Equal("12 V DC 500 mA", view.Rig.Supplies[0].Outlets[1].Label.Text);
@@ -129,7 +129,7 @@ public sealed class SupplyCardTests : PageTest
     [Fact]
     public async Task A_removed_supply_leaves_its_loads()
     {
-        var view = await OpenAsync(Rigs.Small);
+        var view = await OpenAsync(SmallRig.Text);
         var part = Show<GearPanel>(view);
         await part.InvokeAsync(() => part.Find("[data-gear=brick] .more").ClickAsync(new()));
         await part.InvokeAsync(() => part.FindAll("button").First(button => button.TextContent.Trim() == "Remove brick").ClickAsync(new()));
@@ -143,7 +143,7 @@ public sealed class SupplyCardTests : PageTest
 
     private static void AssertReads(RigView view)
     {
-        var reading = RigFileReader.Read(view.Bench.Text, "");
+        var reading = RigFileReader.Read(view.Session.Text, "");
         Assert.Empty(reading.Errors);
         Assert.Equal(view.Rig, reading.Rig);
     }

@@ -10,7 +10,7 @@ public sealed class WirePanelTests : PageTest
     [Fact]
     public async Task A_target_that_is_refused_says_why_and_does_nothing()
     {
-        var view = await OpenAsync(Rigs.Small);
+        var view = await OpenAsync(SmallRig.Text);
         var part = Show<WirePanel>(view);
         part.Find("#wire-outlet").Change("brick/3");
         Assert.Equal(new OutletRef("brick", "3"), view.Picked);
@@ -23,20 +23,20 @@ public sealed class WirePanelTests : PageTest
         var before = view.Rig;
         await refused.ClickAsync(new());
         Assert.Equal(before, view.Rig);
-        Assert.Null(view.Bench.Kept!.UndoWhat);
+        Assert.Null(view.Session.Kept!.UndoWhat);
         Assert.NotNull(await view.PlugAsync("preamp-2"));
     }
 
     [Fact]
     public async Task A_target_that_may_is_plugged_in_and_unplugged_again()
     {
-        var view = await OpenAsync(Rigs.Small);
+        var view = await OpenAsync(SmallRig.Text);
         var part = Show<WirePanel>(view);
         part.Find("#wire-outlet").Change("brick/3");
         Assert.Contains("now on brick/1", Target(part, "drive-3").TextContent, StringComparison.Ordinal);
         await Target(part, "drive-3").ClickAsync(new());
         Assert.Equal("brick/3", Assert.Single(view.Rig.Wired!.Value, feed => feed.To.Contains("drive-3")).From.ToString());
-        Assert.Equal("plugging drive-3 onto brick/3", view.Bench.Kept!.UndoWhat);
+        Assert.Equal("plugging drive-3 onto brick/3", view.Session.Kept!.UndoWhat);
 
         part.WaitForAssertion(() => Assert.Equal("true", Target(part, "drive-3").GetAttribute("aria-pressed")));
         await part.InvokeAsync(() => Target(part, "drive-3").ClickAsync(new()));
@@ -46,7 +46,7 @@ public sealed class WirePanelTests : PageTest
     [Fact]
     public async Task Setting_lead_and_keeping_of_a_feed_are_changed_in_place()
     {
-        var view = await OpenAsync(Rigs.Small.Replace("wired:", "leads: { flip: { type: reversing } }\nwired:", StringComparison.Ordinal));
+        var view = await OpenAsync(SmallRig.Text.Replace("wired:", "leads: { flip: { type: reversing } }\nwired:", StringComparison.Ordinal));
         var part = Show<WirePanel>(view);
         await part.InvokeAsync(() => part.FindAll(".feed")[1].QuerySelectorAll("select")[0].ChangeAsync(new() { Value = "18 V" }));
         Assert.Equal([new Volts(18)], view.Rig.Wired!.Value[1].At);
@@ -61,7 +61,7 @@ public sealed class WirePanelTests : PageTest
     [Fact]
     public async Task Two_outlets_are_joined_for_a_load_or_it_says_why_not()
     {
-        var view = await OpenAsync(Rigs.Small.Replace("wired:", "leads: { pair: { type: series } }\nwired:", StringComparison.Ordinal).Replace("- { from: brick/1, to: drive-3 }\n", "", StringComparison.Ordinal).Replace("  - { from: brick/2", "  - { from: brick/2", StringComparison.Ordinal));
+        var view = await OpenAsync(SmallRig.Text.Replace("wired:", "leads: { pair: { type: series } }\nwired:", StringComparison.Ordinal).Replace("- { from: brick/1, to: drive-3 }\n", "", StringComparison.Ordinal).Replace("  - { from: brick/2", "  - { from: brick/2", StringComparison.Ordinal));
         var part = Show<WirePanel>(view);
         await JoinAsync(part, "brick/1", "brick/1", "preamp-2");
         Assert.Contains("Choose two outlets", part.Find(".joinform ~ [role=alert]").TextContent, StringComparison.Ordinal);
@@ -78,7 +78,7 @@ public sealed class WirePanelTests : PageTest
     [Fact]
     public async Task One_outlet_over_two_feeds_does_not_take_the_panel_down()
     {
-        var view = await OpenAsync(Rigs.Small.Replace("to: delay-2 }", "to: delay-2 }\n  - { from: brick/2, at: 9 V, to: drive-3 }", StringComparison.Ordinal));
+        var view = await OpenAsync(SmallRig.Text.Replace("to: delay-2 }", "to: delay-2 }\n  - { from: brick/2, at: 9 V, to: drive-3 }", StringComparison.Ordinal));
         var part = Show<WirePanel>(view);
         await part.InvokeAsync(() => part.Find("[aria-label='Unplug drive-3']").ClickAsync(new()));
         part.WaitForAssertion(() => Assert.Equal(view.Rig.Wired!.Value.Count, part.FindAll(".feed").Count));

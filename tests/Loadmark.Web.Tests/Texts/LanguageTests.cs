@@ -26,7 +26,7 @@ public sealed partial class LanguageTests : PageTest
     public async Task Headings_buttons_and_labels_are_in_the_other_language()
     {
         Translate();
-        var view = await OpenAsync(Rigs.Small);
+        var view = await OpenAsync(SmallRig.Text);
         AssertTranslated(Show<FindingsPanel>(view));
         AssertTranslated(Show<GearPanel>(view));
         AssertTranslated(Show<WirePanel>(view));
@@ -41,14 +41,14 @@ public sealed partial class LanguageTests : PageTest
     public async Task Figures_and_tags_are_put_into_the_other_languages_sentences()
     {
         Translate();
-        var view = await OpenAsync(Rigs.Small);
+        var view = await OpenAsync(SmallRig.Text);
         var part = Show<GearPanel>(view);
         Assert.NotNull(part.Find("[aria-label='⟦Tag of drive-3⟧']"));
         part.Find("#enter-loads").Input("A-1: 9V 12mA\nA-2: 9V 12mA");
         Assert.Equal("⟦Add 2 loads⟧", part.FindAll(".entry .row > button")[0].TextContent);
         await part.InvokeAsync(() => part.Find("[data-gear='drive-3'] .more").ClickAsync(new()));
         await part.InvokeAsync(() => part.FindAll("button").First(button => button.TextContent == "⟦Duplicate⟧").ClickAsync(new()));
-        Assert.Contains("drive-3", view.Bench.Kept!.UndoWhat, StringComparison.Ordinal);
+        Assert.Contains("drive-3", view.Session.Kept!.UndoWhat, StringComparison.Ordinal);
     }
 
     [GeneratedRegex("[A-Za-z]{3,}", RegexOptions.None, 1000)]

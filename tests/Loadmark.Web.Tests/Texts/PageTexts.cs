@@ -3,8 +3,8 @@ using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using Loadmark.Core.Checks;
 using Loadmark.Files.Forms;
-using Loadmark.Web.Bench;
 using Loadmark.Web.Pages;
+using Loadmark.Web.Texts;
 
 namespace Loadmark.Web.Tests.Texts;
 

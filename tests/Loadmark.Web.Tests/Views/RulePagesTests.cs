@@ -1,9 +1,9 @@
 using AngleSharp.Html.Parser;
 using Loadmark.Core.Checks;
 using Loadmark.Simulation.Checks;
-using Loadmark.Web.Bench;
+using Loadmark.Web.Views;
 
-namespace Loadmark.Web.Tests.Bench;
+namespace Loadmark.Web.Tests.Views;
 
 /// <summary>What the page shows of the rules' pages is text for people, and not the signs that it is written with.</summary>
 public sealed class RulePagesTests

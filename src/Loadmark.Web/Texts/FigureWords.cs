@@ -1,8 +1,7 @@
 using Loadmark.Core.Gear;
-using Loadmark.Web.Texts;
 using Microsoft.Extensions.Localization;
 
-namespace Loadmark.Web.Bench;
+namespace Loadmark.Web.Texts;
 
 /// <summary>Figures with where they came from, in words.</summary>
 internal static class FigureWords

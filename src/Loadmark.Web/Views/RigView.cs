@@ -2,29 +2,30 @@ using Loadmark.Core.Checks;
 using Loadmark.Core.Rigs;
 using Loadmark.Core.Trials;
 using Loadmark.Drawing.Diagrams;
+using Loadmark.Workshop.Sessions;
 
-namespace Loadmark.Web.Bench;
+namespace Loadmark.Web.Views;
 
-/// <summary>What the parts of one rig's page share: the rig on the bench, what is lit, what is picked, what is shown on trial.</summary>
-/// <param name="bench">The bench.</param>
-public sealed class RigView(RigBench bench)
+/// <summary>What the parts of one rig's page share: the rig of the session, what is lit, what is picked, what is shown on trial.</summary>
+/// <param name="session">The session.</param>
+public sealed class RigView(RigSession session)
 {
     /// <summary>The rig that what is shown follows from.</summary>
-    private Rig? _followed = bench.Rig;
+    private Rig? _followed = session.Rig;
 
     /// <summary>Raised after anything but the rig itself has changed.</summary>
     public event EventHandler? Changed;
 
-    /// <summary>The bench.</summary>
-    public RigBench Bench => bench;
+    /// <summary>The session that edits the rig.</summary>
+    public RigSession Session => session;
 
-    /// <summary>The rig on the bench.</summary>
+    /// <summary>The rig of the session.</summary>
     /// <exception cref="InvalidOperationException">Its text cannot be read.</exception>
-    public Rig Rig => bench.Rig ?? throw new InvalidOperationException("There is no readable rig on the bench.");
+    public Rig Rig => session.Rig ?? throw new InvalidOperationException("There is no readable rig in the session.");
 
-    /// <summary>What the rules say of the rig on the bench.</summary>
+    /// <summary>What the rules say of the rig of the session.</summary>
     /// <exception cref="InvalidOperationException">Its text cannot be read.</exception>
-    public CheckResult Check => bench.Check ?? throw new InvalidOperationException("There is no readable rig on the bench.");
+    public CheckResult Check => session.Check ?? throw new InvalidOperationException("There is no readable rig in the session.");
 
     /// <summary>The ids that are lit in the diagram.</summary>
     public IReadOnlySet<string> Lit { get; private set; } = new HashSet<string>();
@@ -35,7 +36,7 @@ public sealed class RigView(RigBench bench)
     /// <summary>What becomes of each load on the picked outlet, in the order of the rig; empty when none is picked.</summary>
     public IReadOnlyList<Connection> Connections { get; private set; } = [];
 
-    /// <summary>A rig that is shown on trial; null when the diagram shows the rig on the bench.</summary>
+    /// <summary>A rig that is shown on trial; null when the diagram shows the rig of the session.</summary>
     public RigPreview? Preview { get; private set; }
 
     /// <summary>Volts and amps that the diagram shows; null for none.</summary>
@@ -72,16 +73,16 @@ public sealed class RigView(RigBench bench)
         if (Connections.FirstOrDefault(connection => connection.Load == load) is not { } connection)
             return null;
         if (connection.IsThere)
-            await bench.EditAsync($"unplugging {load}", Rig.Unplug(load));
+            await session.EditAsync($"unplugging {load}", Rig.Unplug(load));
         else if (connection.Refusal is { } refusal)
             return refusal;
         else
-            await bench.EditAsync($"plugging {connection.Best.What}", connection.Best.Rig);
+            await session.EditAsync($"plugging {connection.Best.What}", connection.Best.Rig);
         return null;
     }
 
     /// <summary>Shows a rig on trial.</summary>
-    /// <param name="preview">The rig; null to show the one on the bench again.</param>
+    /// <param name="preview">The rig; null to show that of the session again.</param>
     public void Show(RigPreview? preview)
     {
         Preview = preview;
@@ -94,7 +95,7 @@ public sealed class RigView(RigBench bench)
         if (Preview is not { } preview)
             return;
         Preview = null;
-        await bench.EditAsync(preview.What, preview.Rig);
+        await session.EditAsync(preview.What, preview.Rig);
         Changed?.Invoke(this, EventArgs.Empty);
     }
 
@@ -110,16 +111,16 @@ public sealed class RigView(RigBench bench)
     /// <summary>Brings what follows from the rig up to date after it has changed.</summary>
     public void Follow()
     {
-        // A bench has more to tell than edits: that one is kept, or what the circuit says of it.
-        if (ReferenceEquals(_followed, bench.Rig))
+        // A session has more to tell than edits: that one is kept, or what the circuit says of it.
+        if (ReferenceEquals(_followed, session.Rig))
             return;
-        (_followed, Preview, Readings) = (bench.Rig, null, null);
+        (_followed, Preview, Readings) = (session.Rig, null, null);
         Refresh();
     }
 
     private void Refresh()
     {
-        if (Picked is { } outlet && bench.Rig is { } rig
+        if (Picked is { } outlet && session.Rig is { } rig
             && rig.Supplies.Items.Any(supply => supply.Id == outlet.Supply && supply.Outlets.Items.Any(one => one.Id == outlet.Outlet)))
         {
             // By the nameplates alone: with the circuit solved for every way there is, forty loads would take seconds.

@@ -1,9 +1,8 @@
 using Loadmark.Files.Forms;
 using Loadmark.Files.Merging;
-using Loadmark.Web.Texts;
 using Microsoft.Extensions.Localization;
 
-namespace Loadmark.Web.Bench;
+namespace Loadmark.Web.Texts;
 
 /// <summary>What two windows changed, in plain words.</summary>
 internal static class MergeWords

@@ -2,7 +2,7 @@ using System.Collections.Frozen;
 using Markdig.Syntax;
 using Markdig.Syntax.Inlines;
 
-namespace Loadmark.Web.Bench;
+namespace Loadmark.Web.Views;
 
 /// <summary>
 /// Why the rules are what they are, from their pages in the documentation, which are built into this library. Of a page only this part is shown

@@ -1,6 +1,6 @@
 using Loadmark.Core.Rigs;
 
-namespace Loadmark.Web.Bench;
+namespace Loadmark.Workshop.Sessions;
 
 /// <summary>A rig with other leads and another headroom, to see what becomes of it.</summary>
 /// <param name="Lead">The lead that is changed; null for all plain ones.</param>

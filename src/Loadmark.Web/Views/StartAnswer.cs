@@ -5,7 +5,7 @@ using Loadmark.Drawing.Diagrams;
 using Loadmark.Simulation.Starting;
 using Loadmark.Simulation.Wiring;
 
-namespace Loadmark.Web.Bench;
+namespace Loadmark.Web.Views;
 
 /// <summary>The first seconds of a rig, to look at moment by moment.</summary>
 public sealed class StartAnswer

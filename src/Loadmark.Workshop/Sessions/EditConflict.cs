@@ -4,14 +4,14 @@ using Loadmark.Files;
 using Loadmark.Files.Reading;
 using Loadmark.Storage.Rigs;
 
-namespace Loadmark.Web.Bench;
+namespace Loadmark.Workshop.Sessions;
 
 /// <summary>Two windows that have edited one rig, until it is settled which edit counts or how both do.</summary>
 /// <param name="Before">The text that both began from.</param>
 /// <param name="Ours">The text on this page.</param>
 /// <param name="Theirs">The rig as the other window kept it.</param>
 /// <param name="Library">The gear that they may take from the library; null where there is none.</param>
-public sealed record RigMeeting(string Before, string Ours, StoredRig Theirs, IGearLookup? Library = null)
+public sealed record EditConflict(string Before, string Ours, StoredRig Theirs, IGearLookup? Library = null)
 {
     private readonly Dictionary<MergePlace, MergeSide> _choices = [];
     private readonly Rig? _before = RigFileReader.Read(Before, "", Library).Rig;
@@ -31,9 +31,9 @@ public sealed record RigMeeting(string Before, string Ours, StoredRig Theirs, IG
     public void Choose(MergePlace place, MergeSide side) => _choices[place] = side;
 
     /// <summary>The same choices after one of the two was edited again.</summary>
-    public RigMeeting With(string ours, StoredRig theirs)
+    public EditConflict With(string ours, StoredRig theirs)
     {
-        var next = new RigMeeting(Before, ours, theirs, Library);
+        var next = new EditConflict(Before, ours, theirs, Library);
         foreach (var (place, side) in _choices)
             next.Choose(place, side);
         return next;

@@ -1,9 +1,8 @@
 using Loadmark.Core.Rigs;
 using Loadmark.Planning;
-using Loadmark.Web.Texts;
 using Microsoft.Extensions.Localization;
 
-namespace Loadmark.Web.Bench;
+namespace Loadmark.Web.Texts;
 
 /// <summary>Feeds and moves in words.</summary>
 internal static class FeedWords

@@ -1,15 +1,17 @@
 using System.Globalization;
 
-namespace Loadmark.Web.Bench;
+namespace Loadmark.Workshop.Sessions;
 
 /// <summary>Finds ids that nothing has yet.</summary>
-internal static class FreeIds
+public static class FreeIds
 {
     /// <summary>An id like a given one: its number counted on (drive-3, drive-4), or with a number after it (brick, brick 2).</summary>
     /// <param name="id">The id.</param>
     /// <param name="taken">The ids there are.</param>
     public static string Like(string id, IEnumerable<string> taken)
     {
+        ArgumentNullException.ThrowIfNull(id);
+        ArgumentNullException.ThrowIfNull(taken);
         var used = taken.ToHashSet(StringComparer.Ordinal);
         var stem = id.AsSpan().TrimEnd("0123456789");
         var digits = id.Length - stem.Length;

@@ -2,9 +2,9 @@ using CsCheck;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 using Loadmark.Files;
-using Loadmark.Web.Bench;
+using Loadmark.Workshop.Sessions;
 
-namespace Loadmark.Web.Tests.Bench;
+namespace Loadmark.Workshop.Tests.Sessions;
 
 /// <summary>A rig with other leads on trial is a rig.</summary>
 public sealed class LeadTrialTests
@@ -31,7 +31,7 @@ public sealed class LeadTrialTests
     [Fact]
     public void Plain_leads_become_a_lead_with_a_name_that_the_file_can_hold()
     {
-        var rig = RigFileReader.Read(Rigs.Small, "").Rig!;
+        var rig = RigFileReader.Read(SmallRig.Text, "").Rig!;
         var after = new LeadTrial(null, 3, "0.14 mm²", null).Apply(rig);
         var lead = Assert.Single(after.Leads);
         Assert.Equal((LeadTrial.PlainName, LeadType.Straight, new Metres(3)), (lead.Id, lead.Type, lead.Length));
@@ -45,7 +45,7 @@ public sealed class LeadTrialTests
     [Fact]
     public void A_chain_is_lengthened_to_its_first_plug()
     {
-        var rig = RigFileReader.Read(PageExamples.Read("chain-start"), "").Rig!;
+        var rig = RigFileReader.Read(File.ReadAllText(Repository.PathOf("examples", "chain-start.rig.yaml")), "").Rig!;
         var lead = Assert.Single(new LeadTrial("long chain", 5, null, null).Apply(rig).Leads);
         Assert.Equal((new Metres(5), new Metres(0.25m)), (lead.Tail, lead.Pitch));
     }
@@ -53,7 +53,7 @@ public sealed class LeadTrialTests
     [Fact]
     public void A_chain_that_has_the_name_of_plain_leads_does_not_get_a_twin()
     {
-        var rig = RigFileReader.Read(Rigs.Small, "").Rig! with { Leads = [new Lead { Id = LeadTrial.PlainName, Type = LeadType.DaisyChain, Plugs = 3 }] };
+        var rig = RigFileReader.Read(SmallRig.Text, "").Rig! with { Leads = [new Lead { Id = LeadTrial.PlainName, Type = LeadType.DaisyChain, Plugs = 3 }] };
         Assert.NotNull(WiredRig.Of(new LeadTrial(null, 3, null, null).Apply(rig)));
     }
 

@@ -2,7 +2,7 @@ using System.Text;
 using Loadmark.Files;
 using Microsoft.AspNetCore.Components.Forms;
 
-namespace Loadmark.Web.Bench;
+namespace Loadmark.Web.Views;
 
 /// <summary>Reads files that the user chose or dropped.</summary>
 public static class ChosenFile

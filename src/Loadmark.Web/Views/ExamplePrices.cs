@@ -1,4 +1,4 @@
-namespace Loadmark.Web.Bench;
+namespace Loadmark.Web.Views;
 
 /// <summary>The invented price list that ships as an example, built into this library.</summary>
 internal static class ExamplePrices

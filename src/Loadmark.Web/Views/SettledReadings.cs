@@ -2,7 +2,7 @@ using Loadmark.Drawing.Diagrams;
 using Loadmark.Simulation.Figures;
 using Loadmark.Simulation.Settling;
 
-namespace Loadmark.Web.Bench;
+namespace Loadmark.Web.Views;
 
 /// <summary>A steady state as the diagram shows it.</summary>
 internal static class SettledReadings

@@ -2,7 +2,7 @@ using Loadmark.Core.Rigs;
 using Loadmark.Planning;
 using Loadmark.Planning.Explaining;
 
-namespace Loadmark.Web.Bench;
+namespace Loadmark.Workshop.Solves;
 
 /// <summary>A plan with the rig it was made for.</summary>
 /// <param name="Before">The rig when it was asked for.</param>

@@ -4,7 +4,7 @@ using Markdig.Renderers;
 using Markdig.Syntax;
 using Markdig.Syntax.Inlines;
 
-namespace Loadmark.Web.Bench;
+namespace Loadmark.Web.Views;
 
 /// <summary>Markdown of the documentation as the page shows it: what is HTML in it is shown as text.</summary>
 internal static class PageMarkdown

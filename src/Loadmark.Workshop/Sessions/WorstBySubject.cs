@@ -1,13 +1,15 @@
 using Loadmark.Core.Checks;
 
-namespace Loadmark.Web.Bench;
+namespace Loadmark.Workshop.Sessions;
 
 /// <summary>The worst finding about each thing of a rig.</summary>
-internal static class WorstBySubject
+public static class WorstBySubject
 {
     /// <summary>The severities by the id that findings name things by; without notes, which mark nothing.</summary>
+    /// <param name="check">What the rules say of the rig.</param>
     public static IReadOnlyDictionary<string, Severity> Of(CheckResult check)
     {
+        ArgumentNullException.ThrowIfNull(check);
         var worst = new Dictionary<string, Severity>(StringComparer.Ordinal);
         foreach (var finding in check.Findings.Items.Where(static finding => finding.Severity > Severity.Note))
         {

@@ -1,10 +1,10 @@
-namespace Loadmark.Web.Tests;
+namespace Loadmark.Testing;
 
-/// <summary>Small rigs that several tests use. The gear is invented.</summary>
-internal static class Rigs
+/// <summary>A small rig that several tests use. The gear is invented.</summary>
+public static class SmallRig
 {
     /// <summary>A rig without a fault, a comment in its file, one outlet free.</summary>
-    public const string Small = """
+    public const string Text = """
         rig: Pier Theatre
         mains: 230 V 50 Hz
         # the loads

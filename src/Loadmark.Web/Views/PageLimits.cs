@@ -1,4 +1,4 @@
-namespace Loadmark.Web.Bench;
+namespace Loadmark.Web.Views;
 
 /// <summary>How much one page may ask of the machine.</summary>
 public sealed record PageLimits

@@ -2,7 +2,7 @@ namespace Loadmark.Workshop.Solves;
 
 /// <summary>Computes the newest of what is asked for, on another thread; what was asked for before is stopped and forgotten.</summary>
 /// <typeparam name="T">What is computed.</typeparam>
-public sealed class Newest<T> : IDisposable
+public sealed class LatestOnly<T> : IDisposable
     where T : class
 {
     private CancellationTokenSource? _stop;

@@ -1,7 +1,7 @@
 using Loadmark.Core.Checks;
 using Loadmark.Core.Rigs;
 
-namespace Loadmark.Web.Bench;
+namespace Loadmark.Workshop.Sessions;
 
 /// <summary>A rig as it would be, shown in the diagram until it is taken or left.</summary>
 /// <param name="What">What taking it does, for the undo button: "plan the wiring".</param>

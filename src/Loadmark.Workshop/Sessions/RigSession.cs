@@ -11,22 +11,22 @@ using Loadmark.Storage.Rigs;
 using Loadmark.Workshop.Library;
 using Loadmark.Workshop.Solves;
 
-namespace Loadmark.Web.Bench;
+namespace Loadmark.Workshop.Sessions;
 
 /// <summary>
-/// One rig on the bench: as kept, as read, and what the rules say of it. Every edit goes through here: it is checked and shown at once, and
-/// kept before the next one. One page has one bench, and its calls come one at a time.
+/// One rig that somebody edits: as kept, as read, and what the rules say of it. Every edit goes through here: it is checked and shown at once,
+/// and kept before the next one. One page has one session, and its calls come one at a time.
 /// </summary>
 /// <param name="store">Where rigs are kept.</param>
 /// <param name="shelf">The gear library; null where there is none, and then a rig that takes gear from it cannot be read.</param>
-public sealed class RigBench(RigStore store, GearShelf? shelf = null) : IDisposable
+public sealed class RigSession(RigStore store, GearShelf? shelf = null) : IDisposable
 {
     private const string Removed = "This rig was removed in another window. Export it if you want to keep it.";
 
     /// <summary>How long an edit waits for the circuit to be solved before it shows without.</summary>
     private static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(40);
 
-    private readonly Newest<CheckResult> _examination = new();
+    private readonly LatestOnly<CheckResult> _examination = new();
 
     /// <summary>Raised after the rig, or what is said of it, has changed.</summary>
     public event EventHandler? Changed;
@@ -56,10 +56,10 @@ public sealed class RigBench(RigStore store, GearShelf? shelf = null) : IDisposa
     public string? Trouble { get; private set; }
 
     /// <summary>The rig as another window has kept it meanwhile; null unless both have edited it.</summary>
-    public StoredRig? Theirs => Meeting?.Theirs;
+    public StoredRig? Theirs => Conflict?.Theirs;
 
     /// <summary>What both have edited, and how it is to be settled; null unless both have.</summary>
-    public RigMeeting? Meeting { get; private set; }
+    public EditConflict? Conflict { get; private set; }
 
     /// <summary>Whether the last edit had to write the file anew, so that comments in it are gone. Undo brings them back.</summary>
     public bool LostComments { get; private set; }
@@ -88,18 +88,18 @@ public sealed class RigBench(RigStore store, GearShelf? shelf = null) : IDisposa
         return true;
     }
 
-    /// <summary>Judges a rig by every rule, as the bench does.</summary>
+    /// <summary>Judges a rig by every rule, as a session does.</summary>
     /// <param name="rig">The rig.</param>
     public static CheckResult Judge(Rig rig) => RigAnalysis.Of(rig, AnalysisDepth.Verdict).Check;
 
     /// <summary>Changes the rig.</summary>
     /// <param name="what">What the edit does, for the undo button.</param>
     /// <param name="rig">The rig after it.</param>
-    /// <exception cref="InvalidOperationException">There is no readable rig on the bench.</exception>
+    /// <exception cref="InvalidOperationException">There is no readable rig in the session.</exception>
     public Task EditAsync(string what, Rig rig)
     {
         if (Rig is null)
-            throw new InvalidOperationException("There is no readable rig on the bench.");
+            throw new InvalidOperationException("There is no readable rig in the session.");
         if (rig == Rig)
             return Task.CompletedTask;
         try
@@ -142,7 +142,7 @@ public sealed class RigBench(RigStore store, GearShelf? shelf = null) : IDisposa
 
     /// <summary>Settles that two windows have edited the rig: theirs counts, and ours is one step back.</summary>
     public Task TakeTheirsAsync() =>
-        Meeting is { Theirs: var theirs } ? SettleAsync("taking the other window's edit", theirs.Name, theirs.Text) : Task.CompletedTask;
+        Conflict is { Theirs: var theirs } ? SettleAsync("taking the other window's edit", theirs.Name, theirs.Text) : Task.CompletedTask;
 
     /// <summary>Settles that two windows have edited the rig: ours counts, and theirs is one step back.</summary>
     public Task KeepOursAsync() => Theirs is { } theirs ? SaveAsync(_pending, theirs.Revision) : Task.CompletedTask;
@@ -151,12 +151,12 @@ public sealed class RigBench(RigStore store, GearShelf? shelf = null) : IDisposa
     /// <returns>Why they do not fit together, and nothing is changed; null when it is done.</returns>
     public async Task<string?> MergeAsync()
     {
-        if (Meeting is not { Merged: { } merged } meeting)
+        if (Conflict is not { Merged: { } merged } conflict)
             return null;
         RigTextUpdate update;
         try
         {
-            update = meeting.Text();
+            update = conflict.Text();
         }
         catch (ArgumentException fault)
         {
@@ -164,19 +164,19 @@ public sealed class RigBench(RigStore store, GearShelf? shelf = null) : IDisposa
         }
 
         await SettleAsync("merging two windows' edits", merged.Rig.Name, update.Text);
-        LostComments = Meeting is null && !update.CommentsKept;
+        LostComments = Conflict is null && !update.CommentsKept;
         return null;
     }
 
     /// <summary>Keeps ours after theirs, so that it can be undone to, and then what was settled.</summary>
     private async Task SettleAsync(string what, string name, string text)
     {
-        var meeting = Meeting!;
+        var conflict = Conflict!;
         StoredRig? settled = null;
         await _turn.WaitAsync();
         try
         {
-            var outcome = await store.SaveAsync(meeting.Theirs.Id, meeting.Theirs.Revision, Rig?.Name ?? Kept!.Name, meeting.Ours, _pending);
+            var outcome = await store.SaveAsync(conflict.Theirs.Id, conflict.Theirs.Revision, Rig?.Name ?? Kept!.Name, conflict.Ours, _pending);
             if (outcome is { State: SaveState.Saved, Rig: { } ours })
             {
                 Kept = ours;
@@ -186,7 +186,7 @@ public sealed class RigBench(RigStore store, GearShelf? shelf = null) : IDisposa
             if (outcome is { State: SaveState.Saved })
                 settled = outcome.Rig;
             else if (outcome is { State: SaveState.Conflict, Rig: { } third })
-                Meeting = meeting.With(meeting.Ours, third);
+                Conflict = conflict.With(conflict.Ours, third);
             else
                 Complain(Removed);
         }
@@ -247,9 +247,9 @@ public sealed class RigBench(RigStore store, GearShelf? shelf = null) : IDisposa
         await shown;
     }
 
-    /// <summary>Keeps what is on the bench.</summary>
+    /// <summary>Keeps what is in the session.</summary>
     /// <param name="what">What the edit did.</param>
-    /// <param name="over">The revision that it is to follow; null for the one that the bench knows.</param>
+    /// <param name="over">The revision that it is to follow; null for the one that the session knows.</param>
     private async Task SaveAsync(string what, long? over)
     {
         var (text, name) = (Text, Rig?.Name ?? Kept!.Name);
@@ -261,10 +261,10 @@ public sealed class RigBench(RigStore store, GearShelf? shelf = null) : IDisposa
             switch (outcome)
             {
                 case { State: SaveState.Saved, Rig: { } now }:
-                    (Kept, Trouble, Meeting) = (now, null, null);
+                    (Kept, Trouble, Conflict) = (now, null, null);
                     break;
                 case { State: SaveState.Conflict, Rig: { } now }:
-                    Meeting = Meeting?.With(text, now) ?? new RigMeeting(Kept.Text, text, now, _library);
+                    Conflict = Conflict?.With(text, now) ?? new EditConflict(Kept.Text, text, now, _library);
                     break;
                 default:
                     Complain(Removed);
@@ -292,7 +292,7 @@ public sealed class RigBench(RigStore store, GearShelf? shelf = null) : IDisposa
 
     private async Task TakeAsync(StoredRig kept)
     {
-        (Kept, Text, Trouble, Meeting, LostComments, Refusal) = (kept, kept.Text, null, null, false, null);
+        (Kept, Text, Trouble, Conflict, LostComments, Refusal) = (kept, kept.Text, null, null, false, null);
         var reading = await ReadAsync(kept.Text);
         Errors = reading.Errors;
         if (reading.Rig is { } rig)

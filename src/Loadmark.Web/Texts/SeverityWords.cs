@@ -1,6 +1,6 @@
 using Loadmark.Core.Checks;
 
-namespace Loadmark.Web.Bench;
+namespace Loadmark.Web.Texts;
 
 /// <summary>How severities are shown on the page: a word, a sign and a class, never a colour alone.</summary>
 public static class SeverityWords
