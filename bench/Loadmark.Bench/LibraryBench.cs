@@ -39,14 +39,14 @@ internal static class LibraryBench
             "what", "times", "median", "95th percentile", "longest", "compared");
         using var store = new Store(folder, TimeProvider.System, RigMentions.Of);
         await store.OpenAsync();
-        using var shelf = new GearShelf(store);
+        using var cache = new LibraryCache(store);
         var random = new Random(1);
         var gear = SeededGear.Table(random, pieces);
 
-        var preview = ImportPreview.Of(await shelf.NowAsync(), GearFileReader.Read(gear, "gear.csv"));
-        Add(table, $"import {pieces} new pieces", [await TimeAsync(() => new GearKeeper(store).TakeAsync(preview, static _ => true, "bench"))]);
+        var preview = ImportPreview.Of(await cache.NowAsync(), GearFileReader.Read(gear, "gear.csv"));
+        Add(table, $"import {pieces} new pieces", [await TimeAsync(() => new LibraryEditor(store).TakeAsync(preview, static _ => true, "bench"))]);
         GearSnapshot now = null!;
-        Add(table, "read the library for the first time", [await TimeAsync(async () => now = await shelf.NowAsync())]);
+        Add(table, "read the library for the first time", [await TimeAsync(async () => now = await cache.NowAsync())]);
         Add(table, "first search, which makes the index", [Time(() => now.Search("reverb", 50))]);
         foreach (var query in Queries)
         {
@@ -57,13 +57,13 @@ internal static class LibraryBench
         }
 
         var changed = now.Find(GearKind.Load, "PD-00001")!;
-        await new GearKeeper(store).ChangeAsync(changed.Stored, changed.Piece!, ["changed"], "bench");
-        Add(table, "read the library after one change", [await TimeAsync(async () => now = await shelf.NowAsync())]);
+        await new LibraryEditor(store).ChangeAsync(changed.Stored, changed.Piece!, ["changed"], "bench");
+        Add(table, "read the library after one change", [await TimeAsync(async () => now = await cache.NowAsync())]);
 
         var texts = SeededGear.Rigs(random, now, rigs);
         Add(table, "keep a rig, its uses of gear with it", await KeepAllAsync(store, texts));
         foreach (var (tag, users) in SeededGear.Shared)
-            await AffectedAsync(table, store, shelf, tag, users);
+            await AffectedAsync(table, store, cache, tag, users);
 
         List<Core.Rigs.Rig> some = [.. texts.Take(200).Select(text => RigFileReader.Read(text, "", now).Rig!)];
         Add(table, "judge one rig by its nameplates", [.. some.Select(rig => Time(() => Core.Checks.RigChecker.Check(rig)))]);
@@ -83,18 +83,18 @@ internal static class LibraryBench
         return times;
     }
 
-    private static async Task AffectedAsync(ResultTable table, Store store, GearShelf shelf, string tag, int rigs)
+    private static async Task AffectedAsync(ResultTable table, Store store, LibraryCache cache, string tag, int rigs)
     {
-        var keeper = new GearKeeper(store);
+        var editor = new LibraryEditor(store);
         var (first, all, found, processor) = (new List<double>(), new List<double>(), 0, new List<double>());
         for (var run = 0; run < 5; run++)
         {
-            var gear = (await shelf.NowAsync()).Find(GearKind.Load, tag)!;
-            await keeper.ChangeAsync(gear.Stored, GearPiece.Of(gear.Piece!.Load! with { Run = new Amps(0.2m + (0.01m * run)) }), gear.Stored.Content.Words, "bench");
-            gear = (await shelf.NowAsync()).Find(GearKind.Load, tag)!;
+            var gear = (await cache.NowAsync()).Find(GearKind.Load, tag)!;
+            await editor.ChangeAsync(gear.Stored, GearPiece.Of(gear.Piece!.Load! with { Run = new Amps(0.2m + (0.01m * run)) }), gear.Stored.Content.Words, "bench");
+            gear = (await cache.NowAsync()).Find(GearKind.Load, tag)!;
             var (clock, spent) = (Stopwatch.StartNew(), Process.GetCurrentProcess().TotalProcessorTime);
             found = 0;
-            await foreach (var _ in new AffectedRigs(store, shelf).FindAsync(gear))
+            await foreach (var _ in new AffectedRigs(store, cache).FindAsync(gear))
             {
                 if (++found == 1)
                     first.Add(clock.Elapsed.TotalMilliseconds);

@@ -38,7 +38,7 @@ internal static class SeededGear
         var texts = new List<string>(count);
         for (var number = 0; number < count; number++)
         {
-            List<ShelfGear> gear = [.. Shared.Where(shared => number < shared.Rigs).Select(shared => library.Find(GearKind.Load, shared.Tag)!)];
+            List<LibraryGear> gear = [.. Shared.Where(shared => number < shared.Rigs).Select(shared => library.Find(GearKind.Load, shared.Tag)!)];
             while (gear.Count < LoadsOfARig)
             {
                 var one = library.Gear[random.Next(library.Gear.Length)];
@@ -60,7 +60,7 @@ internal static class SeededGear
     }
 
     /// <summary>How many pieces have each word of a query, or one near it, looking at every word of every piece.</summary>
-    public static int Scan(IEnumerable<ShelfGear> gear, string query)
+    public static int Scan(IEnumerable<LibraryGear> gear, string query)
     {
         var wanted = query.ToLowerInvariant().Split([' ', '-'], StringSplitOptions.RemoveEmptyEntries);
         return gear.Count(one => Array.TrueForAll(wanted, word => $"{one.Tag} {one.Name} {one.Stored.Content.Label}".ToLowerInvariant().Split([' ', '-'], StringSplitOptions.RemoveEmptyEntries)

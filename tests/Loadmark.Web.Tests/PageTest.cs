@@ -28,9 +28,9 @@ public abstract class PageTest : BunitContext
         Services.AddMudBlazorDialog();
         Services.AddSingleton(_store);
         Services.AddSingleton(Store);
-        Shelf = new GearShelf(_store);
-        Services.AddSingleton(Shelf);
-        Services.AddSingleton<GearKeeper>();
+        Cache = new LibraryCache(_store);
+        Services.AddSingleton(Cache);
+        Services.AddSingleton<LibraryEditor>();
         Services.AddSingleton<AffectedRigs>();
         Services.AddSingleton(Opening);
         Services.AddSingleton(TimeProvider.System);
@@ -50,7 +50,7 @@ public abstract class PageTest : BunitContext
 
     private protected RigStore Store => _store.Rigs;
 
-    private protected GearShelf Shelf { get; }
+    private protected LibraryCache Cache { get; }
 
     private protected StoreOpening Opening { get; }
 
@@ -68,7 +68,7 @@ public abstract class PageTest : BunitContext
     /// <summary>Another window on a rig that is kept.</summary>
     private protected async Task<RigView> ReopenAsync(Guid id)
     {
-        var session = new RigSession(Store, Shelf);
+        var session = new RigSession(Store, Cache);
         Assert.True(await session.OpenAsync(id));
         return new RigView(session);
     }

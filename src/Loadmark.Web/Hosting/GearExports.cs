@@ -14,14 +14,14 @@ internal static class GearExports
     /// <summary>Maps them.</summary>
     public static void MapGearExports(this IEndpointRouteBuilder routes)
     {
-        routes.MapGet("/gear/library.yaml", async (GearShelf shelf, HttpContext context) =>
-            Download(context, ExportedGear.AsYaml(await shelf.NowAsync(context.RequestAborted), null).Text, "application/yaml", "library.yaml"));
+        routes.MapGet("/gear/library.yaml", async (LibraryCache cache, HttpContext context) =>
+            Download(context, ExportedGear.AsYaml(await cache.NowAsync(context.RequestAborted), null).Text, "application/yaml", "library.yaml"));
         Map("loads", GearKind.Load);
         Map("supplies", GearKind.Supply);
         Map("leads", GearKind.Lead);
 
-        void Map(string name, GearKind kind) => routes.MapGet($"/gear/{name}.csv", async (GearShelf shelf, HttpContext context) =>
-            Download(context, ExportedGear.AsTable(await shelf.NowAsync(context.RequestAborted), kind).Text, "text/csv", $"{name}.csv"));
+        void Map(string name, GearKind kind) => routes.MapGet($"/gear/{name}.csv", async (LibraryCache cache, HttpContext context) =>
+            Download(context, ExportedGear.AsTable(await cache.NowAsync(context.RequestAborted), kind).Text, "text/csv", $"{name}.csv"));
     }
 
     private static IResult Download(HttpContext context, string text, string type, string name)

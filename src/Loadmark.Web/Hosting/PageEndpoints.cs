@@ -57,9 +57,9 @@ public static class PageEndpoints
         return Download(context, rig.Text, "application/yaml", FileNameOf(rig.Name) + ".rig.yaml");
     }
 
-    private static async Task<IResult> ExportLoadsAsync(Guid id, RigStore store, GearShelf shelf, HttpContext context)
+    private static async Task<IResult> ExportLoadsAsync(Guid id, RigStore store, LibraryCache cache, HttpContext context)
     {
-        if (await store.FindAsync(id, context.RequestAborted) is not { } kept || RigFileReader.Read(kept.Text, "", await shelf.NowAsync(context.RequestAborted)).Rig is not { } rig)
+        if (await store.FindAsync(id, context.RequestAborted) is not { } kept || RigFileReader.Read(kept.Text, "", await cache.NowAsync(context.RequestAborted)).Rig is not { } rig)
             return Results.NotFound();
 
         // The mark at the start tells spreadsheets that it is UTF-8.

@@ -45,8 +45,8 @@ public static class PageServices
         services.AddScoped<CircuitHandler, CircuitMarks>();
         services.AddSingleton(store);
         services.AddSingleton(store.Rigs);
-        services.AddSingleton<GearShelf>();
-        services.AddSingleton<GearKeeper>();
+        services.AddSingleton<LibraryCache>();
+        services.AddSingleton<LibraryEditor>();
         services.AddSingleton<AffectedRigs>();
         services.AddSingleton(opening);
         services.AddSingleton(limits);

@@ -20,7 +20,7 @@ public sealed partial class GearItemPage : ComponentBase
 
     private static readonly Dictionary<string, string> NoFaults = [];
 
-    private ShelfGear? _gear;
+    private LibraryGear? _gear;
     private ImmutableArray<RigSummary> _rigs = [];
     private Guid _opened;
     private bool _isRead;
@@ -33,7 +33,7 @@ public sealed partial class GearItemPage : ComponentBase
     [Parameter] public Guid Id { get; set; }
 
     [Inject] private Store Store { get; set; } = null!;
-    [Inject] private GearKeeper Keeper { get; set; } = null!;
+    [Inject] private LibraryEditor Editor { get; set; } = null!;
     [Inject] private IStringLocalizer<PageText> T { get; set; } = null!;
 
     /// <inheritdoc/>
@@ -50,7 +50,7 @@ public sealed partial class GearItemPage : ComponentBase
         try
         {
             var stored = await Store.Gear.FindAsync(Id);
-            _gear = stored is null ? null : new ShelfGear(stored);
+            _gear = stored is null ? null : new LibraryGear(stored);
             _rigs = _gear is { } gear ? [.. (await Store.Gear.Uses.RigsWithAsync(gear.Kind, gear.Tag)).Select(static rig => rig.Rig)] : [];
         }
         catch (StorageException fault)
@@ -137,7 +137,7 @@ public sealed partial class GearItemPage : ComponentBase
         (_trouble, _tagFault) = (null, null);
         try
         {
-            var outcome = await Keeper.ChangeAsync(_gear!.Stored, piece, words ?? _gear.Stored.Content.Words, T["typed on the page"]);
+            var outcome = await Editor.ChangeAsync(_gear!.Stored, piece, words ?? _gear.Stored.Content.Words, T["typed on the page"]);
             switch (outcome.State)
             {
                 case GearState.TagTaken:

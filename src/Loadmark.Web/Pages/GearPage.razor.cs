@@ -20,7 +20,7 @@ public sealed partial class GearPage : ComponentBase
 
     private GearSnapshot _library = GearSnapshot.Empty;
     private IReadOnlyDictionary<(GearKind, string), int> _uses = new Dictionary<(GearKind, string), int>();
-    private ImmutableArray<ShelfGear> _found = [];
+    private ImmutableArray<LibraryGear> _found = [];
     private ImmutableArray<(string Word, int Count)> _words = [];
     private string _find = "";
     private string _filter = "";
@@ -31,7 +31,7 @@ public sealed partial class GearPage : ComponentBase
     private string? _trouble;
 
     [Inject] private Store Store { get; set; } = null!;
-    [Inject] private GearShelf Shelf { get; set; } = null!;
+    [Inject] private LibraryCache Cache { get; set; } = null!;
     [Inject] private IStringLocalizer<PageText> T { get; set; } = null!;
 
     /// <inheritdoc/>
@@ -41,7 +41,7 @@ public sealed partial class GearPage : ComponentBase
     {
         try
         {
-            _library = await Shelf.NowAsync();
+            _library = await Cache.NowAsync();
             _uses = await Store.Gear.Uses.CountAsync();
             _trouble = null;
         }
@@ -83,7 +83,7 @@ public sealed partial class GearPage : ComponentBase
         _found = _word.Length == 0 ? found : [.. found.Where(gear => gear.Stored.Content.Words.Items.Contains(_word, StringComparer.OrdinalIgnoreCase))];
     }
 
-    private string Used(ShelfGear gear) => _uses.GetValueOrDefault((gear.Kind, GearTag.KeyOf(gear.Tag))) switch
+    private string Used(LibraryGear gear) => _uses.GetValueOrDefault((gear.Kind, GearTag.KeyOf(gear.Tag))) switch
     {
         0 => "",
         1 => T["in 1 rig"],
@@ -95,7 +95,7 @@ public sealed partial class GearPage : ComponentBase
         (_import, _importName) = (null, chosen.File.Name);
         if (await ChosenFile.ReadTextAsync(chosen.File, GearFileReader.MostBytes) is { } text)
         {
-            _library = await Shelf.NowAsync();
+            _library = await Cache.NowAsync();
             _import = GearFileReader.Read(text, chosen.File.Name);
             _trouble = null;
         }

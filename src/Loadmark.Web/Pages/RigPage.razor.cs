@@ -38,7 +38,7 @@ public sealed partial class RigPage : ComponentBase
     [Parameter] public string? Part { get; set; }
 
     [Inject] private RigStore Store { get; set; } = null!;
-    [Inject] private GearShelf Shelf { get; set; } = null!;
+    [Inject] private LibraryCache Cache { get; set; } = null!;
     [Inject] private NavigationManager Address { get; set; } = null!;
     [Inject] private IJSRuntime Browser { get; set; } = null!;
     [Inject] private IStringLocalizer<PageText> T { get; set; } = null!;
@@ -78,7 +78,7 @@ public sealed partial class RigPage : ComponentBase
             return;
         _opened = Id;
         _session?.Dispose();
-        var session = new RigSession(Store, Shelf);
+        var session = new RigSession(Store, Cache);
         _isMissing = !await session.OpenAsync(Id);
         if (_isMissing)
         {

@@ -32,7 +32,7 @@ public sealed partial class RigsPage : ComponentBase
     private RigSummary? _removed;
 
     [Inject] private RigStore Store { get; set; } = null!;
-    [Inject] private GearShelf Shelf { get; set; } = null!;
+    [Inject] private LibraryCache Cache { get; set; } = null!;
     [Inject] private StoreOpening Opening { get; set; } = null!;
     [Inject] private NavigationManager Address { get; set; } = null!;
     [Inject] private IStringLocalizer<PageText> T { get; set; } = null!;
@@ -51,7 +51,7 @@ public sealed partial class RigsPage : ComponentBase
     private async Task LoadAsync()
     {
         _rigs = await Store.ListAsync();
-        var library = await Shelf.NowAsync();
+        var library = await Cache.NowAsync();
         StateHasChanged();
         foreach (var rig in _rigs.Value.Take(MostJudged))
         {
@@ -77,7 +77,7 @@ public sealed partial class RigsPage : ComponentBase
             return;
         }
 
-        var reading = RigFileReader.Read(text, chosen.File.Name, await Shelf.NowAsync());
+        var reading = RigFileReader.Read(text, chosen.File.Name, await Cache.NowAsync());
         if (reading.Rig is not { } rig)
         {
             _faults = reading.Errors;
@@ -93,7 +93,7 @@ public sealed partial class RigsPage : ComponentBase
         if (await Store.FindAsync(rig.Id) is not { } kept)
             return;
         var name = T["{0}, copy", kept.Name].Value;
-        var text = RigFileReader.Read(kept.Text, "", await Shelf.NowAsync()).Rig is { } read ? RigFileEditor.Update(kept.Text, read with { Name = name }).Text : kept.Text;
+        var text = RigFileReader.Read(kept.Text, "", await Cache.NowAsync()).Rig is { } read ? RigFileEditor.Update(kept.Text, read with { Name = name }).Text : kept.Text;
         await Store.AddAsync(name, text);
         await LoadAsync();
     }

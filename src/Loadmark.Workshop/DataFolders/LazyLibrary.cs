@@ -28,7 +28,7 @@ public sealed class LazyLibrary(string folder) : IGearLookup
     {
         using var store = new Store(folder, TimeProvider.System);
         await store.OpenAsync();
-        using var shelf = new GearShelf(store);
-        return await shelf.NowAsync();
+        using var cache = new LibraryCache(store);
+        return await cache.NowAsync();
     }
 }

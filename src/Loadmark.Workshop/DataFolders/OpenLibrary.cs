@@ -10,18 +10,18 @@ public sealed class OpenLibrary : IDisposable
     private OpenLibrary(Store store)
     {
         Store = store;
-        Shelf = new GearShelf(store);
-        Keeper = new GearKeeper(store);
+        Cache = new LibraryCache(store);
+        Editor = new LibraryEditor(store);
     }
 
     /// <summary>What is kept.</summary>
     public Store Store { get; }
 
     /// <summary>The gear.</summary>
-    public GearShelf Shelf { get; }
+    public LibraryCache Cache { get; }
 
     /// <summary>Changes the gear.</summary>
-    public GearKeeper Keeper { get; }
+    public LibraryEditor Editor { get; }
 
     /// <summary>Opens what is kept in a folder; makes it where there is nothing.</summary>
     /// <param name="folder">The folder.</param>
@@ -41,7 +41,7 @@ public sealed class OpenLibrary : IDisposable
     /// <inheritdoc/>
     public void Dispose()
     {
-        Shelf.Dispose();
+        Cache.Dispose();
         Store.Dispose();
     }
 }

@@ -16,8 +16,8 @@ namespace Loadmark.Workshop.Library;
 
 /// <summary>Finds the rigs that a change of the library's gear means something to, and does for each what somebody decides.</summary>
 /// <param name="store">What is kept, opened.</param>
-/// <param name="shelf">The library.</param>
-public sealed class AffectedRigs(Store store, GearShelf shelf)
+/// <param name="cache">The library.</param>
+public sealed class AffectedRigs(Store store, LibraryCache cache)
 {
     /// <summary>What a rig says for itself, whatever the library says: it is neither a figure of the gear nor told by it.</summary>
     private static readonly string[] OfTheRig = ["name", "priority"];
@@ -30,7 +30,7 @@ public sealed class AffectedRigs(Store store, GearShelf shelf)
     /// <param name="cancellationToken">Gives up.</param>
     /// <returns>The rigs as they are done, in no particular order.</returns>
     /// <exception cref="StorageException">The medium failed.</exception>
-    public IAsyncEnumerable<AffectedRig> FindAsync(ShelfGear gear, CancellationToken cancellationToken = default) => FindAsync(gear, new AffectedOptions(), cancellationToken);
+    public IAsyncEnumerable<AffectedRig> FindAsync(LibraryGear gear, CancellationToken cancellationToken = default) => FindAsync(gear, new AffectedOptions(), cancellationToken);
 
     /// <summary>The same, on fewer threads or with somebody who is told how far it has come.</summary>
     /// <param name="gear">The piece.</param>
@@ -38,13 +38,13 @@ public sealed class AffectedRigs(Store store, GearShelf shelf)
     /// <param name="cancellationToken">Gives up.</param>
     /// <returns>The rigs as they are done, in no particular order.</returns>
     /// <exception cref="StorageException">The medium failed.</exception>
-    public async IAsyncEnumerable<AffectedRig> FindAsync(ShelfGear gear, AffectedOptions options, [EnumeratorCancellation] CancellationToken cancellationToken = default)
+    public async IAsyncEnumerable<AffectedRig> FindAsync(LibraryGear gear, AffectedOptions options, [EnumeratorCancellation] CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(gear);
         ArgumentNullException.ThrowIfNull(options);
         if (gear.Piece is not { } now)
             yield break;
-        var library = await shelf.NowAsync(cancellationToken);
+        var library = await cache.NowAsync(cancellationToken);
         var decided = await store.Gear.Uses.DecisionsAsync(gear.Id, gear.Stored.Revision, cancellationToken);
         var before = await BeforeAsync(gear, cancellationToken);
         List<RigText> rigs = [.. (await store.Gear.Uses.RigsWithAsync(gear.Kind, gear.Tag, cancellationToken)).Where(rig => !decided.ContainsKey(rig.Rig.Id))];
@@ -91,7 +91,7 @@ public sealed class AffectedRigs(Store store, GearShelf shelf)
     /// <param name="gear">The piece as it was shown.</param>
     /// <param name="cancellationToken">Gives up.</param>
     /// <exception cref="StorageException">The medium failed.</exception>
-    public Task<SaveState> TakeNewAsync(AffectedRig rig, ShelfGear gear, CancellationToken cancellationToken = default) =>
+    public Task<SaveState> TakeNewAsync(AffectedRig rig, LibraryGear gear, CancellationToken cancellationToken = default) =>
         DecideAsync(rig, gear, takesNew: true, (read, _) => rig.TakesFromLibrary ? read : Renewed(read, gear.Piece!), $"taking the library's figures of {gear.Tag}", cancellationToken);
 
     /// <summary>Leaves a rig the figures that it has. Into one that takes the piece from the library, those of before are written, and win there.</summary>
@@ -99,7 +99,7 @@ public sealed class AffectedRigs(Store store, GearShelf shelf)
     /// <param name="gear">The piece as it was shown.</param>
     /// <param name="cancellationToken">Gives up.</param>
     /// <exception cref="StorageException">The medium failed.</exception>
-    public Task<SaveState> KeepOldAsync(AffectedRig rig, ShelfGear gear, CancellationToken cancellationToken = default) =>
+    public Task<SaveState> KeepOldAsync(AffectedRig rig, LibraryGear gear, CancellationToken cancellationToken = default) =>
         DecideAsync(rig, gear, takesNew: false, (read, before) => rig.TakesFromLibrary && before is not null ? WithFiguresOf(read, before) : read, $"keeping the figures of {gear.Tag} as they were", cancellationToken);
 
     private static Rig Renewed(Rig rig, GearPiece now) =>
@@ -168,14 +168,14 @@ public sealed class AffectedRigs(Store store, GearShelf shelf)
     };
 
     /// <summary>What was said of a piece before the last change that says something else; null when it always was so.</summary>
-    private async Task<GearPiece?> BeforeAsync(ShelfGear gear, CancellationToken cancellationToken)
+    private async Task<GearPiece?> BeforeAsync(LibraryGear gear, CancellationToken cancellationToken)
     {
         var history = await store.Gear.HistoryAsync(gear.Id, cancellationToken);
         var old = history.Reverse().Select(static change => change.After).OfType<GearContent>().FirstOrDefault(content => content.Text != gear.Stored.Content.Text);
         return old is null ? null : GearText.Read(gear.Kind, gear.Tag, old.Text).Piece;
     }
 
-    private async Task<SaveState> DecideAsync(AffectedRig affected, ShelfGear gear, bool takesNew, Func<Rig, Rig?, Rig> change, string what, CancellationToken cancellationToken)
+    private async Task<SaveState> DecideAsync(AffectedRig affected, LibraryGear gear, bool takesNew, Func<Rig, Rig?, Rig> change, string what, CancellationToken cancellationToken)
     {
         ArgumentNullException.ThrowIfNull(affected);
         ArgumentNullException.ThrowIfNull(gear);
@@ -183,7 +183,7 @@ public sealed class AffectedRigs(Store store, GearShelf shelf)
             return SaveState.Gone;
         if (kept.Revision != affected.Rig.Revision)
             return SaveState.Conflict;
-        var library = await shelf.NowAsync(cancellationToken);
+        var library = await cache.NowAsync(cancellationToken);
         if (RigFileReader.Read(kept.Text, "", library).Rig is { } rig)
         {
             var before = await BeforeAsync(gear, cancellationToken) is { } old ? RigFileReader.Read(kept.Text, "", new EarlierGear(library, old)).Rig : null;

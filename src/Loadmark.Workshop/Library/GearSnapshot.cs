@@ -9,11 +9,11 @@ namespace Loadmark.Workshop.Library;
 /// <summary>The library at one moment: all gear that is not removed. Immutable, and safe to ask from many threads at once.</summary>
 public sealed class GearSnapshot : IGearLookup
 {
-    private readonly Dictionary<(GearKind, string), ShelfGear> _byTag;
-    private readonly Dictionary<Guid, ShelfGear> _byId;
+    private readonly Dictionary<(GearKind, string), LibraryGear> _byTag;
+    private readonly Dictionary<Guid, LibraryGear> _byId;
     private readonly Lazy<TextIndex> _index;
 
-    internal GearSnapshot(long stamp, IEnumerable<ShelfGear> gear)
+    internal GearSnapshot(long stamp, IEnumerable<LibraryGear> gear)
     {
         Stamp = stamp;
         Gear = [.. gear.OrderBy(static one => one.Kind).ThenBy(static one => one.Tag, StringComparer.OrdinalIgnoreCase)];
@@ -29,16 +29,16 @@ public sealed class GearSnapshot : IGearLookup
     public long Stamp { get; }
 
     /// <summary>All gear: loads, then supplies, then leads, each by tag.</summary>
-    public ImmutableArray<ShelfGear> Gear { get; }
+    public ImmutableArray<LibraryGear> Gear { get; }
 
     /// <summary>The piece that has a tag, capitals aside; null when none has.</summary>
     /// <param name="kind">What sort of thing it is.</param>
     /// <param name="tag">The tag.</param>
-    public ShelfGear? Find(GearKind kind, string tag) => _byTag.GetValueOrDefault((kind, GearTag.KeyOf(tag)));
+    public LibraryGear? Find(GearKind kind, string tag) => _byTag.GetValueOrDefault((kind, GearTag.KeyOf(tag)));
 
     /// <summary>One piece; null when it is not there.</summary>
     /// <param name="id">What the store knows it by.</param>
-    public ShelfGear? Find(Guid id) => _byId.GetValueOrDefault(id);
+    public LibraryGear? Find(Guid id) => _byId.GetValueOrDefault(id);
 
     /// <summary>
     /// Finds gear by tag, name, words that it is filed under, and label, the best match first. Forgives typos, and signs and noughts in
@@ -47,7 +47,7 @@ public sealed class GearSnapshot : IGearLookup
     /// <param name="query">What somebody typed.</param>
     /// <param name="most">At most so many.</param>
     /// <param name="kind">Only gear of this kind; null for all.</param>
-    public ImmutableArray<ShelfGear> Search(string query, int most, GearKind? kind = null)
+    public ImmutableArray<LibraryGear> Search(string query, int most, GearKind? kind = null)
     {
         ArgumentNullException.ThrowIfNull(query);
         return string.IsNullOrWhiteSpace(query)

@@ -27,7 +27,7 @@ public sealed record ImportRow
     public ValueList<string> Words { get; init; }
 
     /// <summary>The library's piece of that tag; null when there is none.</summary>
-    public ShelfGear? Present { get; init; }
+    public LibraryGear? Present { get; init; }
 
     /// <summary>What the library would say otherwise than now; empty when it is new. What the file says nothing of stays as it is.</summary>
     public ImmutableArray<GearDifference> Differences { get; init; } = [];

@@ -11,22 +11,22 @@ namespace Loadmark.Workshop.Library;
 /// <param name="Measured">Its readings, and what they come to.</param>
 /// <param name="Changes">Every change, the oldest first.</param>
 /// <param name="Rigs">The rigs that have it, the last changed first.</param>
-public sealed record ShownGear(ShelfGear Gear, MeasuredFigures Measured, ImmutableArray<GearChange> Changes, ImmutableArray<RigSummary> Rigs)
+public sealed record ShownGear(LibraryGear Gear, MeasuredFigures Measured, ImmutableArray<GearChange> Changes, ImmutableArray<RigSummary> Rigs)
 {
     /// <summary>Gathers it.</summary>
     /// <param name="store">What is kept, opened.</param>
-    /// <param name="keeper">Tells what the readings come to.</param>
+    /// <param name="editor">Tells what the readings come to.</param>
     /// <param name="gear">The piece.</param>
     /// <param name="stop">Gives up.</param>
     /// <exception cref="StorageException">The medium failed.</exception>
-    public static async Task<ShownGear> OfAsync(Store store, GearKeeper keeper, ShelfGear gear, CancellationToken stop)
+    public static async Task<ShownGear> OfAsync(Store store, LibraryEditor editor, LibraryGear gear, CancellationToken stop)
     {
         ArgumentNullException.ThrowIfNull(store);
-        ArgumentNullException.ThrowIfNull(keeper);
+        ArgumentNullException.ThrowIfNull(editor);
         ArgumentNullException.ThrowIfNull(gear);
         return new ShownGear(
             gear,
-            await keeper.MeasuredAsync(gear.Id, stop),
+            await editor.MeasuredAsync(gear.Id, stop),
             await store.Gear.HistoryAsync(gear.Id, stop),
             [.. (await store.Gear.Uses.RigsWithAsync(gear.Kind, gear.Tag, stop)).Select(static rig => rig.Rig)]);
     }

@@ -18,8 +18,8 @@ namespace Loadmark.Workshop.Sessions;
 /// and kept before the next one. One page has one session, and its calls come one at a time.
 /// </summary>
 /// <param name="store">Where rigs are kept.</param>
-/// <param name="shelf">The gear library; null where there is none, and then a rig that takes gear from it cannot be read.</param>
-public sealed class RigSession(RigStore store, GearShelf? shelf = null) : IDisposable
+/// <param name="cache">The gear library; null where there is none, and then a rig that takes gear from it cannot be read.</param>
+public sealed class RigSession(RigStore store, LibraryCache? cache = null) : IDisposable
 {
     private const string Removed = "This rig was removed in another window. Export it if you want to keep it.";
 
@@ -309,8 +309,8 @@ public sealed class RigSession(RigStore store, GearShelf? shelf = null) : IDispo
     {
         try
         {
-            if (shelf is not null)
-                _library = await shelf.NowAsync();
+            if (cache is not null)
+                _library = await cache.NowAsync();
         }
         catch (StorageException)
         {

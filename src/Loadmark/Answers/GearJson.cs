@@ -78,7 +78,7 @@ internal static class GearJson
         .List("readings", static measured => measured.Readings, Reading, "The readings, struck out ones too, the oldest first.");
 
     /// <summary>What a piece is: the members that each answer about gear begins with.</summary>
-    public static JsonShape<ShelfGear> Head { get; } = new JsonShape<ShelfGear>("", "")
+    public static JsonShape<LibraryGear> Head { get; } = new JsonShape<LibraryGear>("", "")
         .Word("kind", static gear => JsonWords.Of(gear.Kind), JsonWords.GearKinds, "What sort of thing it is.")
         .Text("tag", static gear => gear.Tag, "Its tag.")
         .Text("name", static gear => OrNull(gear.Name), "Its name; null where it has none.", Presence.OrNull)
@@ -139,7 +139,7 @@ internal static class GearJson
 
     /// <summary>Writes what readings come to, with the piece, and a line end.</summary>
     public static void Write(Stream output, StoredGear gear, MeasuredFigures measured) =>
-        JsonFigures.WriteLine(output, MeasuredLoad, new MeasuredGear(new ShelfGear(gear), measured));
+        JsonFigures.WriteLine(output, MeasuredLoad, new MeasuredGear(new LibraryGear(gear), measured));
 
     /// <summary>A moment as every program reads it (ISO 8601, UTC).</summary>
     public static string Moment(DateTimeOffset moment) =>

@@ -13,9 +13,9 @@ internal sealed class AffectedCommand(Surroundings around)
     /// <summary>Finds the rigs and answers; 1 where one of them fails or does harm with the library's figures.</summary>
     public int Run(Request.RigsAffected request) => _room.Use(request, makes: false, async (library, stop) =>
     {
-        if (_room.Find(await library.Shelf.NowAsync(stop), request.Tag, request.Kind) is not { } gear)
+        if (_room.Find(await library.Cache.NowAsync(stop), request.Tag, request.Kind) is not { } gear)
             return ExitCode.Unreadable;
-        var ordered = await AffectedInOrder.FindAsync(new AffectedRigs(library.Store, library.Shelf), gear, new AffectedOptions(), stop);
+        var ordered = await AffectedInOrder.FindAsync(new AffectedRigs(library.Store, library.Cache), gear, new AffectedOptions(), stop);
         if (request.Json)
             RigsJson.Write(around.Output, gear, ordered);
         else

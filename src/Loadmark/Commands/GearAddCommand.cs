@@ -29,10 +29,10 @@ internal sealed class GearAddCommand(Surroundings around, IRigSource source)
         return _room.Use(request, makes: true, async (library, stop) =>
         {
             ValueList<string> words = [.. request.Words.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Distinct(StringComparer.OrdinalIgnoreCase)];
-            var outcome = await library.Keeper.AddAsync(piece, words, "typed in", stop);
+            var outcome = await library.Editor.AddAsync(piece, words, "typed in", stop);
             if (outcome.State == GearState.TagTaken)
                 return _complaints.Unusable($"the library has a {JsonWords.Of(piece.Kind)} with the tag {outcome.Gear!.Content.Tag} already. Nothing was changed. See: loadmark gear show {outcome.Gear.Content.Tag}");
-            return await new GearReadCommand(around).ShowAsync(library, new ShelfGear(outcome.Gear!), request.Json, stop);
+            return await new GearReadCommand(around).ShowAsync(library, new LibraryGear(outcome.Gear!), request.Json, stop);
         });
     }
 
@@ -43,7 +43,7 @@ internal sealed class GearAddCommand(Surroundings around, IRigSource source)
             return _complaints.Unreadable([new CheckAnswer(path, null, reading.Errors)], request.Json);
         return _room.Use(request, makes: true, async (library, stop) =>
         {
-            var preview = ImportPreview.Of(await library.Shelf.NowAsync(stop), rig);
+            var preview = ImportPreview.Of(await library.Cache.NowAsync(stop), rig);
             if (request.Kind is { } kind)
                 preview = new ImportPreview([.. preview.Rows.Where(row => row.Kind == kind)]);
             return await new GearFileCommand(around).TakeAsync(library, preview, new TakenTags(request.Take, request.TakeAll), $"from the rig {rig.Name}", [], request.Json, stop);

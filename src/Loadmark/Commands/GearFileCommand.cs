@@ -24,7 +24,7 @@ internal sealed class GearFileCommand(Surroundings around)
             return _complaints.Unreadable([new CheckAnswer(request.File, null, file.Errors)], request.Json);
         return _room.Use(request, makes: true, async (library, stop) =>
         {
-            var preview = ImportPreview.Of(await library.Shelf.NowAsync(stop), file);
+            var preview = ImportPreview.Of(await library.Cache.NowAsync(stop), file);
             return await TakeAsync(library, preview, new TakenTags(request.Take, request.TakeAll), $"imported from {Path.GetFileName(request.File)}", file.LeftOut, request.Json, stop);
         });
     }
@@ -36,7 +36,7 @@ internal sealed class GearFileCommand(Surroundings around)
 
     private async Task<int> ExportAsync(Request.GearExport request, OpenLibrary library, CancellationToken stop)
     {
-        var now = await library.Shelf.NowAsync(stop);
+        var now = await library.Cache.NowAsync(stop);
         var isTable = Path.GetExtension(request.File).ToLowerInvariant() is ".csv" or ".tsv" or ".txt";
         var separator = Path.GetExtension(request.File).Equals(".tsv", StringComparison.OrdinalIgnoreCase) ? '\t' : ',';
         var gear = isTable ? ExportedGear.AsTable(now, request.Kind, separator) : ExportedGear.AsYaml(now, request.Kind);
@@ -59,7 +59,7 @@ internal sealed class GearFileCommand(Surroundings around)
     {
         if (take.Strangers(preview).FirstOrDefault() is { } stranger)
             return _complaints.Unusable($"--take: there is no {stranger} to take. Nothing was changed.");
-        var result = await library.Keeper.TakeAsync(preview, take.Has, what, stop);
+        var result = await library.Editor.TakeAsync(preview, take.Has, what, stop);
         foreach (var column in leftOut)
             around.Error.WriteLine($"loadmark: {TerminalText.Neutral($"column {column}")}");
         if (json)

@@ -21,11 +21,11 @@ internal sealed class GearMeasureCommand(Surroundings around)
             return _complaints.Unusable(complaint!);
         return _room.Use(request, makes: false, async (library, stop) =>
         {
-            if (_room.Find(await library.Shelf.NowAsync(stop), request.Tag, GearKind.Load) is not { } gear)
+            if (_room.Find(await library.Cache.NowAsync(stop), request.Tag, GearKind.Load) is not { } gear)
                 return ExitCode.Unreadable;
             var measured = (Figures: new MeasuredFigures([], null, null), Outcome: new GearOutcome(GearState.Gone, null));
             foreach (var reading in readings)
-                measured = await library.Keeper.MeasureAsync(gear.Id, reading, stop);
+                measured = await library.Editor.MeasureAsync(gear.Id, reading, stop);
             if (measured.Outcome.Gear is not { } after || measured.Outcome.State != GearState.Saved)
                 return _complaints.Unusable($"the reading of {gear.Tag} is kept, but its figure could not be changed: somebody else is changing it. Measure again.");
             if (request.Json)

@@ -14,7 +14,7 @@ internal sealed class GearReadCommand(Surroundings around)
     /// <summary>Lists gear.</summary>
     public int Run(Request.GearList request) => _room.Use(request, makes: false, async (library, stop) =>
     {
-        var found = await ListedGear.FindAsync(library.Store, library.Shelf, request.Words, request.Kind, null, stop);
+        var found = await ListedGear.FindAsync(library.Store, library.Cache, request.Words, request.Kind, null, stop);
         if (request.Json)
             GearJson.WriteList(around.Output, found);
         else
@@ -25,15 +25,15 @@ internal sealed class GearReadCommand(Surroundings around)
     /// <summary>Shows one piece.</summary>
     public int Run(Request.GearShow request) => _room.Use(request, makes: false, async (library, stop) =>
     {
-        if (_room.Find(await library.Shelf.NowAsync(stop), request.Tag, request.Kind) is not { } gear)
+        if (_room.Find(await library.Cache.NowAsync(stop), request.Tag, request.Kind) is not { } gear)
             return ExitCode.Unreadable;
         return await ShowAsync(library, gear, request.Json, stop);
     });
 
     /// <summary>Shows a piece.</summary>
-    public async Task<int> ShowAsync(OpenLibrary library, ShelfGear gear, bool json, CancellationToken stop)
+    public async Task<int> ShowAsync(OpenLibrary library, LibraryGear gear, bool json, CancellationToken stop)
     {
-        var shown = await ShownGear.OfAsync(library.Store, library.Keeper, gear, stop);
+        var shown = await ShownGear.OfAsync(library.Store, library.Editor, gear, stop);
         if (json)
             GearJson.Write(around.Output, shown);
         else

@@ -36,9 +36,9 @@ internal sealed class LibraryRoom(Surroundings around)
     }
 
     /// <summary>The piece of gear that was meant; null when there is none, or there are several, which has been said then.</summary>
-    public ShelfGear? Find(GearSnapshot library, string tag, GearKind? kind)
+    public LibraryGear? Find(GearSnapshot library, string tag, GearKind? kind)
     {
-        List<ShelfGear> found = [.. Enum.GetValues<GearKind>().Where(one => kind is null || one == kind).Select(one => library.Find(one, tag)).OfType<ShelfGear>()];
+        List<LibraryGear> found = [.. Enum.GetValues<GearKind>().Where(one => kind is null || one == kind).Select(one => library.Find(one, tag)).OfType<LibraryGear>()];
         if (found.Count == 1)
             return found[0];
         if (found.Count > 1)

@@ -31,7 +31,7 @@ internal sealed class RigsCommand(Surroundings around, IRigSource source)
     {
         var kept = new List<RigSummary>();
         var faulty = new List<CheckAnswer>();
-        var now = await library.Shelf.NowAsync(stop);
+        var now = await library.Cache.NowAsync(stop);
         foreach (var path in request.Files)
         {
             var (reading, text) = source.ReadWithText(path, now);
@@ -65,7 +65,7 @@ internal sealed class RigsCommand(Surroundings around, IRigSource source)
         var text = rig.Text;
         if (!request.IsLinked)
         {
-            var (update, errors) = RigFileEditor.WriteOut(text, await library.Shelf.NowAsync(stop));
+            var (update, errors) = RigFileEditor.WriteOut(text, await library.Cache.NowAsync(stop));
             if (update is null)
                 return _complaints.Unreadable([new CheckAnswer(rig.Name, null, errors)], request.Json);
             text = update.Text;

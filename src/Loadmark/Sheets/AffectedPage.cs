@@ -10,7 +10,7 @@ internal static class AffectedPage
     private const int Deeper = 4;
 
     /// <summary>Writes the page.</summary>
-    public static void Write(Sheet sheet, ShelfGear gear, IReadOnlyList<AffectedRig> rigs)
+    public static void Write(Sheet sheet, LibraryGear gear, IReadOnlyList<AffectedRig> rigs)
     {
         sheet.Put("AFFECTED  ", SheetStyle.Strong).Wrap(rigs.Count switch
         {

@@ -58,7 +58,7 @@ public sealed class PageEndpointsTests : PageTest
     {
         var context = new DefaultHttpContext();
         var method = typeof(PageEndpoints).GetMethod(handler, BindingFlags.NonPublic | BindingFlags.Static)!;
-        var result = await (Task<IResult>)method.Invoke(null, [.. method.GetParameters().Select(asked => new object[] { id, Store, Shelf, context }.First(asked.ParameterType.IsInstanceOfType))])!;
+        var result = await (Task<IResult>)method.Invoke(null, [.. method.GetParameters().Select(asked => new object[] { id, Store, Cache, context }.First(asked.ParameterType.IsInstanceOfType))])!;
         if (result is not FileContentHttpResult)
             Assert.IsType<NotFound>(result);
         return (result as FileContentHttpResult, context.Response.Headers);

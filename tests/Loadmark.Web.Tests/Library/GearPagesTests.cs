@@ -22,7 +22,7 @@ public sealed class GearPagesTests : PageTest
 
         """;
 
-    private GearKeeper Keeper => Services.GetRequiredService<GearKeeper>();
+    private LibraryEditor Editor => Services.GetRequiredService<LibraryEditor>();
 
     [Fact]
     public async Task The_list_is_searched_with_typos_and_filtered_by_kind_and_word()
@@ -49,7 +49,7 @@ public sealed class GearPagesTests : PageTest
         page.WaitForAssertion(() => Assert.Contains("is in the library already", page.Find("#gear-entry-preview").TextContent, StringComparison.Ordinal));
         await page.InvokeAsync(() => Button(page, "Add to the library").ClickAsync(new()));
         page.WaitForAssertion(() => Assert.Contains("chorus-1", Tags(page)));
-        var library = await Shelf.NowAsync(Stop);
+        var library = await Cache.NowAsync(Stop);
         Assert.Equal("9V DC 45mA", library.Find(GearKind.Load, "chorus-1")!.Piece!.Load!.Label!.Text);
         Assert.Equal("9V DC 12mA", library.Find(GearKind.Load, "drive-3")!.Piece!.Load!.Label!.Text);
     }
@@ -66,7 +66,7 @@ public sealed class GearPagesTests : PageTest
         await page.InvokeAsync(() => page.FindAll(".import li").First(static row => row.TextContent.Contains("drive-3", StringComparison.Ordinal)).QuerySelector("input")!.ChangeAsync(new() { Value = true }));
         await page.InvokeAsync(() => Button(page, "Take 2 into the library").ClickAsync(new()));
         page.WaitForAssertion(() => Assert.Contains("1 added, 1 changed, 1 left as they are", page.Find(".import").TextContent, StringComparison.Ordinal));
-        var library = await Shelf.NowAsync(Stop);
+        var library = await Cache.NowAsync(Stop);
         Assert.Equal(
             ["9V DC 20mA", "9V DC 300mA", "9V DC 5mA"],
             ((string[])["drive-3", "delay-2", "NEW-1"]).Select(tag => library.Find(GearKind.Load, tag)!.Piece!.Load!.Label!.Text));
@@ -77,7 +77,7 @@ public sealed class GearPagesTests : PageTest
     {
         var gear = await KeepAsync(Gear);
         foreach (var amps in (decimal[])[0.0100m, 0.0101m, 0.0099m, 0.0100m, 0.0500m])
-            await Keeper.MeasureAsync(gear.Id, new DrawReading { Current = new Amps(amps), Taken = DateTimeOffset.UnixEpoch }, Stop);
+            await Editor.MeasureAsync(gear.Id, new DrawReading { Current = new Amps(amps), Taken = DateTimeOffset.UnixEpoch }, Stop);
         var page = Render<GearItemPage>(parameters => parameters.Add(one => one.Id, gear.Id));
         page.WaitForAssertion(() => Assert.Equal(5, page.FindAll("tbody tr").Count));
         Assert.Contains("outlier", page.FindAll("tbody tr")[4].TextContent, StringComparison.Ordinal);
@@ -88,7 +88,7 @@ public sealed class GearPagesTests : PageTest
         await page.InvokeAsync(() => page.Find(".readingform input").ChangeAsync(new() { Value = "10.2 mA" }));
         await page.InvokeAsync(() => page.Find(".readingform").SubmitAsync(EventArgs.Empty));
         page.WaitForAssertion(() => Assert.Equal(6, page.FindAll("tbody tr").Count));
-        Assert.Equal(new Amps(0.01004m), (await Shelf.NowAsync(Stop)).Find(gear.Id)!.Piece!.Load!.Run);
+        Assert.Equal(new Amps(0.01004m), (await Cache.NowAsync(Stop)).Find(gear.Id)!.Piece!.Load!.Run);
         Assert.StartsWith("10.04 mA", page.Find("dl.keys dd").TextContent, StringComparison.Ordinal);
     }
 
@@ -171,13 +171,13 @@ public sealed class GearPagesTests : PageTest
         part.WaitForAssertion(() => Assert.NotNull(Button(part, "Keep in the library")));
         await part.InvokeAsync(() => Button(part, "Keep in the library").ClickAsync(new()));
         part.WaitForAssertion(() => Assert.Contains("says the same there", part.Find(".librarykeep").TextContent, StringComparison.Ordinal));
-        Assert.Equal(view.Rig.Loads[1], (await Shelf.NowAsync(Stop)).Find(GearKind.Load, "delay-2")!.Piece!.Load);
+        Assert.Equal(view.Rig.Loads[1], (await Cache.NowAsync(Stop)).Find(GearKind.Load, "delay-2")!.Piece!.Load);
 
         await part.InvokeAsync(() => part.Find("[data-gear='delay-2'] .platelabel").ChangeAsync(new() { Value = "9V DC 250mA" }));
         part.WaitForAssertion(() => Assert.Contains("It says otherwise there", part.Find(".librarykeep").TextContent, StringComparison.Ordinal));
         await part.InvokeAsync(() => Button(part, "Keep these figures there").ClickAsync(new()));
         part.WaitForAssertion(() => Assert.Contains("says the same there", part.Find(".librarykeep").TextContent, StringComparison.Ordinal));
-        Assert.Equal(2, (await Whole.Gear.HistoryAsync((await Shelf.NowAsync(Stop)).Find(GearKind.Load, "delay-2")!.Id, Stop)).Length);
+        Assert.Equal(2, (await Whole.Gear.HistoryAsync((await Cache.NowAsync(Stop)).Find(GearKind.Load, "delay-2")!.Id, Stop)).Length);
     }
 
     private static AngleSharp.Dom.IElement Button<T>(IRenderedComponent<T> part, string text)
@@ -185,10 +185,10 @@ public sealed class GearPagesTests : PageTest
 
     private static List<string> Tags(IRenderedComponent<GearPage> page) => [.. page.FindAll(".gearrows a").Select(static link => link.TextContent)];
 
-    private async Task<ShelfGear> KeepAsync(string yaml)
+    private async Task<LibraryGear> KeepAsync(string yaml)
     {
-        var preview = ImportPreview.Of(await Shelf.NowAsync(Stop), GearFileReader.Read(yaml, "gear.yaml"));
-        Assert.Empty((await Keeper.TakeAsync(preview, static _ => true, "test", Stop)).Overtaken);
-        return (await Shelf.NowAsync(Stop)).Find(preview.Rows[0].Kind!.Value, preview.Rows[0].Tag)!;
+        var preview = ImportPreview.Of(await Cache.NowAsync(Stop), GearFileReader.Read(yaml, "gear.yaml"));
+        Assert.Empty((await Editor.TakeAsync(preview, static _ => true, "test", Stop)).Overtaken);
+        return (await Cache.NowAsync(Stop)).Find(preview.Rows[0].Kind!.Value, preview.Rows[0].Tag)!;
     }
 }

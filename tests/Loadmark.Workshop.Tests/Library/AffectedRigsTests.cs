@@ -80,7 +80,7 @@ public sealed class AffectedRigsTests : GearTest
         Assert.Equal(Copied, await TextOfAsync(rigs[0]));
         Assert.Equal(Taken.Replace("{ from: library }", "{ from: library, run: 210 mA }", StringComparison.Ordinal), await TextOfAsync(rigs[1]));
         Assert.Empty(await AffectedByAsync(gear));
-        var read = RigFileReader.Read(await TextOfAsync(rigs[1]), "", await Shelf.NowAsync(Stop)).Rig!;
+        var read = RigFileReader.Read(await TextOfAsync(rigs[1]), "", await Cache.NowAsync(Stop)).Rig!;
         Assert.Equal("210 mA", $"{read.Loads[0].Run}");
 
         // The one that has a figure of its own is not asked again; the one with a copy is.

@@ -15,18 +15,18 @@ public abstract class GearTest : IAsyncLifetime
     protected GearTest()
     {
         Store = new Store(_folder, TimeProvider.System, RigMentions.Of);
-        Shelf = new GearShelf(Store);
-        Keeper = new GearKeeper(Store);
-        Affected = new AffectedRigs(Store, Shelf);
+        Cache = new LibraryCache(Store);
+        Editor = new LibraryEditor(Store);
+        Affected = new AffectedRigs(Store, Cache);
     }
 
     protected static CancellationToken Stop => Xunit.TestContext.Current.CancellationToken;
 
     private protected Store Store { get; }
 
-    private protected GearShelf Shelf { get; }
+    private protected LibraryCache Cache { get; }
 
-    private protected GearKeeper Keeper { get; }
+    private protected LibraryEditor Editor { get; }
 
     private protected AffectedRigs Affected { get; }
 
@@ -35,27 +35,27 @@ public abstract class GearTest : IAsyncLifetime
     public ValueTask DisposeAsync()
     {
         GC.SuppressFinalize(this);
-        Shelf.Dispose();
+        Cache.Dispose();
         Store.Dispose();
         Directory.Delete(_folder, recursive: true);
         return ValueTask.CompletedTask;
     }
 
     /// <summary>Puts gear into the library, new or over what is there.</summary>
-    private protected async Task<ShelfGear> KeepAsync(string yaml)
+    private protected async Task<LibraryGear> KeepAsync(string yaml)
     {
-        var preview = ImportPreview.Of(await Shelf.NowAsync(Stop), GearFileReader.Read(yaml, "gear.yaml"));
+        var preview = ImportPreview.Of(await Cache.NowAsync(Stop), GearFileReader.Read(yaml, "gear.yaml"));
         Assert.All(preview.Rows, row => Assert.Null(row.Refusal));
-        var result = await Keeper.TakeAsync(preview, _ => true, "test", Stop);
+        var result = await Editor.TakeAsync(preview, _ => true, "test", Stop);
         Assert.Empty(result.Overtaken);
         var first = preview.Rows[0];
-        return (await Shelf.NowAsync(Stop)).Find(first.Kind!.Value, first.Tag)!;
+        return (await Cache.NowAsync(Stop)).Find(first.Kind!.Value, first.Tag)!;
     }
 
     private protected async Task<StoredRig> KeepRigAsync(string text) =>
-        await Store.Rigs.AddAsync(RigFileReader.Read(text, "", await Shelf.NowAsync(Stop)).Rig?.Name ?? "unreadable", text, Stop);
+        await Store.Rigs.AddAsync(RigFileReader.Read(text, "", await Cache.NowAsync(Stop)).Rig?.Name ?? "unreadable", text, Stop);
 
-    private protected async Task<List<AffectedRig>> AffectedByAsync(ShelfGear gear)
+    private protected async Task<List<AffectedRig>> AffectedByAsync(LibraryGear gear)
     {
         var found = new List<AffectedRig>();
         await foreach (var rig in Affected.FindAsync(gear, Stop))
@@ -65,5 +65,5 @@ public abstract class GearTest : IAsyncLifetime
 
     private protected async Task<string> TextOfAsync(AffectedRig rig) => (await Store.Rigs.FindAsync(rig.Rig.Id, Stop))!.Text;
 
-    private protected static (GearKind, string)[] TagsOf(IEnumerable<ShelfGear> gear) => [.. gear.Select(one => (one.Kind, one.Tag))];
+    private protected static (GearKind, string)[] TagsOf(IEnumerable<LibraryGear> gear) => [.. gear.Select(one => (one.Kind, one.Tag))];
 }

@@ -10,14 +10,14 @@ namespace Loadmark.Workshop.Tests.Sessions;
 public abstract class SessionTest : IAsyncLifetime
 {
     private readonly Store _store;
-    private readonly GearShelf _shelf;
+    private readonly LibraryCache _cache;
     private readonly List<RigSession> _sessions = [];
     private readonly string _folder = Directory.CreateTempSubdirectory("loadmark-session-").FullName;
 
     protected SessionTest()
     {
         _store = new Store(Kept, TimeProvider.System, RigMentions.Of);
-        _shelf = new GearShelf(_store);
+        _cache = new LibraryCache(_store);
     }
 
     protected static CancellationToken Stop => Xunit.TestContext.Current.CancellationToken;
@@ -33,7 +33,7 @@ public abstract class SessionTest : IAsyncLifetime
     {
         GC.SuppressFinalize(this);
         _sessions.ForEach(static session => session.Dispose());
-        _shelf.Dispose();
+        _cache.Dispose();
         _store.Dispose();
         Directory.Delete(_folder, recursive: true);
         return ValueTask.CompletedTask;
@@ -46,7 +46,7 @@ public abstract class SessionTest : IAsyncLifetime
     /// <summary>Another window on a rig that is kept.</summary>
     private protected async Task<RigSession> ReopenAsync(Guid id)
     {
-        var session = new RigSession(Store, _shelf);
+        var session = new RigSession(Store, _cache);
         _sessions.Add(session);
         Assert.True(await session.OpenAsync(id));
         return session;

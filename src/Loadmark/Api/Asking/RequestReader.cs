@@ -9,8 +9,8 @@ namespace Loadmark.Api.Asking;
 
 /// <summary>Takes a request whole, within the limits.</summary>
 /// <param name="limits">The limits.</param>
-/// <param name="shelf">The gear that rigs may take from the library.</param>
-internal sealed class RequestReader(ApiLimits limits, GearShelf shelf)
+/// <param name="cache">The gear that rigs may take from the library.</param>
+internal sealed class RequestReader(ApiLimits limits, LibraryCache cache)
 {
     private const int Piece = 16 * 1024;
 
@@ -41,7 +41,7 @@ internal sealed class RequestReader(ApiLimits limits, GearShelf shelf)
     {
         try
         {
-            return await shelf.NowAsync(left);
+            return await cache.NowAsync(left);
         }
         catch (StorageException fault)
         {

@@ -5,15 +5,15 @@ using Loadmark.Workshop.Library;
 namespace Loadmark.Api.Library;
 
 /// <summary>A figure of a piece of gear changed; what does that mean to the rigs that have it?</summary>
-/// <param name="shelf">The gear.</param>
+/// <param name="cache">The gear.</param>
 /// <param name="rigs">Finds the rigs.</param>
 /// <param name="questions">Answers what takes time.</param>
-internal sealed class AffectedEndpoint(GearShelf shelf, AffectedRigs rigs, QuestionEndpoint questions)
+internal sealed class AffectedEndpoint(LibraryCache cache, AffectedRigs rigs, QuestionEndpoint questions)
 {
     /// <summary>Answers.</summary>
     public Task<IResult> AnswerAsync(HttpContext context, string kind, string tag) => questions.AnswerAsync(context, GearOperations.Affected, async _ =>
     {
-        if (GearAddress.Find(await shelf.NowAsync(context.RequestAborted), kind, tag, out var refusal) is not { } gear)
+        if (GearAddress.Find(await cache.NowAsync(context.RequestAborted), kind, tag, out var refusal) is not { } gear)
             return refusal;
         return new Solve((progress, cancellation) =>
         {

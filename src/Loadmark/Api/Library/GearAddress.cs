@@ -22,7 +22,7 @@ internal static class GearAddress
     /// <param name="kind">The word for its kind.</param>
     /// <param name="tag">Its tag, capitals aside, as it stands in the address.</param>
     /// <param name="refusal">Why there is none; null where there is.</param>
-    public static ShelfGear? Find(GearSnapshot library, string kind, string tag, out Problem? refusal)
+    public static LibraryGear? Find(GearSnapshot library, string kind, string tag, out Problem? refusal)
     {
         refusal = null;
         if (KindOf(kind) is not { } known)

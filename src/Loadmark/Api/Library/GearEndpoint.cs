@@ -15,24 +15,24 @@ namespace Loadmark.Api.Library;
 
 /// <summary>Lists, tells, adds, changes, measures and removes gear of the library.</summary>
 /// <param name="store">What is kept.</param>
-/// <param name="shelf">The gear of it.</param>
-/// <param name="keeper">Changes it.</param>
+/// <param name="cache">The gear of it.</param>
+/// <param name="editor">Changes it.</param>
 /// <param name="requests">Takes requests.</param>
 /// <param name="clock">Tells when something was measured.</param>
-internal sealed class GearEndpoint(Store store, GearShelf shelf, GearKeeper keeper, KeptRequests requests, TimeProvider clock)
+internal sealed class GearEndpoint(Store store, LibraryCache cache, LibraryEditor editor, KeptRequests requests, TimeProvider clock)
 {
     /// <summary>Tells the list.</summary>
     public Task<IResult> ListAsync(HttpContext context) => requests.AnswerAsync(context, GearOperations.List, async request =>
     {
         var options = request.Options;
-        var found = await ListedGear.FindAsync(store, shelf, options.Text("words") ?? "", GearAddress.KindOf(options.Text("kind")), options.Number("most"), context.RequestAborted);
+        var found = await ListedGear.FindAsync(store, cache, options.Text("words") ?? "", GearAddress.KindOf(options.Text("kind")), options.Number("most"), context.RequestAborted);
         return TypedResults.Bytes(AnswerBytes.Of(output => GearJson.WriteList(output, found)), ApiContent.Json);
     });
 
     /// <summary>Tells one.</summary>
     public Task<IResult> GetAsync(HttpContext context, string kind, string tag) => requests.AnswerAsync(context, GearOperations.Get, async request =>
     {
-        if (GearAddress.Find(await shelf.NowAsync(context.RequestAborted), kind, tag, out var refusal) is not { } gear)
+        if (GearAddress.Find(await cache.NowAsync(context.RequestAborted), kind, tag, out var refusal) is not { } gear)
             return new ProblemResult(refusal!);
         if (request.AnswerTypeOf(GearOperations.Get) != ApiContent.Yaml)
             return await ShowAsync(context, gear);
@@ -47,11 +47,11 @@ internal sealed class GearEndpoint(Store store, GearShelf shelf, GearKeeper keep
     {
         if (GearBody.ReadOne(request, out var refusal) is not { } row)
             return new ProblemResult(refusal!);
-        var outcome = await keeper.AddAsync(row.Piece!, row.Words ?? [], KeptRequests.WhatOf(request, "added by another program"), context.RequestAborted);
+        var outcome = await editor.AddAsync(row.Piece!, row.Words ?? [], KeptRequests.WhatOf(request, "added by another program"), context.RequestAborted);
         if (outcome.State != GearState.Saved)
             return await RefuseAsync(context, outcome);
         context.Response.Headers.Location = GearAddress.Of(row.Piece!.Kind, row.Piece.Tag);
-        return await ShowAsync(context, new ShelfGear(outcome.Gear!), StatusCodes.Status201Created);
+        return await ShowAsync(context, new LibraryGear(outcome.Gear!), StatusCodes.Status201Created);
     });
 
     /// <summary>Says something else of one.</summary>
@@ -59,15 +59,15 @@ internal sealed class GearEndpoint(Store store, GearShelf shelf, GearKeeper keep
     {
         if (Revision.In(context.Request, out var refusal) is not { } revision)
             return new ProblemResult(refusal!);
-        if (GearAddress.Find(await shelf.NowAsync(context.RequestAborted), kind, tag, out refusal) is not { } gear)
+        if (GearAddress.Find(await cache.NowAsync(context.RequestAborted), kind, tag, out refusal) is not { } gear)
             return new ProblemResult(refusal!);
         if (GearBody.ReadOne(request, out refusal) is not { } row)
             return new ProblemResult(refusal!);
         if (row.Piece!.Kind != gear.Kind)
             return new ProblemResult(new Problem(ProblemKind.BadRequest, $"The address names a {kind}, and the body has a {JsonWords.Of(row.Piece.Kind)}. Gear stays of the kind that it is."));
         var what = KeptRequests.WhatOf(request, "changed by another program");
-        var outcome = await keeper.ChangeAsync(gear.Stored with { Revision = revision }, row.Piece, row.Words ?? [], what, context.RequestAborted);
-        return outcome.State == GearState.Saved ? await ShowAsync(context, new ShelfGear(outcome.Gear!)) : await RefuseAsync(context, outcome);
+        var outcome = await editor.ChangeAsync(gear.Stored with { Revision = revision }, row.Piece, row.Words ?? [], what, context.RequestAborted);
+        return outcome.State == GearState.Saved ? await ShowAsync(context, new LibraryGear(outcome.Gear!)) : await RefuseAsync(context, outcome);
     });
 
     /// <summary>Removes one.</summary>
@@ -75,7 +75,7 @@ internal sealed class GearEndpoint(Store store, GearShelf shelf, GearKeeper keep
     {
         if (Revision.In(context.Request, out var refusal) is not { } revision)
             return new ProblemResult(refusal!);
-        if (GearAddress.Find(await shelf.NowAsync(context.RequestAborted), kind, tag, out refusal) is not { } gear)
+        if (GearAddress.Find(await cache.NowAsync(context.RequestAborted), kind, tag, out refusal) is not { } gear)
             return new ProblemResult(refusal!);
         var outcome = await store.Gear.RemoveAsync(gear.Id, revision, context.RequestAborted);
         return outcome.State == GearState.Saved ? TypedResults.NoContent() : await RefuseAsync(context, outcome);
@@ -84,7 +84,7 @@ internal sealed class GearEndpoint(Store store, GearShelf shelf, GearKeeper keep
     /// <summary>Adds what a meter showed of one.</summary>
     public Task<IResult> MeasureAsync(HttpContext context, string kind, string tag) => requests.AnswerAsync(context, GearOperations.Measure, async request =>
     {
-        if (GearAddress.Find(await shelf.NowAsync(context.RequestAborted), kind, tag, out var refusal) is not { } gear)
+        if (GearAddress.Find(await cache.NowAsync(context.RequestAborted), kind, tag, out var refusal) is not { } gear)
             return new ProblemResult(refusal!);
         if (gear.Kind != Core.Gear.GearKind.Load)
             return new ProblemResult(new Problem(ProblemKind.BadRequest, "Only loads draw, so that only of them a meter shows something."));
@@ -98,7 +98,7 @@ internal sealed class GearEndpoint(Store store, GearShelf shelf, GearKeeper keep
             return new ProblemResult(new Problem(ProblemKind.BadRequest, complaint ?? "The body has to say what the meter showed, as run or start."));
         var (figures, outcome) = (new MeasuredFigures([], null, null), new GearOutcome(GearState.Gone, null));
         foreach (var reading in readings)
-            (figures, outcome) = await keeper.MeasureAsync(gear.Id, reading, context.RequestAborted);
+            (figures, outcome) = await editor.MeasureAsync(gear.Id, reading, context.RequestAborted);
         return outcome.State == GearState.Saved
             ? TypedResults.Bytes(AnswerBytes.Of(output => GearJson.Write(output, outcome.Gear!, figures)), ApiContent.Json)
             : await RefuseAsync(context, outcome, "The reading is kept, but the figure could not be changed: somebody else is changing it. The next reading makes it right.");
@@ -107,9 +107,9 @@ internal sealed class GearEndpoint(Store store, GearShelf shelf, GearKeeper keep
     private static void TellRevision(HttpContext context, StoredGear gear) =>
         context.Response.Headers.ETag = string.Create(CultureInfo.InvariantCulture, $"\"{gear.Revision}\"");
 
-    private async Task<IResult> ShowAsync(HttpContext context, ShelfGear gear, int status = StatusCodes.Status200OK)
+    private async Task<IResult> ShowAsync(HttpContext context, LibraryGear gear, int status = StatusCodes.Status200OK)
     {
-        var shown = await ShownGear.OfAsync(store, keeper, gear, context.RequestAborted);
+        var shown = await ShownGear.OfAsync(store, editor, gear, context.RequestAborted);
         TellRevision(context, gear.Stored);
         context.Response.StatusCode = status;
         return TypedResults.Bytes(AnswerBytes.Of(output => GearJson.Write(output, shown)), ApiContent.Json);
@@ -119,7 +119,7 @@ internal sealed class GearEndpoint(Store store, GearShelf shelf, GearKeeper keep
     {
         if (outcome is not { State: GearState.Conflict or GearState.TagTaken, Gear: { } present })
             return new ProblemResult(new Problem(ProblemKind.NotFound, "There is no such piece of gear, or it was removed."));
-        var shown = await ShownGear.OfAsync(store, keeper, new ShelfGear(present), context.RequestAborted);
+        var shown = await ShownGear.OfAsync(store, editor, new LibraryGear(present), context.RequestAborted);
         var problem = outcome.State == GearState.Conflict
             ? new Problem(ProblemKind.Conflict, because ?? $"It is at revision {present.Revision} by now.")
             : new Problem(ProblemKind.TagTaken, $"The library has a {JsonWords.Of(present.Content.Kind)} with the tag {present.Content.Tag} already.");

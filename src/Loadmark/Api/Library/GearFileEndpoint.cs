@@ -10,10 +10,10 @@ using Loadmark.Workshop.TypedInput;
 namespace Loadmark.Api.Library;
 
 /// <summary>Takes files of gear into the library, and writes them.</summary>
-/// <param name="shelf">The gear.</param>
-/// <param name="keeper">Changes it.</param>
+/// <param name="cache">The gear.</param>
+/// <param name="editor">Changes it.</param>
 /// <param name="requests">Takes requests.</param>
-internal sealed class GearFileEndpoint(GearShelf shelf, GearKeeper keeper, KeptRequests requests)
+internal sealed class GearFileEndpoint(LibraryCache cache, LibraryEditor editor, KeptRequests requests)
 {
     private const string New = "new";
     private const string All = "all";
@@ -23,14 +23,14 @@ internal sealed class GearFileEndpoint(GearShelf shelf, GearKeeper keeper, KeptR
     {
         if (GearBody.Read(request, out var refusal) is not { } file)
             return new ProblemResult(refusal!);
-        var preview = ImportPreview.Of(await shelf.NowAsync(context.RequestAborted), file);
+        var preview = ImportPreview.Of(await cache.NowAsync(context.RequestAborted), file);
         var result = new ImportResult([], [], [.. preview.Rows.Where(static row => row.State == ImportState.Differs)], []);
         if (request.Options.Names("take") is { Count: > 0 } names)
         {
             var take = new TakenTags([.. names.Where(static name => name is not (New or All))], names.Contains(All));
             if (take.Strangers(preview).FirstOrDefault() is { } stranger)
                 return new ProblemResult(new Problem(ProblemKind.BadRequest, $"take: there is no {stranger} to take. Nothing was changed."));
-            result = await keeper.TakeAsync(preview, take.Has, WhatOf(request), context.RequestAborted);
+            result = await editor.TakeAsync(preview, take.Has, WhatOf(request), context.RequestAborted);
         }
 
         return TypedResults.Bytes(AnswerBytes.Of(output => ImportJson.Write(output, preview, result, file.LeftOut)), ApiContent.Json);
@@ -39,7 +39,7 @@ internal sealed class GearFileEndpoint(GearShelf shelf, GearKeeper keeper, KeptR
     /// <summary>Writes a file of what there is.</summary>
     public Task<IResult> ExportAsync(HttpContext context) => requests.AnswerAsync(context, GearOperations.Export, async request =>
     {
-        var now = await shelf.NowAsync(context.RequestAborted);
+        var now = await cache.NowAsync(context.RequestAborted);
         var kind = GearAddress.KindOf(request.Options.Text("kind"));
         var isTable = request.Options.Text("form") is { } form ? form == "csv" : request.AnswerTypeOf(GearOperations.Export) == ApiContent.Csv;
         var gear = isTable ? ExportedGear.AsTable(now, kind) : ExportedGear.AsYaml(now, kind);

@@ -5,13 +5,13 @@ using Loadmark.Storage.Gear;
 namespace Loadmark.Workshop.Library;
 
 /// <summary>A piece of gear of the library, with what its text says.</summary>
-public sealed class ShelfGear
+public sealed class LibraryGear
 {
     private readonly Lazy<GearPieceReading> _reading;
 
     /// <summary>Takes a piece as it is kept.</summary>
     /// <param name="stored">The piece.</param>
-    public ShelfGear(StoredGear stored)
+    public LibraryGear(StoredGear stored)
     {
         ArgumentNullException.ThrowIfNull(stored);
         Stored = stored;

@@ -6,10 +6,10 @@ namespace Loadmark.Workshop.Library;
 
 /// <summary>Has the library at hand: read once, and after that only what has changed, whichever program changed it.</summary>
 /// <param name="store">What is kept, opened.</param>
-public sealed class GearShelf(Store store) : IDisposable
+public sealed class LibraryCache(Store store) : IDisposable
 {
     private readonly SemaphoreSlim _turn = new(1);
-    private readonly Dictionary<Guid, ShelfGear> _gear = [];
+    private readonly Dictionary<Guid, LibraryGear> _gear = [];
     private GearSnapshot _now = new(0, []);
 
     /// <summary>The library as it is now.</summary>
@@ -46,6 +46,6 @@ public sealed class GearShelf(Store store) : IDisposable
         if (gear.IsRemoved)
             _gear.Remove(gear.Id);
         else
-            _gear[gear.Id] = new ShelfGear(gear);
+            _gear[gear.Id] = new LibraryGear(gear);
     }
 }

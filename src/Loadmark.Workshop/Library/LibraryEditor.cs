@@ -10,7 +10,7 @@ namespace Loadmark.Workshop.Library;
 
 /// <summary>Changes the library, for the page and the commands alike.</summary>
 /// <param name="store">What is kept, opened.</param>
-public sealed class GearKeeper(Store store)
+public sealed class LibraryEditor(Store store)
 {
     /// <summary>How many pieces are taken in one go, so that nobody waits long for their turn to save.</summary>
     private const int AtATime = 1000;
@@ -109,7 +109,7 @@ public sealed class GearKeeper(Store store)
         for (var attempt = 1; ; attempt++)
         {
             var figures = await MeasuredAsync(gear, cancellationToken);
-            if (await store.Gear.FindAsync(gear, cancellationToken) is not { IsRemoved: false } stored || new ShelfGear(stored).Piece?.Load is not { } load)
+            if (await store.Gear.FindAsync(gear, cancellationToken) is not { IsRemoved: false } stored || new LibraryGear(stored).Piece?.Load is not { } load)
                 return (figures, new GearOutcome(GearState.Gone, null));
             var measured = load with
             {
