@@ -49,11 +49,14 @@ internal static class NameplateFieldsJson
 
     private static FieldReading<string> OfWords<T>(Field<T> field, Func<T, string> wordOf)
         where T : struct =>
-        new(field.State, field.Place, [.. field.Candidates.Select(wordOf)]);
+        new(field.State, field.Place, field.Candidates.IsEmpty ? [] : [.. field.Candidates.Select(wordOf)]);
 
     private static FieldReading<decimal?> OfFigures<TUnit>(ModeFigures reading, Field<Quantity<TUnit>> unclear)
         where TUnit : struct, IUnit =>
-        new(reading.State, reading.Place, [.. unclear.Candidates.Select(static candidate => (decimal?)candidate.Value)]);
+        new(
+            reading.State,
+            reading.Place,
+            unclear.Candidates.IsEmpty ? [] : [.. unclear.Candidates.Select(static candidate => (decimal?)candidate.Value)]);
 
     private static FieldReading<string> OfPlace(Place? place) => new(place is null ? FieldState.Absent : FieldState.Read, place, []);
 }

@@ -129,8 +129,17 @@ internal sealed class JsonShape<T>(string name, string about) : JsonValue<T>, IS
             if (of(whole) is { } items)
             {
                 json.WriteStartArray(encoded);
-                foreach (var one in items)
-                    item.Write(json, one);
+                if (items is IReadOnlyList<TItem> list)
+                {
+                    for (var index = 0; index < list.Count; index++)
+                        item.Write(json, list[index]);
+                }
+                else
+                {
+                    foreach (var one in items)
+                        item.Write(json, one);
+                }
+
                 json.WriteEndArray();
             }
             else if (presence != Presence.OrAbsent)
