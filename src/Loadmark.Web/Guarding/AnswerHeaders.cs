@@ -2,7 +2,9 @@ using Microsoft.AspNetCore.Http;
 
 namespace Loadmark.Web.Guarding;
 
-/// <summary>Tells the browser what a page of this program may do: use what comes from here, run no script but ours, be framed by nobody.</summary>
+/// <summary>
+/// Tells the browser what a page of this program may do: use what comes from here, run no script but ours, be framed by nobody.
+/// </summary>
 /// <param name="next">What handles the request.</param>
 public sealed class AnswerHeaders(RequestDelegate next)
 {

@@ -15,7 +15,8 @@ internal static class GearExports
     public static void MapGearExports(this IEndpointRouteBuilder routes)
     {
         routes.MapGet("/gear/library.yaml", async (LibraryCache cache, HttpContext context) =>
-            Download(context, ExportedGear.AsYaml(await cache.NowAsync(context.RequestAborted), null).Text, "application/yaml", "library.yaml"));
+            Download(
+                context, ExportedGear.AsYaml(await cache.NowAsync(context.RequestAborted), null).Text, "application/yaml", "library.yaml"));
         Map("loads", GearKind.Load);
         Map("supplies", GearKind.Supply);
         Map("leads", GearKind.Lead);

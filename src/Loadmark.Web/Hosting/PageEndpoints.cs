@@ -22,12 +22,15 @@ public static class PageEndpoints
     private const int LongestFileName = 60;
 
     /// <summary>
-    /// Gives each request its id, lets in only what the page's own address asks for with the key, and sends every answer with what a browser may
+    /// Gives each request its id, lets in only what the page's own address asks for with the key, and sends every answer with what a
+    /// browser may
     /// do with it.
     /// </summary>
-    /// <param name="app">The application, with an <see cref="EntryKey"/> among its services; to be called before anything else handles requests.</param>
+    /// <param name="app">The application, with an <see cref="EntryKey"/> among its services; to be called before anything else handles
+    /// requests.</param>
     public static IApplicationBuilder UsePageGuards(this IApplicationBuilder app) =>
-        app.UseMiddleware<RequestMarks>().UseMiddleware<AnswerHeaders>().UseMiddleware<OwnAddressGuard>().UseMiddleware<KeyGuard>().UseRequestLocalization(options =>
+        app.UseMiddleware<RequestMarks>().UseMiddleware<AnswerHeaders>().UseMiddleware<OwnAddressGuard>().UseMiddleware<KeyGuard>()
+            .UseRequestLocalization(options =>
         {
             // The browser's language where there is a file of texts for it. Numbers and units stay as the trade writes them.
             options.SetDefaultCulture(PageLanguages.Own).AddSupportedUICultures([.. PageLanguages.In(AppContext.BaseDirectory)]);
@@ -59,7 +62,8 @@ public static class PageEndpoints
 
     private static async Task<IResult> ExportLoadsAsync(Guid id, RigStore store, LibraryCache cache, HttpContext context)
     {
-        if (await store.FindAsync(id, context.RequestAborted) is not { } kept || RigFileReader.Read(kept.Text, "", await cache.NowAsync(context.RequestAborted)).Rig is not { } rig)
+        if (await store.FindAsync(id, context.RequestAborted) is not { } kept
+            || RigFileReader.Read(kept.Text, "", await cache.NowAsync(context.RequestAborted)).Rig is not { } rig)
             return Results.NotFound();
 
         // The mark at the start tells spreadsheets that it is UTF-8.

@@ -1,6 +1,8 @@
 namespace Loadmark.Web.Hosting;
 
-/// <summary>The languages that the page has texts in: its own, and one for each file <c>PageText.LANGUAGE.resx</c> that was built.</summary>
+/// <summary>
+/// The languages that the page has texts in: its own, and one for each file <c>PageText.LANGUAGE.resx</c> that was built.
+/// </summary>
 public static class PageLanguages
 {
     /// <summary>The language that the texts are written in.</summary>
@@ -15,7 +17,8 @@ public static class PageLanguages
         [
             Own,
             .. Directory.EnumerateDirectories(folder).Where(language => File.Exists(Path.Combine(language, built)))
-                .Select(static language => Path.GetFileName(language)).Where(static language => language != Own).Order(StringComparer.Ordinal),
+                .Select(static language => Path.GetFileName(language)).Where(static language => language != Own)
+                .Order(StringComparer.Ordinal),
         ];
     }
 }

@@ -38,7 +38,8 @@ public static class PageServices
         services.AddAntiforgery();
 
         services.AddDataProtection();
-        services.Configure<KeyManagementOptions>(static keys => (keys.XmlRepository, keys.XmlEncryptor) = (new PassingKeys(), new NullXmlEncryptor()));
+        services.Configure<KeyManagementOptions>(
+            static keys => (keys.XmlRepository, keys.XmlEncryptor) = (new PassingKeys(), new NullXmlEncryptor()));
         services.TryAddSingleton(TimeProvider.System);
         services.AddSingleton<MarkSource>();
         services.AddScoped<PageMark>();

@@ -2,7 +2,9 @@ using MudBlazor;
 
 namespace Loadmark.Web.Layout;
 
-/// <summary>The colours and typefaces of the component library's parts; those of our own parts are in <c>loadmark.css</c>, the same values.</summary>
+/// <summary>
+/// The colours and typefaces of the component library's parts; those of our own parts are in <c>loadmark.css</c>, the same values.
+/// </summary>
 internal static class PageTheme
 {
     private static readonly string[] Faces = ["ui-sans-serif", "system-ui", "sans-serif"];

@@ -3,7 +3,8 @@ using System.Text;
 namespace Loadmark.Web.Marks;
 
 /// <summary>
-/// Gives every request an id that can be told over the telephone: "K7Q2M9A-1F". The first part is when the program began, the second counts,
+/// Gives every request an id that can be told over the telephone: "K7Q2M9A-1F". The first part is when the program began, the second
+/// counts,
 /// so that an id finds its line in the logs of months.
 /// </summary>
 /// <param name="clock">Tells when the program began.</param>

@@ -23,7 +23,9 @@ public sealed class PageMark(MarkSource marks) : IReadOnlyList<KeyValuePair<stri
 
     /// <inheritdoc/>
     public KeyValuePair<string, object?> this[int index] =>
-        index == 0 ? new KeyValuePair<string, object?>("id", Id) : throw new ArgumentOutOfRangeException(nameof(index), index, "There is one entry.");
+        index == 0
+            ? new KeyValuePair<string, object?>("id", Id)
+            : throw new ArgumentOutOfRangeException(nameof(index), index, "There is one entry.");
 
     /// <inheritdoc/>
     public IEnumerator<KeyValuePair<string, object?>> GetEnumerator()

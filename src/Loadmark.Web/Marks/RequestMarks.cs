@@ -7,14 +7,17 @@ using Microsoft.Extensions.Logging;
 
 namespace Loadmark.Web.Marks;
 
-/// <summary>Gives each request its id, tells the log what became of it, and answers for a fault in the program: with the id, and without details.</summary>
+/// <summary>
+/// Gives each request its id, tells the log what became of it, and answers for a fault in the program: with the id, and without details.
+/// </summary>
 /// <param name="next">What handles the request.</param>
 /// <param name="marks">Gives ids.</param>
 /// <param name="clock">Measures how long an answer takes.</param>
 /// <param name="log">The log.</param>
 public sealed class RequestMarks(RequestDelegate next, MarkSource marks, TimeProvider clock, ILogger<RequestMarks> log)
 {
-    private static readonly string[] Methods = [HttpMethods.Get, HttpMethods.Post, HttpMethods.Put, HttpMethods.Delete, HttpMethods.Head, HttpMethods.Options, HttpMethods.Patch];
+    private static readonly string[] Methods =
+        [HttpMethods.Get, HttpMethods.Post, HttpMethods.Put, HttpMethods.Delete, HttpMethods.Head, HttpMethods.Options, HttpMethods.Patch];
 
     /// <summary>Handles a request.</summary>
     /// <param name="context">The request.</param>
@@ -67,7 +70,9 @@ public sealed class RequestMarks(RequestDelegate next, MarkSource marks, TimePro
     {
         context.Response.Clear();
         if (ProblemAnswer.IsFor(context.Request))
-            return ProblemAnswer.WriteAsync(context, new Problem(ProblemKind.Fault, "A fault in the program kept it from answering; nothing here says anything about the rig."));
+            return ProblemAnswer.WriteAsync(
+                context,
+                new Problem(ProblemKind.Fault, "A fault in the program kept it from answering; nothing here says anything about the rig."));
 
         context.Response.StatusCode = StatusCodes.Status500InternalServerError;
         context.Response.ContentType = "text/html; charset=utf-8";

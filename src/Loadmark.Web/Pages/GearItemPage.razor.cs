@@ -86,7 +86,9 @@ public sealed partial class GearItemPage : ComponentBase
     {
         var supply = _gear!.Piece!.Supply!;
         var reading = GearForm.ReadOutlet(supply.Outlets[index].Id, values);
-        return reading.Value is { } outlet ? await KeepAsync(WithOutlets(supply, supply.Outlets.Items.SetItem(index, outlet))) : reading.Faults;
+        return reading.Value is { } outlet
+            ? await KeepAsync(WithOutlets(supply, supply.Outlets.Items.SetItem(index, outlet)))
+            : reading.Faults;
     }
 
     private async Task RemoveOutletAsync(int index)
@@ -144,7 +146,8 @@ public sealed partial class GearItemPage : ComponentBase
                     _tagFault = T["Another piece of gear is called {0}.", piece.Tag];
                     return new Dictionary<string, string> { [""] = _tagFault };
                 case GearState.Conflict or GearState.Gone:
-                    _trouble = T["This gear was changed elsewhere meanwhile. It is shown as it is kept now; your last change was not made."];
+                    _trouble =
+                        T["This gear was changed elsewhere meanwhile. It is shown as it is kept now; your last change was not made."];
                     break;
             }
 

@@ -52,7 +52,8 @@ public sealed partial class GearPage : ComponentBase
 
         _words =
         [
-            .. _library.Gear.SelectMany(static gear => gear.Stored.Content.Words).GroupBy(static word => word, StringComparer.OrdinalIgnoreCase)
+            .. _library.Gear.SelectMany(static gear => gear.Stored.Content.Words)
+            .GroupBy(static word => word, StringComparer.OrdinalIgnoreCase)
                 .Select(static group => (group.Key, group.Count())).OrderBy(static word => word.Key, StringComparer.OrdinalIgnoreCase),
         ];
         Show();
@@ -80,7 +81,9 @@ public sealed partial class GearPage : ComponentBase
     {
         GearKind? kind = Enum.TryParse<GearKind>(_filter, out var one) ? one : null;
         var found = _library.Search(_find, _library.Gear.Length, kind);
-        _found = _word.Length == 0 ? found : [.. found.Where(gear => gear.Stored.Content.Words.Items.Contains(_word, StringComparer.OrdinalIgnoreCase))];
+        _found = _word.Length == 0
+            ? found
+            : [.. found.Where(gear => gear.Stored.Content.Words.Items.Contains(_word, StringComparer.OrdinalIgnoreCase))];
     }
 
     private string Used(LibraryGear gear) => _uses.GetValueOrDefault((gear.Kind, GearTag.KeyOf(gear.Tag))) switch

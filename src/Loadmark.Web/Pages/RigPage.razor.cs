@@ -27,14 +27,19 @@ public sealed partial class RigPage : ComponentBase
     private bool _isMissing;
     private Guid _opened;
 
-    /// <summary>The part that the rig's own address shows. It stays as it was when the rig was opened: entering the first load moves nobody elsewhere.</summary>
+    /// <summary>
+    /// The part that the rig's own address shows. It stays as it was when the rig was opened: entering the first load moves nobody
+    /// elsewhere.
+    /// </summary>
     private string _first = Findings;
     private PageScript<RigPage>? _script;
 
     /// <summary>The rig.</summary>
     [Parameter] public Guid Id { get; set; }
 
-    /// <summary>What is being done: one of the parts, or null for what comes first, which is the gear of a rig without loads, and else the findings.</summary>
+    /// <summary>
+    /// What is being done: one of the parts, or null for what comes first, which is the gear of a rig without loads, and else the findings.
+    /// </summary>
     [Parameter] public string? Part { get; set; }
 
     [Inject] private RigStore Store { get; set; } = null!;
@@ -52,7 +57,9 @@ public sealed partial class RigPage : ComponentBase
 
     /// <summary>What the page is about, in a few words.</summary>
     private string Title =>
-        _isMissing ? T["This rig is not here"] : _view is null ? T["Opening the rig"] : _view.Session.Rig?.Name ?? _view.Session.Kept?.Name ?? "";
+        _isMissing
+            ? T["This rig is not here"]
+            : _view is null ? T["Opening the rig"] : _view.Session.Rig?.Name ?? _view.Session.Kept?.Name ?? "";
 
     /// <summary>Told by the browser when a key of the whole page is pressed.</summary>
     /// <param name="key">"undo", "redo" or "keys".</param>
@@ -95,7 +102,8 @@ public sealed partial class RigPage : ComponentBase
         });
         view.Changed += (_, _) => _ = InvokeAsync(StateHasChanged);
 
-        // Decided here and not by going to another address: a page that is left while it is drawn for the first time may never come to life.
+        // Decided here and not by going to another address: a page that is left while it is drawn for the first time may never come to
+        // life.
         _first = session.Rig is { Loads.Count: 0 } ? Gear : Findings;
         (_session, _view) = (session, view);
     }
@@ -115,7 +123,9 @@ public sealed partial class RigPage : ComponentBase
 
     private Task PrintAsync() => _script?.AskAsync<object>("print") ?? Task.CompletedTask;
 
-    /// <summary>An outlet in the diagram is picked to plug loads into, and with it the loads; anything else is looked up in the gear.</summary>
+    /// <summary>
+    /// An outlet in the diagram is picked to plug loads into, and with it the loads; anything else is looked up in the gear.
+    /// </summary>
     private async Task PickAsync(SceneGroup part)
     {
         var view = _view!;

@@ -56,7 +56,9 @@ public sealed partial class RigsPage : ComponentBase
         foreach (var rig in _rigs.Value.Take(MostJudged))
         {
             var text = (await Store.FindAsync(rig.Id))?.Text;
-            _verdicts[rig.Id] = text is not null && RigFileReader.Read(text, "", library).Rig is { } read ? RigSession.Judge(read).Verdict : null;
+            _verdicts[rig.Id] = text is not null && RigFileReader.Read(text, "", library).Rig is { } read
+                ? RigSession.Judge(read).Verdict
+                : null;
             StateHasChanged();
         }
     }
@@ -73,7 +75,8 @@ public sealed partial class RigsPage : ComponentBase
         (_faults, _faultsOf) = ([], chosen.File.Name);
         if (await ChosenFile.ReadTextAsync(chosen.File) is not { } text)
         {
-            _faults = [new FileError("", 1, 1, T["the file is over 1 MiB, or is not a text in UTF-8; a rig file is never that large"].Value)];
+            _faults =
+                [new FileError("", 1, 1, T["the file is over 1 MiB, or is not a text in UTF-8; a rig file is never that large"].Value)];
             return;
         }
 
@@ -93,7 +96,9 @@ public sealed partial class RigsPage : ComponentBase
         if (await Store.FindAsync(rig.Id) is not { } kept)
             return;
         var name = T["{0}, copy", kept.Name].Value;
-        var text = RigFileReader.Read(kept.Text, "", await Cache.NowAsync()).Rig is { } read ? RigFileEditor.Update(kept.Text, read with { Name = name }).Text : kept.Text;
+        var text = RigFileReader.Read(kept.Text, "", await Cache.NowAsync()).Rig is { } read
+            ? RigFileEditor.Update(kept.Text, read with { Name = name }).Text
+            : kept.Text;
         await Store.AddAsync(name, text);
         await LoadAsync();
     }

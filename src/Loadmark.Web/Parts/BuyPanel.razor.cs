@@ -42,12 +42,16 @@ public sealed partial class BuyPanel : ComponentBase, IDisposable
     public void Dispose() => _job.Dispose();
 
     /// <inheritdoc/>
-    protected override void OnInitialized() => _job = new SolveJob<BuyResult, BuyProgress>(Gate, () => _ = InvokeAsync(StateHasChanged), Clock);
+    protected override void OnInitialized() =>
+        _job = new SolveJob<BuyResult, BuyProgress>(Gate, () => _ = InvokeAsync(StateHasChanged), Clock);
 
 
     private string Shopping(BuyOption option) => option.Purchases.Count == 0
         ? T["nothing: what is here suffices"]
-        : string.Join(", ", option.Purchases.Items.Select(static purchase => purchase.Count == 1 ? purchase.Offer.Id : $"{purchase.Count} × {purchase.Offer.Id}"));
+        : string.Join(
+            ", ",
+            option.Purchases.Items.Select(
+                static purchase => purchase.Count == 1 ? purchase.Offer.Id : $"{purchase.Count} × {purchase.Offer.Id}"));
 
     private string Says(BuyProgress? at) => at switch
     {
@@ -95,7 +99,8 @@ public sealed partial class BuyPanel : ComponentBase, IDisposable
 
     private async Task BuyAsync()
     {
-        var room = _room.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Select(NameplateReader.Read).ToList();
+        var room = _room.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Select(NameplateReader.Read)
+            .ToList();
         _roomFault = room.Find(static plate => !plate.Modes.Any(static mode => mode is { Volts: not null, Amps: not null })) is { } vague
             ? T["“{0}” does not tell a voltage and a current, such as 9 V 300 mA.", vague.Text].Value
             : null;

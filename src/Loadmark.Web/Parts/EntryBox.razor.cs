@@ -74,7 +74,10 @@ public sealed partial class EntryBox : ComponentBase
     }
 
     private static string Modes(Supply supply, Outlet outlet) =>
-        string.Join(" or ", OutletRating.Of(supply, outlet).Modes.Select(static mode => $"{FigureDisplay.Printed(mode.Volts)} {FigureDisplay.Printed(mode.Limit?.Value)}"));
+        string.Join(
+            " or ",
+            OutletRating.Of(supply, outlet).Modes.Select(
+                static mode => $"{FigureDisplay.Printed(mode.Volts)} {FigureDisplay.Printed(mode.Limit?.Value)}"));
 
     private void Typed()
     {
@@ -110,7 +113,9 @@ public sealed partial class EntryBox : ComponentBase
         var rig = Kind == EntryKind.Loads
             ? View.Rig with { Loads = new ValueList<Load>(Put(View.Rig.Loads.Items, reading.Rows.Select(static row => row.Load).OfType<Load>())) }
             : reading.Rows.Select(static row => row.Supply).OfType<Supply>().Aggregate(View.Rig, Put);
-        var what = Kind == EntryKind.Loads ? T[count == 1 ? "adding {0} load" : "adding {0} loads", count] : T[count == 1 ? "adding {0} supply" : "adding {0} supplies", count];
+        var what = Kind == EntryKind.Loads
+            ? T[count == 1 ? "adding {0} load" : "adding {0} loads", count]
+            : T[count == 1 ? "adding {0} supply" : "adding {0} supplies", count];
 
         // What cannot be taken stays where it was typed.
         _text = string.Join('\n', reading.Rows.Where(static row => row.Refusal is not null).Select(static row => row.Text));
@@ -126,8 +131,10 @@ public sealed partial class EntryBox : ComponentBase
         var index = rig.Supplies.Items.Select(static one => one.Id).ToList().IndexOf(supply.Id);
         if (index < 0)
             return rig with { Supplies = [.. rig.Supplies, supply] };
-        var gone = rig.Supplies[index].Outlets.Items.Where(outlet => !supply.Outlets.Items.Any(one => one.Id == outlet.Id)).Select(outlet => new OutletRef(supply.Id, outlet.Id)).ToHashSet();
-        var whole = rig with { Wired = rig.Wired is { } wired ? [.. wired.Items.Where(feed => !feed.From.Items.Any(gone.Contains))] : null };
+        var gone = rig.Supplies[index].Outlets.Items.Where(outlet => !supply.Outlets.Items.Any(one => one.Id == outlet.Id))
+            .Select(outlet => new OutletRef(supply.Id, outlet.Id)).ToHashSet();
+        var whole =
+            rig with { Wired = rig.Wired is { } wired ? [.. wired.Items.Where(feed => !feed.From.Items.Any(gone.Contains))] : null };
         return whole.PutSupply(index, supply);
     }
 

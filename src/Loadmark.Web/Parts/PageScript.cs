@@ -4,7 +4,8 @@ namespace Loadmark.Web.Parts;
 
 /// <summary>
 /// The page's script in the browser, for one component: what it is told, and what it watches for the component until that goes. A browser
-/// that has gone is told nothing and watches nothing, and that is no fault; nor is it one where the component goes while its script is still on
+/// that has gone is told nothing and watches nothing, and that is no fault; nor is it one where the component goes while its script is
+/// still on
 /// the way.
 /// </summary>
 /// <typeparam name="T">The component; its invokable methods are told what is watched.</typeparam>
@@ -43,7 +44,8 @@ internal sealed class PageScript<T>(IJSRuntime browser, T component) : IAsyncDis
     /// <typeparam name="TAnswer">What it answers.</typeparam>
     /// <param name="function">Its name.</param>
     /// <param name="arguments">What it is given before the component.</param>
-    public Task<TAnswer?> AskForAsync<TAnswer>(string function, params object?[] arguments) => AskAsync<TAnswer>(function, [.. arguments, _self]);
+    public Task<TAnswer?> AskForAsync<TAnswer>(string function, params object?[] arguments) =>
+        AskAsync<TAnswer>(function, [.. arguments, _self]);
 
     /// <summary>Begins to watch something for the component.</summary>
     /// <param name="function">The function of the script that watches it.</param>

@@ -30,7 +30,8 @@ public sealed partial class PlanPanel : ComponentBase, IDisposable
     public void Dispose() => _job.Dispose();
 
     /// <inheritdoc/>
-    protected override void OnInitialized() => _job = new SolveJob<PlanAnswer, PlanProgress>(Gate, () => _ = InvokeAsync(StateHasChanged), Clock);
+    protected override void OnInitialized() =>
+        _job = new SolveJob<PlanAnswer, PlanProgress>(Gate, () => _ = InvokeAsync(StateHasChanged), Clock);
 
 
     private string Says(PlanResult plan)
@@ -55,13 +56,15 @@ public sealed partial class PlanPanel : ComponentBase, IDisposable
 
     private Task PlanAsync() => PlanAsync(View.Rig, T["planning the wiring"].Value);
 
-    private Task TryAsync(PlanChange change) => PlanAsync(change.Rig with { Wired = View.Rig.Wired, Signal = View.Rig.Signal }, change.Text);
+    private Task TryAsync(PlanChange change) =>
+        PlanAsync(change.Rig with { Wired = View.Rig.Wired, Signal = View.Rig.Signal }, change.Text);
 
     private async Task PlanAsync(Rig rig, string what)
     {
         var before = View.Rig;
         View.Show((RigPreview?)null);
-        var only = rig.Supplies.Items.Select(static supply => supply.Id).Where(id => !_without.Contains(id)).ToHashSet(StringComparer.Ordinal);
+        var only = rig.Supplies.Items.Select(static supply => supply.Id).Where(id => !_without.Contains(id))
+            .ToHashSet(StringComparer.Ordinal);
         var options = new PlanOptions { Only = _without.Count == 0 ? null : only, Progress = _job, TimeLimit = Limits.SolveTime };
         await _job.RunAsync(stop =>
         {

@@ -50,7 +50,8 @@ public sealed partial class StartPlots : ComponentBase
     {
         get
         {
-            var failing = Answer.Result.Loads.Items.Where(static load => load.State != LoadState.Runs).Select(static load => load.Load).ToList();
+            var failing = Answer.Result.Loads.Items.Where(static load => load.State != LoadState.Runs).Select(static load => load.Load)
+                .ToList();
             return (failing.Count, Answer.Result.SettledAfter) switch
             {
                 (0, { } after) => T["Everything comes up and stays up; at rest after {0}.", Seconds((double)after.Value)],
@@ -62,7 +63,9 @@ public sealed partial class StartPlots : ComponentBase
 
     private IEnumerable<double> TableTimes =>
         Enumerable.Range(0, 21).Select(index => _from + ((_to - _from) * index / 20))
-            .Concat(Answer.Result.Events.Items.Where(Concerns).Select(static happening => (double)happening.Time.Value).Where(time => time >= _from && time <= _to).Take(20))
+            .Concat(
+                Answer.Result.Events.Items.Where(Concerns).Select(static happening => (double)happening.Time.Value)
+                    .Where(time => time >= _from && time <= _to).Take(20))
             .Distinct().Order();
 
     /// <inheritdoc/>
@@ -86,15 +89,20 @@ public sealed partial class StartPlots : ComponentBase
     private double Strain(StartedOutlet outlet)
     {
         var feeds = (Answer.Rig.Wired ?? []).Items.Where(feed => feed.From.Items.Contains(outlet.Outlet));
-        var fails = feeds.SelectMany(static feed => feed.To.Items).Any(id => Answer.Result.Loads.Items.Any(load => load.Load == id && load.State != LoadState.Runs));
+        var fails = feeds.SelectMany(static feed => feed.To.Items)
+            .Any(id => Answer.Result.Loads.Items.Any(load => load.Load == id && load.State != LoadState.Runs));
         return (fails ? 1000 : 0) + (outlet is { PeakAmps: { } peak, Limit: { Value: > 0 } limit } ? (double)(peak / limit) : 0);
     }
 
-    /// <summary>What an outlet gives at its peak: a range where that rests on how much charging capacitors take, which is assumed.</summary>
+    /// <summary>
+    /// What an outlet gives at its peak: a range where that rests on how much charging capacitors take, which is assumed.
+    /// </summary>
     private string PeakOf(StartedOutlet outlet)
     {
         var limit = FigureDisplay.Printed(outlet.Limit);
-        return outlet.Pulse is { } pulse ? T["at its peak {0}, its limit {1}", pulse.Peaks, limit] : T["at most {0} of {1}", FigureDisplay.Printed(outlet.PeakAmps), limit];
+        return outlet.Pulse is { } pulse
+            ? T["at its peak {0}, its limit {1}", pulse.Peaks, limit]
+            : T["at most {0} of {1}", FigureDisplay.Printed(outlet.PeakAmps), limit];
     }
 
     /// <summary>On what a peak rests that is a range, and what that means for the limit and for the curve.</summary>
@@ -177,7 +185,12 @@ public sealed partial class StartPlots : ComponentBase
             .SelectMany(entry => new[] { (Name: "starts from", entry.load, At: entry.Item2!.Value.Starts), (Name: "drops out below", entry.load, At: entry.Item2.Value.Stops) })
             .Where(static mark => mark.At > 0)
             .GroupBy(static mark => (mark.Name, mark.At))
-            .Select(group => new PlotMark(Loads.Count == 1 ? T[group.Key.Name].Value : $"{T[group.Key.Name]}: {(group.Count() == Loads.Count ? T["all"].Value : string.Join(", ", group.Select(static mark => mark.load)))}", group.Key.At));
+            .Select(
+                group => new PlotMark(
+                    Loads.Count == 1
+                        ? T[group.Key.Name].Value
+                        : $"{T[group.Key.Name]}: {(group.Count() == Loads.Count ? T["all"].Value : string.Join(", ", group.Select(static mark => mark.load)))}",
+                    group.Key.At));
         return PlotDrawing.Draw(new Plot
         {
             Title = T["Voltage at the loads of {0}", _outlet],
@@ -196,6 +209,8 @@ public sealed partial class StartPlots : ComponentBase
     private PlotLine Line(string name, Waveform series)
     {
         var times = Answer.Result.Waveforms.Seconds;
-        return new PlotLine(name, [.. Enumerable.Range(0, times.Length).Where(index => times[index] >= _from && times[index] <= _to).Select(index => new PlotValue(times[index], series.Values[index]))]);
+        return new PlotLine(
+            name,
+            [.. Enumerable.Range(0, times.Length).Where(index => times[index] >= _from && times[index] <= _to).Select(index => new PlotValue(times[index], series.Values[index]))]);
     }
 }

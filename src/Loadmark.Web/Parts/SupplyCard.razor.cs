@@ -11,7 +11,9 @@ using Microsoft.Extensions.Localization;
 
 namespace Loadmark.Web.Parts;
 
-/// <summary>One supply with its outlets: labels to type in, figures with where they came from, and everything else when it is opened.</summary>
+/// <summary>
+/// One supply with its outlets: labels to type in, figures with where they came from, and everything else when it is opened.
+/// </summary>
 public sealed partial class SupplyCard : ComponentBase
 {
     private bool _isOpen;
@@ -54,7 +56,8 @@ public sealed partial class SupplyCard : ComponentBase
     {
         var text = (change.Value as string ?? "").Trim();
         var label = text.Length == 0 ? null : NameplateReader.Read(text);
-        return PutAsync(T["editing the label of {0}", Supply.Id], Supply with { Label = label, Outlets = LabelledOutlets.After(Supply, label) });
+        return PutAsync(
+            T["editing the label of {0}", Supply.Id], Supply with { Label = label, Outlets = LabelledOutlets.After(Supply, label) });
     }
 
     private Task RelabelOutletAsync(int index, ChangeEventArgs change)
@@ -80,7 +83,9 @@ public sealed partial class SupplyCard : ComponentBase
     }
 
     private Task PutOutletAsync(int index, Outlet outlet) =>
-        PutAsync(T["editing outlet {0}/{1}", Supply.Id, outlet.Id], Supply with { Outlets = new ValueList<Outlet>(Supply.Outlets.Items.SetItem(index, outlet)) });
+        PutAsync(
+            T["editing outlet {0}/{1}", Supply.Id, outlet.Id],
+            Supply with { Outlets = new ValueList<Outlet>(Supply.Outlets.Items.SetItem(index, outlet)) });
 
     /// <summary>An edit may take a feed its outlet, a bank its last outlet, or an outlet the voltage that it is set to.</summary>
     private Task PutAsync(string what, Supply supply) =>
@@ -89,15 +94,20 @@ public sealed partial class SupplyCard : ComponentBase
     private Task DuplicateAsync()
     {
         var id = FreeIds.Like(Supply.Id, View.Rig.Supplies.Items.Select(static supply => supply.Id));
-        return View.Session.EditAsync(T["duplicating {0}", Supply.Id], View.Rig with { Supplies = new ValueList<Supply>(View.Rig.Supplies.Items.Insert(Index + 1, Supply with { Id = id, FromLibrary = null })) });
+        return View.Session.EditAsync(
+            T["duplicating {0}", Supply.Id],
+            View.Rig with { Supplies = new ValueList<Supply>(View.Rig.Supplies.Items.Insert(Index + 1, Supply with { Id = id, FromLibrary = null })) });
     }
 
     private Task MoveAsync(int by) =>
-        View.Session.EditAsync(T["moving {0}", Supply.Id], View.Rig with { Supplies = new ValueList<Supply>(View.Rig.Supplies.Items.RemoveAt(Index).Insert(Index + by, Supply)) });
+        View.Session.EditAsync(
+            T["moving {0}", Supply.Id],
+            View.Rig with { Supplies = new ValueList<Supply>(View.Rig.Supplies.Items.RemoveAt(Index).Insert(Index + by, Supply)) });
 
     private Task RemoveAsync() => View.Session.EditAsync(T["removing {0}", Supply.Id], View.Rig.RemoveSupply(Supply.Id));
 
-    private Task RemoveOutletAsync(OutletRef outlet) => View.Session.EditAsync(T["removing outlet {0}", outlet], View.Rig.RemoveOutlet(outlet));
+    private Task RemoveOutletAsync(OutletRef outlet) =>
+        View.Session.EditAsync(T["removing outlet {0}", outlet], View.Rig.RemoveOutlet(outlet));
 
     private async Task AddOutletsAsync()
     {

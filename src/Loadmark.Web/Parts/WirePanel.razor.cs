@@ -41,7 +41,9 @@ public sealed partial class WirePanel : ComponentBase
 
     /// <summary>Where a load is plugged in now, in words; null where it is not.</summary>
     private string? Now(string load) =>
-        (View.Rig.Wired ?? []).Items.FirstOrDefault(feed => feed.To.Items.Contains(load)) is { } feed ? string.Join(" + ", feed.From) : null;
+        (View.Rig.Wired ?? []).Items.FirstOrDefault(feed => feed.To.Items.Contains(load)) is { } feed
+            ? string.Join(" + ", feed.From)
+            : null;
 
     private OutletRef? Find(string? name) => View.Check.Outlets.Items.FirstOrDefault(outlet => outlet.Outlet.ToString() == name)?.Outlet;
 
@@ -80,17 +82,21 @@ public sealed partial class WirePanel : ComponentBase
     }
 
     private Task PinAsync(int index, Feed feed, ChangeEventArgs change) =>
-        View.Session.EditAsync(T[change.Value is true ? "keeping {0} when planning" : "let {0} be planned", feed.From[0]], View.Rig.Replace(index, feed with { Pinned = change.Value is true }));
+        View.Session.EditAsync(
+            T[change.Value is true ? "keeping {0} when planning" : "let {0} be planned", feed.From[0]],
+            View.Rig.Replace(index, feed with { Pinned = change.Value is true }));
 
     private Task UnplugAsync(string load) => View.Session.EditAsync(T["unplugging {0}", load], View.Rig.Unplug(load));
 
     private Task ClearAsync() =>
-        View.Session.EditAsync(T["unplugging everything"], View.Rig with { Wired = [.. View.Rig.Wired!.Value.Items.Where(static feed => feed.Pinned)] });
+        View.Session.EditAsync(
+            T["unplugging everything"], View.Rig with { Wired = [.. View.Rig.Wired!.Value.Items.Where(static feed => feed.Pinned)] });
 
     private async Task JoinAsync()
     {
         _joinFault = null;
-        if (Find(_first) is not { } first || Find(_second) is not { } second || first == second || !View.Rig.Loads.Items.Any(load => load.Id == _load))
+        if (Find(_first) is not { } first || Find(_second) is not { } second || first == second
+            || !View.Rig.Loads.Items.Any(load => load.Id == _load))
         {
             _joinFault = T["Choose two outlets and a load."];
             return;
@@ -101,7 +107,9 @@ public sealed partial class WirePanel : ComponentBase
         var lead = rest.Leads.Items.FirstOrDefault(lead => lead.Type == type && rest.HasFree(lead));
         var joined = rest.Plug(new Feed { From = [first, second], Joined = _joint, Lead = lead?.Id, To = [_load] });
         var check = RigSession.Judge(joined);
-        var bad = check.Findings.Items.FirstOrDefault(finding => finding.Severity >= Severity.Fails && finding.Subjects.Items.Any(subject => subject == _load || subject == _first || subject == _second));
+        var bad = check.Findings.Items.FirstOrDefault(
+            finding => finding.Severity >= Severity.Fails
+                && finding.Subjects.Items.Any(subject => subject == _load || subject == _first || subject == _second));
         if (bad is not null)
             _joinFault = bad.Message;
         else

@@ -19,7 +19,8 @@ public static class ProblemAnswer
     public static bool IsFor(HttpRequest request)
     {
         ArgumentNullException.ThrowIfNull(request);
-        return request.Path.StartsWithSegments("/api", StringComparison.OrdinalIgnoreCase) || request.Path.StartsWithSegments("/healthz", StringComparison.OrdinalIgnoreCase);
+        return request.Path.StartsWithSegments("/api", StringComparison.OrdinalIgnoreCase)
+            || request.Path.StartsWithSegments("/healthz", StringComparison.OrdinalIgnoreCase);
     }
 
     /// <summary>Answers with a problem.</summary>

@@ -85,5 +85,6 @@ public sealed record ProblemKind(string Name, int Status, string Title, string M
 
     /// <summary>The kind that a bare status stands for.</summary>
     /// <param name="status">A status of 400 or more.</param>
-    public static ProblemKind Of(int status) => All.FirstOrDefault(kind => kind.Status == status) ?? (status < StatusCodes.Status500InternalServerError ? BadRequest : Fault);
+    public static ProblemKind Of(int status) =>
+        All.FirstOrDefault(kind => kind.Status == status) ?? (status < StatusCodes.Status500InternalServerError ? BadRequest : Fault);
 }

@@ -30,7 +30,8 @@ internal static class GearWords
 
     /// <summary>The words that a text names, parted by commas.</summary>
     public static IEnumerable<string> WordsIn(string typed) =>
-        typed.Split([',', ';'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Distinct(StringComparer.OrdinalIgnoreCase);
+        typed.Split([',', ';'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
+            .Distinct(StringComparer.OrdinalIgnoreCase);
 
     private static string NameOf(string key, IStringLocalizer<PageText> T) => key switch
     {

@@ -12,7 +12,8 @@ public static class ChosenFile
     /// <param name="mostBytes">The largest file that is taken.</param>
     /// <param name="cancellation">Gives up.</param>
     /// <returns>The text; null where it is too large or not UTF-8.</returns>
-    public static async Task<string?> ReadTextAsync(IBrowserFile file, int mostBytes = RigFileReader.MostBytes, CancellationToken cancellation = default)
+    public static async Task<string?> ReadTextAsync(
+        IBrowserFile file, int mostBytes = RigFileReader.MostBytes, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(file);
         if (file.Size > mostBytes)
@@ -22,7 +23,8 @@ public static class ChosenFile
         await stream.CopyToAsync(bytes, cancellation);
         try
         {
-            return new UTF8Encoding(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true).GetString(bytes.GetBuffer(), 0, (int)bytes.Length);
+            return new UTF8Encoding(
+                encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true).GetString(bytes.GetBuffer(), 0, (int)bytes.Length);
         }
         catch (DecoderFallbackException)
         {

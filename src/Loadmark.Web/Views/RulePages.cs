@@ -5,7 +5,8 @@ using Markdig.Syntax.Inlines;
 namespace Loadmark.Web.Views;
 
 /// <summary>
-/// Why the rules are what they are, from their pages in the documentation, which are built into this library. Of a page only this part is shown
+/// Why the rules are what they are, from their pages in the documentation, which are built into this library. Of a page only this part is
+/// shown
 /// beside a finding: it holds for every finding of the rule, while what is true of one kind of figure is in the finding's own working.
 /// </summary>
 public static class RulePages
@@ -34,7 +35,8 @@ public static class RulePages
 
     /// <summary>What stands under the heading, up to the next one of its rank.</summary>
     private static IEnumerable<Block> Section(MarkdownDocument page) =>
-        page.SkipWhile(static block => !IsHeading(block, Heading)).Skip(1).TakeWhile(static block => block is not HeadingBlock { Level: <= 2 });
+        page.SkipWhile(static block => !IsHeading(block, Heading)).Skip(1)
+            .TakeWhile(static block => block is not HeadingBlock { Level: <= 2 });
 
     private static bool IsHeading(Block block, string words) =>
         block is HeadingBlock { Level: 2, Inline: { } inline } && string.Concat(inline.OfType<LiteralInline>()) == words;

@@ -11,8 +11,17 @@ internal static class SettledReadings
     public static DiagramReadings Of(SettleResult settled) => new()
     {
         Outlets = settled.Outlets.Items.Where(static outlet => outlet is { IsFree: false, Amps: not null })
-            .ToDictionary(static outlet => outlet.Outlet.ToString(), static outlet => new OutletReading(outlet.Amps!.Value, outlet.State == OutletState.Regulating ? null : outlet.State.ToString().ToLowerInvariant()), StringComparer.Ordinal),
+            .ToDictionary(
+                static outlet => outlet.Outlet.ToString(),
+                static outlet =>
+                    new OutletReading(
+                        outlet.Amps!.Value, outlet.State == OutletState.Regulating ? null : outlet.State.ToString().ToLowerInvariant()),
+                StringComparer.Ordinal),
         Loads = settled.Loads.Items.Where(static load => load.Volts is not null)
-            .ToDictionary(static load => load.Load, static load => new LoadReading(load.Volts!.Value, load.State == LoadState.Runs ? null : load.State.ToString().ToLowerInvariant()), StringComparer.Ordinal),
+            .ToDictionary(
+                static load => load.Load,
+                static load =>
+                    new LoadReading(load.Volts!.Value, load.State == LoadState.Runs ? null : load.State.ToString().ToLowerInvariant()),
+                StringComparer.Ordinal),
     };
 }

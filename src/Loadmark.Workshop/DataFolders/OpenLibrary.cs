@@ -28,7 +28,8 @@ public sealed class OpenLibrary : IDisposable
     /// <param name="clock">The clock.</param>
     /// <param name="cancellation">Gives up.</param>
     /// <returns>What is kept; or why it cannot be used.</returns>
-    public static async Task<(OpenLibrary? Library, string? Trouble)> OpenAsync(string folder, TimeProvider clock, CancellationToken cancellation)
+    public static async Task<(OpenLibrary? Library, string? Trouble)> OpenAsync(
+        string folder, TimeProvider clock, CancellationToken cancellation)
     {
         var store = new Store(folder, clock, RigMentions.Of);
         var opening = await store.OpenAsync(cancellation);

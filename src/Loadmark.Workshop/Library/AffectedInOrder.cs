@@ -12,7 +12,8 @@ public static class AffectedInOrder
     /// <param name="options">How they are looked for.</param>
     /// <param name="stop">Gives up.</param>
     /// <exception cref="StorageException">The medium failed.</exception>
-    public static async Task<List<AffectedRig>> FindAsync(AffectedRigs rigs, LibraryGear gear, AffectedOptions options, CancellationToken stop)
+    public static async Task<List<AffectedRig>> FindAsync(
+        AffectedRigs rigs, LibraryGear gear, AffectedOptions options, CancellationToken stop)
     {
         ArgumentNullException.ThrowIfNull(rigs);
         var found = new List<AffectedRig>();

@@ -11,7 +11,9 @@ public sealed record AffectedRig
     /// <summary>The rig.</summary>
     public required RigSummary Rig { get; init; }
 
-    /// <summary>Whether the rig takes the piece from the library, and so has the new figures already; else they are copied into it.</summary>
+    /// <summary>
+    /// Whether the rig takes the piece from the library, and so has the new figures already; else they are copied into it.
+    /// </summary>
     public required bool TakesFromLibrary { get; init; }
 
     /// <summary>What is said otherwise of the piece: before is what the rig has, or had, and after what the library has now.</summary>

@@ -30,7 +30,8 @@ public sealed class AffectedRigs(Store store, LibraryCache cache)
     /// <param name="cancellationToken">Gives up.</param>
     /// <returns>The rigs as they are done, in no particular order.</returns>
     /// <exception cref="StorageException">The medium failed.</exception>
-    public IAsyncEnumerable<AffectedRig> FindAsync(LibraryGear gear, CancellationToken cancellationToken = default) => FindAsync(gear, new AffectedOptions(), cancellationToken);
+    public IAsyncEnumerable<AffectedRig> FindAsync(LibraryGear gear, CancellationToken cancellationToken = default) =>
+        FindAsync(gear, new AffectedOptions(), cancellationToken);
 
     /// <summary>The same, on fewer threads or with somebody who is told how far it has come.</summary>
     /// <param name="gear">The piece.</param>
@@ -38,7 +39,8 @@ public sealed class AffectedRigs(Store store, LibraryCache cache)
     /// <param name="cancellationToken">Gives up.</param>
     /// <returns>The rigs as they are done, in no particular order.</returns>
     /// <exception cref="StorageException">The medium failed.</exception>
-    public async IAsyncEnumerable<AffectedRig> FindAsync(LibraryGear gear, AffectedOptions options, [EnumeratorCancellation] CancellationToken cancellationToken = default)
+    public async IAsyncEnumerable<AffectedRig> FindAsync(
+        LibraryGear gear, AffectedOptions options, [EnumeratorCancellation] CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(gear);
         ArgumentNullException.ThrowIfNull(options);
@@ -86,24 +88,42 @@ public sealed class AffectedRigs(Store store, LibraryCache cache)
         }
     }
 
-    /// <summary>Gives a rig the library's figures. One that takes the piece from there has them; that this is right is then remembered.</summary>
+    /// <summary>
+    /// Gives a rig the library's figures. One that takes the piece from there has them; that this is right is then remembered.
+    /// </summary>
     /// <param name="rig">The rig as it was shown.</param>
     /// <param name="gear">The piece as it was shown.</param>
     /// <param name="cancellationToken">Gives up.</param>
     /// <exception cref="StorageException">The medium failed.</exception>
     public Task<SaveState> TakeNewAsync(AffectedRig rig, LibraryGear gear, CancellationToken cancellationToken = default) =>
-        DecideAsync(rig, gear, takesNew: true, (read, _) => rig.TakesFromLibrary ? read : Renewed(read, gear.Piece!), $"taking the library's figures of {gear.Tag}", cancellationToken);
+        DecideAsync(
+            rig,
+            gear,
+            takesNew: true,
+            (read, _) => rig.TakesFromLibrary ? read : Renewed(read, gear.Piece!),
+            $"taking the library's figures of {gear.Tag}",
+            cancellationToken);
 
-    /// <summary>Leaves a rig the figures that it has. Into one that takes the piece from the library, those of before are written, and win there.</summary>
+    /// <summary>
+    /// Leaves a rig the figures that it has. Into one that takes the piece from the library, those of before are written, and win there.
+    /// </summary>
     /// <param name="rig">The rig as it was shown.</param>
     /// <param name="gear">The piece as it was shown.</param>
     /// <param name="cancellationToken">Gives up.</param>
     /// <exception cref="StorageException">The medium failed.</exception>
     public Task<SaveState> KeepOldAsync(AffectedRig rig, LibraryGear gear, CancellationToken cancellationToken = default) =>
-        DecideAsync(rig, gear, takesNew: false, (read, before) => rig.TakesFromLibrary && before is not null ? WithFiguresOf(read, before) : read, $"keeping the figures of {gear.Tag} as they were", cancellationToken);
+        DecideAsync(
+            rig,
+            gear,
+            takesNew: false,
+            (read, before) => rig.TakesFromLibrary && before is not null ? WithFiguresOf(read, before) : read,
+            $"keeping the figures of {gear.Tag} as they were",
+            cancellationToken);
 
     private static Rig Renewed(Rig rig, GearPiece now) =>
-        GearUse.Find(rig, now.Kind, now.Tag) is { } own && GearText.Merge(own, Figures(now, own)).Piece is { } merged ? GearUse.Put(rig, merged, fromLibrary: false) : rig;
+        GearUse.Find(rig, now.Kind, now.Tag) is { } own && GearText.Merge(own, Figures(now, own)).Piece is { } merged
+            ? GearUse.Put(rig, merged, fromLibrary: false)
+            : rig;
 
     /// <summary>The library's piece without what a rig says for itself.</summary>
     private static GearPiece Figures(GearPiece now, GearPiece own) => now switch
@@ -120,7 +140,8 @@ public sealed class AffectedRigs(Store store, LibraryCache cache)
         Supplies = [.. rig.Supplies.Items.Select(supply => before.Supplies.Items.FirstOrDefault(one => one.Id == supply.Id) is { } old && supply.FromLibrary != old.FromLibrary ? old with { FromLibrary = supply.FromLibrary } : supply)],
     };
 
-    private static AffectedRig? Compare(RigText kept, GearPiece now, GearPiece? before, GearSnapshot library, CancellationToken cancellationToken)
+    private static AffectedRig? Compare(
+        RigText kept, GearPiece now, GearPiece? before, GearSnapshot library, CancellationToken cancellationToken)
     {
         var affected = new AffectedRig { Rig = kept.Rig, TakesFromLibrary = false, Differences = [] };
         var reading = RigFileReader.Read(kept.Text, "", library);
@@ -138,7 +159,9 @@ public sealed class AffectedRigs(Store store, LibraryCache cache)
         if (before is null || RigFileReader.Read(kept.Text, "", new EarlierGear(library, before)).Rig is not { } earlier)
             return null;
         var changes = Differences(GearUse.Find(earlier, now.Kind, now.Tag)!, own);
-        return changes.Length == 0 ? null : Judge(affected with { TakesFromLibrary = true, Differences = changes }, earlier, rig, cancellationToken);
+        return changes.Length == 0
+            ? null
+            : Judge(affected with { TakesFromLibrary = true, Differences = changes }, earlier, rig, cancellationToken);
     }
 
     private static ImmutableArray<GearDifference> Differences(GearPiece before, GearPiece after) =>
@@ -163,7 +186,8 @@ public sealed class AffectedRigs(Store store, LibraryCache cache)
     private static bool TakesFromLibrary(Rig rig, GearPiece piece) => piece.Kind switch
     {
         GearKind.Load => rig.Loads.Items.Any(load => load.FromLibrary is not null && GearTag.KeyOf(load.Id) == GearTag.KeyOf(piece.Tag)),
-        GearKind.Supply => rig.Supplies.Items.Any(supply => supply.FromLibrary is not null && GearTag.KeyOf(supply.Id) == GearTag.KeyOf(piece.Tag)),
+        GearKind.Supply => rig.Supplies.Items.Any(
+            supply => supply.FromLibrary is not null && GearTag.KeyOf(supply.Id) == GearTag.KeyOf(piece.Tag)),
         _ => false,
     };
 
@@ -171,11 +195,18 @@ public sealed class AffectedRigs(Store store, LibraryCache cache)
     private async Task<GearPiece?> BeforeAsync(LibraryGear gear, CancellationToken cancellationToken)
     {
         var history = await store.Gear.HistoryAsync(gear.Id, cancellationToken);
-        var old = history.Reverse().Select(static change => change.After).OfType<GearContent>().FirstOrDefault(content => content.Text != gear.Stored.Content.Text);
+        var old = history.Reverse().Select(static change => change.After).OfType<GearContent>()
+            .FirstOrDefault(content => content.Text != gear.Stored.Content.Text);
         return old is null ? null : GearText.Read(gear.Kind, gear.Tag, old.Text).Piece;
     }
 
-    private async Task<SaveState> DecideAsync(AffectedRig affected, LibraryGear gear, bool takesNew, Func<Rig, Rig?, Rig> change, string what, CancellationToken cancellationToken)
+    private async Task<SaveState> DecideAsync(
+        AffectedRig affected,
+        LibraryGear gear,
+        bool takesNew,
+        Func<Rig, Rig?, Rig> change,
+        string what,
+        CancellationToken cancellationToken)
     {
         ArgumentNullException.ThrowIfNull(affected);
         ArgumentNullException.ThrowIfNull(gear);
@@ -186,16 +217,21 @@ public sealed class AffectedRigs(Store store, LibraryCache cache)
         var library = await cache.NowAsync(cancellationToken);
         if (RigFileReader.Read(kept.Text, "", library).Rig is { } rig)
         {
-            var before = await BeforeAsync(gear, cancellationToken) is { } old ? RigFileReader.Read(kept.Text, "", new EarlierGear(library, old)).Rig : null;
+            var before = await BeforeAsync(gear, cancellationToken) is { } old
+                ? RigFileReader.Read(kept.Text, "", new EarlierGear(library, old)).Rig
+                : null;
             var changed = change(rig, before);
             if (changed != rig)
             {
-                var outcome = await store.Rigs.SaveAsync(kept.Id, kept.Revision, kept.Name, RigFileEditor.Update(kept.Text, changed).Text, what, cancellationToken);
+                var outcome = await store.Rigs.SaveAsync(
+                    kept.Id, kept.Revision, kept.Name, RigFileEditor.Update(kept.Text, changed).Text, what, cancellationToken);
                 if (outcome.State != SaveState.Saved)
                     return outcome.State;
             }
         }
 
-        return await store.Gear.Uses.DecideAsync(kept.Id, gear.Id, gear.Stored.Revision, takesNew, cancellationToken) ? SaveState.Saved : SaveState.Gone;
+        return await store.Gear.Uses.DecideAsync(kept.Id, gear.Id, gear.Stored.Revision, takesNew, cancellationToken)
+            ? SaveState.Saved
+            : SaveState.Gone;
     }
 }

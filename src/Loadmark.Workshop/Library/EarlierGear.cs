@@ -9,10 +9,12 @@ namespace Loadmark.Workshop.Library;
 internal sealed class EarlierGear(IGearLookup library, GearPiece piece) : IGearLookup
 {
     /// <inheritdoc/>
-    public Load? FindLoad(string tag) => piece.Load is { } load && GearTag.KeyOf(tag) == GearTag.KeyOf(load.Id) ? load : library.FindLoad(tag);
+    public Load? FindLoad(string tag) =>
+        piece.Load is { } load && GearTag.KeyOf(tag) == GearTag.KeyOf(load.Id) ? load : library.FindLoad(tag);
 
     /// <inheritdoc/>
-    public Supply? FindSupply(string tag) => piece.Supply is { } supply && GearTag.KeyOf(tag) == GearTag.KeyOf(supply.Id) ? supply : library.FindSupply(tag);
+    public Supply? FindSupply(string tag) =>
+        piece.Supply is { } supply && GearTag.KeyOf(tag) == GearTag.KeyOf(supply.Id) ? supply : library.FindSupply(tag);
 
     /// <inheritdoc/>
     public IReadOnlyList<string> Near(GearKind kind, string tag) => library.Near(kind, tag);

@@ -7,10 +7,13 @@ namespace Loadmark.Workshop.Library;
 /// <summary>Uses the library's gear in a rig.</summary>
 public static class GearUse
 {
-    /// <summary>The rig with a piece of gear in it: after those that it has, or in the place of one with the same tag, whose feeds then stay.</summary>
+    /// <summary>
+    /// The rig with a piece of gear in it: after those that it has, or in the place of one with the same tag, whose feeds then stay.
+    /// </summary>
     /// <param name="rig">The rig.</param>
     /// <param name="piece">The piece.</param>
-    /// <param name="fromLibrary">Whether the rig goes on taking its figures from the library, so that they change with it; else they are copied. Of a lead they always are.</param>
+    /// <param name="fromLibrary">Whether the rig goes on taking its figures from the library, so that they change with it; else they are
+    /// copied. Of a lead they always are.</param>
     public static Rig Put(Rig rig, GearPiece piece, bool fromLibrary)
     {
         ArgumentNullException.ThrowIfNull(rig);

@@ -22,7 +22,9 @@ public sealed record ImportPreview(ImmutableArray<ImportRow> Rows)
             : new ImportRow { Line = row.Line, Kind = row.Kind, Tag = row.Tag, State = ImportState.Refused, Refusal = row.Refusal!.Because })]);
     }
 
-    /// <summary>Compares the gear of a rig with the library. What the rig takes from there is left out, unless it says something of its own.</summary>
+    /// <summary>
+    /// Compares the gear of a rig with the library. What the rig takes from there is left out, unless it says something of its own.
+    /// </summary>
     /// <param name="library">The library.</param>
     /// <param name="rig">The rig.</param>
     public static ImportPreview Of(GearSnapshot library, Rig rig)
@@ -33,7 +35,8 @@ public sealed record ImportPreview(ImmutableArray<ImportRow> Rows)
 
     private static ImportRow Compare(GearSnapshot library, GearPiece piece, ValueList<string>? words, int line)
     {
-        var row = new ImportRow { Line = line, Kind = piece.Kind, Tag = piece.Tag, State = ImportState.New, Piece = piece, Words = words ?? [] };
+        var row =
+            new ImportRow { Line = line, Kind = piece.Kind, Tag = piece.Tag, State = ImportState.New, Piece = piece, Words = words ?? [] };
         if (library.Find(piece.Kind, piece.Tag) is not { } present)
             return row;
 

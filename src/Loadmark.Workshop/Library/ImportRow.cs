@@ -29,7 +29,9 @@ public sealed record ImportRow
     /// <summary>The library's piece of that tag; null when there is none.</summary>
     public LibraryGear? Present { get; init; }
 
-    /// <summary>What the library would say otherwise than now; empty when it is new. What the file says nothing of stays as it is.</summary>
+    /// <summary>
+    /// What the library would say otherwise than now; empty when it is new. What the file says nothing of stays as it is.
+    /// </summary>
     public ImmutableArray<GearDifference> Differences { get; init; } = [];
 
     /// <summary>Why it cannot be taken; null when it can.</summary>

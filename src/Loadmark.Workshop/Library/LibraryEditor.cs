@@ -15,7 +15,9 @@ public sealed class LibraryEditor(Store store)
     /// <summary>How many pieces are taken in one go, so that nobody waits long for their turn to save.</summary>
     private const int AtATime = 1000;
 
-    /// <summary>How often a change that comes out of readings alone is made again when somebody else has changed the piece in between.</summary>
+    /// <summary>
+    /// How often a change that comes out of readings alone is made again when somebody else has changed the piece in between.
+    /// </summary>
     private const int Attempts = 5;
 
     /// <summary>Takes gear into the library: what is new, and of what differs only what somebody said.</summary>
@@ -24,14 +26,19 @@ public sealed class LibraryEditor(Store store)
     /// <param name="what">Where the gear comes from, for the list of changes: "imported from pedals.csv".</param>
     /// <param name="cancellationToken">Gives up. What was taken by then stays taken, and is the same already the next time.</param>
     /// <exception cref="StorageException">The medium failed. What was taken by then stays taken.</exception>
-    public async Task<ImportResult> TakeAsync(ImportPreview preview, Func<ImportRow, bool> takes, string what, CancellationToken cancellationToken = default)
+    public async Task<ImportResult> TakeAsync(
+        ImportPreview preview, Func<ImportRow, bool> takes, string what, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(preview);
         ArgumentNullException.ThrowIfNull(takes);
-        List<ImportRow> rows = [.. preview.Rows.Where(row => row.State == ImportState.New || (row.State == ImportState.Differs && takes(row)))];
+        List<ImportRow> rows =
+            [.. preview.Rows.Where(row => row.State == ImportState.New || (row.State == ImportState.Differs && takes(row)))];
         var outcomes = new List<GearOutcome>(rows.Count);
         foreach (var some in rows.Chunk(AtATime))
-            outcomes.AddRange(await store.Gear.ApplyAsync([.. some.Select(row => new GearStep(row.Present?.Id, row.Present?.Stored.Revision ?? 0, GearContents.Of(row.Piece!, row.Words), what))], cancellationToken));
+            outcomes.AddRange(
+                await store.Gear.ApplyAsync(
+                    [.. some.Select(row => new GearStep(row.Present?.Id, row.Present?.Stored.Revision ?? 0, GearContents.Of(row.Piece!, row.Words), what))],
+                    cancellationToken));
         var saved = rows.Zip(outcomes).ToLookup(static pair => pair.Second.State == GearState.Saved, static pair => pair.First);
         return new ImportResult(
             [.. saved[true].Where(static row => row.State == ImportState.New)],
@@ -47,7 +54,8 @@ public sealed class LibraryEditor(Store store)
     /// <param name="cancellationToken">Gives up, with nothing added.</param>
     /// <exception cref="ArgumentException">The piece has a figure or a text that no file holds.</exception>
     /// <exception cref="StorageException">The medium failed; nothing is added.</exception>
-    public Task<GearOutcome> AddAsync(GearPiece piece, ValueList<string> words, string what, CancellationToken cancellationToken = default) =>
+    public Task<GearOutcome> AddAsync(
+        GearPiece piece, ValueList<string> words, string what, CancellationToken cancellationToken = default) =>
         store.Gear.AddAsync(GearContents.Of(piece, words), what, cancellationToken);
 
     /// <summary>Says something else of a piece.</summary>
@@ -58,7 +66,8 @@ public sealed class LibraryEditor(Store store)
     /// <param name="cancellationToken">Gives up, with nothing changed.</param>
     /// <exception cref="ArgumentException">The piece has a figure or a text that no file holds, or is of another kind.</exception>
     /// <exception cref="StorageException">The medium failed; nothing is changed.</exception>
-    public Task<GearOutcome> ChangeAsync(StoredGear gear, GearPiece piece, ValueList<string> words, string what, CancellationToken cancellationToken = default)
+    public Task<GearOutcome> ChangeAsync(
+        StoredGear gear, GearPiece piece, ValueList<string> words, string what, CancellationToken cancellationToken = default)
     {
         ArgumentNullException.ThrowIfNull(gear);
         return store.Gear.SaveAsync(gear.Id, gear.Revision, GearContents.Of(piece, words), what, cancellationToken);
@@ -82,7 +91,8 @@ public sealed class LibraryEditor(Store store)
     /// <returns>What the readings come to, and the piece after it.</returns>
     /// <exception cref="ArgumentException">The piece is no load, or the reading is below zero.</exception>
     /// <exception cref="StorageException">The medium failed; the reading may be kept already, and then counts the next time.</exception>
-    public async Task<(MeasuredFigures Figures, GearOutcome Outcome)> MeasureAsync(Guid gear, DrawReading reading, CancellationToken cancellationToken = default)
+    public async Task<(MeasuredFigures Figures, GearOutcome Outcome)> MeasureAsync(
+        Guid gear, DrawReading reading, CancellationToken cancellationToken = default)
     {
         if (await store.Gear.FindAsync(gear, cancellationToken) is { Content.Kind: not GearKind.Load })
             throw new ArgumentException("Only loads draw.", nameof(gear));
@@ -97,7 +107,8 @@ public sealed class LibraryEditor(Store store)
     /// <param name="isStruckOut">Whether it is to be struck out.</param>
     /// <param name="cancellationToken">Gives up.</param>
     /// <exception cref="StorageException">The medium failed.</exception>
-    public async Task<(MeasuredFigures Figures, GearOutcome Outcome)> StrikeOutAsync(Guid gear, Guid reading, bool isStruckOut, CancellationToken cancellationToken = default)
+    public async Task<(MeasuredFigures Figures, GearOutcome Outcome)> StrikeOutAsync(
+        Guid gear, Guid reading, bool isStruckOut, CancellationToken cancellationToken = default)
     {
         await store.Gear.Readings.StrikeOutAsync(reading, isStruckOut, cancellationToken);
         return await FigureAsync(gear, cancellationToken);
@@ -109,7 +120,8 @@ public sealed class LibraryEditor(Store store)
         for (var attempt = 1; ; attempt++)
         {
             var figures = await MeasuredAsync(gear, cancellationToken);
-            if (await store.Gear.FindAsync(gear, cancellationToken) is not { IsRemoved: false } stored || new LibraryGear(stored).Piece?.Load is not { } load)
+            if (await store.Gear.FindAsync(gear, cancellationToken) is not { IsRemoved: false } stored
+                || new LibraryGear(stored).Piece?.Load is not { } load)
                 return (figures, new GearOutcome(GearState.Gone, null));
             var measured = load with
             {

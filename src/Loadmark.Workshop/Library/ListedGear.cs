@@ -20,7 +20,8 @@ public sealed record ListedGear(LibraryGear Gear, int Rigs)
     /// <param name="most">At most so many; null for the best of what is looked for, or all there is.</param>
     /// <param name="stop">Gives up.</param>
     /// <exception cref="StorageException">The medium failed.</exception>
-    public static async Task<List<ListedGear>> FindAsync(Store store, LibraryCache cache, string words, GearKind? kind, int? most, CancellationToken stop)
+    public static async Task<List<ListedGear>> FindAsync(
+        Store store, LibraryCache cache, string words, GearKind? kind, int? most, CancellationToken stop)
     {
         ArgumentNullException.ThrowIfNull(store);
         ArgumentNullException.ThrowIfNull(cache);

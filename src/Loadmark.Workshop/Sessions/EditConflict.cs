@@ -19,7 +19,8 @@ public sealed record EditConflict(string Before, string Ours, StoredRig Theirs, 
     private readonly Rig? _theirs = RigFileReader.Read(Theirs.Text, "", Library).Rig;
 
     /// <summary>Both edits together, with what was chosen; null where one of the texts cannot be read as a rig.</summary>
-    public MergeResult? Merged => _before is null || _ours is null || _theirs is null ? null : RigMerge.Merge(_before, _ours, _theirs, _choices);
+    public MergeResult? Merged =>
+        _before is null || _ours is null || _theirs is null ? null : RigMerge.Merge(_before, _ours, _theirs, _choices);
 
     /// <summary>Whether a side was chosen wherever both changed the same.</summary>
     public bool IsChosen => Merged is { } merged && merged.Conflicts.Items.All(conflict => _choices.ContainsKey(conflict.Place));
@@ -40,8 +41,10 @@ public sealed record EditConflict(string Before, string Ours, StoredRig Theirs, 
     }
 
     /// <summary>The text of both edits together.</summary>
-    /// <exception cref="ArgumentException">The two do not fit together: what no rig file holds, such as a setting that the other's label no longer gives.</exception>
+    /// <exception cref="ArgumentException">The two do not fit together: what no rig file holds, such as a setting that the other's label no
+    /// longer gives.</exception>
     /// <exception cref="InvalidOperationException">One of the texts cannot be read.</exception>
     public RigTextUpdate Text() =>
-        RigFileEditor.Merge(Before, Ours, Theirs.Text, Merged?.Rig ?? throw new InvalidOperationException("One of the texts cannot be read as a rig."));
+        RigFileEditor.Merge(
+            Before, Ours, Theirs.Text, Merged?.Rig ?? throw new InvalidOperationException("One of the texts cannot be read as a rig."));
 }

@@ -36,7 +36,9 @@ public sealed record LeadTrial(string? Lead, double? Metres, string? Wire, int? 
         return rig with
         {
             Leads = new ValueList<Lead>(leads),
-            Wired = rig.Wired is { } wired ? [.. wired.Items.Select(feed => feed is { Lead: null, From.Count: 1, To.Count: 1 } ? feed with { Lead = name } : feed)] : null,
+            Wired = rig.Wired is { } wired
+                ? [.. wired.Items.Select(feed => feed is { Lead: null, From.Count: 1, To.Count: 1 } ? feed with { Lead = name } : feed)]
+                : null,
         };
     }
 

@@ -14,7 +14,8 @@ using Loadmark.Workshop.Solves;
 namespace Loadmark.Workshop.Sessions;
 
 /// <summary>
-/// One rig that somebody edits: as kept, as read, and what the rules say of it. Every edit goes through here: it is checked and shown at once,
+/// One rig that somebody edits: as kept, as read, and what the rules say of it. Every edit goes through here: it is checked and shown at
+/// once,
 /// and kept before the next one. One page has one session, and its calls come one at a time.
 /// </summary>
 /// <param name="store">Where rigs are kept.</param>
@@ -44,7 +45,8 @@ public sealed class RigSession(RigStore store, LibraryCache? cache = null) : IDi
     public CheckResult? Check { get; private set; }
 
     /// <summary>
-    /// Whether the circuit of the rig is still being solved. <see cref="Check"/> is then what the nameplates say, with what the circuit said
+    /// Whether the circuit of the rig is still being solved. <see cref="Check"/> is then what the nameplates say, with what the circuit
+    /// said
     /// before the last edit.
     /// </summary>
     public bool IsExamining { get; private set; }
@@ -176,7 +178,8 @@ public sealed class RigSession(RigStore store, LibraryCache? cache = null) : IDi
         await _turn.WaitAsync();
         try
         {
-            var outcome = await store.SaveAsync(conflict.Theirs.Id, conflict.Theirs.Revision, Rig?.Name ?? Kept!.Name, conflict.Ours, _pending);
+            var outcome = await store.SaveAsync(
+                conflict.Theirs.Id, conflict.Theirs.Revision, Rig?.Name ?? Kept!.Name, conflict.Ours, _pending);
             if (outcome is { State: SaveState.Saved, Rig: { } ours })
             {
                 Kept = ours;
@@ -338,8 +341,11 @@ public sealed class RigSession(RigStore store, LibraryCache? cache = null) : IDi
 
     private CheckResult Quick(Rig rig)
     {
-        var known = rig.Loads.Items.Select(static load => load.Id).Concat(rig.Supplies.Items.SelectMany(static supply => supply.Outlets.Items.Select(outlet => $"{supply.Id}/{outlet.Id}"))).ToHashSet(StringComparer.Ordinal);
-        var before = (Check?.Findings ?? []).Items.Where(finding => CircuitRules.Rules.Any(rule => rule.Id == finding.Rule) && finding.Subjects.Items.All(known.Contains)).ToList();
+        var known = rig.Loads.Items.Select(static load => load.Id)
+            .Concat(rig.Supplies.Items.SelectMany(static supply => supply.Outlets.Items.Select(outlet => $"{supply.Id}/{outlet.Id}")))
+            .ToHashSet(StringComparer.Ordinal);
+        var before = (Check?.Findings ?? []).Items.Where(
+            finding => CircuitRules.Rules.Any(rule => rule.Id == finding.Rule) && finding.Subjects.Items.All(known.Contains)).ToList();
         return RigChecker.Check(rig).With(before, []);
     }
 

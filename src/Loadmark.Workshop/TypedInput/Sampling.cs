@@ -25,7 +25,8 @@ public sealed record Sampling(int Samples, ulong Seed)
             return null;
         }
 
-        if (!int.TryParse(spread, NumberStyles.None, CultureInfo.InvariantCulture, out var samples) || samples is < 1 or > SpreadOptions.MostSamples)
+        if (!int.TryParse(spread, NumberStyles.None, CultureInfo.InvariantCulture, out var samples)
+            || samples is < 1 or > SpreadOptions.MostSamples)
             complaint = $"{mark}spread takes the number of samples, 1 to {SpreadOptions.MostSamples}, not {spread}.";
         else if (seed is not null && !ulong.TryParse(seed, NumberStyles.None, CultureInfo.InvariantCulture, out number))
             complaint = $"{mark}seed takes a whole number, 0 to {ulong.MaxValue}, not {seed}.";

@@ -14,5 +14,6 @@ public sealed record TakenTags(IReadOnlyList<string> Tags, bool All)
 
     /// <summary>The tags that nothing has; a slip that would else go unseen.</summary>
     /// <param name="preview">What there is to be taken.</param>
-    public IEnumerable<string> Strangers(ImportPreview preview) => Tags.Where(tag => preview.Rows.All(row => GearTag.KeyOf(tag) != GearTag.KeyOf(row.Tag)));
+    public IEnumerable<string> Strangers(ImportPreview preview) =>
+        Tags.Where(tag => preview.Rows.All(row => GearTag.KeyOf(tag) != GearTag.KeyOf(row.Tag)));
 }

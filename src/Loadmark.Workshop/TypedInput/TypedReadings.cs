@@ -15,9 +15,11 @@ public static class TypedReadings
     /// <param name="complaint">What is wrong with it, as a sentence; null where nothing is.</param>
     /// <param name="mark">What stands before an option's name where it was typed.</param>
     /// <returns>One reading or two; null where something is wrong.</returns>
-    public static IReadOnlyList<DrawReading>? Read(string? run, string? start, string? accuracy, string? note, DateTimeOffset now, out string? complaint, string mark = "--")
+    public static IReadOnlyList<DrawReading>? Read(
+        string? run, string? start, string? accuracy, string? note, DateTimeOffset now, out string? complaint, string mark = "--")
     {
-        var typed = GearForm.ReadLoad("typed", new Dictionary<string, string>(StringComparer.Ordinal) { ["run"] = run ?? "", ["start"] = start ?? "" });
+        var typed = GearForm.ReadLoad(
+            "typed", new Dictionary<string, string>(StringComparer.Ordinal) { ["run"] = run ?? "", ["start"] = start ?? "" });
         complaint = typed.Value is null ? mark + typed.Faults.First().Value : null;
         MeterAccuracy? meter = null;
         if (accuracy is not null)
