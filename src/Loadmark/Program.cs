@@ -11,4 +11,8 @@ if (args is ["check" or "read" or "plan" or "buy" or "settle" or "startup" or "n
 
 using var interrupts = new Interrupts();
 var around = Surroundings.OfProcess(interrupts);
-return LoadmarkCommand.Run(args, around, new RigFileSource(around, null), static (rig, startUp) => RigAnalysis.Of(rig, startUp ? AnalysisDepth.WholeVerdict : AnalysisDepth.Verdict).Check);
+return LoadmarkCommand.Run(
+    args,
+    around,
+    new RigFileSource(around, null),
+    static (rig, startUp) => RigAnalysis.Of(rig, startUp ? AnalysisDepth.WholeVerdict : AnalysisDepth.Verdict).Check);

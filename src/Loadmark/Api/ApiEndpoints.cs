@@ -46,7 +46,9 @@ internal static class ApiEndpoints
             [new ReadQuestion(limits), new CheckQuestion(), new PlanQuestion(), new BuyQuestion(), new SettleQuestion(), new StartUpQuestion(), new NetlistQuestion()];
         foreach (var question in questions)
         {
-            routes.MapPost($"/api/{question.Operation.Name}", Task<IResult> (HttpContext context, QuestionEndpoint endpoint) => endpoint.AnswerAsync(context, question))
+            routes.MapPost(
+                $"/api/{question.Operation.Name}",
+                Task<IResult> (HttpContext context, QuestionEndpoint endpoint) => endpoint.AnswerAsync(context, question))
                 .WithMetadata(question.Operation);
 
             // The page's own answer to whatever it does not know would be that there is no such address.
@@ -57,14 +59,24 @@ internal static class ApiEndpoints
             });
         }
 
-        routes.MapGet("/api/rigs", static Task<IResult> (HttpContext context, RigsEndpoint rigs) => rigs.ListAsync(context)).WithMetadata(RigsOperations.List);
-        routes.MapPost("/api/rigs", static Task<IResult> (HttpContext context, RigsEndpoint rigs) => rigs.AddAsync(context)).WithMetadata(RigsOperations.Add);
-        routes.MapGet("/api/rigs/{id:guid}", static Task<IResult> (HttpContext context, RigsEndpoint rigs, Guid id) => rigs.GetAsync(context, id)).WithMetadata(RigsOperations.Get);
-        routes.MapPut("/api/rigs/{id:guid}", static Task<IResult> (HttpContext context, RigsEndpoint rigs, Guid id) => rigs.SaveAsync(context, id)).WithMetadata(RigsOperations.Save);
-        routes.MapDelete("/api/rigs/{id:guid}", static Task<IResult> (HttpContext context, RigsEndpoint rigs, Guid id) => rigs.RemoveAsync(context, id))
+        routes.MapGet("/api/rigs", static Task<IResult> (HttpContext context, RigsEndpoint rigs) => rigs.ListAsync(context))
+            .WithMetadata(RigsOperations.List);
+        routes.MapPost("/api/rigs", static Task<IResult> (HttpContext context, RigsEndpoint rigs) => rigs.AddAsync(context))
+            .WithMetadata(RigsOperations.Add);
+        routes.MapGet(
+            "/api/rigs/{id:guid}",
+            static Task<IResult> (HttpContext context, RigsEndpoint rigs, Guid id) =>
+                rigs.GetAsync(context, id)).WithMetadata(RigsOperations.Get);
+        routes.MapPut(
+            "/api/rigs/{id:guid}",
+            static Task<IResult> (HttpContext context, RigsEndpoint rigs, Guid id) =>
+                rigs.SaveAsync(context, id)).WithMetadata(RigsOperations.Save);
+        routes.MapDelete(
+            "/api/rigs/{id:guid}", static Task<IResult> (HttpContext context, RigsEndpoint rigs, Guid id) => rigs.RemoveAsync(context, id))
             .WithMetadata(RigsOperations.Remove);
         MapGear(routes);
-        routes.MapGet("/healthz", static Task<IResult> (HttpContext context, Health health) => health.AnswerAsync(context)).WithMetadata(Health.Operation);
+        routes.MapGet("/healthz", static Task<IResult> (HttpContext context, Health health) => health.AnswerAsync(context))
+            .WithMetadata(Health.Operation);
         routes.MapGet(ProblemKind.Folder + "{name}", static IResult (string name) => ProblemKind.All.FirstOrDefault(kind => kind.Name == name) is { } kind
             ? Results.Text($"{kind.Title} ({kind.Status})\n{kind.Meaning}\n", "text/plain", Encoding.UTF8)
             : new ProblemResult(new Problem(ProblemKind.NotFound, "There is no such kind of problem.")));
@@ -75,18 +87,34 @@ internal static class ApiEndpoints
     private static void MapGear(IEndpointRouteBuilder routes)
     {
         const string One = "/api/gear/{kind}/{tag}";
-        routes.MapGet("/api/gear", static Task<IResult> (HttpContext context, GearEndpoint gear) => gear.ListAsync(context)).WithMetadata(GearOperations.List);
-        routes.MapPost("/api/gear", static Task<IResult> (HttpContext context, GearEndpoint gear) => gear.AddAsync(context)).WithMetadata(GearOperations.Add);
-        routes.MapGet(One, static Task<IResult> (HttpContext context, GearEndpoint gear, string kind, string tag) => gear.GetAsync(context, kind, tag)).WithMetadata(GearOperations.Get);
-        routes.MapPut(One, static Task<IResult> (HttpContext context, GearEndpoint gear, string kind, string tag) => gear.ChangeAsync(context, kind, tag))
+        routes.MapGet("/api/gear", static Task<IResult> (HttpContext context, GearEndpoint gear) => gear.ListAsync(context))
+            .WithMetadata(GearOperations.List);
+        routes.MapPost("/api/gear", static Task<IResult> (HttpContext context, GearEndpoint gear) => gear.AddAsync(context))
+            .WithMetadata(GearOperations.Add);
+        routes.MapGet(
+            One,
+            static Task<IResult> (HttpContext context, GearEndpoint gear, string kind, string tag) =>
+                gear.GetAsync(context, kind, tag)).WithMetadata(GearOperations.Get);
+        routes.MapPut(
+            One,
+            static Task<IResult> (HttpContext context, GearEndpoint gear, string kind, string tag) => gear.ChangeAsync(context, kind, tag))
             .WithMetadata(GearOperations.Change);
-        routes.MapDelete(One, static Task<IResult> (HttpContext context, GearEndpoint gear, string kind, string tag) => gear.RemoveAsync(context, kind, tag))
+        routes.MapDelete(
+            One,
+            static Task<IResult> (HttpContext context, GearEndpoint gear, string kind, string tag) => gear.RemoveAsync(context, kind, tag))
             .WithMetadata(GearOperations.Remove);
-        routes.MapPost($"{One}/readings", static Task<IResult> (HttpContext context, GearEndpoint gear, string kind, string tag) => gear.MeasureAsync(context, kind, tag))
+        routes.MapPost(
+            $"{One}/readings",
+            static Task<IResult> (HttpContext context, GearEndpoint gear, string kind, string tag) => gear.MeasureAsync(context, kind, tag))
             .WithMetadata(GearOperations.Measure);
-        routes.MapGet($"{One}/affected", static Task<IResult> (HttpContext context, AffectedEndpoint affected, string kind, string tag) => affected.AnswerAsync(context, kind, tag))
+        routes.MapGet(
+            $"{One}/affected",
+            static Task<IResult> (HttpContext context, AffectedEndpoint affected, string kind, string tag) =>
+                affected.AnswerAsync(context, kind, tag))
             .WithMetadata(GearOperations.Affected);
-        routes.MapPost("/api/gear/import", static Task<IResult> (HttpContext context, GearFileEndpoint files) => files.ImportAsync(context)).WithMetadata(GearOperations.Import);
-        routes.MapGet("/api/gear/export", static Task<IResult> (HttpContext context, GearFileEndpoint files) => files.ExportAsync(context)).WithMetadata(GearOperations.Export);
+        routes.MapPost("/api/gear/import", static Task<IResult> (HttpContext context, GearFileEndpoint files) => files.ImportAsync(context))
+            .WithMetadata(GearOperations.Import);
+        routes.MapGet("/api/gear/export", static Task<IResult> (HttpContext context, GearFileEndpoint files) => files.ExportAsync(context))
+            .WithMetadata(GearOperations.Export);
     }
 }

@@ -23,7 +23,8 @@ internal sealed class BuyCommand(Surroundings around, IRigSource source)
         var reading = source.Read(request.Rig);
         var list = PriceListReader.ReadFile(request.Prices);
         if (reading.Rig is not { } rig || list.Offers is not { } offers)
-            return complaints.Unreadable([new CheckAnswer(request.Rig, null, reading.Errors), new CheckAnswer(request.Prices, null, list.Errors)], request.Json);
+            return complaints.Unreadable(
+                [new CheckAnswer(request.Rig, null, reading.Errors), new CheckAnswer(request.Prices, null, list.Errors)], request.Json);
         if (Complaints.AboutOnly(request.Only, rig, StandardInput.NameOf(request.Rig)) is { } complaint)
             return complaints.Unusable(complaint);
 
@@ -41,10 +42,12 @@ internal sealed class BuyCommand(Surroundings around, IRigSource source)
         return result.Front.Count > 0 ? ExitCode.Fine : ExitCode.Refused;
     }
 
-    private BuyResult Buy(Rig rig, IReadOnlyList<Offer> offers, ValueList<Nameplate> room, IReadOnlyCollection<string> only, CancellationToken interruption)
+    private BuyResult Buy(
+        Rig rig, IReadOnlyList<Offer> offers, ValueList<Nameplate> room, IReadOnlyCollection<string> only, CancellationToken interruption)
     {
         using var talk = new ProgressTalk<BuyProgress>(around, WordsOf);
-        var options = new BuyOptions { Room = room, Only = only.Count == 0 ? null : only.ToHashSet(StringComparer.Ordinal), Progress = talk };
+        var options =
+            new BuyOptions { Room = room, Only = only.Count == 0 ? null : only.ToHashSet(StringComparer.Ordinal), Progress = talk };
         return SupplyBuyer.Buy(rig, offers, options, interruption);
     }
 
@@ -53,8 +56,10 @@ internal sealed class BuyCommand(Surroundings around, IRigSource source)
         var found = at switch
         {
             { Planned: { } planned } => string.Create(CultureInfo.InvariantCulture, $"{planned} of {at.Found} options are wired."),
-            { Found: 0 } => string.Create(CultureInfo.InvariantCulture, $"nothing that costs less than {FigureDisplay.Price(at.LeastPrice)} feeds every load."),
-            _ => string.Create(CultureInfo.InvariantCulture, $"{at.Found} options below {FigureDisplay.Price(at.LeastPrice)}, looking at dearer ones."),
+            { Found: 0 } => string.Create(
+                CultureInfo.InvariantCulture, $"nothing that costs less than {FigureDisplay.Price(at.LeastPrice)} feeds every load."),
+            _ => string.Create(
+                CultureInfo.InvariantCulture, $"{at.Found} options below {FigureDisplay.Price(at.LeastPrice)}, looking at dearer ones."),
         };
         return found + " Ctrl-C shows the best so far.";
     }

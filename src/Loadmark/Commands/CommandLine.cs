@@ -105,7 +105,8 @@ internal sealed class CommandLine
     }
 
     /// <summary>The names of the commands.</summary>
-    public static IReadOnlyList<string> CommandNames { get; } = ["check", "plan", "buy", "settle", "startup", "netlist", "read", "backup", "restore", "gear", "rigs", "help"];
+    public static IReadOnlyList<string> CommandNames { get; } =
+        ["check", "plan", "buy", "settle", "startup", "netlist", "read", "backup", "restore", "gear", "rigs", "help"];
 
     private static IReadOnlyList<string> OptionNames { get; } = ["--json", "--only", "--write", "--prices", "--room", "--all", "--startup", "--csv", "--spread", "--seed", "--out", "--steady", "--force", "--data", "--port", "--no-browser", "--log", "--log-content", .. LibraryLine.OptionNames, "--help", "--version"];
 
@@ -139,12 +140,14 @@ internal sealed class CommandLine
         return topic switch
         {
             Topic.Check when StandardInput.IsNamedTwice(parsed.GetValue(_rigs)) => new Request.Wrong(topic, StandardInput.OnceOnly),
-            Topic.Check when parsed.GetValue(_rigs) is { Length: > 0 } rigs => new Request.Check(rigs, parsed.GetResult(_alsoStartUp) is { Implicit: false }, json),
+            Topic.Check when parsed.GetValue(_rigs) is { Length: > 0 } rigs => new Request.Check(
+                rigs, parsed.GetResult(_alsoStartUp) is { Implicit: false }, json),
             Topic.Check => new Request.Wrong(topic, "check needs the path of a rig file, or - for one on standard input."),
             Topic.Read when parsed.GetValue(_texts) is { Length: > 0 } texts => new Request.Read(texts, json),
             Topic.Read => new Request.Wrong(topic, "read needs the text of a nameplate, or - to read lines from standard input."),
             Topic.Plan when json && parsed.GetValue(_write) == StandardInput.Mark =>
-                new Request.Wrong(topic, "--write - writes the rig to standard output, where the answer in JSON goes too. Use one of them."),
+                new Request.Wrong(
+                    topic, "--write - writes the rig to standard output, where the answer in JSON goes too. Use one of them."),
             Topic.Plan when parsed.GetValue(_planned) is [var rig] => new Request.Plan(
                 rig,
                 Names(parsed.GetValue(_only)),
@@ -153,7 +156,13 @@ internal sealed class CommandLine
                 json),
             Topic.Plan => new Request.Wrong(topic, "plan needs the path of one rig file."),
             Topic.Buy when parsed.GetValue(_boughtFor) is [var rig] && parsed.GetValue(_prices) is [var prices] =>
-                new Request.Buy(rig, prices, parsed.GetValue(_room) ?? [], Names(parsed.GetValue(_only)), parsed.GetResult(_all) is { Implicit: false }, json),
+                new Request.Buy(
+                    rig,
+                    prices,
+                    parsed.GetValue(_room) ?? [],
+                    Names(parsed.GetValue(_only)),
+                    parsed.GetResult(_all) is { Implicit: false },
+                    json),
             Topic.Buy => new Request.Wrong(topic, "buy needs the path of one rig file, and one price list after --prices."),
             Topic.Settle when parsed.GetValue(_settled) is [var rig] => new Request.Settle(rig, sampling, json),
             Topic.Settle => new Request.Wrong(topic, "settle needs the path of one rig file."),
@@ -177,11 +186,16 @@ internal sealed class CommandLine
     private Request Page(ParseResult parsed)
     {
         var typed = parsed.GetValue(_port);
-        if (typed is not null && (!int.TryParse(typed, NumberStyles.None, CultureInfo.InvariantCulture, out var port) || port > ushort.MaxValue))
-            return new Request.Wrong(Topic.Program, $"--port: expected a number from 0 (any that is free) to {ushort.MaxValue}, found '{typed}'.");
+        if (typed is not null
+            && (!int.TryParse(typed, NumberStyles.None, CultureInfo.InvariantCulture, out var port) || port > ushort.MaxValue))
+            return new Request.Wrong(
+                Topic.Program, $"--port: expected a number from 0 (any that is free) to {ushort.MaxValue}, found '{typed}'.");
         if (LogOptions.Read(parsed.GetValue(_log), parsed.GetResult(_logContent) is { Implicit: false }) is not { } log)
             return new Request.Wrong(Topic.Program, $"--log: expected text or json, found '{parsed.GetValue(_log)}'.");
-        return new Request.Page(typed is null ? null : int.Parse(typed, CultureInfo.InvariantCulture), parsed.GetResult(_noBrowser) is not { Implicit: false }, log);
+        return new Request.Page(
+            typed is null ? null : int.Parse(typed, CultureInfo.InvariantCulture),
+            parsed.GetResult(_noBrowser) is not { Implicit: false },
+            log);
     }
 
     /// <summary>Names parted by commas, in one option or several.</summary>
@@ -228,7 +242,9 @@ internal sealed class CommandLine
             return fault.SymbolResult is OptionResult { Tokens.Count: 0 } bare ? Needs(bare.Option.Name) : fault.Message;
 
         // The program alone is no mistake, though the library sees a command missing: it shows the help.
-        return topic != Topic.Program && parsed.Errors.Count > 0 && !parsed.CommandResult.Command.Subcommands.Any() ? parsed.Errors[0].Message : null;
+        return topic != Topic.Program && parsed.Errors.Count > 0 && !parsed.CommandResult.Command.Subcommands.Any()
+            ? parsed.Errors[0].Message
+            : null;
     }
 
     private static string Needs(string option) => $"{option} needs {option switch

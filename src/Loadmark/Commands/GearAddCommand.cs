@@ -46,7 +46,8 @@ internal sealed class GearAddCommand(Surroundings around, IRigSource source)
             var preview = ImportPreview.Of(await library.Cache.NowAsync(stop), rig);
             if (request.Kind is { } kind)
                 preview = new ImportPreview([.. preview.Rows.Where(row => row.Kind == kind)]);
-            return await new GearFileCommand(around).TakeAsync(library, preview, new TakenTags(request.Take, request.TakeAll), $"from the rig {rig.Name}", [], request.Json, stop);
+            return await new GearFileCommand(around).TakeAsync(
+                library, preview, new TakenTags(request.Take, request.TakeAll), $"from the rig {rig.Name}", [], request.Json, stop);
         });
     }
 

@@ -25,12 +25,20 @@ internal sealed class GearFileCommand(Surroundings around)
         return _room.Use(request, makes: true, async (library, stop) =>
         {
             var preview = ImportPreview.Of(await library.Cache.NowAsync(stop), file);
-            return await TakeAsync(library, preview, new TakenTags(request.Take, request.TakeAll), $"imported from {Path.GetFileName(request.File)}", file.LeftOut, request.Json, stop);
+            return await TakeAsync(
+                library,
+                preview,
+                new TakenTags(request.Take, request.TakeAll),
+                $"imported from {Path.GetFileName(request.File)}",
+                file.LeftOut,
+                request.Json,
+                stop);
         });
     }
 
     /// <summary>Writes the library to a file, as YAML or, by the end of the file's name, as a table.</summary>
-    public int Run(Request.GearExport request) => new OutputFiles(around, request.Data).Complaint(request.File, "gear export", request.Force) is { } complaint
+    public int Run(Request.GearExport request) =>
+        new OutputFiles(around, request.Data).Complaint(request.File, "gear export", request.Force) is { } complaint
         ? _complaints.Unusable(complaint)
         : _room.Use(request, makes: false, (library, stop) => ExportAsync(request, library, stop));
 
@@ -44,7 +52,8 @@ internal sealed class GearFileCommand(Surroundings around)
             return ExitCode.Unreadable;
         var unread = now.Gear.Count(one => one.Piece is null);
         if (unread > 0)
-            around.Error.WriteLine($"loadmark: {unread} pieces were left out: a newer version of the program wrote them, and this one cannot read them.");
+            around.Error.WriteLine(
+                $"loadmark: {unread} pieces were left out: a newer version of the program wrote them, and this one cannot read them.");
         if (isTable && request.Kind is null && now.Gear.Any(static one => one.Kind != GearKind.Load))
             around.Error.WriteLine("loadmark: a table holds gear of one kind; these are the loads. Use --kind supply and --kind lead for the others, or a file whose name ends in .yaml for all.");
         if (request.Json)
@@ -55,7 +64,14 @@ internal sealed class GearFileCommand(Surroundings around)
     }
 
     /// <summary>Takes gear, and says what was taken and what was not.</summary>
-    public async Task<int> TakeAsync(OpenLibrary library, ImportPreview preview, TakenTags take, string what, IReadOnlyList<string> leftOut, bool json, CancellationToken stop)
+    public async Task<int> TakeAsync(
+        OpenLibrary library,
+        ImportPreview preview,
+        TakenTags take,
+        string what,
+        IReadOnlyList<string> leftOut,
+        bool json,
+        CancellationToken stop)
     {
         if (take.Strangers(preview).FirstOrDefault() is { } stranger)
             return _complaints.Unusable($"--take: there is no {stranger} to take. Nothing was changed.");
@@ -66,6 +82,8 @@ internal sealed class GearFileCommand(Surroundings around)
             ImportJson.Write(around.Output, preview, result, leftOut);
         else
             SheetPrinter.Print(around, sheet => ImportPage.Write(sheet, preview, result));
-        return preview.Rows.Any(static row => row.State == ImportState.Refused) || result.Overtaken.Length > 0 ? ExitCode.Unreadable : ExitCode.Fine;
+        return preview.Rows.Any(static row => row.State == ImportState.Refused) || result.Overtaken.Length > 0
+            ? ExitCode.Unreadable
+            : ExitCode.Fine;
     }
 }

@@ -29,7 +29,8 @@ internal sealed class LibraryLine
     private readonly Option<bool> _force = new("--force");
 
     /// <summary>The names of the options.</summary>
-    public static IReadOnlyList<string> OptionNames { get; } = ["--kind", "--name", "--words", "--from", "--run", "--start", "--meter", "--note", "--take", "--take-all", "--linked"];
+    public static IReadOnlyList<string> OptionNames { get; } =
+        ["--kind", "--name", "--words", "--from", "--run", "--start", "--meter", "--note", "--take", "--take-all", "--linked"];
 
     /// <summary>Adds the commands to the program.</summary>
     public void AddTo(Command root)
@@ -49,19 +50,22 @@ internal sealed class LibraryLine
     }
 
     /// <summary>What a command is about; null when it is none of these.</summary>
-    public static Topic? TopicOf(CommandResult command) => (command.Parent is CommandResult above && above.Command.Parents.Any() ? above.Command.Name : command.Command.Name) switch
-    {
-        "gear" => Topic.Gear,
-        "rigs" => Topic.Rigs,
-        _ => null,
-    };
+    public static Topic? TopicOf(CommandResult command) =>
+        (command.Parent is CommandResult above && above.Command.Parents.Any() ? above.Command.Name : command.Command.Name) switch
+        {
+            "gear" => Topic.Gear,
+            "rigs" => Topic.Rigs,
+            _ => null,
+        };
 
     /// <summary>Reads what was typed.</summary>
     public Request Read(ParseResult parsed, Topic topic, bool json)
     {
         var command = parsed.CommandResult.Command;
         if (!_typed.TryGetValue(command, out var argument))
-            return new Request.Wrong(topic, $"{command.Name} needs to know what to do: {string.Join(", ", command.Subcommands.Select(static one => one.Name))}.");
+            return new Request.Wrong(
+                topic,
+                $"{command.Name} needs to know what to do: {string.Join(", ", command.Subcommands.Select(static one => one.Name))}.");
         var typed = parsed.GetValue(argument) ?? [];
         var kind = KindOf(parsed.GetValue(_kind), out var isOdd);
         if (isOdd)
@@ -76,16 +80,20 @@ internal sealed class LibraryLine
             (Topic.Gear, "add", []) when parsed.GetValue(_from) is { } rig => new Request.GearAdd(null, null, kind, null, "", rig, take, takesAll, json),
             (Topic.Gear, "add", [var tag, var label]) when parsed.GetValue(_from) is null =>
                 new Request.GearAdd(tag, label, kind, parsed.GetValue(_name), parsed.GetValue(_words) ?? "", null, [], false, json),
-            (Topic.Gear, "add", _) => new Request.Wrong(topic, "gear add needs a tag and what is printed, or --from with the path of a rig file."),
+            (Topic.Gear, "add", _) => new Request.Wrong(
+                topic, "gear add needs a tag and what is printed, or --from with the path of a rig file."),
             (Topic.Gear, "measure", [var tag]) when parsed.GetValue(_run) is not null || parsed.GetValue(_start) is not null =>
-                new Request.GearMeasure(tag, parsed.GetValue(_run), parsed.GetValue(_start), parsed.GetValue(_meter), parsed.GetValue(_note), json),
-            (Topic.Gear, "measure", _) => new Request.Wrong(topic, "gear measure needs one tag, and what the meter showed after --run or --start."),
+                new Request.GearMeasure(
+                    tag, parsed.GetValue(_run), parsed.GetValue(_start), parsed.GetValue(_meter), parsed.GetValue(_note), json),
+            (Topic.Gear, "measure", _) => new Request.Wrong(
+                topic, "gear measure needs one tag, and what the meter showed after --run or --start."),
             (Topic.Gear, "import", [var file]) => new Request.GearImport(file, take, takesAll, json),
             (Topic.Gear, "export", [var file]) => new Request.GearExport(file, kind, force, json),
             (Topic.Rigs, "list", []) => new Request.RigsList(json),
             (Topic.Rigs, "import", _) when StandardInput.IsNamedTwice(typed) => new Request.Wrong(topic, StandardInput.OnceOnly),
             (Topic.Rigs, "import", [_, ..]) => new Request.RigsImport(typed, json),
-            (Topic.Rigs, "export", [var rig, var file]) => new Request.RigsExport(rig, file, parsed.GetResult(_linked) is { Implicit: false }, force, json),
+            (Topic.Rigs, "export", [var rig, var file]) => new Request.RigsExport(
+                rig, file, parsed.GetResult(_linked) is { Implicit: false }, force, json),
             (Topic.Rigs, "affected", [var tag]) => new Request.RigsAffected(tag, kind, json),
             (_, var verb, _) => new Request.Wrong(topic, Needs(topic, verb)),
         };

@@ -15,7 +15,8 @@ internal sealed class LibraryRoom(Surroundings around)
 
     /// <summary>Runs a command on what is kept.</summary>
     /// <param name="request">What was asked; it tells the folder.</param>
-    /// <param name="makes">Whether the command makes a folder and a database where there are none. One that only looks would else hide that it is the wrong folder.</param>
+    /// <param name="makes">Whether the command makes a folder and a database where there are none. One that only looks would else hide that
+    /// it is the wrong folder.</param>
     /// <param name="run">The command.</param>
     /// <returns>The exit code.</returns>
     public int Use(Request request, bool makes, Func<OpenLibrary, CancellationToken, Task<int>> run)

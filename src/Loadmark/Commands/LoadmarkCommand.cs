@@ -29,7 +29,8 @@ internal static class LoadmarkCommand
         catch (Exception fault) // the one place where a fault of the program ends, whatever it is
         {
             around.Error.WriteLine("loadmark: a fault in the program kept it from answering; nothing here says anything about the rig.");
-            around.Error.WriteLine(around.Debug ? fault.ToString() : "Run it again with LOADMARK_DEBUG=1 in the environment to see the details.");
+            around.Error.WriteLine(
+                around.Debug ? fault.ToString() : "Run it again with LOADMARK_DEBUG=1 in the environment to see the details.");
             return ExitCode.Fault;
         }
     }
@@ -84,7 +85,8 @@ internal static class LoadmarkCommand
                 around.Error.WriteLine(wrong.Topic == Topic.Program ? "See loadmark --help." : $"See loadmark {Name(wrong.Topic)} --help.");
                 return ExitCode.Unreadable;
             case Request.Version:
-                SheetPrinter.Print(around, static sheet => HelpPage.WriteVersion(sheet, typeof(LoadmarkCommand).Assembly.GetName().Version));
+                SheetPrinter.Print(
+                    around, static sheet => HelpPage.WriteVersion(sheet, typeof(LoadmarkCommand).Assembly.GetName().Version));
                 return ExitCode.Fine;
             case Request.Help help:
                 SheetPrinter.Print(around, sheet => HelpPage.Write(sheet, help.Topic));

@@ -34,8 +34,10 @@ internal sealed class PlanCommand(Surroundings around, IRigSource source)
         var interruption = around.Interruption();
         using var talk = new ProgressTalk<PlanProgress>(
             around,
-            static at => $"{at.Level} {FigureDisplay.Number(at.Value)}, not below {FigureDisplay.Number(at.Bound)}. Ctrl-C shows the best so far.");
-        var options = new PlanOptions { Only = request.Only.Count == 0 ? null : request.Only.ToHashSet(StringComparer.Ordinal), Progress = talk };
+            static at =>
+                $"{at.Level} {FigureDisplay.Number(at.Value)}, not below {FigureDisplay.Number(at.Bound)}. Ctrl-C shows the best so far.");
+        var options =
+            new PlanOptions { Only = request.Only.Count == 0 ? null : request.Only.ToHashSet(StringComparer.Ordinal), Progress = talk };
         var plan = RigPlanner.Plan(rig, options, interruption);
         var explanation = PlanExplainer.Explain(plan, options, interruption);
         if (request.WriteTo is { } file)

@@ -31,7 +31,8 @@ internal abstract record Request
     /// <summary>Plan the wiring of a rig.</summary>
     /// <param name="Rig">The path as typed.</param>
     /// <param name="Only">The supplies that may be used; empty for all.</param>
-    /// <param name="WriteTo">The file to write the rig with its planned wiring to, <c>-</c> for standard output in place of the answer; null to write none.</param>
+    /// <param name="WriteTo">The file to write the rig with its planned wiring to, <c>-</c> for standard output in place of the answer;
+    /// null to write none.</param>
     /// <param name="Force">Whether a file of that name is replaced.</param>
     /// <param name="Json">Whether to answer in JSON.</param>
     internal sealed record Plan(string Rig, IReadOnlyList<string> Only, string? WriteTo, bool Force, bool Json) : Request;
@@ -43,7 +44,8 @@ internal abstract record Request
     /// <param name="Only">The supplies of the rig that may be used; empty for all.</param>
     /// <param name="All">Whether every option is shown with its wiring.</param>
     /// <param name="Json">Whether to answer in JSON.</param>
-    internal sealed record Buy(string Rig, string Prices, IReadOnlyList<string> Room, IReadOnlyList<string> Only, bool All, bool Json) : Request;
+    internal sealed record Buy(
+        string Rig, string Prices, IReadOnlyList<string> Room, IReadOnlyList<string> Only, bool All, bool Json) : Request;
 
     /// <summary>Compute the steady state of a rig.</summary>
     /// <param name="Rig">The path as typed.</param>
@@ -99,7 +101,16 @@ internal abstract record Request
     /// <param name="Take">The tags of what is to be taken though the library says otherwise.</param>
     /// <param name="TakeAll">Whether all is to be taken though the library says otherwise.</param>
     /// <param name="Json">Whether to answer in JSON.</param>
-    internal sealed record GearAdd(string? Tag, string? Label, GearKind? Kind, string? Name, string Words, string? From, IReadOnlyList<string> Take, bool TakeAll, bool Json) : Request;
+    internal sealed record GearAdd(
+        string? Tag,
+        string? Label,
+        GearKind? Kind,
+        string? Name,
+        string Words,
+        string? From,
+        IReadOnlyList<string> Take,
+        bool TakeAll,
+        bool Json) : Request;
 
     /// <summary>Add a reading of a load.</summary>
     /// <param name="Tag">Its tag.</param>

@@ -54,7 +54,8 @@ internal sealed class RigsCommand(Surroundings around, IRigSource source)
     });
 
     /// <summary>Writes a rig to a file; what it takes from the library is written into it, unless it is asked not to be.</summary>
-    public int Run(Request.RigsExport request) => new OutputFiles(around, request.Data).Complaint(request.File, "rigs export", request.Force) is { } complaint
+    public int Run(Request.RigsExport request) =>
+        new OutputFiles(around, request.Data).Complaint(request.File, "rigs export", request.Force) is { } complaint
         ? _complaints.Unusable(complaint)
         : _room.Use(request, makes: false, (library, stop) => ExportAsync(request, library, stop));
 

@@ -16,7 +16,9 @@ internal sealed class PatienceTalk : IDisposable
     {
         var begin = around.Time.GetTimestamp();
         _timer = around.Time.CreateTimer(
-            _ => around.Error.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{around.Time.GetElapsedTime(begin).TotalSeconds:0} s: {what}. Ctrl-C stops.")),
+            _ => around.Error.WriteLine(
+                string.Create(
+                    CultureInfo.InvariantCulture, $"{around.Time.GetElapsedTime(begin).TotalSeconds:0} s: {what}. Ctrl-C stops.")),
             null,
             Pause,
             Pause);

@@ -14,7 +14,9 @@ namespace Loadmark.Outputs;
 /// <param name="data">The folder of the store as typed; null where none was.</param>
 internal sealed class OutputFiles(Surroundings around, string? data)
 {
-    private static readonly StringComparison PathsAre = OperatingSystem.IsLinux() ? StringComparison.Ordinal : StringComparison.OrdinalIgnoreCase;
+    private static readonly StringComparison PathsAre = OperatingSystem.IsLinux()
+        ? StringComparison.Ordinal
+        : StringComparison.OrdinalIgnoreCase;
 
     /// <summary>Why a file cannot be written.</summary>
     /// <param name="path">Its path as typed.</param>
@@ -74,11 +76,13 @@ internal sealed class OutputFiles(Surroundings around, string? data)
     }
 
     /// <summary>
-    /// Whether a path is one by which the system names devices and open files, such as <c>/dev/stdout</c>: that may lead to an ordinary file
+    /// Whether a path is one by which the system names devices and open files, such as <c>/dev/stdout</c>: that may lead to an ordinary
+    /// file
     /// too, which somebody is writing to.
     /// </summary>
     private static bool IsOfSystem(string path) =>
-        !OperatingSystem.IsWindows() && Path.GetFullPath(path) is var full && (Path.GetDirectoryName(full) is "/dev" or "/dev/fd" || full.StartsWith("/proc/", StringComparison.Ordinal));
+        !OperatingSystem.IsWindows() && Path.GetFullPath(path) is var full
+            && (Path.GetDirectoryName(full) is "/dev" or "/dev/fd" || full.StartsWith("/proc/", StringComparison.Ordinal));
 
     /// <summary>The database has files beside it that begin with its name.</summary>
     private bool IsOfStore(string real)

@@ -3,7 +3,9 @@ namespace Loadmark.Outputs;
 /// <summary>The one path of a file, whatever links lead there.</summary>
 internal static class RealPath
 {
-    /// <summary>The path with all links followed, of the file and of the folders above it; what is not there is taken as it is named.</summary>
+    /// <summary>
+    /// The path with all links followed, of the file and of the folders above it; what is not there is taken as it is named.
+    /// </summary>
     /// <param name="path">The path; not empty.</param>
     /// <exception cref="IOException">Links lead in a circle.</exception>
     public static string Of(string path)

@@ -70,7 +70,8 @@ internal static class PageServer
     private static int LastPort(PageOptions options) => Math.Min(options.Port + PortsTried, ushort.MaxValue);
 
     /// <summary>Starts on the first port that is free; null where none of those that are tried is.</summary>
-    private static async Task<WebApplication?> StartAsync(PageOptions options, HostSettings settings, Store store, StoreOpening opening, CancellationToken stop)
+    private static async Task<WebApplication?> StartAsync(
+        PageOptions options, HostSettings settings, Store store, StoreOpening opening, CancellationToken stop)
     {
         for (var port = options.Port; port <= LastPort(options); port++)
         {
@@ -100,7 +101,8 @@ internal static class PageServer
         {
             using var browser = Process.Start(new ProcessStartInfo(file) { UseShellExecute = true });
         }
-        catch (Exception fault) when (fault is InvalidOperationException or System.ComponentModel.Win32Exception or PlatformNotSupportedException)
+        catch (Exception fault) when (
+            fault is InvalidOperationException or System.ComponentModel.Win32Exception or PlatformNotSupportedException)
         {
             // No desktop here: whoever reads the line above opens it.
         }

@@ -46,7 +46,8 @@ internal static class AffectedPage
         foreach (var finding in AffectedFindings.New(rig).Where(static finding => finding.Severity >= Severity.Noise))
             sheet.PadTo(Deeper).Wrap(finding.Message, Deeper).EndLine();
         if (rig.TakesFromLibrary)
-            sheet.PadTo(Deeper).Wrap("It takes its figures from the library, and so has the new ones already.", Deeper, SheetStyle.Faint).EndLine();
+            sheet.PadTo(Deeper).Wrap("It takes its figures from the library, and so has the new ones already.", Deeper, SheetStyle.Faint)
+                .EndLine();
     }
 
     private static void Put(Sheet sheet, Severity severity)

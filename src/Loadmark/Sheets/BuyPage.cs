@@ -25,7 +25,10 @@ internal static class BuyPage
         sheet.Put("BUY  ", SheetStyle.Strong).Wrap(result.Rig.Name, sheet.Column, SheetStyle.Strong).EndLine();
         sheet.PadTo(Indent).Wrap(Verdict(result), Indent).EndLine();
         if (result.Room.Count > 0)
-            sheet.PadTo(Indent).Wrap($"Room is kept for {string.Join(", ", result.Rig.Loads.Items.Where(load => result.Room.Items.Contains(load.Id)).Select(static load => $"{load.Id} ({load.Label})"))}.", Indent).EndLine();
+            sheet.PadTo(Indent)
+                .Wrap(
+                    $"Room is kept for {string.Join(", ", result.Rig.Loads.Items.Where(load => result.Room.Items.Contains(load.Id)).Select(static load => $"{load.Id} ({load.Label})"))}.",
+                    Indent).EndLine();
 
         if (result.Cheapest is { } cheapest)
         {
@@ -52,27 +55,36 @@ internal static class BuyPage
         _ => $"Nothing that feeds every load was found in the time{Below(result, "there is nothing")}.",
     };
 
-    private static string Below(BuyResult result, string what) => result.PriceBound > 0 ? $"; for less than {FigureDisplay.Price(result.PriceBound)} {what}" : "";
+    private static string Below(BuyResult result, string what) =>
+        result.PriceBound > 0 ? $"; for less than {FigureDisplay.Price(result.PriceBound)} {what}" : "";
 
     private static void WriteOption(Sheet sheet, BuyOption option)
     {
         foreach (var (offer, count) in option.Purchases)
         {
             var each = count == 1 ? "" : $"(each {FigureDisplay.Price(offer.Price)})";
-            sheet.PadTo(Indent).Put($"{count} x ").Put(offer.Id, SheetStyle.Strong).PutRight(FigureDisplay.Price(offer.Price * count), 30).Put(count == 1 ? "" : " ").Wrap(each, sheet.Column).EndLine();
+            sheet.PadTo(Indent).Put($"{count} x ").Put(offer.Id, SheetStyle.Strong).PutRight(FigureDisplay.Price(offer.Price * count), 30)
+                .Put(count == 1 ? "" : " ").Wrap(each, sheet.Column).EndLine();
         }
 
-        sheet.PadTo(Indent).Wrap($"Price {FigureDisplay.Price(option.Price)}, mass {MassText(option)}, {option.Spare} to spare.", Indent).EndLine();
+        sheet.PadTo(Indent).Wrap($"Price {FigureDisplay.Price(option.Price)}, mass {MassText(option)}, {option.Spare} to spare.", Indent)
+            .EndLine();
         sheet.BlankLine();
         FeedLines.Write(sheet, option.Plan, Indent);
         if (option.Plan.Unfed.Count > 0)
-            sheet.PadTo(Indent).Wrap($"A wiring for everything exists but was not found in the time; without a feed here: {string.Join(", ", option.Plan.Unfed)}.", Indent, SheetStyle.Orange).EndLine();
+            sheet.PadTo(Indent)
+                .Wrap(
+                    $"A wiring for everything exists but was not found in the time; without a feed here: {string.Join(", ", option.Plan.Unfed)}.",
+                    Indent,
+                    SheetStyle.Orange).EndLine();
         sheet.PadTo(Indent).Wrap(Quality(option.Plan), Indent, SheetStyle.Faint).EndLine();
     }
 
     private static string Quality(PlanResult plan)
     {
-        var proven = plan.Status == PlanStatus.Optimal ? "No wiring of it is better: proven." : "Whether a better wiring of it exists was not proven in the time.";
+        var proven = plan.Status == PlanStatus.Optimal
+            ? "No wiring of it is better: proven."
+            : "Whether a better wiring of it exists was not proven in the time.";
         return $"Limits past their headroom: {Count(plan, RuleId.ThinHeadroom)}; findings of noise: {Noise(plan)}. {proven}";
     }
 
@@ -83,7 +95,8 @@ internal static class BuyPage
             sheet.BlankLine().Line("Worth choosing between", SheetStyle.Strong);
             sheet.PutRight("price", PriceEnd, SheetStyle.Faint).PutRight("mass", MassEnd, SheetStyle.Faint)
                 .PutRight("spare", SpareEnd, SheetStyle.Faint)
-                .PutRight("tight", TightEnd, SheetStyle.Faint).PutRight("noise", NoiseEnd, SheetStyle.Faint).PadTo(BuyColumn).Put("buy", SheetStyle.Faint).EndLine();
+                .PutRight("tight", TightEnd, SheetStyle.Faint).PutRight("noise", NoiseEnd, SheetStyle.Faint).PadTo(BuyColumn)
+                .Put("buy", SheetStyle.Faint).EndLine();
             for (var index = 0; index < result.Front.Count; index++)
                 WriteRow(sheet, index + 1, result.Front[index]);
             sheet.PadTo(Indent).Wrap(
@@ -93,7 +106,8 @@ internal static class BuyPage
         }
 
         if (!result.IsFrontComplete)
-            sheet.PadTo(Indent).Wrap("The time did not suffice to prove that there are no others worth choosing.", Indent, SheetStyle.Orange).EndLine();
+            sheet.PadTo(Indent)
+                .Wrap("The time did not suffice to prove that there are no others worth choosing.", Indent, SheetStyle.Orange).EndLine();
         if (result.Front.Count < 2)
             return;
         if (!all)
@@ -111,9 +125,11 @@ internal static class BuyPage
 
     private static void WriteRow(Sheet sheet, int number, BuyOption option)
     {
-        sheet.PutRight($"{number}", Indent + 2).PutRight(FigureDisplay.Price(option.Price), PriceEnd).PutRight(MassText(option), MassEnd).PutRight($"{option.Spare}", SpareEnd)
+        sheet.PutRight($"{number}", Indent + 2).PutRight(FigureDisplay.Price(option.Price), PriceEnd).PutRight(MassText(option), MassEnd)
+            .PutRight($"{option.Spare}", SpareEnd)
             .PutRight($"{Count(option.Plan, RuleId.ThinHeadroom)}", TightEnd).PutRight($"{Noise(option.Plan)}", NoiseEnd).PadTo(BuyColumn);
-        var buy = string.Join(", ", option.Purchases.Items.Select(static purchase => $"{purchase.Count} x {purchase.Offer.Id}".Replace(' ', '\u00A0')));
+        var buy = string.Join(
+            ", ", option.Purchases.Items.Select(static purchase => $"{purchase.Count} x {purchase.Offer.Id}".Replace(' ', '\u00A0')));
         sheet.Wrap(buy.Length == 0 ? "nothing" : buy, BuyColumn, SheetStyle.Strong).EndLine();
     }
 
@@ -121,9 +137,15 @@ internal static class BuyPage
     {
         sheet.BlankLine().Line("What stands in the way", SheetStyle.Strong);
         if (result.Unsuited.Count > 0)
-            sheet.PadTo(Indent).Wrap($"No supply on the list, and none there is, gives these what they need: {string.Join(", ", result.Unsuited)}.", Indent).EndLine();
+            sheet.PadTo(Indent)
+                .Wrap(
+                    $"No supply on the list, and none there is, gives these what they need: {string.Join(", ", result.Unsuited)}.",
+                    Indent).EndLine();
         if (result.NeedLeads.Count > 0)
-            sheet.PadTo(Indent).Wrap($"Fed only over reversing, series or parallel leads, of which there may be too few: {string.Join(", ", result.NeedLeads)}.", Indent).EndLine();
+            sheet.PadTo(Indent)
+                .Wrap(
+                    $"Fed only over reversing, series or parallel leads, of which there may be too few: {string.Join(", ", result.NeedLeads)}.",
+                    Indent).EndLine();
         if (result.Unsuited.Count == 0 && result.NeedLeads.Count == 0)
             sheet.PadTo(Indent).Wrap("Each load alone could be fed; what they need together was not found.", Indent).EndLine();
     }

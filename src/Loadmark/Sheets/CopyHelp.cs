@@ -18,7 +18,10 @@ internal static class CopyHelp
     public static void WriteRestore(Sheet sheet)
     {
         HelpPage.Title(sheet, "loadmark restore FILE [--data FOLDER] [--json]", "puts a backup in the place of all that is kept");
-        HelpPage.Entry(sheet, "FILE", "A backup. It is checked first, and only read. What is kept now is copied to a file beside the database, which the answer names.");
+        HelpPage.Entry(
+            sheet,
+            "FILE",
+            "A backup. It is checked first, and only read. What is kept now is copied to a file beside the database, which the answer names.");
         HelpPage.DataEntry(sheet);
         HelpPage.Entry(sheet, "--json", "One object: file, rigs, gear, unreadableRigs, previous, wasOlder; or fault and message.");
         sheet.BlankLine();

@@ -10,7 +10,9 @@ internal static class CopyPage
     /// <summary>Writes a backup's report.</summary>
     public static void Write(Sheet sheet, BackupReport report)
     {
-        sheet.Put("Backed up ", SheetStyle.Strong).Wrap($"{Held(report.Contents)} to {report.File} ({FigureDisplay.Size(report.Bytes)}). The copy was checked and is whole.", 0).EndLine();
+        sheet.Put("Backed up ", SheetStyle.Strong)
+            .Wrap($"{Held(report.Contents)} to {report.File} ({FigureDisplay.Size(report.Bytes)}). The copy was checked and is whole.", 0)
+            .EndLine();
         WriteUnreadable(sheet, report.Contents.Unreadable);
     }
 
@@ -28,7 +30,8 @@ internal static class CopyPage
     private static void WriteUnreadable(Sheet sheet, int count)
     {
         if (count > 0)
-            sheet.Wrap($"{Rigs(count)} in it cannot be read: the database was damaged before. An earlier backup may have them whole.", 0).EndLine();
+            sheet.Wrap($"{Rigs(count)} in it cannot be read: the database was damaged before. An earlier backup may have them whole.", 0)
+                .EndLine();
     }
 
     private static string Held(CopyContents contents) => contents.Gear switch

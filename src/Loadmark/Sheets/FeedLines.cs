@@ -27,10 +27,16 @@ internal static class FeedLines
             sheet.Wrap($"{setting}{joined}{how} to {string.Join(", ", feed.Feed.To)}", sheet.Column).EndLine();
         }
 
-        var free = OutletRow.Fold([.. plan.Check.FreeOutlets]).Select(static row => $"{row.Name} ({FigureDisplay.Printed(row.Outlet.Limit)})").ToList();
-        sheet.PadTo(indent).Wrap(free.Count == 0 ? "Nothing stays free." : $"Free: {string.Join(", ", free)}.", indent, SheetStyle.Faint).EndLine();
+        var free = OutletRow.Fold([.. plan.Check.FreeOutlets])
+            .Select(static row => $"{row.Name} ({FigureDisplay.Printed(row.Outlet.Limit)})").ToList();
+        sheet.PadTo(indent).Wrap(free.Count == 0 ? "Nothing stays free." : $"Free: {string.Join(", ", free)}.", indent, SheetStyle.Faint)
+            .EndLine();
         var idle = plan.Check.IdleSupplies.ToList();
         if (idle.Count > 0)
-            sheet.PadTo(indent).Wrap($"Left idle, with nothing at {(idle.Count == 1 ? "its input" : "their inputs")}: {string.Join(", ", idle)}.", indent, SheetStyle.Faint).EndLine();
+            sheet.PadTo(indent)
+                .Wrap(
+                    $"Left idle, with nothing at {(idle.Count == 1 ? "its input" : "their inputs")}: {string.Join(", ", idle)}.",
+                    indent,
+                    SheetStyle.Faint).EndLine();
     }
 }

@@ -49,7 +49,10 @@ internal static class GearListPage
     private static string What(ListedGear one)
     {
         var content = one.Gear.Stored.Content;
-        var lead = one.Gear.Piece is { Lead: not null } known ? string.Join(", ", GearText.FieldsOf(known).Select(static field => field.Key == "type" ? field.Value : $"{field.Key} {field.Value}")) : "";
+        var lead = one.Gear.Piece is { Lead: not null } known
+            ? string.Join(
+                ", ", GearText.FieldsOf(known).Select(static field => field.Key == "type" ? field.Value : $"{field.Key} {field.Value}"))
+            : "";
         var words = content.Words.Count == 0 ? "" : $"[{string.Join(", ", content.Words.Items)}]";
         return string.Join("; ", new[] { content.Name, content.Label, lead, words }.Where(static text => text.Length > 0));
     }

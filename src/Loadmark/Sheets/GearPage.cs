@@ -17,7 +17,8 @@ internal static class GearPage
     public static void Write(Sheet sheet, ShownGear shown)
     {
         var gear = shown.Gear;
-        sheet.Put($"{JsonWords.Of(gear.Kind).ToUpperInvariant()}  ", SheetStyle.Strong).Wrap(gear.Name.Length == 0 ? gear.Tag : $"{gear.Tag}, {gear.Name}", sheet.Column, SheetStyle.Strong).EndLine();
+        sheet.Put($"{JsonWords.Of(gear.Kind).ToUpperInvariant()}  ", SheetStyle.Strong)
+            .Wrap(gear.Name.Length == 0 ? gear.Tag : $"{gear.Tag}, {gear.Name}", sheet.Column, SheetStyle.Strong).EndLine();
         if (gear.Piece is { } piece)
         {
             foreach (var field in GearText.FieldsOf(piece).Where(static field => field.Key != "name"))
@@ -61,14 +62,17 @@ internal static class GearPage
 
     private static void WriteChanges(Sheet sheet, ShownGear shown)
     {
-        sheet.BlankLine().Line(shown.Changes.Length > MostChanges ? $"The last {MostChanges} of {shown.Changes.Length} changes:" : "Changes:");
+        sheet.BlankLine()
+            .Line(shown.Changes.Length > MostChanges ? $"The last {MostChanges} of {shown.Changes.Length} changes:" : "Changes:");
         foreach (var change in shown.Changes.Reverse().Take(MostChanges))
         {
-            sheet.PadTo(Indent).Put(change.Made.UtcDateTime.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture), SheetStyle.Faint).PadTo(TextColumn).Wrap(change.What, TextColumn).EndLine();
+            sheet.PadTo(Indent).Put(change.Made.UtcDateTime.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture), SheetStyle.Faint)
+                .PadTo(TextColumn).Wrap(change.What, TextColumn).EndLine();
             foreach (var difference in GearChanges.DifferencesOf(change, shown.Gear.Tag))
                 sheet.PadTo(TextColumn).Wrap(Say(difference), TextColumn, SheetStyle.Faint).EndLine();
         }
     }
 
-    private static void Entry(Sheet sheet, string key, string value) => sheet.PadTo(Indent).Put(key, SheetStyle.Strong).PadTo(TextColumn).Wrap(value, TextColumn).EndLine();
+    private static void Entry(Sheet sheet, string key, string value) =>
+        sheet.PadTo(Indent).Put(key, SheetStyle.Strong).PadTo(TextColumn).Wrap(value, TextColumn).EndLine();
 }

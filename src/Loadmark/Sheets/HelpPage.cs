@@ -74,7 +74,10 @@ internal static class HelpPage
         Entry(sheet, "--data FOLDER", "Rigs and gear are kept here; else in LOADMARK_DATA, else in your own data folder.");
         Entry(sheet, "--port N", "The page's port; one that is taken moves on to the next. 0 takes any that is free.");
         Entry(sheet, "--no-browser", "Print the page's address and do not open it.");
-        Entry(sheet, "--log text|json", "How the page's log is written, on standard error: for people (default), or an object a line with each request.");
+        Entry(
+            sheet,
+            "--log text|json",
+            "How the page's log is written, on standard error: for people (default), or an object a line with each request.");
         Entry(sheet, "--log-content", "Let messages that may quote a rig into the log; else it holds none of your texts.");
         Entry(sheet, "--json", "Answer in JSON, in SI units.");
         Entry(sheet, "--help, -h", "This page, or a command's: loadmark check --help.");
@@ -107,7 +110,10 @@ internal static class HelpPage
         Title(sheet, "loadmark plan RIG [--only SUPPLY] [--write FILE [--force]] [--json]", "what should feed what?");
         Entry(sheet, "RIG", "A rig file, or - for one on standard input. Its own wiring does not bind, except feeds with 'pinned: true'.");
         Entry(sheet, "--only SUPPLY", "Plan with this supply alone; several are parted by commas.");
-        Entry(sheet, "--write FILE", "Write the rig with the planned wiring to this file, comments kept; with - to standard output instead of the answer.");
+        Entry(
+            sheet,
+            "--write FILE",
+            "Write the rig with the planned wiring to this file, comments kept; with - to standard output instead of the answer.");
         ForceEntry(sheet);
         Entry(sheet, "--json", "One object: status, feeds, what is not fed and why, what would mend it.");
         WriteCodesAndExample(sheet, "loadmark plan examples/pit.rig.yaml");
@@ -116,7 +122,10 @@ internal static class HelpPage
     private static void WriteBuy(Sheet sheet)
     {
         Title(sheet, "loadmark buy RIG --prices CSV [--room LABEL] [--only SUPPLY] [--all] [--json]", "which supplies should I buy?");
-        Entry(sheet, "RIG", "A rig file, or - for one on standard input. Its supplies and leads are used for nothing; feeds with 'pinned: true' stay.");
+        Entry(
+            sheet,
+            "RIG",
+            "A rig file, or - for one on standard input. Its supplies and leads are used for nothing; feeds with 'pinned: true' stay.");
         Entry(sheet, "--prices CSV", "Your price list: one supply a line (docs/price-list.md).");
         Entry(sheet, "--room LABEL", "Keep room for a load to come, such as \"9 V 300 mA\"; may be given several times.");
         Entry(sheet, "--only SUPPLY", "Of the rig's supplies use this one alone; several are parted by commas.");
@@ -128,7 +137,10 @@ internal static class HelpPage
     private static void WriteRead(Sheet sheet)
     {
         Title(sheet, "loadmark read TEXT [--json]", "what does this nameplate say?");
-        Entry(sheet, "TEXT", "What is printed, best in quotes; words without quotes are one label. - reads standard input, a label a line. After -- a text may begin with a dash.");
+        Entry(
+            sheet,
+            "TEXT",
+            "What is printed, best in quotes; words without quotes are one label. - reads standard input, a label a line. After -- a text may begin with a dash.");
         Entry(sheet, "--json", "One object a line for each text.");
         sheet.BlankLine();
         sheet.Line("Example:").Line("  loadmark read \"9V DC 300mA centre negative\"");

@@ -13,15 +13,25 @@ internal static class ImportPage
     public static void Write(Sheet sheet, ImportPreview preview, ImportResult result)
     {
         var same = preview.Rows.Count(static row => row.State == ImportState.Same);
-        sheet.Put("GEAR  ", SheetStyle.Strong).Wrap($"{result.Added.Length} added, {result.Changed.Length} changed, {same} the same already, {result.Left.Length} different and left as they are, {preview.Rows.Count(static row => row.State == ImportState.Refused)} refused", sheet.Column, SheetStyle.Strong).EndLine();
+        sheet.Put("GEAR  ", SheetStyle.Strong)
+            .Wrap(
+                $"{result.Added.Length} added, {result.Changed.Length} changed, {same} the same already, {result.Left.Length} different and left as they are, {preview.Rows.Count(static row => row.State == ImportState.Refused)} refused",
+                sheet.Column,
+                SheetStyle.Strong).EndLine();
         if (result.Added.Length > 0)
             sheet.BlankLine().Wrap($"Added: {string.Join(", ", result.Added.Select(static row => row.Tag))}.", Indent).EndLine();
         WriteDifferences(sheet, "Changed", result.Changed);
         WriteDifferences(sheet, "Different in the library, and left as they are", result.Left);
         if (result.Left.Length > 0)
-            sheet.PadTo(Indent).Wrap($"To take what is new of one, add --take {result.Left[0].Tag}; of all, --take-all.", Indent, SheetStyle.Faint).EndLine();
+            sheet.PadTo(Indent)
+                .Wrap($"To take what is new of one, add --take {result.Left[0].Tag}; of all, --take-all.", Indent, SheetStyle.Faint)
+                .EndLine();
         if (result.Overtaken.Length > 0)
-            sheet.BlankLine().Wrap($"Not taken, because somebody else changed them in the library meanwhile: {string.Join(", ", result.Overtaken.Select(static row => row.Tag))}. Try again.", Indent, SheetStyle.Orange).EndLine();
+            sheet.BlankLine()
+                .Wrap(
+                    $"Not taken, because somebody else changed them in the library meanwhile: {string.Join(", ", result.Overtaken.Select(static row => row.Tag))}. Try again.",
+                    Indent,
+                    SheetStyle.Orange).EndLine();
         WriteRefused(sheet, preview);
     }
 
@@ -51,7 +61,9 @@ internal static class ImportPage
                 sheet.BlankLine().Line("Refused:");
             isFirst = false;
             var place = row.Line > 0 ? $"line {row.Line}" : "";
-            sheet.PadTo(Indent).Wrap($"{string.Join(", ", new[] { place, row.Tag }.Where(static part => part.Length > 0))}: {row.Refusal}", Deeper).EndLine();
+            sheet.PadTo(Indent)
+                .Wrap($"{string.Join(", ", new[] { place, row.Tag }.Where(static part => part.Length > 0))}: {row.Refusal}", Deeper)
+                .EndLine();
         }
     }
 }

@@ -26,7 +26,8 @@ internal static class MeasuredBlock
         if (draw is null)
             return;
         var duration = draw.Duration is { } seconds ? $" for {seconds}" : "";
-        sheet.PadTo(Indent).Put(key, SheetStyle.Strong).PadTo(TextColumn).Wrap($"{draw.Figure}{duration}: {DrawFigures.Explain(draw)}.", TextColumn).EndLine();
+        sheet.PadTo(Indent).Put(key, SheetStyle.Strong).PadTo(TextColumn)
+            .Wrap($"{draw.Figure}{duration}: {DrawFigures.Explain(draw)}.", TextColumn).EndLine();
         var counted = 0;
         foreach (var one in measured.Readings.Where(one => one.Reading.Kind == kind))
         {
@@ -34,8 +35,12 @@ internal static class MeasuredBlock
             var remark = one.IsStruckOut ? "struck out" : isOutlier ? "left out: too far from the rest" : "";
             var meter = one.Reading.Meter is { } accuracy ? $"meter {accuracy}" : "meter not known";
             var parts = new[] { $"{one.Reading.Current}{(one.Reading.Duration is { } lasted ? $" for {lasted}" : "")}", meter, one.Reading.Note ?? "", remark };
-            sheet.PadTo(Indent).Put(one.Reading.Taken.UtcDateTime.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), SheetStyle.Faint).PadTo(TextColumn)
-                .Wrap(string.Join(", ", parts.Where(static part => part.Length > 0)), TextColumn, remark.Length > 0 ? SheetStyle.Faint : SheetStyle.Plain).EndLine();
+            sheet.PadTo(Indent).Put(one.Reading.Taken.UtcDateTime.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), SheetStyle.Faint)
+                .PadTo(TextColumn)
+                .Wrap(
+                    string.Join(", ", parts.Where(static part => part.Length > 0)),
+                    TextColumn,
+                    remark.Length > 0 ? SheetStyle.Faint : SheetStyle.Plain).EndLine();
         }
     }
 }

@@ -27,7 +27,8 @@ internal sealed class NameplatePage
 
     private void WriteFields()
     {
-        WriteField("supply", _nameplate.Form, static form => form == SupplyForm.Direct ? "direct current (d.c.)" : "alternating current (a.c.)");
+        WriteField(
+            "supply", _nameplate.Form, static form => form == SupplyForm.Direct ? "direct current (d.c.)" : "alternating current (a.c.)");
         WriteModes(_nameplate.Modes);
         foreach (var group in _nameplate.Outlets)
             WriteOutlets(group);
@@ -41,7 +42,10 @@ internal sealed class NameplatePage
         WriteUnclear("volts", _nameplate.AmbiguousVolts);
         WriteUnclear("amps", _nameplate.AmbiguousAmps);
         WriteUnclear("watts", _nameplate.AmbiguousWatts);
-        WriteField("polarity", _nameplate.Polarity, static polarity => polarity == Polarity.CentreNegative ? "centre negative" : "centre positive");
+        WriteField(
+            "polarity",
+            _nameplate.Polarity,
+            static polarity => polarity == Polarity.CentreNegative ? "centre negative" : "centre positive");
         WriteField("plug", _nameplate.Plug, static plug => plug.Name);
         if (_nameplate.Ground.State != FieldState.Absent)
             WriteField("ground", _nameplate.Ground, static side => side == GroundSide.Positive ? "positive" : "negative");
@@ -88,7 +92,9 @@ internal sealed class NameplatePage
             own.Add(polarity == Polarity.CentreNegative ? "centre negative" : "centre positive");
         if (group.Isolated.Value is { } isolated)
             own.Add(isolated ? "isolated" : "not isolated");
-        var named = group.Ids is { } ids ? ids.Replace(",", ", ", StringComparison.Ordinal) : group.Count == 1 ? "1, not named" : $"{group.Count}, not named";
+        var named = group.Ids is { } ids
+            ? ids.Replace(",", ", ", StringComparison.Ordinal)
+            : group.Count == 1 ? "1, not named" : $"{group.Count}, not named";
         Row(group.Count == 1 && group.Ids is not null ? "outlet" : "outlets", string.Join(", ", [named, .. own]), Origin.Stated);
         WriteModes(group.Modes);
     }
@@ -182,7 +188,8 @@ internal sealed class NameplatePage
             Row(name, "?", $"unreadable: “{printed}”", SheetStyle.Orange);
     }
 
-    private void NotPrinted(string name) => _sheet.PadTo(Indent).Put(name, SheetStyle.Faint).PadTo(ValueColumn).Put("not printed", SheetStyle.Faint).EndLine();
+    private void NotPrinted(string name) =>
+        _sheet.PadTo(Indent).Put(name, SheetStyle.Faint).PadTo(ValueColumn).Put("not printed", SheetStyle.Faint).EndLine();
 
     private void Row(string name, string value, Origin origin) => Row(name, value, OriginWords.Of(origin), SheetStyle.Faint);
 

@@ -23,7 +23,9 @@ internal sealed record OutletRow(string Name, OutletLoading Outlet)
             while (index < outlets.Count && Continues(first, last, outlets[index]))
                 last = outlets[index++];
 
-            rows.Add(new OutletRow(ReferenceEquals(last, first) ? first.Outlet.ToString() : $"{first.Outlet.ToString()}-{last.Outlet.Outlet}", first));
+            rows.Add(
+                new OutletRow(
+                    ReferenceEquals(last, first) ? first.Outlet.ToString() : $"{first.Outlet.ToString()}-{last.Outlet.Outlet}", first));
         }
 
         return rows;

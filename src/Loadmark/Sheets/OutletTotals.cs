@@ -36,7 +36,9 @@ internal static class OutletTotals
         foreach (var total in result.Totals)
         {
             var least = total.IsWhole ? "" : "at least ";
-            sheet.PadTo(2).Wrap($"{TerminalText.Neutral(total.Holder)}: {least}{total.Run} of {total.Limit} running, {total.Start} starting.", 2).EndLine();
+            sheet.PadTo(2)
+                .Wrap($"{TerminalText.Neutral(total.Holder)}: {least}{total.Run} of {total.Limit} running, {total.Start} starting.", 2)
+                .EndLine();
         }
     }
 }

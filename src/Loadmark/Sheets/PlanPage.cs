@@ -86,7 +86,10 @@ internal static class PlanPage
 
         if (explanation.Changes.Count > 0)
         {
-            sheet.BlankLine().Line(plan.Unfed.Count > 0 ? "Any one of these would mend it (each was tried)" : "If less may stay free (tried)", SheetStyle.Strong);
+            sheet.BlankLine()
+                .Line(
+                    plan.Unfed.Count > 0 ? "Any one of these would mend it (each was tried)" : "If less may stay free (tried)",
+                    SheetStyle.Strong);
             foreach (var change in explanation.Changes)
                 sheet.PadTo(Indent).Wrap(change.Text, Indent).EndLine();
         }
@@ -103,7 +106,9 @@ internal static class PlanPage
 
         var worst = SeverityLook.Of(plan.Check.Verdict);
         sheet.BlankLine();
-        var where = written is null ? "Write it to a file (--write FILE) and 'loadmark check' it" : $"Written to {written}; 'loadmark check' it";
+        var where = written is null
+            ? "Write it to a file (--write FILE) and 'loadmark check' it"
+            : $"Written to {written}; 'loadmark check' it";
         sheet.Wrap($"Checked by the rules: {worst.Word}. {where} for every finding.", 0).EndLine();
     }
 }

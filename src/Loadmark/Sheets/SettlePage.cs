@@ -27,12 +27,22 @@ internal static class SettlePage
 
         var loads = new ColumnTable("load", "needs", "gets", "draws", "state");
         foreach (var load in settled.Loads)
-            loads.Add(load.Load, $"{load.LowestPrinted}", load.State == LoadState.Off && load.Volts is null ? "-" : FigureDisplay.Computed(load.Volts), FigureDisplay.Computed(load.Amps), State(load));
+            loads.Add(
+                load.Load,
+                $"{load.LowestPrinted}",
+                load.State == LoadState.Off && load.Volts is null ? "-" : FigureDisplay.Computed(load.Volts),
+                FigureDisplay.Computed(load.Amps),
+                State(load));
         loads.Write(sheet);
 
         var outlets = new ColumnTable("outlet", "gives", "limit", "at", "state");
         foreach (var outlet in settled.Outlets.Items.Where(static outlet => !outlet.IsFree))
-            outlets.Add($"{outlet.Outlet}", FigureDisplay.Computed(outlet.Amps), FigureDisplay.Computed(outlet.Limit), FigureDisplay.Computed(outlet.Volts), State(outlet));
+            outlets.Add(
+                $"{outlet.Outlet}",
+                FigureDisplay.Computed(outlet.Amps),
+                FigureDisplay.Computed(outlet.Limit),
+                FigureDisplay.Computed(outlet.Volts),
+                State(outlet));
         outlets.Write(sheet);
         var free = settled.Outlets.Items.Where(static outlet => outlet.IsFree).Select(static outlet => $"{outlet.Outlet}").ToList();
         if (free.Count > 0)

@@ -18,9 +18,11 @@ internal static class SimulationHelp
     /// <summary>Writes the page on startup.</summary>
     public static void WriteStartUp(Sheet sheet)
     {
-        HelpPage.Title(sheet, "loadmark startup RIG [--csv FILE [--force]] [--spread N [--seed S]] [--json]", "does it all come up, and stay up?");
+        HelpPage.Title(
+            sheet, "loadmark startup RIG [--csv FILE [--force]] [--spread N [--seed S]] [--json]", "does it all come up, and stay up?");
         HelpPage.Entry(sheet, "RIG", Rig);
-        HelpPage.Entry(sheet, "--csv FILE", "Write the waveforms to this file: volts and amps, evenly spaced, and before and after each jump.");
+        HelpPage.Entry(
+            sheet, "--csv FILE", "Write the waveforms to this file: volts and amps, evenly spaced, and before and after each jump.");
         HelpPage.ForceEntry(sheet);
         WriteSpread(sheet);
         HelpPage.Entry(sheet, "--json", "One object: loads, outlets, what happened, findings, what was assumed.");
@@ -29,7 +31,10 @@ internal static class SimulationHelp
 
     private static void WriteSpread(Sheet sheet)
     {
-        HelpPage.Entry(sheet, "--spread N", "Compute it N times more with draws, outlet voltages and lead lengths as they may be: what each load gets then, and how likely the rig runs.");
+        HelpPage.Entry(
+            sheet,
+            "--spread N",
+            "Compute it N times more with draws, outlet voltages and lead lengths as they may be: what each load gets then, and how likely the rig runs.");
         HelpPage.Entry(sheet, "--seed S", "The seed of these samples, 1 if not given: the same seed gives the same answer.");
     }
 

@@ -11,9 +11,13 @@ internal static class SimulationParts
 
     /// <summary>Says what to do where nothing is wired.</summary>
     public static void WriteUnwired(Sheet sheet, string file) =>
-        sheet.PadTo(Indent).Wrap($"Nothing is wired yet. Have it planned and try again: loadmark plan {file} --write FILE", Indent, SheetStyle.Orange).EndLine();
+        sheet.PadTo(Indent)
+            .Wrap($"Nothing is wired yet. Have it planned and try again: loadmark plan {file} --write FILE", Indent, SheetStyle.Orange)
+            .EndLine();
 
-    /// <summary>Writes what came of it in a sentence; before that, where something would be harmed, that it must not be plugged in.</summary>
+    /// <summary>
+    /// Writes what came of it in a sentence; before that, where something would be harmed, that it must not be plugged in.
+    /// </summary>
     /// <param name="sheet">The page.</param>
     /// <param name="check">What the rules say of the rig.</param>
     /// <param name="verdict">The sentence.</param>
@@ -38,12 +42,17 @@ internal static class SimulationParts
         foreach (var total in totals)
         {
             var over = total.IsOver ? ": more than it is printed for, and nothing in the circuit holds it back" : "";
-            sheet.PadTo(Indent).Wrap($"{total.Holder}: {peak}{total.Given} of {total.Limit}{over}.", Indent, total.IsOver ? SheetStyle.Orange : SheetStyle.Plain).EndLine();
+            sheet.PadTo(Indent)
+                .Wrap(
+                    $"{total.Holder}: {peak}{total.Given} of {total.Limit}{over}.",
+                    Indent,
+                    total.IsOver ? SheetStyle.Orange : SheetStyle.Plain).EndLine();
         }
     }
 
     /// <summary>Writes the findings that stand against switching on, what was assumed and what could not be told.</summary>
-    public static void WriteRest(Sheet sheet, CheckResult check, IReadOnlyCollection<Assumption> assumptions, IReadOnlyCollection<Untold> untold)
+    public static void WriteRest(
+        Sheet sheet, CheckResult check, IReadOnlyCollection<Assumption> assumptions, IReadOnlyCollection<Untold> untold)
     {
         FindingsBlock.Write(sheet, check, Severity.Fails);
         if (untold.Count > 0)

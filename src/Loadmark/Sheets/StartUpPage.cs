@@ -30,12 +30,22 @@ internal static class StartUpPage
 
         var loads = new ColumnTable("load", "runs after", "lowest", "restarts", "state");
         foreach (var load in started.Loads)
-            loads.Add(load.Load, load.RunsAfter is { } after ? FigureDisplay.Computed(after) : "-", load.LowestVolts is null ? "-" : FigureDisplay.Computed(load.LowestVolts), $"{load.Restarts}", State(load));
+            loads.Add(
+                load.Load,
+                load.RunsAfter is { } after ? FigureDisplay.Computed(after) : "-",
+                load.LowestVolts is null ? "-" : FigureDisplay.Computed(load.LowestVolts),
+                $"{load.Restarts}",
+                State(load));
         loads.Write(sheet);
 
         var outlets = new ColumnTable("outlet", "limit", "peak", "at", "at its limit or over it for");
         foreach (var outlet in started.Outlets.Items.Where(static outlet => !outlet.IsFree))
-            outlets.Add($"{outlet.Outlet}", FigureDisplay.Computed(outlet.Limit), Peak(outlet), outlet.PeakAt is { } at ? FigureDisplay.Computed(at) : "-", OverLimit(outlet));
+            outlets.Add(
+                $"{outlet.Outlet}",
+                FigureDisplay.Computed(outlet.Limit),
+                Peak(outlet),
+                outlet.PeakAt is { } at ? FigureDisplay.Computed(at) : "-",
+                OverLimit(outlet));
         outlets.Write(sheet);
         WritePulses(sheet, started);
         SimulationParts.WriteTotals(sheet, started.Totals, "at most ");
@@ -61,7 +71,8 @@ internal static class StartUpPage
     /// <summary>On what the peaks rest that are told as a range, once for all outlets where that is the same.</summary>
     private static void WritePulses(Sheet sheet, StartUpResult started)
     {
-        var reasons = started.Outlets.Items.Where(static outlet => outlet.Pulse is not null).GroupBy(static outlet => outlet.Pulse!.Because, static outlet => $"{outlet.Outlet}").ToList();
+        var reasons = started.Outlets.Items.Where(static outlet => outlet.Pulse is not null)
+            .GroupBy(static outlet => outlet.Pulse!.Because, static outlet => $"{outlet.Outlet}").ToList();
         if (reasons.Count > 0)
             sheet.BlankLine();
         foreach (var outlets in reasons)
@@ -71,18 +82,24 @@ internal static class StartUpPage
     /// <summary>What happens: where something does not come up, only on its outlets; the rest is not what one looks for.</summary>
     private static void WriteStory(Sheet sheet, StartUpResult started, CheckResult check)
     {
-        var concerned = check.Findings.Items.Where(static finding => finding.Rule == RuleId.DoesNotStart).SelectMany(static finding => finding.Subjects.Items).ToHashSet(StringComparer.Ordinal);
+        var concerned = check.Findings.Items.Where(static finding => finding.Rule == RuleId.DoesNotStart)
+            .SelectMany(static finding => finding.Subjects.Items).ToHashSet(StringComparer.Ordinal);
         foreach (var outlet in check.Outlets.Items.Where(outlet => concerned.Contains($"{outlet.Outlet}")))
             concerned.UnionWith(outlet.Loads.Items);
         var events = started.Events.Items.Where(happening => concerned.Count == 0 || concerned.Contains(happening.Subject)).ToList();
         if (events.Count == 0)
             return;
 
-        sheet.BlankLine().Line(concerned.Count == 0 ? "What happens after switch-on" : "What happens where it does not come up", SheetStyle.Strong);
+        sheet.BlankLine()
+            .Line(concerned.Count == 0 ? "What happens after switch-on" : "What happens where it does not come up", SheetStyle.Strong);
         foreach (var happening in events.Take(MostEvents))
-            sheet.PutRight(FigureDisplay.Computed(happening.Time), TextColumn - 2, SheetStyle.Faint).PadTo(TextColumn).Wrap(happening.Text, TextColumn).EndLine();
+            sheet.PutRight(FigureDisplay.Computed(happening.Time), TextColumn - 2, SheetStyle.Faint).PadTo(TextColumn)
+                .Wrap(happening.Text, TextColumn).EndLine();
         if (events.Count > MostEvents)
-            sheet.PadTo(TextColumn).Wrap($"... and so on: {events.Count - MostEvents} more, the last after {FigureDisplay.Computed(events[^1].Time)}.", TextColumn).EndLine();
+            sheet.PadTo(TextColumn)
+                .Wrap(
+                    $"... and so on: {events.Count - MostEvents} more, the last after {FigureDisplay.Computed(events[^1].Time)}.",
+                    TextColumn).EndLine();
     }
 
     private static string State(StartedLoad load) => (load.State, load.Cycles) switch

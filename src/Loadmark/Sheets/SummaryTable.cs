@@ -9,7 +9,8 @@ internal static class SummaryTable
     private const int Gap = 2;
     private const int CountCells = 4;
     private const int WorstCells = 12; // "? unreadable"
-    private static ReadOnlySpan<Severity> Counted => [Severity.Harm, Severity.Fails, Severity.Unsure, Severity.Noise, Severity.Margin, Severity.Note];
+    private static ReadOnlySpan<Severity> Counted =>
+        [Severity.Harm, Severity.Fails, Severity.Unsure, Severity.Noise, Severity.Margin, Severity.Note];
 
     /// <summary>Writes the table and a line that counts the verdicts.</summary>
     public static void Write(Sheet sheet, IReadOnlyList<CheckAnswer> answers)
@@ -68,7 +69,10 @@ internal static class SummaryTable
             var count = 0;
             foreach (var finding in result.Findings)
                 count += finding.Severity == Counted[index] ? 1 : 0;
-            sheet.PutRight(count == 0 ? "." : count.ToString(), WorstCells + ((index + 1) * CountCells), count == 0 ? SheetStyle.Faint : SheetStyle.Plain);
+            sheet.PutRight(
+                count == 0 ? "." : count.ToString(),
+                WorstCells + ((index + 1) * CountCells),
+                count == 0 ? SheetStyle.Faint : SheetStyle.Plain);
         }
     }
 

@@ -7,7 +7,10 @@ internal static class LibraryMention
 {
     private const string Word = "library";
 
-    /// <summary>Whether any of what was typed names a file that has the word in it, whatever it means there, or something that cannot be looked into.</summary>
+    /// <summary>
+    /// Whether any of what was typed names a file that has the word in it, whatever it means there, or something that cannot be looked
+    /// into.
+    /// </summary>
     /// <param name="typed">What was typed after the program's name.</param>
     public static bool IsIn(IEnumerable<string> typed) => typed.Any(IsInFile);
 
@@ -22,7 +25,8 @@ internal static class LibraryMention
 
             // What has no length may be a pipe, which can be read once only, or a device without an end: it is not looked into.
             var length = OrdinaryFile.LengthOf(path);
-            return length == 0 || (length <= RigFileReader.MostBytes && File.ReadAllText(path).Contains(Word, StringComparison.OrdinalIgnoreCase));
+            return length == 0 || (
+                length <= RigFileReader.MostBytes && File.ReadAllText(path).Contains(Word, StringComparison.OrdinalIgnoreCase));
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {

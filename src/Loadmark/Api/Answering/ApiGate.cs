@@ -21,7 +21,9 @@ internal sealed class ApiGate(SolveGate gate, ApiLimits limits, TimeProvider clo
     public int Present => Volatile.Read(ref _present);
 
     /// <summary>What is answered when there is no room.</summary>
-    public Problem Busy { get; } = new(ProblemKind.Busy, "Other computations are running or waiting.") { RetryAfterSeconds = limits.RetryAfterSeconds };
+    public Problem Busy { get; } = new(
+        ProblemKind.Busy, "Other computations are running or waiting.")
+    { RetryAfterSeconds = limits.RetryAfterSeconds };
 
     /// <summary>Takes a place among those that wait or run, for <see cref="RunAsync"/>, which gives it back.</summary>
     /// <returns>Whether there was one.</returns>

@@ -13,7 +13,8 @@ namespace Loadmark.Api.Answering;
 /// <param name="limits">The limits.</param>
 /// <param name="clock">Measures time.</param>
 /// <param name="log">The log.</param>
-internal sealed class QuestionEndpoint(RequestReader reader, ApiGate gate, ApiLimits limits, TimeProvider clock, ILogger<QuestionEndpoint> log)
+internal sealed class QuestionEndpoint(
+    RequestReader reader, ApiGate gate, ApiLimits limits, TimeProvider clock, ILogger<QuestionEndpoint> log)
 {
     private static readonly TimeSpan Heartbeat = TimeSpan.FromSeconds(1);
 
@@ -88,7 +89,8 @@ internal sealed class QuestionEndpoint(RequestReader reader, ApiGate gate, ApiLi
     }
 
     /// <summary>Runs it; a fault in the program is told as an event too, since the answer has begun.</summary>
-    private async Task<(ReadOnlyMemory<byte> Body, Problem? Refusal)> RunAsync(string id, Solve solve, SolveProgress progress, CancellationToken left)
+    private async Task<(ReadOnlyMemory<byte> Body, Problem? Refusal)> RunAsync(
+        string id, Solve solve, SolveProgress progress, CancellationToken left)
     {
         try
         {

@@ -17,7 +17,9 @@ internal sealed record ApiLimits
     /// <summary>How many computations may wait or run; more are answered with 503 at once.</summary>
     public int MostPresent { get; init; } = 16;
 
-    /// <summary>How many computations may run at once; less than the page and this together may, so that the page always finds room.</summary>
+    /// <summary>
+    /// How many computations may run at once; less than the page and this together may, so that the page always finds room.
+    /// </summary>
     public int SolvesAtOnce { get; init; } = 1;
 
     /// <summary>The longest that a computation waits for its turn; then it is answered with 503.</summary>

@@ -13,7 +13,8 @@ namespace Loadmark.Api.Asking;
 /// <param name="Body">Its body.</param>
 /// <param name="Accepted">The media types that it asks to be answered in; empty for any.</param>
 /// <param name="Library">The gear that a rig in its body may take <c>from: library</c>; null where it has no body.</param>
-internal sealed record ApiRequest(OptionValues Options, string? MediaType, ReadOnlyMemory<byte> Body, IReadOnlyList<string> Accepted, IGearLookup? Library)
+internal sealed record ApiRequest(
+    OptionValues Options, string? MediaType, ReadOnlyMemory<byte> Body, IReadOnlyList<string> Accepted, IGearLookup? Library)
 {
     /// <summary>The name that the answer carries for the rig's file.</summary>
     public string File => Options.Text(ApiOption.File.Name) ?? "";

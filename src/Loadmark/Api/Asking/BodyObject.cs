@@ -16,7 +16,8 @@ internal sealed class BodyObject
     /// <param name="refusal">What is wrong with it; null where nothing is.</param>
     /// <param name="more">Keys that it may have besides; null in one of them is as if it were not there.</param>
     /// <returns>The object; null where something is wrong.</returns>
-    public static BodyObject? Read(ReadOnlyMemory<byte> body, IReadOnlyList<string> keys, out Problem? refusal, params IReadOnlyList<string> more)
+    public static BodyObject? Read(
+        ReadOnlyMemory<byte> body, IReadOnlyList<string> keys, out Problem? refusal, params IReadOnlyList<string> more)
     {
         var found = new BodyObject();
         bool isObject;
@@ -41,7 +42,8 @@ internal sealed class BodyObject
             return null;
         }
 
-        var fits = isObject && keys.All(found._values.ContainsKey) && found._values.Keys.All(key => keys.Contains(key) || more.Contains(key));
+        var fits = isObject && keys.All(found._values.ContainsKey)
+            && found._values.Keys.All(key => keys.Contains(key) || more.Contains(key));
         refusal = fits ? null : Wrong($"The body has to be an object with {string.Join(" and ", keys.Concat(more))}, and nothing else.");
         return fits ? found : null;
     }
@@ -119,7 +121,10 @@ internal sealed class BodyObject
     }
 
     private static Problem Malformed(JsonException fault) =>
-        Wrong(fault.LineNumber is { } line ? $"The body is not JSON that can be used, at line {line + 1}, byte {(fault.BytePositionInLine ?? 0) + 1}." : "The body is not JSON that can be used.");
+        Wrong(
+            fault.LineNumber is { } line
+                ? $"The body is not JSON that can be used, at line {line + 1}, byte {(fault.BytePositionInLine ?? 0) + 1}."
+                : "The body is not JSON that can be used.");
 
     private static Problem Wrong(string detail) => new(ProblemKind.BadRequest, detail);
 }

@@ -44,10 +44,12 @@ internal sealed class OptionValues
     public string? Text(string name) => _values.TryGetValue(name, out var given) ? given.ToString() : null;
 
     /// <summary>A whole number; null where it was not given. One that is too large is the largest there is.</summary>
-    public int? Number(string name) => Text(name) is { } given ? (int)Math.Min(ulong.Parse(given, CultureInfo.InvariantCulture), int.MaxValue) : null;
+    public int? Number(string name) =>
+        Text(name) is { } given ? (int)Math.Min(ulong.Parse(given, CultureInfo.InvariantCulture), int.MaxValue) : null;
 
     /// <summary>Texts, in the order given.</summary>
-    public IReadOnlyList<string> Texts(string name) => _values.TryGetValue(name, out var given) ? [.. given.Select(static text => text ?? "")] : [];
+    public IReadOnlyList<string> Texts(string name) =>
+        _values.TryGetValue(name, out var given) ? [.. given.Select(static text => text ?? "")] : [];
 
     /// <summary>Names parted by commas, in one option or several.</summary>
     public IReadOnlyList<string> Names(string name) =>
@@ -56,7 +58,9 @@ internal sealed class OptionValues
     private static string Unknown(string name, IReadOnlyList<ApiOption> known)
     {
         var names = known.Select(static option => option.Name).ToList();
-        var hint = NearestWord.Find(name, names) is { } nearest ? $" Did you mean {nearest}?" : names.Count == 0 ? " There is none here." : $" There are: {string.Join(", ", names)}.";
+        var hint = NearestWord.Find(name, names) is { } nearest
+            ? $" Did you mean {nearest}?"
+            : names.Count == 0 ? " There is none here." : $" There are: {string.Join(", ", names)}.";
         return $"There is no option '{Shortened(name)}' here.{hint}";
     }
 

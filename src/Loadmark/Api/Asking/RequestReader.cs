@@ -49,7 +49,8 @@ internal sealed class RequestReader(ApiLimits limits, LibraryCache cache)
         }
     }
 
-    private static List<string> AcceptedBy(HttpRequest request) => MediaTypeHeaderValue.TryParseList(request.Headers.Accept, out var accepted)
+    private static List<string> AcceptedBy(HttpRequest request) =>
+        MediaTypeHeaderValue.TryParseList(request.Headers.Accept, out var accepted)
         ? [.. accepted.Where(static type => type.Quality is not 0).Select(static type => type.MediaType.ToString())]
         : [];
 
@@ -60,7 +61,8 @@ internal sealed class RequestReader(ApiLimits limits, LibraryCache cache)
         var charset = HeaderUtilities.RemoveQuotes(sent.Charset);
         if (charset.HasValue && !charset.Equals("utf-8", StringComparison.OrdinalIgnoreCase))
             return null;
-        return operation.Bodies.Select(static body => body.MediaType).FirstOrDefault(type => sent.MediaType.Equals(type, StringComparison.OrdinalIgnoreCase));
+        return operation.Bodies.Select(static body => body.MediaType)
+            .FirstOrDefault(type => sent.MediaType.Equals(type, StringComparison.OrdinalIgnoreCase));
     }
 
     /// <summary>The body; null when it is too large, without having kept more than the limit of it.</summary>

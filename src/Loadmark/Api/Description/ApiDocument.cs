@@ -11,7 +11,10 @@ internal static class ApiDocument
     private const string Older = "openapi-3.0";
     private const string Key = "key";
 
-    /// <summary>The documents' names: <c>/api/openapi.json</c> is OpenAPI 3.1, <c>/api/openapi-3.0.json</c> says the same to generators that know no newer one.</summary>
+    /// <summary>
+    /// The documents' names: <c>/api/openapi.json</c> is OpenAPI 3.1, <c>/api/openapi-3.0.json</c> says the same to generators that know no
+    /// newer one.
+    /// </summary>
     public static IReadOnlyList<string> Names { get; } = ["openapi", Older];
 
     /// <summary>Says how a document is made.</summary>
@@ -24,7 +27,8 @@ internal static class ApiDocument
         options.ShouldInclude = static description => OperationOf(description.ActionDescriptor.EndpointMetadata) is not null;
         options.AddOperationTransformer(static (operation, context, _) =>
         {
-            new OperationDescription(context.Document!, OperationOf(context.Description.ActionDescriptor.EndpointMetadata)!).Fill(operation);
+            new OperationDescription(
+                context.Document!, OperationOf(context.Description.ActionDescriptor.EndpointMetadata)!).Fill(operation);
             return Task.CompletedTask;
         });
         options.AddDocumentTransformer((document, _, _) =>

@@ -21,7 +21,8 @@ internal sealed class OperationDescription(OpenApiDocument document, ApiOperatio
     {
         target.OperationId = operation.Name;
         target.Summary = operation.Summary;
-        target.Description = string.Join(' ', new[] { operation.About, operation.Streams ? EventsAbout : "" }.Where(static text => text.Length > 0));
+        target.Description = string.Join(
+            ' ', new[] { operation.About, operation.Streams ? EventsAbout : "" }.Where(static text => text.Length > 0));
         target.Tags = new HashSet<OpenApiTagReference> { new(operation.Group, document) };
         target.Parameters = [.. Parameters()];
         target.RequestBody = operation.Bodies.Count == 0 ? null : new OpenApiRequestBody
@@ -99,7 +100,9 @@ internal sealed class OperationDescription(OpenApiDocument document, ApiOperatio
 
         IEnumerable<ProblemKind> always = [ProblemKind.BadRequest, ProblemKind.NoKey, ProblemKind.Refused, ProblemKind.Fault];
         IEnumerable<ProblemKind> ofBodies = operation.Bodies.Count == 0 ? [] : [ProblemKind.TooLarge, ProblemKind.UnsupportedMediaType];
-        IEnumerable<ProblemKind> ofSolves = operation.Group == "Questions" || operation.Streams ? [ProblemKind.Busy, ProblemKind.OutOfTime] : [];
+        IEnumerable<ProblemKind> ofSolves = operation.Group == "Questions" || operation.Streams
+            ? [ProblemKind.Busy, ProblemKind.OutOfTime]
+            : [];
         IEnumerable<ProblemKind> ofRigs = operation.NamesRig || operation.NamesGear ? [ProblemKind.NotFound] : [];
         Add(responses, [.. always, .. ofBodies, .. ofSolves, .. ofRigs, .. operation.Refusals]);
         return responses;
@@ -122,13 +125,16 @@ internal sealed class OperationDescription(OpenApiDocument document, ApiOperatio
 
     private OpenApiMediaType Media(ApiContent content) => new()
     {
-        Schema = content.MediaType == ApiContent.Json && content.Shape is not ("Rig" or "Gear") ? Reference(content.Shape) : PlainShapes.Of(content.Shape),
+        Schema = content.MediaType == ApiContent.Json && content.Shape is not ("Rig" or "Gear")
+            ? Reference(content.Shape)
+            : PlainShapes.Of(content.Shape),
         Example = BuiltInExample.Of(content),
     };
 
     private OpenApiSchemaReference Reference(string shape) => new(shape, document);
 
-    private static OpenApiHeader Header(string about) => new() { Description = about, Schema = new OpenApiSchema { Type = JsonSchemaType.String } };
+    private static OpenApiHeader Header(string about) =>
+        new() { Description = about, Schema = new OpenApiSchema { Type = JsonSchemaType.String } };
 
     private static OpenApiSchema SchemaOf(ApiOption option) => option.Kind switch
     {

@@ -16,13 +16,15 @@ internal static class SchemaShape
     public static OpenApiSchema Uuid(string about) => new() { Type = JsonSchemaType.String, Format = "uuid", Description = about };
 
     /// <summary>One of some words.</summary>
-    public static OpenApiSchema Word(string about, params string[] words) => new() { Type = JsonSchemaType.String, Description = about, Enum = Nodes(words) };
+    public static OpenApiSchema Word(string about, params string[] words) =>
+        new() { Type = JsonSchemaType.String, Description = about, Enum = Nodes(words) };
 
     /// <summary>A number, in the unit that the description names.</summary>
     public static OpenApiSchema Number(string about) => new() { Type = JsonSchemaType.Number, Description = about };
 
     /// <summary>A whole number from 0.</summary>
-    public static OpenApiSchema Count(string about) => new() { Type = JsonSchemaType.Integer, Format = "int64", Minimum = "0", Description = about };
+    public static OpenApiSchema Count(string about) =>
+        new() { Type = JsonSchemaType.Integer, Format = "int64", Minimum = "0", Description = about };
 
     /// <summary>A whole number from 0, of 64 bits.</summary>
     public static OpenApiSchema Seed(string about) => new() { Type = JsonSchemaType.Integer, Minimum = "0", Description = about };
@@ -31,7 +33,8 @@ internal static class SchemaShape
     public static OpenApiSchema Flag(string about) => new() { Type = JsonSchemaType.Boolean, Description = about };
 
     /// <summary>A list.</summary>
-    public static OpenApiSchema List(string about, IOpenApiSchema items) => new() { Type = JsonSchemaType.Array, Items = items, Description = about };
+    public static OpenApiSchema List(string about, IOpenApiSchema items) =>
+        new() { Type = JsonSchemaType.Array, Items = items, Description = about };
 
     /// <summary>A list of texts.</summary>
     public static OpenApiSchema Texts(string about) => List(about, Text("One of them."));
@@ -61,8 +64,10 @@ internal static class SchemaShape
     {
         Type = JsonSchemaType.Object,
         Description = about,
-        Properties = members.ToDictionary(static member => member.Name.TrimEnd('?'), static member => member.Schema, StringComparer.Ordinal),
-        Required = members.Where(static member => !member.Name.EndsWith('?')).Select(static member => member.Name).ToHashSet(StringComparer.Ordinal),
+        Properties = members.ToDictionary(
+            static member => member.Name.TrimEnd('?'), static member => member.Schema, StringComparer.Ordinal),
+        Required = members.Where(static member => !member.Name.EndsWith('?')).Select(static member => member.Name)
+            .ToHashSet(StringComparer.Ordinal),
     };
 
     private static List<JsonNode> Nodes(string[] words) => [.. words.Select(static word => (JsonNode)JsonValue.Create(word))];

@@ -31,6 +31,8 @@ internal static class Revision
         }
 
         // What is no number of ours is a revision that the rig does not have; so is a weak one, by the comparison that If-Match asks for.
-        return !tag.IsWeak && long.TryParse(tag.Tag.AsSpan().Trim('"'), NumberStyles.None, CultureInfo.InvariantCulture, out var revision) ? revision : None;
+        return !tag.IsWeak && long.TryParse(tag.Tag.AsSpan().Trim('"'), NumberStyles.None, CultureInfo.InvariantCulture, out var revision)
+            ? revision
+            : None;
     }
 }

@@ -45,7 +45,8 @@ internal sealed class RigsEndpoint(RigStore store, KeptRequests requests)
             return new ProblemResult(refusal!);
         if (request.ReadRig(out var text, out refusal) is not { } rig)
             return new ProblemResult(refusal!);
-        var outcome = await store.SaveAsync(id, revision, rig.Name, text, KeptRequests.WhatOf(request, CommonWords), context.RequestAborted);
+        var outcome = await store.SaveAsync(
+            id, revision, rig.Name, text, KeptRequests.WhatOf(request, CommonWords), context.RequestAborted);
         return outcome.State == SaveState.Saved ? Show(context, outcome.Rig!) : Refuse(outcome);
     });
 

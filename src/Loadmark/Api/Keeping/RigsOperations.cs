@@ -8,7 +8,8 @@ internal static class RigsOperations
 {
     private const string Group = "Kept rigs";
 
-    private static readonly ApiOption What = new("what", OptionKind.Text, "What the edit does, for the page's undo button.", "changing the delay's label");
+    private static readonly ApiOption What = new(
+        "what", OptionKind.Text, "What the edit does, for the page's undo button.", "changing the delay's label");
     private static readonly IReadOnlyList<ApiContent> Rig = [new(ApiContent.Json, "KeptRig", "rig.json")];
 
     /// <summary>The list.</summary>

@@ -11,7 +11,8 @@ namespace Loadmark.Api.Library;
 internal sealed class AffectedEndpoint(LibraryCache cache, AffectedRigs rigs, QuestionEndpoint questions)
 {
     /// <summary>Answers.</summary>
-    public Task<IResult> AnswerAsync(HttpContext context, string kind, string tag) => questions.AnswerAsync(context, GearOperations.Affected, async _ =>
+    public Task<IResult> AnswerAsync(HttpContext context, string kind, string tag) =>
+        questions.AnswerAsync(context, GearOperations.Affected, async _ =>
     {
         if (GearAddress.Find(await cache.NowAsync(context.RequestAborted), kind, tag, out var refusal) is not { } gear)
             return refusal;

@@ -15,7 +15,8 @@ internal static class GearAddress
     public static string Of(GearKind kind, string tag) => $"/api/gear/{JsonWords.Of(kind)}/{Uri.EscapeDataString(tag)}";
 
     /// <summary>The kind that a word stands for; null for none.</summary>
-    public static GearKind? KindOf(string? word) => Kinds.Contains(word ?? "", StringComparer.Ordinal) ? Enum.GetValues<GearKind>().Single(kind => JsonWords.Of(kind) == word) : null;
+    public static GearKind? KindOf(string? word) =>
+        Kinds.Contains(word ?? "", StringComparer.Ordinal) ? Enum.GetValues<GearKind>().Single(kind => JsonWords.Of(kind) == word) : null;
 
     /// <summary>Finds a piece.</summary>
     /// <param name="library">The library.</param>
@@ -35,7 +36,9 @@ internal static class GearAddress
         if ((library.Find(known, tag) ?? library.Find(known, tag.Replace("%2F", "/", StringComparison.OrdinalIgnoreCase))) is { } gear)
             return gear;
         var near = library.Near(known, tag);
-        refusal = new Problem(ProblemKind.NotFound, $"The library has no {kind} with that tag.{(near.Count == 0 ? "" : $" Did you mean {string.Join(" or ", near)}?")}");
+        refusal = new Problem(
+            ProblemKind.NotFound,
+            $"The library has no {kind} with that tag.{(near.Count == 0 ? "" : $" Did you mean {string.Join(" or ", near)}?")}");
         return null;
     }
 }

@@ -41,7 +41,9 @@ internal static class GearBody
             return null;
         if (file.Rows is not [var row])
         {
-            refusal = new Problem(ProblemKind.BadRequest, $"The body has to have one piece of gear, and has {file.Rows.Length}. Files with several go to /api/gear/import.");
+            refusal = new Problem(
+                ProblemKind.BadRequest,
+                $"The body has to have one piece of gear, and has {file.Rows.Length}. Files with several go to /api/gear/import.");
             return null;
         }
 

@@ -25,12 +25,19 @@ internal sealed class GearEndpoint(Store store, LibraryCache cache, LibraryEdito
     public Task<IResult> ListAsync(HttpContext context) => requests.AnswerAsync(context, GearOperations.List, async request =>
     {
         var options = request.Options;
-        var found = await ListedGear.FindAsync(store, cache, options.Text("words") ?? "", GearAddress.KindOf(options.Text("kind")), options.Number("most"), context.RequestAborted);
+        var found = await ListedGear.FindAsync(
+            store,
+            cache,
+            options.Text("words") ?? "",
+            GearAddress.KindOf(options.Text("kind")),
+            options.Number("most"),
+            context.RequestAborted);
         return TypedResults.Bytes(AnswerBytes.Of(output => GearJson.WriteList(output, found)), ApiContent.Json);
     });
 
     /// <summary>Tells one.</summary>
-    public Task<IResult> GetAsync(HttpContext context, string kind, string tag) => requests.AnswerAsync(context, GearOperations.Get, async request =>
+    public Task<IResult> GetAsync(HttpContext context, string kind, string tag) =>
+        requests.AnswerAsync(context, GearOperations.Get, async request =>
     {
         if (GearAddress.Find(await cache.NowAsync(context.RequestAborted), kind, tag, out var refusal) is not { } gear)
             return new ProblemResult(refusal!);
@@ -47,7 +54,8 @@ internal sealed class GearEndpoint(Store store, LibraryCache cache, LibraryEdito
     {
         if (GearBody.ReadOne(request, out var refusal) is not { } row)
             return new ProblemResult(refusal!);
-        var outcome = await editor.AddAsync(row.Piece!, row.Words ?? [], KeptRequests.WhatOf(request, "added by another program"), context.RequestAborted);
+        var outcome = await editor.AddAsync(
+            row.Piece!, row.Words ?? [], KeptRequests.WhatOf(request, "added by another program"), context.RequestAborted);
         if (outcome.State != GearState.Saved)
             return await RefuseAsync(context, outcome);
         context.Response.Headers.Location = GearAddress.Of(row.Piece!.Kind, row.Piece.Tag);
@@ -55,7 +63,8 @@ internal sealed class GearEndpoint(Store store, LibraryCache cache, LibraryEdito
     });
 
     /// <summary>Says something else of one.</summary>
-    public Task<IResult> ChangeAsync(HttpContext context, string kind, string tag) => requests.AnswerAsync(context, GearOperations.Change, async request =>
+    public Task<IResult> ChangeAsync(HttpContext context, string kind, string tag) =>
+        requests.AnswerAsync(context, GearOperations.Change, async request =>
     {
         if (Revision.In(context.Request, out var refusal) is not { } revision)
             return new ProblemResult(refusal!);
@@ -64,14 +73,21 @@ internal sealed class GearEndpoint(Store store, LibraryCache cache, LibraryEdito
         if (GearBody.ReadOne(request, out refusal) is not { } row)
             return new ProblemResult(refusal!);
         if (row.Piece!.Kind != gear.Kind)
-            return new ProblemResult(new Problem(ProblemKind.BadRequest, $"The address names a {kind}, and the body has a {JsonWords.Of(row.Piece.Kind)}. Gear stays of the kind that it is."));
+            return new ProblemResult(
+                new Problem(
+                    ProblemKind.BadRequest,
+                    $"The address names a {kind}, and the body has a {JsonWords.Of(row.Piece.Kind)}. Gear stays of the kind that it is."));
         var what = KeptRequests.WhatOf(request, "changed by another program");
-        var outcome = await editor.ChangeAsync(gear.Stored with { Revision = revision }, row.Piece, row.Words ?? [], what, context.RequestAborted);
-        return outcome.State == GearState.Saved ? await ShowAsync(context, new LibraryGear(outcome.Gear!)) : await RefuseAsync(context, outcome);
+        var outcome = await editor.ChangeAsync(
+            gear.Stored with { Revision = revision }, row.Piece, row.Words ?? [], what, context.RequestAborted);
+        return outcome.State == GearState.Saved
+            ? await ShowAsync(context, new LibraryGear(outcome.Gear!))
+            : await RefuseAsync(context, outcome);
     });
 
     /// <summary>Removes one.</summary>
-    public Task<IResult> RemoveAsync(HttpContext context, string kind, string tag) => requests.AnswerAsync(context, GearOperations.Remove, async _ =>
+    public Task<IResult> RemoveAsync(HttpContext context, string kind, string tag) =>
+        requests.AnswerAsync(context, GearOperations.Remove, async _ =>
     {
         if (Revision.In(context.Request, out var refusal) is not { } revision)
             return new ProblemResult(refusal!);
@@ -82,7 +98,8 @@ internal sealed class GearEndpoint(Store store, LibraryCache cache, LibraryEdito
     });
 
     /// <summary>Adds what a meter showed of one.</summary>
-    public Task<IResult> MeasureAsync(HttpContext context, string kind, string tag) => requests.AnswerAsync(context, GearOperations.Measure, async request =>
+    public Task<IResult> MeasureAsync(HttpContext context, string kind, string tag) =>
+        requests.AnswerAsync(context, GearOperations.Measure, async request =>
     {
         if (GearAddress.Find(await cache.NowAsync(context.RequestAborted), kind, tag, out var refusal) is not { } gear)
             return new ProblemResult(refusal!);
@@ -95,13 +112,17 @@ internal sealed class GearEndpoint(Store store, LibraryCache cache, LibraryEdito
         if (refusal is not null)
             return new ProblemResult(refusal);
         if (TypedReadings.Read(run, start, meter, note, clock.GetUtcNow(), out var complaint, mark: "") is not { Count: > 0 } readings)
-            return new ProblemResult(new Problem(ProblemKind.BadRequest, complaint ?? "The body has to say what the meter showed, as run or start."));
+            return new ProblemResult(
+                new Problem(ProblemKind.BadRequest, complaint ?? "The body has to say what the meter showed, as run or start."));
         var (figures, outcome) = (new MeasuredFigures([], null, null), new GearOutcome(GearState.Gone, null));
         foreach (var reading in readings)
             (figures, outcome) = await editor.MeasureAsync(gear.Id, reading, context.RequestAborted);
         return outcome.State == GearState.Saved
             ? TypedResults.Bytes(AnswerBytes.Of(output => GearJson.Write(output, outcome.Gear!, figures)), ApiContent.Json)
-            : await RefuseAsync(context, outcome, "The reading is kept, but the figure could not be changed: somebody else is changing it. The next reading makes it right.");
+            : await RefuseAsync(
+                context,
+                outcome,
+                "The reading is kept, but the figure could not be changed: somebody else is changing it. The next reading makes it right.");
     });
 
     private static void TellRevision(HttpContext context, StoredGear gear) =>
@@ -122,7 +143,9 @@ internal sealed class GearEndpoint(Store store, LibraryCache cache, LibraryEdito
         var shown = await ShownGear.OfAsync(store, editor, new LibraryGear(present), context.RequestAborted);
         var problem = outcome.State == GearState.Conflict
             ? new Problem(ProblemKind.Conflict, because ?? $"It is at revision {present.Revision} by now.")
-            : new Problem(ProblemKind.TagTaken, $"The library has a {JsonWords.Of(present.Content.Kind)} with the tag {present.Content.Tag} already.");
+            : new Problem(
+                ProblemKind.TagTaken,
+                $"The library has a {JsonWords.Of(present.Content.Kind)} with the tag {present.Content.Tag} already.");
         return new ProblemResult(problem with { More = new ProblemExtras { PresentGear = shown }.Write });
     }
 }

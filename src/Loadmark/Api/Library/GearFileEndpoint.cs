@@ -29,7 +29,8 @@ internal sealed class GearFileEndpoint(LibraryCache cache, LibraryEditor editor,
         {
             var take = new TakenTags([.. names.Where(static name => name is not (New or All))], names.Contains(All));
             if (take.Strangers(preview).FirstOrDefault() is { } stranger)
-                return new ProblemResult(new Problem(ProblemKind.BadRequest, $"take: there is no {stranger} to take. Nothing was changed."));
+                return new ProblemResult(
+                    new Problem(ProblemKind.BadRequest, $"take: there is no {stranger} to take. Nothing was changed."));
             result = await editor.TakeAsync(preview, take.Has, WhatOf(request), context.RequestAborted);
         }
 
@@ -41,11 +42,15 @@ internal sealed class GearFileEndpoint(LibraryCache cache, LibraryEditor editor,
     {
         var now = await cache.NowAsync(context.RequestAborted);
         var kind = GearAddress.KindOf(request.Options.Text("kind"));
-        var isTable = request.Options.Text("form") is { } form ? form == "csv" : request.AnswerTypeOf(GearOperations.Export) == ApiContent.Csv;
+        var isTable = request.Options.Text("form") is { } form
+            ? form == "csv"
+            : request.AnswerTypeOf(GearOperations.Export) == ApiContent.Csv;
         var gear = isTable ? ExportedGear.AsTable(now, kind) : ExportedGear.AsYaml(now, kind);
         return TypedResults.Bytes(Encoding.UTF8.GetBytes(gear.Text), isTable ? ApiContent.Csv : ApiContent.Yaml);
     });
 
     private static string WhatOf(ApiRequest request) =>
-        Path.GetFileName(request.File.Replace('\0', ' ')).Trim() is { Length: > 0 } name ? $"imported from {name}" : "imported by another program";
+        Path.GetFileName(request.File.Replace('\0', ' ')).Trim() is { Length: > 0 } name
+            ? $"imported from {name}"
+            : "imported by another program";
 }

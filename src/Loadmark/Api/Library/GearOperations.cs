@@ -8,8 +8,11 @@ internal static class GearOperations
 {
     private const string Group = "Gear library";
 
-    private static readonly ApiOption Kind = new("kind", OptionKind.Text, "Only gear of this kind: load, supply or lead.", "load") { Words = GearAddress.Kinds };
-    private static readonly ApiOption What = new("what", OptionKind.Text, "What the change does, for the list of changes.", "measured again");
+    private static readonly ApiOption Kind = new(
+        "kind", OptionKind.Text, "Only gear of this kind: load, supply or lead.", "load")
+    { Words = GearAddress.Kinds };
+    private static readonly ApiOption What = new(
+        "what", OptionKind.Text, "What the change does, for the list of changes.", "measured again");
     private static readonly ApiContent Shown = new(ApiContent.Json, "GearShown", "gear.show.json");
     private static readonly ApiContent Text = new(ApiContent.Yaml, "GearText", "gear.yaml");
     private static readonly ApiContent Table = new(ApiContent.Csv, "GearTable", "gear.export.csv");
@@ -22,7 +25,11 @@ internal static class GearOperations
         Summary = "What does the library know? Forgives typos.",
         Options =
         [
-            new("words", OptionKind.Text, "Part of a tag, a name, a label, or a word that it is filed under; left out, all there is.", "dealy"),
+            new(
+                "words",
+                OptionKind.Text,
+                "Part of a tag, a name, a label, or a word that it is filed under; left out, all there is.",
+                "dealy"),
             Kind,
             new("most", OptionKind.Number, "At most so many; left out, the best 50 of what is looked for, or all there is.", "10"),
         ],
@@ -119,7 +126,11 @@ internal static class GearOperations
         About = "Without 'take' nothing is changed.",
         Options =
         [
-            new("take", OptionKind.Texts, "What to take: 'new' for what the library has not; 'all' for what it says otherwise, too; or 'new' and, of what it says otherwise, these tags, parted by commas.", "new"),
+            new(
+                "take",
+                OptionKind.Texts,
+                "What to take: 'new' for what the library has not; 'all' for what it says otherwise, too; or 'new' and, of what it says otherwise, these tags, parted by commas.",
+                "new"),
             new("file", OptionKind.Text, "The name of the file, for the list of changes. Nothing is opened.", "gear.yaml"),
         ],
         Bodies = [.. ApiContent.Gear, Table with { Example = "gear.csv" }],

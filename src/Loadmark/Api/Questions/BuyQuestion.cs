@@ -22,7 +22,11 @@ internal sealed class BuyQuestion : IQuestion
         [
             new("room", OptionKind.Texts, "Keep room for a load to come, told by its label; may be given several times.", "9 V 300 mA"),
             ApiOption.Only,
-            new("all", OptionKind.Flag, "Taken as the command takes it, and changes nothing: JSON has every option with its plan in any case.", "true"),
+            new(
+                "all",
+                OptionKind.Flag,
+                "Taken as the command takes it, and changes nothing: JSON has every option with its plan in any case.",
+                "true"),
             ApiOption.File,
         ],
         Bodies = [new(ApiContent.Json, "RigAndPrices", "buy.request.json")],

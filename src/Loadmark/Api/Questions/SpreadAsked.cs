@@ -15,7 +15,8 @@ internal static class SpreadAsked
     /// <returns>The wish; null where no samples are asked for.</returns>
     public static Sampling? In(ApiRequest request, out Problem? refusal)
     {
-        var sampling = Sampling.Read(request.Options.Text(ApiOption.Spread.Name), request.Options.Text(ApiOption.Seed.Name), out var complaint, mark: "");
+        var sampling = Sampling.Read(
+            request.Options.Text(ApiOption.Spread.Name), request.Options.Text(ApiOption.Seed.Name), out var complaint, mark: "");
         refusal = complaint is null ? null : new Problem(ProblemKind.BadRequest, complaint);
         return sampling;
     }

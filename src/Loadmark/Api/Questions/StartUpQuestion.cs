@@ -33,7 +33,9 @@ internal sealed class StartUpQuestion : IQuestion
         return new Solve((progress, cancellation) =>
         {
             var (circuit, started, check) = StartedRig.Of(rig, cancellation);
-            var spread = sampling is null ? null : RigSpread.StartUp(circuit, SpreadAsked.Options(sampling, progress), cancellation: cancellation);
+            var spread = sampling is null
+                ? null
+                : RigSpread.StartUp(circuit, SpreadAsked.Options(sampling, progress), cancellation: cancellation);
             return AnswerBytes.Of(output => SimulationJson.Write(output, started, check, spread));
         });
     }

@@ -27,11 +27,14 @@ internal sealed class LineLogs(TextWriter output, LogOptions options, TimeProvid
         // The output is whose it was.
     }
 
-    private void Write<TState>(string source, LogLevel level, EventId number, TState state, Exception? fault, Func<TState, Exception?, string> words)
+    private void Write<TState>(
+        string source, LogLevel level, EventId number, TState state, Exception? fault, Func<TState, Exception?, string> words)
     {
         var tells = options.WithContent || source.StartsWith(Own, StringComparison.Ordinal);
         var fields = state as IReadOnlyList<KeyValuePair<string, object?>> ?? [];
-        var message = tells ? words(state, null) : fields.FirstOrDefault(static field => field.Key == Template).Value as string ?? "something happened";
+        var message = tells
+            ? words(state, null)
+            : fields.FirstOrDefault(static field => field.Key == Template).Value as string ?? "something happened";
         var line = new LogLine(
             clock.GetUtcNow(), level, source, number.Id, message,
             tells ? [.. fields.Where(static field => field.Key is not Template and not "")] : [],
@@ -63,7 +66,8 @@ internal sealed class LineLogs(TextWriter output, LogOptions options, TimeProvid
 
         public bool IsEnabled(LogLevel logLevel) => logLevel != LogLevel.None;
 
-        public void Log<TState>(LogLevel logLevel, EventId eventId, TState state, Exception? exception, Func<TState, Exception?, string> formatter) =>
+        public void Log<TState>(
+            LogLevel logLevel, EventId eventId, TState state, Exception? exception, Func<TState, Exception?, string> formatter) =>
             logs.Write(source, logLevel, eventId, state, exception, formatter);
     }
 }
