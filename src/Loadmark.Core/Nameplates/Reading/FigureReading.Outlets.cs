@@ -23,9 +23,6 @@ internal sealed partial class FigureReading
     /// <summary>The outlets that what is read now is of; null when it is of none.</summary>
     public PrintedOutletGroup? Current => Outlet >= 0 ? _outlets![Outlet] : null;
 
-    /// <summary>Whether the words so far are about an input, mains or not.</summary>
-    public bool AtInput => _side == Sign.Input;
-
     /// <summary>Outlets begin: the figures that follow are theirs.</summary>
     public bool StartOutlets(string? ids, int count, Place place)
     {
@@ -105,14 +102,4 @@ internal sealed partial class FigureReading
 
     /// <summary>Whether the figures being read could be counted.</summary>
     public bool IsUncounted => _open >= 0 && _groups[_open] is { Outlet: NoOutlet, Volts: not null, Side: not Sign.Input };
-
-    /// <summary>What looks like an output's voltage could not be read.</summary>
-    public void NoteUnread() => _outputUnread |= _side == Sign.Output;
-
-    /// <summary>The voltage read last goes into the thing: "fed from 12 V adaptor".</summary>
-    public void MarkInput()
-    {
-        if (_open >= 0 && _groups[_open].Side == Sign.NewLine)
-            _groups[_open].Side = Sign.Input;
-    }
 }

@@ -47,40 +47,6 @@ internal sealed partial class FigureReading
     /// <summary>Figures that found no place in the reading.</summary>
     public IReadOnlyList<Place> Rejected => _rejected ?? (IReadOnlyList<Place>)[];
 
-    /// <summary>A word for input, output or mains was read.</summary>
-    /// <param name="side">Which.</param>
-    /// <param name="trails">Whether no voltage follows that the word could be of: "12 V d.c. IN (2 A) OUT 9 V".</param>
-    public void StartSide(char side, bool trails)
-    {
-        if (trails && side != Sign.Mains && _side == Sign.NewLine && _open >= 0 && _groups[_open].Volts is not null)
-        {
-            for (var i = _open; i < _groups.Count; i++)
-                _groups[i].Side = side;
-        }
-
-        // "9 V DC IN 300 mA": the current still belongs to the voltage.
-        var goesOn = side != Sign.Mains && _side == Sign.NewLine && _open >= 0
-            && _groups[_open] is { Volts: not null, Amps: null, AmpsDisputed: false } one && (one.Side == Sign.NewLine || one.Side == side);
-
-        // "8 x 9 V d.c. outputs 100 mA", "9 V 8 outlets 100 mA": so it does within the outlets.
-        if (side == Sign.Output && _open >= 0 && _groups[_open] is { Volts: not null, Amps: null, Outlet: >= 0 } group
-            && (Outlet < 0 || group.Outlet == Outlet))
-            return;
-        _toldOutput |= side == Sign.Output && !trails && Outlet < 0;
-        _listEnded |= !goesOn;
-        _side = side;
-        _atMains = _voltsLost = false;
-
-        // "8 OUTPUTS": the word goes with the number before it; any other begins something new.
-        if (Outlet >= 0 && (side != Sign.Output || _groups.Exists(one => one.Outlet == Outlet)))
-            Outlet = NoOutlet;
-        if (!goesOn)
-            _open = -1;
-    }
-
-    /// <summary>Whether a voltage is of the mains: high, and not said to be put out.</summary>
-    public bool IsMains(PrintedFigure volts) => _side != Sign.Output && volts.High >= LowestMains;
-
     /// <summary>A voltage was read, or several to choose from: all of the mains, or none.</summary>
     public void AddVolts(ReadOnlySpan<PrintedFigure> volts)
     {
@@ -128,14 +94,6 @@ internal sealed partial class FigureReading
             _waitingHertz = null;
             AddHertz(hertz);
         }
-    }
-
-    /// <summary>A voltage is printed that could not be read: the figures after it are of no other.</summary>
-    public void LoseVolts()
-    {
-        _open = -1;
-        _listEnded = true;
-        _voltsLost = true;
     }
 
     /// <summary>A word, a new line or a semicolon: voltages on either side are no list.</summary>
@@ -230,35 +188,6 @@ internal sealed partial class FigureReading
         }
     }
 
-    /// <summary>A power was read, or several: in watts, in volt-amperes, or in both.</summary>
-    public void AddWatts(ReadOnlySpan<PrintedFigure> watts)
-    {
-        if (TakesMains())
-        {
-            var mains = Mains ??= new FigureGroup();
-            foreach (var figure in watts)
-            {
-                if (figure.IsApparent)
-                    mains.VoltAmps ??= figure;
-                else
-                    mains.Watts ??= figure;
-            }
-
-            return;
-        }
-
-        if (_open >= 0 && _groups[_open] is { WattsFirst: true } first && (watts[0].IsApparent ? first.VoltAmps : first.Watts) is not null)
-            _open = -1;
-        if (_open < 0)
-            OpenGroup(new FigureGroup { WattsFirst = true, Side = _side, Outlet = Outlet, VoltsLost = _voltsLost });
-
-        for (var i = _open; i < _groups.Count; i++)
-        {
-            foreach (var figure in watts)
-                AddWatts(_groups[i], figure);
-        }
-    }
-
     /// <summary>Index of the first of the voltages just read, when nothing but their list has been; −1 otherwise.</summary>
     private int ListStart()
     {
@@ -288,8 +217,6 @@ internal sealed partial class FigureReading
 
     private static PrintedFigure Join(PrintedFigure left, PrintedFigure right) =>
         new(Math.Min(left.Low, right.Low), Math.Max(left.High, right.High), left.Place.Union(right.Place));
-
-    private bool TakesMains() => _open < 0 && (_atMains || _side == Sign.Mains || (_side == Sign.Input && Mains != null));
 
     private void OpenGroup(FigureGroup group)
     {
@@ -324,37 +251,5 @@ internal sealed partial class FigureReading
         }
 
         group.AmpsQualified |= qualified;
-    }
-
-    private void AddVoltAmps(FigureGroup group, PrintedFigure power)
-    {
-        group.VoltAmps ??= power;
-        if (power.Doubtful || group.VoltAmps is not { } before || before.Low != power.Low || before.High != power.High)
-            Reject(power.Place);
-        if (power.Doubtful && group.VoltAmps == power)
-            group.VoltAmps = null;
-    }
-
-    private void AddWatts(FigureGroup group, PrintedFigure watts)
-    {
-        if (watts.IsApparent)
-        {
-            AddVoltAmps(group, watts);
-            return;
-        }
-
-        if (group.Watts is not { } before)
-        {
-            if (group.WattsDisputed)
-                DisputedWatts = Dispute(DisputedWatts, null, watts);
-            else
-                group.Watts = watts;
-        }
-        else if (before.Low != watts.Low || before.High != watts.High)
-        {
-            group.Watts = null;
-            group.WattsDisputed = true;
-            DisputedWatts = Dispute(DisputedWatts, before, watts);
-        }
     }
 }
