@@ -6,8 +6,7 @@ namespace Loadmark.Core.Display;
 /// <summary>
 /// How figures are written for people, wherever they stand: terminal, page, drawing, paper. What is printed on a label or typed is shown to
 /// four digits, as <see cref="Quantity{TUnit}.ToString"/> writes it; what is computed, as finely as the computation is worth. Files and
-/// JSON
-/// have ways of their own, which lose nothing.
+/// JSON have ways of their own, which lose nothing.
 /// </summary>
 public static class FigureDisplay
 {

@@ -35,8 +35,7 @@ public sealed record FeedPoint(StandingVoltage Standing, Figure<SupplyForm> Form
 
     /// <summary>
     /// What would stand at the contacts of an outlet that is not wired yet, of several alike side by side, or of several in series of which
-    /// it
-    /// is the first: its kind of current, polarity and plug count.
+    /// it is the first: its kind of current, polarity and plug count.
     /// </summary>
     /// <param name="outlet">The outlet.</param>
     /// <param name="standing">The voltage at which they stand.</param>

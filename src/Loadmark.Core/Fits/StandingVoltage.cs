@@ -8,8 +8,7 @@ namespace Loadmark.Core.Fits;
 /// <param name="Volts">The nominal voltage; null when not known.</param>
 /// <param name="Unloaded">
 /// The voltage with nothing drawn as far as it is known and another; null otherwise. Of joined outlets, those of which it is not known
-/// count
-/// with their nominal voltage, under which none stands.
+/// count with their nominal voltage, under which none stands.
 /// </param>
 /// <param name="MayStandAt">The voltage at which it may stand with nothing drawn, by practice only; null where nothing calls for
 /// it.</param>

@@ -54,8 +54,7 @@ public sealed class Nameplate(string Text) : IEquatable<Nameplate>
 
     /// <summary>
     /// Whether the label of a thing with a low-voltage input tells that it holds a charge of its own (a capacity in mAh or Wh, "power
-    /// bank",
-    /// "battery"): it gives what it gives without being fed, as long as that lasts. No where the label prints no such input.
+    /// bank", "battery"): it gives what it gives without being fed, as long as that lasts. No where the label prints no such input.
     /// </summary>
     public bool HoldsCharge { get; init; }
 

@@ -21,8 +21,7 @@ public sealed class LoadRating
 
     /// <summary>
     /// Whether it takes direct or alternating current. Where nothing is printed, direct: derived where a polarity is printed, assumed for
-    /// an
-    /// ordinary pedal of 9 V, else not known.
+    /// an ordinary pedal of 9 V, else not known.
     /// </summary>
     public Figure<SupplyForm> Form { get; private init; }
 

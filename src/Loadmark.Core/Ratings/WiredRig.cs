@@ -46,8 +46,7 @@ public sealed class WiredRig
 
     /// <summary>
     /// The ids of the supplies that are to be fed by others and are not: by nothing, or by supplies that nothing stands behind which runs
-    /// from
-    /// the mains, be it themselves. Their outlets give nothing.
+    /// from the mains, be it themselves. Their outlets give nothing.
     /// </summary>
     public IReadOnlySet<string> DeadSupplies => _dead ??= DeadWhenFed(new HashSet<string>(StringComparer.Ordinal));
 

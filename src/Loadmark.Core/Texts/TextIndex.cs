@@ -4,8 +4,7 @@ namespace Loadmark.Core.Texts;
 
 /// <summary>
 /// Finds things by their tags and by words about them, whatever the capitals, signs and spaces in a tag, with the end of a word left out,
-/// and
-/// with typos where nothing else is found. Immutable.
+/// and with typos where nothing else is found. Immutable.
 /// </summary>
 /// <remarks>
 /// Words are looked up in a sorted list of all of them, so that beginnings are found by halving. For typos the words whose letters differ

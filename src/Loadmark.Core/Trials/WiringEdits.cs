@@ -72,8 +72,7 @@ public static class WiringEdits
 
     /// <summary>
     /// The rig with a supply in another's place. Feeds from outlets that it does not have go, and so do banks that none of its outlets
-    /// names
-    /// and settings of feeds to voltages that their outlets no longer give.
+    /// names and settings of feeds to voltages that their outlets no longer give.
     /// </summary>
     /// <param name="rig">The rig.</param>
     /// <param name="index">The supply's place, from 0.</param>

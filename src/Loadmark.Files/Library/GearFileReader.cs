@@ -8,8 +8,7 @@ namespace Loadmark.Files.Library;
 
 /// <summary>
 /// Reads files of gear: YAML or JSON with the sections <c>loads</c>, <c>supplies</c> and <c>leads</c> of a rig file, which a whole rig file
-/// has
-/// too; or a table of loads, of supplies or of leads. Whatever is wrong comes back as errors and refused rows, never as an exception.
+/// has too; or a table of loads, of supplies or of leads. Whatever is wrong comes back as errors and refused rows, never as an exception.
 /// </summary>
 public static class GearFileReader
 {

@@ -6,8 +6,7 @@ namespace Loadmark.Files.Writing;
 
 /// <summary>
 /// Stands in for the gear library where a text is compared with a rig: what the rig has from there, else what it has itself, and of
-/// anything
-/// else a thing of which nothing is said. So a text can be edited wherever it is.
+/// anything else a thing of which nothing is said. So a text can be edited wherever it is.
 /// </summary>
 internal sealed class RigGear : IGearLookup
 {

@@ -8,8 +8,7 @@ namespace Loadmark.Planning.Decoding;
 /// <summary>
 /// Reads a solution of a model as a wiring to begin with. Loads may be merged in the model and outlets pooled, so that the solution is
 /// a coarse one: it tells how many loads of what sort are on what sort of feed. Which they are, and which outlets, is chosen as it costs
-/// the
-/// least at that moment; what finds no place so is fed wherever it can be.
+/// the least at that moment; what finds no place so is fed wherever it can be.
 /// </summary>
 internal sealed class RelaxedSolutionReader
 {

@@ -9,14 +9,12 @@ namespace Loadmark.Planning.Decomposition;
 
 /// <summary>
 /// Searches for the best wiring of a rig in which supplies may be fed by others. Each choice of those that are fed is a search of its own,
-/// in
-/// which the inputs are loads that come before all others; an instance serves once.
+/// in which the inputs are loads that come before all others; an instance serves once.
 /// </summary>
 /// <remarks>
 /// Such a search does not know that a supply which is not isolated joins the returns of its outlets with what feeds it. That makes it the
 /// easier problem: what it proves no wiring can better, and what it finds is judged again as it is. Where that falls short, the input is
-/// also
-/// tried on each outlet by itself, over a lead of its own.
+/// also tried on each outlet by itself, over a lead of its own.
 /// </remarks>
 internal sealed class InputSearch
 {
@@ -177,8 +175,7 @@ internal sealed class InputSearch
 
     /// <summary>
     /// The inputs that nothing feeds and that could be fed, those of like supplies together: of them it does not matter which are fed,
-    /// unless
-    /// a pinned feed takes from one.
+    /// unless a pinned feed takes from one.
     /// </summary>
     private IEnumerable<List<string>> AlikeOf(WiredRig pinned)
     {

@@ -15,8 +15,7 @@ internal sealed class IntegerSearch(WiringModel wiring)
 
     /// <summary>
     /// For the few that do not end so: well prepared, with cuts, and led by what the branches before have shown. It takes longer at most,
-    /// and
-    /// far less time where the other does not come to an end.
+    /// and far less time where the other does not come to an end.
     /// </summary>
     private const string SecondStrategy = "linearization_level:2 search_branching:PSEUDO_COST_SEARCH exploit_best_solution:true";
 

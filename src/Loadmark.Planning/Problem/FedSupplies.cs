@@ -4,8 +4,7 @@ namespace Loadmark.Planning.Problem;
 
 /// <summary>
 /// Supplies that are fed by others. Where a pinned feed feeds one, or the plan is told to, its outlets are used like any; otherwise it
-/// stays
-/// idle.
+/// stays idle.
 /// </summary>
 internal static class FedSupplies
 {

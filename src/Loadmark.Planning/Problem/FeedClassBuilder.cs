@@ -20,8 +20,7 @@ internal sealed class FeedClassBuilder(ImmutableArray<Source> sources, decimal h
 
     /// <summary>
     /// Pairs of outlets, known to be d.c. and of one polarity, that each have a return of their own: the voltages add, each limit counts.
-    /// Of
-    /// two in different order only one is kept, unless they end in different plugs: the first's counts.
+    /// Of two in different order only one is kept, unless they end in different plugs: the first's counts.
     /// </summary>
     public ImmutableArray<FeedClass> SeriesPairs()
     {

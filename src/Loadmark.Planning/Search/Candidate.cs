@@ -34,8 +34,7 @@ internal sealed record Candidate(WiredRig Wired, CheckResult Check, decimal[] Le
     /// <param name="gaps">How far each level may be from the best.</param>
     /// <param name="inputs">
     /// The inputs of supplies that the search feeds as loads are, and null for none. Then the wiring is judged as the search sees it, where
-    /// no
-    /// such supply joins returns: that is never worse than what the rules say of the rig itself.
+    /// no such supply joins returns: that is never worse than what the rules say of the rig itself.
     /// </param>
     public static Candidate Of(Rig rig, ValueList<Feed> feeds, long?[] gaps, PlannedInputs? inputs = null)
     {

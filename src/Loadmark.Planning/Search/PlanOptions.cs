@@ -22,8 +22,7 @@ public sealed record PlanOptions
 
     /// <summary>
     /// Told what is being looked for, each time that changes; null for nobody. It is called on threads of the planner, at times on two at
-    /// once. Of a rig that
-    /// falls into parts that have nothing to do with one another, each part is looked at by itself.
+    /// once. Of a rig that falls into parts that have nothing to do with one another, each part is looked at by itself.
     /// </summary>
     public IProgress<PlanProgress>? Progress { get; init; }
 

@@ -20,8 +20,7 @@ internal sealed class RelaxedSolutionRepair(WiringSpace space, Func<bool> isOver
 
     /// <summary>
     /// How warm, time after time, in the costs of <see cref="Weights"/>: enough to trade single leads and noisy loads, and far too little
-    /// to
-    /// give up what the coarse solution says of returns.
+    /// to give up what the coarse solution says of returns.
     /// </summary>
     private static readonly double[] Heats = [1, 0.6, 1.5, 3];
 

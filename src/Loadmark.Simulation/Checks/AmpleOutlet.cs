@@ -46,8 +46,7 @@ internal static class AmpleOutlet
 
     /// <summary>
     /// Whether the capacitors charge without the limit being met, so that all voltages are up before the first load starts, and no load
-    /// ever
-    /// sees less than the highest threshold after that.
+    /// ever sees less than the highest threshold after that.
     /// </summary>
     private static bool IsChargedBeforeAnyStart(LaidOutlet laid)
     {

@@ -40,8 +40,7 @@ internal static class FeedChange
 
     /// <summary>
     /// The rig with another outlet of the same voltage in the place of one: an adaptor with one outlet is another adaptor, whose total is
-    /// what
-    /// that outlet gives. Of a surge the other outlet promises nothing.
+    /// what that outlet gives. Of a surge the other outlet promises nothing.
     /// </summary>
     /// <param name="rig">The rig.</param>
     /// <param name="outlet">The outlet, of known voltage.</param>

@@ -9,8 +9,7 @@ namespace Loadmark.Simulation.Checks;
 
 /// <summary>
 /// A load settles under 0.90 of its lowest printed voltage, though the nameplates suit: leads or outlet cost too much. An analog load runs
-/// on
-/// half of it, with less headroom in its sound.
+/// on half of it, with less headroom in its sound.
 /// </summary>
 internal sealed class Sags : CircuitRule
 {

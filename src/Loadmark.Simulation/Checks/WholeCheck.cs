@@ -41,8 +41,7 @@ internal sealed class WholeCheck
 
     /// <summary>
     /// Whether a changed rig passes: no finding of fails or harm is about the loads, outlets and supplies of the feed, nor about the outlet
-    /// that
-    /// a load is moved to, and nowhere is there one that was not there before.
+    /// that a load is moved to, and nowhere is there one that was not there before.
     /// </summary>
     /// <param name="changed">The rig with the change.</param>
     /// <param name="moved">The outlet that a load is moved to; null where none is.</param>

@@ -12,8 +12,7 @@ public sealed record StartedOutlet(OutletRef Outlet, Amps? PeakAmps, Seconds? Pe
 {
     /// <summary>
     /// What its peak may be where charging input capacitors decide it, or may, and what that depends on is assumed; null where the peak is
-    /// sure as it
-    /// stands: a load draws it, or its limit bounds it, or every figure is given.
+    /// sure as it stands: a load draws it, or its limit bounds it, or every figure is given.
     /// </summary>
     public PulseRange? Pulse { get; init; }
 

@@ -27,8 +27,7 @@ internal static class CopyCheck
 
     /// <summary>
     /// How many rigs have a text that does not unpack. SQLite keeps no checksums, so its own check does not see such damage; it is no
-    /// reason
-    /// to leave all others without a backup.
+    /// reason to leave all others without a backup.
     /// </summary>
     private static int CountUnreadable(SqliteConnection connection)
     {

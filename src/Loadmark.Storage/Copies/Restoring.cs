@@ -17,8 +17,7 @@ internal sealed class Restoring(DatabaseFile file, TimeProvider clock)
 
     /// <summary>
     /// What refers to a revision that is in force goes along with it. Whoever has the library at hand is told by its count that all of it
-    /// is
-    /// to be read anew.
+    /// is to be read anew.
     /// </summary>
     private const string Counted = $"""
         UPDATE main.GearDecisions SET Revision = $next WHERE Revision = (SELECT Revision FROM main.Gear WHERE Gear.Id = GearDecisions.GearId);
@@ -105,8 +104,7 @@ internal sealed class Restoring(DatabaseFile file, TimeProvider clock)
 
     /// <summary>
     /// A revision that nothing had before, here or in the backup. An open page knows its rig by id and revision: were a restored one to
-    /// have
-    /// a revision that the page has seen with another text, the page's next edit would go over it unseen. So with gear, and with the
+    /// have a revision that the page has seen with another text, the page's next edit would go over it unseen. So with gear, and with the
     /// library's count of changes. The number is kept in the database's header too, because a restored state may hold nothing.
     /// </summary>
     private static long NextRevision(SqliteConnection connection, string path)

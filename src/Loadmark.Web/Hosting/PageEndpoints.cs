@@ -23,8 +23,7 @@ public static class PageEndpoints
 
     /// <summary>
     /// Gives each request its id, lets in only what the page's own address asks for with the key, and sends every answer with what a
-    /// browser may
-    /// do with it.
+    /// browser may do with it.
     /// </summary>
     /// <param name="app">The application, with an <see cref="EntryKey"/> among its services; to be called before anything else handles
     /// requests.</param>

@@ -4,8 +4,7 @@ namespace Loadmark.Web.Marks;
 
 /// <summary>
 /// Gives every request an id that can be told over the telephone: "K7Q2M9A-1F". The first part is when the program began, the second
-/// counts,
-/// so that an id finds its line in the logs of months.
+/// counts, so that an id finds its line in the logs of months.
 /// </summary>
 /// <param name="clock">Tells when the program began.</param>
 public sealed class MarkSource(TimeProvider clock)

@@ -5,8 +5,7 @@ namespace Loadmark.Web.Parts;
 /// <summary>
 /// The page's script in the browser, for one component: what it is told, and what it watches for the component until that goes. A browser
 /// that has gone is told nothing and watches nothing, and that is no fault; nor is it one where the component goes while its script is
-/// still on
-/// the way.
+/// still on the way.
 /// </summary>
 /// <typeparam name="T">The component; its invokable methods are told what is watched.</typeparam>
 /// <param name="browser">The browser.</param>

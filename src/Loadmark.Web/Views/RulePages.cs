@@ -6,8 +6,8 @@ namespace Loadmark.Web.Views;
 
 /// <summary>
 /// Why the rules are what they are, from their pages in the documentation, which are built into this library. Of a page only this part is
-/// shown
-/// beside a finding: it holds for every finding of the rule, while what is true of one kind of figure is in the finding's own working.
+/// shown beside a finding: it holds for every finding of the rule, while what is true of one kind of figure is in the finding's own
+/// working.
 /// </summary>
 public static class RulePages
 {

@@ -15,8 +15,7 @@ namespace Loadmark.Workshop.Sessions;
 
 /// <summary>
 /// One rig that somebody edits: as kept, as read, and what the rules say of it. Every edit goes through here: it is checked and shown at
-/// once,
-/// and kept before the next one. One page has one session, and its calls come one at a time.
+/// once, and kept before the next one. One page has one session, and its calls come one at a time.
 /// </summary>
 /// <param name="store">Where rigs are kept.</param>
 /// <param name="cache">The gear library; null where there is none, and then a rig that takes gear from it cannot be read.</param>
@@ -46,8 +45,7 @@ public sealed class RigSession(RigStore store, LibraryCache? cache = null) : IDi
 
     /// <summary>
     /// Whether the circuit of the rig is still being solved. <see cref="Check"/> is then what the nameplates say, with what the circuit
-    /// said
-    /// before the last edit.
+    /// said before the last edit.
     /// </summary>
     public bool IsExamining { get; private set; }
 

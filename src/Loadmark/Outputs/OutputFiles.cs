@@ -77,8 +77,7 @@ internal sealed class OutputFiles(Surroundings around, string? data)
 
     /// <summary>
     /// Whether a path is one by which the system names devices and open files, such as <c>/dev/stdout</c>: that may lead to an ordinary
-    /// file
-    /// too, which somebody is writing to.
+    /// file too, which somebody is writing to.
     /// </summary>
     private static bool IsOfSystem(string path) =>
         !OperatingSystem.IsWindows() && Path.GetFullPath(path) is var full

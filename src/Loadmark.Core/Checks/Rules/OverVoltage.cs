@@ -93,8 +93,7 @@ internal sealed class OverVoltage : NameplateRule
 
     /// <summary>
     /// The lowest setting of an outlet that would harm what is on it, where the wiring does not say how it is set; null where none would,
-    /// or
-    /// the setting is given. Outlets in series are judged with the others as they are taken to be set.
+    /// or the setting is given. Outlets in series are judged with the others as they are taken to be set.
     /// </summary>
     internal static Volts? HarmfulSetting(WiredOutlet outlet)
     {

@@ -2,9 +2,9 @@ namespace Loadmark.Core.Nameplates.Reading;
 
 /// <summary>
 /// Whether a label with a low-voltage input tells that the thing holds a charge of its own, so that the input is for charging: a power
-/// bank, a
-/// battery pack. Where the word is denied ("not for batteries") or names what works on batteries or stands in for them ("battery charger",
-/// "battery eliminator"), nothing is told. Source: common practice, no source; IEC 61960 prints what lithium cells hold in Ah or Wh.
+/// bank, a battery pack. Where the word is denied ("not for batteries") or names what works on batteries or stands in for them ("battery
+/// charger", "battery eliminator"), nothing is told. Source: common practice, no source; IEC 61960 prints what lithium cells hold in Ah or
+/// Wh.
 /// </summary>
 internal static class ChargeWords
 {

@@ -149,8 +149,7 @@ internal sealed partial class FigureReading
 
     /// <summary>
     /// "OUTPUT POWER 20 W MAX. INPUT 100-240 V. 9 V": a power apart from every voltage is of no setting. Nor are figures whose voltage
-    /// could
-    /// not be read, where another was.
+    /// could not be read, where another was.
     /// </summary>
     private void DropLonely()
     {

@@ -91,8 +91,7 @@ internal static partial class TokenContext
 
     /// <summary>
     /// Two voltages with a plus between them, the unit at both or at the second: "9 V + 9 V", "12+12 V". In "+5 V +12 V" each plus is the
-    /// sign of
-    /// the figure it is glued to.
+    /// sign of the figure it is glued to.
     /// </summary>
     private static bool IsSum(ReadOnlySpan<Token> tokens, int i, out int second)
     {
