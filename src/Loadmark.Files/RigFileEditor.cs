@@ -58,7 +58,7 @@ public static class RigFileEditor
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(rig);
-        rig = RigGear.Settle(rig);
+        rig = RigGear.Normalise(rig);
         var library = new RigGear(rig);
         var before = RigFileReader.Read(text, "rig", library).Rig;
         if (before == rig)

@@ -18,7 +18,7 @@ public static class RigFileWriter
     public static string Write(Rig rig)
     {
         ArgumentNullException.ThrowIfNull(rig);
-        rig = RigGear.Settle(rig);
+        rig = RigGear.Normalise(rig);
         var yaml = new YamlWriter();
         RigWriter.Write(yaml, rig);
         var text = yaml.Finish();

@@ -50,7 +50,7 @@ public sealed class RigAnalysis
 
         var builder = new CircuitBuilder(wired);
         var laid = builder.Lay();
-        if (depth == AnalysisDepth.Verdict && StartUpCall.IsAmple(laid))
+        if (depth == AnalysisDepth.Verdict && StartUpCall.HasSurplus(laid))
             return new RigAnalysis(wired, said);
 
         var circuit = builder.Build();
@@ -65,12 +65,12 @@ public sealed class RigAnalysis
             Started = started,
         };
 
-        SeenStart? Seen() => depth switch
+        StartUpSummary? Seen() => depth switch
         {
-            AnalysisDepth.StartUp => SeenStart.Of(started!),
-            AnalysisDepth.WholeVerdict => SeenStart.Of(circuit, [.. Enumerable.Range(0, circuit.Parts.Length)], cancellation),
+            AnalysisDepth.StartUp => StartUpSummary.Of(started!),
+            AnalysisDepth.WholeVerdict => StartUpSummary.Of(circuit, [.. Enumerable.Range(0, circuit.Parts.Length)], cancellation),
             AnalysisDepth.Verdict => StartUpCall.CallsForStartUp(circuit, settled)
-                ? SeenStart.Of(circuit, StartUpCall.NotAmple(circuit, laid), cancellation)
+                ? StartUpSummary.Of(circuit, StartUpCall.PartsWithoutSurplus(circuit, laid), cancellation)
                 : null,
             _ => null,
         };

@@ -41,7 +41,7 @@ public sealed class RigStore
                     .OrderByDescending(rig => rig.Changed).ThenBy(rig => rig.Id)
                     .Select(rig => new { rig.Id, rig.Name, rig.Changed, rig.Revision })
                     .ToListAsync(cancellationToken);
-                return rows.Select(row => new RigSummary(row.Id, row.Name, KeptRig.Moment(row.Changed), row.Revision)).ToImmutableArray();
+                return rows.Select(row => new RigSummary(row.Id, row.Name, StoredRigEdits.Moment(row.Changed), row.Revision)).ToImmutableArray();
             },
             cancellationToken);
 
@@ -66,7 +66,7 @@ public sealed class RigStore
                     })
                     .AsNoTracking()
                     .FirstOrDefaultAsync(cancellationToken);
-                return found is null ? null : KeptRig.Show(found.Row, found.Undo, found.Redo);
+                return found is null ? null : StoredRigEdits.Show(found.Row, found.Undo, found.Redo);
             },
             cancellationToken);
 
@@ -88,7 +88,7 @@ public sealed class RigStore
                 context.Rigs.Add(row);
                 await _uses.FindAgainAsync(context, row, text, cancellationToken);
                 await context.SaveChangesAsync(cancellationToken);
-                return KeptRig.Show(row, undo: null, redo: null);
+                return StoredRigEdits.Show(row, undo: null, redo: null);
             },
             cancellationToken);
     }
@@ -146,7 +146,7 @@ public sealed class RigStore
         ChangeAsync(id, revision: null, static (rig, token) => rig.RestoreAsync(token), cancellationToken);
 
     private Task<SaveOutcome> ChangeAsync(
-        Guid id, long? revision, Func<KeptRig, CancellationToken, Task> change, CancellationToken cancellationToken) =>
+        Guid id, long? revision, Func<StoredRigEdits, CancellationToken, Task> change, CancellationToken cancellationToken) =>
         _access.WriteAsync(
             async context =>
             {
@@ -154,7 +154,7 @@ public sealed class RigStore
                 if (row is null)
                     return new SaveOutcome(SaveState.Gone, null);
 
-                var rig = new KeptRig(context, row, _clock, _editsKept);
+                var rig = new StoredRigEdits(context, row, _clock, _editsKept);
                 if (revision is not null && row.Removed is not null)
                     return new SaveOutcome(SaveState.Gone, await rig.ShowAsync(cancellationToken));
                 if (revision is not null && row.Revision != revision)

@@ -38,7 +38,7 @@ public sealed class ColdAddressTests(SharedBrowser browser, ServedPage served) :
 
     private async Task AssertAliveAsync(ColdAddress cold, TimeSpan late)
     {
-        using var kept = new KeptContent(Served.Program, async () => (await VisitAsync()).Page);
+        using var kept = new StoredContent(Served.Program, async () => (await VisitAsync()).Page);
         var address = await cold.PrepareAsync(kept);
         var page = (await VisitAsync(new() { ColorScheme = ColorScheme.Light })).Page;
         page.SetDefaultTimeout(Longest);

@@ -8,7 +8,7 @@ using Loadmark.Simulation.Wiring;
 namespace Loadmark.Simulation.Tests;
 
 /// <summary>An outlet that is called ample is never one on which something sags or drops out: held against the solved circuit.</summary>
-public sealed class AmpleOutletTests
+public sealed class SurplusBoundTests
 {
     [Fact]
     public void What_is_called_ample_settles_and_starts_when_it_is_solved()
@@ -23,7 +23,7 @@ public sealed class AmpleOutletTests
             var settlement = new Settlement(circuit);
             settlement.Solve(TestContext.Current.CancellationToken);
             var settled = Enumerable.Range(0, circuit.Loads.Length).All(load => settlement.LoadState(load) == LoadState.Runs);
-            if (!AmpleOutlet.Settles(laid))
+            if (!SurplusBound.Settles(laid))
                 continue;
             settles++;
             Assert.True(settled, $"{round}: {rig.Name}");
@@ -32,7 +32,7 @@ public sealed class AmpleOutletTests
             var isFine = run.Run(TestContext.Current.CancellationToken)
                 && Enumerable.Range(0, circuit.Loads.Length).All(load => run.LoadState(load) == LoadState.Runs && run.LoadRestarts(load) == 0);
             fails += isFine ? 0 : 1;
-            if (!AmpleOutlet.Starts(laid))
+            if (!SurplusBound.Starts(laid))
                 continue;
             starts++;
             Assert.True(isFine, $"round {round}");
@@ -63,7 +63,7 @@ public sealed class AmpleOutletTests
             supplies: { brick: { regulated: yes, {{supply}} outlets: { 1: {{outlet}} } } }
             wired: [ { from: brick/1, to: delay-2 } ]
             """);
-        Assert.Equal(isAmple, AmpleOutlet.Starts(Assert.Single(new CircuitBuilder(WiredRig.Of(rig)).Lay())));
+        Assert.Equal(isAmple, SurplusBound.Starts(Assert.Single(new CircuitBuilder(WiredRig.Of(rig)).Lay())));
     }
 
     [Fact]
@@ -71,16 +71,16 @@ public sealed class AmpleOutletTests
     {
         var text = "rig: a\nloads: { valve-41: { kind: valve, label: 12 V DC 360 mA, draws: resistance } }\nsupplies: { keys: { regulated: yes, outlets: { 1: 12 V 400 mA } } }\nwired: [ { from: keys/1, to: valve-41 } ]";
         var laid = Assert.Single(new CircuitBuilder(WiredRig.Of(RigText.Read(text))).Lay());
-        Assert.True(AmpleOutlet.Settles(laid) && AmpleOutlet.Starts(laid));
+        Assert.True(SurplusBound.Settles(laid) && SurplusBound.Starts(laid));
         var started = RigText.StartUp(text);
         Assert.Equal((LoadState.Runs, 0), (started.Loads[0].State, started.Loads[0].Restarts));
-        Assert.False(AmpleOutlet.Settles(Assert.Single(new CircuitBuilder(WiredRig.Of(RigText.Read(text.Replace("12 V 400 mA", "12 V 350 mA", StringComparison.Ordinal)))).Lay())));
+        Assert.False(SurplusBound.Settles(Assert.Single(new CircuitBuilder(WiredRig.Of(RigText.Read(text.Replace("12 V 400 mA", "12 V 350 mA", StringComparison.Ordinal)))).Lay())));
     }
 
     /// <summary>The bound rests on it: a load starts only after the outlets' voltage has risen.</summary>
     [Fact]
     public void No_load_starts_sooner_than_voltages_rise() =>
-        Assert.All(Figures.LoadHabit.All, static habit => Assert.True(habit.DelaySeconds >= Figures.CommonFigures.SoftStartSeconds.Value));
+        Assert.All(Figures.LoadClassDefaults.All, static defaults => Assert.True(defaults.DelaySeconds >= Figures.CommonFigures.SoftStartSeconds.Value));
 
     private static string Rig(Random random)
     {

@@ -35,7 +35,7 @@ public abstract class PageTest : BunitContext
         Services.AddSingleton(Opening);
         Services.AddSingleton(TimeProvider.System);
         Services.AddSingleton(new PageLimits());
-        Services.AddSingleton(new Loadmark.Web.Marks.PageMark(new Loadmark.Web.Marks.MarkSource(TimeProvider.System)));
+        Services.AddSingleton(new Loadmark.Web.RequestIds.PageRequestId(new Loadmark.Web.RequestIds.RequestIdSource(TimeProvider.System)));
         Services.AddSingleton(new SolveGate(2));
         var module = JSInterop.SetupModule("./_content/Loadmark.Web/loadmark.js");
         JSInterop.Mode = module.Mode = JSRuntimeMode.Loose;

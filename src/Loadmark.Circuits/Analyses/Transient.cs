@@ -114,7 +114,7 @@ public sealed class Transient
         }
 
         _stepper.Keep(isSmooth: false);
-        if (!_stepper.Settle())
+        if (!_stepper.ResolveJump())
             return TransientStatus.NotFound;
         observer?.OnPoint(0, _network);
         _indicators.Begin();
@@ -244,7 +244,7 @@ public sealed class Transient
     {
         _indicators.Tell(observer);
         _stepper.Keep(isSmooth: false);
-        return !jumps || _stepper.Settle();
+        return !jumps || _stepper.ResolveJump();
     }
 
     private TransientResult Result(TransientStatus status)

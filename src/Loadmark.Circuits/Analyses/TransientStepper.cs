@@ -108,7 +108,7 @@ internal sealed class TransientStepper
     }
 
     /// <summary>Solves for what follows a jump at once while every capacitor and heat state stays. False where that fails.</summary>
-    public bool Settle()
+    public bool ResolveJump()
     {
         _point.Weight = Instant;
         _system.StampMatrix(_point);

@@ -69,7 +69,7 @@ internal sealed class TakenForGranted
         if (each.Count == 0)
             return;
         _subjects.AddRange(each);
-        Clauses.Add($"{what} for {Words.List(each)}");
+        Clauses.Add($"{what} for {Phrases.List(each)}");
         Workings.Add($"assumed {working}");
     }
 }

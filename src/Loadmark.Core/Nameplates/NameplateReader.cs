@@ -33,10 +33,10 @@ public static class NameplateReader
         var onStack = length <= MostOnStack;
         var folded = onStack ? stackalloc char[length] : new char[length];
         var lower = onStack ? stackalloc char[length] : new char[length];
-        var room = onStack ? stackalloc Token[length] : new Token[length];
+        var space = onStack ? stackalloc Token[length] : new Token[length];
         Folding.Fold(text.AsSpan(0, length), folded, lower);
 
-        var tokens = room[..new LabelLexer(folded, lower, room).Lex()];
+        var tokens = space[..new LabelLexer(folded, lower, space).Lex()];
         tokens = tokens[..TokenContext.Resolve(tokens, folded, lower)];
 
         var phrases = onStack ? stackalloc Phrase[tokens.Length] : new Phrase[tokens.Length];
@@ -61,12 +61,12 @@ public static class NameplateReader
         }
     }
 
-    /// <summary>One sign for each token. The letters are not needed any more and lend their room.</summary>
-    private static ReadOnlySpan<char> Spell(ReadOnlySpan<Token> tokens, Span<char> room)
+    /// <summary>One sign for each token. The letters are not needed any more and lend their space.</summary>
+    private static ReadOnlySpan<char> Spell(ReadOnlySpan<Token> tokens, Span<char> space)
     {
         for (var i = 0; i < tokens.Length; i++)
-            room[i] = tokens[i].Sign;
-        return room[..tokens.Length];
+            space[i] = tokens[i].Sign;
+        return space[..tokens.Length];
     }
 
     private static Place? RestOf(string text, int length)

@@ -41,10 +41,10 @@ internal static class DiagramHead
         var wave = Enumerable.Range(0, 13)
             .Select(step => new Point(measures.BusX - 5 + (step * 10 / 12.0), y - (3 * Math.Sin(step * Math.PI / 6))));
         shapes.Add(new PathShape(Ink.MainsLine, [.. wave]));
-        var room = measures.Width - measures.BusX - 30;
+        var space = measures.Width - measures.BusX - 30;
         AddText(shapes, Ink.TextStrong, TextRole.Small, "Mains", measures.BusX + 15, y + 4, 60);
         AddText(
-            shapes, Ink.TextFigure, TextRole.Small, view.Rig.Rig.Mains?.ToString() ?? "not given", measures.BusX + 62, y + 4, room - 62);
+            shapes, Ink.TextFigure, TextRole.Small, view.Rig.Rig.Mains?.ToString() ?? "not given", measures.BusX + 62, y + 4, space - 62);
         return new SceneGroup
         {
             Key = "mains",
@@ -97,9 +97,9 @@ internal static class DiagramHead
         return bottom;
     }
 
-    private static void AddText(List<Shape> shapes, Ink ink, TextRole role, string text, double x, double y, double room)
+    private static void AddText(List<Shape> shapes, Ink ink, TextRole role, string text, double x, double y, double space)
     {
-        var fitted = FittedText.Of(SafeText.Clean(text), role, TextWidth.IsBold(ink), room);
+        var fitted = FittedText.Of(SafeText.Clean(text), role, TextWidth.IsBold(ink), space);
         if (fitted.Length > 0)
             shapes.Add(new TextShape(ink, x, y, fitted, TextAnchor.Start, role));
     }

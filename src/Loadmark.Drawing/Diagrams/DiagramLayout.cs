@@ -131,9 +131,9 @@ internal sealed class DiagramLayout
         _y += 28;
         const double gap = 8;
         var left = Measures.IsNarrow ? Measures.SupplyX : DiagramMeasures.Margin;
-        var room = Measures.Width - left - (Measures.IsNarrow ? 8 : DiagramMeasures.Margin);
-        var columns = Math.Max(1, (int)((room + gap) / (CardWidth + gap)));
-        var width = ((room + gap) / columns) - gap;
+        var space = Measures.Width - left - (Measures.IsNarrow ? 8 : DiagramMeasures.Margin);
+        var columns = Math.Max(1, (int)((space + gap) / (CardWidth + gap)));
+        var width = ((space + gap) / columns) - gap;
         for (var index = 0; index < _view.Rows.Unfed.Length; index++)
         {
             var (down, across) = Math.DivRem(index, columns);

@@ -70,7 +70,7 @@ internal sealed record DiagramMeasures
         var outletX = supplyX + supply + 28;
         var loadX = width - Margin - load;
         var leads = loadX - outletX - outlet;
-        var isRoomy = extra > 330;
+        var isWide = extra > 330;
         return new DiagramMeasures
         {
             Width = width,
@@ -87,7 +87,7 @@ internal sealed record DiagramMeasures
             TrunkX = loadX - 18,
             LoadX = loadX,
             LoadWidth = load,
-            OutletLines = isRoomy ? 2 : 3,
+            OutletLines = isWide ? 2 : 3,
             LoadLines = load >= 250 ? 2 : 3,
         };
     }

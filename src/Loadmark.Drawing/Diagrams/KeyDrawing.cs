@@ -8,7 +8,7 @@ namespace Loadmark.Drawing.Diagrams;
 internal sealed class KeyDrawing
 {
     private const double RowHeight = 36;
-    private const double SignRoom = 30;
+    private const double SignWidth = 30;
     private const double Gap = 16;
 
     private readonly List<Shape> _shapes = [];
@@ -96,7 +96,7 @@ internal sealed class KeyDrawing
 
     private void Add(string word, Func<Point, IEnumerable<Shape>> sign)
     {
-        var width = SignRoom + TextWidth.Of(word, TextRole.Small, isBold: false);
+        var width = SignWidth + TextWidth.Of(word, TextRole.Small, isBold: false);
         if (_x > _left && _x + width > _right)
         {
             _x = _left;
@@ -104,7 +104,7 @@ internal sealed class KeyDrawing
         }
 
         _shapes.AddRange(sign(new Point(_x + 12, _y)));
-        _shapes.Add(new TextShape(Ink.TextQuiet, _x + SignRoom, _y + 4, word, TextAnchor.Start, TextRole.Small));
+        _shapes.Add(new TextShape(Ink.TextQuiet, _x + SignWidth, _y + 4, word, TextAnchor.Start, TextRole.Small));
         _x += width + Gap;
     }
 }

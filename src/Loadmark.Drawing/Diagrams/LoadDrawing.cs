@@ -20,7 +20,7 @@ internal static class LoadDrawing
         var lines = layout.Measures.LoadLines;
         var shapes = new List<Shape> { new RectShape(Ink.Outline, box, 3) };
         var first = box.Middle.Y + 4.5 - ((lines - 1) * DiagramMeasures.LinePitch / 2);
-        var room = box.Width - (2 * Inset);
+        var space = box.Width - (2 * Inset);
         var beside = 0.0;
         var sign = worst is { } severity
             ? new TextPiece(SignShapes.WordOf(severity), SignShapes.InkOf(severity)) { Sign = severity }
@@ -28,7 +28,7 @@ internal static class LoadDrawing
         if (sign is not null)
             beside = sign.Width + SignGap;
 
-        var laid = TextFlow.Lay(Pieces(view, load), room, lines, beside);
+        var laid = TextFlow.Lay(Pieces(view, load), space, lines, beside);
         first += (lines - laid.Count) * DiagramMeasures.LinePitch / 2;
         TextFlow.Draw(shapes, laid, box.X + Inset, first, DiagramMeasures.LinePitch);
         if (sign is not null)

@@ -21,11 +21,11 @@ internal static class RigDescription
             : $"The worst of {Count(view.Check.Findings.Count, "finding", "findings")} is of {SignShapes.WordOf(view.Check.Verdict)}.");
 
         foreach (var feed in rig.Feeds.Items.Take(MostFeeds))
-            text.Append($" {feed.OutletNames} at {feed.VoltsText}{(feed.Lead is { } lead ? $" over {lead.Id}" : "")} feeds {Words.List(Words.Ids(feed.Loads))}.");
+            text.Append($" {feed.OutletNames} at {feed.VoltsText}{(feed.Lead is { } lead ? $" over {lead.Id}" : "")} feeds {Phrases.List(Phrases.Ids(feed.Loads))}.");
         if (rig.Feeds.Count > MostFeeds)
             text.Append($" So do {rig.Feeds.Count - MostFeeds} more.");
         if (!view.Rows.Unfed.IsEmpty)
-            text.Append($" Not fed: {Words.List(Words.Ids(view.Rows.Unfed))}.");
+            text.Append($" Not fed: {Phrases.List(Phrases.Ids(view.Rows.Unfed))}.");
         return SafeText.Clean(text.ToString());
     }
 

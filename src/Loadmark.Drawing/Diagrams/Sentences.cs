@@ -44,7 +44,7 @@ internal static class Sentences
         if (view.ReadingOf(outlet) is { } reading)
             parts.Add($"now {reading.Amps}{(reading.State is { } state ? $", {state}" : "")}");
         if (loading.Loads.Count > 0)
-            parts.Add($"feeds {Words.List(loading.Loads)}");
+            parts.Add($"feeds {Phrases.List(loading.Loads)}");
         if (outlet.Rating.Isolated.Value || OutletDrawing.SharesReturn(outlet))
             parts.Add(ReturnOf(outlet));
         return Join(parts, view.WorstOf(outlet.Name));
@@ -71,7 +71,7 @@ internal static class Sentences
         parts.Add(rating.Running is { } run ? $"draws {run}" : "its draw is not known");
         if (rating.StartIsGiven && rating.Starting is { } start)
             parts.Add($"starts with {start}");
-        parts.Add(load.Feeds.Count == 0 ? "not fed" : $"fed by {Words.List([.. load.Feeds.Select(static feed => feed.OutletNames)])}");
+        parts.Add(load.Feeds.Count == 0 ? "not fed" : $"fed by {Phrases.List([.. load.Feeds.Select(static feed => feed.OutletNames)])}");
         if (view.ReadingOf(load) is { } reading)
             parts.Add($"now {reading.Volts}{(reading.State is { } state ? $", {state}" : "")}");
         return Join(parts, view.WorstOf(load.Id));
@@ -83,7 +83,7 @@ internal static class Sentences
         var parts = new List<string> { feed.Lead is { } lead ? $"Lead {lead.Id}, {TypeOf(lead.Type)}" : "Straight lead" };
         if (feed.Joined != Joint.None)
             parts.Add($"in {feed.Joined.ToString().ToLowerInvariant()}, {feed.VoltsText}");
-        parts.Add($"from {feed.OutletNames} to {Words.List(Words.Ids(feed.Loads))}");
+        parts.Add($"from {feed.OutletNames} to {Phrases.List(Phrases.Ids(feed.Loads))}");
         if (rows.FreePlugs > 0)
             parts.Add(rows.FreePlugs == 1 ? "one plug free" : $"{rows.FreePlugs} plugs free");
         return Join(parts, feed.Lead is { } listed ? view.WorstOf(listed.Id) : null);

@@ -11,7 +11,7 @@ internal sealed class SupplyFace
     private const double Padding = 9;
     private const double CellRow = 42;
     private const double WidestCell = 170;
-    private const double GaugeRoom = GaugeShapes.Width + 12;
+    private const double GaugeWidth = GaugeShapes.Width + 12;
 
     private readonly List<List<PlacedPiece>> _lines;
     private readonly IReadOnlyList<TotalLoading> _totals;
@@ -24,9 +24,9 @@ internal sealed class SupplyFace
         _lines = lines;
         _totals = totals;
         _headroom = headroom;
-        var room = width - (2 * Padding);
-        _columns = Math.Max(1, (int)(room / WidestCell));
-        _cellWidth = room / _columns;
+        var space = width - (2 * Padding);
+        _columns = Math.Max(1, (int)(space / WidestCell));
+        _cellWidth = space / _columns;
         Height = 11 + (lines.Count * 14) + (((totals.Count + _columns - 1) / _columns) * CellRow);
     }
 
@@ -92,6 +92,6 @@ internal sealed class SupplyFace
             new(run, Ink.TextFigure),
             new(SafeText.Clean(holder), Ink.TextQuiet, 1) { BeginsLine = true, MayShrink = true },
         ];
-        TextFlow.Draw(shapes, TextFlow.Lay(pieces, _cellWidth - GaugeRoom - 4, 2), at.X + GaugeRoom, at.Y + 13, DiagramMeasures.LinePitch);
+        TextFlow.Draw(shapes, TextFlow.Lay(pieces, _cellWidth - GaugeWidth - 4, 2), at.X + GaugeWidth, at.Y + 13, DiagramMeasures.LinePitch);
     }
 }

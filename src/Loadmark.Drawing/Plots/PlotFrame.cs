@@ -30,7 +30,7 @@ internal sealed class PlotFrame
     public double LabelWidth { get; }
 
     /// <summary>How many labels there is room for at the right.</summary>
-    public int LabelRoom => Math.Max(1, (int)((Box.Height + LabelPitch) / LabelPitch));
+    public int LabelCapacity => Math.Max(1, (int)((Box.Height + LabelPitch) / LabelPitch));
 
     /// <summary>Fits a frame into the width and height that a plot is to have.</summary>
     /// <param name="plot">The plot.</param>

@@ -29,8 +29,8 @@ internal static class PlotLabels
     public static void Add(Plot plot, PlotFrame frame, List<Shape>[] lines, List<Shape>[] marks, List<Shape> rest)
     {
         var all = Wanted(plot, frame.Y).ToList();
-        var room = Math.Min(frame.LabelRoom, MostLabels);
-        var shown = all.Count <= room ? all : all[..(room - 1)];
+        var most = Math.Min(frame.LabelCapacity, MostLabels);
+        var shown = all.Count <= most ? all : all[..(most - 1)];
         var left = all.Count - shown.Count;
         var placed = shown.Select(label => (Label: label, From: EndOf(plot, frame, label))).OrderBy(static entry => entry.From.Y).ToList();
         var wanted = placed.Select(static entry => entry.From.Y + 4).ToList();
@@ -65,13 +65,13 @@ internal static class PlotLabels
                 label.IsMark ? Ink.Hair : Ink.SeriesLine,
                 [from, new(Math.Max(from.X, right) + 3, from.Y), new(right + Leader, y - 4)])
             { Variant = variant });
-        var room = frame.LabelWidth - Leader - 4;
+        var space = frame.LabelWidth - Leader - 4;
         var value = TextWidth.Of(label.Value, TextRole.Small, isBold: false);
-        var name = FittedText.Of(label.Name, TextRole.Small, TextWidth.IsBold(ink), room - (value > 0 ? value + 6 : 0));
+        var name = FittedText.Of(label.Name, TextRole.Small, TextWidth.IsBold(ink), space - (value > 0 ? value + 6 : 0));
         var x = right + Leader + 3;
         if (name.Length > 0)
             shapes.Add(new TextShape(ink, x, y, name, TextAnchor.Start, TextRole.Small) { Variant = variant });
-        if (label.Value.Length > 0 && value <= room)
+        if (label.Value.Length > 0 && value <= space)
             shapes.Add(
                 new TextShape(
                     Ink.TextFigure,

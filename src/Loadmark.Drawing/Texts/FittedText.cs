@@ -15,16 +15,16 @@ internal static class FittedText
     /// <param name="width">The room in px.</param>
     public static string Of(string text, TextRole role, bool isBold, double width)
     {
-        var room = width * 1000 / TextWidth.SizeOf(role);
+        var space = width * 1000 / TextWidth.SizeOf(role);
         var dots = (double)TextWidth.Of(new Rune(Ellipsis[0]), isBold);
         var (taken, kept, length) = (0.0, 0, 0);
         foreach (var rune in text.EnumerateRunes())
         {
             taken += TextWidth.Of(rune, isBold);
-            if (taken > room)
-                return dots > room ? "" : text[..kept].TrimEnd() + Ellipsis;
+            if (taken > space)
+                return dots > space ? "" : text[..kept].TrimEnd() + Ellipsis;
             length += rune.Utf16SequenceLength;
-            if (taken + dots <= room)
+            if (taken + dots <= space)
                 kept = length;
         }
 

@@ -85,19 +85,19 @@ internal static class TextFlow
         var widened = new List<PlacedPiece>(line.Count);
         foreach (var (piece, _, _) in line)
         {
-            var room = piece.Width;
-            if (piece.MayShrink && room > Shrunk)
+            var space = piece.Width;
+            if (piece.MayShrink && space > Shrunk)
             {
-                room = Math.Min(room, Shrunk + spare);
-                spare -= room - Shrunk;
+                space = Math.Min(space, Shrunk + spare);
+                spare -= space - Shrunk;
             }
 
-            room = Math.Min(room, width - at);
-            var text = room >= piece.Width
+            space = Math.Min(space, width - at);
+            var text = space >= piece.Width
                 ? piece.Text
-                : FittedText.Of(piece.Text, piece.Role, TextWidth.IsBold(piece.Ink), room - piece.SignWidth);
+                : FittedText.Of(piece.Text, piece.Role, TextWidth.IsBold(piece.Ink), space - piece.SignWidth);
             widened.Add(new PlacedPiece(piece, at, text));
-            at += room + Gap;
+            at += space + Gap;
         }
 
         return widened;

@@ -30,7 +30,7 @@ internal sealed class RigGear : IGearLookup
     }
 
     /// <summary>Lets go of the library where a thing no longer has the tag that it has there: its figures then stand in the rig.</summary>
-    public static Rig Settle(Rig rig)
+    public static Rig Normalise(Rig rig)
     {
         var loads = rig.Loads.Items.Select(
             static load =>

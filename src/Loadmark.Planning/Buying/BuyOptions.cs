@@ -10,7 +10,7 @@ public sealed record BuyOptions
     public const decimal CommonPriceRatio = 1.5m;
 
     /// <summary>The nameplates of loads to come, for which room is kept; each is planned as a load of the rig.</summary>
-    public ValueList<Nameplate> Room { get; init; }
+    public ValueList<Nameplate> ReservedLoads { get; init; }
 
     /// <summary>The supplies of the rig that may be used besides what is bought; null for all.</summary>
     public IReadOnlySet<string>? Only { get; init; }

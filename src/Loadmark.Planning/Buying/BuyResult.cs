@@ -37,7 +37,7 @@ public sealed record BuyResult
     public required Rig Rig { get; init; }
 
     /// <summary>The tags of the loads to come.</summary>
-    public required ValueList<string> Room { get; init; }
+    public required ValueList<string> ReservedLoads { get; init; }
 
     /// <summary>The cheapest option; null when there is none.</summary>
     public BuyOption? Cheapest => Front.Count == 0 ? null : Front[0];

@@ -12,7 +12,7 @@ internal sealed class Carrier
     private readonly SupplyTerms _supply;
     private readonly List<Demand> _demands;
     private readonly KindFit?[][] _fits;
-    private readonly ChainRoom[] _rooms;
+    private readonly ChainCapacity[] _capacities;
     private readonly int _plugs;
     private readonly long[] _amps;
     private readonly long[] _watts;
@@ -23,7 +23,7 @@ internal sealed class Carrier
         _supply = supply;
         _demands = problem.Demands;
         _fits = [.. supply.Kinds.Select(kind => _demands.Select(demand => kind.FitOf(demand.Rating, problem.Leads)).ToArray())];
-        _rooms = [.. supply.Kinds.Select(kind => new ChainRoom(kind, problem))];
+        _capacities = [.. supply.Kinds.Select(kind => new ChainCapacity(kind, problem))];
         _plugs = problem.Leads.MostPlugs;
         _amps = new long[_demands.Count];
         _watts = new long[_demands.Count];
@@ -61,8 +61,8 @@ internal sealed class Carrier
     private long MostShared(long[] worths, ReadOnlySpan<int> without)
     {
         var sum = 0L;
-        for (var kind = 0; kind < _rooms.Length; kind++)
-            sum += (_supply.Kinds[kind].Count - without.Count(kind)) * _rooms[kind].Most(worths, _plugs);
+        for (var kind = 0; kind < _capacities.Length; kind++)
+            sum += (_supply.Kinds[kind].Count - without.Count(kind)) * _capacities[kind].Most(worths, _plugs);
         return sum;
     }
 

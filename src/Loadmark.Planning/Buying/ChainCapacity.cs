@@ -6,16 +6,16 @@ namespace Loadmark.Planning.Buying;
 /// How much one outlet of a kind can carry over a lead with several plugs. Draws are rounded down and limits up, so that nothing the
 /// rules allow is lost; one setting holds for all loads on it.
 /// </summary>
-internal sealed class ChainRoom
+internal sealed class ChainCapacity
 {
     private const decimal Micro = 1_000_000m;
     private readonly List<Demand> _demands;
-    private readonly List<Room> _settings = [];
+    private readonly List<Limits> _settings = [];
 
     /// <summary>Looks at an outlet.</summary>
     /// <param name="kind">The outlet.</param>
     /// <param name="problem">What there is to feed.</param>
-    public ChainRoom(OutletKind kind, BuyProblem problem)
+    public ChainCapacity(OutletKind kind, BuyProblem problem)
     {
         _demands = problem.Demands;
         for (var place = 0; place < kind.Settings.Length; place++)
@@ -37,7 +37,7 @@ internal sealed class ChainRoom
                 starts[demand] = (long)decimal.Floor(draw.Start * Micro);
             }
 
-            _settings.Add(new Room(most, surge, runs, starts));
+            _settings.Add(new Limits(most, surge, runs, starts));
         }
     }
 
@@ -92,5 +92,5 @@ internal sealed class ChainRoom
     /// <param name="Surge">What it bears while loads start.</param>
     /// <param name="Runs">What each load of a demand draws at the least; null where it does not suit.</param>
     /// <param name="Starts">What it draws at the least while it starts.</param>
-    private sealed record Room(decimal? Limit, decimal? Surge, long?[] Runs, long[] Starts);
+    private sealed record Limits(decimal? Limit, decimal? Surge, long?[] Runs, long[] Starts);
 }

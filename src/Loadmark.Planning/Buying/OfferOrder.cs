@@ -29,7 +29,7 @@ internal static class OfferOrder
 
         var own = one.Outlets.Items.Select(outlet => OutletRating.Of(one, outlet)).ToArray();
         var others = other.Outlets.Items.Select(outlet => OutletRating.Of(other, outlet)).ToArray();
-        return HasRoom(mine.Total, theirs.Total, others) && Match(own, others);
+        return GivesAsMuchInAll(mine.Total, theirs.Total, others) && Match(own, others);
     }
 
     /// <summary>How far it may leave its printed voltage: not at all, as far as is known; perhaps; for certain.</summary>
@@ -40,7 +40,7 @@ internal static class OfferOrder
         where T : struct =>
         EqualityComparer<T>.Default.Equals(mine.Value, other.Value) && (mine.IsKnown || !other.IsKnown);
 
-    private static bool HasRoom(SupplyTotal? mine, SupplyTotal? theirs, OutletRating[] others)
+    private static bool GivesAsMuchInAll(SupplyTotal? mine, SupplyTotal? theirs, OutletRating[] others)
     {
         if (mine is null)
             return true;

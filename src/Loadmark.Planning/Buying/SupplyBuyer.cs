@@ -8,7 +8,7 @@ namespace Loadmark.Planning.Buying;
 /// <summary>Chooses supplies from a price list for what a rig's own do not feed.</summary>
 public static class SupplyBuyer
 {
-    private const string RoomName = "room";
+    private const string ReservedName = "room";
     private const int LeastPriority = 3;
 
     private static readonly TimeSpan LastLook = TimeSpan.FromSeconds(0.5);
@@ -33,8 +33,8 @@ public static class SupplyBuyer
             throw new ArgumentException("Two offers have one name.", nameof(offers));
 
         var clock = new SearchClock(options.TimeLimit, TimeProvider.System, cancellation);
-        var room = RoomFor(rig, options.Room);
-        var whole = rig with { Loads = [.. rig.Loads, .. room] };
+        var reserved = ReservedFor(rig, options.ReservedLoads);
+        var whole = rig with { Loads = [.. rig.Loads, .. reserved] };
         var problem = new BuyProblem(whole, options.Only, offers);
         var screen = new OfferScreen(problem, offers);
         var scales = new Scales(screen.Useful, problem.OwnedSpare, options);
@@ -66,17 +66,17 @@ public static class SupplyBuyer
             LeftOut = [.. screen.LeftOut],
             Checks = judge.Checks + unfeedable.Checks,
             Rig = whole,
-            Room = [.. room.Select(static load => load.Id)],
+            ReservedLoads = [.. reserved.Select(static load => load.Id)],
         };
     }
 
-    private static List<Load> RoomFor(Rig rig, ValueList<Nameplate> plates)
+    private static List<Load> ReservedFor(Rig rig, ValueList<Nameplate> plates)
     {
         var names = rig.Loads.Items.Select(static load => load.Id).ToHashSet(StringComparer.Ordinal);
         var loads = new List<Load>();
         foreach (var plate in plates)
         {
-            var name = $"{RoomName} {loads.Count + 1}";
+            var name = $"{ReservedName} {loads.Count + 1}";
             while (!names.Add(name))
                 name += "+";
             loads.Add(new Load { Id = name, Label = plate, Priority = LeastPriority });

@@ -5,9 +5,9 @@ namespace Loadmark.Planning.LocalSearch;
 
 /// <summary>
 /// Improves a wiring by small changes taken at random, at first worse ones too and fewer and fewer of them as it cools: what
-/// counts most settles first. The same start and seed give the same wiring.
+/// counts most is decided first. The same start and seed give the same wiring.
 /// </summary>
-/// <remarks>Kirkpatrick, Gelatt and Vecchi, "Optimization by Simulated SimulatedAnnealing", Science 220, 1983.</remarks>
+/// <remarks>Kirkpatrick, Gelatt and Vecchi, "Optimization by Simulated Annealing", Science 220, 1983.</remarks>
 internal sealed class SimulatedAnnealing
 {
     /// <summary>Cold enough that nothing worse is taken any more, not even in the least of the levels.</summary>

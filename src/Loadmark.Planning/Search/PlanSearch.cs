@@ -70,7 +70,7 @@ internal sealed class PlanSearch
             if (!isFirst && RelaxFinest(coarsest) is { } bounded)
                 return bounded;
             isFirst = false;
-            if ((problem == coarsest ? Settle(problem, model, solver) : Settle(problem)) is { } found)
+            if ((problem == coarsest ? Solve(problem, model, solver) : Solve(problem)) is { } found)
                 return found;
         }
 
@@ -149,7 +149,7 @@ internal sealed class PlanSearch
     }
 
     /// <summary>
-    /// Proves on this thread while the wiring is improved on another; the best wiring where that settles it, else null. Neither looks
+    /// Proves on this thread while the wiring is improved on another; the best wiring where that proves it the best, else null. Neither looks
     /// at what the other does before it is done, and each stops the other only where that can change nothing: so the same rig gives
     /// the same plan, whichever is the quicker.
     /// </summary>
@@ -182,8 +182,8 @@ internal sealed class PlanSearch
         if (!_improver.IsDone)
         {
             _bounds.Raise(bounds.Levels);
-            if (relaxedSolutions.Best is { } sketched)
-                _improver.Take(sketched);
+            if (relaxedSolutions.Best is { } repaired)
+                _improver.Take(repaired);
         }
 
         return _improver.IsDone ? BestSoFar() : null;
@@ -198,14 +198,14 @@ internal sealed class PlanSearch
     }
 
     /// <summary>The best wiring where a search in one problem proves it so; else null.</summary>
-    private Candidate? Settle(PlanProblem problem)
+    private Candidate? Solve(PlanProblem problem)
     {
         var model = new WiringModel(problem);
         using var solver = Solver(problem, model);
-        return Settle(problem, model, solver);
+        return Solve(problem, model, solver);
     }
 
-    private Candidate? Settle(PlanProblem problem, WiringModel model, LevelSolver solver)
+    private Candidate? Solve(PlanProblem problem, WiringModel model, LevelSolver solver)
     {
         ModelAnswer? answer = null;
         var met = Beside((begun, relaxedSolutions, enough) =>

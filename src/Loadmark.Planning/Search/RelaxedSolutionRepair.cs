@@ -9,7 +9,7 @@ namespace Loadmark.Planning.Search;
 /// <summary>
 /// Makes wirings of what a search in an easier problem has found. Such a solution is coarse: loads are merged in it and outlets pooled.
 /// Yet what it says of noise and of leads is mostly right, which small changes at random rarely come upon; and what it leaves open they
-/// settle at once.
+/// decide at once.
 /// </summary>
 /// <param name="space">What wirings are made of.</param>
 /// <param name="isOver">Whether to stop.</param>

@@ -11,7 +11,7 @@ namespace Loadmark.Simulation.Checks;
 /// <param name="Settled">Its steady state.</param>
 /// <param name="Started">Its first seconds; null where they were not computed.</param>
 /// <param name="Said">What the rules on nameplates have found.</param>
-internal sealed record CircuitCase(RigCircuit Circuit, SettleResult Settled, SeenStart? Started, CheckResult Said)
+internal sealed record CircuitCase(RigCircuit Circuit, SettleResult Settled, StartUpSummary? Started, CheckResult Said)
 {
     /// <summary>Whether what would mend a finding is sought and tried; not while such a change is itself being tried.</summary>
     public bool SeeksRemedies { get; init; } = true;

@@ -59,7 +59,7 @@ internal sealed class DoesNotStart : CircuitRule
         report.Add(
             this,
             [.. names, .. feed.Outlets.Select(static outlet => outlet.Name)],
-            $"{Words.List(names)} {Words.Verb(names.Count, "does", "do")} not run.",
+            $"{Phrases.List(names)} {Phrases.Verb(names.Count, "does", "do")} not run.",
             why.Count > 0
                 ? string.Join(" ", why)
                 : $"{names[0]} drops out below {SiFigures.Volts(evidence.Circuit.Loads[places[0]].StopsBelow)}, and there is no steady state in which it has more",
@@ -67,19 +67,19 @@ internal sealed class DoesNotStart : CircuitRule
     }
 
     private void TellStarted(
-        Report report, CircuitCase evidence, SeenStart started, WiredFeed feed, List<int> places, CancellationToken cancellation)
+        Report report, CircuitCase evidence, StartUpSummary started, WiredFeed feed, List<int> places, CancellationToken cancellation)
     {
         var loads = places.ConvertAll(place => started.Loads[place]!);
         var names = loads.ConvertAll(static load => load.Load);
         var story = Story(started, feed, names);
         var over = loads.Where(static load => load.Cycles).ToList();
         var what = over.Count > 0
-            ? $"{Words.List(names)} {Words.Verb(names.Count, "starts", "start")} and {Words.Verb(names.Count, "drops", "drop")} out over and over"
+            ? $"{Phrases.List(names)} {Phrases.Verb(names.Count, "starts", "start")} and {Phrases.Verb(names.Count, "drops", "drop")} out over and over"
             : loads.Exists(static load => load.State == LoadState.Off)
-                ? $"{Words.List(names)} {Words.Verb(names.Count, "does", "do")} not come up"
+                ? $"{Phrases.List(names)} {Phrases.Verb(names.Count, "does", "do")} not come up"
                 : loads.Exists(static load => load.State == LoadState.Low)
-                    ? $"{Words.List(names)} {Words.Verb(names.Count, "comes", "come")} up only part of the way and {Words.Verb(names.Count, "stays", "stay")} there"
-                    : $"{Words.List(names)} {Words.Verb(names.Count, "starts", "start")} more than once before {Words.Verb(names.Count, "it stays", "they stay")} on";
+                    ? $"{Phrases.List(names)} {Phrases.Verb(names.Count, "comes", "come")} up only part of the way and {Phrases.Verb(names.Count, "stays", "stay")} there"
+                    : $"{Phrases.List(names)} {Phrases.Verb(names.Count, "starts", "start")} more than once before {Phrases.Verb(names.Count, "it stays", "they stay")} on";
         report.Add(
             this,
             [.. names, .. feed.Outlets.Select(static outlet => outlet.Name)],
@@ -89,7 +89,7 @@ internal sealed class DoesNotStart : CircuitRule
     }
 
     /// <summary>What leads to the first drop-out, in order.</summary>
-    private static string Story(SeenStart started, WiredFeed feed, List<string> names)
+    private static string Story(StartUpSummary started, WiredFeed feed, List<string> names)
     {
         var told = new List<StartUpEvent>();
         foreach (var happening in started.Events)
@@ -107,13 +107,13 @@ internal sealed class DoesNotStart : CircuitRule
                 .Select(static happening => $"at {FigureDisplay.Computed(happening.Time)} {happening.Text.TrimEnd('.')}"));
     }
 
-    private static string Working(CircuitCase evidence, SeenStart started, int place)
+    private static string Working(CircuitCase evidence, StartUpSummary started, int place)
     {
         var (load, branch) = (started.Loads[place]!, evidence.Circuit.Loads[place]);
         if (load.LowestVolts is null)
             return $"{load.Load} starts from {SiFigures.Volts(branch.StartsAbove)} and does not get there in {started.Durations[place]}";
         return load.Restarts > 0
-            ? $"{load.Load} drops out below {SiFigures.Volts(branch.StopsBelow)}: {load.Restarts} {Words.Verb(load.Restarts, "restart", "restarts")} in {started.Durations[place]}"
+            ? $"{load.Load} drops out below {SiFigures.Volts(branch.StopsBelow)}: {load.Restarts} {Phrases.Verb(load.Restarts, "restart", "restarts")} in {started.Durations[place]}"
             : $"{load.Load} drops out below {SiFigures.Volts(branch.StopsBelow)}";
     }
 
@@ -133,6 +133,6 @@ internal sealed class DoesNotStart : CircuitRule
         ];
         return Remedies.Text(
             ways,
-            $"Nothing was found that passes the whole check: feed {Words.List([.. places.Select(place => evidence.Circuit.Loads[place].Id)])} from a stronger outlet.");
+            $"Nothing was found that passes the whole check: feed {Phrases.List([.. places.Select(place => evidence.Circuit.Loads[place].Id)])} from a stronger outlet.");
     }
 }

@@ -58,7 +58,7 @@ internal sealed class Sags : CircuitRule
         var loads = places.ConvertAll(place => evidence.Settled.Loads[place]);
         var worst = places.MinBy(place => evidence.Settled.Loads[place].Volts!.Value / evidence.Settled.Loads[place].LowestPrinted);
         var (volts, printed) = (evidence.Settled.Loads[worst].Volts!.Value, evidence.Settled.Loads[worst].LowestPrinted);
-        var names = Words.List([.. loads.Select(static load => $"{load.Load} ({FigureDisplay.Computed(load.Volts!.Value)})")]);
+        var names = Phrases.List([.. loads.Select(static load => $"{load.Load} ({FigureDisplay.Computed(load.Volts!.Value)})")]);
         var given = Given(evidence.Settled, feed);
         var (byOutlet, byLead) = (feed.Volts!.Value - given, given - volts);
         var lead = feed.Lead is { } listed ? $"the lead {listed.Id}" : "the lead";
@@ -70,8 +70,8 @@ internal sealed class Sags : CircuitRule
             this,
             severity,
             [.. loads.Select(static load => load.Load), .. feed.Outlets.Select(static outlet => outlet.Name), .. feed.Lead is { } named ? [named.Id] : Array.Empty<string>()],
-            $"{names} {Words.Verb(loads.Count, "settles", "settle")} more than 10 % under what is printed: {costs}."
-            + (isStarved ? $" {Words.Verb(loads.Count, "An analog load runs", "Analog loads run")} on that, with less headroom in {Words.Verb(loads.Count, "its", "their")} sound." : ""),
+            $"{names} {Phrases.Verb(loads.Count, "settles", "settle")} more than 10 % under what is printed: {costs}."
+            + (isStarved ? $" {Phrases.Verb(loads.Count, "An analog load runs", "Analog loads run")} on that, with less headroom in {Phrases.Verb(loads.Count, "its", "their")} sound." : ""),
             Working(evidence.Circuit.Loads[worst].Load, volts, printed, isStarved),
             remedy);
     }

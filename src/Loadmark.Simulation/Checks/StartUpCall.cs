@@ -9,23 +9,23 @@ namespace Loadmark.Simulation.Checks;
 internal static class StartUpCall
 {
     /// <summary>Whether everything surely settles, and starts if a figure calls for a look at that.</summary>
-    public static bool IsAmple(IReadOnlyCollection<LaidOutlet> laid)
+    public static bool HasSurplus(IReadOnlyCollection<LaidOutlet> laid)
     {
         var calls = false;
         foreach (var outlet in laid)
         {
-            if (!AmpleOutlet.Settles(outlet))
+            if (!SurplusBound.Settles(outlet))
                 return false;
             calls |= Calls(outlet.Figures.Overload) || outlet.Loads.Exists(static load => Calls(load));
         }
 
-        return !calls || laid.All(AmpleOutlet.Starts);
+        return !calls || laid.All(SurplusBound.Starts);
     }
 
     /// <summary>The parts of a circuit in which something might go wrong after switch-on.</summary>
-    public static List<int> NotAmple(RigCircuit circuit, IReadOnlyCollection<LaidOutlet> laid)
+    public static List<int> PartsWithoutSurplus(RigCircuit circuit, IReadOnlyCollection<LaidOutlet> laid)
     {
-        var ample = laid.Where(static outlet => AmpleOutlet.Settles(outlet) && AmpleOutlet.Starts(outlet))
+        var ample = laid.Where(static outlet => SurplusBound.Settles(outlet) && SurplusBound.Starts(outlet))
             .Select(static outlet => outlet.Outlet.Name).ToHashSet(StringComparer.Ordinal);
         var parts = new List<int>();
         for (var part = 0; part < circuit.Parts.Length; part++)

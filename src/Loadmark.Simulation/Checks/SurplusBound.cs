@@ -10,7 +10,7 @@ namespace Loadmark.Simulation.Checks;
 /// Whether an outlet gives so much more than its loads ask for that nothing on it can sag or drop out. Then its circuit need not
 /// be solved to be judged. What is not ample may still be fine: it is solved. See docs/theory/rig-circuit.md.
 /// </summary>
-internal static class AmpleOutlet
+internal static class SurplusBound
 {
     private const double LowShare = (double)(1 - VoltageBand.Allowed);
 
@@ -54,7 +54,7 @@ internal static class AmpleOutlet
         var (least, inrush) = (0.0, InrushOf(laid));
         foreach (var load in laid.Loads)
         {
-            if (load.IsHeater || LoadBranch.HabitOf(load.Load.Rating).DelaySeconds < CommonFigures.SoftStartSeconds.Value)
+            if (load.IsHeater || LoadBranch.DefaultsOf(load.Load.Rating).DelaySeconds < CommonFigures.SoftStartSeconds.Value)
                 return false;
             least = Math.Max(least, load.StartsAbove);
         }

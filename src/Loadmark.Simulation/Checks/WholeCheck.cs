@@ -76,7 +76,7 @@ internal sealed class WholeCheck
         var parts = Enumerable.Range(0, circuit.Parts.Length)
             .Where(part => circuit.Parts[part].Outlets.Any(outlet => concerned.Contains(circuit.Outlets[outlet].Name)))
             .ToList();
-        var tried = new CircuitCase(circuit, settled, SeenStart.Of(circuit, parts, cancellation), said) { SeeksRemedies = false };
+        var tried = new CircuitCase(circuit, settled, StartUpSummary.Of(circuit, parts, cancellation), said) { SeeksRemedies = false };
         return CircuitJudge.Judge(tried, cancellation).Findings;
     }
 

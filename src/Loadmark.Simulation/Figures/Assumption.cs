@@ -12,5 +12,5 @@ namespace Loadmark.Simulation.Figures;
 public sealed record Assumption(string Figure, string Value, ValueList<string> Subjects, string Source, bool IsForStartUp)
 {
     /// <inheritdoc/>
-    public override string ToString() => $"{Figure}: {Value} ({Words.List(Subjects)})";
+    public override string ToString() => $"{Figure}: {Value} ({Phrases.List(Subjects)})";
 }

@@ -142,6 +142,6 @@ public static class CommonFigures
             FuseColdVolts, FuseTestRatio, FuseTestSeconds, InputSeriesOhms, StartSeconds, HeaterColdShare, HeaterSeconds, TailMetres, PitchMetres,
             MeasuredDrawShare, RatedDrawLeast, OutletTolerance, UnregulatedTolerance, LengthTolerance, AssumedLengthRatio,
         }.Select(static figure => (figure.Name, figure.Text, figure.Source)),
-        .. LoadHabit.All.SelectMany(static habit => habit.Figures).Select(static figure => (figure.Name, figure.Text, figure.Source)),
+        .. LoadClassDefaults.All.SelectMany(static defaults => defaults.Figures).Select(static figure => (figure.Name, figure.Text, figure.Source)),
     ];
 }

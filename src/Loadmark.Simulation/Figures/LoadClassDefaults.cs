@@ -9,7 +9,7 @@ namespace Loadmark.Simulation.Figures;
 /// <param name="StartsShare">Share of the lowest printed voltage from which it starts.</param>
 /// <param name="StopsShare">Share of it below which it drops out.</param>
 /// <param name="DelaySeconds">How long its voltage must have sufficed without a break before it starts, s.</param>
-public sealed record LoadHabit(string Name, double InputFarads, double StartsShare, double StopsShare, double DelaySeconds)
+public sealed record LoadClassDefaults(string Name, double InputFarads, double StartsShare, double StopsShare, double DelaySeconds)
 {
     private const string Practice = "common practice, no source";
 
@@ -17,24 +17,24 @@ public sealed record LoadHabit(string Name, double InputFarads, double StartsSha
     /// Analog loads: the supply is smoothed, and the circuit works down to half of its voltage and a little under, with less headroom in
     /// its sound (<see cref="Core.Ratings.VoltageBand.Starved"/>).
     /// </summary>
-    public static LoadHabit Analog { get; } = new("analog", 100e-6, 0.45, 0.40, 0.010);
+    public static LoadClassDefaults Analog { get; } = new("analog", 100e-6, 0.45, 0.40, 0.010);
 
     /// <summary>
     /// Digital loads: a converter, and a supervisor that holds the processor in reset until the voltage has sufficed for a while.
     /// </summary>
-    public static LoadHabit Digital { get; } = new("digital", 220e-6, 0.85, 0.75, 0.100);
+    public static LoadClassDefaults Digital { get; } = new("digital", 220e-6, 0.85, 0.75, 0.100);
 
     /// <summary>Large digital loads.</summary>
-    public static LoadHabit LargeDigital { get; } = new("large digital", 470e-6, 0.85, 0.75, 0.100);
+    public static LoadClassDefaults LargeDigital { get; } = new("large digital", 470e-6, 0.85, 0.75, 0.100);
 
     /// <summary>Loads with a valve.</summary>
-    public static LoadHabit Valve { get; } = new("valve", 220e-6, 0.70, 0.60, 0.010);
+    public static LoadClassDefaults Valve { get; } = new("valve", 220e-6, 0.70, 0.60, 0.010);
 
     /// <summary>Loads whose kind tells nothing: the smaller capacitor, and thresholds between the two.</summary>
-    public static LoadHabit Unknown { get; } = new("kind not known", 100e-6, 0.80, 0.70, 0.100);
+    public static LoadClassDefaults Unknown { get; } = new("kind not known", 100e-6, 0.80, 0.70, 0.100);
 
     /// <summary>All of them.</summary>
-    public static ImmutableArray<LoadHabit> All { get; } = [Analog, Digital, LargeDigital, Valve, Unknown];
+    public static ImmutableArray<LoadClassDefaults> All { get; } = [Analog, Digital, LargeDigital, Valve, Unknown];
 
     /// <summary>Its figures by name.</summary>
     public ImmutableArray<CommonFigure<double>> Figures => [Input, Starts, Stops, Delay];
@@ -55,9 +55,9 @@ public sealed record LoadHabit(string Name, double InputFarads, double StartsSha
     public CommonFigure<double> Delay =>
         new($"starts after enough volts for, {Name}", DelaySeconds, $"{DelaySeconds * 1e3:0} ms", Practice, IsForStartUp: true);
 
-    /// <summary>The habit of a kind of load.</summary>
+    /// <summary>The defaults of a kind of load.</summary>
     /// <param name="kind">The kind; null where it is not given.</param>
-    public static LoadHabit Of(LoadKind? kind) => kind?.Class switch
+    public static LoadClassDefaults Of(LoadKind? kind) => kind?.Class switch
     {
         LoadClass.Unknown when kind.IsDigital == false => Analog,
         LoadClass.AnalogDrive or LoadClass.AnalogModulation or LoadClass.ComplexAnalog => Analog,

@@ -79,7 +79,7 @@ internal static class SettleReport
     private static string Because(LoadBranch branch, in OperatingPointResult reason) => reason switch
     {
         { Proof: { Loads.Length: 1 } proof } => $"{branch.Id} asks for {SiFigures.Of<Watt>(proof.DemandWatts)}; no more than {SiFigures.Of<Watt>(proof.LimitWatts)} can reach it.",
-        { Proof: { } proof } => $"{Words.List([.. proof.Loads.Select(static name => name["load ".Length..])])} ask together for more than can reach them.",
+        { Proof: { } proof } => $"{Phrases.List([.. proof.Loads.Select(static name => name["load ".Length..])])} ask together for more than can reach them.",
         { Status: OperatingPointStatus.Unsteady } => $"{branch.Id} drops out when it draws and starts again when it does not.",
         _ => $"{branch.Id} finds no voltage at which it gets what it asks for.",
     };

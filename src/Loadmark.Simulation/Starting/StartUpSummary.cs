@@ -10,11 +10,11 @@ namespace Loadmark.Simulation.Starting;
 /// <param name="Events">What happened, in order.</param>
 /// <param name="StoppedAt">Where the computation did not come to its end, the first time at which it broke off; null where it did.</param>
 /// <param name="Durations">For each load how long was computed.</param>
-internal sealed record SeenStart(
+internal sealed record StartUpSummary(
     ImmutableArray<StartedLoad?> Loads, ValueList<StartUpEvent> Events, Seconds? StoppedAt, ImmutableArray<Seconds> Durations)
 {
     /// <summary>What a full result says.</summary>
-    public static SeenStart Of(StartUpResult result) =>
+    public static StartUpSummary Of(StartUpResult result) =>
         new(
             [.. result.Loads],
             result.Events,
@@ -25,7 +25,7 @@ internal sealed record SeenStart(
     /// <param name="circuit">The circuit.</param>
     /// <param name="parts">The parts, by their place.</param>
     /// <param name="cancellation">Stops it.</param>
-    public static SeenStart Of(RigCircuit circuit, IReadOnlyList<int> parts, CancellationToken cancellation)
+    public static StartUpSummary Of(RigCircuit circuit, IReadOnlyList<int> parts, CancellationToken cancellation)
     {
         var loads = new StartedLoad?[circuit.Loads.Length];
         var durations = new Seconds[loads.Length];
@@ -44,7 +44,7 @@ internal sealed record SeenStart(
                 (loads[load], durations[load]) = (StartUpReport.Load(run, load), reached);
         }
 
-        return new SeenStart(
+        return new StartUpSummary(
             [.. loads], InOrder(stories), stoppedAt, [.. durations]);
     }
 

@@ -269,7 +269,7 @@ internal sealed class CircuitBuilder(WiredRig rig)
         };
     }
 
-    private void Tell(WiredFeed feed, string because) => _untold.Add(new Untold(default, Words.Subjects(feed), because));
+    private void Tell(WiredFeed feed, string because) => _untold.Add(new Untold(default, Phrases.Subjects(feed), because));
 
     private static string Word(SupplyForm form) => form == SupplyForm.Direct ? "direct current" : "alternating current";
 }

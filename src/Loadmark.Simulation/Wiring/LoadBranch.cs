@@ -74,5 +74,5 @@ public sealed record LoadBranch
     private const double LeastAmps = 1e-9;
 
     /// <summary>The capacitor at its input as its class has it.</summary>
-    internal static LoadHabit HabitOf(LoadRating rating) => LoadHabit.Of(rating.Load.Kind);
+    internal static LoadClassDefaults DefaultsOf(LoadRating rating) => LoadClassDefaults.Of(rating.Load.Kind);
 }

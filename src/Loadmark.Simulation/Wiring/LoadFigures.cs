@@ -15,7 +15,7 @@ internal static class LoadFigures
     public static LoadBranch Branch(WiredLoad load, WiredFeed feed, Volts fed, AssumptionList assumptions)
     {
         var rating = load.Rating;
-        var habit = LoadBranch.HabitOf(rating);
+        var defaults = LoadBranch.DefaultsOf(rating);
         var printed = rating.Voltage.Value;
         var nominal = Math.Max(LeastVolts, (double)Quantity<Volt>.Min(Quantity<Volt>.Max(fed, printed.Low), printed.High).Value);
         var lowest = (double)printed.Low.Value;
@@ -28,11 +28,11 @@ internal static class LoadFigures
                 load.Id,
                 rating.StandIn is null ? "the label can be read in several ways: the highest" : Practice);
 
-        var (starts, stops) = Thresholds(rating, habit, lowest, load.Id, assumptions);
+        var (starts, stops) = Thresholds(rating, defaults, lowest, load.Id, assumptions);
         var hasStart = rating.StartIsGiven && rating.Starting?.Value > rating.Running?.Value;
         var isHeater = rating.DrawLaw == DrawLaw.Resistance && rating.Load.Kind?.Class == LoadClass.Valve;
         if (!isHeater)
-            assumptions.Take(habit.Delay, load.Id);
+            assumptions.Take(defaults.Delay, load.Id);
         return new LoadBranch
         {
             Load = load,
@@ -57,20 +57,20 @@ internal static class LoadFigures
     public static IEnumerable<Device> Devices(LoadBranch branch, Terminals jack, AssumptionList assumptions)
     {
         var (name, rating) = (NameOf(branch.Load), branch.Load.Rating);
-        var habit = LoadBranch.HabitOf(rating);
+        var defaults = LoadBranch.DefaultsOf(rating);
         yield return branch.IsHeater
             ? Heater(branch, name, jack, assumptions)
             : new LoadDevice(name, jack.Plus, jack.Minus, branch.Law, branch.DrawOf(branch.RunAmps))
             {
                 StartsAbove = branch.StartsAbove,
                 StopsBelow = branch.StopsBelow,
-                DelaySeconds = habit.DelaySeconds,
+                DelaySeconds = defaults.DelaySeconds,
                 BootDraw = branch.StartSeconds > 0 ? branch.DrawOf(branch.StartAmps) : null,
                 BootSeconds = branch.StartSeconds,
             };
 
         if (rating.Load.InputCapacitance is null)
-            assumptions.Take(habit.Input, branch.Id);
+            assumptions.Take(defaults.Input, branch.Id);
         var farads = FaradsOf(rating);
         if (farads > 0)
             yield return new Capacitor(
@@ -79,7 +79,7 @@ internal static class LoadFigures
 
     /// <summary>The capacitance at its input, F, 0 or more: as stated, else as its class has it.</summary>
     public static double FaradsOf(LoadRating rating) =>
-        rating.Load.InputCapacitance is { } stated ? (double)stated.Value : LoadBranch.HabitOf(rating).InputFarads;
+        rating.Load.InputCapacitance is { } stated ? (double)stated.Value : LoadBranch.DefaultsOf(rating).InputFarads;
 
     /// <summary>The name of the device that draws.</summary>
     public static string NameOf(WiredLoad load) => $"load {load.Id}";
@@ -95,10 +95,10 @@ internal static class LoadFigures
 
     /// <summary>As stated; what is not is the class's, and never so that it would start below where it stops.</summary>
     private static (double Starts, double Stops) Thresholds(
-        LoadRating rating, LoadHabit habit, double lowest, string id, AssumptionList assumptions)
+        LoadRating rating, LoadClassDefaults defaults, double lowest, string id, AssumptionList assumptions)
     {
-        var starts = rating.Load.StartsBelow is { } from ? (double)from.Value : lowest * assumptions.Take(habit.Starts, id);
-        var stops = rating.Load.StopsBelow is { } until ? (double)until.Value : lowest * assumptions.Take(habit.Stops, id);
+        var starts = rating.Load.StartsBelow is { } from ? (double)from.Value : lowest * assumptions.Take(defaults.Starts, id);
+        var stops = rating.Load.StopsBelow is { } until ? (double)until.Value : lowest * assumptions.Take(defaults.Stops, id);
         return rating.Load.StartsBelow is null ? (Math.Max(starts, stops), stops) : (starts, Math.Min(starts, stops));
     }
 }

@@ -47,7 +47,7 @@ public sealed class GearLibrary
                 var now = await ReadStampAsync(context, cancellationToken);
                 var isAll = stamp < await ReadAsync(context, CountRow.Restored, cancellationToken);
                 var rows = await context.Gear.AsNoTracking().Where(gear => isAll || gear.Stamp > stamp).ToListAsync(cancellationToken);
-                return new GearNews(now, [.. rows.Select(KeptGear.Show)], isAll);
+                return new GearNews(now, [.. rows.Select(StoredGearChanges.Show)], isAll);
             },
             cancellationToken);
 
@@ -57,7 +57,7 @@ public sealed class GearLibrary
     /// <exception cref="StorageException">The medium failed.</exception>
     public Task<StoredGear?> FindAsync(Guid id, CancellationToken cancellationToken = default) =>
         _access.ReadAsync(
-            async context => await context.Gear.FindAsync([id], cancellationToken) is { } row ? KeptGear.Show(row) : null,
+            async context => await context.Gear.FindAsync([id], cancellationToken) is { } row ? StoredGearChanges.Show(row) : null,
             cancellationToken);
 
     /// <summary>The piece that has a tag, capitals aside; null when none has, or it was removed.</summary>
@@ -68,7 +68,7 @@ public sealed class GearLibrary
     public Task<StoredGear?> FindAsync(GearKind kind, string tag, CancellationToken cancellationToken = default) =>
         _access.ReadAsync(
             async context => await FindRowAsync(context, kind, GearTag.KeyOf(tag), cancellationToken) is { } row
-                ? KeptGear.Show(row)
+                ? StoredGearChanges.Show(row)
                 : null,
             cancellationToken);
 
@@ -86,8 +86,8 @@ public sealed class GearLibrary
                 GearContent? before = null;
                 foreach (var change in await context.GearChanges.AsNoTracking().Where(change => change.GearId == id).OrderBy(change => change.Number).ToListAsync(cancellationToken))
                 {
-                    var after = KeptGear.Show(row.Kind, change);
-                    changes.Add(new GearChange(change.Number, change.What, History.KeptRig.Moment(change.Made), before, after));
+                    var after = StoredGearChanges.Show(row.Kind, change);
+                    changes.Add(new GearChange(change.Number, change.What, History.StoredRigEdits.Moment(change.Made), before, after));
                     before = after;
                 }
 
@@ -151,7 +151,7 @@ public sealed class GearLibrary
             id,
             null,
             static (gear, _, token) =>
-                gear.Row.IsRemoved ? gear.BecomeAsync(KeptGear.Show(gear.Row).Content, "put back", token) : Task.CompletedTask,
+                gear.Row.IsRemoved ? gear.BecomeAsync(StoredGearChanges.Show(gear.Row).Content, "put back", token) : Task.CompletedTask,
             cancellationToken);
 
     /// <summary>
@@ -171,7 +171,7 @@ public sealed class GearLibrary
             {
                 if (await context.GearChanges.FindAsync([id, number], token) is not { } change)
                     return;
-                if (KeptGear.Show(gear.Row.Kind, change) is { } content)
+                if (StoredGearChanges.Show(gear.Row.Kind, change) is { } content)
                     await gear.BecomeAsync(content, $"as it was after change {number}", token);
                 else if (!gear.Row.IsRemoved)
                     await gear.RemoveAsync($"removed, as it was after change {number}", token);
@@ -191,7 +191,7 @@ public sealed class GearLibrary
     private Task<GearOutcome> ChangeAsync(
         Guid id,
         long? revision,
-        Func<KeptGear, StorageContext, CancellationToken, Task> change,
+        Func<StoredGearChanges, StorageContext, CancellationToken, Task> change,
         CancellationToken cancellationToken,
         bool whileRemoved = false) =>
         _access.WriteAsync(
@@ -200,22 +200,22 @@ public sealed class GearLibrary
                 if (await context.Gear.FindAsync([id], cancellationToken) is not { } row)
                     return new GearOutcome(GearState.Gone, null);
                 if (revision is not null && row.IsRemoved && !whileRemoved)
-                    return new GearOutcome(GearState.Gone, KeptGear.Show(row));
+                    return new GearOutcome(GearState.Gone, StoredGearChanges.Show(row));
                 if (revision is not null && row.Revision != revision)
-                    return new GearOutcome(GearState.Conflict, KeptGear.Show(row));
+                    return new GearOutcome(GearState.Conflict, StoredGearChanges.Show(row));
 
-                await change(new KeptGear(context, row, _clock, new LibraryCount(context)), context, cancellationToken);
+                await change(new StoredGearChanges(context, row, _clock, new LibraryCount(context)), context, cancellationToken);
                 if (row.TagKey is { } key
                     && await context.Gear.AsNoTracking()
                         .FirstOrDefaultAsync(
                             gear => gear.Kind == row.Kind && gear.TagKey == key && gear.Id != id, cancellationToken) is { } other)
                 {
                     context.ChangeTracker.Clear();
-                    return new GearOutcome(GearState.TagTaken, KeptGear.Show(other));
+                    return new GearOutcome(GearState.TagTaken, StoredGearChanges.Show(other));
                 }
 
                 await context.SaveChangesAsync(cancellationToken);
-                return new GearOutcome(GearState.Saved, KeptGear.Show(row));
+                return new GearOutcome(GearState.Saved, StoredGearChanges.Show(row));
             },
             cancellationToken);
 }

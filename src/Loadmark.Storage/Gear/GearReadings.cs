@@ -95,7 +95,7 @@ public sealed class GearReadings
             Current = new Amps(row.Current),
             Duration = row.Duration is { } seconds ? new Seconds(seconds) : null,
             Meter = row is { MeterShare: { } share, MeterPlus: { } plus } ? new MeterAccuracy(share, new Amps(plus)) : null,
-            Taken = KeptRig.Moment(row.Taken),
+            Taken = StoredRigEdits.Moment(row.Taken),
             Note = row.Note,
         },
         row.Removed is not null);

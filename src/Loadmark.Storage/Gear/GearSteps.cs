@@ -36,21 +36,21 @@ internal sealed class GearSteps(StorageContext context, TimeProvider clock)
             if (row.Kind != step.Content.Kind)
                 throw new ArgumentException("Gear stays of the kind that it is.", nameof(step));
             if (row.IsRemoved || row.Revision != step.Revision)
-                return new GearOutcome(row.IsRemoved ? GearState.Gone : GearState.Conflict, KeptGear.Show(row));
-            if (KeptGear.Show(row).Content == step.Content)
-                return new GearOutcome(GearState.Saved, KeptGear.Show(row));
+                return new GearOutcome(row.IsRemoved ? GearState.Gone : GearState.Conflict, StoredGearChanges.Show(row));
+            if (StoredGearChanges.Show(row).Content == step.Content)
+                return new GearOutcome(GearState.Saved, StoredGearChanges.Show(row));
         }
 
         var key = (step.Content.Kind, GearTag.KeyOf(step.Content.Tag));
         if (await OwnerOfAsync(key, cancellationToken) is { } owner && owner != step.Id)
-            return new GearOutcome(GearState.TagTaken, KeptGear.Show((await context.Gear.FindAsync([owner], cancellationToken))!));
+            return new GearOutcome(GearState.TagTaken, StoredGearChanges.Show((await context.Gear.FindAsync([owner], cancellationToken))!));
         if (row is null)
             context.Gear.Add(row = new GearRow { Id = Guid.CreateVersion7(clock.GetUtcNow()), Kind = step.Content.Kind });
         else
             _tags.Remove((row.Kind, row.TagKey!));
-        await new KeptGear(context, row, clock, _count).BecomeAsync(step.Content, step.What, cancellationToken);
+        await new StoredGearChanges(context, row, clock, _count).BecomeAsync(step.Content, step.What, cancellationToken);
         _tags[key] = row.Id;
-        return new GearOutcome(GearState.Saved, KeptGear.Show(row));
+        return new GearOutcome(GearState.Saved, StoredGearChanges.Show(row));
     }
 
     private async Task<Guid?> OwnerOfAsync((GearKind Kind, string Tag) key, CancellationToken cancellationToken)

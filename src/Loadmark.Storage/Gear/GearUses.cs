@@ -42,7 +42,7 @@ public sealed class GearUses
                     .ToListAsync(cancellationToken);
                 return rows.Select(
                     row => new RigText(
-                        new RigSummary(row.Id, row.Name, KeptRig.Moment(row.Changed), row.Revision),
+                        new RigSummary(row.Id, row.Name, StoredRigEdits.Moment(row.Changed), row.Revision),
                         TextPacking.Unpack(row.Text))).ToImmutableArray();
             },
             cancellationToken);

@@ -5,7 +5,7 @@ using Loadmark.Storage.History;
 namespace Loadmark.Storage.Gear;
 
 /// <summary>A piece's row with its changes, within one transaction.</summary>
-internal sealed class KeptGear(StorageContext context, GearRow row, TimeProvider clock, LibraryCount count)
+internal sealed class StoredGearChanges(StorageContext context, GearRow row, TimeProvider clock, LibraryCount count)
 {
     public GearRow Row => row;
 
@@ -14,7 +14,7 @@ internal sealed class KeptGear(StorageContext context, GearRow row, TimeProvider
         Id = row.Id,
         Content = new GearContent { Kind = row.Kind, Tag = row.Tag, Name = row.Name, Label = row.Label, Words = Split(row.Words), Text = TextPacking.Unpack(row.Text) },
         Revision = row.Revision,
-        Changed = KeptRig.Moment(row.Changed),
+        Changed = StoredRigEdits.Moment(row.Changed),
         IsRemoved = row.IsRemoved,
     };
 

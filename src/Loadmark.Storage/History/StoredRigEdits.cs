@@ -5,7 +5,7 @@ using Microsoft.EntityFrameworkCore;
 namespace Loadmark.Storage.History;
 
 /// <summary>A rig's row with its edits, within one transaction: what each change does to them.</summary>
-internal sealed class KeptRig(StorageContext context, RigRow row, TimeProvider clock, int editsKept)
+internal sealed class StoredRigEdits(StorageContext context, RigRow row, TimeProvider clock, int editsKept)
 {
     private string? _text;
 

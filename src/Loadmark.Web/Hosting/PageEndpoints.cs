@@ -6,7 +6,7 @@ using Loadmark.Files.Entry;
 using Loadmark.Storage;
 using Loadmark.Storage.Faults;
 using Loadmark.Web.Guarding;
-using Loadmark.Web.Marks;
+using Loadmark.Web.RequestIds;
 using Loadmark.Workshop.Library;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Components.Server;
@@ -28,7 +28,7 @@ public static class PageEndpoints
     /// <param name="app">The application, with an <see cref="EntryKey"/> among its services; to be called before anything else handles
     /// requests.</param>
     public static IApplicationBuilder UsePageGuards(this IApplicationBuilder app) =>
-        app.UseMiddleware<RequestMarks>().UseMiddleware<AnswerHeaders>().UseMiddleware<OwnAddressGuard>().UseMiddleware<KeyGuard>()
+        app.UseMiddleware<RequestIdMiddleware>().UseMiddleware<AnswerHeaders>().UseMiddleware<OwnAddressGuard>().UseMiddleware<KeyGuard>()
             .UseRequestLocalization(options =>
         {
             // The browser's language where there is a file of texts for it. Numbers and units stay as the trade writes them.

@@ -1,6 +1,6 @@
 using Loadmark.Storage;
 using Loadmark.Storage.Faults;
-using Loadmark.Web.Marks;
+using Loadmark.Web.RequestIds;
 using Loadmark.Web.Views;
 using Loadmark.Workshop.Library;
 using Loadmark.Workshop.Solves;
@@ -41,9 +41,9 @@ public static class PageServices
         services.Configure<KeyManagementOptions>(
             static keys => (keys.XmlRepository, keys.XmlEncryptor) = (new PassingKeys(), new NullXmlEncryptor()));
         services.TryAddSingleton(TimeProvider.System);
-        services.AddSingleton<MarkSource>();
-        services.AddScoped<PageMark>();
-        services.AddScoped<CircuitHandler, CircuitMarks>();
+        services.AddSingleton<RequestIdSource>();
+        services.AddScoped<PageRequestId>();
+        services.AddScoped<CircuitHandler, PageRequestIdHandler>();
         services.AddSingleton(store);
         services.AddSingleton(store.Rigs);
         services.AddSingleton<LibraryCache>();

@@ -26,8 +26,8 @@ public sealed partial class BuyPanel : ComponentBase, IDisposable
     private string _name = "";
     private ValueList<Offer>? _offers;
     private ImmutableArray<FileError> _faults = [];
-    private string _room = "";
-    private string? _roomFault;
+    private string _reserved = "";
+    private string? _reservedFault;
     private int? _chosen;
 
     /// <summary>The rig's page.</summary>
@@ -99,17 +99,17 @@ public sealed partial class BuyPanel : ComponentBase, IDisposable
 
     private async Task BuyAsync()
     {
-        var room = _room.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Select(NameplateReader.Read)
+        var reserved = _reserved.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Select(NameplateReader.Read)
             .ToList();
-        _roomFault = room.Find(static plate => !plate.Modes.Any(static mode => mode is { Volts: not null, Amps: not null })) is { } vague
+        _reservedFault = reserved.Find(static plate => !plate.Modes.Any(static mode => mode is { Volts: not null, Amps: not null })) is { } vague
             ? T["“{0}” does not tell a voltage and a current, such as 9 V 300 mA.", vague.Text].Value
             : null;
-        if (_roomFault is not null || _offers is not { } offers)
+        if (_reservedFault is not null || _offers is not { } offers)
             return;
         _chosen = null;
         View.Show((RigPreview?)null);
         var rig = View.Rig;
-        var options = new BuyOptions { Room = [.. room], Progress = _job, TimeLimit = Limits.SolveTime };
+        var options = new BuyOptions { ReservedLoads = [.. reserved], Progress = _job, TimeLimit = Limits.SolveTime };
         await _job.RunAsync(stop => SupplyBuyer.Buy(rig, offers, options, stop));
 
         // The options show a moment before this: whoever has opened one by then keeps it open.
@@ -133,7 +133,7 @@ public sealed partial class BuyPanel : ComponentBase, IDisposable
     /// <summary>The rig with what is bought, and without the loads that room was kept for.</summary>
     private RigPreview PreviewOf(BuyOption option)
     {
-        var rig = (_job.Answer?.Room ?? []).Items.Aggregate(option.Plan.Rig, static (rig, id) => rig.RemoveLoad(id));
+        var rig = (_job.Answer?.ReservedLoads ?? []).Items.Aggregate(option.Plan.Rig, static (rig, id) => rig.RemoveLoad(id));
         return new RigPreview(T["putting {0} into the rig", Shopping(option)].Value, rig, RigSession.Judge(rig));
     }
 }

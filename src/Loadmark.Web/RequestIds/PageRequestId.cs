@@ -1,20 +1,20 @@
 using System.Collections;
 
-namespace Loadmark.Web.Marks;
+namespace Loadmark.Web.RequestIds;
 
 /// <summary>
 /// The id of a page that is open, which the log's lines of it carry and an error on it shows: that of the request that the page was opened
 /// with. As a scope of the log it tells the id that is known when a line is written.
 /// </summary>
-/// <param name="marks">Gives an id of its own to what no page was opened for.</param>
-public sealed class PageMark(MarkSource marks) : IReadOnlyList<KeyValuePair<string, object?>>
+/// <param name="ids">Gives an id of its own to what no page was opened for.</param>
+public sealed class PageRequestId(RequestIdSource ids) : IReadOnlyList<KeyValuePair<string, object?>>
 {
     private string? _id;
 
     /// <summary>The id.</summary>
     public string Id
     {
-        get => _id ??= marks.Next();
+        get => _id ??= ids.Next();
         set => _id = value;
     }
 

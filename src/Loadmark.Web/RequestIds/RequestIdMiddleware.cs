@@ -5,16 +5,16 @@ using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Microsoft.Extensions.Logging;
 
-namespace Loadmark.Web.Marks;
+namespace Loadmark.Web.RequestIds;
 
 /// <summary>
 /// Gives each request its id, tells the log what became of it, and answers for a fault in the program: with the id, and without details.
 /// </summary>
 /// <param name="next">What handles the request.</param>
-/// <param name="marks">Gives ids.</param>
+/// <param name="ids">Gives ids.</param>
 /// <param name="clock">Measures how long an answer takes.</param>
 /// <param name="log">The log.</param>
-public sealed class RequestMarks(RequestDelegate next, MarkSource marks, TimeProvider clock, ILogger<RequestMarks> log)
+public sealed class RequestIdMiddleware(RequestDelegate next, RequestIdSource ids, TimeProvider clock, ILogger<RequestIdMiddleware> log)
 {
     private static readonly string[] Methods =
         [HttpMethods.Get, HttpMethods.Post, HttpMethods.Put, HttpMethods.Delete, HttpMethods.Head, HttpMethods.Options, HttpMethods.Patch];
@@ -24,7 +24,7 @@ public sealed class RequestMarks(RequestDelegate next, MarkSource marks, TimePro
     public async Task InvokeAsync(HttpContext context)
     {
         ArgumentNullException.ThrowIfNull(context);
-        context.TraceIdentifier = marks.Next();
+        context.TraceIdentifier = ids.Next();
         using var scope = log.BeginScope(new Dictionary<string, object?>(StringComparer.Ordinal) { ["id"] = context.TraceIdentifier });
         var begin = clock.GetTimestamp();
         try

@@ -1,13 +1,13 @@
 using System.Text;
 
-namespace Loadmark.Web.Marks;
+namespace Loadmark.Web.RequestIds;
 
 /// <summary>
 /// Gives every request an id that can be told over the telephone: "K7Q2M9A-1F". The first part is when the program began, the second
 /// counts, so that an id finds its line in the logs of months.
 /// </summary>
 /// <param name="clock">Tells when the program began.</param>
-public sealed class MarkSource(TimeProvider clock)
+public sealed class RequestIdSource(TimeProvider clock)
 {
     // Crockford's base 32: no I, L, O or U, which are misheard or misread.
     private const string Letters = "0123456789ABCDEFGHJKMNPQRSTVWXYZ";

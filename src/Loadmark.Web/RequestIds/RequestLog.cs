@@ -1,6 +1,6 @@
 using Microsoft.Extensions.Logging;
 
-namespace Loadmark.Web.Marks;
+namespace Loadmark.Web.RequestIds;
 
 /// <summary>What the log is told of requests: never their address or content, which may be a rig's.</summary>
 internal static partial class RequestLog

@@ -6,7 +6,7 @@ using Loadmark.Storage.Rigs;
 
 namespace Loadmark.Workshop.Sessions;
 
-/// <summary>Two windows that have edited one rig, until it is settled which edit counts or how both do.</summary>
+/// <summary>Two windows that have edited one rig, until it is decided which edit counts or how both do.</summary>
 /// <param name="Before">The text that both began from.</param>
 /// <param name="Ours">The text on this page.</param>
 /// <param name="Theirs">The rig as the other window kept it.</param>

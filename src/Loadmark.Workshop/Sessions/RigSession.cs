@@ -58,7 +58,7 @@ public sealed class RigSession(RigStore store, LibraryCache? cache = null) : IDi
     /// <summary>The rig as another window has kept it meanwhile; null unless both have edited it.</summary>
     public StoredRig? Theirs => Conflict?.Theirs;
 
-    /// <summary>What both have edited, and how it is to be settled; null unless both have.</summary>
+    /// <summary>What both have edited, and how it is to be resolved; null unless both have.</summary>
     public EditConflict? Conflict { get; private set; }
 
     /// <summary>Whether the last edit had to write the file anew, so that comments in it are gone. Undo brings them back.</summary>
@@ -140,14 +140,14 @@ public sealed class RigSession(RigStore store, LibraryCache? cache = null) : IDi
     /// <summary>Tries again to keep what could not be kept.</summary>
     public Task RetryAsync() => Kept is null ? Task.CompletedTask : SaveAsync(_pending, null);
 
-    /// <summary>Settles that two windows have edited the rig: theirs counts, and ours is one step back.</summary>
+    /// <summary>Resolves the conflict of two windows that have edited the rig: theirs counts, and ours is one step back.</summary>
     public Task TakeTheirsAsync() =>
-        Conflict is { Theirs: var theirs } ? SettleAsync("taking the other window's edit", theirs.Name, theirs.Text) : Task.CompletedTask;
+        Conflict is { Theirs: var theirs } ? ResolveAsync("taking the other window's edit", theirs.Name, theirs.Text) : Task.CompletedTask;
 
-    /// <summary>Settles that two windows have edited the rig: ours counts, and theirs is one step back.</summary>
+    /// <summary>Resolves the conflict of two windows that have edited the rig: ours counts, and theirs is one step back.</summary>
     public Task KeepOursAsync() => Theirs is { } theirs ? SaveAsync(_pending, theirs.Revision) : Task.CompletedTask;
 
-    /// <summary>Settles that two windows have edited the rig: both count, as chosen; ours is one step back and theirs two.</summary>
+    /// <summary>Resolves the conflict of two windows that have edited the rig: both count, as chosen; ours is one step back and theirs two.</summary>
     /// <returns>Why they do not fit together, and nothing is changed; null when it is done.</returns>
     public async Task<string?> MergeAsync()
     {
@@ -163,16 +163,16 @@ public sealed class RigSession(RigStore store, LibraryCache? cache = null) : IDi
             return fault.Message;
         }
 
-        await SettleAsync("merging two windows' edits", merged.Rig.Name, update.Text);
+        await ResolveAsync("merging two windows' edits", merged.Rig.Name, update.Text);
         LostComments = Conflict is null && !update.CommentsKept;
         return null;
     }
 
-    /// <summary>Keeps ours after theirs, so that it can be undone to, and then what was settled.</summary>
-    private async Task SettleAsync(string what, string name, string text)
+    /// <summary>Keeps ours after theirs, so that it can be undone to, and then what was resolved.</summary>
+    private async Task ResolveAsync(string what, string name, string text)
     {
         var conflict = Conflict!;
-        StoredRig? settled = null;
+        StoredRig? resolved = null;
         await _turn.WaitAsync();
         try
         {
@@ -185,7 +185,7 @@ public sealed class RigSession(RigStore store, LibraryCache? cache = null) : IDi
             }
 
             if (outcome is { State: SaveState.Saved })
-                settled = outcome.Rig;
+                resolved = outcome.Rig;
             else if (outcome is { State: SaveState.Conflict, Rig: { } third })
                 Conflict = conflict.With(conflict.Ours, third);
             else
@@ -200,8 +200,8 @@ public sealed class RigSession(RigStore store, LibraryCache? cache = null) : IDi
             _turn.Release();
         }
 
-        if (settled is not null)
-            await TakeAsync(settled);
+        if (resolved is not null)
+            await TakeAsync(resolved);
         else
             Changed?.Invoke(this, EventArgs.Empty);
     }

@@ -7,26 +7,26 @@ namespace Loadmark.Workshop.Solves;
 /// <param name="most">How many may run at once, 1 or more.</param>
 public sealed class SolveGate(int most) : IDisposable
 {
-    private readonly SemaphoreSlim _room = new(most);
+    private readonly SemaphoreSlim _slots = new(most);
 
-    /// <summary>Runs a solve on another thread, when there is room.</summary>
+    /// <summary>Runs a solve on another thread, when a slot is free.</summary>
     /// <typeparam name="T">The answer.</typeparam>
     /// <param name="solve">The solve; ends soon after its token is cancelled.</param>
     /// <param name="cancellation">Ends the wait, or the solve.</param>
     /// <exception cref="OperationCanceledException">It was cancelled before it began, or the solve gave up.</exception>
     public async Task<T> RunAsync<T>(Func<CancellationToken, T> solve, CancellationToken cancellation)
     {
-        await _room.WaitAsync(cancellation);
+        await _slots.WaitAsync(cancellation);
         try
         {
             return await Task.Run(() => solve(cancellation), CancellationToken.None);
         }
         finally
         {
-            _room.Release();
+            _slots.Release();
         }
     }
 
     /// <inheritdoc/>
-    public void Dispose() => _room.Dispose();
+    public void Dispose() => _slots.Dispose();
 }

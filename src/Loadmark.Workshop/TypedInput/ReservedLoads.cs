@@ -3,8 +3,8 @@ using Loadmark.Core.Rigs;
 
 namespace Loadmark.Workshop.TypedInput;
 
-/// <summary>The labels of loads to come, which room is to be kept for.</summary>
-public static class RoomLabels
+/// <summary>The labels of loads to come, which capacity is to be reserved for.</summary>
+public static class ReservedLoads
 {
     /// <summary>Reads them.</summary>
     /// <param name="texts">The labels as typed.</param>

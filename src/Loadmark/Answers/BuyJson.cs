@@ -41,7 +41,7 @@ internal static class BuyJson
         .Figure("priceBound", static result => result.PriceBound, "What nothing that feeds all costs less than, in the money of the list.")
         .List("options", static result => result.Front, Option, "What to choose from, the cheapest first.")
         .Flag("optionsComplete", static result => result.IsFrontComplete, "Whether every option that is worth its price is there.")
-        .Texts("room", static result => result.Room, "Loads that room is kept for.")
+        .Texts("room", static result => result.ReservedLoads, "Loads that room is kept for.")
         .Texts("unsuited", static result => result.Unsuited, "Loads that nothing on the list could feed.")
         .Texts("needLeads", static result => result.NeedLeads, "Loads that could be fed with other leads.")
         .List("leftOut", static result => result.LeftOut, LeftOut, "Supplies of the list that were not looked at.");

@@ -17,7 +17,7 @@ internal sealed record ProblemExtras
         .List(
             "priceErrors", static extras => extras.PriceErrors, CheckJson.Fault, "What keeps the price list from being read.",
             Presence.OrAbsent)
-        .Value("present", static extras => extras.Present, KeptRigJson.Kept, Presence.OrAbsent)
+        .Value("present", static extras => extras.Present, StoredRigJson.Rig, Presence.OrAbsent)
         .Value("presentGear", static extras => extras.PresentGear, GearJson.Shown, Presence.OrAbsent);
 
     /// <summary>What keeps a rig, or gear, from being read; null where it is not about that.</summary>

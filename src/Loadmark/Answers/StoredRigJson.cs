@@ -5,7 +5,7 @@ using Loadmark.Storage.Rigs;
 namespace Loadmark.Answers;
 
 /// <summary>Kept rigs as JSON, as programs are told them.</summary>
-internal static class KeptRigJson
+internal static class StoredRigJson
 {
     private static JsonShape<RigSummary> Head { get; } = new JsonShape<RigSummary>("RigSummary", "A kept rig, without its text.")
         .Uuid("id", static rig => rig.Id, "What it is known by.")
@@ -19,7 +19,7 @@ internal static class KeptRigJson
         .List("rigs", static rigs => rigs, Head, "The last changed first.");
 
     /// <summary>One rig.</summary>
-    public static JsonShape<StoredRig> Kept { get; } = new JsonShape<StoredRig>("KeptRig", "A kept rig.")
+    public static JsonShape<StoredRig> Rig { get; } = new JsonShape<StoredRig>("KeptRig", "A kept rig.")
         .Include(Head, static rig => new RigSummary(rig.Id, rig.Name, rig.Changed, rig.Revision))
         .Text("text", static rig => rig.Text, "The rig file's text, to the letter as it was kept.")
         .Text("undo", static rig => rig.UndoWhat, "What undoing would take back; null where there is nothing.", Presence.OrNull)

@@ -1,11 +1,11 @@
 using System.Text;
-using Loadmark.Api.Answering;
-using Loadmark.Api.Asking;
 using Loadmark.Api.Description;
-using Loadmark.Api.Keeping;
+using Loadmark.Api.Execution;
 using Loadmark.Api.Library;
 using Loadmark.Api.Monitoring;
 using Loadmark.Api.Questions;
+using Loadmark.Api.Requests;
+using Loadmark.Api.StoredRigs;
 using Loadmark.Web.Problems;
 using Microsoft.AspNetCore.Routing.Constraints;
 
@@ -26,7 +26,7 @@ internal static class ApiEndpoints
         services.AddSingleton<RequestReader>();
         services.AddSingleton<ApiGate>();
         services.AddSingleton<QuestionEndpoint>();
-        services.AddSingleton<KeptRequests>();
+        services.AddSingleton<StoreRequests>();
         services.AddSingleton<RigsEndpoint>();
         services.AddSingleton<GearEndpoint>();
         services.AddSingleton<GearFileEndpoint>();

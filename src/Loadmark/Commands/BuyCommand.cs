@@ -28,7 +28,7 @@ internal sealed class BuyCommand(Surroundings around, IRigSource source)
         if (Complaints.AboutOnly(request.Only, rig, StandardInput.NameOf(request.Rig)) is { } complaint)
             return complaints.Unusable(complaint);
 
-        if (RoomLabels.Read(request.Room, out var vague) is not { } room)
+        if (ReservedLoads.Read(request.Room, out var vague) is not { } room)
             return complaints.Unusable($"--room: {vague}");
 
         var interruption = around.Interruption();
@@ -45,9 +45,9 @@ internal sealed class BuyCommand(Surroundings around, IRigSource source)
     private BuyResult Buy(
         Rig rig, IReadOnlyList<Offer> offers, ValueList<Nameplate> room, IReadOnlyCollection<string> only, CancellationToken interruption)
     {
-        using var talk = new ProgressTalk<BuyProgress>(around, WordsOf);
+        using var talk = new ProgressNotice<BuyProgress>(around, WordsOf);
         var options =
-            new BuyOptions { Room = room, Only = only.Count == 0 ? null : only.ToHashSet(StringComparer.Ordinal), Progress = talk };
+            new BuyOptions { ReservedLoads = room, Only = only.Count == 0 ? null : only.ToHashSet(StringComparer.Ordinal), Progress = talk };
         return SupplyBuyer.Buy(rig, offers, options, interruption);
     }
 

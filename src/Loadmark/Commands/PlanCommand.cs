@@ -32,7 +32,7 @@ internal sealed class PlanCommand(Surroundings around, IRigSource source)
             return complaints.Unusable(complaint);
 
         var interruption = around.Interruption();
-        using var talk = new ProgressTalk<PlanProgress>(
+        using var talk = new ProgressNotice<PlanProgress>(
             around,
             static at =>
                 $"{at.Level} {FigureDisplay.Number(at.Value)}, not below {FigureDisplay.Number(at.Bound)}. Ctrl-C shows the best so far.");

@@ -20,7 +20,7 @@ internal sealed class SettleCommand(Surroundings around, IRigSource source)
         var interruption = around.Interruption();
         try
         {
-            using var talk = new PatienceTalk(around, "computing what each load gets");
+            using var talk = new WaitNotice(around, "computing what each load gets");
             var (circuit, settled, check) = SettledRig.Of(rig, interruption);
             talk.Dispose();
             var spread = SpreadRun.Of(request.Spread, around, options => RigSpread.Settle(circuit, options, interruption));

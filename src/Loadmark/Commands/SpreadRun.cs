@@ -16,7 +16,7 @@ internal static class SpreadRun
     {
         if (sampling is null)
             return null;
-        using var talk = new ProgressTalk<SpreadProgress>(
+        using var talk = new ProgressNotice<SpreadProgress>(
             around, static at => $"{at.Done} of {at.Samples} samples. Ctrl-C shows what was sampled so far.");
         return run(sampling.Options(talk));
     }

@@ -26,7 +26,7 @@ internal sealed class StartUpCommand(Surroundings around, IRigSource source)
         var interruption = around.Interruption();
         try
         {
-            using var talk = new PatienceTalk(around, "computing the first seconds after switch-on");
+            using var talk = new WaitNotice(around, "computing the first seconds after switch-on");
             var (circuit, started, check) = StartedRig.Of(rig, interruption);
             talk.Dispose();
             var spread = SpreadRun.Of(request.Spread, around, options => RigSpread.StartUp(circuit, options, cancellation: interruption));

@@ -4,7 +4,7 @@ namespace Loadmark.Hosting;
 
 /// <summary>Says every second or so what a long computation is at; a short one says nothing.</summary>
 /// <typeparam name="TProgress">What the computation tells.</typeparam>
-internal sealed class ProgressTalk<TProgress> : IProgress<TProgress>, IDisposable
+internal sealed class ProgressNotice<TProgress> : IProgress<TProgress>, IDisposable
     where TProgress : class
 {
     private static readonly TimeSpan Pause = TimeSpan.FromSeconds(1);
@@ -19,7 +19,7 @@ internal sealed class ProgressTalk<TProgress> : IProgress<TProgress>, IDisposabl
     /// <summary>Begins to count.</summary>
     /// <param name="around">Where to say it, and the clock.</param>
     /// <param name="words">What to say of how far it has come, as a sentence or two.</param>
-    public ProgressTalk(Surroundings around, Func<TProgress, string> words)
+    public ProgressNotice(Surroundings around, Func<TProgress, string> words)
     {
         (_error, _time, _words) = (around.Error, around.Time, words);
         _begin = _time.GetTimestamp();

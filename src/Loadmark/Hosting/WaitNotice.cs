@@ -3,7 +3,7 @@ using System.Globalization;
 namespace Loadmark.Hosting;
 
 /// <summary>Says every second that something is still being done; what is quick says nothing.</summary>
-internal sealed class PatienceTalk : IDisposable
+internal sealed class WaitNotice : IDisposable
 {
     private static readonly TimeSpan Pause = TimeSpan.FromSeconds(1);
 
@@ -12,7 +12,7 @@ internal sealed class PatienceTalk : IDisposable
     /// <summary>Begins to count.</summary>
     /// <param name="around">Where to say it, and the clock.</param>
     /// <param name="what">What is being done: "computing the first seconds".</param>
-    public PatienceTalk(Surroundings around, string what)
+    public WaitNotice(Surroundings around, string what)
     {
         var begin = around.Time.GetTimestamp();
         _timer = around.Time.CreateTimer(

@@ -1,4 +1,4 @@
-using Loadmark.Api.Asking;
+using Loadmark.Api.Requests;
 using Loadmark.Serving.Logs;
 using Loadmark.Web.Guarding;
 using Loadmark.Web.Views;

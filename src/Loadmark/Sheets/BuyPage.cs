@@ -24,10 +24,10 @@ internal static class BuyPage
     {
         sheet.Put("BUY  ", SheetStyle.Strong).Wrap(result.Rig.Name, sheet.Column, SheetStyle.Strong).EndLine();
         sheet.PadTo(Indent).Wrap(Verdict(result), Indent).EndLine();
-        if (result.Room.Count > 0)
+        if (result.ReservedLoads.Count > 0)
             sheet.PadTo(Indent)
                 .Wrap(
-                    $"Room is kept for {string.Join(", ", result.Rig.Loads.Items.Where(load => result.Room.Items.Contains(load.Id)).Select(static load => $"{load.Id} ({load.Label})"))}.",
+                    $"Room is kept for {string.Join(", ", result.Rig.Loads.Items.Where(load => result.ReservedLoads.Items.Contains(load.Id)).Select(static load => $"{load.Id} ({load.Label})"))}.",
                     Indent).EndLine();
 
         if (result.Cheapest is { } cheapest)

@@ -46,7 +46,7 @@ internal static class SettlePage
         outlets.Write(sheet);
         var free = settled.Outlets.Items.Where(static outlet => outlet.IsFree).Select(static outlet => $"{outlet.Outlet}").ToList();
         if (free.Count > 0)
-            sheet.PadTo(Indent).Wrap($"Free: {Words.List(free)}.", Indent, SheetStyle.Faint).EndLine();
+            sheet.PadTo(Indent).Wrap($"Free: {Phrases.List(free)}.", Indent, SheetStyle.Faint).EndLine();
         SimulationParts.WriteTotals(sheet, settled.Totals, "");
         SpreadBlock.Write(sheet, spread);
         SimulationParts.WriteRest(sheet, check, settled.Assumptions, settled.Untold);
@@ -64,8 +64,8 @@ internal static class SettlePage
             " ",
             new[]
             {
-                dark.Count > 0 ? $"{Words.List(dark)} {Words.Verb(dark.Count, "does", "do")} not run." : "",
-                low.Count > 0 ? $"{Words.List(low)} {Words.Verb(low.Count, "gets", "get")} under 0.90 of the lowest printed voltage." : "",
+                dark.Count > 0 ? $"{Phrases.List(dark)} {Phrases.Verb(dark.Count, "does", "do")} not run." : "",
+                low.Count > 0 ? $"{Phrases.List(low)} {Phrases.Verb(low.Count, "gets", "get")} under 0.90 of the lowest printed voltage." : "",
             }.Where(static text => text.Length > 0));
     }
 

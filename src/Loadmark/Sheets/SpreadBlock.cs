@@ -23,14 +23,14 @@ internal static class SpreadBlock
         Line(sheet, Verdict(spread), spread.Runs.Held == spread.Runs.Samples ? SheetStyle.Green : SheetStyle.Orange);
         if (spread.LeftOut.Count > 0)
         {
-            var names = Core.Checks.Words.List([.. spread.LeftOut]);
+            var names = Core.Checks.Phrases.List([.. spread.LeftOut]);
             Line(sheet, $"Left out, as nothing tells what becomes of it: {names}.", SheetStyle.Orange);
         }
 
         if (spread.OpenUpwards.Count > 0)
             Line(
                 sheet,
-                $"The draw of {Core.Checks.Words.List([.. spread.OpenUpwards])} is known from below only. All of this is for that least draw, and the worst corner cannot be told: measure it.",
+                $"The draw of {Core.Checks.Phrases.List([.. spread.OpenUpwards])} is known from below only. All of this is for that least draw, and the worst corner cannot be told: measure it.",
                 SheetStyle.Orange);
         if (spread.Uncomputed > 0)
             Line(sheet, $"{spread.Uncomputed} samples could not be computed in full; they count as not running.", SheetStyle.Orange);

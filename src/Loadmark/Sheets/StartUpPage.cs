@@ -63,7 +63,7 @@ internal static class StartUpPage
         {
             (_, false) => $"The first {FigureDisplay.Computed(started.Duration)} could be computed, no more.",
             (0, _) => $"Everything comes up and stays up; at rest after {FigureDisplay.Computed(started.SettledAfter ?? default)}.",
-            _ => $"In the first {FigureDisplay.Computed(started.Duration)} {Words.List(failing)} {Words.Verb(failing.Count, "does", "do")} not come up properly.",
+            _ => $"In the first {FigureDisplay.Computed(started.Duration)} {Phrases.List(failing)} {Phrases.Verb(failing.Count, "does", "do")} not come up properly.",
         };
         SimulationParts.WriteVerdict(sheet, check, text, failing.Count == 0 && started.IsComplete);
     }
@@ -76,7 +76,7 @@ internal static class StartUpPage
         if (reasons.Count > 0)
             sheet.BlankLine();
         foreach (var outlets in reasons)
-            sheet.PadTo(Indent).Wrap($"The peak of {Words.List([.. outlets])} is a range: {outlets.Key}.", Indent).EndLine();
+            sheet.PadTo(Indent).Wrap($"The peak of {Phrases.List([.. outlets])} is a range: {outlets.Key}.", Indent).EndLine();
     }
 
     /// <summary>What happens: where something does not come up, only on its outlets; the rest is not what one looks for.</summary>

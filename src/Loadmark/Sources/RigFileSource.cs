@@ -25,11 +25,11 @@ internal sealed class RigFileSource(Surroundings around, string? data) : IRigSou
             // Who types the rig, or forgot the pipe, is told what the program waits for.
             if (path == StandardInput.Mark)
             {
-                using var talk = new PatienceTalk(around, "waiting for the end of the rig on standard input");
+                using var talk = new WaitNotice(around, "waiting for the end of the rig on standard input");
                 return RigFileReader.ReadWithText(around.Input(), FileError.StandardInput, library);
             }
 
-            using var pipe = MayBeAPipe(path) ? new PatienceTalk(around, $"waiting for {path}") : null;
+            using var pipe = MayBeAPipe(path) ? new WaitNotice(around, $"waiting for {path}") : null;
             return RigFileReader.ReadFileWithText(path, library);
         }
         catch (StorageException fault)

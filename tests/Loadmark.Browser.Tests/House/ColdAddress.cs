@@ -5,4 +5,4 @@ namespace Loadmark.Browser.Tests.House;
 /// <param name="Name">What is special about it, in a few words.</param>
 /// <param name="PrepareAsync">Puts into the program what is to be there, and answers the address.</param>
 /// <param name="UseAsync">Does what somebody does on the page, and sees that it was done.</param>
-internal sealed record ColdAddress(string Route, string Name, Func<KeptContent, Task<string>> PrepareAsync, Func<IPage, Task> UseAsync);
+internal sealed record ColdAddress(string Route, string Name, Func<StoredContent, Task<string>> PrepareAsync, Func<IPage, Task> UseAsync);

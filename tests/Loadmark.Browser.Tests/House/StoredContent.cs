@@ -10,7 +10,7 @@ namespace Loadmark.Browser.Tests.House;
 /// </summary>
 /// <param name="program">The program.</param>
 /// <param name="openAsync">Opens another window, for what only the page tells.</param>
-internal sealed class KeptContent(RunningProgram program, Func<Task<IPage>> openAsync) : IDisposable
+internal sealed class StoredContent(RunningProgram program, Func<Task<IPage>> openAsync) : IDisposable
 {
     private readonly HttpClient _client = new()
     {

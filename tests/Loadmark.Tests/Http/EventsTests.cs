@@ -1,6 +1,6 @@
 using System.Net.ServerSentEvents;
 using System.Text.Json;
-using Loadmark.Api.Asking;
+using Loadmark.Api.Requests;
 
 namespace Loadmark.Tests.Http;
 

@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
-using Loadmark.Api.Asking;
+using Loadmark.Api.Requests;
 
 namespace Loadmark.Tests.Http;
 

@@ -1,6 +1,6 @@
 using System.Text;
-using Loadmark.Api.Answering;
-using Loadmark.Api.Asking;
+using Loadmark.Api.Execution;
+using Loadmark.Api.Requests;
 using Loadmark.Web.Views;
 using Loadmark.Workshop.Solves;
 using Microsoft.Extensions.DependencyInjection;

@@ -1,7 +1,7 @@
 using System.Net.Http.Headers;
 using System.Text;
 using System.Text.Json;
-using Loadmark.Api.Asking;
+using Loadmark.Api.Requests;
 using Loadmark.Files.Library;
 using Loadmark.Serving;
 using Loadmark.Serving.Logs;

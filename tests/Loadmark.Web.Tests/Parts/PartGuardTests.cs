@@ -18,7 +18,7 @@ public sealed class PartGuardTests : PageTest
         var alert = page.Find("[role=alert]");
         Assert.Contains("This part of the page stopped: diagram", alert.TextContent, StringComparison.Ordinal);
         Assert.Contains("the <b>scale</b> is gone", alert.TextContent, StringComparison.Ordinal);
-        Assert.Contains($"by this id: {Services.GetRequiredService<Loadmark.Web.Marks.PageMark>().Id}", alert.TextContent, StringComparison.Ordinal);
+        Assert.Contains($"by this id: {Services.GetRequiredService<Loadmark.Web.RequestIds.PageRequestId>().Id}", alert.TextContent, StringComparison.Ordinal);
         Assert.Equal("still here", page.Find("#other").TextContent);
 
         _isBroken = false;

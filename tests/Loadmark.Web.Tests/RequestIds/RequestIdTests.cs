@@ -1,15 +1,15 @@
-using Loadmark.Web.Marks;
+using Loadmark.Web.RequestIds;
 using Microsoft.Extensions.Logging;
 
-namespace Loadmark.Web.Tests.Marks;
+namespace Loadmark.Web.Tests.RequestIds;
 
 /// <summary>Ids that find a request or a page in the log.</summary>
-public sealed class MarkTests
+public sealed class RequestIdTests
 {
     [Fact]
     public async Task No_two_are_alike_and_each_can_be_read_out()
     {
-        var marks = new MarkSource(TimeProvider.System);
+        var marks = new RequestIdSource(TimeProvider.System);
         var ids = await Task.WhenAll(Enumerable.Range(0, 1000).Select(_ => Task.Run(marks.Next)));
         Assert.Distinct(ids);
         Assert.All(ids, static id => Assert.Matches("^[0-9A-HJKMNP-TV-Z]{6,8}-[0-9A-HJKMNP-TV-Z]{1,3}$", id));
@@ -18,7 +18,7 @@ public sealed class MarkTests
     [Fact]
     public void A_page_has_the_id_that_it_was_opened_with_or_one_of_its_own()
     {
-        var mark = new PageMark(new MarkSource(TimeProvider.System));
+        var mark = new PageRequestId(new RequestIdSource(TimeProvider.System));
         var own = mark.Id;
         Assert.NotEmpty(own);
         Assert.Equal(own, mark.Id);
@@ -30,10 +30,10 @@ public sealed class MarkTests
     [Fact]
     public async Task What_is_logged_while_a_page_asks_for_something_carries_its_id()
     {
-        var mark = new PageMark(new MarkSource(TimeProvider.System)) { Id = "before" };
+        var mark = new PageRequestId(new RequestIdSource(TimeProvider.System)) { Id = "before" };
         var log = new ScopeLog();
         string? seen = null;
-        await new CircuitMarks(mark, log).CreateInboundActivityHandler(_ =>
+        await new PageRequestIdHandler(mark, log).CreateInboundActivityHandler(_ =>
         {
             mark.Id = "ABC-1"; // as the page learns it while it is opened
             seen = (Assert.Single(log.Scopes) as IReadOnlyList<KeyValuePair<string, object?>>)?[0].Value as string;
@@ -43,7 +43,7 @@ public sealed class MarkTests
         Assert.Empty(log.Scopes);
     }
 
-    private sealed class ScopeLog : ILogger<CircuitMarks>, IDisposable
+    private sealed class ScopeLog : ILogger<PageRequestIdHandler>, IDisposable
     {
         public List<object> Scopes { get; } = [];
 

@@ -29,7 +29,7 @@ internal sealed class AcIntoDc : NameplateRule
                 {
                     report.Add(
                         this,
-                        Words.Subjects(load, feed),
+                        Phrases.Subjects(load, feed),
                         $"{feed.OutletNames} gives alternating current; {load.Id} is made for direct current{(load.Rating.Form.IsAssumed ? " (assumed, its label does not say)" : "")}.",
                         "a.c. ~ into d.c. ⎓",
                         $"Feed {load.Id} from a d.c. outlet of {load.Rating.Voltage.Value}.");
@@ -46,7 +46,7 @@ internal sealed class AcIntoDc : NameplateRule
                     report.Add(
                         this,
                         Severity.Unsure,
-                        Words.Subjects(load, feed),
+                        Phrases.Subjects(load, feed),
                         $"{feed.OutletNames} gives alternating current, and whether {load.Id} is made for that is not known.",
                         "a.c. ~ into ?",
                         $"Look for ~ or a.c. beside the jack of {load.Id}; where there is neither, ask the maker.");
@@ -60,7 +60,7 @@ internal sealed class AcIntoDc : NameplateRule
                 this,
                 Severity.Unsure,
                 [.. outlets, .. concerned],
-                $"Whether {Words.List(outlets)} {Words.Verb(outlets.Count, "gives", "give")} direct or alternating current is not known: the wrong one can destroy {Words.List(concerned)}.",
+                $"Whether {Phrases.List(outlets)} {Phrases.Verb(outlets.Count, "gives", "give")} direct or alternating current is not known: the wrong one can destroy {Phrases.List(concerned)}.",
                 "neither ⎓ nor ~ is printed",
                 "Look for ⎓ or d.c., ~ or a.c. on the label, or measure with a meter on both ranges: an a.c. outlet shows next to nothing on the d.c. range.");
         }

@@ -33,8 +33,8 @@ internal sealed class AcShared : NameplateRule
         var loads = judged.IdsWhere(static load => load.IsOnWinding);
         report.Add(
             this,
-            Words.Subjects(judged.Group, loads),
-            $"{Words.List(loads)} take alternating current from one winding, that of {Words.List(judged.Group.Names)}{Taken(judged)}, and their audio "
+            Phrases.Subjects(judged.Group, loads),
+            $"{Phrases.List(loads)} take alternating current from one winding, that of {Phrases.List(judged.Group.Names)}{Taken(judged)}, and their audio "
             + "leads join their grounds. What is inside decides; where their rectifiers differ, the winding is shorted through the screens.",
             $"{loads.Count} a.c. loads with joined grounds > 1 on one winding",
             "Give each an a.c. adaptor, or an isolated a.c. outlet, of its own.");
@@ -44,18 +44,18 @@ internal sealed class AcShared : NameplateRule
     {
         var alternating = judged.IdsWhere(static load => load.IsOnWinding);
         var direct = judged.IdsWhere(static load => load.MeetsWindings);
-        var names = Words.List(judged.Group.Names);
+        var names = Phrases.List(judged.Group.Names);
         report.Add(
             this,
             Severity.Unsure,
-            Words.Subjects(judged.Group, [.. alternating, .. direct]),
-            $"{Words.List(alternating)} takes alternating current and {Words.List(direct)} {Words.Verb(direct.Count, "takes", "take")} direct current "
+            Phrases.Subjects(judged.Group, [.. alternating, .. direct]),
+            $"{Phrases.List(alternating)} takes alternating current and {Phrases.List(direct)} {Phrases.Verb(direct.Count, "takes", "take")} direct current "
             + $"from outlets of {names} that share a return{Taken(judged)}, and their audio leads join their grounds. If both come from one winding, "
             + "what is inside decides whether it is shorted through the screens.",
-            $"1 a.c. load beside {direct.Count} d.c. {Words.Verb(direct.Count, "load", "loads")} on one return, grounds joined",
+            $"1 a.c. load beside {direct.Count} d.c. {Phrases.Verb(direct.Count, "load", "loads")} on one return, grounds joined",
             "With the supply unplugged from the mains and from everything else, measure from each contact of the a.c. outlet to the return of a d.c. "
             + "outlet, with the meter's diode range, both ways round: where it never shows a path, the winding is apart; then type "
-            + $"'isolated: true' for the a.c. outlet. Else give {Words.List(alternating)} an a.c. adaptor of its own.");
+            + $"'isolated: true' for the a.c. outlet. Else give {Phrases.List(alternating)} an a.c. adaptor of its own.");
     }
 
     private static string Taken(JudgedReturn judged)

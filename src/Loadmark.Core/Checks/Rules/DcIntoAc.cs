@@ -30,7 +30,7 @@ internal sealed class DcIntoAc : NameplateRule
                 {
                     report.Add(
                         this,
-                        Words.Subjects(load, feed),
+                        Phrases.Subjects(load, feed),
                         $"{feed.OutletNames} gives direct current{(point.Form.IsAssumed ? " (assumed, its label does not say)" : "")}; {load.Id} is made for alternating current. "
                         + "It depends on what is inside: with a transformer there, direct current overheats it; with rectifiers, some of its voltages are missing and it may not run.",
                         "d.c. ⎓ into a.c. ~",
@@ -46,15 +46,15 @@ internal sealed class DcIntoAc : NameplateRule
 
         if (loads.Count > 0)
         {
-            var unknown = Words.Ids(loads);
+            var unknown = Phrases.Ids(loads);
             var said = UnclearLabel.Quote(loads, LabelTopics.Form);
             report.Add(
                 this,
                 Severity.Unsure,
                 [.. unknown],
-                $"Whether {Words.List(unknown)} {Words.Is(unknown.Count)} made for direct or alternating current is not known.{(said.Length > 0 ? said : " Direct current is usual only for ordinary pedals of 9 V.")}",
+                $"Whether {Phrases.List(unknown)} {Phrases.Is(unknown.Count)} made for direct or alternating current is not known.{(said.Length > 0 ? said : " Direct current is usual only for ordinary pedals of 9 V.")}",
                 "neither ⎓ nor ~ is printed",
-                $"Look for ⎓ or d.c., ~ or a.c. beside the jack{Words.Verb(unknown.Count, "", "s")}; where there is neither, ask the maker.");
+                $"Look for ⎓ or d.c., ~ or a.c. beside the jack{Phrases.Verb(unknown.Count, "", "s")}; where there is neither, ask the maker.");
         }
     }
 }

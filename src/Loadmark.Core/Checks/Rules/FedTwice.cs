@@ -26,7 +26,7 @@ internal sealed class FedTwice : NameplateRule
                 this,
                 [load.Id, .. outlets],
                 feeds.Count > 1
-                    ? $"{load.Id} is on {feeds.Count} feeds: {Words.List([.. feeds.Select(feed => feed.OutletNames)])}. It has one jack."
+                    ? $"{load.Id} is on {feeds.Count} feeds: {Phrases.List([.. feeds.Select(feed => feed.OutletNames)])}. It has one jack."
                     : $"{load.Id} is named {load.Feeds.Count} times on the feed from {feeds[0].OutletNames}. It has one jack.",
                 feeds.Count > 1 ? $"{feeds.Count} feeds > 1 jack" : $"{load.Feeds.Count} plugs > 1 jack",
                 "Keep one of them; to join outlets, write one feed with 'joined'.");

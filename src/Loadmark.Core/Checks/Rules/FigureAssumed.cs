@@ -49,16 +49,16 @@ internal sealed class FigureAssumed : NameplateRule
 
         foreach (var loads in byClass.Values)
         {
-            var ids = Words.Ids(loads);
+            var ids = Phrases.Ids(loads);
             var figures = loads[0].Rating.StandIn!;
             var kinds = loads.Select(load => load.Rating.Load.Kind!.Text).Distinct(StringComparer.Ordinal).ToList();
             report.Add(
                 this,
                 Severity.Margin,
                 [.. ids],
-                $"The draw of {Words.List(ids)} is not known: taken as {figures.StandIn}{Words.Verb(ids.Count, "", " each")}.{string.Concat(loads.Take(3).Select(UnclearFigure))}",
-                $"{Words.List(kinds)}: {figures}, taken as {figures.StandIn}",
-                $"Read the {Words.Verb(ids.Count, "label", "labels")} or measure.");
+                $"The draw of {Phrases.List(ids)} is not known: taken as {figures.StandIn}{Phrases.Verb(ids.Count, "", " each")}.{string.Concat(loads.Take(3).Select(UnclearFigure))}",
+                $"{Phrases.List(kinds)}: {figures}, taken as {figures.StandIn}",
+                $"Read the {Phrases.Verb(ids.Count, "label", "labels")} or measure.");
         }
     }
 
@@ -128,9 +128,9 @@ internal sealed class FigureAssumed : NameplateRule
                 this,
                 Severity.Margin,
                 [.. ids, .. budget.Subjects],
-                $"What {Words.List(ids)} {Words.Verb(ids.Count, "takes", "take")} to start is not known: taken as the running draw. If it is the printed one, {budget.Holder} cannot start {Words.Verb(ids.Count, "it", "them")}.",
+                $"What {Phrases.List(ids)} {Phrases.Verb(ids.Count, "takes", "take")} to start is not known: taken as the running draw. If it is the printed one, {budget.Holder} cannot start {Phrases.Verb(ids.Count, "it", "them")}.",
                 $"{budget.Text(most)} > {budget.Text(limit)}",
-                $"Measure what {Words.List(ids)} {Words.Verb(ids.Count, "takes", "take")} while booting.");
+                $"Measure what {Phrases.List(ids)} {Phrases.Verb(ids.Count, "takes", "take")} while booting.");
         }
     }
 
@@ -147,11 +147,11 @@ internal sealed class FigureAssumed : NameplateRule
                 this,
                 Severity.Margin,
                 [.. loads, .. budget.Subjects],
-                $"Nothing tells what {Words.List(loads)} {Words.Verb(loads.Count, "draws", "draw")}{Consequence(budget, loads.Count)}.{unclear}",
+                $"Nothing tells what {Phrases.List(loads)} {Phrases.Verb(loads.Count, "draws", "draw")}{Consequence(budget, loads.Count)}.{unclear}",
                 budget.Limit is { } limit && !budget.RunsOver
                     ? $"{budget.Text(limit)} − {budget.Text(budget.Run)} known = {budget.Text(limit - budget.Run)}"
                     : budget.Sum(starting: false),
-                $"Read the {Words.Verb(loads.Count, "label", "labels")} of {Words.List(loads)}, measure, or give the kind.");
+                $"Read the {Phrases.Verb(loads.Count, "label", "labels")} of {Phrases.List(loads)}, measure, or give the kind.");
         }
     }
 
@@ -160,8 +160,8 @@ internal sealed class FigureAssumed : NameplateRule
         if (budget.Limit is not { } limit)
             return $", nor what {budget.Holder} can give";
         if (budget.RunsOver)
-            return $"; {budget.Holder} is over its limit without {Words.Verb(count, "it", "them")}";
-        return $"; {budget.Holder} is enough only if that is no more than {budget.Text(limit - budget.Run)}{Words.Verb(count, "", " in all")}";
+            return $"; {budget.Holder} is over its limit without {Phrases.Verb(count, "it", "them")}";
+        return $"; {budget.Holder} is enough only if that is no more than {budget.Text(limit - budget.Run)}{Phrases.Verb(count, "", " in all")}";
     }
 
     /// <summary>A piece of the label with a digit in it may be the very figure that is missing.</summary>
@@ -224,7 +224,7 @@ internal sealed class FigureAssumed : NameplateRule
                 this,
                 Severity.Margin,
                 [.. names],
-                $"The plug of {Words.List(names)} is not known, and {Plug.Common} is usual only for ordinary pedals of 9 V: it may not fit.",
+                $"The plug of {Phrases.List(names)} is not known, and {Plug.Common} is usual only for ordinary pedals of 9 V: it may not fit.",
                 "plug not known",
                 "See that the plug goes in and holds, before the day it is needed.");
         }

@@ -31,15 +31,15 @@ internal sealed class GroundShort : NameplateRule
         var positive = judged.IdsWhere(static load => load is { IsOnWinding: false, Ground: GroundSide.Positive });
         var negative = judged.IdsWhere(static load => load is { IsOnWinding: false, Ground: GroundSide.Negative });
         var unknown = judged.IdsWhere(static load => load is { IsOnWinding: false, Ground: null });
-        var names = Words.List(group.Names);
+        var names = Phrases.List(group.Names);
         if (judged.Occupancy.Grounds == Fit.No)
         {
             report.Add(
                 this,
-                Words.Subjects(group, [.. positive, .. negative]),
-                $"{Words.List(positive)} {Words.Verb(positive.Count, "has", "have")} the ground on the positive side and {Words.Verb(positive.Count, "shares", "share")} the return of {names} with {Words.List(negative)}: the audio leads short the supply.",
+                Phrases.Subjects(group, [.. positive, .. negative]),
+                $"{Phrases.List(positive)} {Phrases.Verb(positive.Count, "has", "have")} the ground on the positive side and {Phrases.Verb(positive.Count, "shares", "share")} the return of {names} with {Phrases.List(negative)}: the audio leads short the supply.",
                 "+ of the supply meets − through the screens of the audio leads",
-                $"Feed {Words.List(positive)} from an isolated outlet or a supply of {Words.Verb(positive.Count, "its", "their")} own.");
+                $"Feed {Phrases.List(positive)} from an isolated outlet or a supply of {Phrases.Verb(positive.Count, "its", "their")} own.");
             return;
         }
 
@@ -48,11 +48,11 @@ internal sealed class GroundShort : NameplateRule
         report.Add(
             this,
             Severity.Unsure,
-            Words.Subjects(group, [.. unknown, .. others]),
-            $"Which side is the ground of {Words.List(unknown)} is not known, and {Words.Verb(unknown.Count, "it shares", "they share")} the return of {names}{(others.Count > 0 ? $" with {Words.List(others)}" : "")}: "
+            Phrases.Subjects(group, [.. unknown, .. others]),
+            $"Which side is the ground of {Phrases.List(unknown)} is not known, and {Phrases.Verb(unknown.Count, "it shares", "they share")} the return of {names}{(others.Count > 0 ? $" with {Phrases.List(others)}" : "")}: "
             + $"old circuits that are centre positive often have positive ground, and then the audio leads short the supply.{said}",
             "ground not known on a shared return",
-            $"With nothing connected, measure between the sleeve of the audio jack and both contacts of the power jack of {Words.List(unknown)}: the one with no resistance is the ground. "
-            + $"Then type it as 'ground', or give {Words.Verb(unknown.Count, "it", "each")} an isolated outlet.");
+            $"With nothing connected, measure between the sleeve of the audio jack and both contacts of the power jack of {Phrases.List(unknown)}: the one with no resistance is the ground. "
+            + $"Then type it as 'ground', or give {Phrases.Verb(unknown.Count, "it", "each")} an isolated outlet.");
     }
 }

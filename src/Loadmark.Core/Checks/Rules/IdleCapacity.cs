@@ -57,8 +57,8 @@ internal sealed class IdleCapacity : NameplateRule
             var limit = outlet.Limit!.Value.Value;
             report.Add(
                 this,
-                [outlet.Name, exchange.Outlet.Name, .. Words.Ids(outlet.Feeds[0].Loads)],
-                $"{Words.List(Words.Ids(outlet.Feeds[0].Loads))} {Words.Verb(outlet.Feeds[0].Loads.Length, "draws", "draw")} {outlet.Run} from {outlet.Name}, which can give {limit}; {exchange.Outlet.Name} is free and enough.",
+                [outlet.Name, exchange.Outlet.Name, .. Phrases.Ids(outlet.Feeds[0].Loads)],
+                $"{Phrases.List(Phrases.Ids(outlet.Feeds[0].Loads))} {Phrases.Verb(outlet.Feeds[0].Loads.Length, "draws", "draw")} {outlet.Run} from {outlet.Name}, which can give {limit}; {exchange.Outlet.Name} is free and enough.",
                 $"{outlet.Run} ≤ {FigureDisplay.Percent(1 - rig.Rig.HeadroomInForce)} × {exchange.Limit} = {exchange.Limit * (1 - rig.Rig.HeadroomInForce)}; {exchange.Limit} < {limit}",
                 $"Move to {exchange.Outlet.Name}, and {outlet.Name} is free for something larger.");
         }

@@ -47,7 +47,7 @@ internal sealed class LeadShortOfPlugs : NameplateRule
                 report.Add(
                     this,
                     [lead.Id, .. feeds.SelectMany(feed => feed.Loads).Select(load => load.Id).Distinct(StringComparer.Ordinal)],
-                    $"The lead {lead.Id} is in {feeds.Count} feeds; there {Words.Is(there)} {there} of it.",
+                    $"The lead {lead.Id} is in {feeds.Count} feeds; there {Phrases.Is(there)} {there} of it.",
                     $"{feeds.Count} > {there}",
                     $"Make {feeds.Count - there} more, or say under 'leads' how many there are (count).");
             }
@@ -61,7 +61,7 @@ internal sealed class LeadShortOfPlugs : NameplateRule
             report.Add(
                 this,
                 Severity.Margin,
-                [chain.Id, .. Words.Ids(feed.Loads)],
+                [chain.Id, .. Phrases.Ids(feed.Loads)],
                 $"How many plugs the chain {chain.Id} has is not given: it is enough only if it has {feed.Loads.Length} or more.",
                 "plugs not given",
                 $"Count them, and type them as 'plugs'.");
@@ -76,11 +76,11 @@ internal sealed class LeadShortOfPlugs : NameplateRule
         report.Add(
             this,
             Subjects(feed),
-            $"{feed.OutletNames} feeds {Words.List(Words.Ids(feed.Loads))} over {name}, which has {plugs} {Words.Verb(plugs, "plug", "plugs")} for loads.",
-            $"{feed.Loads.Length} loads > {plugs} {Words.Verb(plugs, "plug", "plugs")}",
+            $"{feed.OutletNames} feeds {Phrases.List(Phrases.Ids(feed.Loads))} over {name}, which has {plugs} {Phrases.Verb(plugs, "plug", "plugs")} for loads.",
+            $"{feed.Loads.Length} loads > {plugs} {Phrases.Verb(plugs, "plug", "plugs")}",
             feed.Joined == Joint.None
                 ? $"Use a daisy chain with {feed.Loads.Length} plugs or more."
-                : $"Use a lead that joins the outlets and has {feed.Loads.Length} plugs or more, or feed {Words.List(Words.Ids(feed.Loads.Skip(plugs)))} from elsewhere.");
+                : $"Use a lead that joins the outlets and has {feed.Loads.Length} plugs or more, or feed {Phrases.List(Phrases.Ids(feed.Loads.Skip(plugs)))} from elsewhere.");
     }
 
     private void JudgeEnds(WiredFeed feed, Report report)
@@ -92,7 +92,7 @@ internal sealed class LeadShortOfPlugs : NameplateRule
                 report.Add(
                     this,
                     Severity.Margin,
-                    Words.Subjects(feed),
+                    Phrases.Subjects(feed),
                     $"The lead that joins {feed.OutletNames} is not named: it runs only if there is one.",
                     "lead not named",
                     "List it under 'leads' and name it in the feed.");
@@ -112,14 +112,14 @@ internal sealed class LeadShortOfPlugs : NameplateRule
             report.Add(
                 this,
                 Subjects(feed),
-                $"{Words.Verb(feed.Outlets.Length, $"{feed.OutletNames} alone needs", $"{feed.OutletNames} in {feed.Joined.ToString().ToLowerInvariant()} need")} {wanted}; {lead.Id} is a {TypeText(lead.Type)}.",
+                $"{Phrases.Verb(feed.Outlets.Length, $"{feed.OutletNames} alone needs", $"{feed.OutletNames} in {feed.Joined.ToString().ToLowerInvariant()} need")} {wanted}; {lead.Id} is a {TypeText(lead.Type)}.",
                 $"{TypeText(lead.Type)} ≠ {wanted}",
                 $"Use {wanted}.");
         }
     }
 
     private static ValueList<string> Subjects(WiredFeed feed) =>
-        feed.Lead is { } lead ? [lead.Id, .. Words.Subjects(feed)] : Words.Subjects(feed);
+        feed.Lead is { } lead ? [lead.Id, .. Phrases.Subjects(feed)] : Phrases.Subjects(feed);
 
     private static string TypeText(LeadType type) => type switch
     {

@@ -34,8 +34,8 @@ internal abstract class LimitRule : NameplateRule
                 report.CannotTell(
                     this,
                     [.. budget.Subjects, .. unknown],
-                    $"What {Words.List(unknown)} {Words.Verb(unknown.Count, "asks", "ask")} of {budget.Holder} is not known: "
-                    + $"without {Words.Verb(unknown.Count, "it", "them")} it carries {budget.Text(budget.Run)} of {budget.Text(limit)}.");
+                    $"What {Phrases.List(unknown)} {Phrases.Verb(unknown.Count, "asks", "ask")} of {budget.Holder} is not known: "
+                    + $"without {Phrases.Verb(unknown.Count, "it", "them")} it carries {budget.Text(budget.Run)} of {budget.Text(limit)}.");
             }
         }
     }

@@ -24,7 +24,7 @@ internal sealed class OutletUsedTwice : NameplateRule
             report.Add(
                 this,
                 [outlet.Name, .. loads],
-                $"{outlet.Name} is named {outlet.Feeds.Count} times in the wiring, for {Words.List(loads)}. One lead goes into it.",
+                $"{outlet.Name} is named {outlet.Feeds.Count} times in the wiring, for {Phrases.List(loads)}. One lead goes into it.",
                 $"{outlet.Feeds.Count} leads > 1 socket",
                 "Put the loads on one daisy chain, or give one of the feeds another outlet.");
         }

@@ -46,7 +46,7 @@ internal sealed class OverVoltage : NameplateRule
             var most = printed.Value.High;
             report.Add(
                 this,
-                Words.Subjects(load, feed),
+                Phrases.Subjects(load, feed),
                 $"{load.Id} gets {(isNominal ? feed.VoltsText : volts.ToString())} from {feed.OutletNames}{(isNominal ? "" : " until it draws its current")}; it is made for {printed}.",
                 $"{volts} > 1.10 × {most} = {most * (1 + VoltageBand.Allowed)}",
                 setting.Text ?? VoltageAdvice.Outlet(load));
@@ -68,9 +68,9 @@ internal sealed class OverVoltage : NameplateRule
                 this,
                 Severity.Unsure,
                 [.. unknown],
-                $"The voltage of {Words.List(unknown)} is not known: a load fed more than it is made for can be destroyed.",
+                $"The voltage of {Phrases.List(unknown)} is not known: a load fed more than it is made for can be destroyed.",
                 "voltage not known",
-                $"Read the {Words.Verb(unknown.Count, "label", "labels")} before plugging in: volts, d.c. or a.c., polarity. Where nothing is printed, ask the maker; trying is no test.");
+                $"Read the {Phrases.Verb(unknown.Count, "label", "labels")} before plugging in: volts, d.c. or a.c., polarity. Where nothing is printed, ask the maker; trying is no test.");
         }
     }
 
@@ -84,8 +84,8 @@ internal sealed class OverVoltage : NameplateRule
             report.Add(
                 this,
                 Severity.Unsure,
-                Words.Subjects(feed),
-                $"The voltage of {feed.OutletNames} is not known, so whether it suits {Words.List(Words.Ids(feed.Loads))} cannot be told.",
+                Phrases.Subjects(feed),
+                $"The voltage of {feed.OutletNames} is not known, so whether it suits {Phrases.List(Phrases.Ids(feed.Loads))} cannot be told.",
                 point.Unloaded is { } open ? $"{open} with nothing connected; its voltage under load not known" : "voltage not known",
                 "Read its label, and measure it with a meter before plugging in: first on the a.c. range, then on d.c.");
         }
@@ -137,7 +137,7 @@ internal sealed class OverVoltage : NameplateRule
             report.Add(
                 this,
                 Severity.Unsure,
-                [outlet.Name, .. outlet.Feeds.SelectMany(static feed => Words.Ids(feed.Loads))],
+                [outlet.Name, .. outlet.Feeds.SelectMany(static feed => Phrases.Ids(feed.Loads))],
                 $"{outlet.Name} can be set to {settings}, and the wiring does not say which: at {tooHigh} it can destroy what is on it.",
                 $"settings {settings}",
                 $"Look at the switch before plugging in, set it to {taken}, and write 'at: {taken}'.");

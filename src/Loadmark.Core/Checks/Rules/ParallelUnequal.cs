@@ -30,7 +30,7 @@ internal sealed class ParallelUnequal : NameplateRule
             {
                 report.Add(
                     this,
-                    Words.Subjects(feed),
+                    Phrases.Subjects(feed),
                     $"{feed.OutletNames} are joined in parallel but are not alike: one drives current into the other.",
                     working,
                     "Join only outlets of the same supply set to the same voltage, and only where its maker allows it.");
@@ -40,7 +40,7 @@ internal sealed class ParallelUnequal : NameplateRule
                 report.Add(
                     this,
                     Severity.Unsure,
-                    Words.Subjects(feed),
+                    Phrases.Subjects(feed),
                     $"A voltage of {feed.OutletNames} is not known, so whether they are equal cannot be told: the higher one drives current into the other.",
                     "voltage not known",
                     "Measure each with a meter before joining them.");
@@ -50,7 +50,7 @@ internal sealed class ParallelUnequal : NameplateRule
                 report.Add(
                     this,
                     Severity.Unsure,
-                    Words.Subjects(feed),
+                    Phrases.Subjects(feed),
                     $"{feed.OutletNames} can be set to several voltages, and the wiring does not say to which: set differently, one drives current into the other.",
                     "settings not given",
                     "Look at both switches before joining them, and write 'at'.");
@@ -60,7 +60,7 @@ internal sealed class ParallelUnequal : NameplateRule
                 report.Add(
                     this,
                     Severity.Unsure,
-                    Words.Subjects(feed),
+                    Phrases.Subjects(feed),
                     $"The kind of current or the polarity of {feed.OutletNames} is not known: joined the wrong way round, one shorts the other.",
                     "not known whether they are alike",
                     "Look at the labels, or measure each with a meter before joining them.");

@@ -25,11 +25,11 @@ internal sealed class ReturnNotItsOwn : NameplateRule
                 (load.Rating.Load.Isolate ? own : others).Add(load.Id);
             report.Add(
                 this,
-                Words.Subjects(group, [.. own, .. others]),
-                $"{Words.List(own)} {Words.Verb(own.Count, "wants a return of its own and shares", "want returns of their own and share")} that of {Words.List(group.Names)}"
-                + (others.Count > 0 ? $" with {Words.List(others)}." : "."),
+                Phrases.Subjects(group, [.. own, .. others]),
+                $"{Phrases.List(own)} {Phrases.Verb(own.Count, "wants a return of its own and shares", "want returns of their own and share")} that of {Phrases.List(group.Names)}"
+                + (others.Count > 0 ? $" with {Phrases.List(others)}." : "."),
                 $"{group.Loads.Count} loads on one return",
-                $"Give {Words.List(own)} an isolated outlet{Words.Verb(own.Count, "", " each")}.");
+                $"Give {Phrases.List(own)} an isolated outlet{Phrases.Verb(own.Count, "", " each")}.");
         }
     }
 }

@@ -29,7 +29,7 @@ internal sealed class SeriesShort : NameplateRule
             {
                 report.Add(
                     this,
-                    Words.Subjects(feed),
+                    Phrases.Subjects(feed),
                     $"{feed.OutletNames} are joined in series, one of direct and one of alternating current: the sum is neither.",
                     "d.c. ⎓ + a.c. ~",
                     "Join only outlets of one kind of current.");
@@ -41,7 +41,7 @@ internal sealed class SeriesShort : NameplateRule
                 report.Add(
                     this,
                     Severity.Margin,
-                    Words.Subjects(feed),
+                    Phrases.Subjects(feed),
                     $"{feed.OutletNames} are joined in series and alternating: whether their voltages add or cancel depends on their phase, which is not known.",
                     "phase not known",
                     "Measure the pair before plugging in, and exchange the contacts of one where they cancel.");
@@ -52,7 +52,7 @@ internal sealed class SeriesShort : NameplateRule
             {
                 report.Add(
                     this,
-                    Words.Subjects(feed),
+                    Phrases.Subjects(feed),
                     IsAssumed(feed)
                         ? $"{feed.OutletNames} are joined in series, and nothing says that they are isolated: where they share the return of {shared}, one of them is shorted."
                         : $"{feed.OutletNames} are joined in series but share the return of {shared}: one of them is shorted.",
@@ -79,8 +79,8 @@ internal sealed class SeriesShort : NameplateRule
         {
             report.Add(
                 this,
-                Words.Subjects(feed),
-                $"{feed.OutletNames} are joined in series, and the returns of {Words.List(busy)} carry other loads: the audio leads join those returns and short an outlet.",
+                Phrases.Subjects(feed),
+                $"{feed.OutletNames} are joined in series, and the returns of {Phrases.List(busy)} carry other loads: the audio leads join those returns and short an outlet.",
                 "two returns at different voltages joined over audio grounds",
                 "Leave the outlets of a series pair to its own loads.");
         }
@@ -89,7 +89,7 @@ internal sealed class SeriesShort : NameplateRule
             report.Add(
                 this,
                 Severity.Unsure,
-                Words.Subjects(feed),
+                Phrases.Subjects(feed),
                 $"The return of {busy[0]} carries other loads too: safe only if the series lead takes the load's 0 V from {busy[0]}, else the audio leads short an outlet.",
                 "which outlet gives the 0 V is not known",
                 $"Measure before plugging in: the 0 V contact at the load's end must be joined to that of {busy[0]}. Better, leave the outlets of a series pair to its own loads.");

@@ -34,19 +34,19 @@ internal sealed class SharedReturnDigital : NameplateRule
             {
                 report.Add(
                     this,
-                    Words.Subjects(group, [.. digital, .. other]),
+                    Phrases.Subjects(group, [.. digital, .. other]),
                     other.Count > 0
-                        ? $"{Words.List(digital)} {Words.Is(digital.Count)} digital and {Words.Verb(digital.Count, "shares", "share")} the return of {Words.List(group.Names)} with {Words.List(other)}: a whine may come through."
-                        : $"{Words.List(digital)} are digital and share the return of {Words.List(group.Names)}: each may be heard in the others.",
+                        ? $"{Phrases.List(digital)} {Phrases.Is(digital.Count)} digital and {Phrases.Verb(digital.Count, "shares", "share")} the return of {Phrases.List(group.Names)} with {Phrases.List(other)}: a whine may come through."
+                        : $"{Phrases.List(digital)} are digital and share the return of {Phrases.List(group.Names)}: each may be heard in the others.",
                     $"{group.Loads.Count} loads on one return",
-                    $"Give {Words.List(digital)} an isolated outlet {Words.Verb(digital.Count, "of its own", "each")}.");
+                    $"Give {Phrases.List(digital)} an isolated outlet {Phrases.Verb(digital.Count, "of its own", "each")}.");
             }
 
             if (unknown.Count > 0)
                 report.CannotTell(
                     this,
                     [.. unknown],
-                    $"Whether {Words.List(unknown)} {Words.Is(unknown.Count)} digital is not given ('kind'): taken as analog on a shared return.");
+                    $"Whether {Phrases.List(unknown)} {Phrases.Is(unknown.Count)} digital is not given ('kind'): taken as analog on a shared return.");
         }
     }
 }

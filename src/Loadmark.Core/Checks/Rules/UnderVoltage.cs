@@ -35,7 +35,7 @@ internal sealed class UnderVoltage : NameplateRule
                 var mayRun = load.Rating.IsDigital is null && volts >= least * VoltageBand.Starved;
                 report.Add(
                     this,
-                    Words.Subjects(load, feed),
+                    Phrases.Subjects(load, feed),
                     $"{load.Id} gets {(point.Volts is null ? $"{volts} at the most" : feed.VoltsText)} from {feed.OutletNames}; it is made for {printed}."
                     + (mayRun ? " An analog load would run on that, a digital one will not; which it is, is not given ('kind')." : ""),
                     isAnalog

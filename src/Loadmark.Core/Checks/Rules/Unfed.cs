@@ -40,9 +40,9 @@ internal sealed class Unfed : NameplateRule
             report.Add(
                 this,
                 [.. dark],
-                $"{Words.List(dark)} {Words.Is(dark.Count)} fed by nothing.",
+                $"{Phrases.List(dark)} {Phrases.Is(dark.Count)} fed by nothing.",
                 "0 feeds",
-                remedy: $"Give {Words.Verb(dark.Count, "it", "each")} an outlet, or take it off the rig.");
+                remedy: $"Give {Phrases.Verb(dark.Count, "it", "each")} an outlet, or take it off the rig.");
     }
 
     /// <summary>A supply that holds a charge runs without being fed, as long as that lasts.</summary>
@@ -70,13 +70,13 @@ internal sealed class Unfed : NameplateRule
         {
             [] => "by nothing, so its outlets give nothing",
             [var only] when only == supply.Id => "by itself, so nothing feeds it and its outlets give nothing",
-            _ => $"by {Words.List(behind)}, and nothing that runs from the mains stands behind that: its outlets give nothing",
+            _ => $"by {Phrases.List(behind)}, and nothing that runs from the mains stands behind that: its outlets give nothing",
         };
         report.Add(
             this,
             [supply.Id],
             $"{supply.Id} is fed {why}.",
-            behind.Count == 0 ? "0 feeds at its input" : $"{supply.Id} fed by {Words.List(behind)}, fed by no supply on the mains",
+            behind.Count == 0 ? "0 feeds at its input" : $"{supply.Id} fed by {Phrases.List(behind)}, fed by no supply on the mains",
             $"Feed its input: {supply.Rating.Voltage}, {supply.Rating.Running?.ToString() ?? "a current that is not known"}.");
     }
 }

@@ -38,7 +38,7 @@ internal sealed class Unregulated : NameplateRule
         {
             // In the order of the file, whatever the order of the wiring.
             var ids = subject.Rig.Supplies.Where(unknown.Contains).Select(supply => supply.Supply.Id).ToList();
-            report.CannotTell(this, [.. ids], $"Whether {Words.List(ids)} {Words.Is(ids.Count)} regulated is not given.");
+            report.CannotTell(this, [.. ids], $"Whether {Phrases.List(ids)} {Phrases.Is(ids.Count)} regulated is not given.");
         }
     }
 
@@ -62,12 +62,12 @@ internal sealed class Unregulated : NameplateRule
 
         var supply = feed.Outlets.First(static outlet =>
             outlet.Rating.Outlet.NoLoad is null && outlet.Supply is ({ Regulated: false } or { MayBeUnregulated: true })).Supply;
-        var ids = Words.Ids(loads);
+        var ids = Phrases.Ids(loads);
         report.Add(
             this,
             [.. feed.Outlets.Select(static outlet => outlet.Name), .. ids],
-            $"{supply.Supply.Id} {(supply.Regulated is false ? "is not regulated" : "looks like a plain transformer adaptor")}: {feed.OutletNames} {Words.Verb(feed.Outlets.Length, "", "together ")}may stand at {open} "
-            + $"while little is drawn, and {Words.List(ids)} {Words.Is(ids.Count)} made for less.",
+            $"{supply.Supply.Id} {(supply.Regulated is false ? "is not regulated" : "looks like a plain transformer adaptor")}: {feed.OutletNames} {Phrases.Verb(feed.Outlets.Length, "", "together ")}may stand at {open} "
+            + $"while little is drawn, and {Phrases.List(ids)} {Phrases.Is(ids.Count)} made for less.",
             Working(feed, open),
             "Measure it with nothing connected, and again with the loads running; type the first as 'no_load', or 'regulated: true' where the two are alike.");
         return true;

@@ -31,7 +31,7 @@ internal sealed class VoltageLow : NameplateRule
                 var isStarved = fits[place].Level == VoltageFit.Starved;
                 report.Add(
                     this,
-                    Words.Subjects(load, feed),
+                    Phrases.Subjects(load, feed),
                     isStarved
                         ? $"{load.Id} gets {text} from {feed.OutletNames}; it is made for {printed}. An analog load runs on that, with less headroom in its sound."
                         : $"{load.Id} gets {text} from {feed.OutletNames}, a little under what it is made for: {printed}.",

@@ -8,7 +8,7 @@ internal static class FigureParser
 
     /// <summary>How many figures there may be in a phrase, for its working space.</summary>
     /// <param name="tokens">The phrase's tokens.</param>
-    public static int RoomFor(ReadOnlySpan<Token> tokens) => Math.Min(Most, tokens.Length);
+    public static int MostFigures(ReadOnlySpan<Token> tokens) => Math.Min(Most, tokens.Length);
 
     /// <summary>Reads the figures of a phrase.</summary>
     /// <param name="tokens">The phrase's tokens.</param>

@@ -18,7 +18,7 @@ internal sealed partial class FigureReading
     /// <summary>A power that letters leave in doubt; null when none is.</summary>
     public PrintedFigure? DoubtfulWatts { get; private set; }
 
-    /// <summary>Settles what only the whole label can tell.</summary>
+    /// <summary>Decides what only the whole label can tell.</summary>
     public void Finish()
     {
         if (_waitingHertz is { } hertz)

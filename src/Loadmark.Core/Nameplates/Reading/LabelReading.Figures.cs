@@ -5,7 +5,7 @@ internal ref partial struct LabelReading
 {
     private void ReadVolts(int index, Span<Token> tokens, char limit)
     {
-        Span<PrintedFigure> figures = stackalloc PrintedFigure[FigureParser.RoomFor(tokens)];
+        Span<PrintedFigure> figures = stackalloc PrintedFigure[FigureParser.MostFigures(tokens)];
         var count = FigureParser.Read(tokens, figures, ref _oddVolts);
         if (count == 0)
         {
@@ -146,7 +146,7 @@ internal ref partial struct LabelReading
     private void ReadTotal(Phrase phrase, int word)
     {
         var tokens = _tokens[phrase.From..phrase.To];
-        Span<PrintedFigure> figures = stackalloc PrintedFigure[FigureParser.RoomFor(tokens)];
+        Span<PrintedFigure> figures = stackalloc PrintedFigure[FigureParser.MostFigures(tokens)];
         var amps = default(Field<Amps>);
         var watts = default(Field<Watts>);
         var isAmps = phrase.Kind == PhraseKind.Amps;
@@ -168,7 +168,7 @@ internal ref partial struct LabelReading
 
     private void ReadAmps(Phrase phrase, Span<Token> tokens)
     {
-        Span<PrintedFigure> figures = stackalloc PrintedFigure[FigureParser.RoomFor(tokens)];
+        Span<PrintedFigure> figures = stackalloc PrintedFigure[FigureParser.MostFigures(tokens)];
         var count = FigureParser.Read(tokens, figures, ref _oddAmps);
         if (count > 0)
             _figures.AddAmps(figures[..count], IsQualified(phrase));
@@ -177,7 +177,7 @@ internal ref partial struct LabelReading
 
     private void ReadWatts(Span<Token> tokens)
     {
-        Span<PrintedFigure> figures = stackalloc PrintedFigure[FigureParser.RoomFor(tokens)];
+        Span<PrintedFigure> figures = stackalloc PrintedFigure[FigureParser.MostFigures(tokens)];
         var count = FigureParser.Read(tokens, figures, ref _oddWatts);
         if (count > 0)
             _figures.AddWatts(figures[..count]);
@@ -185,7 +185,7 @@ internal ref partial struct LabelReading
 
     private readonly void ReadHertz(Span<Token> tokens)
     {
-        Span<PrintedFigure> figures = stackalloc PrintedFigure[FigureParser.RoomFor(tokens)];
+        Span<PrintedFigure> figures = stackalloc PrintedFigure[FigureParser.MostFigures(tokens)];
         var odd = default(Field<Frequency>);
         var count = FigureParser.Read(tokens, figures, ref odd);
         if (odd.State == FieldState.Ambiguous)

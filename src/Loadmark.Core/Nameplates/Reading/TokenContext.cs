@@ -1,6 +1,6 @@
 namespace Loadmark.Core.Nameplates.Reading;
 
-/// <summary>Settles what a token is by its neighbours, where the token alone does not say.</summary>
+/// <summary>Resolves what a token is by its neighbours, where the token alone does not say.</summary>
 internal static partial class TokenContext
 {
     /// <summary>From here up a bare number after "AC" is a type, not a voltage without its unit.</summary>

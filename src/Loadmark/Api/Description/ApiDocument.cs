@@ -1,5 +1,5 @@
 using System.Globalization;
-using Loadmark.Api.Asking;
+using Loadmark.Api.Requests;
 using Microsoft.AspNetCore.OpenApi;
 using Microsoft.OpenApi;
 

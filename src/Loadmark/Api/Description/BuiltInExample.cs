@@ -1,5 +1,5 @@
 using System.Text.Json.Nodes;
-using Loadmark.Api.Asking;
+using Loadmark.Api.Requests;
 
 namespace Loadmark.Api.Description;
 

@@ -1,8 +1,8 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
-using Loadmark.Api.Asking;
 using Loadmark.Api.Library;
 using Loadmark.Api.Monitoring;
+using Loadmark.Api.Requests;
 using Loadmark.Web.Problems;
 using Microsoft.OpenApi;
 

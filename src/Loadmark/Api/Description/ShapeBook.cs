@@ -1,5 +1,5 @@
 using Loadmark.Answers;
-using Loadmark.Api.Answering;
+using Loadmark.Api.Execution;
 using Loadmark.Api.Monitoring;
 using Loadmark.Shapes;
 using Microsoft.OpenApi;
@@ -23,8 +23,8 @@ internal sealed class ShapeBook(OpenApiDocument document)
         book.Of(BuyJson.Purchases);
         book.Of(SimulationJson.SteadyState);
         book.Of(SimulationJson.FirstSeconds);
-        book.Of(KeptRigJson.List);
-        book.Of(KeptRigJson.Kept);
+        book.Of(StoredRigJson.List);
+        book.Of(StoredRigJson.Rig);
         book.Of(ProgressJson.Progress);
         book.Of(HealthJson.Health);
         book.Of(GearJson.List);

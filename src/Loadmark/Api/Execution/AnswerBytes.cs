@@ -1,4 +1,4 @@
-namespace Loadmark.Api.Answering;
+namespace Loadmark.Api.Execution;
 
 /// <summary>Collects what the commands' own writers write.</summary>
 internal static class AnswerBytes

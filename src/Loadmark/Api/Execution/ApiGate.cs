@@ -1,9 +1,9 @@
-using Loadmark.Api.Asking;
+using Loadmark.Api.Requests;
 using Loadmark.Storage.Faults;
 using Loadmark.Web.Problems;
 using Loadmark.Workshop.Solves;
 
-namespace Loadmark.Api.Answering;
+namespace Loadmark.Api.Execution;
 
 /// <summary>
 /// Lets the computations that programs ask for run a few at a time, through the same gate as the page's, and never in all of its room: a
@@ -41,7 +41,7 @@ internal sealed class ApiGate(SolveGate gate, ApiLimits limits, TimeProvider clo
     /// <param name="left">Cancelled when the caller has gone: then it is ended.</param>
     /// <returns>The answer, or why there is none.</returns>
     /// <exception cref="OperationCanceledException">The caller has gone.</exception>
-    public async Task<(ReadOnlyMemory<byte> Body, Problem? Refusal)> RunAsync(Solve solve, SolveProgress progress, CancellationToken left)
+    public async Task<(ReadOnlyMemory<byte> Body, Problem? Refusal)> RunAsync(Computation solve, SolveProgress progress, CancellationToken left)
     {
         try
         {
@@ -73,7 +73,7 @@ internal sealed class ApiGate(SolveGate gate, ApiLimits limits, TimeProvider clo
     /// <inheritdoc/>
     public void Dispose() => _lanes.Dispose();
 
-    private (ReadOnlyMemory<byte> Body, Problem? Refusal) Run(Solve solve, SolveProgress progress, CancellationToken left)
+    private (ReadOnlyMemory<byte> Body, Problem? Refusal) Run(Computation solve, SolveProgress progress, CancellationToken left)
     {
         using var time = new CancellationTokenSource(limits.LongestSolve, clock);
         using var end = CancellationTokenSource.CreateLinkedTokenSource(time.Token, left);

@@ -1,4 +1,4 @@
-namespace Loadmark.Api.Answering;
+namespace Loadmark.Api.Execution;
 
 /// <summary>What the log is told of computations: never what they are of.</summary>
 internal static partial class ApiLog

@@ -1,6 +1,6 @@
-using Loadmark.Api.Asking;
+using Loadmark.Api.Requests;
 
-namespace Loadmark.Api.Answering;
+namespace Loadmark.Api.Execution;
 
 /// <summary>A question about a rig or a label that is answered over HTTP, as the command of the same name answers it.</summary>
 internal interface IQuestion
@@ -10,5 +10,5 @@ internal interface IQuestion
 
     /// <summary>Understands a request, without computing anything that takes time.</summary>
     /// <param name="request">The request.</param>
-    Preparation Prepare(ApiRequest request);
+    PreparedQuestion Prepare(ApiRequest request);
 }

@@ -1,6 +1,6 @@
 using Loadmark.Web.Problems;
 
-namespace Loadmark.Api.Answering;
+namespace Loadmark.Api.Execution;
 
 /// <summary>Answers with a problem.</summary>
 /// <param name="problem">The problem.</param>

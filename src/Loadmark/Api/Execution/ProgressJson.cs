@@ -4,13 +4,13 @@ using Loadmark.Shapes;
 using Loadmark.Simulation.Spreading;
 using Loadmark.Workshop.Library;
 
-namespace Loadmark.Api.Answering;
+namespace Loadmark.Api.Execution;
 
 /// <summary>How far a computation has come as JSON.</summary>
 internal static class ProgressJson
 {
     /// <summary>It.</summary>
-    public static JsonShape<ToldProgress> Progress { get; } = new JsonShape<ToldProgress>(
+    public static JsonShape<ReportedProgress> Progress { get; } = new JsonShape<ReportedProgress>(
             "Progress",
             "How far a computation has come. Beside the seconds: of a plan level, value and bound; of a purchase leastPrice, found and "
             + "planned; of samples done and samples; of rigs that a change of gear means something to done and rigs.")

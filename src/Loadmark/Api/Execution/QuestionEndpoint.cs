@@ -1,11 +1,11 @@
 using System.Net.ServerSentEvents;
 using System.Runtime.CompilerServices;
 using System.Text;
-using Loadmark.Api.Asking;
+using Loadmark.Api.Requests;
 using Loadmark.Storage.Faults;
 using Loadmark.Web.Problems;
 
-namespace Loadmark.Api.Answering;
+namespace Loadmark.Api.Execution;
 
 /// <summary>Answers questions: takes the request, waits for room, computes, and writes the answer or the events that lead to it.</summary>
 /// <param name="reader">Takes requests.</param>
@@ -28,7 +28,7 @@ internal sealed class QuestionEndpoint(
     /// <param name="context">The request.</param>
     /// <param name="operation">What its address takes and answers.</param>
     /// <param name="prepare">Understands it.</param>
-    public async Task<IResult> AnswerAsync(HttpContext context, ApiOperation operation, Func<ApiRequest, Task<Preparation>> prepare)
+    public async Task<IResult> AnswerAsync(HttpContext context, ApiOperation operation, Func<ApiRequest, Task<PreparedQuestion>> prepare)
     {
         var (request, refusal) = await reader.ReadAsync(context, operation);
         if (request is null)
@@ -52,7 +52,7 @@ internal sealed class QuestionEndpoint(
         return problem is null ? TypedResults.Bytes(body, request.AnswerTypeOf(operation)) : new ProblemResult(problem);
     }
 
-    private static async Task<Preparation> PrepareAsync(ApiRequest request, Func<ApiRequest, Task<Preparation>> prepare)
+    private static async Task<PreparedQuestion> PrepareAsync(ApiRequest request, Func<ApiRequest, Task<PreparedQuestion>> prepare)
     {
         try
         {
@@ -90,7 +90,7 @@ internal sealed class QuestionEndpoint(
 
     /// <summary>Runs it; a fault in the program is told as an event too, since the answer has begun.</summary>
     private async Task<(ReadOnlyMemory<byte> Body, Problem? Refusal)> RunAsync(
-        string id, Solve solve, SolveProgress progress, CancellationToken left)
+        string id, Computation solve, SolveProgress progress, CancellationToken left)
     {
         try
         {

@@ -7,7 +7,7 @@ using Loadmark.Shapes;
 using Loadmark.Simulation.Spreading;
 using Loadmark.Workshop.Library;
 
-namespace Loadmark.Api.Answering;
+namespace Loadmark.Api.Execution;
 
 /// <summary>How far a computation has come: the last that it told.</summary>
 internal sealed class SolveProgress : IProgress<PlanProgress>, IProgress<BuyProgress>, IProgress<SpreadProgress>, IProgress<AffectedProgress>
@@ -35,7 +35,7 @@ internal sealed class SolveProgress : IProgress<PlanProgress>, IProgress<BuyProg
     {
         var output = new ArrayBufferWriter<byte>();
         using (var json = new Utf8JsonWriter(output, JsonFigures.Options))
-            ProgressJson.Progress.Write(json, new ToldProgress(elapsed, _last));
+            ProgressJson.Progress.Write(json, new ReportedProgress(elapsed, _last));
 
         return Encoding.UTF8.GetString(output.WrittenSpan);
     }

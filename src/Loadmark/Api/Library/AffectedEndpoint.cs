@@ -1,5 +1,5 @@
 using Loadmark.Answers;
-using Loadmark.Api.Answering;
+using Loadmark.Api.Execution;
 using Loadmark.Workshop.Library;
 
 namespace Loadmark.Api.Library;
@@ -16,7 +16,7 @@ internal sealed class AffectedEndpoint(LibraryCache cache, AffectedRigs rigs, Qu
     {
         if (GearAddress.Find(await cache.NowAsync(context.RequestAborted), kind, tag, out var refusal) is not { } gear)
             return refusal;
-        return new Solve((progress, cancellation) =>
+        return new Computation((progress, cancellation) =>
         {
             // On one core, so that the page keeps the other.
             var options = new AffectedOptions { Threads = 1, Progress = progress };

@@ -1,4 +1,4 @@
-using Loadmark.Api.Asking;
+using Loadmark.Api.Requests;
 using Loadmark.Files.Errors;
 using Loadmark.Files.Library;
 using Loadmark.Web.Problems;
@@ -27,7 +27,7 @@ internal static class GearBody
             file = GearFileReader.Read(request.Body.Span, request.MediaType == ApiContent.Csv ? ".csv" : ".yaml");
         }
 
-        refusal = file.Errors.Length > 0 ? Unreadable.Of(file.Errors, []) : null;
+        refusal = file.Errors.Length > 0 ? UnreadableProblem.Of(file.Errors, []) : null;
         return refusal is null ? file : null;
     }
 
@@ -48,7 +48,7 @@ internal static class GearBody
         }
 
         if (row.Refusal is { } fault)
-            refusal = Unreadable.Of([new FileError("", Math.Max(row.Line, 1), 1, fault.Because) { Expected = fault.Expected }], []);
+            refusal = UnreadableProblem.Of([new FileError("", Math.Max(row.Line, 1), 1, fault.Because) { Expected = fault.Expected }], []);
         return row.Piece is null ? null : row;
     }
 }

@@ -1,9 +1,9 @@
 using System.Globalization;
 using System.Text;
 using Loadmark.Answers;
-using Loadmark.Api.Answering;
-using Loadmark.Api.Asking;
-using Loadmark.Api.Keeping;
+using Loadmark.Api.Execution;
+using Loadmark.Api.Requests;
+using Loadmark.Api.StoredRigs;
 using Loadmark.Files.Library;
 using Loadmark.Storage;
 using Loadmark.Storage.Gear;
@@ -19,7 +19,7 @@ namespace Loadmark.Api.Library;
 /// <param name="editor">Changes it.</param>
 /// <param name="requests">Takes requests.</param>
 /// <param name="clock">Tells when something was measured.</param>
-internal sealed class GearEndpoint(Store store, LibraryCache cache, LibraryEditor editor, KeptRequests requests, TimeProvider clock)
+internal sealed class GearEndpoint(Store store, LibraryCache cache, LibraryEditor editor, StoreRequests requests, TimeProvider clock)
 {
     /// <summary>Tells the list.</summary>
     public Task<IResult> ListAsync(HttpContext context) => requests.AnswerAsync(context, GearOperations.List, async request =>
@@ -55,7 +55,7 @@ internal sealed class GearEndpoint(Store store, LibraryCache cache, LibraryEdito
         if (GearBody.ReadOne(request, out var refusal) is not { } row)
             return new ProblemResult(refusal!);
         var outcome = await editor.AddAsync(
-            row.Piece!, row.Words ?? [], KeptRequests.WhatOf(request, "added by another program"), context.RequestAborted);
+            row.Piece!, row.Words ?? [], StoreRequests.WhatOf(request, "added by another program"), context.RequestAborted);
         if (outcome.State != GearState.Saved)
             return await RefuseAsync(context, outcome);
         context.Response.Headers.Location = GearAddress.Of(row.Piece!.Kind, row.Piece.Tag);
@@ -77,7 +77,7 @@ internal sealed class GearEndpoint(Store store, LibraryCache cache, LibraryEdito
                 new Problem(
                     ProblemKind.BadRequest,
                     $"The address names a {kind}, and the body has a {JsonWords.Of(row.Piece.Kind)}. Gear stays of the kind that it is."));
-        var what = KeptRequests.WhatOf(request, "changed by another program");
+        var what = StoreRequests.WhatOf(request, "changed by another program");
         var outcome = await editor.ChangeAsync(
             gear.Stored with { Revision = revision }, row.Piece, row.Words ?? [], what, context.RequestAborted);
         return outcome.State == GearState.Saved

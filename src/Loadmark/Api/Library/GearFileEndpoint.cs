@@ -1,8 +1,8 @@
 using System.Text;
 using Loadmark.Answers;
-using Loadmark.Api.Answering;
-using Loadmark.Api.Asking;
-using Loadmark.Api.Keeping;
+using Loadmark.Api.Execution;
+using Loadmark.Api.Requests;
+using Loadmark.Api.StoredRigs;
 using Loadmark.Web.Problems;
 using Loadmark.Workshop.Library;
 using Loadmark.Workshop.TypedInput;
@@ -13,7 +13,7 @@ namespace Loadmark.Api.Library;
 /// <param name="cache">The gear.</param>
 /// <param name="editor">Changes it.</param>
 /// <param name="requests">Takes requests.</param>
-internal sealed class GearFileEndpoint(LibraryCache cache, LibraryEditor editor, KeptRequests requests)
+internal sealed class GearFileEndpoint(LibraryCache cache, LibraryEditor editor, StoreRequests requests)
 {
     private const string New = "new";
     private const string All = "all";

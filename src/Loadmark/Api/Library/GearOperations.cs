@@ -1,4 +1,4 @@
-using Loadmark.Api.Asking;
+using Loadmark.Api.Requests;
 using Loadmark.Web.Problems;
 
 namespace Loadmark.Api.Library;

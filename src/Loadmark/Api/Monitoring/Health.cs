@@ -1,5 +1,5 @@
-using Loadmark.Api.Answering;
-using Loadmark.Api.Asking;
+using Loadmark.Api.Execution;
+using Loadmark.Api.Requests;
 using Loadmark.Shapes;
 using Loadmark.Storage;
 using Loadmark.Storage.Faults;

@@ -1,6 +1,6 @@
 using Loadmark.Answers;
-using Loadmark.Api.Answering;
-using Loadmark.Api.Asking;
+using Loadmark.Api.Execution;
+using Loadmark.Api.Requests;
 using Loadmark.Files.PriceLists;
 using Loadmark.Planning.Buying;
 using Loadmark.Web.Problems;
@@ -36,7 +36,7 @@ internal sealed class BuyQuestion : IQuestion
     };
 
     /// <inheritdoc/>
-    public Preparation Prepare(ApiRequest request)
+    public PreparedQuestion Prepare(ApiRequest request)
     {
         if (BodyObject.Read(request.Body, ["rig", "prices"], out var refusal) is not { } body)
             return refusal;
@@ -46,14 +46,14 @@ internal sealed class BuyQuestion : IQuestion
             return refusal;
         var list = PriceListReader.Read(prices, "");
         if (reading.Rig is not { } rig || list.Offers is not { } offers)
-            return Unreadable.Of(reading.Errors, list.Errors);
+            return UnreadableProblem.Of(reading.Errors, list.Errors);
         if (OnlySupplies.Of(request, rig, out refusal) is var only && refusal is not null)
             return refusal;
-        if (RoomLabels.Read(request.Options.Texts("room"), out var vague) is not { } room)
+        if (ReservedLoads.Read(request.Options.Texts("room"), out var vague) is not { } room)
             return new Problem(ProblemKind.BadRequest, $"room: {vague}");
-        return new Solve((progress, cancellation) =>
+        return new Computation((progress, cancellation) =>
         {
-            var result = SupplyBuyer.Buy(rig, offers, new BuyOptions { Room = room, Only = only, Progress = progress }, cancellation);
+            var result = SupplyBuyer.Buy(rig, offers, new BuyOptions { ReservedLoads = room, Only = only, Progress = progress }, cancellation);
             return AnswerBytes.Of(output => BuyJson.Write(output, result));
         });
     }

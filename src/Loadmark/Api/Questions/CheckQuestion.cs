@@ -1,6 +1,6 @@
 using Loadmark.Answers;
-using Loadmark.Api.Answering;
-using Loadmark.Api.Asking;
+using Loadmark.Api.Execution;
+using Loadmark.Api.Requests;
 using Loadmark.Simulation;
 using Loadmark.Web.Problems;
 
@@ -23,12 +23,12 @@ internal sealed class CheckQuestion : IQuestion
     };
 
     /// <inheritdoc/>
-    public Preparation Prepare(ApiRequest request)
+    public PreparedQuestion Prepare(ApiRequest request)
     {
         if (request.ReadRig(out var refusal) is not { } rig)
             return refusal;
         var depth = request.Options.Has("startup") ? AnalysisDepth.WholeVerdict : AnalysisDepth.Verdict;
-        return new Solve((_, cancellation) =>
+        return new Computation((_, cancellation) =>
         {
             var check = RigAnalysis.Of(rig, depth, cancellation).Check;
             return AnswerBytes.Of(output => CheckJson.Write(output, [new CheckAnswer(request.File, check, [])]));

@@ -1,6 +1,6 @@
 using System.Text;
-using Loadmark.Api.Answering;
-using Loadmark.Api.Asking;
+using Loadmark.Api.Execution;
+using Loadmark.Api.Requests;
 using Loadmark.Core.Ratings;
 using Loadmark.Simulation;
 using Loadmark.Simulation.Wiring;
@@ -24,7 +24,7 @@ internal sealed class NetlistQuestion : IQuestion
     };
 
     /// <inheritdoc/>
-    public Preparation Prepare(ApiRequest request)
+    public PreparedQuestion Prepare(ApiRequest request)
     {
         if (request.ReadRig(out var refusal) is not { } rig)
             return refusal;
@@ -32,6 +32,6 @@ internal sealed class NetlistQuestion : IQuestion
         if (circuit.Parts.IsEmpty)
             return new Problem(ProblemKind.NoWiring, "The rig has no wiring that can be computed. Have it planned.");
         var steady = request.Options.Has("steady");
-        return new Solve((_, _) => Encoding.UTF8.GetBytes(RigDeck.Write(circuit, steady)));
+        return new Computation((_, _) => Encoding.UTF8.GetBytes(RigDeck.Write(circuit, steady)));
     }
 }

@@ -1,4 +1,4 @@
-using Loadmark.Api.Asking;
+using Loadmark.Api.Requests;
 using Loadmark.Core.Rigs;
 using Loadmark.Core.Texts;
 using Loadmark.Web.Problems;

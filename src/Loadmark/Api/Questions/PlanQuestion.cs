@@ -1,6 +1,6 @@
 using Loadmark.Answers;
-using Loadmark.Api.Answering;
-using Loadmark.Api.Asking;
+using Loadmark.Api.Execution;
+using Loadmark.Api.Requests;
 using Loadmark.Planning;
 using Loadmark.Planning.Explaining;
 using Loadmark.Planning.Search;
@@ -26,13 +26,13 @@ internal sealed class PlanQuestion : IQuestion
     };
 
     /// <inheritdoc/>
-    public Preparation Prepare(ApiRequest request)
+    public PreparedQuestion Prepare(ApiRequest request)
     {
         if (request.ReadRig(out var refusal) is not { } rig)
             return refusal;
         if (OnlySupplies.Of(request, rig, out refusal) is var only && refusal is not null)
             return refusal;
-        return new Solve((progress, cancellation) =>
+        return new Computation((progress, cancellation) =>
         {
             var options = new PlanOptions { Only = only, Progress = progress };
             var plan = RigPlanner.Plan(rig, options, cancellation);

@@ -1,6 +1,6 @@
 using Loadmark.Answers;
-using Loadmark.Api.Answering;
-using Loadmark.Api.Asking;
+using Loadmark.Api.Execution;
+using Loadmark.Api.Requests;
 using Loadmark.Core.Nameplates;
 using Loadmark.Files;
 using Loadmark.Shapes;
@@ -25,7 +25,7 @@ internal sealed class ReadQuestion(ApiLimits limits) : IQuestion
     };
 
     /// <inheritdoc/>
-    public Preparation Prepare(ApiRequest request)
+    public PreparedQuestion Prepare(ApiRequest request)
     {
         var texts = request.MediaType == ApiContent.Json ? TextsIn(request, out var refusal) : LinesIn(request, out refusal);
         if (texts is null)
@@ -33,8 +33,8 @@ internal sealed class ReadQuestion(ApiLimits limits) : IQuestion
         if (texts.Count > limits.MostTexts)
             return new Problem(ProblemKind.BadRequest, $"{texts.Count} texts; at most {limits.MostTexts} are read at once.");
         if (request.AnswerTypeOf(Operation) == ApiContent.JsonLines)
-            return new Solve((_, _) => AnswerBytes.Of(output => NameplateJson.Write(output, texts)));
-        return new Solve((_, _) => AnswerBytes.Of(output => JsonFigures.WriteLine(output, json =>
+            return new Computation((_, _) => AnswerBytes.Of(output => NameplateJson.Write(output, texts)));
+        return new Computation((_, _) => AnswerBytes.Of(output => JsonFigures.WriteLine(output, json =>
         {
             json.WriteStartArray();
             foreach (var text in texts)
@@ -49,7 +49,7 @@ internal sealed class ReadQuestion(ApiLimits limits) : IQuestion
     private static List<string>? LinesIn(ApiRequest request, out Problem? refusal)
     {
         var text = RigFile.Decode(request.Body.Span, "", out var errors);
-        refusal = text is null ? Unreadable.Of(errors, []) : null;
+        refusal = text is null ? UnreadableProblem.Of(errors, []) : null;
         if (text is null)
             return null;
         var lines = new List<string>();

@@ -1,6 +1,6 @@
 using Loadmark.Answers;
-using Loadmark.Api.Answering;
-using Loadmark.Api.Asking;
+using Loadmark.Api.Execution;
+using Loadmark.Api.Requests;
 using Loadmark.Simulation.Spreading;
 using Loadmark.Web.Problems;
 using Loadmark.Workshop.Solves;
@@ -24,13 +24,13 @@ internal sealed class SettleQuestion : IQuestion
     };
 
     /// <inheritdoc/>
-    public Preparation Prepare(ApiRequest request)
+    public PreparedQuestion Prepare(ApiRequest request)
     {
         if (request.ReadRig(out var refusal) is not { } rig)
             return refusal;
         if (SpreadAsked.In(request, out refusal) is var sampling && refusal is not null)
             return refusal;
-        return new Solve((progress, cancellation) =>
+        return new Computation((progress, cancellation) =>
         {
             var (circuit, settled, check) = SettledRig.Of(rig, cancellation);
             var spread = sampling is null ? null : RigSpread.Settle(circuit, SpreadAsked.Options(sampling, progress), cancellation);

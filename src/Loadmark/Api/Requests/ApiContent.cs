@@ -1,4 +1,4 @@
-namespace Loadmark.Api.Asking;
+namespace Loadmark.Api.Requests;
 
 /// <summary>A body of a request or an answer.</summary>
 /// <param name="MediaType">Its media type.</param>

@@ -1,6 +1,6 @@
 using Loadmark.Web.Guarding;
 
-namespace Loadmark.Api.Asking;
+namespace Loadmark.Api.Requests;
 
 /// <summary>How much one caller, and all together, may ask of the machine over HTTP. docs/api.md tells them.</summary>
 internal sealed record ApiLimits

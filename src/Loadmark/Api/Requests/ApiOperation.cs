@@ -1,6 +1,6 @@
 using Loadmark.Web.Problems;
 
-namespace Loadmark.Api.Asking;
+namespace Loadmark.Api.Requests;
 
 /// <summary>What one address takes and answers. The document is made of it, and requests are held to it.</summary>
 internal sealed record ApiOperation

@@ -1,4 +1,4 @@
-namespace Loadmark.Api.Asking;
+namespace Loadmark.Api.Requests;
 
 /// <summary>An option that an address takes, named as the command's is.</summary>
 /// <param name="Name">Its name.</param>

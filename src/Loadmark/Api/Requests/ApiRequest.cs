@@ -5,7 +5,7 @@ using Loadmark.Files.Reading;
 using Loadmark.Storage.Faults;
 using Loadmark.Web.Problems;
 
-namespace Loadmark.Api.Asking;
+namespace Loadmark.Api.Requests;
 
 /// <summary>A request, taken whole and held to what its address takes.</summary>
 /// <param name="Options">Its options.</param>
@@ -72,7 +72,7 @@ internal sealed record ApiRequest(
     private static Rig? Of(RigReading? reading, ref Problem? refusal)
     {
         if (reading is { Rig: null })
-            refusal = Unreadable.Of(reading.Errors, []);
+            refusal = UnreadableProblem.Of(reading.Errors, []);
         return reading?.Rig;
     }
 }

@@ -1,7 +1,7 @@
 using System.Text.Json;
 using Loadmark.Web.Problems;
 
-namespace Loadmark.Api.Asking;
+namespace Loadmark.Api.Requests;
 
 /// <summary>A body that is an object of JSON with texts in it.</summary>
 internal sealed class BodyObject

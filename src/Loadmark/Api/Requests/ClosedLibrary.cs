@@ -3,7 +3,7 @@ using Loadmark.Core.Rigs;
 using Loadmark.Files.Reading;
 using Loadmark.Storage.Faults;
 
-namespace Loadmark.Api.Asking;
+namespace Loadmark.Api.Requests;
 
 /// <summary>Stands for a gear library that cannot be read: whoever takes something from it is told why, and others need not know.</summary>
 /// <param name="fault">Why it cannot be read; thrown by every question.</param>

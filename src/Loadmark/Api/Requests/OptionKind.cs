@@ -1,4 +1,4 @@
-namespace Loadmark.Api.Asking;
+namespace Loadmark.Api.Requests;
 
 /// <summary>What an option in the address takes.</summary>
 internal enum OptionKind

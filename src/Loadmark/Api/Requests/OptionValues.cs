@@ -3,7 +3,7 @@ using Loadmark.Core.Texts;
 using Loadmark.Web.Problems;
 using Microsoft.Extensions.Primitives;
 
-namespace Loadmark.Api.Asking;
+namespace Loadmark.Api.Requests;
 
 /// <summary>The options that a request's address carries.</summary>
 internal sealed class OptionValues

@@ -5,7 +5,7 @@ using Loadmark.Web.Problems;
 using Loadmark.Workshop.Library;
 using Microsoft.Net.Http.Headers;
 
-namespace Loadmark.Api.Asking;
+namespace Loadmark.Api.Requests;
 
 /// <summary>Takes a request whole, within the limits.</summary>
 /// <param name="limits">The limits.</param>

@@ -2,7 +2,7 @@ using System.Globalization;
 using Loadmark.Web.Problems;
 using Microsoft.Net.Http.Headers;
 
-namespace Loadmark.Api.Keeping;
+namespace Loadmark.Api.StoredRigs;
 
 /// <summary>The revision that a change starts from, as the header <c>If-Match</c> tells it (RFC 9110, section 13.1.1).</summary>
 internal static class Revision

@@ -1,19 +1,19 @@
 using System.Globalization;
 using Loadmark.Answers;
-using Loadmark.Api.Answering;
-using Loadmark.Api.Asking;
+using Loadmark.Api.Execution;
+using Loadmark.Api.Requests;
 using Loadmark.Shapes;
 using Loadmark.Storage;
 using Loadmark.Storage.Rigs;
 using Loadmark.Web.Problems;
 using Microsoft.AspNetCore.Http.HttpResults;
 
-namespace Loadmark.Api.Keeping;
+namespace Loadmark.Api.StoredRigs;
 
 /// <summary>Lists, tells, adds, saves and removes kept rigs.</summary>
 /// <param name="store">The rigs.</param>
 /// <param name="requests">Takes requests.</param>
-internal sealed class RigsEndpoint(RigStore store, KeptRequests requests)
+internal sealed class RigsEndpoint(RigStore store, StoreRequests requests)
 {
     private const string CommonWords = "changing the file from another program";
 
@@ -21,7 +21,7 @@ internal sealed class RigsEndpoint(RigStore store, KeptRequests requests)
     public Task<IResult> ListAsync(HttpContext context) => requests.AnswerAsync(context, RigsOperations.List, async _ =>
     {
         var rigs = await store.ListAsync(context.RequestAborted);
-        return TypedResults.Bytes(AnswerBytes.Of(output => JsonFigures.WriteLine(output, KeptRigJson.List, rigs)), ApiContent.Json);
+        return TypedResults.Bytes(AnswerBytes.Of(output => JsonFigures.WriteLine(output, StoredRigJson.List, rigs)), ApiContent.Json);
     });
 
     /// <summary>Tells one.</summary>
@@ -46,7 +46,7 @@ internal sealed class RigsEndpoint(RigStore store, KeptRequests requests)
         if (request.ReadRig(out var text, out refusal) is not { } rig)
             return new ProblemResult(refusal!);
         var outcome = await store.SaveAsync(
-            id, revision, rig.Name, text, KeptRequests.WhatOf(request, CommonWords), context.RequestAborted);
+            id, revision, rig.Name, text, StoreRequests.WhatOf(request, CommonWords), context.RequestAborted);
         return outcome.State == SaveState.Saved ? Show(context, outcome.Rig!) : Refuse(outcome);
     });
 
@@ -63,7 +63,7 @@ internal sealed class RigsEndpoint(RigStore store, KeptRequests requests)
     {
         context.Response.Headers.ETag = string.Create(CultureInfo.InvariantCulture, $"\"{rig.Revision}\"");
         context.Response.StatusCode = status;
-        return TypedResults.Bytes(AnswerBytes.Of(output => JsonFigures.WriteLine(output, KeptRigJson.Kept, rig)), ApiContent.Json);
+        return TypedResults.Bytes(AnswerBytes.Of(output => JsonFigures.WriteLine(output, StoredRigJson.Rig, rig)), ApiContent.Json);
     }
 
     private static ProblemResult Missing() => new(new Problem(ProblemKind.NotFound, "There is no such rig, or it was removed."));

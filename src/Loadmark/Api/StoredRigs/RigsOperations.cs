@@ -1,7 +1,7 @@
-using Loadmark.Api.Asking;
+using Loadmark.Api.Requests;
 using Loadmark.Web.Problems;
 
-namespace Loadmark.Api.Keeping;
+namespace Loadmark.Api.StoredRigs;
 
 /// <summary>What the addresses of kept rigs take and answer.</summary>
 internal static class RigsOperations

@@ -1,13 +1,13 @@
-using Loadmark.Api.Answering;
-using Loadmark.Api.Asking;
+using Loadmark.Api.Execution;
+using Loadmark.Api.Requests;
 using Loadmark.Storage.Faults;
 using Loadmark.Web.Problems;
 
-namespace Loadmark.Api.Keeping;
+namespace Loadmark.Api.StoredRigs;
 
 /// <summary>Takes requests about what is kept, and says what stands in the way.</summary>
 /// <param name="reader">Takes requests.</param>
-internal sealed class KeptRequests(RequestReader reader)
+internal sealed class StoreRequests(RequestReader reader)
 {
     /// <summary>Takes a request and has it answered.</summary>
     /// <param name="context">The request.</param>

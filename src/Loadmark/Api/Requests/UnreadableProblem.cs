@@ -2,10 +2,10 @@ using Loadmark.Answers;
 using Loadmark.Files.Errors;
 using Loadmark.Web.Problems;
 
-namespace Loadmark.Api.Asking;
+namespace Loadmark.Api.Requests;
 
 /// <summary>The refusal of a text that cannot be read, with every fault as the commands tell it.</summary>
-internal static class Unreadable
+internal static class UnreadableProblem
 {
     /// <summary>Makes it.</summary>
     /// <param name="rig">What is wrong with the rig; empty where nothing is.</param>

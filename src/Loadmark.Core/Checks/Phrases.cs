@@ -4,7 +4,7 @@ using Loadmark.Core.Rigs;
 namespace Loadmark.Core.Checks;
 
 /// <summary>Builds the small phrases that findings are made of.</summary>
-public static class Words
+public static class Phrases
 {
     private const int MostNamed = 12;
 

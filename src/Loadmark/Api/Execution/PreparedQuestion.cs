@@ -1,0 +1,15 @@
+using Loadmark.Web.Problems;
+
+namespace Loadmark.Api.Execution;
+
+/// <summary>A question that has been understood, or is refused.</summary>
+/// <param name="Computation">Computes the answer; null where it is refused.</param>
+/// <param name="Refusal">Why it is refused; null where it is not.</param>
+internal readonly record struct PreparedQuestion(Computation? Computation, Problem? Refusal)
+{
+    /// <summary>Refuses.</summary>
+    public static implicit operator PreparedQuestion(Problem? refusal) => new(null, refusal);
+
+    /// <summary>Understood.</summary>
+    public static implicit operator PreparedQuestion(Computation solve) => new(solve, null);
+}
