@@ -38,7 +38,7 @@ internal static class RigKeys
             static rig => rig.Mains, static (rig, value) => rig with { Mains = (RigMains?)value },
             "The mains where it is played. Without it, mains inputs are not judged.", examples: ["230 V 50 Hz", "120 V"]),
         new Field("headroom", "Headroom to keep free", ValueKinds.Share,
-            static rig => rig.Headroom, static (rig, value) => rig with { Headroom = (decimal?)value },
+            static rig => rig.Headroom, static (rig, value) => rig with { Headroom = value is decimal said ? said : null },
             "The share of each limit that is to stay free. Default: 10 %."),
         new Key("loads", ValueForm.NamedTextsOrGroups, "Everything that draws, by its tag, with its keys; a text alone is its label.")
         {

@@ -6,8 +6,9 @@ namespace Loadmark.Files.Keys;
 /// <summary>How values of one kind stand in a rig file.</summary>
 /// <remarks>
 /// Values are objects here rather than of a type parameter: code for a type parameter that is a value type of another project cannot be
-/// compiled ahead, and some 200 methods to compile cost a command 20 ms at its start. A row that takes the wrong type for its kind does not
-/// get past the tests, which read and write every field.
+/// compiled ahead, and some 200 methods to compile cost a command 20 ms at its start. For the same reason a row sets
+/// a value by a pattern: the cast to a nullable type of another project's value is not compiled ahead. A row that takes the wrong type for
+/// its kind does not get past the tests, which read and write every field.
 /// </remarks>
 /// <param name="Form">What the schema takes for them.</param>
 /// <param name="Expected">What is expected where something other than a text stands.</param>

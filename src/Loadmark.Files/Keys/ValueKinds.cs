@@ -61,7 +61,7 @@ internal static class ValueKinds
     public static ValueKind Wire { get; } = new(
         ValueForm.Figure, "a conductor such as 0.22 mm² or AWG 24",
         static (text, key, errors) => Figures.Conductor(text, key, errors),
-        static wire => ((Wire)wire).Gauge is { } gauge ? $"AWG {gauge}" : FigureText.Of(((Wire)wire).Area));
+        static wire => ((Wire)wire).Gauge is { } gauge ? $"AWG {gauge}" : FigureText.Of(Unit.SquareMetre, ((Wire)wire).Area));
 
     /// <summary>The mains where a rig is played.</summary>
     public static ValueKind Mains { get; } = new(
@@ -74,14 +74,14 @@ internal static class ValueKinds
         static share => $"{((decimal)share * 100).ToString("0.##############", CultureInfo.InvariantCulture)} %");
 
     /// <summary>One quantity with its unit.</summary>
+    /// <param name="unit">The unit.</param>
     /// <param name="expected">What is expected, with an example.</param>
     /// <param name="mayBeZero">Whether it may be zero.</param>
     /// <param name="keySaysUnit">Whether the key's name says the unit, so that a bare number will do.</param>
-    public static ValueKind Of<TUnit>(string expected, bool mayBeZero = true, bool keySaysUnit = false)
-        where TUnit : struct, IUnit => new(
-            keySaysUnit ? ValueForm.FigureOrNumber : ValueForm.Figure, expected,
-            (text, key, errors) => Figures.Read<TUnit>(text, key, expected, mayBeZero, keySaysUnit, errors),
-            static quantity => FigureText.Of((Quantity<TUnit>)quantity));
+    public static ValueKind Of(Unit unit, string expected, bool mayBeZero = true, bool keySaysUnit = false) => new(
+        keySaysUnit ? ValueForm.FigureOrNumber : ValueForm.Figure, expected,
+        (text, key, errors) => Figures.Read(unit, text, key, expected, mayBeZero, keySaysUnit, errors),
+        quantity => FigureText.Of(unit, quantity));
 
     /// <summary>A current with how long it lasts.</summary>
     /// <param name="expected">What is expected where something other than a text stands.</param>
@@ -92,12 +92,11 @@ internal static class ValueKinds
         static timed => FigureText.Of((TimedCurrent)timed));
 
     /// <summary>One of a table's words.</summary>
-    public static ValueKind Word<T>(WordTable<T> words)
-        where T : struct, Enum => new(
-            ValueForm.Word, "a word", (text, key, errors) => ReadWord(text, key, errors, words), value => words.WordOf((T)value))
-        {
-            Words = words.All,
-        };
+    public static ValueKind Word(WordTable words) => new(
+        ValueForm.Word, "a word", (text, key, errors) => ReadWord(text, key, errors, words), words.WordOf)
+    {
+        Words = words.All,
+    };
 
     /// <summary>A whole number in a range.</summary>
     public static ValueKind Number(int least, int most) => new(
@@ -127,8 +126,7 @@ internal static class ValueKinds
         return null;
     }
 
-    private static T? ReadWord<T>(ScalarNode text, string key, ErrorList errors, WordTable<T> words)
-        where T : struct, Enum
+    private static object? ReadWord(ScalarNode text, string key, ErrorList errors, WordTable words)
     {
         if (words.Find(text.Value) is { } value)
             return value;

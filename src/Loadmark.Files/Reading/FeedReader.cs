@@ -97,7 +97,7 @@ internal sealed class FeedReader(RigIndex index, ErrorList errors)
 
     private Joint ReadJoint(Fields fields, int outlets)
     {
-        var joint = (Joint?)fields.Value("joined", Joined);
+        var joint = fields.Value("joined", Joined) is Joint said ? said : Joint.None;
         var stated = fields.Find("joined");
         var several = fields.Find("from") is SequenceNode { Items.Count: > 1 };
         if (several && stated is null)
@@ -107,7 +107,7 @@ internal sealed class FeedReader(RigIndex index, ErrorList errors)
                 stated.Start,
                 "joined: this feed has one outlet, so there is nothing to join; leave the key out",
                 (stated as ScalarNode)?.Value);
-        return joint ?? Joint.None;
+        return joint;
     }
 
     private List<Volts> ReadSettings(Fields fields, List<OutletRef> from)
@@ -127,7 +127,7 @@ internal sealed class FeedReader(RigIndex index, ErrorList errors)
 
         for (var i = 0; i < scalars.Count; i++)
         {
-            if (Figures.Read<Volt>(scalars[i], "at", SettingForm, mayBeZero: false, keySaysUnit: false, errors) is not { } volts)
+            if (Figures.Read(Unit.Volt, scalars[i], "at", SettingForm, mayBeZero: false, keySaysUnit: false, errors) is not Volts volts)
                 continue;
             settings.Add(volts);
             for (var j = scalars.Count == 1 ? 0 : i; j < (scalars.Count == 1 ? from.Count : Math.Min(i + 1, from.Count)); j++)

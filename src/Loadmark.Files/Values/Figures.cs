@@ -17,14 +17,13 @@ internal static class Figures
     private const string VoltageForm = "a voltage such as 9 V, 9-18 V or 9 V AC";
 
     /// <summary>One quantity; where the key's name says the unit, a bare number will do.</summary>
-    public static Quantity<TUnit>? Read<TUnit>(
-        ScalarNode scalar, string key, string expected, bool mayBeZero, bool keySaysUnit, ErrorList errors)
-        where TUnit : struct, IUnit
+    public static object? Read(
+        Unit unit, ScalarNode scalar, string key, string expected, bool mayBeZero, bool keySaysUnit, ErrorList errors)
     {
         if (keySaysUnit && scalar.Value.AsSpan().Trim() is [.., var last] && char.IsAsciiDigit(last)
-            && TryRead<TUnit>($"{scalar.Value} {TUnit.Symbol}", mayBeZero, out var bare, out _))
+            && Read(unit, $"{scalar.Value} {unit.Symbol}", mayBeZero, out _) is { } bare)
             return bare;
-        if (TryRead<TUnit>(scalar.Value, mayBeZero, out var quantity, out var problem))
+        if (Read(unit, scalar.Value, mayBeZero, out var problem) is { } quantity)
             return quantity;
         errors.Expected(scalar.Start, key, expected, scalar.Value, problem);
         return null;
@@ -34,12 +33,13 @@ internal static class Figures
     public static TimedCurrent? Timed(ScalarNode scalar, string key, string example, ErrorList errors)
     {
         var parts = FigureSplitter.Split(scalar.Value, "for", ",", ";", "/");
-        var seconds = default(Seconds);
         var problem = parts.Count > 2 ? "there are more than two figures" : null;
-        if (problem is null && TryRead<Ampere>(parts[0], mayBeZero: true, out var amps, out problem)
-            && (parts.Count == 1 || TryRead(parts[1], mayBeZero: false, out seconds, out problem)))
+        if (problem is null && Read(Unit.Ampere, parts[0], mayBeZero: true, out problem) is Amps amps)
         {
-            return new TimedCurrent(amps, parts.Count == 1 ? null : seconds);
+            if (parts.Count == 1)
+                return new TimedCurrent(amps, null);
+            if (Read(Unit.Second, parts[1], mayBeZero: false, out problem) is Seconds seconds)
+                return new TimedCurrent(amps, seconds);
         }
 
         errors.Expected(scalar.Start, key, $"a current, and how long it lasts, such as {example}", scalar.Value, problem);
@@ -54,9 +54,9 @@ internal static class Figures
         string? problem = null;
         foreach (var part in FigureSplitter.Split(scalar.Value, ",", ";", "/"))
         {
-            if (TryRead<Ampere>(part, mayBeZero: false, out var current, out var notCurrent) && amps is null)
+            if (Read(Unit.Ampere, part, mayBeZero: false, out var notCurrent) is Amps current && amps is null)
                 amps = current;
-            else if (TryRead<Watt>(part, mayBeZero: false, out var power, out var notPower) && watts is null)
+            else if (Read(Unit.Watt, part, mayBeZero: false, out var notPower) is Watts power && watts is null)
                 watts = power;
             else
                 problem ??= notCurrent is null || notPower is null ? "a figure stands twice" : EndsLikeWatts(part) ? notPower : notCurrent;
@@ -74,12 +74,13 @@ internal static class Figures
         var parts = FigureSplitter.Split(scalar.Value, ",", ";", "/");
         if (parts[0].EndsWith('~'))
             parts[0] = parts[0][..^1].TrimEnd();
-        var hertz = default(Frequency);
         var problem = parts.Count > 2 ? "there are more than two figures" : null;
-        if (problem is null && TryRead<Volt>(parts[0], mayBeZero: false, out var volts, out problem)
-            && (parts.Count == 1 || TryRead(parts[1], mayBeZero: false, out hertz, out problem)))
+        if (problem is null && Read(Unit.Volt, parts[0], mayBeZero: false, out problem) is Volts volts)
         {
-            return new RigMains(volts, parts.Count == 1 ? null : hertz);
+            if (parts.Count == 1)
+                return new RigMains(volts, null);
+            if (Read(Unit.Hertz, parts[1], mayBeZero: false, out problem) is Frequency hertz)
+                return new RigMains(volts, hertz);
         }
 
         errors.Expected(scalar.Start, key, MainsForm, scalar.Value, problem);
@@ -100,7 +101,7 @@ internal static class Figures
                 return Wire.OfGauge(gauge);
             problem = $"gauges go from {WireGauge.Thickest} to {WireGauge.Thinnest}";
         }
-        else if (TryRead<SquareMetre>(text, mayBeZero: false, out var area, out problem))
+        else if (Read(Unit.SquareMetre, text, mayBeZero: false, out problem) is SquareMetres area)
         {
             return Wire.OfArea(area);
         }
@@ -167,15 +168,13 @@ internal static class Figures
     }
 
     /// <summary>A quantity, zero or not; the problem says why not.</summary>
-    private static bool TryRead<TUnit>(string text, bool mayBeZero, out Quantity<TUnit> quantity, out string? problem)
-        where TUnit : struct, IUnit
+    private static object? Read(Unit unit, string text, bool mayBeZero, out string? problem)
     {
-        if (!QuantityReader.TryRead(text, out quantity, out problem))
-            return false;
-        if (mayBeZero || quantity > Quantity<TUnit>.Zero)
-            return true;
+        var quantity = unit.Read(text, out problem);
+        if (quantity is null || mayBeZero || unit.ValueOf(quantity) > 0)
+            return quantity;
         problem = "it must be more than zero";
-        return false;
+        return null;
     }
 
     private static bool EndsLikeWatts(string part) =>

@@ -15,7 +15,7 @@ internal sealed class StartUpRecording(RigCircuit circuit)
 
     /// <summary>What happened, in order.</summary>
     public ValueList<StartUpEvent> Events() =>
-        [.. _parts.SelectMany(static part => part.Events).OrderBy(static happening => happening.Time)];
+        [.. _parts.SelectMany(static part => part.Events).OrderBy(static happening => happening.Time.Value)];
 
     /// <summary>When everything had come to rest, s.</summary>
     public double SettledAfter() => _parts.Length == 0 ? 0 : _parts.Max(static part => part.SettledAfter());

@@ -52,6 +52,6 @@ internal sealed record StartUpSummary(
     {
         [] => [],
         [var only] => [.. only.Events],
-        _ => [.. stories.SelectMany(static story => story.Events).OrderBy(static happening => happening.Time)],
+        _ => [.. stories.SelectMany(static story => story.Events).OrderBy(static happening => happening.Time.Value)],
     };
 }
