@@ -76,11 +76,6 @@ public sealed class BackupCommandTests : IDisposable
         Assert.Equal($"loadmark: {complaint}\nSee loadmark {args[0]} --help.\n", answer.Error);
     }
 
-    [Theory]
-    [InlineData("help-backup.txt", "backup")]
-    [InlineData("help-restore.txt", "restore")]
-    public void Help_pages(string expected, string command) => Expected.Matches(expected, Run("help", command).Output);
-
     private static ProgramRun.Answer Run(params string[] args)
     {
         using var output = new MemoryStream();

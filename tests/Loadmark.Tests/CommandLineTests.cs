@@ -1,8 +1,10 @@
 using Loadmark.Core.Texts;
+using Loadmark.CommandLines;
 using Loadmark.Commands;
 using Loadmark.Core.Checks;
 using Loadmark.Files.Errors;
 using Loadmark.Hosting;
+using Loadmark.Serving;
 using Loadmark.Serving.Logs;
 
 namespace Loadmark.Tests;
@@ -48,6 +50,15 @@ public sealed class CommandLineTests
     [InlineData("- stands for standard input, which can be read once only.", "rigs", "import", "-", "-")]
     [InlineData("--port: expected a number from 0 (any that is free) to 65535, found '70000'.", "--port", "70000")]
     [InlineData("--port: expected a number from 0 (any that is free) to 65535, found 'x'.", "--port", "x")]
+    [InlineData("--log: expected text or json, found 'xml'.", "--log", "xml")]
+    [InlineData("--log needs the word text or json after it.", "--log")]
+    [InlineData("--prices needs the name of a file after it.", "buy", "a.yaml", "--prices")]
+    [InlineData("buy needs the path of one rig file, and one price list after --prices.", "buy", "a.yaml")]
+    [InlineData("rigs list takes nothing more.", "rigs", "list", "all")]
+    [InlineData("gear needs to know what to do: list, show, add, measure, import, export.", "gear")]
+    [InlineData("There is no command lsit. Did you mean list?", "gear", "lsit")]
+    [InlineData("There is no option --froce. Did you mean --force?", "gear", "export", "a.yaml", "--froce")]
+    [InlineData("There is no option --port. Did you mean --port?", "check", "a.yaml", "--port", "80")]
     [InlineData("the page answers in a browser, not in JSON.", "--json")]
     [InlineData("read needs the text of a nameplate, or - to read lines from standard input.", "read", "--json")]
     public void A_wrong_command_line_is_explained(string complaint, params string[] args)
@@ -65,29 +76,33 @@ public sealed class CommandLineTests
     [InlineData("")]
     public void Any_text_may_be_a_nameplate(params string[] text) => Assert.Equal(0, new ProgramRun().Run(["read", .. text]).Code);
 
-    [Theory]
-    [InlineData("help-program.txt", "--help")]
-    [InlineData("help-program.txt", "help")]
-    [InlineData("help-check.txt", "check", "--help")]
-    [InlineData("help-check.txt", "help", "check")]
-    [InlineData("help-read.txt", "read", "-h")]
-    public void Help_is_a_result(string expected, params string[] args)
-    {
-        var answer = new ProgramRun().Run(args);
-        Assert.Equal(0, answer.Code);
-        Assert.Equal("", answer.Error);
-        Expected.Matches(expected, answer.Output);
-    }
-
     [Fact]
     public void The_program_alone_opens_the_page()
     {
-        Assert.Equal(new Request.Page(null, OpensBrowser: true, new LogOptions()), new CommandLine().Parse([]));
-        Assert.Equal(new Request.Page(8080, OpensBrowser: false, new LogOptions()) { Data = "bench" }, new CommandLine().Parse(["--data", "bench", "--port", "8080", "--no-browser"]));
-        Assert.Equal(
-            new Request.Page(null, OpensBrowser: true, new LogOptions { Form = LogForm.Json, WithContent = true }),
-            new CommandLine().Parse(["--log", "json", "--log-content"]));
-        Assert.Equal("--log: expected text or json, found 'xml'.", Assert.IsType<Request.Wrong>(new CommandLine().Parse(["--log", "xml"])).Complaint);
+        var options = PageOptions([]);
+        Assert.Equal((5230, true, new LogOptions()), (options.Port, options.OpensBrowser, options.Log));
+        options = PageOptions(["--data", "bench", "--port", "8080", "--no-browser"]);
+        Assert.Equal((8080, false), (options.Port, options.OpensBrowser));
+        Assert.EndsWith("bench", options.Folder, StringComparison.Ordinal);
+        Assert.Equal(new LogOptions { Form = LogForm.Json, WithContent = true }, PageOptions(["--log", "json", "--log-content"]).Log);
+    }
+
+    /// <summary>How the page would be served.</summary>
+    private static PageOptions PageOptions(string[] args)
+    {
+        PageOptions? found = null;
+        var parser = new CommandParser(ProgramCommands.Program with
+        {
+            Run = input =>
+            {
+                found = PageCommand.OptionsOf(input, out _);
+                return 0;
+            },
+        });
+        using var error = new StringWriter();
+        var around = new Surroundings { Output = Stream.Null, Error = error, Input = static () => Stream.Null };
+        Assert.Equal(0, parser.Run(args, around, new ProgramRun(), static (_, _) => throw new InvalidOperationException()));
+        return found!;
     }
 
     [Fact]
@@ -105,12 +120,14 @@ public sealed class CommandLineTests
         Assert.Equal(debug, answer.Error.Contains(nameof(KeyNotFoundException), StringComparison.Ordinal));
     }
 
+    private static IEnumerable<string> CommandNames => ProgramCommands.Program.Commands.Select(static command => command.Name);
+
     [Fact]
     public void The_nearest_word_is_near()
     {
-        Assert.Equal("check", NearestWord.Find("chck", CommandLine.CommandNames));
-        Assert.Equal("read", NearestWord.Find("raed", CommandLine.CommandNames));
-        Assert.Null(NearestWord.Find("dishwasher", CommandLine.CommandNames));
+        Assert.Equal("check", NearestWord.Find("chck", CommandNames));
+        Assert.Equal("read", NearestWord.Find("raed", CommandNames));
+        Assert.Null(NearestWord.Find("dishwasher", CommandNames));
     }
 
     [Theory]

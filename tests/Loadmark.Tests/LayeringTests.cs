@@ -79,7 +79,7 @@ public sealed class LayeringTests
 
     [Theory]
     [InlineData("Spectre.Console", "Loadmark.Sheets")]
-    [InlineData("System.CommandLine", "Loadmark.Commands")]
+    [InlineData("System.CommandLine", "Loadmark.CommandLines")]
     [InlineData("Microsoft.OpenApi", "Loadmark.Api.Description")]
     public void A_package_of_the_program_is_used_in_one_folder_only(string package, string folder)
     {

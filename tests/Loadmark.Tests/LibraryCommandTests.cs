@@ -175,16 +175,6 @@ public sealed class LibraryCommandTests : IDisposable
         Assert.False(Directory.Exists(Path.Combine(_folder, "nothing")));
     }
 
-    [Theory]
-    [InlineData("help-gear.txt", "gear")]
-    [InlineData("help-rigs.txt", "rigs")]
-    public void Help_is_a_result(string expected, string command)
-    {
-        Expected.Matches(expected, Run(0, command, "--help"));
-        Assert.Equal(Run(0, command, "--help"), Run(0, "help", command));
-        Assert.Equal(Run(0, command, "--help"), Run(0, command, "list", "--help"));
-    }
-
     private string Save(string name, string text)
     {
         var path = Path.Combine(_folder, name);

@@ -26,16 +26,6 @@ public sealed class SimulationCommandTests : IDisposable
     public void A_spread_with_a_seed_is_the_same_every_time(string expected, params string[] more) =>
         Expected.Matches(expected, Run(1, ["settle", Repository.PathOf("examples", "chain-start.rig.yaml"), "--spread", "40", "--seed", "3", .. more]));
 
-    [Theory]
-    [InlineData("help-settle.txt", "settle")]
-    [InlineData("help-startup.txt", "startup")]
-    [InlineData("help-netlist.txt", "netlist")]
-    public void Help_is_a_result(string expected, string command)
-    {
-        Expected.Matches(expected, Run(0, command, "--help"));
-        Assert.Equal(Run(0, command, "--help"), Run(0, "help", command));
-    }
-
     [Fact]
     public void Settle_answers_in_the_keys_of_the_contract()
     {

@@ -1,25 +1,48 @@
 using Loadmark.Answers;
+using Loadmark.CommandLines;
 using Loadmark.Hosting;
+using Loadmark.Questions;
 using Loadmark.Sheets;
 using Loadmark.Workshop.Library;
 
 namespace Loadmark.Commands;
 
 /// <summary><c>loadmark rigs affected</c>: a figure of a piece of gear changed; what does that mean to the rigs that have it?</summary>
-internal sealed class AffectedCommand(Surroundings around)
+internal sealed class AffectedCommand(CommandInput input)
 {
-    private readonly LibraryRoom _room = new(around);
+    private readonly LibrarySession _session = new(input);
+
+    /// <summary>The command.</summary>
+    public static CommandSpec Spec { get; } = new()
+    {
+        Name = "affected",
+        Question = "the rigs that have other figures of a piece of gear than the library now has, each with its verdict before and after",
+        Parameters = [new("TAG", "The tag of a piece of gear.")],
+        Options = [QuestionSpecs.Kind],
+        Needs = "the tag of one piece of gear",
+        IsOnStore = true,
+        Json = "One object: the piece, and the rigs with their verdicts before and after.",
+        Example = "loadmark rigs affected delay-2",
+        Run = static input => new AffectedCommand(input).Run(),
+    };
 
     /// <summary>Finds the rigs and answers; 1 where one of them fails or does harm with the library's figures.</summary>
-    public int Run(Request.RigsAffected request) => _room.Use(request, makes: false, async (library, stop) =>
+    private int Run()
     {
-        if (_room.Find(await library.Cache.NowAsync(stop), request.Tag, request.Kind) is not { } gear)
-            return ExitCode.Unreadable;
-        var ordered = await AffectedInOrder.FindAsync(new AffectedRigs(library.Store, library.Cache), gear, new AffectedOptions(), stop);
-        if (request.Json)
-            RigsJson.Write(around.Output, gear, ordered);
-        else
-            SheetPrinter.Print(around, sheet => AffectedPage.Write(sheet, gear, ordered));
-        return ordered.Exists(static rig => rig.After?.IsRefused == true) ? ExitCode.Refused : ExitCode.Fine;
-    });
+        if (LibraryOptions.KindOf(input, out var complaint) is var kind && complaint is not null)
+            return input.Refuse(complaint);
+        if (input.Words is not [var tag])
+            return input.Refuse();
+        return _session.Use(makes: false, async (library, stop) =>
+        {
+            if (_session.Find(await library.Cache.NowAsync(stop), tag, kind) is not { } gear)
+                return ExitCode.Unreadable;
+            var ordered = await AffectedInOrder.FindAsync(new AffectedRigs(library.Store, library.Cache), gear, new AffectedOptions(), stop);
+            if (input.Json)
+                RigsJson.Write(input.Around.Output, gear, ordered);
+            else
+                SheetPrinter.Print(input.Around, sheet => AffectedPage.Write(sheet, gear, ordered));
+            return ordered.Exists(static rig => rig.After?.IsRefused == true) ? ExitCode.Refused : ExitCode.Fine;
+        });
+    }
 }

@@ -1,4 +1,5 @@
 using Loadmark.Answers;
+using Loadmark.CommandLines;
 using Loadmark.Hosting;
 using Loadmark.Sheets;
 using Loadmark.Storage;
@@ -8,39 +9,70 @@ using Loadmark.Workshop.DataFolders;
 namespace Loadmark.Commands;
 
 /// <summary><c>loadmark backup</c> and <c>loadmark restore</c>: all that is kept, to a file and from it.</summary>
-internal sealed class BackupCommand(Surroundings around)
+internal sealed class BackupCommand(CommandInput input)
 {
-    /// <summary>Writes a backup.</summary>
-    public int Run(Request.Backup request) => Answer(
-        request.Json,
-        CopiesIn(request.Data).BackUpAsync(request.File, request.Force),
-        report => CopyJson.Write(around.Output, report),
-        report => SheetPrinter.Print(around, sheet => CopyPage.Write(sheet, report)));
+    /// <summary>The command that writes a backup.</summary>
+    public static CommandSpec Spec { get; } = new()
+    {
+        Name = "backup",
+        Question = "all that is kept, with every edit, in one file",
+        Parameters = [new("FILE", "Where to. The page may be open meanwhile; the copy is of one moment, and checked whole.")],
+        Options = [CommonOptions.Force with { Text = "Replace a file of that name. Without it nothing is ever replaced." }],
+        Needs = "the name of one file to write to",
+        IsOnStore = true,
+        Json = "One object: file, rigs, gear, unreadableRigs, bytes; or fault and message.",
+        Example = "loadmark backup monday.db",
+        Documentation = "docs/keeping.md",
+        Run = static input => new BackupCommand(input).BackUp(),
+    };
 
-    /// <summary>Restores a backup.</summary>
-    public int Run(Request.Restore request) => Answer(
-        request.Json,
-        CopiesIn(request.Data).RestoreAsync(request.File),
-        report => CopyJson.Write(around.Output, report),
-        report => SheetPrinter.Print(around, sheet => CopyPage.Write(sheet, report)));
+    /// <summary>The command that restores one.</summary>
+    public static CommandSpec RestoreSpec { get; } = new()
+    {
+        Name = "restore",
+        Question = "puts a backup in the place of all that is kept",
+        Parameters =
+        [
+            new(
+                "FILE",
+                "A backup. It is checked first, and only read. What is kept now is copied to a file beside the database, which the answer names."),
+        ],
+        Needs = "the name of one backup",
+        IsOnStore = true,
+        Json = "One object: file, rigs, gear, unreadableRigs, previous, wasOlder; or fault and message.",
+        Note = "The page may be open meanwhile. It is told at its next edit of a rig, and nothing is overwritten.",
+        Example = "loadmark restore monday.db",
+        Documentation = "docs/keeping.md",
+        Run = static input => new BackupCommand(input).Restore(),
+    };
 
-    private StoreCopies CopiesIn(string? data) => new(DataFolder.From(data, around.Environment), around.Time);
+    private int BackUp() => input.Words is not [{ Length: > 0 } file] ? input.Refuse() : Answer(
+        Copies.BackUpAsync(file, input.Has(CommonOptions.Force)),
+        report => CopyJson.Write(input.Around.Output, report),
+        report => SheetPrinter.Print(input.Around, sheet => CopyPage.Write(sheet, report)));
 
-    private int Answer<TReport>(bool json, Task<TReport> work, Action<TReport> write, Action<TReport> print)
+    private int Restore() => input.Words is not [{ Length: > 0 } file] ? input.Refuse() : Answer(
+        Copies.RestoreAsync(file),
+        report => CopyJson.Write(input.Around.Output, report),
+        report => SheetPrinter.Print(input.Around, sheet => CopyPage.Write(sheet, report)));
+
+    private StoreCopies Copies => new(DataFolder.From(input.Data, input.Around.Environment), input.Around.Time);
+
+    private int Answer<TReport>(Task<TReport> work, Action<TReport> write, Action<TReport> print)
     {
         try
         {
             // Ctrl-C does not end it halfway: it takes a moment, and is done whole.
-            around.Interruption();
+            input.Around.Interruption();
             var report = work.GetAwaiter().GetResult();
-            (json ? write : print)(report);
+            (input.Json ? write : print)(report);
             return ExitCode.Fine;
         }
         catch (StorageException fault)
         {
-            if (json)
-                CopyJson.Write(around.Output, fault);
-            return new Complaints(around).Unusable(fault.Message);
+            if (input.Json)
+                CopyJson.Write(input.Around.Output, fault);
+            return input.Complaints.Unusable(fault.Message);
         }
     }
 }

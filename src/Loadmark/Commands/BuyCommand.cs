@@ -1,5 +1,6 @@
 using System.Globalization;
 using Loadmark.Answers;
+using Loadmark.CommandLines;
 using Loadmark.Core.Display;
 using Loadmark.Core.Nameplates;
 using Loadmark.Core.Offers;
@@ -7,6 +8,7 @@ using Loadmark.Core.Rigs;
 using Loadmark.Files.PriceLists;
 using Loadmark.Hosting;
 using Loadmark.Planning.Buying;
+using Loadmark.Questions;
 using Loadmark.Sheets;
 using Loadmark.Sources;
 using Loadmark.Workshop.TypedInput;
@@ -14,29 +16,59 @@ using Loadmark.Workshop.TypedInput;
 namespace Loadmark.Commands;
 
 /// <summary><c>loadmark buy</c>: which supplies should I buy?</summary>
-internal sealed class BuyCommand(Surroundings around, IRigSource source)
+internal sealed class BuyCommand(CommandInput input)
 {
-    /// <summary>Reads the rig and the price list, chooses, and answers.</summary>
-    public int Run(Request.Buy request)
+    private static readonly OptionSpec Prices = new("prices", OptionKind.Texts, "Your price list: one supply a line (docs/price-list.md).")
     {
-        var complaints = new Complaints(around);
-        var reading = source.Read(request.Rig);
-        var list = PriceListReader.ReadFile(request.Prices);
+        Placeholder = "CSV",
+        Needs = "the name of a file",
+        IsRequired = true,
+    };
+
+    /// <summary>The command.</summary>
+    public static CommandSpec Spec { get; } = new()
+    {
+        Name = QuestionSpecs.Buy.Name,
+        Question = QuestionSpecs.Buy.Text,
+        Parameters =
+        [
+            new(
+                "RIG",
+                "A rig file, or - for one on standard input. Its supplies and leads are used for nothing; feeds with 'pinned: true' stay."),
+        ],
+        Options = [Prices, .. QuestionSpecs.Buy.Options],
+        Needs = "the path of one rig file, and one price list after --prices",
+        Json = "One object: status, options with their plans, what was left out and why.",
+        Example = "loadmark buy examples/to-buy.rig.yaml --prices examples/harbour-row.prices.csv",
+        Documentation = "docs/price-list.md",
+        AnswersAtOnce = true,
+        Run = static input => new BuyCommand(input).Run(),
+    };
+
+    /// <summary>Reads the rig and the price list, chooses, and answers.</summary>
+    private int Run()
+    {
+        if (input.Words is not [var path] || input.Texts(Prices) is not [var prices])
+            return input.Refuse();
+        var complaints = input.Complaints;
+        var reading = input.Rigs.Read(path);
+        var list = PriceListReader.ReadFile(prices);
         if (reading.Rig is not { } rig || list.Offers is not { } offers)
             return complaints.Unreadable(
-                [new CheckAnswer(request.Rig, null, reading.Errors), new CheckAnswer(request.Prices, null, list.Errors)], request.Json);
-        if (Complaints.AboutOnly(request.Only, rig, StandardInput.NameOf(request.Rig)) is { } complaint)
+                [new CheckAnswer(path, null, reading.Errors), new CheckAnswer(prices, null, list.Errors)], input.Json);
+        var only = input.Names(QuestionSpecs.Only);
+        if (Complaints.AboutOnly(only, rig, StandardInput.NameOf(path)) is { } complaint)
             return complaints.Unusable(complaint);
 
-        if (ReservedLoads.Read(request.Room, out var vague) is not { } room)
+        if (ReservedLoads.Read(input.Texts(QuestionSpecs.Room), out var vague) is not { } room)
             return complaints.Unusable($"--room: {vague}");
 
-        var interruption = around.Interruption();
-        var result = Buy(rig, offers, room, request.Only, interruption);
-        if (request.Json)
-            BuyJson.Write(around.Output, result);
+        var interruption = input.Around.Interruption();
+        var result = Buy(rig, offers, room, only, interruption);
+        if (input.Json)
+            BuyJson.Write(input.Around.Output, result);
         else
-            SheetPrinter.Print(around, sheet => BuyPage.Write(sheet, result, request.All));
+            SheetPrinter.Print(input.Around, sheet => BuyPage.Write(sheet, result, input.Has(QuestionSpecs.All)));
         if (interruption.IsCancellationRequested)
             return ExitCode.Interrupted;
         return result.Front.Count > 0 ? ExitCode.Fine : ExitCode.Refused;
@@ -45,7 +77,7 @@ internal sealed class BuyCommand(Surroundings around, IRigSource source)
     private BuyResult Buy(
         Rig rig, IReadOnlyList<Offer> offers, ValueList<Nameplate> room, IReadOnlyCollection<string> only, CancellationToken interruption)
     {
-        using var talk = new ProgressNotice<BuyProgress>(around, WordsOf);
+        using var talk = new ProgressNotice<BuyProgress>(input.Around, WordsOf);
         var options =
             new BuyOptions { ReservedLoads = room, Only = only.Count == 0 ? null : only.ToHashSet(StringComparer.Ordinal), Progress = talk };
         return SupplyBuyer.Buy(rig, offers, options, interruption);

@@ -1,22 +1,45 @@
 using Loadmark.Answers;
-using Loadmark.Core.Checks;
-using Loadmark.Core.Rigs;
+using Loadmark.CommandLines;
 using Loadmark.Hosting;
+using Loadmark.Questions;
 using Loadmark.Sheets;
 using Loadmark.Sources;
 
 namespace Loadmark.Commands;
 
 /// <summary><c>loadmark check</c>: as wired, is it safe, does it run, what is left?</summary>
-internal sealed class CheckCommand(Surroundings around, IRigSource source, Func<Rig, bool, CheckResult> check)
+internal sealed class CheckCommand(CommandInput input)
 {
-    /// <summary>Reads and checks the rigs, all of them whatever happens to one, and writes the answer.</summary>
-    public int Run(Request.Check request)
+    /// <summary>The command.</summary>
+    public static CommandSpec Spec { get; } = new()
     {
-        var answers = CheckAll(request.Rigs, request.AlsoStartUp);
-        new Complaints(around).Tell(answers);
-        if (request.Json)
-            CheckJson.Write(around.Output, answers);
+        Name = QuestionSpecs.Check.Name,
+        Question = QuestionSpecs.Check.Text,
+        Parameters =
+        [
+            new("RIG", "A rig file, or - for one on standard input. Several give each its verdict and a summary, worst first.") { IsRepeated = true },
+        ],
+        Options = QuestionSpecs.Check.Options,
+        Needs = "the path of a rig file, or - for one on standard input",
+        Json = "One object for one rig, an array for several, in the order given.",
+        TellsVerdicts = true,
+        Example = "loadmark check examples/pit.rig.yaml",
+        Documentation = "docs/rules/README.md",
+        AnswersAtOnce = true,
+        Run = static input => new CheckCommand(input).Run(),
+    };
+
+    /// <summary>Reads and checks the rigs, all of them whatever happens to one, and writes the answer.</summary>
+    private int Run()
+    {
+        if (StandardInput.IsNamedTwice(input.Words))
+            return input.Refuse(StandardInput.OnceOnly);
+        if (input.Words.Count == 0)
+            return input.Refuse();
+        var answers = CheckAll(input.Words);
+        input.Complaints.Tell(answers);
+        if (input.Json)
+            CheckJson.Write(input.Around.Output, answers);
         else
             Print(answers);
 
@@ -37,7 +60,7 @@ internal sealed class CheckCommand(Surroundings around, IRigSource source, Func<
         return code;
     }
 
-    private void Print(CheckAnswer[] answers) => SheetPrinter.Print(around, sheet =>
+    private void Print(CheckAnswer[] answers) => SheetPrinter.Print(input.Around, sheet =>
     {
         if (answers.Length > 1)
             ManyRigsPage.Write(sheet, answers);
@@ -45,19 +68,21 @@ internal sealed class CheckCommand(Surroundings around, IRigSource source, Func<
             OneRigPage.Write(sheet, result);
     });
 
-    private CheckAnswer[] CheckAll(IReadOnlyList<string> paths, bool startUp)
+    private CheckAnswer[] CheckAll(IReadOnlyList<string> paths)
     {
         var answers = new CheckAnswer[paths.Count];
         if (paths.Count == 1)
-            answers[0] = CheckOne(paths[0], startUp);
+            answers[0] = CheckOne(paths[0]);
         else
-            Parallel.For(0, paths.Count, index => answers[index] = CheckOne(paths[index], startUp));
+            Parallel.For(0, paths.Count, index => answers[index] = CheckOne(paths[index]));
         return answers;
     }
 
-    private CheckAnswer CheckOne(string path, bool startUp)
+    private CheckAnswer CheckOne(string path)
     {
-        var input = source.Read(path);
-        return input.Rig is { } rig ? new CheckAnswer(path, check(rig, startUp), []) : new CheckAnswer(path, null, input.Errors);
+        var reading = input.Rigs.Read(path);
+        return reading.Rig is { } rig
+            ? new CheckAnswer(path, input.Check(rig, input.Has(QuestionSpecs.AlsoStartUp)), [])
+            : new CheckAnswer(path, null, reading.Errors);
     }
 }

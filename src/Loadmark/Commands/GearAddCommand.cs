@@ -1,53 +1,90 @@
 using Loadmark.Answers;
+using Loadmark.CommandLines;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Rigs;
 using Loadmark.Files.Forms;
 using Loadmark.Files.Library;
-using Loadmark.Hosting;
-using Loadmark.Sources;
+using Loadmark.Questions;
 using Loadmark.Storage.Gear;
 using Loadmark.Workshop.Library;
-using Loadmark.Workshop.TypedInput;
 
 namespace Loadmark.Commands;
 
 /// <summary><c>loadmark gear add</c>: puts gear into the library.</summary>
-internal sealed class GearAddCommand(Surroundings around, IRigSource source)
+internal sealed class GearAddCommand(CommandInput input)
 {
-    private readonly LibraryRoom _room = new(around);
-    private readonly Complaints _complaints = new(around);
-
-    /// <summary>Adds one piece, or what a rig has.</summary>
-    public int Run(Request.GearAdd request) => request.From is { } path ? AddFromRig(request, path) : AddOne(request);
-
-    private int AddOne(Request.GearAdd request)
+    private static readonly OptionSpec From = new("from", OptionKind.Text, "Add what this rig file has, with --kind only that; - is one on standard input.")
     {
-        var values = new Dictionary<string, string>(StringComparer.Ordinal) { ["label"] = request.Label!, ["name"] = request.Name ?? "" };
-        var (piece, fault) = PieceOf(request.Kind ?? GearKind.Load, request.Tag!, values);
-        if (piece is null)
-            return _complaints.Unusable(fault!);
-        return _room.Use(request, makes: true, async (library, stop) =>
+        Placeholder = "RIG",
+        Needs = "the name of a file",
+    };
+
+    private static readonly OptionSpec Name = new("name", OptionKind.Text, "The name of the piece.") { Placeholder = "NAME" };
+    private static readonly OptionSpec Filed = new("words", OptionKind.Text, "The words that the piece is filed under, parted by commas.")
+    {
+        Placeholder = "WORD,WORD",
+    };
+
+    private readonly LibrarySession _session = new(input);
+
+    /// <summary>The command.</summary>
+    public static CommandSpec Spec { get; } = new()
+    {
+        Name = "add",
+        Question = "adds a load, or with --kind supply a supply with the outlets that its label says; or what a rig has",
+        Forms = "TAG \"LABEL\" | --from RIG",
+        Parameters = [new("TAG", "The tag that rigs name the piece by."), new("LABEL", "What is printed on it, in quotes.")],
+        Options = [From, QuestionSpecs.Kind with { Text = "load (unless said otherwise), supply or lead." }, Name, Filed, LibraryOptions.Take, LibraryOptions.TakeAll],
+        Needs = "a tag and what is printed, or --from with the path of a rig file",
+        IsOnStore = true,
+        Json = "One object: the piece; with --from, what was taken.",
+        Example = "loadmark gear add delay-2 \"9V DC 300mA\" --name \"Delay with the long tail\"",
+        Run = static input => new GearAddCommand(input).Run(),
+    };
+
+    private int Run()
+    {
+        if (LibraryOptions.KindOf(input, out var complaint) is var kind && complaint is not null)
+            return input.Refuse(complaint);
+        return (input.Words, input.Text(From)) switch
         {
-            ValueList<string> words = [.. request.Words.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Distinct(StringComparer.OrdinalIgnoreCase)];
+            ([], { } path) => AddFromRig(path, kind),
+            ([var tag, var label], null) => AddOne(tag, label, kind ?? GearKind.Load),
+            _ => input.Refuse(),
+        };
+    }
+
+    private int AddOne(string tag, string label, GearKind kind)
+    {
+        var values = new Dictionary<string, string>(StringComparer.Ordinal) { ["label"] = label, ["name"] = input.Text(Name) ?? "" };
+        var (piece, fault) = PieceOf(kind, tag, values);
+        if (piece is null)
+            return input.Complaints.Unusable(fault!);
+        return _session.Use(makes: true, async (library, stop) =>
+        {
+            ValueList<string> words =
+            [
+                .. (input.Text(Filed) ?? "").Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
+                    .Distinct(StringComparer.OrdinalIgnoreCase),
+            ];
             var outcome = await library.Editor.AddAsync(piece, words, "typed in", stop);
             if (outcome.State == GearState.TagTaken)
-                return _complaints.Unusable($"the library has a {JsonWords.Of(piece.Kind)} with the tag {outcome.Gear!.Content.Tag} already. Nothing was changed. See: loadmark gear show {outcome.Gear.Content.Tag}");
-            return await new GearReadCommand(around).ShowAsync(library, new LibraryGear(outcome.Gear!), request.Json, stop);
+                return input.Complaints.Unusable($"the library has a {JsonWords.Of(piece.Kind)} with the tag {outcome.Gear!.Content.Tag} already. Nothing was changed. See: loadmark gear show {outcome.Gear.Content.Tag}");
+            return await new GearReadCommand(input).ShowAsync(library, new LibraryGear(outcome.Gear!), stop);
         });
     }
 
-    private int AddFromRig(Request.GearAdd request, string path)
+    private int AddFromRig(string path, GearKind? kind)
     {
-        var reading = source.Read(path);
+        var reading = input.Rigs.Read(path);
         if (reading.Rig is not { } rig)
-            return _complaints.Unreadable([new CheckAnswer(path, null, reading.Errors)], request.Json);
-        return _room.Use(request, makes: true, async (library, stop) =>
+            return input.Complaints.Unreadable([new CheckAnswer(path, null, reading.Errors)], input.Json);
+        return _session.Use(makes: true, async (library, stop) =>
         {
             var preview = ImportPreview.Of(await library.Cache.NowAsync(stop), rig);
-            if (request.Kind is { } kind)
-                preview = new ImportPreview([.. preview.Rows.Where(row => row.Kind == kind)]);
-            return await new GearFileCommand(around).TakeAsync(
-                library, preview, new TakenTags(request.Take, request.TakeAll), $"from the rig {rig.Name}", [], request.Json, stop);
+            if (kind is { } only)
+                preview = new ImportPreview([.. preview.Rows.Where(row => row.Kind == only)]);
+            return await new GearFileCommand(input).TakeAsync(library, preview, $"from the rig {rig.Name}", [], stop);
         });
     }
 

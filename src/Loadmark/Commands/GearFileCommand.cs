@@ -1,87 +1,121 @@
 using Loadmark.Answers;
+using Loadmark.CommandLines;
 using Loadmark.Core.Gear;
 using Loadmark.Files.Library;
 using Loadmark.Hosting;
 using Loadmark.Outputs;
+using Loadmark.Questions;
 using Loadmark.Sheets;
 using Loadmark.Workshop.DataFolders;
 using Loadmark.Workshop.Library;
-using Loadmark.Workshop.TypedInput;
 
 namespace Loadmark.Commands;
 
 /// <summary><c>loadmark gear import</c> and <c>gear export</c>: the library from and to files.</summary>
-internal sealed class GearFileCommand(Surroundings around)
+internal sealed class GearFileCommand(CommandInput input)
 {
-    private readonly LibraryRoom _room = new(around);
-    private readonly Complaints _complaints = new(around);
+    private readonly LibrarySession _session = new(input);
 
-    /// <summary>Takes a file's gear: what is new, and of what differs what was asked for.</summary>
-    public int Run(Request.GearImport request)
+    /// <summary>The command that takes gear in.</summary>
+    public static CommandSpec ImportSpec { get; } = new()
     {
-        var file = GearFileReader.ReadFile(request.File);
+        Name = "import",
+        Question = "takes what is new in a file of gear; what differs is shown and left",
+        Parameters = [new("FILE", "YAML with loads, supplies and leads, or a table.")],
+        Options = [LibraryOptions.Take, LibraryOptions.TakeAll],
+        Needs = "the path of one file",
+        IsOnStore = true,
+        Json = "One object: what was taken, what was not, and the columns that were left out.",
+        Example = "loadmark gear import gear.yaml",
+        Documentation = "docs/gear.md",
+        Run = static input => new GearFileCommand(input).Import(),
+    };
+
+    /// <summary>The command that writes gear out.</summary>
+    public static CommandSpec ExportSpec { get; } = new()
+    {
+        Name = "export",
+        Question = "writes the library to a file",
+        Parameters = [new("FILE", "YAML, or a table of one kind where the name ends in .csv, .tsv or .txt.")],
+        Options = [QuestionSpecs.Kind, CommonOptions.Force],
+        Needs = "the path of one file",
+        IsOnStore = true,
+        Json = "One object: file, and how many pieces it has.",
+        Example = "loadmark gear export gear.yaml",
+        Documentation = "docs/gear.md",
+        Run = static input => new GearFileCommand(input).Export(),
+    };
+
+    private int Import()
+    {
+        if (input.Words is not [var path])
+            return input.Refuse();
+        var file = GearFileReader.ReadFile(path);
         if (file.Errors.Length > 0)
-            return _complaints.Unreadable([new CheckAnswer(request.File, null, file.Errors)], request.Json);
-        return _room.Use(request, makes: true, async (library, stop) =>
+            return input.Complaints.Unreadable([new CheckAnswer(path, null, file.Errors)], input.Json);
+        return _session.Use(makes: true, async (library, stop) =>
         {
             var preview = ImportPreview.Of(await library.Cache.NowAsync(stop), file);
-            return await TakeAsync(
-                library,
-                preview,
-                new TakenTags(request.Take, request.TakeAll),
-                $"imported from {Path.GetFileName(request.File)}",
-                file.LeftOut,
-                request.Json,
-                stop);
+            return await TakeAsync(library, preview, $"imported from {Path.GetFileName(path)}", file.LeftOut, stop);
         });
     }
 
-    /// <summary>Writes the library to a file, as YAML or, by the end of the file's name, as a table.</summary>
-    public int Run(Request.GearExport request) =>
-        new OutputFiles(around, request.Data).Complaint(request.File, "gear export", request.Force) is { } complaint
-        ? _complaints.Unusable(complaint)
-        : _room.Use(request, makes: false, (library, stop) => ExportAsync(request, library, stop));
+    private int Export()
+    {
+        if (LibraryOptions.KindOf(input, out var unusable) is var kind && unusable is not null)
+            return input.Refuse(unusable);
+        if (input.Words is not [var file])
+            return input.Refuse();
+        return new OutputFiles(input.Around, input.Data).Complaint(file, "gear export", input.Has(CommonOptions.Force)) is { } complaint
+            ? input.Complaints.Unusable(complaint)
+            : _session.Use(makes: false, (library, stop) => ExportAsync(file, kind, library, stop));
+    }
 
-    private async Task<int> ExportAsync(Request.GearExport request, OpenLibrary library, CancellationToken stop)
+    private async Task<int> ExportAsync(string file, GearKind? kind, OpenLibrary library, CancellationToken stop)
     {
         var now = await library.Cache.NowAsync(stop);
-        var isTable = Path.GetExtension(request.File).ToLowerInvariant() is ".csv" or ".tsv" or ".txt";
-        var separator = Path.GetExtension(request.File).Equals(".tsv", StringComparison.OrdinalIgnoreCase) ? '\t' : ',';
-        var gear = isTable ? ExportedGear.AsTable(now, request.Kind, separator) : ExportedGear.AsYaml(now, request.Kind);
-        if (!new OutputFiles(around, request.Data).TrySave(request.File, gear.Text, request.Force))
+        var isTable = Path.GetExtension(file).ToLowerInvariant() is ".csv" or ".tsv" or ".txt";
+        var separator = Path.GetExtension(file).Equals(".tsv", StringComparison.OrdinalIgnoreCase) ? '\t' : ',';
+        var gear = isTable ? ExportedGear.AsTable(now, kind, separator) : ExportedGear.AsYaml(now, kind);
+        if (!new OutputFiles(input.Around, input.Data).TrySave(file, gear.Text, input.Has(CommonOptions.Force)))
             return ExitCode.Unreadable;
         var unread = now.Gear.Count(one => one.Piece is null);
         if (unread > 0)
-            around.Error.WriteLine(
+            input.Around.Error.WriteLine(
                 $"loadmark: {unread} pieces were left out: a newer version of the program wrote them, and this one cannot read them.");
-        if (isTable && request.Kind is null && now.Gear.Any(static one => one.Kind != GearKind.Load))
-            around.Error.WriteLine("loadmark: a table holds gear of one kind; these are the loads. Use --kind supply and --kind lead for the others, or a file whose name ends in .yaml for all.");
-        if (request.Json)
-            ImportJson.WriteExport(around.Output, request.File, gear.Count);
+        if (isTable && kind is null && now.Gear.Any(static one => one.Kind != GearKind.Load))
+            input.Around.Error.WriteLine("loadmark: a table holds gear of one kind; these are the loads. Use --kind supply and --kind lead for the others, or a file whose name ends in .yaml for all.");
+        if (input.Json)
+            ImportJson.WriteExport(input.Around.Output, file, gear.Count);
         else
-            SheetPrinter.Print(around, sheet => ImportPage.WriteExport(sheet, gear.Count, request.File));
+            SheetPrinter.Print(input.Around, sheet => ImportPage.WriteExport(sheet, gear.Count, file));
         return ExitCode.Fine;
     }
 
     /// <summary>Takes gear, and says what was taken and what was not.</summary>
+    /// <param name="library">The library.</param>
+    /// <param name="preview">What would be taken.</param>
+    /// <param name="what">What the change does, for the list of changes.</param>
+    /// <param name="leftOut">The columns of a table that mean nothing here.</param>
+    /// <param name="stop">Cancels.</param>
+    /// <returns>The exit code.</returns>
     public async Task<int> TakeAsync(
         OpenLibrary library,
         ImportPreview preview,
-        TakenTags take,
         string what,
         IReadOnlyList<string> leftOut,
-        bool json,
         CancellationToken stop)
     {
+        var take = LibraryOptions.TakenIn(input);
         if (take.Strangers(preview).FirstOrDefault() is { } stranger)
-            return _complaints.Unusable($"--take: there is no {stranger} to take. Nothing was changed.");
+            return input.Complaints.Unusable($"--take: there is no {stranger} to take. Nothing was changed.");
         var result = await library.Editor.TakeAsync(preview, take.Has, what, stop);
         foreach (var column in leftOut)
-            around.Error.WriteLine($"loadmark: {TerminalText.Neutral($"column {column}")}");
-        if (json)
-            ImportJson.Write(around.Output, preview, result, leftOut);
+            input.Around.Error.WriteLine($"loadmark: {TerminalText.Neutral($"column {column}")}");
+        if (input.Json)
+            ImportJson.Write(input.Around.Output, preview, result, leftOut);
         else
-            SheetPrinter.Print(around, sheet => ImportPage.Write(sheet, preview, result));
+            SheetPrinter.Print(input.Around, sheet => ImportPage.Write(sheet, preview, result));
         return preview.Rows.Any(static row => row.State == ImportState.Refused) || result.Overtaken.Length > 0
             ? ExitCode.Unreadable
             : ExitCode.Fine;

@@ -1,6 +1,8 @@
 using Loadmark.Answers;
+using Loadmark.CommandLines;
 using Loadmark.Core.Gear;
 using Loadmark.Hosting;
+using Loadmark.Questions;
 using Loadmark.Sheets;
 using Loadmark.Storage.Gear;
 using Loadmark.Workshop.Library;
@@ -9,29 +11,55 @@ using Loadmark.Workshop.TypedInput;
 namespace Loadmark.Commands;
 
 /// <summary><c>loadmark gear measure</c>: adds what a meter showed of a load.</summary>
-internal sealed class GearMeasureCommand(Surroundings around)
+internal sealed class GearMeasureCommand(CommandInput input)
 {
-    private readonly LibraryRoom _room = new(around);
-    private readonly Complaints _complaints = new(around);
+    private static readonly OptionSpec Running = new("run", OptionKind.Text, "The running current, such as \"212 mA\".") { Placeholder = "CURRENT" };
+    private static readonly OptionSpec Starting = new("start", OptionKind.Text, "The starting current and for how long, such as \"520 mA for 1.5 s\".")
+    {
+        Placeholder = "CURRENT",
+    };
+
+    private static readonly OptionSpec Meter = new("meter", OptionKind.Text, "The accuracy of the meter, such as \"1 % + 2 mA\".") { Placeholder = "ACCURACY" };
+    private static readonly OptionSpec Note = new("note", OptionKind.Text, "What there is to say of the reading.") { Placeholder = "TEXT" };
+
+    private readonly LibrarySession _session = new(input);
+
+    /// <summary>The command.</summary>
+    public static CommandSpec Spec { get; } = new()
+    {
+        Name = "measure",
+        Question = "adds what a meter showed of a load; the figure is made of all readings",
+        Parameters = [new("TAG", "The tag of the load.")],
+        Options = [Running, Starting, Meter, Note],
+        Needs = "one tag, and what the meter showed after --run or --start",
+        IsOnStore = true,
+        Json = "One object: the load, and the figures that its readings come to.",
+        Example = "loadmark gear measure delay-2 --run \"212 mA\"",
+        Run = static input => new GearMeasureCommand(input).Run(),
+    };
 
     /// <summary>Adds the readings, and makes what all of them come to the library's figure.</summary>
-    public int Run(Request.GearMeasure request)
+    private int Run()
     {
-        if (TypedReadings.Read(request.Run, request.Start, request.Meter, request.Note, around.Time.GetUtcNow(), out var complaint) is not { } readings)
-            return _complaints.Unusable(complaint!);
-        return _room.Use(request, makes: false, async (library, stop) =>
+        if (input.Words is not [var tag] || !(input.Has(Running) || input.Has(Starting)))
+            return input.Refuse();
+        var readings = TypedReadings.Read(
+            input.Text(Running), input.Text(Starting), input.Text(Meter), input.Text(Note), input.Around.Time.GetUtcNow(), out var complaint);
+        if (readings is null)
+            return input.Complaints.Unusable(complaint!);
+        return _session.Use(makes: false, async (library, stop) =>
         {
-            if (_room.Find(await library.Cache.NowAsync(stop), request.Tag, GearKind.Load) is not { } gear)
+            if (_session.Find(await library.Cache.NowAsync(stop), tag, GearKind.Load) is not { } gear)
                 return ExitCode.Unreadable;
             var measured = (Figures: new MeasuredFigures([], null, null), Outcome: new GearOutcome(GearState.Gone, null));
             foreach (var reading in readings)
                 measured = await library.Editor.MeasureAsync(gear.Id, reading, stop);
             if (measured.Outcome.Gear is not { } after || measured.Outcome.State != GearState.Saved)
-                return _complaints.Unusable($"the reading of {gear.Tag} is kept, but its figure could not be changed: somebody else is changing it. Measure again.");
-            if (request.Json)
-                GearJson.Write(around.Output, after, measured.Figures);
+                return input.Complaints.Unusable($"the reading of {gear.Tag} is kept, but its figure could not be changed: somebody else is changing it. Measure again.");
+            if (input.Json)
+                GearJson.Write(input.Around.Output, after, measured.Figures);
             else
-                SheetPrinter.Print(around, sheet => MeasuredBlock.Write(sheet, after.Content.Tag, measured.Figures));
+                SheetPrinter.Print(input.Around, sheet => MeasuredBlock.Write(sheet, after.Content.Tag, measured.Figures));
             return ExitCode.Fine;
         });
     }

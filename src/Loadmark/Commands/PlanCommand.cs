@@ -1,5 +1,6 @@
 using System.Text;
 using Loadmark.Answers;
+using Loadmark.CommandLines;
 using Loadmark.Core.Display;
 using Loadmark.Core.Rigs;
 using Loadmark.Files;
@@ -9,53 +10,84 @@ using Loadmark.Planning.Explaining;
 using Loadmark.Planning.Objective;
 using Loadmark.Planning.Search;
 using Loadmark.Planning;
+using Loadmark.Questions;
 using Loadmark.Sheets;
 using Loadmark.Sources;
 
 namespace Loadmark.Commands;
 
 /// <summary><c>loadmark plan</c>: what should feed what?</summary>
-internal sealed class PlanCommand(Surroundings around, IRigSource source)
+internal sealed class PlanCommand(CommandInput input)
 {
-    /// <summary>Reads and plans the rig, writes the wiring where that was asked, and answers.</summary>
-    public int Run(Request.Plan request)
+    private static readonly OptionSpec Write = new(
+        "write",
+        OptionKind.Text,
+        "Write the rig with the planned wiring to this file, comments kept; with - to standard output instead of the answer.")
+    { Placeholder = "FILE", Needs = "the name of a file", With = CommonOptions.Force };
+
+    private readonly Surroundings _around = input.Around;
+
+    /// <summary>The command.</summary>
+    public static CommandSpec Spec { get; } = new()
     {
-        var complaints = new Complaints(around);
-        var outputs = new OutputFiles(around, request.Data);
-        var toOutput = request.WriteTo == StandardInput.Mark;
-        if (request.WriteTo is { } wanted && !toOutput && outputs.Complaint(wanted, "--write", request.Force, request.Rig) is { } hitch)
+        Name = QuestionSpecs.Plan.Name,
+        Question = QuestionSpecs.Plan.Text,
+        Parameters =
+        [
+            new("RIG", "A rig file, or - for one on standard input. Its own wiring does not bind, except feeds with 'pinned: true'."),
+        ],
+        Options = [.. QuestionSpecs.Plan.Options, Write],
+        Needs = "the path of one rig file",
+        Json = "One object: status, feeds, what is not fed and why, what would mend it.",
+        Example = "loadmark plan examples/pit.rig.yaml",
+        AnswersAtOnce = true,
+        Run = static input => new PlanCommand(input).Run(),
+    };
+
+    /// <summary>Reads and plans the rig, writes the wiring where that was asked, and answers.</summary>
+    private int Run()
+    {
+        var (complaints, writeTo, force) = (input.Complaints, input.Text(Write), input.Has(CommonOptions.Force));
+        var outputs = new OutputFiles(_around, input.Data);
+        var toOutput = writeTo == StandardInput.Mark;
+        if (toOutput && input.Json)
+            return input.Refuse("--write - writes the rig to standard output, where the answer in JSON goes too. Use one of them.");
+        if (input.Words is not [var path])
+            return input.Refuse();
+        if (writeTo is { } wanted && !toOutput && outputs.Complaint(wanted, Write.Typed, force, path) is { } hitch)
             return complaints.Unusable(hitch);
-        var (reading, text) = source.ReadWithText(request.Rig, source.Library);
+        var (reading, text) = input.Rigs.ReadWithText(path, input.Rigs.Library);
         if (reading.Rig is not { } rig)
-            return complaints.Unreadable([new CheckAnswer(request.Rig, null, reading.Errors)], request.Json);
-        if (Complaints.AboutOnly(request.Only, rig, StandardInput.NameOf(request.Rig)) is { } complaint)
+            return complaints.Unreadable([new CheckAnswer(path, null, reading.Errors)], input.Json);
+        var only = input.Names(QuestionSpecs.Only);
+        if (Complaints.AboutOnly(only, rig, StandardInput.NameOf(path)) is { } complaint)
             return complaints.Unusable(complaint);
 
-        var interruption = around.Interruption();
+        var interruption = _around.Interruption();
         using var talk = new ProgressNotice<PlanProgress>(
-            around,
+            _around,
             static at =>
                 $"{at.Level} {FigureDisplay.Number(at.Value)}, not below {FigureDisplay.Number(at.Bound)}. Ctrl-C shows the best so far.");
         var options =
-            new PlanOptions { Only = request.Only.Count == 0 ? null : request.Only.ToHashSet(StringComparer.Ordinal), Progress = talk };
+            new PlanOptions { Only = only.Count == 0 ? null : only.ToHashSet(StringComparer.Ordinal), Progress = talk };
         var plan = RigPlanner.Plan(rig, options, interruption);
         var explanation = PlanExplainer.Explain(plan, options, interruption);
-        if (request.WriteTo is { } file)
+        if (writeTo is { } file)
         {
             if (TextOf(text!, plan.Rig.Wired ?? [], out var trouble) is not { } planned)
-                return complaints.Unusable($"the plan cannot be written into the text of {StandardInput.NameOf(request.Rig)}: {trouble}");
+                return complaints.Unusable($"the plan cannot be written into the text of {StandardInput.NameOf(path)}: {trouble}");
             if (toOutput)
                 WriteOut(planned, plan.Unfed);
-            else if (!outputs.TrySave(file, planned, request.Force))
+            else if (!outputs.TrySave(file, planned, force))
                 return ExitCode.Unreadable;
         }
 
         if (toOutput)
             return CodeOf(plan, interruption);
-        if (request.Json)
-            PlanJson.Write(around.Output, plan, explanation);
+        if (input.Json)
+            PlanJson.Write(_around.Output, plan, explanation);
         else
-            SheetPrinter.Print(around, sheet => PlanPage.Write(sheet, rig, plan, explanation, request.WriteTo));
+            SheetPrinter.Print(_around, sheet => PlanPage.Write(sheet, rig, plan, explanation, writeTo));
         return CodeOf(plan, interruption);
     }
 
@@ -65,10 +97,10 @@ internal sealed class PlanCommand(Surroundings around, IRigSource source)
     /// <summary>Writes the rig in the place of the answer, and says aside what is not fed.</summary>
     private void WriteOut(string planned, ValueList<string> unfed)
     {
-        around.Output.Write(Encoding.UTF8.GetBytes(planned));
-        around.Output.Flush();
+        _around.Output.Write(Encoding.UTF8.GetBytes(planned));
+        _around.Output.Flush();
         if (unfed.Count > 0)
-            around.Error.WriteLine($"loadmark: not fed: {TerminalText.Neutral(string.Join(", ", unfed.Items))}.");
+            _around.Error.WriteLine($"loadmark: not fed: {TerminalText.Neutral(string.Join(", ", unfed.Items))}.");
     }
 
     /// <summary>The text of the rig with the wiring put into it, comments kept; null, with the reason, where that cannot be done.</summary>
@@ -77,7 +109,7 @@ internal sealed class PlanCommand(Surroundings around, IRigSource source)
         try
         {
             trouble = null;
-            return RigFileEditor.ReplaceWiring(text, wired, source.Library);
+            return RigFileEditor.ReplaceWiring(text, wired, input.Rigs.Library);
         }
         catch (InvalidOperationException fault)
         {

@@ -1,31 +1,57 @@
 using Loadmark.Answers;
+using Loadmark.CommandLines;
 using Loadmark.Core.Nameplates;
 using Loadmark.Hosting;
+using Loadmark.Questions;
 using Loadmark.Sheets;
 
 namespace Loadmark.Commands;
 
 /// <summary><c>loadmark read</c>: what does this nameplate say?</summary>
-internal sealed class ReadCommand(Surroundings around)
+internal sealed class ReadCommand(CommandInput input)
 {
-    /// <summary>Reads the texts and writes what they say.</summary>
-    public int Run(Request.Read request)
+    private readonly Surroundings _around = input.Around;
+
+    /// <summary>The command.</summary>
+    public static CommandSpec Spec { get; } = new()
     {
+        Name = QuestionSpecs.Read.Name,
+        Question = QuestionSpecs.Read.Text,
+        Parameters =
+        [
+            new(
+                "TEXT",
+                "What is printed, best in quotes; words without quotes are one label. - reads standard input, a label a line. After -- a text may begin with a dash."),
+        ],
+        Needs = "the text of a nameplate, or - to read lines from standard input",
+        Json = "One object a line for each text.",
+        Example = "loadmark read \"9V DC 300mA centre negative\"",
+        Documentation = "docs/nameplates.md",
+        AnswersAtOnce = true,
+        Run = static input => new ReadCommand(input).Run(),
+    };
+
+    /// <summary>Reads the texts and writes what they say.</summary>
+    private int Run()
+    {
+        if (input.Words.Count == 0)
+            return input.Refuse();
+
         // Quotes are easily forgotten, so words in a row are one label; several labels come over standard input.
         var texts = new List<string>();
-        if (request.Texts is ["-"])
+        if (input.Words is ["-"])
             AddLines(texts);
         else
-            texts.Add(string.Join(' ', request.Texts));
+            texts.Add(string.Join(' ', input.Words));
 
         if (texts.Count == 0)
         {
-            around.Error.WriteLine("loadmark: standard input has no line with text in it.");
+            _around.Error.WriteLine("loadmark: standard input has no line with text in it.");
             return ExitCode.Unreadable;
         }
 
-        if (request.Json)
-            NameplateJson.Write(around.Output, texts);
+        if (input.Json)
+            NameplateJson.Write(_around.Output, texts);
         else
             Print(texts);
         return ExitCode.Fine;
@@ -33,15 +59,15 @@ internal sealed class ReadCommand(Surroundings around)
 
     private void AddLines(List<string> texts)
     {
-        using var input = new StreamReader(around.Input(), around.InputEncoding);
-        while (input.ReadLine() is { } line)
+        using var lines = new StreamReader(_around.Input(), _around.InputEncoding);
+        while (lines.ReadLine() is { } line)
         {
             if (!string.IsNullOrWhiteSpace(line))
                 texts.Add(line);
         }
     }
 
-    private void Print(List<string> texts) => SheetPrinter.Print(around, sheet =>
+    private void Print(List<string> texts) => SheetPrinter.Print(_around, sheet =>
     {
         for (var index = 0; index < texts.Count; index++)
         {

@@ -1,21 +1,42 @@
 using Loadmark.Answers;
+using Loadmark.CommandLines;
 using Loadmark.Hosting;
+using Loadmark.Questions;
 using Loadmark.Sheets;
 using Loadmark.Simulation.Spreading;
-using Loadmark.Sources;
 using Loadmark.Workshop.Solves;
+using Loadmark.Workshop.TypedInput;
 
 namespace Loadmark.Commands;
 
 /// <summary><c>loadmark settle</c>: what voltage does each load really get?</summary>
-internal sealed class SettleCommand(Surroundings around, IRigSource source)
+internal sealed class SettleCommand(CommandInput input)
 {
-    /// <summary>Reads the rig, computes its steady state, and answers.</summary>
-    public int Run(Request.Settle request)
+    /// <summary>The command.</summary>
+    public static CommandSpec Spec { get; } = new()
     {
-        var reading = source.Read(request.Rig);
+        Name = QuestionSpecs.Settle.Name,
+        Question = QuestionSpecs.Settle.Text,
+        Parameters = [RigParameter.Wired],
+        Options = QuestionSpecs.Settle.Options,
+        Needs = "the path of one rig file",
+        Json = "One object: loads, outlets, findings, what was assumed.",
+        Example = "loadmark settle examples/pit.rig.yaml",
+        AnswersAtOnce = true,
+        Run = static input => new SettleCommand(input).Run(),
+    };
+
+    /// <summary>Reads the rig, computes its steady state, and answers.</summary>
+    private int Run()
+    {
+        if (Sampling.Read(input.Text(QuestionSpecs.Spread), input.Text(QuestionSpecs.Seed), out var unusable) is var sampling && unusable is not null)
+            return input.Refuse(unusable);
+        if (input.Words is not [var path])
+            return input.Refuse();
+        var around = input.Around;
+        var reading = input.Rigs.Read(path);
         if (reading.Rig is not { } rig)
-            return new Complaints(around).Unreadable([new CheckAnswer(request.Rig, null, reading.Errors)], request.Json);
+            return input.Complaints.Unreadable([new CheckAnswer(path, null, reading.Errors)], input.Json);
 
         var interruption = around.Interruption();
         try
@@ -23,11 +44,11 @@ internal sealed class SettleCommand(Surroundings around, IRigSource source)
             using var talk = new WaitNotice(around, "computing what each load gets");
             var (circuit, settled, check) = SettledRig.Of(rig, interruption);
             talk.Dispose();
-            var spread = SpreadRun.Of(request.Spread, around, options => RigSpread.Settle(circuit, options, interruption));
-            if (request.Json)
+            var spread = SpreadRun.Of(sampling, around, options => RigSpread.Settle(circuit, options, interruption));
+            if (input.Json)
                 SimulationJson.Write(around.Output, settled, check, spread);
             else
-                SheetPrinter.Print(around, sheet => SettlePage.Write(sheet, settled, check, request.Rig, spread));
+                SheetPrinter.Print(around, sheet => SettlePage.Write(sheet, settled, check, path, spread));
             if (interruption.IsCancellationRequested)
                 return ExitCode.Interrupted;
             return check.IsRefused ? ExitCode.Refused : ExitCode.Fine;

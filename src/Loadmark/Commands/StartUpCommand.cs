@@ -1,27 +1,52 @@
 using Loadmark.Answers;
+using Loadmark.CommandLines;
 using Loadmark.Files.Tables;
 using Loadmark.Hosting;
 using Loadmark.Outputs;
+using Loadmark.Questions;
 using Loadmark.Sheets;
 using Loadmark.Simulation.Spreading;
 using Loadmark.Simulation.Starting;
-using Loadmark.Sources;
 using Loadmark.Workshop.Solves;
+using Loadmark.Workshop.TypedInput;
 
 namespace Loadmark.Commands;
 
 /// <summary><c>loadmark startup</c>: does it all come up, and stay up?</summary>
-internal sealed class StartUpCommand(Surroundings around, IRigSource source)
+internal sealed class StartUpCommand(CommandInput input)
 {
-    /// <summary>Reads the rig, computes its first seconds, writes the waveforms where that was asked, and answers.</summary>
-    public int Run(Request.StartUp request)
+    private static readonly OptionSpec Csv = new(
+        "csv", OptionKind.Text, "Write the waveforms to this file: volts and amps, evenly spaced, and before and after each jump.")
+    { Placeholder = "FILE", Needs = "the name of a file", With = CommonOptions.Force };
+
+    /// <summary>The command.</summary>
+    public static CommandSpec Spec { get; } = new()
     {
-        var outputs = new OutputFiles(around, request.Data);
-        if (request.Csv is { } wanted && outputs.Complaint(wanted, "--csv", request.Force, request.Rig) is { } complaint)
-            return new Complaints(around).Unusable(complaint);
-        var reading = source.Read(request.Rig);
+        Name = QuestionSpecs.StartUp.Name,
+        Question = QuestionSpecs.StartUp.Text,
+        Parameters = [RigParameter.Wired],
+        Options = [Csv, .. QuestionSpecs.StartUp.Options],
+        Needs = "the path of one rig file",
+        Json = "One object: loads, outlets, what happened, findings, what was assumed.",
+        Example = "loadmark startup examples/chain-start.rig.yaml",
+        AnswersAtOnce = true,
+        Run = static input => new StartUpCommand(input).Run(),
+    };
+
+    /// <summary>Reads the rig, computes its first seconds, writes the waveforms where that was asked, and answers.</summary>
+    private int Run()
+    {
+        if (Sampling.Read(input.Text(QuestionSpecs.Spread), input.Text(QuestionSpecs.Seed), out var unusable) is var sampling && unusable is not null)
+            return input.Refuse(unusable);
+        if (input.Words is not [var path])
+            return input.Refuse();
+        var (around, force) = (input.Around, input.Has(CommonOptions.Force));
+        var outputs = new OutputFiles(around, input.Data);
+        if (input.Text(Csv) is { } wanted && outputs.Complaint(wanted, Csv.Typed, force, path) is { } complaint)
+            return input.Complaints.Unusable(complaint);
+        var reading = input.Rigs.Read(path);
         if (reading.Rig is not { } rig)
-            return new Complaints(around).Unreadable([new CheckAnswer(request.Rig, null, reading.Errors)], request.Json);
+            return input.Complaints.Unreadable([new CheckAnswer(path, null, reading.Errors)], input.Json);
 
         var interruption = around.Interruption();
         try
@@ -29,13 +54,13 @@ internal sealed class StartUpCommand(Surroundings around, IRigSource source)
             using var talk = new WaitNotice(around, "computing the first seconds after switch-on");
             var (circuit, started, check) = StartedRig.Of(rig, interruption);
             talk.Dispose();
-            var spread = SpreadRun.Of(request.Spread, around, options => RigSpread.StartUp(circuit, options, cancellation: interruption));
-            if (request.Csv is { } file && !outputs.TrySave(file, TableOf(started.Waveforms), request.Force))
+            var spread = SpreadRun.Of(sampling, around, options => RigSpread.StartUp(circuit, options, cancellation: interruption));
+            if (input.Text(Csv) is { } file && !outputs.TrySave(file, TableOf(started.Waveforms), force))
                 return ExitCode.Unreadable;
-            if (request.Json)
+            if (input.Json)
                 SimulationJson.Write(around.Output, started, check, spread);
             else
-                SheetPrinter.Print(around, sheet => StartUpPage.Write(sheet, started, check, request.Rig, request.Csv, spread));
+                SheetPrinter.Print(around, sheet => StartUpPage.Write(sheet, started, check, path, input.Text(Csv), spread));
             if (interruption.IsCancellationRequested)
                 return ExitCode.Interrupted;
             return check.IsRefused ? ExitCode.Refused : ExitCode.Fine;

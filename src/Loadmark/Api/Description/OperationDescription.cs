@@ -3,6 +3,7 @@ using System.Text.Json.Nodes;
 using Loadmark.Api.Library;
 using Loadmark.Api.Monitoring;
 using Loadmark.Api.Requests;
+using Loadmark.Questions;
 using Loadmark.Web.Problems;
 using Microsoft.OpenApi;
 
@@ -59,7 +60,7 @@ internal sealed class OperationDescription(OpenApiDocument document, ApiOperatio
             {
                 Name = option.Name,
                 In = ParameterLocation.Query,
-                Description = option.About,
+                Description = option.Text,
                 Schema = SchemaOf(option),
                 Example = ExampleOf(option),
                 Style = ParameterStyle.Form,
@@ -136,7 +137,7 @@ internal sealed class OperationDescription(OpenApiDocument document, ApiOperatio
     private static OpenApiHeader Header(string about) =>
         new() { Description = about, Schema = new OpenApiSchema { Type = JsonSchemaType.String } };
 
-    private static OpenApiSchema SchemaOf(ApiOption option) => option.Kind switch
+    private static OpenApiSchema SchemaOf(OptionSpec option) => option.Kind switch
     {
         OptionKind.Flag => new OpenApiSchema { Type = JsonSchemaType.Boolean },
         OptionKind.Number => new OpenApiSchema { Type = JsonSchemaType.Integer, Format = "int64", Minimum = "0" },
@@ -157,7 +158,7 @@ internal sealed class OperationDescription(OpenApiDocument document, ApiOperatio
         Schema = new OpenApiSchema { Type = JsonSchemaType.String, Pattern = pattern },
     };
 
-    private static JsonNode? ExampleOf(ApiOption option) => option.Kind switch
+    private static JsonNode? ExampleOf(OptionSpec option) => option.Kind switch
     {
         OptionKind.Flag => JsonValue.Create(true),
         OptionKind.Number => JsonValue.Create(long.Parse(option.Example, CultureInfo.InvariantCulture)),

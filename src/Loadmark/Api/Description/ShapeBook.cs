@@ -1,5 +1,6 @@
 using Loadmark.Answers;
 using Loadmark.Api.Execution;
+using Loadmark.Api.Requests;
 using Loadmark.Api.Monitoring;
 using Loadmark.Shapes;
 using Microsoft.OpenApi;
@@ -16,10 +17,11 @@ internal sealed class ShapeBook(OpenApiDocument document)
     public static void AddTo(OpenApiDocument document)
     {
         var book = new ShapeBook(document);
-        ReadShapes.AddTo(book);
+        foreach (var body in RequestBodies.All)
+            book.Add(body.Name, BodyOf(body));
+        book.Add("Readings", SchemaShape.List("One reading for each text, in the order given.", book.Of(NameplateJson.Reading)));
         book.Of(CheckJson.Check);
         book.Of(CheckJson.Fault);
-        PlanShapes.AddTo(book);
         book.Of(BuyJson.Purchases);
         book.Of(SimulationJson.SteadyState);
         book.Of(SimulationJson.FirstSeconds);
@@ -33,7 +35,6 @@ internal sealed class ShapeBook(OpenApiDocument document)
         book.Of(ImportJson.Taken);
         book.Of(RigsJson.AllAffected);
         ProblemShapes.AddTo(book);
-        GearShapes.AddTo(book);
     }
 
     /// <summary>Adds a shape.</summary>
@@ -55,6 +56,12 @@ internal sealed class ShapeBook(OpenApiDocument document)
     /// <summary>The members of a shape, as an object of the document takes them.</summary>
     public IEnumerable<(string Name, IOpenApiSchema Schema)> MembersOf(IShape shape) =>
         shape.Members.Select(member => (member.IsRequired ? member.Name : member.Name + '?', SchemaOf(member.Value)));
+
+    private static OpenApiSchema BodyOf(BodyShape body) => SchemaShape.Object(body.Text, [.. body.Members.Select(static member =>
+        member.IsOptional ? ($"{member.Name}?", SchemaOf(member).OrNull()) : (member.Name, (IOpenApiSchema)SchemaOf(member)))]);
+
+    private static OpenApiSchema SchemaOf(BodyMember member) =>
+        member.IsList ? SchemaShape.Texts(member.Text) : SchemaShape.Text(member.Text);
 
     private static OpenApiSchema OrNull(IOpenApiSchema schema) =>
         new() { OneOf = [schema, new OpenApiSchema { Type = JsonSchemaType.Null }] };

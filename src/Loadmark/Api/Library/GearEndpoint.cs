@@ -7,6 +7,7 @@ using Loadmark.Api.StoredRigs;
 using Loadmark.Files.Library;
 using Loadmark.Storage;
 using Loadmark.Storage.Gear;
+using Loadmark.Questions;
 using Loadmark.Web.Problems;
 using Loadmark.Workshop.Library;
 using Loadmark.Workshop.TypedInput;
@@ -28,9 +29,9 @@ internal sealed class GearEndpoint(Store store, LibraryCache cache, LibraryEdito
         var found = await ListedGear.FindAsync(
             store,
             cache,
-            options.Text("words") ?? "",
-            GearAddress.KindOf(options.Text("kind")),
-            options.Number("most"),
+            options.Text(GearOperations.Words) ?? "",
+            GearAddress.KindOf(options.Text(QuestionSpecs.Kind)),
+            options.Number(GearOperations.Most),
             context.RequestAborted);
         return TypedResults.Bytes(AnswerBytes.Of(output => GearJson.WriteList(output, found)), ApiContent.Json);
     });
@@ -105,10 +106,10 @@ internal sealed class GearEndpoint(Store store, LibraryCache cache, LibraryEdito
             return new ProblemResult(refusal!);
         if (gear.Kind != Core.Gear.GearKind.Load)
             return new ProblemResult(new Problem(ProblemKind.BadRequest, "Only loads draw, so that only of them a meter shows something."));
-        if (BodyObject.Read(request.Body, [], out refusal, "run", "start", "meter", "note") is not { } body)
+        if (BodyObject.Read(request.Body, RequestBodies.WhatTheMeterShowed, out refusal) is not { } body)
             return new ProblemResult(refusal!);
-        var (run, start) = (body.TextIfAny("run", ref refusal), body.TextIfAny("start", ref refusal));
-        var (meter, note) = (body.TextIfAny("meter", ref refusal), body.TextIfAny("note", ref refusal));
+        var (run, start) = (body.TextIfAny(RequestBodies.Run, ref refusal), body.TextIfAny(RequestBodies.Start, ref refusal));
+        var (meter, note) = (body.TextIfAny(RequestBodies.Meter, ref refusal), body.TextIfAny(RequestBodies.Note, ref refusal));
         if (refusal is not null)
             return new ProblemResult(refusal);
         if (TypedReadings.Read(run, start, meter, note, clock.GetUtcNow(), out var complaint, mark: "") is not { Count: > 0 } readings)

@@ -3,6 +3,7 @@ using Loadmark.Answers;
 using Loadmark.Api.Execution;
 using Loadmark.Api.Requests;
 using Loadmark.Api.StoredRigs;
+using Loadmark.Questions;
 using Loadmark.Web.Problems;
 using Loadmark.Workshop.Library;
 using Loadmark.Workshop.TypedInput;
@@ -25,7 +26,7 @@ internal sealed class GearFileEndpoint(LibraryCache cache, LibraryEditor editor,
             return new ProblemResult(refusal!);
         var preview = ImportPreview.Of(await cache.NowAsync(context.RequestAborted), file);
         var result = new ImportResult([], [], [.. preview.Rows.Where(static row => row.State == ImportState.Differs)], []);
-        if (request.Options.Names("take") is { Count: > 0 } names)
+        if (request.Options.Names(GearOperations.Take) is { Count: > 0 } names)
         {
             var take = new TakenTags([.. names.Where(static name => name is not (New or All))], names.Contains(All));
             if (take.Strangers(preview).FirstOrDefault() is { } stranger)
@@ -41,8 +42,8 @@ internal sealed class GearFileEndpoint(LibraryCache cache, LibraryEditor editor,
     public Task<IResult> ExportAsync(HttpContext context) => requests.AnswerAsync(context, GearOperations.Export, async request =>
     {
         var now = await cache.NowAsync(context.RequestAborted);
-        var kind = GearAddress.KindOf(request.Options.Text("kind"));
-        var isTable = request.Options.Text("form") is { } form
+        var kind = GearAddress.KindOf(request.Options.Text(QuestionSpecs.Kind));
+        var isTable = request.Options.Text(GearOperations.Form) is { } form
             ? form == "csv"
             : request.AnswerTypeOf(GearOperations.Export) == ApiContent.Csv;
         var gear = isTable ? ExportedGear.AsTable(now, kind) : ExportedGear.AsYaml(now, kind);

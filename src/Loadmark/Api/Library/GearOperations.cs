@@ -1,4 +1,5 @@
 using Loadmark.Api.Requests;
+using Loadmark.Questions;
 using Loadmark.Web.Problems;
 
 namespace Loadmark.Api.Library;
@@ -8,14 +9,33 @@ internal static class GearOperations
 {
     private const string Group = "Gear library";
 
-    private static readonly ApiOption Kind = new(
-        "kind", OptionKind.Text, "Only gear of this kind: load, supply or lead.", "load")
-    { Words = GearAddress.Kinds };
-    private static readonly ApiOption What = new(
-        "what", OptionKind.Text, "What the change does, for the list of changes.", "measured again");
     private static readonly ApiContent Shown = new(ApiContent.Json, "GearShown", "gear.show.json");
     private static readonly ApiContent Text = new(ApiContent.Yaml, "GearText", "gear.yaml");
     private static readonly ApiContent Table = new(ApiContent.Csv, "GearTable", "gear.export.csv");
+
+    /// <summary>What is looked for.</summary>
+    public static OptionSpec Words { get; } = new(
+        "words", OptionKind.Text, "Part of a tag, a name, a label, or a word that it is filed under; left out, all there is.")
+    { Example = "dealy" };
+
+    /// <summary>How many pieces are listed at most.</summary>
+    public static OptionSpec Most { get; } = new(
+        "most", OptionKind.Number, "At most so many; left out, the best 50 of what is looked for, or all there is.")
+    { Example = "10" };
+
+    /// <summary>What is taken of a file.</summary>
+    public static OptionSpec Take { get; } = new(
+        "take",
+        OptionKind.Texts,
+        "What to take: 'new' for what the library has not; 'all' for what it says otherwise, too; or 'new' and, of what it says otherwise, these tags, parted by commas.")
+    { Example = "new" };
+
+    /// <summary>The form of a file.</summary>
+    public static OptionSpec Form { get; } = new("form", OptionKind.Text, "yaml or csv; left out, what Accept asks for, or yaml.")
+    {
+        Words = ["yaml", "csv"],
+        Example = "yaml",
+    };
 
     /// <summary>The list.</summary>
     public static ApiOperation List { get; } = new()
@@ -23,16 +43,7 @@ internal static class GearOperations
         Name = "listGear",
         Group = Group,
         Summary = "What does the library know? Forgives typos.",
-        Options =
-        [
-            new(
-                "words",
-                OptionKind.Text,
-                "Part of a tag, a name, a label, or a word that it is filed under; left out, all there is.",
-                "dealy"),
-            Kind,
-            new("most", OptionKind.Number, "At most so many; left out, the best 50 of what is looked for, or all there is.", "10"),
-        ],
+        Options = [Words, QuestionSpecs.Kind, Most],
         Answers = [new(ApiContent.Json, "GearList", "gear.list.json")],
         Refusals = [ProblemKind.Store],
     };
@@ -57,7 +68,7 @@ internal static class GearOperations
         Group = Group,
         Summary = "Adds a piece: a file of gear with one load, supply or lead, such as its label.",
         Status = StatusCodes.Status201Created,
-        Options = [What],
+        Options = [ApiOptions.What],
         Bodies = ApiContent.Gear,
         Answers = [Shown],
         TellsRevision = true,
@@ -73,7 +84,7 @@ internal static class GearOperations
         NamesGear = true,
         NeedsRevision = true,
         About = "What the body says nothing of is no longer said. With another tag in the body, the piece has that one from now on. Every change is kept.",
-        Options = [What],
+        Options = [ApiOptions.What],
         Bodies = ApiContent.Gear,
         Answers = [Shown],
         TellsRevision = true,
@@ -100,7 +111,7 @@ internal static class GearOperations
         Group = Group,
         Summary = "Adds what a meter showed of a load, and makes what all readings come to the library's figure.",
         NamesGear = true,
-        Bodies = [new(ApiContent.Json, "WhatTheMeterShowed", "gear.reading.json")],
+        Bodies = [new(ApiContent.Json, RequestBodies.WhatTheMeterShowed.Name, "gear.reading.json")],
         Answers = [new(ApiContent.Json, "GearMeasured", "gear.measured.json")],
         Refusals = [ProblemKind.Conflict, ProblemKind.Store],
     };
@@ -126,12 +137,8 @@ internal static class GearOperations
         About = "Without 'take' nothing is changed.",
         Options =
         [
-            new(
-                "take",
-                OptionKind.Texts,
-                "What to take: 'new' for what the library has not; 'all' for what it says otherwise, too; or 'new' and, of what it says otherwise, these tags, parted by commas.",
-                "new"),
-            new("file", OptionKind.Text, "The name of the file, for the list of changes. Nothing is opened.", "gear.yaml"),
+            Take,
+            ApiOptions.File with { Text = "The name of the file, for the list of changes. Nothing is opened.", Example = "gear.yaml" },
         ],
         Bodies = [.. ApiContent.Gear, Table with { Example = "gear.csv" }],
         Answers = [new(ApiContent.Json, "GearTaken", "gear.import.json")],
@@ -145,7 +152,7 @@ internal static class GearOperations
         Group = Group,
         Summary = "A file of what the library has.",
         About = "A table holds gear of one kind: the loads, unless 'kind' says otherwise. Readings and earlier changes are not in it.",
-        Options = [Kind, new("form", OptionKind.Text, "yaml or csv; left out, what Accept asks for, or yaml.", "yaml") { Words = ["yaml", "csv"] }],
+        Options = [QuestionSpecs.Kind, Form],
         Answers = [Text, Table],
         Refusals = [ProblemKind.Store],
     };

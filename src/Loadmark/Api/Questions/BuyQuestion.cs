@@ -3,6 +3,7 @@ using Loadmark.Api.Execution;
 using Loadmark.Api.Requests;
 using Loadmark.Files.PriceLists;
 using Loadmark.Planning.Buying;
+using Loadmark.Questions;
 using Loadmark.Web.Problems;
 using Loadmark.Workshop.TypedInput;
 
@@ -14,22 +15,12 @@ internal sealed class BuyQuestion : IQuestion
     /// <inheritdoc/>
     public ApiOperation Operation { get; } = new()
     {
-        Name = "buy",
+        Name = QuestionSpecs.Buy.Name,
         Group = "Questions",
-        Summary = "Which supplies should I buy, from this price list?",
+        Summary = QuestionSpecs.Buy.Sentence,
         About = "The body holds two texts: the rig's file and the price list (CSV). Prices are in the money of the list.",
-        Options =
-        [
-            new("room", OptionKind.Texts, "Keep room for a load to come, told by its label; may be given several times.", "9 V 300 mA"),
-            ApiOption.Only,
-            new(
-                "all",
-                OptionKind.Flag,
-                "Taken as the command takes it, and changes nothing: JSON has every option with its plan in any case.",
-                "true"),
-            ApiOption.File,
-        ],
-        Bodies = [new(ApiContent.Json, "RigAndPrices", "buy.request.json")],
+        Options = [.. QuestionSpecs.Buy.EveryOption, ApiOptions.File],
+        Bodies = [new(ApiContent.Json, RequestBodies.RigAndPrices.Name, "buy.request.json")],
         Answers = [new(ApiContent.Json, "Purchases", "buy.json")],
         Streams = true,
         Refusals = [ProblemKind.Unreadable, ProblemKind.Store],
@@ -38,9 +29,9 @@ internal sealed class BuyQuestion : IQuestion
     /// <inheritdoc/>
     public PreparedQuestion Prepare(ApiRequest request)
     {
-        if (BodyObject.Read(request.Body, ["rig", "prices"], out var refusal) is not { } body)
+        if (BodyObject.Read(request.Body, RequestBodies.RigAndPrices, out var refusal) is not { } body)
             return refusal;
-        if (body.Text("rig", out refusal) is not { } rigText || body.Text("prices", out refusal) is not { } prices)
+        if (body.Text(RequestBodies.Rig, out refusal) is not { } rigText || body.Text(RequestBodies.Prices, out refusal) is not { } prices)
             return refusal;
         if (request.ReadRig(rigText, out refusal) is not { } reading)
             return refusal;
@@ -49,7 +40,7 @@ internal sealed class BuyQuestion : IQuestion
             return UnreadableProblem.Of(reading.Errors, list.Errors);
         if (OnlySupplies.Of(request, rig, out refusal) is var only && refusal is not null)
             return refusal;
-        if (ReservedLoads.Read(request.Options.Texts("room"), out var vague) is not { } room)
+        if (ReservedLoads.Read(request.Options.Texts(QuestionSpecs.Room), out var vague) is not { } room)
             return new Problem(ProblemKind.BadRequest, $"room: {vague}");
         return new Computation((progress, cancellation) =>
         {

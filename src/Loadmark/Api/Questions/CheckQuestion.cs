@@ -2,6 +2,7 @@ using Loadmark.Answers;
 using Loadmark.Api.Execution;
 using Loadmark.Api.Requests;
 using Loadmark.Simulation;
+using Loadmark.Questions;
 using Loadmark.Web.Problems;
 
 namespace Loadmark.Api.Questions;
@@ -12,10 +13,10 @@ internal sealed class CheckQuestion : IQuestion
     /// <inheritdoc/>
     public ApiOperation Operation { get; } = new()
     {
-        Name = "check",
+        Name = QuestionSpecs.Check.Name,
         Group = "Questions",
-        Summary = "As wired: is it safe, does it run, what is left?",
-        Options = [new("startup", OptionKind.Flag, "Compute the first seconds in any case, not only where a figure calls for it.", "true"), ApiOption.File],
+        Summary = QuestionSpecs.Check.Sentence,
+        Options = [.. QuestionSpecs.Check.EveryOption, ApiOptions.File],
         Bodies = ApiContent.Rig,
         Answers = [new(ApiContent.Json, "Check", "check.json")],
         Streams = true,
@@ -27,7 +28,7 @@ internal sealed class CheckQuestion : IQuestion
     {
         if (request.ReadRig(out var refusal) is not { } rig)
             return refusal;
-        var depth = request.Options.Has("startup") ? AnalysisDepth.WholeVerdict : AnalysisDepth.Verdict;
+        var depth = request.Options.Has(QuestionSpecs.AlsoStartUp) ? AnalysisDepth.WholeVerdict : AnalysisDepth.Verdict;
         return new Computation((_, cancellation) =>
         {
             var check = RigAnalysis.Of(rig, depth, cancellation).Check;

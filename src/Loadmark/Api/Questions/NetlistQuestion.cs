@@ -4,6 +4,7 @@ using Loadmark.Api.Requests;
 using Loadmark.Core.Ratings;
 using Loadmark.Simulation;
 using Loadmark.Simulation.Wiring;
+using Loadmark.Questions;
 using Loadmark.Web.Problems;
 
 namespace Loadmark.Api.Questions;
@@ -14,10 +15,10 @@ internal sealed class NetlistQuestion : IQuestion
     /// <inheritdoc/>
     public ApiOperation Operation { get; } = new()
     {
-        Name = "netlist",
+        Name = QuestionSpecs.Netlist.Name,
         Group = "Questions",
-        Summary = "The same circuit for any SPICE program.",
-        Options = [new("steady", OptionKind.Flag, "For the steady state; else for the first seconds.", "true"), ApiOption.File],
+        Summary = QuestionSpecs.Netlist.Sentence,
+        Options = [.. QuestionSpecs.Netlist.EveryOption, ApiOptions.File],
         Bodies = ApiContent.Rig,
         Answers = [new(ApiContent.Plain, "Deck", "netlist.txt")],
         Refusals = [ProblemKind.Unreadable, ProblemKind.Store, ProblemKind.NoWiring],
@@ -31,7 +32,7 @@ internal sealed class NetlistQuestion : IQuestion
         var circuit = RigCircuit.Of(WiredRig.Of(rig));
         if (circuit.Parts.IsEmpty)
             return new Problem(ProblemKind.NoWiring, "The rig has no wiring that can be computed. Have it planned.");
-        var steady = request.Options.Has("steady");
+        var steady = request.Options.Has(QuestionSpecs.Steady);
         return new Computation((_, _) => Encoding.UTF8.GetBytes(RigDeck.Write(circuit, steady)));
     }
 }

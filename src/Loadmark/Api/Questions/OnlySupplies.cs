@@ -1,6 +1,7 @@
 using Loadmark.Api.Requests;
 using Loadmark.Core.Rigs;
 using Loadmark.Core.Texts;
+using Loadmark.Questions;
 using Loadmark.Web.Problems;
 
 namespace Loadmark.Api.Questions;
@@ -16,7 +17,7 @@ internal static class OnlySupplies
     public static HashSet<string>? Of(ApiRequest request, Rig rig, out Problem? refusal)
     {
         refusal = null;
-        var names = request.Options.Names(ApiOption.Only.Name);
+        var names = request.Options.Names(QuestionSpecs.Only);
         if (names.Count == 0)
             return null;
         var known = rig.Supplies.Items.Select(static supply => supply.Id).ToHashSet(StringComparer.Ordinal);

@@ -4,6 +4,7 @@ using Loadmark.Api.Requests;
 using Loadmark.Planning;
 using Loadmark.Planning.Explaining;
 using Loadmark.Planning.Search;
+using Loadmark.Questions;
 using Loadmark.Web.Problems;
 
 namespace Loadmark.Api.Questions;
@@ -14,11 +15,11 @@ internal sealed class PlanQuestion : IQuestion
     /// <inheritdoc/>
     public ApiOperation Operation { get; } = new()
     {
-        Name = "plan",
+        Name = QuestionSpecs.Plan.Name,
         Group = "Questions",
-        Summary = "What should feed what, and why not where it cannot be?",
+        Summary = QuestionSpecs.Plan.Sentence,
         About = "The rig's own wiring does not bind, except feeds with 'pinned: true'.",
-        Options = [ApiOption.Only, ApiOption.File],
+        Options = [.. QuestionSpecs.Plan.EveryOption, ApiOptions.File],
         Bodies = ApiContent.Rig,
         Answers = [new(ApiContent.Json, "Plan", "plan.json")],
         Streams = true,

@@ -4,6 +4,7 @@ using Loadmark.Api.Requests;
 using Loadmark.Core.Nameplates;
 using Loadmark.Files;
 using Loadmark.Shapes;
+using Loadmark.Questions;
 using Loadmark.Web.Problems;
 
 namespace Loadmark.Api.Questions;
@@ -15,11 +16,11 @@ internal sealed class ReadQuestion(ApiLimits limits) : IQuestion
     /// <inheritdoc/>
     public ApiOperation Operation { get; } = new()
     {
-        Name = "read",
+        Name = QuestionSpecs.Read.Name,
         Group = "Questions",
-        Summary = "What do these nameplates say?",
+        Summary = QuestionSpecs.Read.Sentence,
         About = $"One reading for each text, in the order given; at most {limits.MostTexts}. In a body of plain text each line is a label, and empty lines count for nothing. Asked for application/x-ndjson, each reading is a line, as the command writes it.",
-        Bodies = [new(ApiContent.Json, "TextsToRead", "texts.json"), new(ApiContent.Plain, "LinesToRead", "texts.txt")],
+        Bodies = [new(ApiContent.Json, RequestBodies.TextsToRead.Name, "texts.json"), new(ApiContent.Plain, "LinesToRead", "texts.txt")],
         Answers = [new(ApiContent.Json, "Readings", "read.json"), new(ApiContent.JsonLines, "ReadingLines")],
         Refusals = [ProblemKind.Unreadable],
     };
@@ -44,7 +45,7 @@ internal sealed class ReadQuestion(ApiLimits limits) : IQuestion
     }
 
     private static IReadOnlyList<string>? TextsIn(ApiRequest request, out Problem? refusal) =>
-        BodyObject.Read(request.Body, ["texts"], out refusal) is { } body ? body.Texts("texts", out refusal) : null;
+        BodyObject.Read(request.Body, RequestBodies.TextsToRead, out refusal) is { } body ? body.Texts(RequestBodies.Texts, out refusal) : null;
 
     private static List<string>? LinesIn(ApiRequest request, out Problem? refusal)
     {

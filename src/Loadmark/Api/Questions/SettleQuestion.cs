@@ -2,6 +2,7 @@ using Loadmark.Answers;
 using Loadmark.Api.Execution;
 using Loadmark.Api.Requests;
 using Loadmark.Simulation.Spreading;
+using Loadmark.Questions;
 using Loadmark.Web.Problems;
 using Loadmark.Workshop.Solves;
 
@@ -13,10 +14,10 @@ internal sealed class SettleQuestion : IQuestion
     /// <inheritdoc/>
     public ApiOperation Operation { get; } = new()
     {
-        Name = "settle",
+        Name = QuestionSpecs.Settle.Name,
         Group = "Questions",
-        Summary = "What voltage does each load really get, through its lead?",
-        Options = [ApiOption.Spread, ApiOption.Seed, ApiOption.File],
+        Summary = QuestionSpecs.Settle.Sentence,
+        Options = [.. QuestionSpecs.Settle.EveryOption, ApiOptions.File],
         Bodies = ApiContent.Rig,
         Answers = [new(ApiContent.Json, "SteadyState", "settle.json")],
         Streams = true,

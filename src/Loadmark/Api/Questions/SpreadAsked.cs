@@ -1,6 +1,7 @@
 using Loadmark.Api.Execution;
 using Loadmark.Api.Requests;
 using Loadmark.Simulation.Spreading;
+using Loadmark.Questions;
 using Loadmark.Web.Problems;
 using Loadmark.Workshop.TypedInput;
 
@@ -16,7 +17,7 @@ internal static class SpreadAsked
     public static Sampling? In(ApiRequest request, out Problem? refusal)
     {
         var sampling = Sampling.Read(
-            request.Options.Text(ApiOption.Spread.Name), request.Options.Text(ApiOption.Seed.Name), out var complaint, mark: "");
+            request.Options.Text(QuestionSpecs.Spread), request.Options.Text(QuestionSpecs.Seed), out var complaint, mark: "");
         refusal = complaint is null ? null : new Problem(ProblemKind.BadRequest, complaint);
         return sampling;
     }

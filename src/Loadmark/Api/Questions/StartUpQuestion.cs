@@ -2,6 +2,7 @@ using Loadmark.Answers;
 using Loadmark.Api.Execution;
 using Loadmark.Api.Requests;
 using Loadmark.Simulation.Spreading;
+using Loadmark.Questions;
 using Loadmark.Web.Problems;
 using Loadmark.Workshop.Solves;
 
@@ -13,10 +14,10 @@ internal sealed class StartUpQuestion : IQuestion
     /// <inheritdoc/>
     public ApiOperation Operation { get; } = new()
     {
-        Name = "startup",
+        Name = QuestionSpecs.StartUp.Name,
         Group = "Questions",
-        Summary = "Does it all come up after switch-on, and stay up; if not, who trips what?",
-        Options = [ApiOption.Spread, ApiOption.Seed, ApiOption.File],
+        Summary = QuestionSpecs.StartUp.Sentence,
+        Options = [.. QuestionSpecs.StartUp.EveryOption, ApiOptions.File],
         Bodies = ApiContent.Rig,
         Answers = [new(ApiContent.Json, "FirstSeconds", "startup.json")],
         Streams = true,

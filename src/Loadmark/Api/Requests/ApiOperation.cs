@@ -1,3 +1,4 @@
+using Loadmark.Questions;
 using Loadmark.Web.Problems;
 
 namespace Loadmark.Api.Requests;
@@ -18,7 +19,7 @@ internal sealed record ApiOperation
     public string About { get; init; } = "";
 
     /// <summary>The options that it takes in the address.</summary>
-    public IReadOnlyList<ApiOption> Options { get; init; } = [];
+    public IReadOnlyList<OptionSpec> Options { get; init; } = [];
 
     /// <summary>The bodies that it takes; empty for none.</summary>
     public IReadOnlyList<ApiContent> Bodies { get; init; } = [];

@@ -17,7 +17,7 @@ internal sealed record ApiRequest(
     OptionValues Options, string? MediaType, ReadOnlyMemory<byte> Body, IReadOnlyList<string> Accepted, IGearLookup? Library)
 {
     /// <summary>The name that the answer carries for the rig's file.</summary>
-    public string File => Options.Text(ApiOption.File.Name) ?? "";
+    public string File => Options.Text(ApiOptions.File) ?? "";
 
     /// <summary>Whether it asks to be answered in a media type by its name.</summary>
     public bool Accepts(string mediaType) => Accepted.Contains(mediaType, StringComparer.OrdinalIgnoreCase);

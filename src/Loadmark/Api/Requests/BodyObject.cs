@@ -12,12 +12,10 @@ internal sealed class BodyObject
 
     /// <summary>Reads it.</summary>
     /// <param name="body">The body.</param>
-    /// <param name="keys">The keys that it has, each of them and no other.</param>
+    /// <param name="shape">What members it has.</param>
     /// <param name="refusal">What is wrong with it; null where nothing is.</param>
-    /// <param name="more">Keys that it may have besides; null in one of them is as if it were not there.</param>
     /// <returns>The object; null where something is wrong.</returns>
-    public static BodyObject? Read(
-        ReadOnlyMemory<byte> body, IReadOnlyList<string> keys, out Problem? refusal, params IReadOnlyList<string> more)
+    public static BodyObject? Read(ReadOnlyMemory<byte> body, BodyShape shape, out Problem? refusal)
     {
         var found = new BodyObject();
         bool isObject;
@@ -42,9 +40,12 @@ internal sealed class BodyObject
             return null;
         }
 
-        var fits = isObject && keys.All(found._values.ContainsKey)
-            && found._values.Keys.All(key => keys.Contains(key) || more.Contains(key));
-        refusal = fits ? null : Wrong($"The body has to be an object with {string.Join(" and ", keys.Concat(more))}, and nothing else.");
+        var fits = isObject
+            && shape.Members.All(member => member.IsOptional || found._values.ContainsKey(member.Name))
+            && found._values.Keys.All(key => shape.Members.Any(member => member.Name == key));
+        refusal = fits
+            ? null
+            : Wrong($"The body has to be an object with {string.Join(" and ", shape.Members.Select(static member => member.Name))}, and nothing else.");
         return fits ? found : null;
     }
 
@@ -71,37 +72,37 @@ internal sealed class BodyObject
     }
 
     /// <summary>A text.</summary>
-    /// <param name="key">Its key.</param>
+    /// <param name="member">The member.</param>
     /// <param name="refusal">What is wrong with it; null where nothing is.</param>
-    public string? Text(string key, out Problem? refusal)
+    public string? Text(BodyMember member, out Problem? refusal)
     {
-        var text = TextOf(_values[key]);
-        refusal = text is null ? Wrong($"{key} has to be a text.") : null;
+        var text = TextOf(_values[member.Name]);
+        refusal = text is null ? Wrong($"{member.Name} has to be a text.") : null;
         return text;
     }
 
     /// <summary>A text that need not be there.</summary>
-    /// <param name="key">Its key.</param>
+    /// <param name="member">The member.</param>
     /// <param name="refusal">What is wrong with it; stays as it is where nothing is.</param>
-    public string? TextIfAny(string key, ref Problem? refusal)
+    public string? TextIfAny(BodyMember member, ref Problem? refusal)
     {
-        if (!_values.TryGetValue(key, out var value) || value.ValueKind == JsonValueKind.Null)
+        if (!_values.TryGetValue(member.Name, out var value) || value.ValueKind == JsonValueKind.Null)
             return null;
         if (TextOf(value) is { } text && !text.Contains('\0', StringComparison.Ordinal))
             return text;
-        refusal ??= Wrong($"{key} has to be a text.");
+        refusal ??= Wrong($"{member.Name} has to be a text.");
         return null;
     }
 
     /// <summary>Texts.</summary>
-    /// <param name="key">Their key.</param>
+    /// <param name="member">The member.</param>
     /// <param name="refusal">What is wrong with them; null where nothing is.</param>
-    public IReadOnlyList<string>? Texts(string key, out Problem? refusal)
+    public IReadOnlyList<string>? Texts(BodyMember member, out Problem? refusal)
     {
-        var list = _values[key];
+        var list = _values[member.Name];
         var texts = list.ValueKind == JsonValueKind.Array ? list.EnumerateArray().Select(TextOf).ToList() : null;
         var fits = texts is not null && texts.TrueForAll(static text => text is not null);
-        refusal = fits ? null : Wrong($"{key} has to be a list of texts.");
+        refusal = fits ? null : Wrong($"{member.Name} has to be a list of texts.");
         return fits ? texts!.ConvertAll(static text => text!) : null;
     }
 

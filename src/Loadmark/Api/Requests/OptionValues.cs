@@ -1,5 +1,6 @@
 using System.Globalization;
 using Loadmark.Core.Texts;
+using Loadmark.Questions;
 using Loadmark.Web.Problems;
 using Microsoft.Extensions.Primitives;
 
@@ -17,7 +18,7 @@ internal sealed class OptionValues
     /// <param name="known">The options that it takes.</param>
     /// <param name="refusal">What is wrong with one; null where nothing is.</param>
     /// <returns>The options; null where something is wrong.</returns>
-    public static OptionValues? Read(IQueryCollection query, IReadOnlyList<ApiOption> known, out Problem? refusal)
+    public static OptionValues? Read(IQueryCollection query, IReadOnlyList<OptionSpec> known, out Problem? refusal)
     {
         var values = new OptionValues();
         foreach (var (name, given) in query)
@@ -38,24 +39,24 @@ internal sealed class OptionValues
     }
 
     /// <summary>Whether a flag is set.</summary>
-    public bool Has(string name) => _values.TryGetValue(name, out var given) && given.ToString() != "false";
+    public bool Has(OptionSpec option) => _values.TryGetValue(option.Name, out var given) && given.ToString() != "false";
 
     /// <summary>A text; null where it was not given.</summary>
-    public string? Text(string name) => _values.TryGetValue(name, out var given) ? given.ToString() : null;
+    public string? Text(OptionSpec option) => _values.TryGetValue(option.Name, out var given) ? given.ToString() : null;
 
     /// <summary>A whole number; null where it was not given. One that is too large is the largest there is.</summary>
-    public int? Number(string name) =>
-        Text(name) is { } given ? (int)Math.Min(ulong.Parse(given, CultureInfo.InvariantCulture), int.MaxValue) : null;
+    public int? Number(OptionSpec option) =>
+        Text(option) is { } given ? (int)Math.Min(ulong.Parse(given, CultureInfo.InvariantCulture), int.MaxValue) : null;
 
     /// <summary>Texts, in the order given.</summary>
-    public IReadOnlyList<string> Texts(string name) =>
-        _values.TryGetValue(name, out var given) ? [.. given.Select(static text => text ?? "")] : [];
+    public IReadOnlyList<string> Texts(OptionSpec option) =>
+        _values.TryGetValue(option.Name, out var given) ? [.. given.Select(static text => text ?? "")] : [];
 
     /// <summary>Names parted by commas, in one option or several.</summary>
-    public IReadOnlyList<string> Names(string name) =>
-        [.. Texts(name).SelectMany(static names => names.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))];
+    public IReadOnlyList<string> Names(OptionSpec option) =>
+        [.. Texts(option).SelectMany(static names => names.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))];
 
-    private static string Unknown(string name, IReadOnlyList<ApiOption> known)
+    private static string Unknown(string name, IReadOnlyList<OptionSpec> known)
     {
         var names = known.Select(static option => option.Name).ToList();
         var hint = NearestWord.Find(name, names) is { } nearest
@@ -64,7 +65,7 @@ internal sealed class OptionValues
         return $"There is no option '{Shortened(name)}' here.{hint}";
     }
 
-    private static string? Complaint(ApiOption option, StringValues given)
+    private static string? Complaint(OptionSpec option, StringValues given)
     {
         if (given.Any(static text => text is { Length: > LongestText }))
             return $"{option.Name}: more than {LongestText} characters.";

@@ -1,4 +1,5 @@
 using Loadmark.Api.Requests;
+using Loadmark.Questions;
 using Loadmark.Web.Problems;
 
 namespace Loadmark.Api.StoredRigs;
@@ -8,8 +9,12 @@ internal static class RigsOperations
 {
     private const string Group = "Kept rigs";
 
-    private static readonly ApiOption What = new(
-        "what", OptionKind.Text, "What the edit does, for the page's undo button.", "changing the delay's label");
+    private static readonly OptionSpec What = ApiOptions.What with
+    {
+        Text = "What the edit does, for the page's undo button.",
+        Example = "changing the delay's label",
+    };
+
     private static readonly IReadOnlyList<ApiContent> Rig = [new(ApiContent.Json, "KeptRig", "rig.json")];
 
     /// <summary>The list.</summary>

@@ -33,5 +33,5 @@ internal sealed class StoreRequests(RequestReader reader)
     /// <param name="request">The request, which may say it.</param>
     /// <param name="otherwise">What is said where it does not.</param>
     public static string WhatOf(ApiRequest request, string otherwise) =>
-        request.Options.Text("what")?.Replace('\0', ' ').Trim() is { Length: > 0 } words ? words : otherwise;
+        request.Options.Text(ApiOptions.What)?.Replace('\0', ' ').Trim() is { Length: > 0 } words ? words : otherwise;
 }

@@ -2,7 +2,7 @@ using Loadmark.Answers;
 using Loadmark.Core.Rigs;
 using Loadmark.Hosting;
 
-namespace Loadmark.Commands;
+namespace Loadmark.CommandLines;
 
 /// <summary>Says what is wrong with what a command was given.</summary>
 internal sealed class Complaints(Surroundings around)

@@ -1,4 +1,5 @@
 using Loadmark.Answers;
+using Loadmark.CommandLines;
 using Loadmark.Core.Gear;
 using Loadmark.Hosting;
 using Loadmark.Storage;
@@ -9,22 +10,19 @@ using Loadmark.Workshop.Library;
 namespace Loadmark.Commands;
 
 /// <summary>Opens what is kept for a command, and says what stands in its way.</summary>
-internal sealed class LibraryRoom(Surroundings around)
+internal sealed class LibrarySession(CommandInput input)
 {
-    private readonly Complaints _complaints = new(around);
-
     /// <summary>Runs a command on what is kept.</summary>
-    /// <param name="request">What was asked; it tells the folder.</param>
     /// <param name="makes">Whether the command makes a folder and a database where there are none. One that only looks would else hide that
     /// it is the wrong folder.</param>
     /// <param name="run">The command.</param>
     /// <returns>The exit code.</returns>
-    public int Use(Request request, bool makes, Func<OpenLibrary, CancellationToken, Task<int>> run)
+    public int Use(bool makes, Func<OpenLibrary, CancellationToken, Task<int>> run)
     {
-        var stop = around.Interruption();
+        var stop = input.Around.Interruption();
         try
         {
-            return UseAsync(DataFolder.From(request.Data, around.Environment), makes, run, stop).GetAwaiter().GetResult();
+            return UseAsync(DataFolder.From(input.Data, input.Around.Environment), makes, run, stop).GetAwaiter().GetResult();
         }
         catch (OperationCanceledException) when (stop.IsCancellationRequested)
         {
@@ -32,7 +30,7 @@ internal sealed class LibraryRoom(Surroundings around)
         }
         catch (StorageException fault)
         {
-            return _complaints.Unusable(fault.Message);
+            return input.Complaints.Unusable(fault.Message);
         }
     }
 
@@ -44,23 +42,23 @@ internal sealed class LibraryRoom(Surroundings around)
             return found[0];
         if (found.Count > 1)
         {
-            _complaints.Unusable($"there are several of that tag: {string.Join(", ", found.Select(static gear => $"a {JsonWords.Of(gear.Kind)}"))}. Say which with --kind.");
+            input.Complaints.Unusable($"there are several of that tag: {string.Join(", ", found.Select(static gear => $"a {JsonWords.Of(gear.Kind)}"))}. Say which with --kind.");
             return null;
         }
 
         var near = library.Search(tag, 3, kind);
         var hint = near.Length == 0 ? "" : $" Did you mean {string.Join(" or ", near.Select(static gear => gear.Tag))}?";
-        _complaints.Unusable($"the library has no {(kind is { } one ? JsonWords.Of(one) : "gear")} with the tag '{tag}'.{hint}");
+        input.Complaints.Unusable($"the library has no {(kind is { } one ? JsonWords.Of(one) : "gear")} with the tag '{tag}'.{hint}");
         return null;
     }
 
     private async Task<int> UseAsync(string folder, bool makes, Func<OpenLibrary, CancellationToken, Task<int>> run, CancellationToken stop)
     {
         if (!makes && !File.Exists(Path.Combine(folder, Store.FileName)))
-            return _complaints.Unusable($"nothing is kept in {TerminalText.Neutral(folder)} yet. Name another folder with --data, or begin with 'loadmark gear add' or 'loadmark rigs import'.");
-        var (library, trouble) = await OpenLibrary.OpenAsync(folder, around.Time, stop);
+            return input.Complaints.Unusable($"nothing is kept in {TerminalText.Neutral(folder)} yet. Name another folder with --data, or begin with 'loadmark gear add' or 'loadmark rigs import'.");
+        var (library, trouble) = await OpenLibrary.OpenAsync(folder, input.Around.Time, stop);
         if (library is null)
-            return _complaints.Unusable(trouble!);
+            return input.Complaints.Unusable(trouble!);
         using (library)
             return await run(library, stop);
     }

@@ -1,0 +1,39 @@
+namespace Loadmark.Api.Requests;
+
+/// <summary>The bodies of requests that are objects of JSON.</summary>
+internal static class RequestBodies
+{
+    /// <summary>Labels.</summary>
+    public static BodyMember Texts { get; } = new("texts", "What is printed, as it stands; one label each.") { IsList = true };
+
+    /// <summary>A rig.</summary>
+    public static BodyMember Rig { get; } = new("rig", "The rig file's text.");
+
+    /// <summary>A price list.</summary>
+    public static BodyMember Prices { get; } = new("prices", "The price list's text: CSV, one supply a line (docs/price-list.md).");
+
+    /// <summary>A running current.</summary>
+    public static BodyMember Run { get; } = new("run", "The running current: 212 mA.") { IsOptional = true };
+
+    /// <summary>A starting current.</summary>
+    public static BodyMember Start { get; } = new("start", "The starting current, and how long it lasted: 520 mA for 1.5 s.") { IsOptional = true };
+
+    /// <summary>The accuracy of a meter.</summary>
+    public static BodyMember Meter { get; } = new("meter", "The meter's accuracy, as its leaflet tells it: 1 % + 2 mA.") { IsOptional = true };
+
+    /// <summary>A remark.</summary>
+    public static BodyMember Note { get; } = new("note", "What else there is to say.") { IsOptional = true };
+
+    /// <summary>Labels that are to be read.</summary>
+    public static BodyShape TextsToRead { get; } = new("TextsToRead", "Labels to read.", [Texts]);
+
+    /// <summary>What purchases are chosen for and from.</summary>
+    public static BodyShape RigAndPrices { get; } = new("RigAndPrices", "A rig and a price list.", [Rig, Prices]);
+
+    /// <summary>A reading of a load.</summary>
+    public static BodyShape WhatTheMeterShowed { get; } = new(
+        "WhatTheMeterShowed", "What a meter showed of a load: run or start, or both.", [Run, Start, Meter, Note]);
+
+    /// <summary>All of them, for the description.</summary>
+    public static IReadOnlyList<BodyShape> All { get; } = [TextsToRead, RigAndPrices, WhatTheMeterShowed];
+}

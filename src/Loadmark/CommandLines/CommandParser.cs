@@ -1,0 +1,186 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using Loadmark.Core.Checks;
+using Loadmark.Core.Rigs;
+using Loadmark.Core.Texts;
+using Loadmark.Hosting;
+using Loadmark.Questions;
+using Loadmark.Sheets;
+using Loadmark.Sources;
+
+namespace Loadmark.CommandLines;
+
+/// <summary>Reads what was typed by the program's commands, and runs the one that was meant.</summary>
+internal sealed class CommandParser
+{
+    private const string HelpWord = "help";
+
+    private static readonly OptionSpec[] Everywhere = [CommonOptions.Data, CommonOptions.Json, CommonOptions.Help];
+
+    private readonly CommandSpec _program;
+    private readonly Dictionary<Command, KnownCommand> _commands = [];
+    private readonly Command _root;
+
+    /// <summary>Sets up what can be typed.</summary>
+    /// <param name="program">The program as a command, with all commands below it.</param>
+    public CommandParser(CommandSpec program)
+    {
+        _program = program;
+        var common = Everywhere.Append(CommonOptions.Version).ToDictionary(static option => option.Name, SymbolOf, StringComparer.Ordinal);
+        common[CommonOptions.Help.Name].Aliases.Add("-h");
+        foreach (var option in Everywhere)
+            common[option.Name].Recursive = true;
+        _root = Built(program, "", common);
+        foreach (var option in common.Values)
+            _root.Add(option);
+    }
+
+    /// <summary>Runs what was typed.</summary>
+    /// <param name="args">What was typed after the program's name.</param>
+    /// <param name="around">Streams and terminal.</param>
+    /// <param name="rigs">Where rigs are read from.</param>
+    /// <param name="check">What checks a rig; the second argument is whether the first seconds are computed in any case.</param>
+    /// <returns>The exit code.</returns>
+    public int Run(IReadOnlyList<string> args, Surroundings around, IRigSource rigs, Func<Rig, bool, CheckResult> check)
+    {
+        // A label or a file name may begin with @; it never names a file of further arguments.
+        var typed = _root.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null, EnablePosixBundling = false });
+        var (spec, path, options, words) = _commands[typed.CommandResult.Command];
+        if (args is [HelpWord, ..])
+            return Help(around, args.Skip(1));
+        if (typed.GetResult(options[CommonOptions.Help.Name]) is { Implicit: false })
+            return Help(around, path.Split(' '));
+
+        var input = new CommandInput(path, spec, typed, options)
+        {
+            Around = around,
+            Source = rigs,
+            Check = check,
+            Words = words is null ? [] : typed.GetValue(words) ?? [],
+        };
+        if (Complaint(typed, spec) is { } complaint)
+            return input.Refuse(complaint);
+        if (input.Has(CommonOptions.Version))
+        {
+            SheetPrinter.Print(around, static sheet => HelpPage.WriteVersion(sheet, typeof(CommandParser).Assembly.GetName().Version));
+            return ExitCode.Fine;
+        }
+
+        if (input.Data is "")
+            return input.Refuse(Needs(CommonOptions.Data));
+        if (spec.Run is null)
+            return input.Refuse($"{path} needs to know what to do: {string.Join(", ", spec.Commands.Select(static one => one.Name))}.");
+        return input.Json && spec.WhyNoJson is { } why ? input.Refuse(why) : spec.Run(input);
+    }
+
+    private int Help(Surroundings around, IEnumerable<string> words)
+    {
+        var (spec, path) = (_program, "");
+        foreach (var word in words)
+        {
+            if (spec.Commands.FirstOrDefault(one => one.Name == word) is not { } below)
+                break;
+            (spec, path) = (below, $"{path} {word}".TrimStart());
+        }
+
+        SheetPrinter.Print(around, sheet => HelpPage.Write(sheet, spec, path));
+        return ExitCode.Fine;
+    }
+
+    /// <summary>The parser's command of one of the program's, with those below it.</summary>
+    private Command Built(CommandSpec spec, string path, IReadOnlyDictionary<string, Option> common)
+    {
+        var command = new Command(spec.Name);
+        var options = new Dictionary<string, Option>(common, StringComparer.Ordinal);
+        foreach (var option in spec.EveryOption)
+        {
+            options[option.Name] = SymbolOf(option);
+            command.Add(options[option.Name]);
+        }
+
+        Argument<string[]>? words = null;
+        if (spec.Commands.Count == 0)
+        {
+            words = new Argument<string[]>("WORDS") { Arity = ArgumentArity.ZeroOrMore };
+            command.Add(words);
+        }
+
+        foreach (var below in spec.Commands)
+            command.Add(Built(below, $"{path} {below.Name}".TrimStart(), common));
+        _commands.Add(command, new KnownCommand(spec, path, options, words));
+        return command;
+    }
+
+    private static Option SymbolOf(OptionSpec option) => option.Kind switch
+    {
+        OptionKind.Flag => new Option<bool>(option.Typed),
+        OptionKind.Texts => new Option<string[]>(option.Typed) { AllowMultipleArgumentsPerToken = false, Arity = ArgumentArity.OneOrMore },
+        _ => new Option<string>(option.Typed),
+    };
+
+    private string? Complaint(ParseResult typed, CommandSpec spec)
+    {
+        foreach (var token in typed.Tokens)
+        {
+            if (token.Type == TokenType.DoubleDash)
+                break;
+            if (token.Type == TokenType.Argument && LooksLikeOption(token.Value))
+                return NoOption(token.Value, spec);
+        }
+
+        if (typed.UnmatchedTokens.Count > 0)
+        {
+            var stray = typed.UnmatchedTokens[0];
+            return LooksLikeOption(stray)
+                ? NoOption(stray, spec)
+                : $"There is no command {stray}.{Hint(stray, spec.Commands.Select(static one => one.Name))}";
+        }
+
+        if (typed.Errors.FirstOrDefault(static error => error.SymbolResult is OptionResult) is { } fault)
+            return fault.SymbolResult is OptionResult { Tokens.Count: 0 } bare ? Needs(bare.Option.Name) : fault.Message;
+
+        // A command missing after the program, or after gear, is not told in the library's words.
+        return typed.Errors.Count > 0 && spec.Commands.Count == 0 ? typed.Errors[0].Message : null;
+    }
+
+    /// <summary>The complaint of an option that the command has not, with the nearest of its own, else of any command.</summary>
+    private string NoOption(string typed, CommandSpec spec)
+    {
+        var own = spec.EveryOption.Concat(Everywhere).Select(static option => option.Typed);
+        var any = _commands.Values.SelectMany(static one => one.Spec.EveryOption).Append(CommonOptions.Version).Select(static option => option.Typed);
+        var nearest = NearestWord.Find(typed, own.ToList()) ?? NearestWord.Find(typed, any.Distinct().ToList());
+        return $"There is no option {typed}.{(nearest is null ? "" : $" Did you mean {nearest}?")}";
+    }
+
+    private string Needs(string typed) =>
+        Needs(_commands.Values.SelectMany(static one => one.Spec.EveryOption).Append(CommonOptions.Data).First(option => option.Typed == typed));
+
+    private static string Needs(OptionSpec option) => $"{option.Typed} needs {option.Needs} after it.";
+
+    /// <summary>Whether it is typed like an option (<c>--json</c>), not like a figure with a minus sign (<c>-9V</c>).</summary>
+    private static bool LooksLikeOption(string token)
+    {
+        var name = token.AsSpan().TrimStart('-');
+        if (name.Length == token.Length || name.Length == 0 || !char.IsAsciiLetter(name[0]))
+            return false;
+
+        foreach (var character in name)
+        {
+            if (!char.IsAsciiLetterOrDigit(character) && character is not ('-' or '='))
+                return false;
+        }
+
+        return true;
+    }
+
+    private static string Hint(string typed, IEnumerable<string> words) =>
+        NearestWord.Find(typed, [.. words]) is { } nearest ? $" Did you mean {nearest}?" : "";
+
+    /// <summary>A command with the parser's symbols for what it takes.</summary>
+    /// <param name="Spec">The command.</param>
+    /// <param name="Path">The command as it is typed after the program's name.</param>
+    /// <param name="Options">The symbol of each option by its name, those of every command among them.</param>
+    /// <param name="Words">The symbol of what is typed by place; null where there is nothing.</param>
+    private sealed record KnownCommand(
+        CommandSpec Spec, string Path, IReadOnlyDictionary<string, Option> Options, Argument<string[]>? Words);
+}

@@ -1,0 +1,20 @@
+namespace Loadmark.Questions;
+
+/// <summary>A question that the program answers at the command line and over HTTP alike.</summary>
+/// <param name="Name">The command's name, and the last part of the address.</param>
+/// <param name="Text">The question in plain words, beginning with a small letter.</param>
+internal sealed record QuestionSpec(string Name, string Text)
+{
+    /// <summary>The options that both take, in the order in which they are listed.</summary>
+    public IReadOnlyList<OptionSpec> Options { get; init; } = [];
+
+    /// <summary>The same options with those that mean something only beside one of them, each after it.</summary>
+    public IEnumerable<OptionSpec> EveryOption => Options.SelectMany(static option => option.With is { } with ? new[] { option, with } : [option]);
+
+    /// <summary>The question as a sentence that stands alone.</summary>
+    public string Sentence => SentenceOf(Text);
+
+    /// <summary>A text that begins with a small letter as a sentence that stands alone.</summary>
+    /// <param name="text">The text, not empty.</param>
+    public static string SentenceOf(string text) => $"{char.ToUpperInvariant(text[0])}{text.AsSpan(1)}{(text[^1] is '?' or '.' ? "" : ".")}";
+}

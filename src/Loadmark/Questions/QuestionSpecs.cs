@@ -1,0 +1,78 @@
+using Loadmark.Answers;
+
+namespace Loadmark.Questions;
+
+/// <summary>The questions, and the options that commands and addresses share.</summary>
+internal static class QuestionSpecs
+{
+    /// <summary>Whether the first seconds are computed in any case.</summary>
+    public static OptionSpec AlsoStartUp { get; } = new(
+        "startup", OptionKind.Flag, "Compute the first seconds in any case, not only where a figure calls for it.")
+    { Example = "true" };
+
+    /// <summary>The supplies that may be used.</summary>
+    public static OptionSpec Only { get; } = new(
+        "only", OptionKind.Texts, "Of the rig's supplies use these alone: names parted by commas, or the option several times.")
+    { Placeholder = "SUPPLY", Example = "brick" };
+
+    /// <summary>A load to come.</summary>
+    public static OptionSpec Room { get; } = new(
+        "room", OptionKind.Texts, "Keep room for a load to come, told by its label, such as \"9 V 300 mA\"; may be given several times.")
+    { Placeholder = "LABEL", Example = "9 V 300 mA" };
+
+    /// <summary>Whether every option to buy is shown.</summary>
+    public static OptionSpec All { get; } = new(
+        "all", OptionKind.Flag, "Show every option with its wiring, not only the cheapest; JSON has all of them in any case.")
+    { Example = "true" };
+
+    /// <summary>The seed of samples.</summary>
+    public static OptionSpec Seed { get; } = new(
+        "seed", OptionKind.Number, "The seed of these samples, 1 if not given: the same seed gives the same answer.")
+    { Placeholder = "S", Example = "7" };
+
+    /// <summary>How many samples.</summary>
+    public static OptionSpec Spread { get; } = new(
+        "spread",
+        OptionKind.Number,
+        "Compute it so many times more with draws, outlet voltages and lead lengths as they may be: what each load gets then, and how likely the rig runs.")
+    { Placeholder = "N", Example = "200", With = Seed };
+
+    /// <summary>Whether a deck is for the steady state.</summary>
+    public static OptionSpec Steady { get; } = new(
+        "steady", OptionKind.Flag, "For the steady state; without it for the first seconds after switch-on.")
+    { Example = "true" };
+
+    /// <summary>The kind of gear.</summary>
+    public static OptionSpec Kind { get; } = new("kind", OptionKind.Text, "Only gear of this kind: load, supply or lead.")
+    {
+        Placeholder = "KIND",
+        Words = JsonWords.GearKinds(),
+        Example = "load",
+    };
+
+    /// <summary>What does a label say?</summary>
+    public static QuestionSpec Read { get; } = new("read", "what does this nameplate say?");
+
+    /// <summary>Is a rig fine as wired?</summary>
+    public static QuestionSpec Check { get; } = new("check", "as wired: is it safe, does it run, what is left?") { Options = [AlsoStartUp] };
+
+    /// <summary>How is a rig best wired?</summary>
+    public static QuestionSpec Plan { get; } = new("plan", "what should feed what, and why not where it cannot be?") { Options = [Only] };
+
+    /// <summary>What is to be bought?</summary>
+    public static QuestionSpec Buy { get; } = new("buy", "which supplies should I buy, from this price list?") { Options = [Room, Only, All] };
+
+    /// <summary>What is the steady state?</summary>
+    public static QuestionSpec Settle { get; } = new("settle", "what voltage does each load really get, through its lead?")
+    {
+        Options = [Spread],
+    };
+
+    /// <summary>How do the first seconds go?</summary>
+    public static QuestionSpec StartUp { get; } = new(
+        "startup", "does it all come up after switch-on, and stay up; if not, who trips what?")
+    { Options = [Spread] };
+
+    /// <summary>The circuit as a deck.</summary>
+    public static QuestionSpec Netlist { get; } = new("netlist", "the same circuit for any SPICE program") { Options = [Steady] };
+}
