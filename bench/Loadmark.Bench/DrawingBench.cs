@@ -36,8 +36,8 @@ internal static class DrawingBench
 
     private static void Add(ResultTable table, string what, Rig rig)
     {
-        var check = RigChecker.Check(rig);
-        Add(table, what, () => RigDiagram.Draw(rig, check), $"{Fastest(() => RigChecker.Check(WiredRig.Of(rig))) * 1e3:F2} ms");
+        var check = NameplateCheck.Of(rig);
+        Add(table, what, () => RigDiagram.Draw(rig, check), $"{Fastest(() => NameplateCheck.Of(WiredRig.Of(rig))) * 1e3:F2} ms");
     }
 
     private static void Add(ResultTable table, string what, Func<Scene> draw, string check)

@@ -57,6 +57,6 @@ internal static class FirstFit
         return false;
     }
 
-    private static bool IsAccepted(Rig rig, List<Feed> feeds) => !RigChecker.Check(rig with { Wired = [.. feeds] }).Findings.Items
+    private static bool IsAccepted(Rig rig, List<Feed> feeds) => !NameplateCheck.Of(rig with { Wired = [.. feeds] }).Findings.Items
         .Any(static finding => finding.Severity >= Severity.Fails && finding.Rule != RuleId.Unfed && finding.Rule != RuleId.MainsMismatch);
 }

@@ -55,7 +55,7 @@ internal static class Fuzz
             if (reading.Rig is null && reading.Errors.IsEmpty)
                 throw new InvalidOperationException("Refused without a reason.");
             if (reading.Rig is { } rig)
-                RigChecker.Check(rig);
+                NameplateCheck.Of(rig);
             return reading.Rig is not null;
         });
     }

@@ -66,7 +66,7 @@ internal static class LibraryBench
             await AffectedAsync(table, store, cache, tag, users);
 
         List<Core.Rigs.Rig> some = [.. texts.Take(200).Select(text => RigFileReader.Read(text, "", now).Rig!)];
-        Add(table, "judge one rig by its nameplates", [.. some.Select(rig => Time(() => Core.Checks.RigChecker.Check(rig)))]);
+        Add(table, "judge one rig by its nameplates", [.. some.Select(rig => Time(() => Core.Checks.NameplateCheck.Of(rig)))]);
         Add(table, "judge one rig by its nameplates and its circuit", [.. some.Select(rig => Time(() => Workshop.Sessions.RigSession.Judge(rig)))]);
         var whole = Stopwatch.StartNew();
         foreach (var text in texts)

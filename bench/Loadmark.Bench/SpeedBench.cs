@@ -24,7 +24,7 @@ internal static partial class SpeedBench
 
         var twenty = SampleRig.OfLoads(20);
         Compare(
-            table, "check a rig of 20 loads", 1, () => RigChecker.Check(twenty),
+            table, "check a rig of 20 loads", 1, () => NameplateCheck.Of(twenty),
             "look everything up and join the figures, no rules", () => Core.Ratings.WiredRig.Of(twenty));
 
         foreach (var name in new[] { "pit", "festival" })
@@ -39,7 +39,7 @@ internal static partial class SpeedBench
         {
             var rig = SampleRig.OfLoads(size);
             Compare(
-                table, $"check a rig of {size} loads, per load", size, () => RigChecker.Check(rig),
+                table, $"check a rig of {size} loads, per load", size, () => NameplateCheck.Of(rig),
                 "look everything up and join the figures, no rules", () => Core.Ratings.WiredRig.Of(rig));
         }
 

@@ -22,14 +22,14 @@ internal static class VerdictsBench
             $"Ordinary boards: 5 to 12 pedals with usual labels, each on an outlet of its own of one isolated supply, over straight leads (`TypicalBoard`). The examples are those of `examples/`. {ResultTable.Machine}",
             ["rigs", "count", .. severities.Select(static severity => severity.ToString().ToLowerInvariant())]);
         var boards = Enumerable.Range(1, Boards).Select(static seed => Read(new TypicalBoard(seed).Write())).ToList();
-        var verdicts = boards.ConvertAll(static rig => RigChecker.Check(rig).Verdict);
+        var verdicts = boards.ConvertAll(static rig => NameplateCheck.Of(rig).Verdict);
         Add("ordinary boards, as wired", verdicts);
         Add("ordinary boards, as planned", boards.Take(PlannedBoards).Select(static rig => RigPlanner.Plan(rig with { Wired = null }, new PlanOptions(), CancellationToken.None).Check.Verdict).ToList());
         var examples = Directory.GetFiles("examples", "*.rig.yaml", SearchOption.AllDirectories).Order(StringComparer.Ordinal).ToList();
         var wired = examples.Select(static path => (Path: path, RigFileReader.ReadFile(path).Rig)).Where(static one => one.Rig is { Wired: not null }).ToList();
-        Add("examples that are wired", wired.ConvertAll(static one => RigChecker.Check(one.Rig!).Verdict));
+        Add("examples that are wired", wired.ConvertAll(static one => NameplateCheck.Of(one.Rig!).Verdict));
         foreach (var (path, rig) in wired)
-            Add($"`{Path.GetFileName(path)}`", [RigChecker.Check(rig!).Verdict]);
+            Add($"`{Path.GetFileName(path)}`", [NameplateCheck.Of(rig!).Verdict]);
         table.Write("verdicts.md");
         return verdicts.TrueForAll(static verdict => verdict <= Severity.Note) ? 0 : 1;
 

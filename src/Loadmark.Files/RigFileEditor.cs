@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Loadmark.Core.Rigs;
 using Loadmark.Files.Editing;
 using Loadmark.Files.Errors;
-using Loadmark.Files.Reading;
+using Loadmark.Files.Parsing;
 using Loadmark.Files.Trees;
 using Loadmark.Files.Writing;
 

@@ -1,5 +1,5 @@
 using Loadmark.Files.Errors;
-using Loadmark.Files.Reading;
+using Loadmark.Files.Parsing;
 using Loadmark.Files.Texts;
 using Loadmark.Files.Trees;
 
@@ -22,7 +22,7 @@ public static class RigFileReader
     /// <param name="library">The gear that the file may take <c>from: library</c>; null where there is no library, and then such a file is
     /// refused.</param>
     /// <returns>The rig, or every error in the text.</returns>
-    public static RigReading Read(string text, string fileName, IGearLookup? library = null)
+    public static RigFileResult Read(string text, string fileName, IGearLookup? library = null)
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(fileName);
@@ -34,11 +34,11 @@ public static class RigFileReader
     /// <param name="library">The gear that the file may take <c>from: library</c>; null where there is no library, and then such a file is
     /// refused.</param>
     /// <returns>The rig, or every error in the file.</returns>
-    public static RigReading ReadFile(string path, IGearLookup? library = null)
+    public static RigFileResult ReadFile(string path, IGearLookup? library = null)
     {
         ArgumentNullException.ThrowIfNull(path);
         var errors = new ErrorList(path);
-        return RigFile.LoadText(path, errors) is { } text ? Read(text, errors, library) : new RigReading(null, errors.ToArray());
+        return RigFile.LoadText(path, errors) is { } text ? Read(text, errors, library) : new RigFileResult(null, errors.ToArray());
     }
 
     /// <summary>Reads a rig file and gives its text too, to the letter.</summary>
@@ -46,12 +46,12 @@ public static class RigFileReader
     /// <param name="library">The gear that the file may take <c>from: library</c>; null where there is no library, and then such a file is
     /// refused.</param>
     /// <returns>The rig, or every error in the file; and its text, null when there is none.</returns>
-    public static (RigReading Reading, string? Text) ReadFileWithText(string path, IGearLookup? library = null)
+    public static (RigFileResult Reading, string? Text) ReadFileWithText(string path, IGearLookup? library = null)
     {
         ArgumentNullException.ThrowIfNull(path);
         var errors = new ErrorList(path);
         var text = RigFile.LoadText(path, errors);
-        return (text is null ? new RigReading(null, errors.ToArray()) : Read(text, errors, library), text);
+        return (text is null ? new RigFileResult(null, errors.ToArray()) : Read(text, errors, library), text);
     }
 
     /// <summary>Reads a rig from a stream to its end, such as standard input, and gives its text too, to the letter.</summary>
@@ -60,16 +60,16 @@ public static class RigFileReader
     /// <param name="library">The gear that the text may take <c>from: library</c>; null where there is no library, and then such a text is
     /// refused.</param>
     /// <returns>The rig, or every error in the text; and the text, null when there is none.</returns>
-    public static (RigReading Reading, string? Text) ReadWithText(Stream stream, string name, IGearLookup? library = null)
+    public static (RigFileResult Reading, string? Text) ReadWithText(Stream stream, string name, IGearLookup? library = null)
     {
         ArgumentNullException.ThrowIfNull(stream);
         ArgumentNullException.ThrowIfNull(name);
         var errors = new ErrorList(name);
         var text = RigFile.LoadText(stream, errors);
-        return (text is null ? new RigReading(null, errors.ToArray()) : Read(text, errors, library), text);
+        return (text is null ? new RigFileResult(null, errors.ToArray()) : Read(text, errors, library), text);
     }
 
-    private static RigReading Read(string text, ErrorList errors, IGearLookup? library)
+    private static RigFileResult Read(string text, ErrorList errors, IGearLookup? library)
     {
         if (text.StartsWith('\uFEFF'))
             text = text[1..];
@@ -84,8 +84,8 @@ public static class RigFileReader
                 $"the character U+{(int)text[control]:X4} has no place in a text file",
                 $"U+{(int)text[control]:X4}");
         else if (TreeReader.Read(text, errors) is { } root && RigTreeReader.Read(root, errors, library) is { } rig && !errors.Any)
-            return new RigReading(rig, []);
+            return new RigFileResult(rig, []);
 
-        return new RigReading(null, errors.ToArray());
+        return new RigFileResult(null, errors.ToArray());
     }
 }

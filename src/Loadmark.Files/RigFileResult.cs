@@ -9,4 +9,4 @@ namespace Loadmark.Files;
 /// <param name="Errors">
 /// What is wrong, from the top of the file down: at most <see cref="RigFileReader.MostErrors"/>, and then one that says how many more.
 /// </param>
-public sealed record RigReading(Rig? Rig, ImmutableArray<FileError> Errors);
+public sealed record RigFileResult(Rig? Rig, ImmutableArray<FileError> Errors);

@@ -44,7 +44,7 @@ public sealed class RigAnalysis
     public static RigAnalysis Of(Rig rig, AnalysisDepth depth, CancellationToken cancellation = default)
     {
         var wired = WiredRig.Of(rig);
-        var said = RigChecker.Check(wired);
+        var said = NameplateCheck.Of(wired);
         if (depth == AnalysisDepth.Verdict && wired.Feeds.Count == 0)
             return new RigAnalysis(wired, said);
 

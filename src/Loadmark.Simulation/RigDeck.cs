@@ -46,14 +46,14 @@ public static class RigDeck
         var words = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (var outlet in circuit.Outlets)
         {
-            var limit = double.IsFinite(outlet.LimitAmps) ? $", limit {SiFigures.Amps(outlet.LimitAmps)}" : "";
-            words[NameOf(circuit, outlet.Device)] = $"outlet {outlet.Name}: {SiFigures.Volts(outlet.Volts)}{limit}{Way(outlet.Overload)}";
+            var limit = double.IsFinite(outlet.LimitAmps) ? $", limit {SiConversion.Amps(outlet.LimitAmps)}" : "";
+            words[NameOf(circuit, outlet.Device)] = $"outlet {outlet.Name}: {SiConversion.Volts(outlet.Volts)}{limit}{Way(outlet.Overload)}";
         }
 
         foreach (var load in circuit.Loads)
         {
             if (load.Device is { } device)
-                words[NameOf(circuit, device)] = $"{load.Id}: {SiFigures.Amps(load.RunAmps)} at {SiFigures.Volts(load.NominalVolts)}";
+                words[NameOf(circuit, device)] = $"{load.Id}: {SiConversion.Amps(load.RunAmps)} at {SiConversion.Volts(load.NominalVolts)}";
         }
 
         foreach (var part in circuit.Leads)

@@ -19,7 +19,7 @@ public sealed class RigDiagramTests
     public void Examples_are_drawn_soundly_at_every_width(string file)
     {
         var rig = Rigs.Example(file);
-        var check = RigChecker.Check(rig);
+        var check = NameplateCheck.Of(rig);
         foreach (var width in Rigs.Widths)
         {
             var scene = RigDiagram.Draw(rig, check, new DiagramOptions { Width = width, ShowsHeading = true });
@@ -33,7 +33,7 @@ public sealed class RigDiagramTests
     public void Random_rigs_with_hostile_names_are_drawn_soundly() => Gen.Select(Rigs.Random, Gen.Double[200, 1700]).Sample(
         static (rig, width) =>
         {
-            var check = RigChecker.Check(rig);
+            var check = NameplateCheck.Of(rig);
             SceneAssert.IsSound(RigDiagram.Draw(rig, check, new DiagramOptions { Width = width }));
             SceneAssert.IsSound(RigDiagram.Draw(rig, check, new DiagramOptions { Width = width, Readings = ReadingsOf(rig, check), ShowsHeading = true }));
         },
@@ -43,7 +43,7 @@ public sealed class RigDiagramTests
     public void Everything_of_a_random_rig_is_in_the_picture_once() => Rigs.Random.Sample(
         static rig =>
         {
-            var scene = RigDiagram.Draw(rig, RigChecker.Check(rig));
+            var scene = RigDiagram.Draw(rig, NameplateCheck.Of(rig));
             Assert.Equal(rig.Loads.Items.Select(load => load.Id).Order(StringComparer.Ordinal), SubjectsOf(scene, SubjectKind.Load));
             Assert.Equal(rig.Supplies.Items.SelectMany(supply => supply.Outlets.Items.Select(outlet => $"{supply.Id}/{outlet.Id}")).Order(StringComparer.Ordinal), SubjectsOf(scene, SubjectKind.Outlet));
             Assert.Equal(rig.Supplies.Items.Select(supply => supply.Id).Order(StringComparer.Ordinal), SubjectsOf(scene, SubjectKind.Supply));
@@ -55,7 +55,7 @@ public sealed class RigDiagramTests
     public void Boxes_of_things_never_overlap() => Gen.Select(Rigs.Random, Gen.Double[300, 1500]).Sample(
         static (rig, width) =>
         {
-            var scene = RigDiagram.Draw(rig, RigChecker.Check(rig), new DiagramOptions { Width = width });
+            var scene = RigDiagram.Draw(rig, NameplateCheck.Of(rig), new DiagramOptions { Width = width });
             var boxes = scene.Groups.Where(group => group.Kind is SubjectKind.Supply or SubjectKind.Outlet or SubjectKind.Load).Select(group => group.Bounds).ToList();
             for (var one = 0; one < boxes.Count; one++)
             {
@@ -72,7 +72,7 @@ public sealed class RigDiagramTests
         var shuffled = rig with { Loads = [.. rig.Loads.Items.Reverse()], Wired = new ValueList<Feed>([.. rig.Wired!.Value.Items.Reverse()]) };
         foreach (var width in (double[])[360, 720, 1100])
         {
-            var leads = RigDiagram.Draw(shuffled, RigChecker.Check(shuffled), new DiagramOptions { Width = width }).Groups.Where(group => group.Kind == SubjectKind.Lead).ToList();
+            var leads = RigDiagram.Draw(shuffled, NameplateCheck.Of(shuffled), new DiagramOptions { Width = width }).Groups.Where(group => group.Kind == SubjectKind.Lead).ToList();
             for (var one = 0; one < leads.Count; one++)
             {
                 for (var other = one + 1; other < leads.Count; other++)
@@ -85,7 +85,7 @@ public sealed class RigDiagramTests
     public void A_finding_shows_at_its_subjects_as_sign_and_word()
     {
         var rig = Rigs.Example("left-at-18.rig.yaml");
-        var check = RigChecker.Check(rig);
+        var check = NameplateCheck.Of(rig);
         foreach (var width in (double[])[360, 720, 1100])
         {
             var scene = RigDiagram.Draw(rig, check, new DiagramOptions { Width = width });
@@ -160,8 +160,8 @@ public sealed class RigDiagramTests
     public void A_reading_takes_the_place_of_the_running_draw()
     {
         var rig = Rigs.Example("left-at-18.rig.yaml");
-        var readings = new DiagramReadings { Outlets = new Dictionary<string, OutletReading> { ["brick/1"] = new(new Amps(0.3m), "limiting") }, Loads = new Dictionary<string, LoadReading> { ["drive-6"] = new(new Volts(8.1m), "low") } };
-        var scene = RigDiagram.Draw(rig, RigChecker.Check(rig), new DiagramOptions { Readings = readings });
+        var readings = new DiagramValues { Outlets = new Dictionary<string, OutletValues> { ["brick/1"] = new(new Amps(0.3m), "limiting") }, Loads = new Dictionary<string, LoadValues> { ["drive-6"] = new(new Volts(8.1m), "low") } };
+        var scene = RigDiagram.Draw(rig, NameplateCheck.Of(rig), new DiagramOptions { Readings = readings });
         var outlet = Assert.Single(scene.Groups, group => group.Subject == "brick/1");
         Assert.Contains(outlet.Shapes, shape => shape is RectShape { Ink: Ink.GaugeReading });
         Assert.Contains(outlet.Shapes, shape => shape.Ink == Ink.GaugeOver);
@@ -186,7 +186,7 @@ public sealed class RigDiagramTests
             // Each load is on two feeds, the second far from the first.
             Wired = new ValueList<Feed>([.. Enumerable.Range(0, outlets).Select(index => new Feed { From = [new OutletRef("s", $"{index}")], To = [$"L{2 * index}", $"L{(2 * index) + 1}", $"L{index * 7 % (2 * outlets)}"] }).Select(feed => feed with { To = [.. feed.To.Items.Distinct(StringComparer.Ordinal)] })]),
         };
-        var check = RigChecker.Check(rig);
+        var check = NameplateCheck.Of(rig);
         var clock = Stopwatch.StartNew();
         var scene = RigDiagram.Draw(rig, check, new DiagramOptions { Width = width });
         Assert.True(clock.Elapsed.TotalSeconds < 30, $"took {clock.Elapsed}");
@@ -197,14 +197,14 @@ public sealed class RigDiagramTests
     [Fact]
     public void A_check_of_another_rig_is_refused()
     {
-        var check = RigChecker.Check(Rigs.Example("pit.rig.yaml"));
+        var check = NameplateCheck.Of(Rigs.Example("pit.rig.yaml"));
         Assert.Throws<ArgumentException>(() => RigDiagram.Draw(Rigs.Example("festival.rig.yaml"), check));
     }
 
-    private static DiagramReadings ReadingsOf(Rig rig, CheckResult check) => new()
+    private static DiagramValues ReadingsOf(Rig rig, CheckResult check) => new()
     {
-        Outlets = check.Outlets.Items.ToDictionary(outlet => outlet.Outlet.ToString(), outlet => new OutletReading(outlet.Run ?? new Amps(0.1234m), "limiting"), StringComparer.Ordinal),
-        Loads = rig.Loads.Items.ToDictionary(load => load.Id, _ => new LoadReading(new Volts(8.93m), "runs"), StringComparer.Ordinal),
+        Outlets = check.Outlets.Items.ToDictionary(outlet => outlet.Outlet.ToString(), outlet => new OutletValues(outlet.Run ?? new Amps(0.1234m), "limiting"), StringComparer.Ordinal),
+        Loads = rig.Loads.Items.ToDictionary(load => load.Id, _ => new LoadValues(new Volts(8.93m), "runs"), StringComparer.Ordinal),
     };
 
     private static IEnumerable<string> SubjectsOf(Scene scene, SubjectKind kind) =>

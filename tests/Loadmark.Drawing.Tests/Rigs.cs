@@ -28,7 +28,7 @@ internal static class Rigs
     public static (Rig Rig, CheckResult Check) Checked(string yaml)
     {
         var rig = Read(yaml);
-        return (rig, RigChecker.Check(rig));
+        return (rig, NameplateCheck.Of(rig));
     }
 
     public static readonly Gen<string> HostileText = Gen.OneOf(

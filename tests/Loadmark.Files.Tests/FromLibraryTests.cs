@@ -1,7 +1,7 @@
 using CsCheck;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Rigs;
-using Loadmark.Files.Reading;
+using Loadmark.Files.Parsing;
 
 namespace Loadmark.Files.Tests;
 

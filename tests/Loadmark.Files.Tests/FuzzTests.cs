@@ -14,7 +14,7 @@ public sealed class FuzzTests
         ",", "---\n", "...\n", "~", "null", "\\", "\\u", "\0", "\uFEFF", "\u0085", "\u2028", "🎸", "\ud83d", "é", "9 V", "1e99", "-1", ".nan", "1-4", "4-1", "brick/", "wired:", "rig:", "<<: ",
     ];
 
-    internal static void AssertGoodPlaces(string text, RigReading reading)
+    internal static void AssertGoodPlaces(string text, RigFileResult reading)
     {
         if (reading.Errors.IsEmpty)
             return;
@@ -38,7 +38,7 @@ public sealed class FuzzTests
         {
             var text = Mutate(random, random.Next(4) == 0 ? Fixtures.Json : Fixtures.Pit);
             var watch = Stopwatch.StartNew();
-            RigReading reading;
+            RigFileResult reading;
             try
             {
                 reading = RigFileReader.Read(text, "fuzz");

@@ -137,7 +137,7 @@ public sealed class GearFileTests
         Assert.Empty(RigMentions.Of("rig: a\nloads: { \"half \\uD83C\": {} }") ?? []);
     }
 
-    private static void AssertRows(IEnumerable<(GearPiece Piece, ValueList<string> Words)> gear, GearFileReading reading)
+    private static void AssertRows(IEnumerable<(GearPiece Piece, ValueList<string> Words)> gear, GearFileResult reading)
     {
         Assert.Empty(reading.Errors);
         Assert.Equal(gear.Select(one => (one.Piece, one.Words)), reading.Rows.Select(row => (row.Piece!, row.Words ?? [])));

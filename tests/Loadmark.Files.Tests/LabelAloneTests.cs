@@ -4,8 +4,8 @@ using Loadmark.Core.Rigs;
 using Loadmark.Files.Entry;
 using Loadmark.Files.Forms;
 using Loadmark.Files.Library;
+using Loadmark.Files.Parsing;
 using Loadmark.Files.PriceLists;
-using Loadmark.Files.Reading;
 
 namespace Loadmark.Files.Tests;
 

@@ -122,7 +122,7 @@ public sealed class LabelLinesTests
     [Fact]
     public void Refuses_what_is_too_long()
     {
-        var text = string.Join('\n', Enumerable.Range(0, EntryReading.MostLines + 5).Select(n => $"A{n}: 9V"));
+        var text = string.Join('\n', Enumerable.Range(0, EntryResult.MostLines + 5).Select(n => $"A{n}: 9V"));
         Assert.Contains("these are 2005 lines; at most 2000", Loads(text).Problem, StringComparison.Ordinal);
         Assert.Contains("these are 2005 lines", Loads(text.Replace('\n', '\r')).Problem, StringComparison.Ordinal);
         Assert.Equal("a row has more than 100 cells", Loads(string.Concat(Enumerable.Repeat("9V\t", 300_000))).Problem);
@@ -144,7 +144,7 @@ public sealed class LabelLinesTests
         }
     }
 
-    private static void AssertWhole(string text, EntryReading reading)
+    private static void AssertWhole(string text, EntryResult reading)
     {
         if (reading.Problem is not null)
             return;
@@ -155,5 +155,5 @@ public sealed class LabelLinesTests
 
     private static int Digits(string text) => text.Count(char.IsAsciiLetterOrDigit);
 
-    private static EntryReading Loads(string text) => LabelLines.Read(text, new EntryTarget(EntryKind.Loads, []));
+    private static EntryResult Loads(string text) => LabelLines.Read(text, new EntryTarget(EntryKind.Loads, []));
 }

@@ -163,7 +163,7 @@ public sealed class RigFileTests : IDisposable
         return path;
     }
 
-    private RigReading ReadBytes(byte[] bytes)
+    private RigFileResult ReadBytes(byte[] bytes)
     {
         var path = Path.Combine(_folder, "bytes.yaml");
         File.WriteAllBytes(path, bytes);

@@ -17,7 +17,7 @@ public sealed class RigFileWriterTests
                 Assert.Equal(text, RigFileWriter.Write(Fixtures.Read(text)));
 
                 // What the reader takes, the checks must take too.
-                Assert.Equal(rig.Name, RigChecker.Check(rig).Rig);
+                Assert.Equal(rig.Name, NameplateCheck.Of(rig).Rig);
             },
             iter: 2_000);
 

@@ -21,7 +21,7 @@ internal static class RigGen
 
     private static readonly Gen<string> Id = Text.Select(text => text.Replace('\t', ' ').Replace('\n', ' ').Replace('\u0007', ' ').Replace('\u2028', ' ').Trim()).Where(id => id.Length > 0);
 
-    private static readonly Gen<string> PlainId = Id.Select(id => id.Replace('/', '_')).Where(id => !Loadmark.Files.Reading.OutletRange.Looks(id));
+    private static readonly Gen<string> PlainId = Id.Select(id => id.Replace('/', '_')).Where(id => !Loadmark.Files.Parsing.OutletRange.Looks(id));
 
     private static readonly Gen<Nameplate> Label = Gen.OneOf(Text, Gen.Const(""), Gen.Const(" spaced ")).Select(NameplateReader.Read);
 

@@ -157,7 +157,7 @@ public sealed partial class TypedFigureTests
         return all;
     }
 
-    private static RigReading Read(KeyTable table, Key key, string value)
+    private static RigFileResult Read(KeyTable table, Key key, string value)
     {
         var entry = $"{JsonSerializer.Serialize(key.Name)}: {JsonSerializer.Serialize(value)}";
         var text = table.Name switch

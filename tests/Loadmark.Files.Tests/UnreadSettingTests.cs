@@ -17,6 +17,6 @@ public sealed class UnreadSettingTests
             """,
             "f");
         Assert.NotNull(reading.Rig);
-        Assert.Equal(Severity.Harm, RigChecker.Check(reading.Rig).Verdict);
+        Assert.Equal(Severity.Harm, NameplateCheck.Of(reading.Rig).Verdict);
     }
 }

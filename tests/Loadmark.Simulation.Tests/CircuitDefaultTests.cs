@@ -5,13 +5,13 @@ using Loadmark.Simulation.Figures;
 namespace Loadmark.Simulation.Tests;
 
 /// <summary>Every default is written down with its source, and shows where it is used.</summary>
-public sealed class CommonFigureTests
+public sealed class CircuitDefaultTests
 {
     [Fact]
     public void The_documentation_has_each_default_as_the_program_has_it()
     {
         var lines = File.ReadAllLines(Repository.PathOf("docs", "theory", "rig-circuit.md"));
-        var missing = CommonFigures.All.Select(static figure => $"| {figure.Name} | {figure.Text} | {figure.Source} |").Except(lines, StringComparer.Ordinal).ToList();
+        var missing = CircuitDefaults.All.Select(static figure => $"| {figure.Name} | {figure.Text} | {figure.Source} |").Except(lines, StringComparer.Ordinal).ToList();
         Assert.True(missing.Count == 0, "docs/theory/rig-circuit.md lacks:\n" + string.Join('\n', missing));
     }
 
@@ -70,8 +70,8 @@ public sealed class CommonFigureTests
                 continue;
             seen++;
             var (hold, ratio, least) = (Number(csv.GetString(1)), Number(csv.GetString(3)), Number(csv.GetString(5)));
-            Assert.InRange(CommonFigures.FuseColdVolts.Value / hold / least, 0.85, 1.20);
-            Assert.InRange(CommonFigures.FuseTripRatio.Value / ratio, 0.6, 1.0);
+            Assert.InRange(CircuitDefaults.FuseColdVolts.Value / hold / least, 0.85, 1.20);
+            Assert.InRange(CircuitDefaults.FuseTripRatio.Value / ratio, 0.6, 1.0);
         }
 
         Assert.Equal(3, seen);

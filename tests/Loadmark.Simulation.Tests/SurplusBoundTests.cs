@@ -80,7 +80,7 @@ public sealed class SurplusBoundTests
     /// <summary>The bound rests on it: a load starts only after the outlets' voltage has risen.</summary>
     [Fact]
     public void No_load_starts_sooner_than_voltages_rise() =>
-        Assert.All(Figures.LoadClassDefaults.All, static defaults => Assert.True(defaults.DelaySeconds >= Figures.CommonFigures.SoftStartSeconds.Value));
+        Assert.All(Figures.LoadClassDefaults.All, static defaults => Assert.True(defaults.DelaySeconds >= Figures.CircuitDefaults.SoftStartSeconds.Value));
 
     private static string Rig(Random random)
     {

@@ -101,5 +101,5 @@ public sealed class RigBuilder
         return change?.Invoke(rig) ?? rig;
     }
 
-    public CheckResult Check(Func<Rig, Rig>? change = null) => RigChecker.Check(Build(change));
+    public CheckResult Check(Func<Rig, Rig>? change = null) => NameplateCheck.Of(Build(change));
 }

@@ -110,7 +110,7 @@ public sealed class JsonTests
     private static string Json(Nameplate nameplate)
     {
         using var output = new MemoryStream();
-        using (var json = new Utf8JsonWriter(output, JsonFigures.Options))
+        using (var json = new Utf8JsonWriter(output, JsonFormat.Options))
             NameplateJson.Reading.Write(json, nameplate);
         return Encoding.UTF8.GetString(output.ToArray());
     }
@@ -120,7 +120,7 @@ public sealed class JsonTests
     {
         using var parsed = JsonDocument.Parse(json);
         using var output = new MemoryStream();
-        using (var writer = new Utf8JsonWriter(output, JsonFigures.Options with { Indented = true, NewLine = "\n" }))
+        using (var writer = new Utf8JsonWriter(output, JsonFormat.Options with { Indented = true, NewLine = "\n" }))
             parsed.WriteTo(writer);
         return Encoding.UTF8.GetString(output.ToArray()) + "\n";
     }

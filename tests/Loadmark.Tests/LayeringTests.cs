@@ -38,7 +38,7 @@ public sealed class LayeringTests
             ["Loadmark.Core.Checks", "Loadmark.Core.Checks.Rules"],
 
             // The front calls the lexer and the grammar; these make the nameplate that it hands out.
-            ["Loadmark.Core.Nameplates", "Loadmark.Core.Nameplates.Reading"],
+            ["Loadmark.Core.Nameplates", "Loadmark.Core.Nameplates.Parsing"],
         ],
 
         // An element writes itself into the equations, the equations are made of the elements of a network: one thing, seen from three sides.

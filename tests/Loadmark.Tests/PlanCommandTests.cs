@@ -49,7 +49,7 @@ public sealed class PlanCommandTests : IDisposable
         Assert.Contains("# and this one", written, StringComparison.Ordinal);
         var rig = RigFileReader.Read(written, target).Rig;
         Assert.NotNull(rig);
-        Assert.False(RigChecker.Check(rig).IsRefused);
+        Assert.False(NameplateCheck.Of(rig).IsRefused);
     }
 
     [Fact]

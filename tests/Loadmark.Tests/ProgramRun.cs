@@ -2,11 +2,11 @@ using System.Text;
 using Loadmark.Commands;
 using Loadmark.Core.Checks;
 using Loadmark.Core.Rigs;
-using Loadmark.Files.Errors;
-using Loadmark.Files.Reading;
-using Loadmark.Simulation;
 using Loadmark.Files;
+using Loadmark.Files.Errors;
+using Loadmark.Files.Parsing;
 using Loadmark.Hosting;
+using Loadmark.Simulation;
 using Loadmark.Sources;
 
 namespace Loadmark.Tests;
@@ -14,7 +14,7 @@ namespace Loadmark.Tests;
 /// <summary>Runs the program in this process, with rigs and check results made by hand.</summary>
 internal sealed class ProgramRun : IRigSource
 {
-    private readonly Dictionary<string, RigReading> _inputs = [];
+    private readonly Dictionary<string, RigFileResult> _inputs = [];
     private readonly Dictionary<string, CheckResult> _results = [];
 
     public int Width { get; init; } = 80;
@@ -30,7 +30,7 @@ internal sealed class ProgramRun : IRigSource
     /// <summary>A file that reads well and whose check says <paramref name="result"/>.</summary>
     public ProgramRun With(string file, CheckResult result)
     {
-        _inputs[file] = new RigReading(new Rig { Name = file }, []);
+        _inputs[file] = new RigFileResult(new Rig { Name = file }, []);
         _results[file] = result;
         return this;
     }
@@ -38,7 +38,7 @@ internal sealed class ProgramRun : IRigSource
     /// <summary>A file that cannot be read.</summary>
     public ProgramRun With(string file, params FileError[] errors)
     {
-        _inputs[file] = new RigReading(null, [.. errors.Select(error => error with { File = file })]);
+        _inputs[file] = new RigFileResult(null, [.. errors.Select(error => error with { File = file })]);
         return this;
     }
 
@@ -82,7 +82,7 @@ internal sealed class ProgramRun : IRigSource
         return (code, Encoding.UTF8.GetString(output.ToArray()));
     }
 
-    public (RigReading Reading, string? Text) ReadWithText(string path, IGearLookup? library) => (_inputs[path], null);
+    public (RigFileResult Reading, string? Text) ReadWithText(string path, IGearLookup? library) => (_inputs[path], null);
 
     internal sealed record Answer(int Code, string Output, string Error);
 }

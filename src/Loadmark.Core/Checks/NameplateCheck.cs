@@ -5,15 +5,15 @@ using Loadmark.Core.Rigs;
 
 namespace Loadmark.Core.Checks;
 
-/// <summary>Checks a rig as wired against every rule.</summary>
-public static class RigChecker
+/// <summary>Checks a rig as wired against every rule on nameplates; rules that need a circuit come with its analysis.</summary>
+public static class NameplateCheck
 {
     /// <summary>Checks a rig. The same rig gives the same result.</summary>
     /// <exception cref="InvalidRigException">The rig refers to a load, outlet or lead that it does not have.</exception>
-    public static CheckResult Check(Rig rig) => Check(WiredRig.Of(rig));
+    public static CheckResult Of(Rig rig) => Of(WiredRig.Of(rig));
 
     /// <summary>Checks a rig that has been looked up already.</summary>
-    public static CheckResult Check(WiredRig rig)
+    public static CheckResult Of(WiredRig rig)
     {
         var report = new Report();
         var subject = NameplateCase.Of(rig);

@@ -6,7 +6,7 @@ namespace Loadmark.Core.Gear;
 /// </summary>
 /// <param name="Low">The low end of what such loads draw.</param>
 /// <param name="High">The high end; null where the class has none ("300 mA and more").</param>
-public sealed record ClassFigures(Amps Low, Amps? High)
+public sealed record ClassDraw(Amps Low, Amps? High)
 {
     /// <summary>
     /// The voltage that stands in where none is printed: most pedals take 9 V d.c. (common practice, no source).
@@ -19,7 +19,7 @@ public sealed record ClassFigures(Amps Low, Amps? High)
     public Amps StandIn => High ?? Low;
 
     /// <summary>The figures of a class; null for <see cref="LoadClass.Unknown"/>, whose draw stays unknown.</summary>
-    public static ClassFigures? Of(LoadClass loadClass) => loadClass switch
+    public static ClassDraw? Of(LoadClass loadClass) => loadClass switch
     {
         LoadClass.AnalogDrive => Milliamps(4, 20),
         LoadClass.AnalogModulation => Milliamps(20, 50),
@@ -38,6 +38,6 @@ public sealed record ClassFigures(Amps Low, Amps? High)
         { } high => $"{Low} to {high}",
     };
 
-    private static ClassFigures Milliamps(int low, int? high) =>
+    private static ClassDraw Milliamps(int low, int? high) =>
         new(new Amps(low / 1000m), high is { } top ? new Amps(top / 1000m) : null);
 }

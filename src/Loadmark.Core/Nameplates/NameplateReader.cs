@@ -1,4 +1,4 @@
-using Loadmark.Core.Nameplates.Reading;
+using Loadmark.Core.Nameplates.Parsing;
 
 namespace Loadmark.Core.Nameplates;
 
@@ -42,7 +42,7 @@ public static class NameplateReader
         var phrases = onStack ? stackalloc Phrase[tokens.Length] : new Phrase[tokens.Length];
         phrases = phrases[..PhraseGrammar.Split(Spell(tokens, lower), phrases)];
 
-        var nameplate = new LabelReading(text, tokens, phrases).Read(RestOf(text, length));
+        var nameplate = new LabelParser(text, tokens, phrases).Read(RestOf(text, length));
         if (pieces is not null)
             AddPieces(pieces, nameplate, tokens);
         return nameplate;

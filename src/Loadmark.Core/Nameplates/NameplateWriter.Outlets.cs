@@ -1,6 +1,6 @@
 using System.Text;
 using Loadmark.Core.Gear;
-using Loadmark.Core.Nameplates.Reading;
+using Loadmark.Core.Nameplates.Parsing;
 
 namespace Loadmark.Core.Nameplates;
 

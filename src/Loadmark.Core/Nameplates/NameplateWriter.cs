@@ -1,7 +1,7 @@
 using System.Text;
 using Loadmark.Core.Gear;
 
-using Loadmark.Core.Nameplates.Reading;
+using Loadmark.Core.Nameplates.Parsing;
 
 namespace Loadmark.Core.Nameplates;
 
@@ -78,7 +78,7 @@ public static partial class NameplateWriter
         // Volts that were derived are derived again from the watts and amps; written, they would count as printed.
         var derivedVolts = nameplate.Derived.Contains("volts");
         var loose = nameplate.Modes.Any(mode => IsLoose(mode, derivedVolts));
-        var high = nameplate.Modes.Any(mode => mode.Volts is { } volts && volts.High.Value >= FigureReading.LowestMains);
+        var high = nameplate.Modes.Any(mode => mode.Volts is { } volts && volts.High.Value >= FigureCollector.LowestMains);
         for (var i = 0; i < nameplate.Modes.Length; i++)
         {
             var mode = nameplate.Modes[i];

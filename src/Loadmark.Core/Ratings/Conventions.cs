@@ -12,7 +12,7 @@ namespace Loadmark.Core.Ratings;
 internal static class Conventions
 {
     /// <summary>Whether a printed voltage is one that ordinary pedals are fed: 9 V is within 5 % of it, or in its range.</summary>
-    public static bool IsOrdinary(QuantityRange<Volt> volts) => VoltageBand.Judge(ClassFigures.CommonVoltage, volts) == VoltageFit.Fine;
+    public static bool IsOrdinary(QuantityRange<Volt> volts) => VoltageBand.Judge(ClassDraw.CommonVoltage, volts) == VoltageFit.Fine;
 
     /// <summary>Direct or alternating current, where nothing typed or printed says so clearly.</summary>
     /// <param name="isSpokenOf">Whether the label says something of it that was not understood, or says both.</param>

@@ -74,7 +74,7 @@ public sealed class LoadRating
     public bool StartIsGiven => Load.Start is not null;
 
     /// <summary>The class whose figures stand in for a missing current; null when none had to.</summary>
-    public ClassFigures? StandIn { get; private init; }
+    public ClassDraw? StandIn { get; private init; }
 
     /// <summary>
     /// The polarity it wants. Where nothing is printed, centre negative: assumed for an ordinary pedal of 9 V, else not known.
@@ -127,8 +127,8 @@ public sealed class LoadRating
         var voltage = ReadVoltage(load, notes);
         var rated = ReadRated(load, voltage, fed, notes);
 
-        ClassFigures? standIn = null;
-        if (rated is null && load.Kind is { } kind && ClassFigures.Of(kind.Class) is { } figures)
+        ClassDraw? standIn = null;
+        if (rated is null && load.Kind is { } kind && ClassDraw.Of(kind.Class) is { } figures)
         {
             standIn = figures;
             rated = new Figure<Amps>(figures.StandIn, Origin.Assumed);
@@ -175,7 +175,7 @@ public sealed class LoadRating
 
         return (typed ?? printed) is { } stated
             ? new Figure<QuantityRange<Volt>>(stated, Origin.Stated)
-            : new Figure<QuantityRange<Volt>>(QuantityRange<Volt>.Single(ClassFigures.CommonVoltage), Origin.Unknown);
+            : new Figure<QuantityRange<Volt>>(QuantityRange<Volt>.Single(ClassDraw.CommonVoltage), Origin.Unknown);
     }
 
     private static Figure<SupplyForm> ReadForm(Load load, bool isOrdinary, RatingNotes notes)

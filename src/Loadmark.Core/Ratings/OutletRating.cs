@@ -102,7 +102,7 @@ public sealed class OutletRating
 
         var isUnclear = Conventions.IsUnclear(outlet.Label, static label => label.Form, LabelTopics.Form)
             || Conventions.IsUnclear(supply.Label, static label => label.Form, LabelTopics.Form);
-        var isLow = modes.All(static mode => mode.Volts is { } volts && volts.High <= ClassFigures.CommonVoltage * (1 + VoltageBand.Fine));
+        var isLow = modes.All(static mode => mode.Volts is { } volts && volts.High <= ClassDraw.CommonVoltage * (1 + VoltageBand.Fine));
         return Conventions.Form(isUnclear, polarity, isLow);
     }
 

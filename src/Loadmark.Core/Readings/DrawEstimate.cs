@@ -4,7 +4,7 @@ using Loadmark.Core.Rigs;
 namespace Loadmark.Core.Readings;
 
 /// <summary>Makes one figure of several readings, and says how it came about.</summary>
-public static class DrawFigures
+public static class DrawEstimate
 {
     private const int DigitsOfUncertainty = 2;
     private const int DigitsWithoutUncertainty = 4;

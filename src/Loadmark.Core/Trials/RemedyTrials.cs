@@ -31,13 +31,13 @@ public static class RemedyTrials
         ArgumentNullException.ThrowIfNull(judge);
 
         // The rules on nameplates are quick and sort the candidates; those that look best are judged by every rule.
-        var quick = RigChecker.Check(rig);
+        var quick = NameplateCheck.Of(rig);
         var promising = new List<Trial>();
         foreach (var (what, candidate) in Candidates(rig, quick, finding))
         {
             if (cancellation.IsCancellationRequested)
                 break;
-            var trial = new Trial(what, candidate, RigChecker.Check(candidate));
+            var trial = new Trial(what, candidate, NameplateCheck.Of(candidate));
             if (SeverityCounts.Of(trial.Check).CompareTo(SeverityCounts.Of(quick)) <= 0)
                 promising.Add(trial);
         }
@@ -73,7 +73,7 @@ public static class RemedyTrials
         var loads = subjects.Where(subject => rig.Loads.Items.Any(load => load.Id == subject))
             .Concat(feeds.Where(feed => subjects.Any(subject => Concerns(feed, subject))).SelectMany(static feed => feed.To.Items))
             .Distinct(StringComparer.Ordinal).ToList();
-        var trials = new ConnectionTrials(rig, quick, RigChecker.Check);
+        var trials = new ConnectionTrials(rig, quick, NameplateCheck.Of);
         foreach (var load in loads)
         {
             foreach (var outlet in OutletsToTry(rig))

@@ -69,8 +69,8 @@ internal sealed class DiagramModel
     }
 
     /// <summary>What was read at an outlet; null for nothing.</summary>
-    public OutletReading? ReadingOf(WiredOutlet outlet) => Options.Readings?.Outlets.GetValueOrDefault(outlet.Name);
+    public OutletValues? ReadingOf(WiredOutlet outlet) => Options.Readings?.Outlets.GetValueOrDefault(outlet.Name);
 
     /// <summary>What was read at a load; null for nothing.</summary>
-    public LoadReading? ReadingOf(WiredLoad load) => Options.Readings?.Loads.GetValueOrDefault(load.Id);
+    public LoadValues? ReadingOf(WiredLoad load) => Options.Readings?.Loads.GetValueOrDefault(load.Id);
 }

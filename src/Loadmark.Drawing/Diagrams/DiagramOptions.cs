@@ -13,7 +13,7 @@ public sealed record DiagramOptions
     public double Width { get; init; } = 1100;
 
     /// <summary>What was read or computed; null shows the figures the rig gives alone.</summary>
-    public DiagramReadings? Readings { get; init; }
+    public DiagramValues? Readings { get; init; }
 
     /// <summary>Whether the key to the signs stands below.</summary>
     public bool ShowsKey { get; init; } = true;

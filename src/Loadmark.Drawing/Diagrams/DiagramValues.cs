@@ -3,11 +3,11 @@ using System.Collections.Frozen;
 namespace Loadmark.Drawing.Diagrams;
 
 /// <summary>What a rig's outlets and loads do, from the steady state, a moment of the start-up, or a meter.</summary>
-public sealed record DiagramReadings
+public sealed record DiagramValues
 {
     /// <summary>By outlet (<c>brick/5</c>); those without show the draw that the rig gives.</summary>
-    public IReadOnlyDictionary<string, OutletReading> Outlets { get; init; } = FrozenDictionary<string, OutletReading>.Empty;
+    public IReadOnlyDictionary<string, OutletValues> Outlets { get; init; } = FrozenDictionary<string, OutletValues>.Empty;
 
     /// <summary>By load.</summary>
-    public IReadOnlyDictionary<string, LoadReading> Loads { get; init; } = FrozenDictionary<string, LoadReading>.Empty;
+    public IReadOnlyDictionary<string, LoadValues> Loads { get; init; } = FrozenDictionary<string, LoadValues>.Empty;
 }

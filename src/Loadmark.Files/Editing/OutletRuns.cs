@@ -1,5 +1,5 @@
 using Loadmark.Files.Errors;
-using Loadmark.Files.Reading;
+using Loadmark.Files.Parsing;
 using Loadmark.Files.Trees;
 using Loadmark.Files.Writing;
 

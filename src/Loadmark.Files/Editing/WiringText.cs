@@ -34,7 +34,7 @@ internal static class WiringText
             Entry(text, "from", [.. feed.From.Select(outlet => outlet.ToString())]);
             if (feed.Joined != Joint.None)
                 Entry(text, "joined", [RigWords.Joined.WordOf(feed.Joined)]);
-            Entry(text, "at", [.. feed.At.Select(volts => FigureText.Of(Unit.Volt, volts))]);
+            Entry(text, "at", [.. feed.At.Select(volts => QuantityWriter.Of(Unit.Volt, volts))]);
             if (feed.Lead is { } lead)
                 Entry(text, "lead", [lead]);
             Entry(text, "to", [.. feed.To]);

@@ -6,11 +6,11 @@ namespace Loadmark.Files.Entry;
 /// <param name="Rows">The rows, from the top down.</param>
 /// <param name="Columns">What the columns became; empty where there are none.</param>
 /// <param name="Problem">Why nothing was read at all; null when it was.</param>
-public sealed record EntryReading(ImmutableArray<EntryRow> Rows, ImmutableArray<EntryColumn> Columns, string? Problem)
+public sealed record EntryResult(ImmutableArray<EntryRow> Rows, ImmutableArray<EntryColumn> Columns, string? Problem)
 {
     /// <summary>The most lines, or rows of a table, that are read at once.</summary>
     public const int MostLines = 2_000;
 
     /// <summary>A reading that came to nothing.</summary>
-    internal static EntryReading Failed(string problem) => new([], [], problem);
+    internal static EntryResult Failed(string problem) => new([], [], problem);
 }

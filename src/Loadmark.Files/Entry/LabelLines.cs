@@ -12,7 +12,7 @@ public static class LabelLines
     /// <param name="text">The lines.</param>
     /// <param name="target">What they are read for.</param>
     /// <returns>A row for each line with text, or for a supply with its lines.</returns>
-    public static EntryReading Read(string text, EntryTarget target)
+    public static EntryResult Read(string text, EntryTarget target)
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(target);
@@ -20,7 +20,7 @@ public static class LabelLines
         if (target.Kind == EntryKind.Loads && text.Trim().Contains('\t', StringComparison.Ordinal))
             return LoadTable.Read(text, target.Existing);
         if (SourceLine.ProblemOf(text) is { } problem)
-            return EntryReading.Failed(problem);
+            return EntryResult.Failed(problem);
         var lines = SourceLine.Split(text);
         var rows = target.Kind switch
         {
@@ -28,6 +28,6 @@ public static class LabelLines
             EntryKind.Supplies => new SupplyLines(target.Existing).Read(lines),
             _ => LoadLines.Read(lines, target.Existing),
         };
-        return new EntryReading([.. rows], [], null);
+        return new EntryResult([.. rows], [], null);
     }
 }

@@ -1,7 +1,7 @@
 using Loadmark.Core.Nameplates;
 using Loadmark.Files.Errors;
 using Loadmark.Files.Keys;
-using Loadmark.Files.Reading;
+using Loadmark.Files.Parsing;
 using Loadmark.Files.Trees;
 
 namespace Loadmark.Files.Entry;

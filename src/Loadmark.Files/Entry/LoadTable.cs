@@ -15,10 +15,10 @@ public static class LoadTable
     /// <param name="text">The text; a byte order mark at its start is passed over.</param>
     /// <param name="existing">The tags that the rig has already.</param>
     /// <returns>What each column became and a row for each load.</returns>
-    public static EntryReading Read(string text, IReadOnlyCollection<string> existing) => Read(text, existing, TableLimits.OfEntry);
+    public static EntryResult Read(string text, IReadOnlyCollection<string> existing) => Read(text, existing, TableLimits.OfEntry);
 
     /// <summary>As above, with other limits.</summary>
-    internal static EntryReading Read(string text, IReadOnlyCollection<string> existing, TableLimits limits)
+    internal static EntryResult Read(string text, IReadOnlyCollection<string> existing, TableLimits limits)
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(existing);
@@ -26,7 +26,7 @@ public static class LoadTable
         {
             var named = TableColumns.ByName(rows[0], ColumnNames.OfLoads);
             var columns = named ?? ColumnContent.Recognise(rows);
-            return new EntryReading(
+            return new EntryResult(
                 [.. new LoadRows(columns, separator, existing).Read(named is null ? rows : rows[1..])], [.. columns], null);
         }, limits);
     }

@@ -31,7 +31,7 @@ internal sealed record SourceLine(int Number, string Text)
     /// <param name="text">The text.</param>
     /// <param name="mostLines">The most lines with text that are read.</param>
     /// <param name="mostCharacters">The most characters that are read.</param>
-    public static string? ProblemOf(string text, int mostLines = EntryReading.MostLines, int mostCharacters = RigFileReader.MostBytes)
+    public static string? ProblemOf(string text, int mostLines = EntryResult.MostLines, int mostCharacters = RigFileReader.MostBytes)
     {
         if (text.Length > mostCharacters)
             return $"this is over {mostCharacters / 1_000_000} million characters; enter less at once";

@@ -1,6 +1,6 @@
 using Loadmark.Core.Nameplates;
 using Loadmark.Core.Rigs;
-using Loadmark.Files.Reading;
+using Loadmark.Files.Parsing;
 
 namespace Loadmark.Files.Entry;
 

@@ -1,6 +1,6 @@
 using Loadmark.Files.Errors;
 using Loadmark.Files.Keys;
-using Loadmark.Files.Reading;
+using Loadmark.Files.Parsing;
 using Loadmark.Files.Trees;
 using Loadmark.Files.Values;
 
@@ -134,7 +134,7 @@ internal sealed class SupplyRows(List<EntryColumn> columns, char separator, IRea
             var node = row.Node(IndexOf("bank"), bank.Trim());
             if (banks.Find(node.Value) is not null)
                 errors.Add(node.Start, $"the bank '{ErrorList.Quote(bank)}' stands here a second time");
-            else if (Figures.Total(row.Node(IndexOf("bank_total"), total), "bank_total", errors) is not null)
+            else if (QuantityParser.Total(row.Node(IndexOf("bank_total"), total), "bank_total", errors) is not null)
                 banks.Entries.Add((node, row.Node(IndexOf("bank_total"), total)));
         }
         else if (group.Entries.Count > 0)

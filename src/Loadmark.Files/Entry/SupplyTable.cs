@@ -20,17 +20,17 @@ public static class SupplyTable
     /// <param name="text">The text; a byte order mark at its start is passed over.</param>
     /// <param name="existing">The ids of the supplies that the rig has already.</param>
     /// <returns>What each column became, a row for each supply and one for each line that is refused.</returns>
-    public static EntryReading Read(string text, IReadOnlyCollection<string> existing) => Read(text, existing, TableLimits.OfEntry);
+    public static EntryResult Read(string text, IReadOnlyCollection<string> existing) => Read(text, existing, TableLimits.OfEntry);
 
     /// <summary>As above, with other limits.</summary>
-    internal static EntryReading Read(string text, IReadOnlyCollection<string> existing, TableLimits limits)
+    internal static EntryResult Read(string text, IReadOnlyCollection<string> existing, TableLimits limits)
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(existing);
         return TableRow.ReadAll(text, (rows, separator) =>
             TableColumns.ByName(rows[0], ColumnNames.OfSupplies) is { } columns && columns.Exists(column => column.Becomes == Id)
-                ? new EntryReading([.. new SupplyRows(columns, separator, existing).Read(rows[1..])], [.. columns], null)
-                : EntryReading.Failed($"the first row must name the columns, 'supply' among them; the names are {string.Join(", ", ColumnNames.OfSupplies.Keys)}"), limits);
+                ? new EntryResult([.. new SupplyRows(columns, separator, existing).Read(rows[1..])], [.. columns], null)
+                : EntryResult.Failed($"the first row must name the columns, 'supply' among them; the names are {string.Join(", ", ColumnNames.OfSupplies.Keys)}"), limits);
     }
 
     /// <summary>
@@ -77,7 +77,7 @@ public static class SupplyTable
             {
                 var bank = supply.Banks[part - outlets.Count];
                 table.Put("bank", bank.Name);
-                table.Put("bank_total", FigureText.Of(bank.Total));
+                table.Put("bank_total", QuantityWriter.Of(bank.Total));
             }
         }
     }

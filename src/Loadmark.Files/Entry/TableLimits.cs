@@ -6,5 +6,5 @@ namespace Loadmark.Files.Entry;
 internal sealed record TableLimits(int Lines, int Characters)
 {
     /// <summary>What is entered into a rig.</summary>
-    public static TableLimits OfEntry { get; } = new(EntryReading.MostLines, RigFileReader.MostBytes);
+    public static TableLimits OfEntry { get; } = new(EntryResult.MostLines, RigFileReader.MostBytes);
 }

@@ -24,15 +24,15 @@ internal sealed record TableRow(SourceLine Source, ScalarNode[] Cells, string? P
     /// <param name="text">The text; a byte order mark at its start is passed over.</param>
     /// <param name="read">Reads the rows, of which there is one at least; it is told what parts the cells.</param>
     /// <param name="limits">How much is read.</param>
-    public static EntryReading ReadAll(string text, Func<List<TableRow>, char, EntryReading> read, TableLimits limits)
+    public static EntryResult ReadAll(string text, Func<List<TableRow>, char, EntryResult> read, TableLimits limits)
     {
         text = text.TrimStart('\uFEFF');
         if (SourceLine.ProblemOf(text, limits.Lines, limits.Characters) is { } problem)
-            return EntryReading.Failed(problem);
+            return EntryResult.Failed(problem);
         var table = CsvTable.Read(text, new ErrorList(""), isExact: true);
         if (table.Rows.Exists(row => row.Length > MostCells))
-            return EntryReading.Failed($"a row has more than {MostCells} cells");
-        return table.Rows.Count == 0 ? new EntryReading([], [], null) : read(RowsOf(text, table), table.Separator);
+            return EntryResult.Failed($"a row has more than {MostCells} cells");
+        return table.Rows.Count == 0 ? new EntryResult([], [], null) : read(RowsOf(text, table), table.Separator);
     }
 
     private static List<TableRow> RowsOf(string text, CsvTable table)

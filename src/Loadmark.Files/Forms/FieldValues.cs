@@ -40,7 +40,7 @@ internal static class FieldValues
     /// <param name="values">The values by key; empty ones are left out.</param>
     /// <param name="table">The keys there are.</param>
     /// <param name="read">Reads the thing from the group of its keys; null where that cannot be done.</param>
-    public static FormReading<T> Read<T>(IReadOnlyDictionary<string, string> values, KeyTable table, Func<MappingNode, ErrorList, T?> read)
+    public static FormResult<T> Read<T>(IReadOnlyDictionary<string, string> values, KeyTable table, Func<MappingNode, ErrorList, T?> read)
         where T : class
     {
         var group = new MappingNode(Nowhere, isFlow: true);
@@ -62,7 +62,7 @@ internal static class FieldValues
         var faults = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (var error in errors.ToArray())
             faults.TryAdd(error.Line > 0 ? keys[error.Line - 1] : "", error.Message);
-        return new FormReading<T>(errors.Any ? null : thing, faults);
+        return new FormResult<T>(errors.Any ? null : thing, faults);
     }
 
     /// <summary>A key, or an id, that nobody typed into a field.</summary>

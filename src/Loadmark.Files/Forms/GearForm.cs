@@ -1,6 +1,6 @@
 using Loadmark.Core.Rigs;
 using Loadmark.Files.Keys;
-using Loadmark.Files.Reading;
+using Loadmark.Files.Parsing;
 using Loadmark.Files.Trees;
 
 namespace Loadmark.Files.Forms;
@@ -71,7 +71,7 @@ public static class GearForm
     /// <summary>Reads a load.</summary>
     /// <param name="id">Its tag.</param>
     /// <param name="values">What was typed, by key.</param>
-    public static FormReading<Load> ReadLoad(string id, IReadOnlyDictionary<string, string> values) =>
+    public static FormResult<Load> ReadLoad(string id, IReadOnlyDictionary<string, string> values) =>
         FieldValues.Read(values, LoadKeys.Table, (group, errors) => LoadReader.Read(FieldValues.Node(id), group, errors));
 
     /// <summary>Reads a supply whose outlets are not among what was typed.</summary>
@@ -81,7 +81,7 @@ public static class GearForm
     /// The supply as it was. Its banks are kept, and so are its outlets, unless they were the ones that its label says: then they are those
     /// of the label that was typed, see <see cref="LabelledOutlets.After"/>.
     /// </param>
-    public static FormReading<Supply> ReadSupply(string id, IReadOnlyDictionary<string, string> values, Supply before)
+    public static FormResult<Supply> ReadSupply(string id, IReadOnlyDictionary<string, string> values, Supply before)
     {
         ArgumentNullException.ThrowIfNull(before);
         return FieldValues.Read(values, SupplyKeys.Table, (group, errors) =>
@@ -99,17 +99,17 @@ public static class GearForm
     /// <param name="id">Its id.</param>
     /// <param name="values">What was typed, by key.</param>
     /// <returns>The supply; or what is wrong, also where its label does not tell what outlets it has.</returns>
-    public static FormReading<Supply> ReadSupply(string id, IReadOnlyDictionary<string, string> values) =>
+    public static FormResult<Supply> ReadSupply(string id, IReadOnlyDictionary<string, string> values) =>
         FieldValues.Read(
             values, SupplyKeys.Table, (group, errors) => SupplyReader.Read(FieldValues.Node(id), group, new OutletAllowance(), errors));
 
     /// <summary>Reads an outlet.</summary>
     /// <param name="id">Its id within its supply; no range.</param>
     /// <param name="values">What was typed, by key.</param>
-    public static FormReading<Outlet> ReadOutlet(string id, IReadOnlyDictionary<string, string> values)
+    public static FormResult<Outlet> ReadOutlet(string id, IReadOnlyDictionary<string, string> values)
     {
         var (outlets, faults) = ReadOutlets(id, values);
-        return new FormReading<Outlet>(outlets?[0], faults);
+        return new FormResult<Outlet>(outlets?[0], faults);
     }
 
     /// <summary>
@@ -138,12 +138,12 @@ public static class GearForm
     /// <summary>Reads a lead.</summary>
     /// <param name="id">Its name.</param>
     /// <param name="values">What was typed, by key.</param>
-    public static FormReading<Lead> ReadLead(string id, IReadOnlyDictionary<string, string> values) =>
+    public static FormResult<Lead> ReadLead(string id, IReadOnlyDictionary<string, string> values) =>
         FieldValues.Read(values, LeadKeys.Table, (group, errors) => LeadReader.Read(FieldValues.Node(id), group, errors));
 
     /// <summary>Reads what is typed about the rig as a whole; the result has its mains and headroom and nothing else.</summary>
     /// <param name="values">What was typed, by key.</param>
-    public static FormReading<Rig> ReadRig(IReadOnlyDictionary<string, string> values) =>
+    public static FormResult<Rig> ReadRig(IReadOnlyDictionary<string, string> values) =>
         FieldValues.Read(values, RigKeys.Rig, static (group, errors) =>
         {
             group.Entries.Add((FieldValues.Node("rig"), FieldValues.Node("form")));
@@ -151,7 +151,7 @@ public static class GearForm
         });
 
     /// <summary>The outlets of an id or of a range of them; null where something is wrong.</summary>
-    private static FormReading<List<Outlet>> ReadOutlets(string id, IReadOnlyDictionary<string, string> values) =>
+    private static FormResult<List<Outlet>> ReadOutlets(string id, IReadOnlyDictionary<string, string> values) =>
         FieldValues.Read(values, OutletKeys.Table, (group, errors) =>
         {
             var outlets = new List<Outlet>();

@@ -39,10 +39,10 @@ internal static class ValueKinds
         Label with { Write = static label => WriteLabel(label) is { Length: > 0 } text ? text : null };
 
     /// <summary>A voltage typed beside a label, in the words of a label.</summary>
-    public static ValueKind Voltage { get; } = new(ValueForm.Text, "a voltage such as 7.5 V", Figures.Voltage, WriteLabel);
+    public static ValueKind Voltage { get; } = new(ValueForm.Text, "a voltage such as 7.5 V", QuantityParser.Voltage, WriteLabel);
 
     /// <summary>The mains input of a supply, in the words of a label.</summary>
-    public static ValueKind MainsInput { get; } = new(ValueForm.Text, "a mains input such as 100-240 V", Figures.MainsInput, WriteLabel);
+    public static ValueKind MainsInput { get; } = new(ValueForm.Text, "a mains input such as 100-240 V", QuantityParser.MainsInput, WriteLabel);
 
     /// <summary>Yes or no.</summary>
     public static ValueKind YesNo { get; } = new(
@@ -55,22 +55,22 @@ internal static class ValueKinds
 
     /// <summary>What several outlets together can give.</summary>
     public static ValueKind Total { get; } = new(
-        ValueForm.Figure, "a total such as 18 W", Figures.Total, static total => FigureText.Of((SupplyTotal)total));
+        ValueForm.Figure, "a total such as 18 W", QuantityParser.Total, static total => QuantityWriter.Of((SupplyTotal)total));
 
     /// <summary>The size of a conductor.</summary>
     public static ValueKind Wire { get; } = new(
         ValueForm.Figure, "a conductor such as 0.22 mm² or AWG 24",
-        static (text, key, errors) => Figures.Conductor(text, key, errors),
-        static wire => ((Wire)wire).Gauge is { } gauge ? $"AWG {gauge}" : FigureText.Of(Unit.SquareMetre, ((Wire)wire).Area));
+        static (text, key, errors) => QuantityParser.Conductor(text, key, errors),
+        static wire => ((Wire)wire).Gauge is { } gauge ? $"AWG {gauge}" : QuantityWriter.Of(Unit.SquareMetre, ((Wire)wire).Area));
 
     /// <summary>The mains where a rig is played.</summary>
     public static ValueKind Mains { get; } = new(
-        ValueForm.Figure, "a mains voltage such as 230 V 50 Hz", Figures.Mains, static mains => FigureText.Of((RigMains)mains));
+        ValueForm.Figure, "a mains voltage such as 230 V 50 Hz", QuantityParser.Mains, static mains => QuantityWriter.Of((RigMains)mains));
 
     /// <summary>A share from 0 to below 1.</summary>
     public static ValueKind Share { get; } = new(
         ValueForm.Share, "a share such as 10 %",
-        static (text, key, errors) => Figures.Share(text, key, errors),
+        static (text, key, errors) => QuantityParser.Share(text, key, errors),
         static share => $"{((decimal)share * 100).ToString("0.##############", CultureInfo.InvariantCulture)} %");
 
     /// <summary>One quantity with its unit.</summary>
@@ -80,16 +80,16 @@ internal static class ValueKinds
     /// <param name="keySaysUnit">Whether the key's name says the unit, so that a bare number will do.</param>
     public static ValueKind Of(Unit unit, string expected, bool mayBeZero = true, bool keySaysUnit = false) => new(
         keySaysUnit ? ValueForm.FigureOrNumber : ValueForm.Figure, expected,
-        (text, key, errors) => Figures.Read(unit, text, key, expected, mayBeZero, keySaysUnit, errors),
-        quantity => FigureText.Of(unit, quantity));
+        (text, key, errors) => QuantityParser.Read(unit, text, key, expected, mayBeZero, keySaysUnit, errors),
+        quantity => QuantityWriter.Of(unit, quantity));
 
     /// <summary>A current with how long it lasts.</summary>
     /// <param name="expected">What is expected where something other than a text stands.</param>
     /// <param name="example">A value that shows how it is written.</param>
     public static ValueKind Timed(string expected, string example) => new(
         ValueForm.Figure, expected,
-        (text, key, errors) => Figures.Timed(text, key, example, errors),
-        static timed => FigureText.Of((TimedCurrent)timed));
+        (text, key, errors) => QuantityParser.Timed(text, key, example, errors),
+        static timed => QuantityWriter.Of((TimedCurrent)timed));
 
     /// <summary>One of a table's words.</summary>
     public static ValueKind Word(WordTable words) => new(

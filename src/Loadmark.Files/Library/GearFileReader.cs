@@ -24,7 +24,7 @@ public static class GearFileReader
     /// <param name="text">The text; a byte order mark at its start is passed over.</param>
     /// <param name="fileName">The name that errors carry; its end tells a table from other files, and where it does not the text
     /// does.</param>
-    public static GearFileReading Read(string text, string fileName)
+    public static GearFileResult Read(string text, string fileName)
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(fileName);
@@ -35,25 +35,25 @@ public static class GearFileReader
     /// <param name="bytes">The bytes, as they came over a network or from elsewhere.</param>
     /// <param name="fileName">The name that errors carry; its end tells a table from other files, and where it does not the text
     /// does.</param>
-    public static GearFileReading Read(ReadOnlySpan<byte> bytes, string fileName)
+    public static GearFileResult Read(ReadOnlySpan<byte> bytes, string fileName)
     {
         ArgumentNullException.ThrowIfNull(fileName);
         var errors = new ErrorList(fileName);
-        return RigBytes.Decode(bytes, errors) is { } text ? Read(text, fileName, errors) : new GearFileReading([], errors.ToArray(), []);
+        return RigBytes.Decode(bytes, errors) is { } text ? Read(text, fileName, errors) : new GearFileResult([], errors.ToArray(), []);
     }
 
     /// <summary>Reads a file.</summary>
     /// <param name="path">Its path. One that cannot be read comes back as an error.</param>
-    public static GearFileReading ReadFile(string path)
+    public static GearFileResult ReadFile(string path)
     {
         ArgumentNullException.ThrowIfNull(path);
         var errors = new ErrorList(path);
         return RigFile.LoadText(path, errors, "file of gear", MostBytes) is { } text
             ? Read(text.TrimStart('\uFEFF'), path, errors)
-            : new GearFileReading([], errors.ToArray(), []);
+            : new GearFileResult([], errors.ToArray(), []);
     }
 
-    private static GearFileReading Read(string text, string fileName, ErrorList errors)
+    private static GearFileResult Read(string text, string fileName, ErrorList errors)
     {
         if (text.Length > MostBytes)
             errors.Add(null, RigFile.TooLarge("file of gear", MostBytes));
@@ -63,7 +63,7 @@ public static class GearFileReader
             errors.Add(Spot.At(text, control), $"the character U+{(int)text[control]:X4} has no place in a text file");
         else if (TreeReader.Read(text, errors) is { } root)
             return Checked(GearTrees.Read(root, errors));
-        return new GearFileReading([], errors.ToArray(), []);
+        return new GearFileResult([], errors.ToArray(), []);
     }
 
     private static bool IsTable(string text, string fileName)
@@ -79,7 +79,7 @@ public static class GearFileReader
     }
 
     /// <summary>Refuses a tag that stands twice, capitals aside, and what cannot stand in a list.</summary>
-    private static GearFileReading Checked(GearFileReading reading)
+    private static GearFileResult Checked(GearFileResult reading)
     {
         var lines = new Dictionary<(GearKind?, string), int>();
         return reading with

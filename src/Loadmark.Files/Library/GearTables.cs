@@ -11,7 +11,7 @@ internal static class GearTables
     private static readonly TableLimits Limits = new(GearFileReader.MostLines, GearFileReader.MostBytes);
 
     /// <summary>The rows of a table.</summary>
-    public static GearFileReading Read(string text, ErrorList errors)
+    public static GearFileResult Read(string text, ErrorList errors)
     {
         var end = text.AsSpan().IndexOfAny('\r', '\n');
         var names = (end < 0 ? text : text[..end]).ToLowerInvariant().Split([',', ';', '\t'], StringSplitOptions.TrimEntries)
@@ -26,10 +26,10 @@ internal static class GearTables
             rows.AddRange(reading.Rows.Select(row => RowOf(kind, row)));
         if (reading.Problem is { } problem)
             errors.Add(Spot.Start, problem);
-        return new GearFileReading(errors.Any ? [] : [.. rows], errors.ToArray(), LeftOut(reading));
+        return new GearFileResult(errors.Any ? [] : [.. rows], errors.ToArray(), LeftOut(reading));
     }
 
-    private static ImmutableArray<string> LeftOut(EntryReading reading) =>
+    private static ImmutableArray<string> LeftOut(EntryResult reading) =>
         [.. reading.Columns.Where(static column => column.Becomes is null && column.Name is not null).Select(static column => $"{ErrorList.Quote(column.Name!)}: {column.Because}")];
 
     private static GearFileRow RowOf(GearKind kind, EntryRow row)

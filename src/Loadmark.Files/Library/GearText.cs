@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Loadmark.Core.Gear;
 using Loadmark.Files.Errors;
 using Loadmark.Files.Keys;
-using Loadmark.Files.Reading;
+using Loadmark.Files.Parsing;
 using Loadmark.Files.Texts;
 using Loadmark.Files.Trees;
 using Loadmark.Files.Writing;
@@ -34,7 +34,7 @@ public static class GearText
     /// <param name="kind">What sort of thing it is of.</param>
     /// <param name="tag">Its tag.</param>
     /// <param name="text">The text.</param>
-    public static GearPieceReading Read(GearKind kind, string tag, string text)
+    public static GearPieceResult Read(GearKind kind, string tag, string text)
     {
         ArgumentNullException.ThrowIfNull(tag);
         ArgumentNullException.ThrowIfNull(text);
@@ -45,8 +45,8 @@ public static class GearText
             errors.Add(Spot.At(text, control), $"the character U+{(int)text[control]:X4} has no place in a text");
         else if (TreeReader.Read(text, errors) is { } node
             && ReadNode(kind, new ScalarNode(Spot.Start, tag, isPlain: false), node, errors) is { } piece && !errors.Any)
-            return new GearPieceReading(piece, []);
-        return new GearPieceReading(null, errors.ToArray());
+            return new GearPieceResult(piece, []);
+        return new GearPieceResult(null, errors.ToArray());
     }
 
     /// <summary>What is said of a piece, one thing at a time, in the order of a rig file.</summary>
@@ -87,7 +87,7 @@ public static class GearText
     /// <param name="under">The piece.</param>
     /// <param name="over">The other, of the same kind.</param>
     /// <returns>The piece with its own tag; or what does not go together.</returns>
-    public static GearPieceReading Merge(GearPiece under, GearPiece over)
+    public static GearPieceResult Merge(GearPiece under, GearPiece over)
     {
         ArgumentNullException.ThrowIfNull(under);
         ArgumentNullException.ThrowIfNull(over);
@@ -105,7 +105,7 @@ public static class GearText
 
         var errors = new ErrorList(under.Tag);
         var piece = ReadNode(under.Kind, new ScalarNode(Spot.Start, under.Tag, isPlain: false), keys, errors);
-        return errors.Any ? new GearPieceReading(null, errors.ToArray()) : new GearPieceReading(piece, []);
+        return errors.Any ? new GearPieceResult(null, errors.ToArray()) : new GearPieceResult(piece, []);
     }
 
     /// <summary>Reads a piece from a tree; null, with an error, when it is no group of keys.</summary>

@@ -18,12 +18,12 @@ internal static class GearTrees
         [("loads", GearKind.Load), ("supplies", GearKind.Supply), ("leads", GearKind.Lead)];
 
     /// <summary>The rows of a tree.</summary>
-    public static GearFileReading Read(Node root, ErrorList errors)
+    public static GearFileResult Read(Node root, ErrorList errors)
     {
         if (root is not MappingNode file)
             errors.ExpectedForm(root.Start, root.Form, "the file", "the sections loads, supplies or leads");
         if (errors.Any)
-            return new GearFileReading([], errors.ToArray(), []);
+            return new GearFileResult([], errors.ToArray(), []);
 
         var rows = new List<GearFileRow>();
         foreach (var (key, value) in ((MappingNode)root).Entries)
@@ -37,7 +37,7 @@ internal static class GearTrees
                 rows.Add(new GearFileRow { Line = value.Start.Line, Kind = kind.Kind, Tag = "", Refusal = new EntryRefusal($"{key.Value}: expected tags with what is said of each, found {value.Form}", null) });
         }
 
-        return new GearFileReading([.. rows.OrderBy(static row => row.Line)], [], []);
+        return new GearFileResult([.. rows.OrderBy(static row => row.Line)], [], []);
     }
 
     /// <summary>Words that a piece is filed under, as they are typed in one text: with commas or semicolons between.</summary>

@@ -3,7 +3,7 @@ using Loadmark.Core.Rigs;
 using Loadmark.Files.Entry;
 using Loadmark.Files.Errors;
 using Loadmark.Files.Keys;
-using Loadmark.Files.Reading;
+using Loadmark.Files.Parsing;
 using Loadmark.Files.Trees;
 
 namespace Loadmark.Files.Library;
@@ -17,16 +17,16 @@ internal static class LeadTable
     /// <param name="text">The text.</param>
     /// <param name="found">Where the rows go.</param>
     /// <param name="limits">How much is read.</param>
-    public static EntryReading Read(string text, List<GearFileRow> found, TableLimits limits) => TableRow.ReadAll(
+    public static EntryResult Read(string text, List<GearFileRow> found, TableLimits limits) => TableRow.ReadAll(
         text,
         (rows, separator) =>
         {
             if (TableColumns.ByName(rows[0], ColumnNames.OfLeads) is not { } columns
                 || !columns.Exists(static column => column.Becomes == Id))
-                return EntryReading.Failed(
+                return EntryResult.Failed(
                     $"the first row must name the columns, 'lead' among them; the names are {string.Join(", ", ColumnNames.OfLeads.Keys)}");
             found.AddRange(rows[1..].Select(row => ReadRow(row, columns, separator)));
-            return new EntryReading([], [.. columns], null);
+            return new EntryResult([], [.. columns], null);
         },
         limits);
 

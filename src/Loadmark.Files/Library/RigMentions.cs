@@ -1,7 +1,7 @@
 using System.Text;
 using Loadmark.Core.Gear;
 using Loadmark.Files.Errors;
-using Loadmark.Files.Reading;
+using Loadmark.Files.Parsing;
 using Loadmark.Files.Texts;
 using Loadmark.Files.Trees;
 

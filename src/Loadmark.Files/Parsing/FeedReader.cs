@@ -5,7 +5,7 @@ using Loadmark.Files.Keys;
 using Loadmark.Files.Trees;
 using Loadmark.Files.Values;
 
-namespace Loadmark.Files.Reading;
+namespace Loadmark.Files.Parsing;
 
 /// <summary>Reads one feed and checks that it refers only to what the rig has.</summary>
 /// <param name="index">The rig's gear.</param>
@@ -127,7 +127,7 @@ internal sealed class FeedReader(RigIndex index, ErrorList errors)
 
         for (var i = 0; i < scalars.Count; i++)
         {
-            if (Figures.Read(Unit.Volt, scalars[i], "at", SettingForm, mayBeZero: false, keySaysUnit: false, errors) is not Volts volts)
+            if (QuantityParser.Read(Unit.Volt, scalars[i], "at", SettingForm, mayBeZero: false, keySaysUnit: false, errors) is not Volts volts)
                 continue;
             settings.Add(volts);
             for (var j = scalars.Count == 1 ? 0 : i; j < (scalars.Count == 1 ? from.Count : Math.Min(i + 1, from.Count)); j++)

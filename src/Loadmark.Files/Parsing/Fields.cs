@@ -3,7 +3,7 @@ using Loadmark.Files.Errors;
 using Loadmark.Files.Keys;
 using Loadmark.Files.Trees;
 
-namespace Loadmark.Files.Reading;
+namespace Loadmark.Files.Parsing;
 
 /// <summary>The keys of one group, checked against its table, and the readings of their values.</summary>
 internal sealed class Fields

@@ -1,7 +1,7 @@
 using Loadmark.Core.Gear;
 using Loadmark.Core.Rigs;
 
-namespace Loadmark.Files.Reading;
+namespace Loadmark.Files.Parsing;
 
 /// <summary>The gear that rig files take <c>from: library</c>. Asked from several threads at once.</summary>
 public interface IGearLookup

@@ -1,7 +1,7 @@
 using Loadmark.Files.Errors;
 using Loadmark.Files.Trees;
 
-namespace Loadmark.Files.Reading;
+namespace Loadmark.Files.Parsing;
 
 /// <summary>The rules for ids: what a name must be like so that other places can refer to it.</summary>
 internal static class Ids

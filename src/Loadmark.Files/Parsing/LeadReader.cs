@@ -3,7 +3,7 @@ using Loadmark.Files.Errors;
 using Loadmark.Files.Keys;
 using Loadmark.Files.Trees;
 
-namespace Loadmark.Files.Reading;
+namespace Loadmark.Files.Parsing;
 
 /// <summary>Reads one lead.</summary>
 internal static class LeadReader

@@ -3,10 +3,10 @@ using Loadmark.Files.Errors;
 using Loadmark.Files.Keys;
 using Loadmark.Files.Trees;
 
-namespace Loadmark.Files.Reading;
+namespace Loadmark.Files.Parsing;
 
 /// <summary>Finds what the gear library says of a thing that a rig file takes from there.</summary>
-internal static class LibraryFigures
+internal static class LibraryReference
 {
     private const string Key = "from";
 

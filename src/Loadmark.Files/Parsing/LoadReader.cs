@@ -4,7 +4,7 @@ using Loadmark.Files.Errors;
 using Loadmark.Files.Keys;
 using Loadmark.Files.Trees;
 
-namespace Loadmark.Files.Reading;
+namespace Loadmark.Files.Parsing;
 
 /// <summary>Reads one load.</summary>
 internal static class LoadReader
@@ -20,7 +20,7 @@ internal static class LoadReader
         if (Fields.Of(value, id.Value, LoadKeys.Table, errors) is not { } fields)
             return null;
 
-        var given = LibraryFigures.Find(fields, id, GearKind.Load, library, static (from, tag) => from.FindLoad(tag));
+        var given = LibraryReference.Find(fields, id, GearKind.Load, library, static (from, tag) => from.FindLoad(tag));
         var under = given is null ? new Load { Id = id.Value } : given with { Id = id.Value, FromLibrary = given };
         return fields.Over(under, LoadKeys.Table);
     }

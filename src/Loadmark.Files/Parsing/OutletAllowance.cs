@@ -1,4 +1,4 @@
-namespace Loadmark.Files.Reading;
+namespace Loadmark.Files.Parsing;
 
 /// <summary>
 /// How many outlets a file may still name. A range stands for many in a few letters, so a small file could otherwise

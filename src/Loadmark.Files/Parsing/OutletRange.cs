@@ -1,7 +1,7 @@
 using System.Buffers;
 using System.Globalization;
 
-namespace Loadmark.Files.Reading;
+namespace Loadmark.Files.Parsing;
 
 /// <summary>Reads ranges of outlet ids, such as <c>1-4</c>.</summary>
 internal static class OutletRange

@@ -4,7 +4,7 @@ using Loadmark.Files.Errors;
 using Loadmark.Files.Keys;
 using Loadmark.Files.Trees;
 
-namespace Loadmark.Files.Reading;
+namespace Loadmark.Files.Parsing;
 
 /// <summary>Reads one entry of a supply's outlets, which may stand for several.</summary>
 internal static class OutletReader

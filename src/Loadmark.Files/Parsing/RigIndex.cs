@@ -1,7 +1,7 @@
 using Loadmark.Core.Rigs;
 using Loadmark.Core.Texts;
 
-namespace Loadmark.Files.Reading;
+namespace Loadmark.Files.Parsing;
 
 /// <summary>What a rig's wiring may refer to, by id.</summary>
 internal sealed class RigIndex

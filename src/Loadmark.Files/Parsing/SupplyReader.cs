@@ -7,7 +7,7 @@ using Loadmark.Files.Keys;
 using Loadmark.Files.Trees;
 using Loadmark.Files.Values;
 
-namespace Loadmark.Files.Reading;
+namespace Loadmark.Files.Parsing;
 
 /// <summary>Reads one supply with its outlets and banks.</summary>
 internal static class SupplyReader
@@ -27,7 +27,7 @@ internal static class SupplyReader
         if (Fields.Of(value, id.Value, SupplyKeys.Table, errors) is not { } fields)
             return null;
 
-        var given = LibraryFigures.Find(fields, id, GearKind.Supply, library, static (from, tag) => from.FindSupply(tag));
+        var given = LibraryReference.Find(fields, id, GearKind.Supply, library, static (from, tag) => from.FindSupply(tag));
         if (given is not null && !allowance.TryTake(given.Outlets.Count))
             errors.Add(id.Start, TooMany);
         var under = given is null ? new Supply { Id = id.Value } : given with { Id = id.Value, FromLibrary = given };
@@ -132,7 +132,7 @@ internal static class SupplyReader
     private static SupplyTotal? ReadTotal(ScalarNode name, Node value, ErrorList errors)
     {
         if (value is ScalarNode { IsNull: false } text)
-            return Figures.Total(text, name.Value, errors);
+            return QuantityParser.Total(text, name.Value, errors);
         return (SupplyTotal?)Fields.Of(value, name.Value, SupplyKeys.Bank, errors)?.Value("total", ValueKinds.Total);
     }
 }

@@ -2,7 +2,7 @@ using Loadmark.Core.Nameplates;
 using Loadmark.Core.Offers;
 using Loadmark.Core.Rigs;
 using Loadmark.Files.Errors;
-using Loadmark.Files.Reading;
+using Loadmark.Files.Parsing;
 using Loadmark.Files.Tables;
 using Loadmark.Files.Texts;
 using Loadmark.Files.Trees;
@@ -86,9 +86,9 @@ internal sealed class OfferRows
             Id = id.Value,
             Label = label,
             Isolated = ReadYesNo(Text(row, PriceColumn.Isolated)),
-            Total = Text(row, PriceColumn.Total) is { } total ? Figures.Total(total, PriceColumn.Total, _errors) : null,
+            Total = Text(row, PriceColumn.Total) is { } total ? QuantityParser.Total(total, PriceColumn.Total, _errors) : null,
             Outlets = [.. outlets],
-            Mains = Text(row, PriceColumn.Mains) is { } mains ? Figures.MainsInput(mains, PriceColumn.Mains, _errors) : null,
+            Mains = Text(row, PriceColumn.Mains) is { } mains ? QuantityParser.MainsInput(mains, PriceColumn.Mains, _errors) : null,
         };
         return isGood && price is { } cost ? new Offer(supply, cost, mass) : null;
     }

@@ -16,7 +16,7 @@ public static class PriceListReader
     /// <param name="text">The text; a byte order mark at its start is passed over.</param>
     /// <param name="fileName">The name that errors carry.</param>
     /// <returns>The offers, or every error in the text.</returns>
-    public static PriceListReading Read(string text, string fileName)
+    public static PriceListResult Read(string text, string fileName)
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(fileName);
@@ -26,14 +26,14 @@ public static class PriceListReader
     /// <summary>Reads a price list.</summary>
     /// <param name="path">Its path. One that cannot be read comes back as an error.</param>
     /// <returns>The offers, or every error in the file.</returns>
-    public static PriceListReading ReadFile(string path)
+    public static PriceListResult ReadFile(string path)
     {
         ArgumentNullException.ThrowIfNull(path);
         var errors = new ErrorList(path);
-        return RigFile.LoadText(path, errors, What) is { } text ? Read(text, errors) : new PriceListReading(null, errors.ToArray());
+        return RigFile.LoadText(path, errors, What) is { } text ? Read(text, errors) : new PriceListResult(null, errors.ToArray());
     }
 
-    private static PriceListReading Read(string text, ErrorList errors)
+    private static PriceListResult Read(string text, ErrorList errors)
     {
         if (text.StartsWith('\uFEFF'))
             text = text[1..];
@@ -53,9 +53,9 @@ public static class PriceListReader
         {
             var offers = OfferRows.Read(text, errors);
             if (!errors.Any)
-                return new PriceListReading([.. offers], []);
+                return new PriceListResult([.. offers], []);
         }
 
-        return new PriceListReading(null, errors.ToArray());
+        return new PriceListResult(null, errors.ToArray());
     }
 }

@@ -10,4 +10,4 @@ namespace Loadmark.Files.PriceLists;
 /// <param name="Errors">
 /// What is wrong, from the top of the file down: at most <see cref="RigFileReader.MostErrors"/>, and then one that says how many more.
 /// </param>
-public sealed record PriceListReading(ValueList<Offer>? Offers, ImmutableArray<FileError> Errors);
+public sealed record PriceListResult(ValueList<Offer>? Offers, ImmutableArray<FileError> Errors);

@@ -4,7 +4,7 @@ using CsvHelper;
 namespace Loadmark.Files.Tables;
 
 /// <summary>A table of numbers as comma-separated text (RFC 4180, with line feeds) that spreadsheets read as numbers.</summary>
-public static class FigureTable
+public static class NumberTable
 {
     /// <summary>Writes a table.</summary>
     /// <param name="head">The names of the columns; one that would be taken for a formula gets an apostrophe before it.</param>

@@ -8,7 +8,7 @@ using Loadmark.Files.Trees;
 namespace Loadmark.Files.Values;
 
 /// <summary>Reads texts that hold figures. Each method adds an error and gives null when the text is not what it should be.</summary>
-internal static class Figures
+internal static class QuantityParser
 {
     private const string TotalForm = "amps, watts or both, such as 2 A, 18 W or 2 A 18 W";
     private const string MainsForm = "a mains voltage such as 230 V 50 Hz";

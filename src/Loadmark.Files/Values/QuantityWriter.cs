@@ -5,7 +5,7 @@ using Loadmark.Core.Rigs;
 namespace Loadmark.Files.Values;
 
 /// <summary>Writes quantities so that they read back as the same value.</summary>
-internal static class FigureText
+internal static class QuantityWriter
 {
     private static readonly (string Prefix, decimal Factor)[] Prefixes = [("m", 1e3m), ("µ", 1e6m), ("n", 1e9m), ("p", 1e12m)];
 

@@ -81,7 +81,7 @@ internal static class SupplyWriter
         yaml.Text(SupplyKeys.Banks);
         yaml.BeginGroup(flow: true);
         foreach (var bank in supply.Banks)
-            yaml.Entry(bank.Name, FigureText.Of(bank.Total));
+            yaml.Entry(bank.Name, QuantityWriter.Of(bank.Total));
         yaml.EndGroup();
     }
 }

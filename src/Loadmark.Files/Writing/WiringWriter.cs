@@ -33,7 +33,7 @@ internal static class WiringWriter
         yaml.OneOrList("from", [.. feed.From.Select(outlet => outlet.ToString())]);
         yaml.Entry("joined", feed.Joined == Joint.None ? null : RigWords.Joined.WordOf(feed.Joined));
         if (feed.At.Count > 0)
-            yaml.OneOrList("at", [.. feed.At.Select(volts => FigureText.Of(Unit.Volt, volts))]);
+            yaml.OneOrList("at", [.. feed.At.Select(volts => QuantityWriter.Of(Unit.Volt, volts))]);
         yaml.Entry("lead", feed.Lead);
         yaml.OneOrList("to", [.. feed.To]);
         yaml.Entry("pinned", feed.Pinned ? true : null);

@@ -25,7 +25,7 @@ internal sealed class BuyProblem
         Pinned = WiredRig.Of(Rig);
         Demands = Demand.Of(Pinned);
         Leads = new LeadStock(Pinned, Demands.Sum(static demand => demand.Count));
-        var idle = OtherMains.In(RigChecker.Check(Pinned)).Select(static finding => finding.Subjects[0]).ToHashSet(StringComparer.Ordinal);
+        var idle = OtherMains.In(NameplateCheck.Of(Pinned)).Select(static finding => finding.Subjects[0]).ToHashSet(StringComparer.Ordinal);
         var usable = Pinned.Supplies.Items
             .Where(supply => !idle.Contains(supply.Supply.Id) && only?.Contains(supply.Supply.Id) is not false).ToList();
         var loads = Pinned.Loads.Items.Where(load => !load.IsFedSupply).Select(static load => load.Rating).ToList();

@@ -51,7 +51,7 @@ internal sealed class OfferScreen
     {
         var all = new Rig { Name = "", Mains = _problem.Rig.Mains, Supplies = [.. offers.Select(static offer => offer.Supply)] };
         var byId = offers.ToDictionary(static offer => offer.Id, StringComparer.Ordinal);
-        foreach (var finding in OtherMains.In(RigChecker.Check(all)))
+        foreach (var finding in OtherMains.In(NameplateCheck.Of(all)))
             LeaveOut(byId[finding.Subjects[0]], finding.Message, isBeaten: false);
     }
 

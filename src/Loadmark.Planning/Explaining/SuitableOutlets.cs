@@ -77,6 +77,6 @@ internal static class SuitableOutlets
         };
         var alone =
             rig with { Mains = null, Loads = [load.Load], Supplies = [outlet.Rating.Supply], Leads = [], Wired = (ValueList<Feed>)[feed] };
-        return !RigChecker.Check(alone).Findings.Items.Any(Candidate.Refuses);
+        return !NameplateCheck.Of(alone).Findings.Items.Any(Candidate.Refuses);
     }
 }

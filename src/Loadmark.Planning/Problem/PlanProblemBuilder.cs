@@ -147,7 +147,7 @@ internal sealed class PlanProblemBuilder
 
     /// <summary>A supply that the mains here would harm, or would not do for, feeds nothing; the rule says which that is.</summary>
     private HashSet<string> SuppliesForOtherMains() =>
-        OtherMains.In(RigChecker.Check(_pinned)).Select(static finding => finding.Subjects[0]).ToHashSet(StringComparer.Ordinal);
+        OtherMains.In(NameplateCheck.Of(_pinned)).Select(static finding => finding.Subjects[0]).ToHashSet(StringComparer.Ordinal);
 
     private string NameReturn(WiredOutlet outlet, Dictionary<ReturnGroup, string> names)
     {

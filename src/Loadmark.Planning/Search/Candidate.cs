@@ -40,7 +40,7 @@ internal sealed record Candidate(WiredRig Wired, CheckResult Check, decimal[] Le
     {
         var planned = rig with { Wired = feeds };
         var wired = inputs is { Supplies.Count: > 0 } ? WiredRig.WithInputsApart(planned, inputs.Supplies) : WiredRig.Of(planned);
-        var check = RigChecker.Check(wired);
+        var check = NameplateCheck.Of(wired);
         return new Candidate(
             wired, check, [.. Enum.GetValues<Level>().Select(level => LevelMeter.Measure(level, wired, check, inputs ?? PlannedInputs.None))], gaps);
     }

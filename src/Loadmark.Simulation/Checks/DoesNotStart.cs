@@ -62,7 +62,7 @@ internal sealed class DoesNotStart : CircuitRule
             $"{Phrases.List(names)} {Phrases.Verb(names.Count, "does", "do")} not run.",
             why.Count > 0
                 ? string.Join(" ", why)
-                : $"{names[0]} drops out below {SiFigures.Volts(evidence.Circuit.Loads[places[0]].StopsBelow)}, and there is no steady state in which it has more",
+                : $"{names[0]} drops out below {SiConversion.Volts(evidence.Circuit.Loads[places[0]].StopsBelow)}, and there is no steady state in which it has more",
             Remedy(evidence, feed, places, cancellation));
     }
 
@@ -111,10 +111,10 @@ internal sealed class DoesNotStart : CircuitRule
     {
         var (load, branch) = (started.Loads[place]!, evidence.Circuit.Loads[place]);
         if (load.LowestVolts is null)
-            return $"{load.Load} starts from {SiFigures.Volts(branch.StartsAbove)} and does not get there in {started.Durations[place]}";
+            return $"{load.Load} starts from {SiConversion.Volts(branch.StartsAbove)} and does not get there in {started.Durations[place]}";
         return load.Restarts > 0
-            ? $"{load.Load} drops out below {SiFigures.Volts(branch.StopsBelow)}: {load.Restarts} {Phrases.Verb(load.Restarts, "restart", "restarts")} in {started.Durations[place]}"
-            : $"{load.Load} drops out below {SiFigures.Volts(branch.StopsBelow)}";
+            ? $"{load.Load} drops out below {SiConversion.Volts(branch.StopsBelow)}: {load.Restarts} {Phrases.Verb(load.Restarts, "restart", "restarts")} in {started.Durations[place]}"
+            : $"{load.Load} drops out below {SiConversion.Volts(branch.StopsBelow)}";
     }
 
     private static string Remedy(CircuitCase evidence, WiredFeed feed, List<int> places, CancellationToken cancellation)

@@ -54,7 +54,7 @@ internal static class SurplusBound
         var (least, inrush) = (0.0, InrushOf(laid));
         foreach (var load in laid.Loads)
         {
-            if (load.IsHeater || LoadBranch.DefaultsOf(load.Load.Rating).DelaySeconds < CommonFigures.SoftStartSeconds.Value)
+            if (load.IsHeater || LoadBranch.DefaultsOf(load.Load.Rating).DelaySeconds < CircuitDefaults.SoftStartSeconds.Value)
                 return false;
             least = Math.Max(least, load.StartsAbove);
         }
@@ -68,7 +68,7 @@ internal static class SurplusBound
             return amps < limit;
 
         // What foldback gives grows with its voltage, from its short-circuit current to its limit.
-        var (atRest, knee) = (limit * CommonFigures.FoldbackShare.Value, emf - (laid.Figures.SourceOhms * limit));
+        var (atRest, knee) = (limit * CircuitDefaults.FoldbackShare.Value, emf - (laid.Figures.SourceOhms * limit));
         return knee > 0 && inrush < atRest && amps < atRest + ((limit - atRest) * Math.Min(1, least / knee));
     }
 
@@ -106,8 +106,8 @@ internal static class SurplusBound
     {
         var farads = 0.0;
         foreach (var load in laid.Loads)
-            farads += LoadFigures.FaradsOf(load.Load.Rating);
-        return farads * laid.Figures.Volts / CommonFigures.SoftStartSeconds.Value;
+            farads += LoadModel.FaradsOf(load.Load.Rating);
+        return farads * laid.Figures.Volts / CircuitDefaults.SoftStartSeconds.Value;
     }
 
     /// <summary>The most that a load draws from some voltage up to the outlet's own, A.</summary>
@@ -124,5 +124,5 @@ internal static class SurplusBound
 
     private static double SurgeOf(LaidOutlet laid) => laid.Outlet.Rating.Outlet.Surge is { } surge ? (double)surge.Current.Value : 0;
 
-    private static double OhmsOf(LaidOutlet laid) => laid.Figures.SourceOhms + laid.LeadOhms + CommonFigures.InputSeriesOhms.Value;
+    private static double OhmsOf(LaidOutlet laid) => laid.Figures.SourceOhms + laid.LeadOhms + CircuitDefaults.InputSeriesOhms.Value;
 }

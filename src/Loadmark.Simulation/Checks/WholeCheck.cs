@@ -68,7 +68,7 @@ internal sealed class WholeCheck
     private static ValueList<Finding> Check(Rig changed, HashSet<string> concerned, CancellationToken cancellation)
     {
         var wired = WiredRig.Of(changed);
-        var said = RigChecker.Check(wired);
+        var said = NameplateCheck.Of(wired);
         var circuit = RigCircuit.Of(wired);
         var settlement = new Settlement(circuit);
         settlement.Solve(cancellation);

@@ -8,7 +8,7 @@ internal sealed class AssumptionList
     private readonly List<Entry> _entries = [];
 
     /// <summary>Takes a common figure for something, and says so.</summary>
-    public T Take<T>(CommonFigure<T> figure, string subject)
+    public T Take<T>(CircuitDefault<T> figure, string subject)
     {
         Add(figure.Name, figure.Text, subject, figure.Source, figure.IsForStartUp);
         return figure.Value;

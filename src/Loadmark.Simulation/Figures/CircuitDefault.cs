@@ -7,4 +7,4 @@ namespace Loadmark.Simulation.Figures;
 /// <param name="Text">The figure as results show it: "10 ms".</param>
 /// <param name="Source">Where it comes from, or "common practice, no source".</param>
 /// <param name="IsForStartUp">Whether only the first seconds depend on it; the steady state does not.</param>
-public sealed record CommonFigure<T>(string Name, T Value, string Text, string Source, bool IsForStartUp = false);
+public sealed record CircuitDefault<T>(string Name, T Value, string Text, string Source, bool IsForStartUp = false);

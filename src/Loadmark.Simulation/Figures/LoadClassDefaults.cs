@@ -37,22 +37,22 @@ public sealed record LoadClassDefaults(string Name, double InputFarads, double S
     public static ImmutableArray<LoadClassDefaults> All { get; } = [Analog, Digital, LargeDigital, Valve, Unknown];
 
     /// <summary>Its figures by name.</summary>
-    public ImmutableArray<CommonFigure<double>> Figures => [Input, Starts, Stops, Delay];
+    public ImmutableArray<CircuitDefault<double>> Figures => [Input, Starts, Stops, Delay];
 
     /// <summary>The capacitance as a figure.</summary>
-    public CommonFigure<double> Input =>
+    public CircuitDefault<double> Input =>
         new($"input capacitance, {Name}", InputFarads, $"{InputFarads * 1e6:0} µF", Practice, IsForStartUp: true);
 
     /// <summary>The starting threshold as a figure.</summary>
-    public CommonFigure<double> Starts =>
+    public CircuitDefault<double> Starts =>
         new($"starts from, {Name}", StartsShare, $"{StartsShare * 100:0} % of the lowest printed voltage", Practice);
 
     /// <summary>The drop-out threshold as a figure.</summary>
-    public CommonFigure<double> Stops =>
+    public CircuitDefault<double> Stops =>
         new($"drops out below, {Name}", StopsShare, $"{StopsShare * 100:0} % of the lowest printed voltage", Practice);
 
     /// <summary>The delay before each start as a figure.</summary>
-    public CommonFigure<double> Delay =>
+    public CircuitDefault<double> Delay =>
         new($"starts after enough volts for, {Name}", DelaySeconds, $"{DelaySeconds * 1e3:0} ms", Practice, IsForStartUp: true);
 
     /// <summary>The defaults of a kind of load.</summary>

@@ -1,7 +1,7 @@
 namespace Loadmark.Simulation.Figures;
 
 /// <summary>Turns the engine's plain numbers into quantities at the edge, rounded to a billionth of the unit.</summary>
-internal static class SiFigures
+internal static class SiConversion
 {
     private const int Decimals = 9;
     private const double Largest = 1e15;

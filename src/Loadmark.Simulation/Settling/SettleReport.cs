@@ -47,8 +47,8 @@ internal static class SettleReport
         var drawIsUnknown = branch.Device is null && branch.Load.Rating.Running is null && branch.Feed is not null;
         return new SettledLoad(
             branch.Id,
-            SiFigures.Volts(settlement.LoadVolts(place)),
-            drawIsUnknown ? null : SiFigures.Amps(state == LoadState.Off ? 0 : settlement.LoadAmps(place)),
+            SiConversion.Volts(settlement.LoadVolts(place)),
+            drawIsUnknown ? null : SiConversion.Amps(state == LoadState.Off ? 0 : settlement.LoadAmps(place)),
             state)
         {
             LowestPrinted = lowest,
@@ -64,7 +64,7 @@ internal static class SettleReport
         if (settlement.LoadCycles(place))
             return $"{branch.Feed!.OutletNames} is at its limit and switches off and on over and over.";
         return state == LoadState.Off
-            ? $"It drops out below {SiFigures.Volts(branch.StopsBelow)} and does not start below {SiFigures.Volts(branch.StartsAbove)}."
+            ? $"It drops out below {SiConversion.Volts(branch.StopsBelow)} and does not start below {SiConversion.Volts(branch.StartsAbove)}."
             : null;
     }
 
@@ -78,7 +78,7 @@ internal static class SettleReport
 
     private static string Because(LoadBranch branch, in OperatingPointResult reason) => reason switch
     {
-        { Proof: { Loads.Length: 1 } proof } => $"{branch.Id} asks for {SiFigures.Of<Watt>(proof.DemandWatts)}; no more than {SiFigures.Of<Watt>(proof.LimitWatts)} can reach it.",
+        { Proof: { Loads.Length: 1 } proof } => $"{branch.Id} asks for {SiConversion.Of<Watt>(proof.DemandWatts)}; no more than {SiConversion.Of<Watt>(proof.LimitWatts)} can reach it.",
         { Proof: { } proof } => $"{Phrases.List([.. proof.Loads.Select(static name => name["load ".Length..])])} ask together for more than can reach them.",
         { Status: OperatingPointStatus.Unsteady } => $"{branch.Id} drops out when it draws and starts again when it does not.",
         _ => $"{branch.Id} finds no voltage at which it gets what it asks for.",
@@ -100,8 +100,8 @@ internal static class SettleReport
             return new SettledOutlet(outlet.Rating.Reference, null, null, OutletState.Off) { Limit = limit };
         return new SettledOutlet(
             outlet.Rating.Reference,
-            SiFigures.Volts(settlement.Circuit.OutletVolts(place)),
-            SiFigures.Amps(settlement.OutletAmps(place)),
+            SiConversion.Volts(settlement.Circuit.OutletVolts(place)),
+            SiConversion.Amps(settlement.OutletAmps(place)),
             settlement.OutletState(place))
         {
             Cycles = settlement.OutletCycles(place),

@@ -93,14 +93,14 @@ internal sealed class SpreadRanges
         var run = RunOf(branch, rating);
         return rating.StartIsGiven && branch.StartAmps > branch.RunAmps
             ? new LoadRange(
-                run, FigureRange.Around(branch.StartAmps, Take(_widths.MeasuredShare, CommonFigures.MeasuredDrawShare, branch.Id)), null)
+                run, FigureRange.Around(branch.StartAmps, Take(_widths.MeasuredShare, CircuitDefaults.MeasuredDrawShare, branch.Id)), null)
             : new LoadRange(run, default, branch.RunAmps > 0 ? branch.StartAmps / branch.RunAmps : 1);
     }
 
     private FigureRange RunOf(LoadBranch branch, LoadRating rating)
     {
         if (rating.Running is { Origin: Origin.Measured })
-            return FigureRange.Around(branch.RunAmps, Take(_widths.MeasuredShare, CommonFigures.MeasuredDrawShare, branch.Id));
+            return FigureRange.Around(branch.RunAmps, Take(_widths.MeasuredShare, CircuitDefaults.MeasuredDrawShare, branch.Id));
         if (rating.StandIn is { } known)
         {
             // A class without a high end is computed as its low end, and that is what stands in.
@@ -117,7 +117,7 @@ internal sealed class SpreadRanges
             return new FigureRange((double)ways.Min().Value, (double)ways.Max().Value);
         }
 
-        return new FigureRange(branch.RunAmps * Take(_widths.RatedLeast, CommonFigures.RatedDrawLeast, branch.Id), branch.RunAmps);
+        return new FigureRange(branch.RunAmps * Take(_widths.RatedLeast, CircuitDefaults.RatedDrawLeast, branch.Id), branch.RunAmps);
     }
 
     private FigureRange VoltsOf(OutletBranch outlet)
@@ -126,8 +126,8 @@ internal sealed class SpreadRanges
         return FigureRange.Around(
             outlet.Volts,
             isUnregulated
-                ? Take(_widths.UnregulatedShare, CommonFigures.UnregulatedTolerance, outlet.Name)
-                : Take(_widths.OutletShare, CommonFigures.OutletTolerance, outlet.Name));
+                ? Take(_widths.UnregulatedShare, CircuitDefaults.UnregulatedTolerance, outlet.Name)
+                : Take(_widths.OutletShare, CircuitDefaults.OutletTolerance, outlet.Name));
     }
 
     /// <summary>The length of a stretch as a multiple of the rig's; 1 where the rig gives ohms or there is no wire.</summary>
@@ -140,13 +140,13 @@ internal sealed class SpreadRanges
             ? (part.Name.EndsWith("tail", StringComparison.Ordinal) ? lead.Tail : lead.Pitch) is not null
             : lead?.Length is not null;
         if (isGiven)
-            return FigureRange.Around(1, Take(_widths.LengthShare, CommonFigures.LengthTolerance, name));
-        var ratio = Take(_widths.AssumedLengthRatio, CommonFigures.AssumedLengthRatio, name);
+            return FigureRange.Around(1, Take(_widths.LengthShare, CircuitDefaults.LengthTolerance, name));
+        var ratio = Take(_widths.AssumedLengthRatio, CircuitDefaults.AssumedLengthRatio, name);
         return new FigureRange(1 / ratio, ratio);
     }
 
     /// <summary>A width; where it is the common one, that is said.</summary>
-    private double Take(double width, CommonFigure<double> common, string subject) =>
+    private double Take(double width, CircuitDefault<double> common, string subject) =>
         width == common.Value ? _assumptions.Take(common, subject) : width;
 
     /// <summary>What a load may draw; its starting draw as a multiple of the running one where none is given.</summary>

@@ -100,8 +100,8 @@ internal sealed class SpreadSampling
         var worse = isLowWorse
             ? double.MinNumber(_corners[0][column], _corners[1][column])
             : double.MaxNumber(_corners[0][column], _corners[1][column]);
-        var values = Array.ConvertAll(Shares, share => sorted.Length == 0 ? null : SiFigures.Of<TUnit>(Quantile.Of(sorted, share)));
-        return new Percentiles<TUnit>(values[0], values[1], values[2], SiFigures.Of<TUnit>(worse), sorted.Length);
+        var values = Array.ConvertAll(Shares, share => sorted.Length == 0 ? null : SiConversion.Of<TUnit>(Quantile.Of(sorted, share)));
+        return new Percentiles<TUnit>(values[0], values[1], values[2], SiConversion.Of<TUnit>(worse), sorted.Length);
     }
 
     /// <summary>Whether nothing can be told of a load; one that is not fed, or the wrong way round, surely does not run.</summary>

@@ -17,20 +17,20 @@ public sealed record SpreadWidths
     };
 
     /// <summary>A measured draw, give or take this share of it.</summary>
-    public double MeasuredShare { get; init; } = CommonFigures.MeasuredDrawShare.Value;
+    public double MeasuredShare { get; init; } = CircuitDefaults.MeasuredDrawShare.Value;
 
     /// <summary>The least that a load draws, as a share of the printed current; that is the most.</summary>
-    public double RatedLeast { get; init; } = CommonFigures.RatedDrawLeast.Value;
+    public double RatedLeast { get; init; } = CircuitDefaults.RatedDrawLeast.Value;
 
     /// <summary>The voltage of a regulated outlet, give or take this share.</summary>
-    public double OutletShare { get; init; } = CommonFigures.OutletTolerance.Value;
+    public double OutletShare { get; init; } = CircuitDefaults.OutletTolerance.Value;
 
     /// <summary>The voltage of an unregulated outlet, give or take this share: it follows the mains.</summary>
-    public double UnregulatedShare { get; init; } = CommonFigures.UnregulatedTolerance.Value;
+    public double UnregulatedShare { get; init; } = CircuitDefaults.UnregulatedTolerance.Value;
 
     /// <summary>The length of a lead that is given, give or take this share.</summary>
-    public double LengthShare { get; init; } = CommonFigures.LengthTolerance.Value;
+    public double LengthShare { get; init; } = CircuitDefaults.LengthTolerance.Value;
 
     /// <summary>A length that is not given is between the common one divided by this and multiplied by this, 1 or more.</summary>
-    public double AssumedLengthRatio { get; init; } = CommonFigures.AssumedLengthRatio.Value;
+    public double AssumedLengthRatio { get; init; } = CircuitDefaults.AssumedLengthRatio.Value;
 }

@@ -62,7 +62,7 @@ internal static class ChargingPulses
 
         // As long as nothing limits it, what charges is the capacitance times the slope of the outlet's rise, and less behind a resistance.
         var charging =
-            loads.Sum(static load => LoadFigures.FaradsOf(load.Load.Rating)) * branch.Volts / CommonFigures.SoftStartSeconds.Value;
+            loads.Sum(static load => LoadModel.FaradsOf(load.Load.Rating)) * branch.Volts / CircuitDefaults.SoftStartSeconds.Value;
         return amps < Factor * charging && (branch.Overload is null || amps < circuit.Limit(outlet) * (1 - SameShare));
     }
 
@@ -82,10 +82,10 @@ internal static class ChargingPulses
         var kinds = circuit.Assumed.Where(figure => figure.Part == part)
             .Select(static figure => figure.IsSource ? "source resistance" : "input capacitance").Distinct();
         return new PulseRange(
-            SiFigures.Amps(least) ?? default,
-            SiFigures.Amps(most) ?? default,
-            SiFigures.Seconds(mild.OutletSecondsOver(outlet)),
-            SiFigures.Seconds(hard.OutletSecondsOver(outlet)),
+            SiConversion.Amps(least) ?? default,
+            SiConversion.Amps(most) ?? default,
+            SiConversion.Seconds(mild.OutletSecondsOver(outlet)),
+            SiConversion.Seconds(hard.OutletSecondsOver(outlet)),
             [.. kinds.Order(StringComparer.Ordinal)]);
     }
 }

@@ -19,11 +19,11 @@ internal static class StartUpReport
         return new StartUpResult
         {
             Rig = circuit.Rig.Rig.Name,
-            Duration = SiFigures.Seconds(run.ReachedSeconds),
+            Duration = SiConversion.Seconds(run.ReachedSeconds),
             IsComplete = run.IsComplete,
             Loads = loads,
             Outlets = [.. circuit.Rig.Outlets.Items.Select(outlet => Outlet(run, outlet, places, pulses))],
-            SettledAfter = isUnsettled ? null : SiFigures.Seconds(recording.SettledAfter()),
+            SettledAfter = isUnsettled ? null : SiConversion.Seconds(recording.SettledAfter()),
             Events = events,
             Totals = recording.Totals(),
             Assumptions = [.. circuit.Assumptions],
@@ -38,8 +38,8 @@ internal static class StartUpReport
         var branch = run.Circuit.Loads[place];
         return new StartedLoad(
             branch.Id,
-            run.LoadRunsAfter(place) is { } after ? SiFigures.Seconds(after) : null,
-            run.LoadLowestVolts(place) is { } volts ? SiFigures.Volts(volts) : null,
+            run.LoadRunsAfter(place) is { } after ? SiConversion.Seconds(after) : null,
+            run.LoadLowestVolts(place) is { } volts ? SiConversion.Volts(volts) : null,
             run.LoadRestarts(place),
             run.LoadState(place))
         {
@@ -61,7 +61,7 @@ internal static class StartUpReport
 
         var (amps, seconds) = run.OutletPeak(place);
         return new StartedOutlet(
-            outlet.Rating.Reference, SiFigures.Amps(amps), SiFigures.Seconds(seconds), SiFigures.Seconds(run.OutletSecondsOver(place)))
+            outlet.Rating.Reference, SiConversion.Amps(amps), SiConversion.Seconds(seconds), SiConversion.Seconds(run.OutletSecondsOver(place)))
         {
             Limit = limit,
             Pulse = pulses[place],

@@ -176,8 +176,8 @@ public sealed class StartUpRun
     }
 
     private static double EndOf(LoadBranch load) => Math.Max(
-        SlowestStarts * (load.StartSeconds + CommonFigures.HiccupOffSeconds.Value),
-        load.IsHeater ? HeaterConstants * CommonFigures.HeaterSeconds.Value : 0);
+        SlowestStarts * (load.StartSeconds + CircuitDefaults.HiccupOffSeconds.Value),
+        load.IsHeater ? HeaterConstants * CircuitDefaults.HeaterSeconds.Value : 0);
 
     private double Earliest()
     {

@@ -62,17 +62,17 @@ internal sealed class StartUpStory : ITransientObserver
     private void TellLoad(in TransientEvent change, int place)
     {
         var branch = _circuit.Loads[place];
-        var volts = SiFigures.Volts(Math.Round(_circuit.LoadVolts(place), FigureDisplay.VoltDecimals));
+        var volts = SiConversion.Volts(Math.Round(_circuit.LoadVolts(place), FigureDisplay.VoltDecimals));
         var what = (change.From, change.To) switch
         {
             (_, DeviceState.Off) => (StartUpEventKind.DropsOut, $"{branch.Id} drops out at {volts}."),
             (_, DeviceState.Booting) => (
                 StartUpEventKind.Starts,
-                $"{branch.Id} starts, at {volts}: it takes {SiFigures.Amps(branch.StartAmps)} for {SiFigures.Seconds(branch.StartSeconds)}."),
+                $"{branch.Id} starts, at {volts}: it takes {SiConversion.Amps(branch.StartAmps)} for {SiConversion.Seconds(branch.StartSeconds)}."),
             (DeviceState.Booting, DeviceState.Running) => (
-                StartUpEventKind.HasStarted, $"{branch.Id} has started; it takes {SiFigures.Amps(branch.RunAmps)} now."),
+                StartUpEventKind.HasStarted, $"{branch.Id} has started; it takes {SiConversion.Amps(branch.RunAmps)} now."),
             (_, DeviceState.Running) => (
-                StartUpEventKind.Starts, $"{branch.Id} starts, at {volts}: it takes {SiFigures.Amps(branch.RunAmps)}."),
+                StartUpEventKind.Starts, $"{branch.Id} starts, at {volts}: it takes {SiConversion.Amps(branch.RunAmps)}."),
             _ => default((StartUpEventKind Kind, string? Text)),
         };
         Add(change.Seconds, branch.Id, what, volts);
@@ -81,8 +81,8 @@ internal sealed class StartUpStory : ITransientObserver
     private void TellOutlet(in TransientEvent change, int place)
     {
         var branch = _circuit.Outlets[place];
-        var limit = SiFigures.Amps(_circuit.Limit(place));
-        var volts = SiFigures.Volts(Math.Round(_circuit.OutletVolts(place), FigureDisplay.VoltDecimals));
+        var limit = SiConversion.Amps(_circuit.Limit(place));
+        var volts = SiConversion.Volts(Math.Round(_circuit.OutletVolts(place), FigureDisplay.VoltDecimals));
         var what = (change.From, change.To) switch
         {
             (_, DeviceState.Limiting) => (StartUpEventKind.AtLimit, $"{branch.Name} reaches its limit of {limit}."),
@@ -100,12 +100,12 @@ internal sealed class StartUpStory : ITransientObserver
         var what = change.To == DeviceState.Tripped
             ? (StartUpEventKind.FuseTrips, $"The fuse of {branch.Name} trips.")
             : (StartUpEventKind.FuseCloses, $"The fuse of {branch.Name} has cooled and closes again.");
-        Add(change.Seconds, branch.Name, what, SiFigures.Volts(Math.Round(_circuit.OutletVolts(place), FigureDisplay.VoltDecimals)));
+        Add(change.Seconds, branch.Name, what, SiConversion.Volts(Math.Round(_circuit.OutletVolts(place), FigureDisplay.VoltDecimals)));
     }
 
     private void Add(double seconds, string subject, (StartUpEventKind Kind, string? Text) what, Volts? volts)
     {
         if (what.Text is { } text)
-            _events.Add(new StartUpEvent(SiFigures.Seconds(seconds), subject, what.Kind, volts, text));
+            _events.Add(new StartUpEvent(SiConversion.Seconds(seconds), subject, what.Kind, volts, text));
     }
 }

@@ -36,7 +36,7 @@ internal sealed record StartUpSummary(
             var run = StartUpRun.OfPart(circuit, part);
             StartUpStory? story = null;
             var isComplete = run.Run(_ => story = new StartUpStory(circuit, circuit.Parts[part]), cancellation);
-            var reached = SiFigures.Seconds(run.ReachedSeconds);
+            var reached = SiConversion.Seconds(run.ReachedSeconds);
             if (!isComplete && !(stoppedAt <= reached))
                 stoppedAt = reached;
             stories.Add(story!);

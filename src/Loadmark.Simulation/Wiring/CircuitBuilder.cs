@@ -116,13 +116,13 @@ internal sealed class CircuitBuilder(WiredRig rig)
             _assumptions.Add(
                 "series lead", $"the load's 0 V comes from {feed.Outlets[0].Name}", feed.OutletNames, "the wiring does not say");
 
-        var figures = new LeadFigures(feed, _assumptions);
+        var figures = new LeadModel(feed, _assumptions);
         var lead = new LeadBuilder(feed, figures, outlet => _outlets[outlet].Terminals, _devices);
         var jacks = lead.Lay();
         foreach (var part in lead.Parts)
         {
             _parts.Add(new LaidLead(feed, figures, part));
-            _outlets[feed.Outlets[0]].LeadOhms += part.Conductors * Math.Max(CommonFigures.LeastOhms, part.ContactOhms + part.WireOhms);
+            _outlets[feed.Outlets[0]].LeadOhms += part.Conductors * Math.Max(CircuitDefaults.LeastOhms, part.ContactOhms + part.WireOhms);
         }
 
         foreach (var outlet in feed.Outlets)
@@ -134,7 +134,7 @@ internal sealed class CircuitBuilder(WiredRig rig)
     private void Place(WiredOutlet outlet)
     {
         var (plus, minus) = ($"{outlet.Name} +", _returns!.Of(outlet));
-        var figures = new OutletFigures(outlet, outlet.Volts!.Value, _assumptions);
+        var figures = new OutletModel(outlet, outlet.Volts!.Value, _assumptions);
         if (outlet.Limit is null)
             _untold.Add(new Untold(default, [outlet.Name], $"The limit of {outlet.Name} is not known: computed as if it had none."));
         var hasFuse = figures.Overload == OverloadWay.Fuse;
@@ -159,18 +159,18 @@ internal sealed class CircuitBuilder(WiredRig rig)
         var terminals = jack.As(PolarityOf(load, feed));
         if (WhyItDrawsNothing(load, feed) is { } why)
         {
-            _devices.Add(new Resistor($"{LoadFigures.NameOf(load)}, which draws nothing", terminals.Plus, terminals.Minus, OpenOhms));
+            _devices.Add(new Resistor($"{LoadModel.NameOf(load)}, which draws nothing", terminals.Plus, terminals.Minus, OpenOhms));
             _loads.Add(
                 load, new LaidLoad(new LoadBranch { Load = load, Feed = feed, Jack = terminals, Because = why }, _devices.Count - 1));
             _untold.Add(new Untold(default, [load.Id, feed.Outlets[0].Name], why));
             return;
         }
 
-        var branch = LoadFigures.Branch(load, feed, feed.Volts!.Value, _assumptions);
+        var branch = LoadModel.Branch(load, feed, feed.Volts!.Value, _assumptions);
         var device = _devices.Count;
-        _devices.AddRange(LoadFigures.Devices(branch, terminals, _assumptions));
+        _devices.AddRange(LoadModel.Devices(branch, terminals, _assumptions));
         if (load.Rating.Load.InputCapacitance is null)
-            _assumed.Add((_devices.Count - 1, LoadFigures.FaradsOf(load.Rating), false));
+            _assumed.Add((_devices.Count - 1, LoadModel.FaradsOf(load.Rating), false));
         _loads.Add(load, new LaidLoad(branch with { Jack = terminals }, device));
         _outlets[feed.Outlets[0]].Loads.Add(branch);
     }

@@ -6,4 +6,4 @@ namespace Loadmark.Simulation.Wiring;
 /// <param name="Feed">The feed.</param>
 /// <param name="Figures">The lead.</param>
 /// <param name="Part">The stretch.</param>
-internal sealed record LaidLead(WiredFeed Feed, LeadFigures Figures, LeadBuilder.LaidPart Part);
+internal sealed record LaidLead(WiredFeed Feed, LeadModel Figures, LeadBuilder.LaidPart Part);

@@ -8,7 +8,7 @@ namespace Loadmark.Simulation.Wiring;
 /// <param name="Terminals">Where the leads take from; behind the fuse where it has one.</param>
 /// <param name="Device">Its source among the devices.</param>
 /// <param name="Fuse">Its fuse among the devices; null where it has none.</param>
-internal sealed record LaidOutlet(WiredOutlet Outlet, OutletFigures Figures, Terminals Terminals, int Device, int? Fuse)
+internal sealed record LaidOutlet(WiredOutlet Outlet, OutletModel Figures, Terminals Terminals, int Device, int? Fuse)
 {
     /// <summary>Whether a feed joins it with other outlets.</summary>
     public bool IsJoined { get; set; }

@@ -10,7 +10,7 @@ namespace Loadmark.Simulation.Wiring;
 /// in the branch to that plug, the other one in the tail. Where outlets are joined, each has a lead of its own to the plug
 /// (parallel), or one conductor leads from the first, one from the last, and contacts alone lie between them (series).
 /// </summary>
-internal sealed class LeadBuilder(WiredFeed feed, LeadFigures figures, Func<WiredOutlet, Terminals> terminals, List<Device> devices)
+internal sealed class LeadBuilder(WiredFeed feed, LeadModel figures, Func<WiredOutlet, Terminals> terminals, List<Device> devices)
 {
     private readonly List<LaidPart> _parts = [];
 

@@ -5,13 +5,13 @@ using Loadmark.Simulation.Figures;
 namespace Loadmark.Simulation.Wiring;
 
 /// <summary>The figures of a feed's lead, with defaults where it gives none. R = ρ·L/A.</summary>
-internal sealed class LeadFigures
+internal sealed class LeadModel
 {
     private readonly AssumptionList _assumptions;
     private readonly double _ohmsPerMetre;
     private readonly double? _ohms;
 
-    public LeadFigures(WiredFeed feed, AssumptionList assumptions)
+    public LeadModel(WiredFeed feed, AssumptionList assumptions)
     {
         _assumptions = assumptions;
         var lead = feed.Lead;
@@ -26,14 +26,14 @@ internal sealed class LeadFigures
             if (lead?.Wire is null)
                 assumptions.Add("wire", Lead.CommonWire.ToString(), Name, Practice);
             SquareMetres = (double)(lead?.Wire ?? Lead.CommonWire).Area.Value;
-            _ohmsPerMetre = CommonFigures.CopperOhmMetres / SquareMetres.Value;
+            _ohmsPerMetre = CircuitDefaults.CopperOhmMetres / SquareMetres.Value;
         }
 
         if (IsChain)
         {
             // Where the resistance is typed, the lengths only say how it is spread, so plain defaults do.
-            Tail = lead?.Tail is { } tail ? (double)tail.Value : Default(CommonFigures.TailMetres, assumptions);
-            Pitch = lead?.Pitch is { } pitch ? (double)pitch.Value : Default(CommonFigures.PitchMetres, assumptions);
+            Tail = lead?.Tail is { } tail ? (double)tail.Value : Default(CircuitDefaults.TailMetres, assumptions);
+            Pitch = lead?.Pitch is { } pitch ? (double)pitch.Value : Default(CircuitDefaults.PitchMetres, assumptions);
             Metres = Tail + (Pitch * (Math.Max(lead?.Plugs ?? 1, feed.Loads.Length) - 1));
         }
         else
@@ -71,9 +71,9 @@ internal sealed class LeadFigures
     public double WireOhms(double metres) => _ohms is { } whole ? Metres > 0 ? whole * metres / Metres : whole : _ohmsPerMetre * metres;
 
     /// <summary>The resistance of a stretch as the circuit has it, Ω.</summary>
-    public double AtLeast(double ohms) => _assumptions.AtLeast(ohms, Name, CommonFigures.LeastOhms);
+    public double AtLeast(double ohms) => _assumptions.AtLeast(ohms, Name, CircuitDefaults.LeastOhms);
 
-    private double Default(CommonFigure<double> figure, AssumptionList assumptions) => assumptions.Take(figure, Name);
+    private double Default(CircuitDefault<double> figure, AssumptionList assumptions) => assumptions.Take(figure, Name);
 
     private double Common(double value, string text, string what, AssumptionList assumptions)
     {

@@ -6,7 +6,7 @@ using Loadmark.Simulation.Figures;
 namespace Loadmark.Simulation.Wiring;
 
 /// <summary>The figures of a load in the circuit, with defaults where the rig gives none.</summary>
-internal static class LoadFigures
+internal static class LoadModel
 {
     private const double LeastVolts = 1e-3;
     private const string Practice = "common practice, no source";
@@ -42,11 +42,11 @@ internal static class LoadFigures
             NominalVolts = nominal,
             RunAmps = (double)rating.Running!.Value.Value.Value,
             StartAmps = isHeater && !hasStart
-                ? (double)rating.Running.Value.Value.Value / assumptions.Take(CommonFigures.HeaterColdShare, load.Id)
+                ? (double)rating.Running.Value.Value.Value / assumptions.Take(CircuitDefaults.HeaterColdShare, load.Id)
                 : (double)rating.Starting!.Value.Value.Value,
             StartSeconds = !hasStart || isHeater
                 ? 0
-                : rating.StartDuration is { } lasts ? (double)lasts.Value : assumptions.Take(CommonFigures.StartSeconds, load.Id),
+                : rating.StartDuration is { } lasts ? (double)lasts.Value : assumptions.Take(CircuitDefaults.StartSeconds, load.Id),
             StartsAbove = starts,
             StopsBelow = stops,
             LowestPrintedVolts = lowest,
@@ -74,7 +74,7 @@ internal static class LoadFigures
         var farads = FaradsOf(rating);
         if (farads > 0)
             yield return new Capacitor(
-                $"input of {branch.Id}", jack.Plus, jack.Minus, farads, assumptions.Take(CommonFigures.InputSeriesOhms, branch.Id));
+                $"input of {branch.Id}", jack.Plus, jack.Minus, farads, assumptions.Take(CircuitDefaults.InputSeriesOhms, branch.Id));
     }
 
     /// <summary>The capacitance at its input, F, 0 or more: as stated, else as its class has it.</summary>
@@ -91,7 +91,7 @@ internal static class LoadFigures
         branch.DrawOf(branch.StartAmps),
         branch.DrawOf(branch.RunAmps),
         branch.NominalVolts,
-        assumptions.Take(CommonFigures.HeaterSeconds, branch.Id));
+        assumptions.Take(CircuitDefaults.HeaterSeconds, branch.Id));
 
     /// <summary>As stated; what is not is the class's, and never so that it would start below where it stops.</summary>
     private static (double Starts, double Stops) Thresholds(

@@ -8,7 +8,7 @@ using Loadmark.Simulation.Figures;
 namespace Loadmark.Simulation.Wiring;
 
 /// <summary>The figures of an outlet as a source, with defaults where it gives none.</summary>
-internal sealed class OutletFigures
+internal sealed class OutletModel
 {
     /// <summary>A limit printed as nothing at all, A, so that it has a value.</summary>
     private const double LeastAmps = 1e-9;
@@ -17,7 +17,7 @@ internal sealed class OutletFigures
     private readonly WiredOutlet _outlet;
     private readonly bool _openIsAssumed;
 
-    public OutletFigures(WiredOutlet outlet, Volts nominal, AssumptionList assumptions)
+    public OutletModel(WiredOutlet outlet, Volts nominal, AssumptionList assumptions)
     {
         _outlet = outlet;
         _assumptions = assumptions;
@@ -27,15 +27,15 @@ internal sealed class OutletFigures
         var open = OpenVoltage.Of(outlet, nominal);
         _openIsAssumed = open is { IsAssumed: true };
         if (_openIsAssumed)
-            assumptions.Take(CommonFigures.NoLoadRatio, outlet.Name);
+            assumptions.Take(CircuitDefaults.NoLoadRatio, outlet.Name);
         Volts = (double)(open?.Value ?? nominal).Value;
         LimitAmps = outlet.Limit is { } limit ? Math.Max((double)limit.Value.Value, LeastAmps) : double.PositiveInfinity;
         SourceOhms = assumptions.AtLeast(
             Resistance((double)nominal.Value),
             outlet.Name,
             outlet.Feeds.Any(static feed => feed.Joined == Joint.Parallel)
-                ? CommonFigures.LeastSharingOhms
-                : CommonFigures.LeastSourceOhms);
+                ? CircuitDefaults.LeastSharingOhms
+                : CircuitDefaults.LeastSourceOhms);
         Overload = WayOf(outlet);
         if (Overload is not null && double.IsInfinity(LimitAmps))
             Overload = null;
@@ -59,7 +59,7 @@ internal sealed class OutletFigures
     /// <summary>The source as a device.</summary>
     public Circuits.Devices.OutletDevice Device(string name, string plus, string minus) => new(name, plus, minus, Volts, SourceOhms)
     {
-        SoftStartSeconds = _assumptions.Take(CommonFigures.SoftStartSeconds, _outlet.Name),
+        SoftStartSeconds = _assumptions.Take(CircuitDefaults.SoftStartSeconds, _outlet.Name),
         Overload = Overload switch
         {
             OverloadWay.CurrentLimit => OverloadBehaviour.ConstantCurrent,
@@ -68,9 +68,9 @@ internal sealed class OutletFigures
             _ => OverloadBehaviour.None,
         },
         LimitAmps = LimitAmps,
-        ShortAmps = Overload == OverloadWay.Foldback ? LimitAmps * _assumptions.Take(CommonFigures.FoldbackShare, _outlet.Name) : 0,
-        TripSeconds = Overload == OverloadWay.Hiccup ? _assumptions.Take(CommonFigures.HiccupTripSeconds, _outlet.Name) : 0,
-        OffSeconds = Overload == OverloadWay.Hiccup ? _assumptions.Take(CommonFigures.HiccupOffSeconds, _outlet.Name) : 0,
+        ShortAmps = Overload == OverloadWay.Foldback ? LimitAmps * _assumptions.Take(CircuitDefaults.FoldbackShare, _outlet.Name) : 0,
+        TripSeconds = Overload == OverloadWay.Hiccup ? _assumptions.Take(CircuitDefaults.HiccupTripSeconds, _outlet.Name) : 0,
+        OffSeconds = Overload == OverloadWay.Hiccup ? _assumptions.Take(CircuitDefaults.HiccupOffSeconds, _outlet.Name) : 0,
     };
 
     /// <summary>The fuse in series with it: its hold current is the outlet's limit.</summary>
@@ -78,11 +78,11 @@ internal sealed class OutletFigures
         name,
         plus,
         minus,
-        _assumptions.Take(CommonFigures.FuseColdVolts, _outlet.Name) / LimitAmps,
+        _assumptions.Take(CircuitDefaults.FuseColdVolts, _outlet.Name) / LimitAmps,
         LimitAmps,
-        LimitAmps * _assumptions.Take(CommonFigures.FuseTripRatio, _outlet.Name),
-        LimitAmps * _assumptions.Take(CommonFigures.FuseTestRatio, _outlet.Name),
-        _assumptions.Take(CommonFigures.FuseTestSeconds, _outlet.Name));
+        LimitAmps * _assumptions.Take(CircuitDefaults.FuseTripRatio, _outlet.Name),
+        LimitAmps * _assumptions.Take(CircuitDefaults.FuseTestRatio, _outlet.Name),
+        _assumptions.Take(CircuitDefaults.FuseTestSeconds, _outlet.Name));
 
     /// <summary>As stated; else for an unregulated outlet what its no-load voltage loses to its nominal one at its rated current.</summary>
     private double Resistance(double nominal)
@@ -96,9 +96,9 @@ internal sealed class OutletFigures
         }
 
         if (_outlet.Supply.Regulated is not false)
-            return _assumptions.Take(CommonFigures.RegulatedSourceOhms, _outlet.Name);
+            return _assumptions.Take(CircuitDefaults.RegulatedSourceOhms, _outlet.Name);
         SourceIsAssumed = true;
-        return _assumptions.Take(CommonFigures.UnregulatedSourceOhms, _outlet.Name);
+        return _assumptions.Take(CircuitDefaults.UnregulatedSourceOhms, _outlet.Name);
     }
 
     private OverloadWay? WayOf(WiredOutlet outlet)

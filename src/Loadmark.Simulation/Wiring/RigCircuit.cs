@@ -146,7 +146,7 @@ public sealed class RigCircuit
     public void SetWire(int part, double factor)
     {
         var lead = Leads[part];
-        var ohms = Math.Max(CommonFigures.LeastOhms, lead.ContactOhms + (lead.WireOhms * factor));
+        var ohms = Math.Max(CircuitDefaults.LeastOhms, lead.ContactOhms + (lead.WireOhms * factor));
         for (var place = 0; place < lead.Slots.Length; place++)
             Parts[lead.Devices[place].Part].Network[lead.Slots[place]] = ohms;
     }
@@ -161,7 +161,7 @@ public sealed class RigCircuit
         {
             if (figure.Part == part)
                 Parts[part].Network[figure.Slot] = figure.IsSource
-                    ? Math.Max(CommonFigures.LeastSourceOhms, figure.Value / factor)
+                    ? Math.Max(CircuitDefaults.LeastSourceOhms, figure.Value / factor)
                     : figure.Value * factor;
         }
     }

@@ -65,8 +65,8 @@ internal sealed class TotalMeter
         var isOver = (limit.Amps is { } amps && _amps > (double)amps.Value + Slack)
             || (limit.Watts is { } watts && _watts > (double)watts.Value + Slack);
         var given = new SupplyTotal(
-            limit.Amps is null ? null : SiFigures.Of<Ampere>(_amps),
-            limit.Watts is null ? null : SiFigures.Of<Watt>(_watts));
+            limit.Amps is null ? null : SiConversion.Of<Ampere>(_amps),
+            limit.Watts is null ? null : SiConversion.Of<Watt>(_watts));
         return new TotalGiven(_total.Supply, _total.Holder, limit, given, isOver);
     }
 }

@@ -26,7 +26,7 @@ public sealed partial class GearPage : ComponentBase
     private string _filter = "";
     private string _word = "";
     private int _most = Step;
-    private GearFileReading? _import;
+    private GearFileResult? _import;
     private string _importName = "";
     private string? _trouble;
 

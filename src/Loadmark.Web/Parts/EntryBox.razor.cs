@@ -22,7 +22,7 @@ public sealed partial class EntryBox : ComponentBase
 
     private string _text = "";
     private bool _isTable;
-    private EntryReading? _reading;
+    private EntryResult? _reading;
     private string? _added;
 
     /// <summary>The rig's page.</summary>

@@ -78,7 +78,7 @@ public sealed partial class StartPanel : ComponentBase, IDisposable
     {
         var rig = RigOnTrial();
         _settled = rig.Wired is { Count: > 0 } ? RigSimulator.Settle(rig) : null;
-        _trialCheck = Trial.IsNothing ? View.Check : RigChecker.Check(rig);
+        _trialCheck = Trial.IsNothing ? View.Check : NameplateCheck.Of(rig);
         if (!Trial.IsNothing)
             _ = JudgeAsync(rig);
     }
@@ -117,7 +117,7 @@ public sealed partial class StartPanel : ComponentBase, IDisposable
     private void ShowSettled()
     {
         if (_settled is { } settled)
-            View.Show(SettledReadings.Of(settled), T["settled volts and amps"]);
+            View.Show(SettledValues.Of(settled), T["settled volts and amps"]);
     }
 
     private void Back()

@@ -40,7 +40,7 @@ public sealed class RigView(RigSession session)
     public RigPreview? Preview { get; private set; }
 
     /// <summary>Volts and amps that the diagram shows; null for none.</summary>
-    public DiagramReadings? Readings { get; private set; }
+    public DiagramValues? Readings { get; private set; }
 
     /// <summary>What <see cref="Readings"/> are of, in a few words.</summary>
     public string ReadingsOf { get; private set; } = "";
@@ -102,7 +102,7 @@ public sealed class RigView(RigSession session)
     /// <summary>Shows volts and amps in the diagram.</summary>
     /// <param name="readings">Them; null for none.</param>
     /// <param name="of">What they are of, in a few words.</param>
-    public void Show(DiagramReadings? readings, string of = "")
+    public void Show(DiagramValues? readings, string of = "")
     {
         (Readings, ReadingsOf) = (readings, of);
         Changed?.Invoke(this, EventArgs.Empty);
@@ -124,7 +124,7 @@ public sealed class RigView(RigSession session)
             && rig.Supplies.Items.Any(supply => supply.Id == outlet.Supply && supply.Outlets.Items.Any(one => one.Id == outlet.Outlet)))
         {
             // By the nameplates alone: with the circuit solved for every way there is, forty loads would take seconds.
-            Connections = new ConnectionTrials(rig, RigChecker.Check(rig), RigChecker.Check).On(outlet);
+            Connections = new ConnectionTrials(rig, NameplateCheck.Of(rig), NameplateCheck.Of).On(outlet);
         }
         else
         {

@@ -68,23 +68,23 @@ public sealed class StartAnswer
 
     /// <summary>What the diagram shows at a moment.</summary>
     /// <param name="seconds">When, s after switch-on.</param>
-    public DiagramReadings ReadingsAt(double seconds)
+    public DiagramValues ReadingsAt(double seconds)
     {
-        var outlets = new Dictionary<string, OutletReading>(StringComparer.Ordinal);
+        var outlets = new Dictionary<string, OutletValues>(StringComparer.Ordinal);
         foreach (var outlet in Result.Outlets.Items.Where(static outlet => !outlet.IsFree))
         {
             if (AmpsOf(outlet.Outlet.ToString()) is { } amps)
-                outlets[outlet.Outlet.ToString()] = new OutletReading(new Amps(Rounded(At(amps, seconds))));
+                outlets[outlet.Outlet.ToString()] = new OutletValues(new Amps(Rounded(At(amps, seconds))));
         }
 
-        var loads = new Dictionary<string, LoadReading>(StringComparer.Ordinal);
+        var loads = new Dictionary<string, LoadValues>(StringComparer.Ordinal);
         foreach (var load in Result.Loads)
         {
             if (VoltsOf(load.Load) is { } volts)
-                loads[load.Load] = new LoadReading(new Volts(Rounded(At(volts, seconds))));
+                loads[load.Load] = new LoadValues(new Volts(Rounded(At(volts, seconds))));
         }
 
-        return new DiagramReadings { Outlets = outlets, Loads = loads };
+        return new DiagramValues { Outlets = outlets, Loads = loads };
     }
 
     private static decimal Rounded(double value) => double.IsFinite(value) ? (decimal)Math.Round(value, FigureDisplay.AmpDecimals) : 0;

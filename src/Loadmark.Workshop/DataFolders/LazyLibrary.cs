@@ -1,6 +1,6 @@
 using Loadmark.Core.Gear;
 using Loadmark.Core.Rigs;
-using Loadmark.Files.Reading;
+using Loadmark.Files.Parsing;
 using Loadmark.Storage;
 using Loadmark.Workshop.Library;
 

@@ -181,7 +181,7 @@ public sealed class AffectedRigs(Store store, LibraryCache cache)
 
     /// <summary>The circuit has nothing worse to say than that a rig fails: where the nameplates say so, it is not asked.</summary>
     private static CheckResult Verdict(Rig rig, CancellationToken cancellationToken) =>
-        RigChecker.Check(rig) is { IsRefused: true } said ? said : RigAnalysis.Of(rig, AnalysisDepth.Verdict, cancellationToken).Check;
+        NameplateCheck.Of(rig) is { IsRefused: true } said ? said : RigAnalysis.Of(rig, AnalysisDepth.Verdict, cancellationToken).Check;
 
     private static bool TakesFromLibrary(Rig rig, GearPiece piece) => piece.Kind switch
     {

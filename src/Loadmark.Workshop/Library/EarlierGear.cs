@@ -1,7 +1,7 @@
 using Loadmark.Core.Gear;
 using Loadmark.Core.Rigs;
 using Loadmark.Files.Library;
-using Loadmark.Files.Reading;
+using Loadmark.Files.Parsing;
 
 namespace Loadmark.Workshop.Library;
 

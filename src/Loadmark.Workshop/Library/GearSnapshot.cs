@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Rigs;
 using Loadmark.Core.Texts;
-using Loadmark.Files.Reading;
+using Loadmark.Files.Parsing;
 
 namespace Loadmark.Workshop.Library;
 

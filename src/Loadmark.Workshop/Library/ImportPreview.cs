@@ -13,7 +13,7 @@ public sealed record ImportPreview(ImmutableArray<ImportRow> Rows)
     /// <summary>Compares a file of gear with the library.</summary>
     /// <param name="library">The library.</param>
     /// <param name="file">The file's rows.</param>
-    public static ImportPreview Of(GearSnapshot library, GearFileReading file)
+    public static ImportPreview Of(GearSnapshot library, GearFileResult file)
     {
         ArgumentNullException.ThrowIfNull(library);
         ArgumentNullException.ThrowIfNull(file);

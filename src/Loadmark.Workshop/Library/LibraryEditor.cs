@@ -77,11 +77,11 @@ public sealed class LibraryEditor(Store store)
     /// <param name="gear">Which piece.</param>
     /// <param name="cancellationToken">Gives up.</param>
     /// <exception cref="StorageException">The medium failed.</exception>
-    public async Task<MeasuredFigures> MeasuredAsync(Guid gear, CancellationToken cancellationToken = default)
+    public async Task<LoadMeasurements> MeasuredAsync(Guid gear, CancellationToken cancellationToken = default)
     {
         var readings = await store.Gear.Readings.ListAsync(gear, cancellationToken);
         List<DrawReading> counted = [.. readings.Where(static one => !one.IsStruckOut).Select(static one => one.Reading)];
-        return new MeasuredFigures(readings, DrawFigures.Of(counted, DrawKind.Running), DrawFigures.Of(counted, DrawKind.Starting));
+        return new LoadMeasurements(readings, DrawEstimate.Of(counted, DrawKind.Running), DrawEstimate.Of(counted, DrawKind.Starting));
     }
 
     /// <summary>Adds a reading of a load, and makes what all of its readings come to the library's figure.</summary>
@@ -91,13 +91,13 @@ public sealed class LibraryEditor(Store store)
     /// <returns>What the readings come to, and the piece after it.</returns>
     /// <exception cref="ArgumentException">The piece is no load, or the reading is below zero.</exception>
     /// <exception cref="StorageException">The medium failed; the reading may be kept already, and then counts the next time.</exception>
-    public async Task<(MeasuredFigures Figures, GearOutcome Outcome)> MeasureAsync(
+    public async Task<(LoadMeasurements Figures, GearOutcome Outcome)> MeasureAsync(
         Guid gear, DrawReading reading, CancellationToken cancellationToken = default)
     {
         if (await store.Gear.FindAsync(gear, cancellationToken) is { Content.Kind: not GearKind.Load })
             throw new ArgumentException("Only loads draw.", nameof(gear));
         if (await store.Gear.Readings.AddAsync(gear, reading, cancellationToken) is null)
-            return (new MeasuredFigures([], null, null), new GearOutcome(GearState.Gone, null));
+            return (new LoadMeasurements([], null, null), new GearOutcome(GearState.Gone, null));
         return await FigureAsync(gear, cancellationToken);
     }
 
@@ -107,7 +107,7 @@ public sealed class LibraryEditor(Store store)
     /// <param name="isStruckOut">Whether it is to be struck out.</param>
     /// <param name="cancellationToken">Gives up.</param>
     /// <exception cref="StorageException">The medium failed.</exception>
-    public async Task<(MeasuredFigures Figures, GearOutcome Outcome)> StrikeOutAsync(
+    public async Task<(LoadMeasurements Figures, GearOutcome Outcome)> StrikeOutAsync(
         Guid gear, Guid reading, bool isStruckOut, CancellationToken cancellationToken = default)
     {
         await store.Gear.Readings.StrikeOutAsync(reading, isStruckOut, cancellationToken);
@@ -115,7 +115,7 @@ public sealed class LibraryEditor(Store store)
     }
 
     /// <summary>Says of the piece what its readings come to. A figure of which there are no readings stays.</summary>
-    private async Task<(MeasuredFigures Figures, GearOutcome Outcome)> FigureAsync(Guid gear, CancellationToken cancellationToken)
+    private async Task<(LoadMeasurements Figures, GearOutcome Outcome)> FigureAsync(Guid gear, CancellationToken cancellationToken)
     {
         for (var attempt = 1; ; attempt++)
         {
@@ -135,5 +135,5 @@ public sealed class LibraryEditor(Store store)
         }
     }
 
-    private static string? Say(string key, MeasuredDraw? draw) => draw is null ? null : $"{key} {draw.Figure}: {DrawFigures.Explain(draw)}";
+    private static string? Say(string key, MeasuredDraw? draw) => draw is null ? null : $"{key} {draw.Figure}: {DrawEstimate.Explain(draw)}";
 }

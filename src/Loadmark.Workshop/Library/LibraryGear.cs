@@ -7,7 +7,7 @@ namespace Loadmark.Workshop.Library;
 /// <summary>A piece of gear of the library, with what its text says.</summary>
 public sealed class LibraryGear
 {
-    private readonly Lazy<GearPieceReading> _reading;
+    private readonly Lazy<GearPieceResult> _reading;
 
     /// <summary>Takes a piece as it is kept.</summary>
     /// <param name="stored">The piece.</param>
@@ -15,7 +15,7 @@ public sealed class LibraryGear
     {
         ArgumentNullException.ThrowIfNull(stored);
         Stored = stored;
-        _reading = new Lazy<GearPieceReading>(() => GearText.Read(stored.Content.Kind, stored.Content.Tag, stored.Content.Text));
+        _reading = new Lazy<GearPieceResult>(() => GearText.Read(stored.Content.Kind, stored.Content.Tag, stored.Content.Text));
     }
 
     /// <summary>The piece as it is kept.</summary>

@@ -8,4 +8,4 @@ namespace Loadmark.Workshop.Library;
 /// <param name="Readings">All readings, struck out ones too, the oldest first.</param>
 /// <param name="Running">What the running currents come to; null when there are none.</param>
 /// <param name="Starting">What the starting currents come to; null when there are none.</param>
-public sealed record MeasuredFigures(ImmutableArray<StoredReading> Readings, MeasuredDraw? Running, MeasuredDraw? Starting);
+public sealed record LoadMeasurements(ImmutableArray<StoredReading> Readings, MeasuredDraw? Running, MeasuredDraw? Starting);

@@ -12,7 +12,7 @@ namespace Loadmark.Workshop.Library;
 /// <param name="Changes">Every change, the oldest first.</param>
 /// <param name="Rigs">The rigs that have it, the last changed first.</param>
 public sealed record ShownGear(
-    LibraryGear Gear, MeasuredFigures Measured, ImmutableArray<GearChange> Changes, ImmutableArray<RigSummary> Rigs)
+    LibraryGear Gear, LoadMeasurements Measured, ImmutableArray<GearChange> Changes, ImmutableArray<RigSummary> Rigs)
 {
     /// <summary>Gathers it.</summary>
     /// <param name="store">What is kept, opened.</param>

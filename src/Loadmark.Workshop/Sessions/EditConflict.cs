@@ -1,7 +1,7 @@
-using Loadmark.Files.Merging;
 using Loadmark.Core.Rigs;
 using Loadmark.Files;
-using Loadmark.Files.Reading;
+using Loadmark.Files.Merging;
+using Loadmark.Files.Parsing;
 using Loadmark.Storage.Rigs;
 
 namespace Loadmark.Workshop.Sessions;

@@ -306,7 +306,7 @@ public sealed class RigSession(RigStore store, LibraryCache? cache = null) : IDi
         Changed?.Invoke(this, EventArgs.Empty);
     }
 
-    private async Task<RigReading> ReadAsync(string text)
+    private async Task<RigFileResult> ReadAsync(string text)
     {
         try
         {
@@ -344,7 +344,7 @@ public sealed class RigSession(RigStore store, LibraryCache? cache = null) : IDi
             .ToHashSet(StringComparer.Ordinal);
         var before = (Check?.Findings ?? []).Items.Where(
             finding => CircuitRules.Rules.Any(rule => rule.Id == finding.Rule) && finding.Subjects.Items.All(known.Contains)).ToList();
-        return RigChecker.Check(rig).With(before, []);
+        return NameplateCheck.Of(rig).With(before, []);
     }
 
     /// <inheritdoc/>

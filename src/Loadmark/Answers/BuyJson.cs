@@ -47,5 +47,5 @@ internal static class BuyJson
         .List("leftOut", static result => result.LeftOut, LeftOut, "Supplies of the list that were not looked at.");
 
     /// <summary>Writes the answer and a line end.</summary>
-    public static void Write(Stream output, BuyResult result) => JsonFigures.WriteLine(output, Purchases, result);
+    public static void Write(Stream output, BuyResult result) => JsonFormat.WriteLine(output, Purchases, result);
 }

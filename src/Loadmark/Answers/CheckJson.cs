@@ -90,7 +90,7 @@ internal static class CheckJson
     /// <summary>Writes the answers, at least one, and a line end.</summary>
     public static void Write(Stream output, IReadOnlyList<CheckAnswer> answers)
     {
-        JsonFigures.WriteLine(output, json =>
+        JsonFormat.WriteLine(output, json =>
         {
             if (answers.Count > 1)
                 json.WriteStartArray();

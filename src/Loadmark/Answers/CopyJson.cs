@@ -9,7 +9,7 @@ namespace Loadmark.Answers;
 internal static class CopyJson
 {
     /// <summary>Writes a backup's report.</summary>
-    public static void Write(Stream output, BackupReport report) => JsonFigures.WriteLine(output, json =>
+    public static void Write(Stream output, BackupReport report) => JsonFormat.WriteLine(output, json =>
     {
         json.WriteStartObject();
         json.WriteString("file", report.File);
@@ -21,7 +21,7 @@ internal static class CopyJson
     });
 
     /// <summary>Writes the report of restoring.</summary>
-    public static void Write(Stream output, RestoreReport report) => JsonFigures.WriteLine(output, json =>
+    public static void Write(Stream output, RestoreReport report) => JsonFormat.WriteLine(output, json =>
     {
         json.WriteStartObject();
         json.WriteString("file", report.File);
@@ -34,7 +34,7 @@ internal static class CopyJson
     });
 
     /// <summary>Writes why there is none.</summary>
-    public static void Write(Stream output, StorageException fault) => JsonFigures.WriteLine(output, json =>
+    public static void Write(Stream output, StorageException fault) => JsonFormat.WriteLine(output, json =>
     {
         json.WriteStartObject();
         json.WriteString("fault", JsonNamingPolicy.KebabCaseLower.ConvertName(fault.Fault.ToString()));

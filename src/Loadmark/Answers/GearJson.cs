@@ -55,7 +55,7 @@ internal static class GearJson
         .Figure(
             "uncertaintyFromMeterAmps", static draw => (decimal?)draw.FromMeter,
             "What the meter has to do with it, A; null where its accuracy is not known.", Presence.OrNull)
-        .Text("how", static draw => DrawFigures.Explain(draw), "How the figure came about, in a sentence.");
+        .Text("how", static draw => DrawEstimate.Explain(draw), "How the figure came about, in a sentence.");
 
     private static JsonShape<StoredReading> Reading { get; } = new JsonShape<StoredReading>("MeterReading", "One reading.")
         .Word("of", static one => JsonWords.Of(one.Reading.Kind), JsonWords.DrawKinds, "What was measured.")
@@ -72,7 +72,7 @@ internal static class GearJson
         .Text("note", static one => one.Reading.Note, "What there is to say of it; null for nothing.", Presence.OrNull)
         .Flag("struckOut", static one => one.IsStruckOut, "Whether somebody has struck it out, so that it does not count.");
 
-    private static JsonShape<MeasuredFigures> Measured { get; } = new JsonShape<MeasuredFigures>("", "")
+    private static JsonShape<LoadMeasurements> Measured { get; } = new JsonShape<LoadMeasurements>("", "")
         .Value("running", static measured => measured.Running, Draw, Presence.OrNull)
         .Value("starting", static measured => measured.Starting, Draw, Presence.OrNull)
         .List("readings", static measured => measured.Readings, Reading, "The readings, struck out ones too, the oldest first.");
@@ -132,14 +132,14 @@ internal static class GearJson
         .Include(Measured, static one => one.Measured);
 
     /// <summary>Writes a list and a line end.</summary>
-    public static void WriteList(Stream output, IReadOnlyList<ListedGear> gear) => JsonFigures.WriteLine(output, List, gear);
+    public static void WriteList(Stream output, IReadOnlyList<ListedGear> gear) => JsonFormat.WriteLine(output, List, gear);
 
     /// <summary>Writes one piece and a line end.</summary>
-    public static void Write(Stream output, ShownGear shown) => JsonFigures.WriteLine(output, Shown, shown);
+    public static void Write(Stream output, ShownGear shown) => JsonFormat.WriteLine(output, Shown, shown);
 
     /// <summary>Writes what readings come to, with the piece, and a line end.</summary>
-    public static void Write(Stream output, StoredGear gear, MeasuredFigures measured) =>
-        JsonFigures.WriteLine(output, MeasuredLoad, new MeasuredGear(new LibraryGear(gear), measured));
+    public static void Write(Stream output, StoredGear gear, LoadMeasurements measured) =>
+        JsonFormat.WriteLine(output, MeasuredLoad, new MeasuredGear(new LibraryGear(gear), measured));
 
     /// <summary>A moment as every program reads it (ISO 8601, UTC).</summary>
     public static string Moment(DateTimeOffset moment) =>

@@ -43,10 +43,10 @@ internal static class ImportJson
     /// <param name="result">What was done with them.</param>
     /// <param name="leftOut">The columns that were not taken, each with why.</param>
     public static void Write(Stream output, ImportPreview preview, ImportResult result, IReadOnlyList<string> leftOut) =>
-        JsonFigures.WriteLine(output, Taken, new ImportedGear(preview, result, leftOut));
+        JsonFormat.WriteLine(output, Taken, new ImportedGear(preview, result, leftOut));
 
     /// <summary>Writes what was exported and a line end.</summary>
-    public static void WriteExport(Stream output, string file, int count) => JsonFigures.WriteLine(output, json =>
+    public static void WriteExport(Stream output, string file, int count) => JsonFormat.WriteLine(output, json =>
     {
         json.WriteStartObject();
         json.WriteString("file", file);

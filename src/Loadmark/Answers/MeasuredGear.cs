@@ -5,4 +5,4 @@ namespace Loadmark.Answers;
 /// <summary>A piece of gear, and what its readings come to.</summary>
 /// <param name="Gear">The piece.</param>
 /// <param name="Measured">Its readings, and what they come to.</param>
-internal sealed record MeasuredGear(LibraryGear Gear, MeasuredFigures Measured);
+internal sealed record MeasuredGear(LibraryGear Gear, LoadMeasurements Measured);

@@ -11,10 +11,10 @@ internal static class NameplateFieldsJson
 {
     private const string PlaceAbout = "Where it stands in the text: the first character from 0, and how many, in UTF-16 code units";
 
-    private static JsonShape<FieldReading<string>> WordField { get; } =
+    private static JsonShape<FieldResult<string>> WordField { get; } =
         Field("WordField", new JsonText("A word that it may be."));
 
-    private static JsonShape<FieldReading<decimal?>> FigureField { get; } =
+    private static JsonShape<FieldResult<decimal?>> FigureField { get; } =
         Field("FigureField", new JsonNumber(new ValueDescription(JsonKind.Number, "A figure that it may be, in V, A or W.")));
 
     private static JsonShape<Nameplate> Fields { get; } = new JsonShape<Nameplate>("", "How the reading of each field went.")
@@ -35,8 +35,8 @@ internal static class NameplateFieldsJson
             "unreadAt", static nameplate => nameplate.Unread.Select(static unread => Numbers(unread.Place)), PlaceOf(PlaceAbout + "."),
             "Where what was not understood stands.");
 
-    private static JsonShape<FieldReading<T>> Field<T>(string name, JsonValue<T> candidate) =>
-        new JsonShape<FieldReading<T>>(name, "How the reading of a field went.")
+    private static JsonShape<FieldResult<T>> Field<T>(string name, JsonValue<T> candidate) =>
+        new JsonShape<FieldResult<T>>(name, "How the reading of a field went.")
             .Word("state", static field => JsonWords.Of(field.State), JsonWords.FieldStates, "How it went.")
             .Value(
                 "at", static field => field.State != FieldState.Absent && field.Place is { } place ? Numbers(place) : null,
@@ -47,16 +47,16 @@ internal static class NameplateFieldsJson
 
     private static IReadOnlyList<decimal?> Numbers(Place place) => [place.Start, place.Length];
 
-    private static FieldReading<string> OfWords<T>(Field<T> field, Func<T, string> wordOf)
+    private static FieldResult<string> OfWords<T>(Field<T> field, Func<T, string> wordOf)
         where T : struct =>
         new(field.State, field.Place, field.Candidates.IsEmpty ? [] : [.. field.Candidates.Select(wordOf)]);
 
-    private static FieldReading<decimal?> OfFigures<TUnit>(ModeFigures reading, Field<Quantity<TUnit>> unclear)
+    private static FieldResult<decimal?> OfFigures<TUnit>(ModeFigures reading, Field<Quantity<TUnit>> unclear)
         where TUnit : struct, IUnit =>
         new(
             reading.State,
             reading.Place,
             unclear.Candidates.IsEmpty ? [] : [.. unclear.Candidates.Select(static candidate => (decimal?)candidate.Value)]);
 
-    private static FieldReading<string> OfPlace(Place? place) => new(place is null ? FieldState.Absent : FieldState.Read, place, []);
+    private static FieldResult<string> OfPlace(Place? place) => new(place is null ? FieldState.Absent : FieldState.Read, place, []);
 }

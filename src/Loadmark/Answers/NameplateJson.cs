@@ -13,7 +13,7 @@ internal static class NameplateJson
 
     private static JsonShape<Mode> Mode { get; } = new JsonShape<Mode>("Mode", "One setting: a voltage with the current there.")
         .Value(
-            "volts", static mode => JsonFigures.Ends(mode.Volts), Range("The voltage from and to, V; null where it is not known."),
+            "volts", static mode => JsonFormat.Ends(mode.Volts), Range("The voltage from and to, V; null where it is not known."),
             Presence.OrNull)
         .Figure("amps", static mode => mode.Amps?.Value.Value, "The current, A; null where it is not known.", Presence.OrNull)
         .Figure(
@@ -27,13 +27,13 @@ internal static class NameplateJson
             "ampsFrom", static mode => mode.AmpsFrom?.Value, "The lower end where a range of currents is printed, A.", Presence.OrAbsent)
         .When(static mode => mode.Hertz is not null, static members => members
             .Value(
-                "hertz", static mode => JsonFigures.Ends(mode.Hertz), Range("The frequency from and to, Hz, where it is alternating."),
+                "hertz", static mode => JsonFormat.Ends(mode.Hertz), Range("The frequency from and to, Hz, where it is alternating."),
                 Presence.OrNull));
 
     private static JsonShape<MainsInput> Mains { get; } = new JsonShape<MainsInput>("MainsInput", "The mains side.")
-        .Value("volts", static mains => JsonFigures.Ends(mains.Volts), Range("The voltage from and to, V."), Presence.OrNull)
+        .Value("volts", static mains => JsonFormat.Ends(mains.Volts), Range("The voltage from and to, V."), Presence.OrNull)
         .Value(
-            "hertz", static mains => JsonFigures.Ends(mains.Hertz), Range("The frequency from and to, Hz; null where it is not said."),
+            "hertz", static mains => JsonFormat.Ends(mains.Hertz), Range("The frequency from and to, Hz; null where it is not said."),
             Presence.OrNull)
         .Figure("amps", static mains => mains.Amps?.Value, "The current, A; null where it is not said.", Presence.OrNull)
         .Figure("watts", static mains => mains.Watts?.Value, PowerAbout, Presence.OrAbsent)
@@ -42,7 +42,7 @@ internal static class NameplateJson
     private static JsonShape<LowVoltageInput> Input { get; } = new JsonShape<LowVoltageInput>(
             "LowVoltageInput", "The low-voltage side that goes in, of a thing that puts out a low voltage as well.")
         .Value(
-            "volts", static input => JsonFigures.Ends(input.Volts), Range("The voltage from and to, V; null where it is not said."),
+            "volts", static input => JsonFormat.Ends(input.Volts), Range("The voltage from and to, V; null where it is not said."),
             Presence.OrNull)
         .Figure("amps", static input => input.Amps?.Value, "The highest current, A; null where it is not said.", Presence.OrNull)
         .Figure("watts", static input => input.Watts?.Value, PowerAbout, Presence.OrAbsent)
@@ -109,7 +109,7 @@ internal static class NameplateJson
     public static void Write(Stream output, IReadOnlyList<string> texts)
     {
         using var buffered = new BufferedStream(output, 1 << 16);
-        using var json = new Utf8JsonWriter(buffered, JsonFigures.Options);
+        using var json = new Utf8JsonWriter(buffered, JsonFormat.Options);
         for (var index = 0; index < texts.Count; index++)
         {
             Reading.Write(json, NameplateReader.Read(texts[index]));
@@ -119,7 +119,7 @@ internal static class NameplateJson
         }
     }
 
-    private static JsonTuple Range(string about) => JsonFigures.Range(about, "An end of the range.");
+    private static JsonTuple Range(string about) => JsonFormat.Range(about, "An end of the range.");
 
     private static string? WordOf(Field<SupplyForm> form) => form.Value is { } known ? JsonWords.Of(known) : null;
 

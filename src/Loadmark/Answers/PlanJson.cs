@@ -45,5 +45,5 @@ internal static class PlanJson
 
     /// <summary>Writes the answer and a line end.</summary>
     public static void Write(Stream output, PlanResult plan, PlanExplanation explanation) =>
-        JsonFigures.WriteLine(output, Plan, new ExplainedPlan(plan, explanation));
+        JsonFormat.WriteLine(output, Plan, new ExplainedPlan(plan, explanation));
 }

@@ -44,11 +44,11 @@ internal static class RigsJson
         .List("affected", static found => found.Rigs, Affected, "The rigs, the worst first.");
 
     /// <summary>Writes a list and a line end.</summary>
-    public static void Write(Stream output, IReadOnlyList<RigSummary> rigs) => JsonFigures.WriteLine(output, List, rigs);
+    public static void Write(Stream output, IReadOnlyList<RigSummary> rigs) => JsonFormat.WriteLine(output, List, rigs);
 
     /// <summary>Writes the rigs that a piece of gear means something to, and a line end.</summary>
     public static void Write(Stream output, LibraryGear gear, IReadOnlyList<AffectedRig> rigs) =>
-        JsonFigures.WriteLine(output, AllAffected, new GearAndRigs(gear, rigs));
+        JsonFormat.WriteLine(output, AllAffected, new GearAndRigs(gear, rigs));
 
     private static string? WordOf(CheckResult? result) => result is null ? null : JsonWords.Of(result.Verdict);
 }

@@ -56,7 +56,7 @@ internal static class SimulationJson
         .Flag("surgeIsSpent", static outlet => outlet.SurgeIsSpent, "Whether what it bears for a moment was used up.")
         .Value(
             "pulseAmps", static outlet => outlet.Pulse is { } pulse ? [pulse.Least.Value, pulse.Most.Value] : null,
-            JsonFigures.Range(
+            JsonFormat.Range(
                 "What its peak may be where the charging of input capacitors decides it, or may, and that rests on assumed figures, A; "
                 + "null where it is peakAmps.",
                 TupleEnd),
@@ -64,7 +64,7 @@ internal static class SimulationJson
         .Value(
             "pulseSecondsOverLimit",
             static outlet => outlet.Pulse is { } pulse ? [pulse.OverLimitLeast.Value, pulse.OverLimitMost.Value] : null,
-            JsonFigures.Range("How long it may be asked for more than its limit then, s; null where that is secondsOverLimit.", TupleEnd),
+            JsonFormat.Range("How long it may be asked for more than its limit then, s; null where that is secondsOverLimit.", TupleEnd),
             Presence.OrNull)
         .Texts(
             "pulseAssumed", static outlet => outlet.Pulse?.Assumed ?? [],
@@ -119,13 +119,13 @@ internal static class SimulationJson
         .Include(Rest, static answer => answer.Rest);
 
     /// <summary>Writes a steady state, its spread where there is one, and a line end.</summary>
-    public static void Write(Stream output, SettleResult settled, CheckResult check, SpreadResult? spread) => JsonFigures.WriteLine(
+    public static void Write(Stream output, SettleResult settled, CheckResult check, SpreadResult? spread) => JsonFormat.WriteLine(
         output, SteadyState,
         new CircuitAnswer<SettleResult>(
             settled, new CircuitRest(settled.Rig, settled.Totals, check, settled.Assumptions, settled.Untold, spread)));
 
     /// <summary>Writes the first seconds, their spread where there is one, and a line end.</summary>
-    public static void Write(Stream output, StartUpResult started, CheckResult check, SpreadResult? spread) => JsonFigures.WriteLine(
+    public static void Write(Stream output, StartUpResult started, CheckResult check, SpreadResult? spread) => JsonFormat.WriteLine(
         output, FirstSeconds,
         new CircuitAnswer<StartUpResult>(
             started, new CircuitRest(started.Rig, started.Totals, check, started.Assumptions, started.Untold, spread)));

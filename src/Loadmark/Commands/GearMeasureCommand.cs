@@ -51,7 +51,7 @@ internal sealed class GearMeasureCommand(CommandInput input)
         {
             if (_session.Find(await library.Cache.NowAsync(stop), tag, GearKind.Load) is not { } gear)
                 return ExitCode.Unreadable;
-            var measured = (Figures: new MeasuredFigures([], null, null), Outcome: new GearOutcome(GearState.Gone, null));
+            var measured = (Figures: new LoadMeasurements([], null, null), Outcome: new GearOutcome(GearState.Gone, null));
             foreach (var reading in readings)
                 measured = await library.Editor.MeasureAsync(gear.Id, reading, stop);
             if (measured.Outcome.Gear is not { } after || measured.Outcome.State != GearState.Saved)

@@ -76,6 +76,6 @@ internal sealed class StartUpCommand(CommandInput input)
         List<string> head = ["time s", .. waveforms.Series.Select(static series => $"{series.Subject} {series.Unit}")];
         var rows = Enumerable.Range(0, waveforms.Seconds.Length)
             .Select(row => (IReadOnlyList<double>)[waveforms.Seconds[row], .. waveforms.Series.Select(series => series.Values[row])]);
-        return FigureTable.Write(head, rows);
+        return NumberTable.Write(head, rows);
     }
 }

@@ -4,7 +4,7 @@ using System.Text.Json;
 namespace Loadmark.Shapes;
 
 /// <summary>How figures and texts look in every JSON answer: SI units, plain decimals, unknown as null.</summary>
-internal static class JsonFigures
+internal static class JsonFormat
 {
     private const int Decimals = 9; // a nanovolt: below it there is only the dust of divisions
 

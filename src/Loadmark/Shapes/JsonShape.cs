@@ -193,7 +193,7 @@ internal sealed class JsonShape<T>(string name, string about) : JsonValue<T>, IS
         return this;
     }
 
-    private static JsonEncodedText Encode(string key) => JsonEncodedText.Encode(key, JsonFigures.Options.Encoder);
+    private static JsonEncodedText Encode(string key) => JsonEncodedText.Encode(key, JsonFormat.Options.Encoder);
 
     private JsonShape<T> AddText(string key, Func<T, string?> of, ValueDescription description, Presence presence)
     {

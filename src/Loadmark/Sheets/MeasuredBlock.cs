@@ -14,20 +14,20 @@ internal static class MeasuredBlock
     /// <param name="sheet">The page.</param>
     /// <param name="tag">The load's tag.</param>
     /// <param name="measured">What was measured.</param>
-    public static void Write(Sheet sheet, string tag, MeasuredFigures measured)
+    public static void Write(Sheet sheet, string tag, LoadMeasurements measured)
     {
         sheet.Put("MEASURED  ", SheetStyle.Strong).Wrap(tag, sheet.Column, SheetStyle.Strong).EndLine();
         WriteFigure(sheet, "run", measured.Running, measured, DrawKind.Running);
         WriteFigure(sheet, "start", measured.Starting, measured, DrawKind.Starting);
     }
 
-    private static void WriteFigure(Sheet sheet, string key, MeasuredDraw? draw, MeasuredFigures measured, DrawKind kind)
+    private static void WriteFigure(Sheet sheet, string key, MeasuredDraw? draw, LoadMeasurements measured, DrawKind kind)
     {
         if (draw is null)
             return;
         var duration = draw.Duration is { } seconds ? $" for {seconds}" : "";
         sheet.PadTo(Indent).Put(key, SheetStyle.Strong).PadTo(TextColumn)
-            .Wrap($"{draw.Figure}{duration}: {DrawFigures.Explain(draw)}.", TextColumn).EndLine();
+            .Wrap($"{draw.Figure}{duration}: {DrawEstimate.Explain(draw)}.", TextColumn).EndLine();
         var counted = 0;
         foreach (var one in measured.Readings.Where(one => one.Reading.Kind == kind))
         {

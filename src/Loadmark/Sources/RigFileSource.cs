@@ -1,6 +1,6 @@
 using Loadmark.Files;
 using Loadmark.Files.Errors;
-using Loadmark.Files.Reading;
+using Loadmark.Files.Parsing;
 using Loadmark.Hosting;
 using Loadmark.Storage.Faults;
 using Loadmark.Workshop.DataFolders;
@@ -18,7 +18,7 @@ internal sealed class RigFileSource(Surroundings around, string? data) : IRigSou
     public IGearLookup? Library => _gear.Value.IsThere ? _gear.Value : null;
 
     /// <inheritdoc/>
-    public (RigReading Reading, string? Text) ReadWithText(string path, IGearLookup? library)
+    public (RigFileResult Reading, string? Text) ReadWithText(string path, IGearLookup? library)
     {
         try
         {
@@ -34,7 +34,7 @@ internal sealed class RigFileSource(Surroundings around, string? data) : IRigSou
         }
         catch (StorageException fault)
         {
-            return (new RigReading(null, [new FileError(StandardInput.NameOf(path), 1, 1, $"it takes gear from the library, which cannot be read. {fault.Message}") { IsOfWhole = true }]), null);
+            return (new RigFileResult(null, [new FileError(StandardInput.NameOf(path), 1, 1, $"it takes gear from the library, which cannot be read. {fault.Message}") { IsOfWhole = true }]), null);
         }
     }
 

@@ -39,7 +39,7 @@ public sealed class RuleBookTests
         var rule = RuleBook.Rules.Single(rule => rule.Id == name);
         var (rig, subjects) = RuleSamples.All[name];
 
-        var result = RigChecker.Check(rig);
+        var result = NameplateCheck.Of(rig);
 
         var finding = Expect.Breaks(result, name);
         Assert.Equal(rule.Severity, finding.Severity);
@@ -55,7 +55,7 @@ public sealed class RuleBookTests
     public void The_smallest_rig_breaks_no_other_rule_of_the_same_or_a_worse_severity(string name)
     {
         var rule = RuleBook.Rules.Single(rule => rule.Id == name);
-        var result = RigChecker.Check(RuleSamples.All[name].Rig);
+        var result = NameplateCheck.Of(RuleSamples.All[name].Rig);
         Assert.Equal(rule.Severity, result.Verdict);
         Assert.All(result.Findings, finding => Assert.True(finding.Rule == name || finding.Severity < rule.Severity, finding.Rule));
     }
@@ -79,7 +79,7 @@ public sealed class RuleBookTests
     [MemberData(nameof(Names))]
     public void The_page_shows_the_working_as_the_program_gives_it(string name)
     {
-        var working = Expect.Breaks(RigChecker.Check(RuleSamples.All[name].Rig), name).Working;
+        var working = Expect.Breaks(NameplateCheck.Of(RuleSamples.All[name].Rig), name).Working;
         var page = File.ReadAllLines(Path.Combine(Pages(), name + ".md"));
         Assert.Contains(working, page);
     }

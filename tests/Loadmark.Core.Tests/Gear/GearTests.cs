@@ -30,13 +30,13 @@ public sealed class GearTests
     public void Every_known_class_has_figures_whose_stand_in_is_in_their_range()
     {
         // The figures are those of the task (common practice, no source).
-        Assert.Equal(new ClassFigures(new Amps(0.004m), new Amps(0.02m)), ClassFigures.Of(LoadClass.AnalogDrive));
-        Assert.Equal(new ClassFigures(new Amps(0.02m), new Amps(0.05m)), ClassFigures.Of(LoadClass.AnalogModulation));
-        Assert.Equal(new ClassFigures(new Amps(0.1m), new Amps(0.3m)), ClassFigures.Of(LoadClass.Digital));
-        Assert.Null(ClassFigures.Of(LoadClass.Unknown));
+        Assert.Equal(new ClassDraw(new Amps(0.004m), new Amps(0.02m)), ClassDraw.Of(LoadClass.AnalogDrive));
+        Assert.Equal(new ClassDraw(new Amps(0.02m), new Amps(0.05m)), ClassDraw.Of(LoadClass.AnalogModulation));
+        Assert.Equal(new ClassDraw(new Amps(0.1m), new Amps(0.3m)), ClassDraw.Of(LoadClass.Digital));
+        Assert.Null(ClassDraw.Of(LoadClass.Unknown));
         foreach (var one in Enum.GetValues<LoadClass>())
         {
-            if (ClassFigures.Of(one) is { } figures)
+            if (ClassDraw.Of(one) is { } figures)
                 Assert.True(figures.StandIn >= figures.Low && (figures.High is null || figures.StandIn <= figures.High.Value));
         }
     }

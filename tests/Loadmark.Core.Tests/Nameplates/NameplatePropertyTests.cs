@@ -30,7 +30,7 @@ public sealed class NameplatePropertyTests
                     return;
                 var text = NameplateWriter.Write(first);
                 var second = NameplateReader.Read(text);
-                Assert.True(SameReading(first, second), $"{label}\n{ReadingText.Of(first)}\n{text}\n{ReadingText.Of(second)}");
+                Assert.True(SameReading(first, second), $"{label}\n{NameplateText.Of(first)}\n{text}\n{NameplateText.Of(second)}");
                 Assert.Equal(text, NameplateWriter.Write(second));
             },
             iter: 40_000);
@@ -41,7 +41,7 @@ public sealed class NameplatePropertyTests
             label =>
             {
                 var spaced = label.Replace(' ', '\u00A0');
-                Assert.Equal(ReadingText.Of(NameplateReader.Read(label), withUnread: false), ReadingText.Of(NameplateReader.Read(spaced), withUnread: false));
+                Assert.Equal(NameplateText.Of(NameplateReader.Read(label), withUnread: false), NameplateText.Of(NameplateReader.Read(spaced), withUnread: false));
             },
             iter: 5_000);
 
@@ -60,7 +60,7 @@ public sealed class NameplatePropertyTests
         && first.NotUnderstood == second.NotUnderstood
         && first.Derived.SequenceEqual(second.Derived);
 
-    private static string WithoutPlaces(PrintedOutlets group) => ReadingText.Of(group);
+    private static string WithoutPlaces(PrintedOutlets group) => NameplateText.Of(group);
 
     private static LowVoltageInput? WithoutPlaces(LowVoltageInput? input) =>
         input is null ? null : input with { Place = default, Form = input.Form.Value is { } form ? Field<SupplyForm>.Read(form, default) : default };

@@ -15,7 +15,7 @@ public sealed class NameplateReaderTests
     [Theory]
     [MemberData(nameof(Labels))]
     public void Reads_a_label(string label, string reading) =>
-        Assert.Equal(reading, ReadingText.Of(NameplateReader.Read(label)));
+        Assert.Equal(reading, NameplateText.Of(NameplateReader.Read(label)));
 
     [Fact]
     public void The_table_is_as_long_as_it_claims() => Assert.True(LabelTable.Rows.Count >= 300, $"{LabelTable.Rows.Count}");
@@ -65,7 +65,7 @@ public sealed class NameplateReaderTests
     [Fact]
     public void A_text_of_nothing_reads_as_nothing()
     {
-        Assert.Equal("- []", ReadingText.Of(NameplateReader.Read("")));
-        Assert.Equal("- []", ReadingText.Of(NameplateReader.Read(" \n\t\0 ,;-")));
+        Assert.Equal("- []", NameplateText.Of(NameplateReader.Read("")));
+        Assert.Equal("- []", NameplateText.Of(NameplateReader.Read(" \n\t\0 ,;-")));
     }
 }

@@ -4,7 +4,7 @@ using Loadmark.Core.Nameplates;
 namespace Loadmark.Core.Tests.Nameplates;
 
 /// <summary>A reading on one line, all its fields, so that tables of labels stay readable.</summary>
-internal static class ReadingText
+internal static class NameplateText
 {
     public static string Of(Nameplate nameplate, bool withUnread = true)
     {

@@ -4,7 +4,7 @@ using Loadmark.Core.Readings;
 namespace Loadmark.Core.Tests.Readings;
 
 /// <summary>Against the worked examples of JCGM 100:2008 (GUM). Its numbers stand here from memory; each is checked by its own arithmetic.</summary>
-public sealed class DrawFiguresTests
+public sealed class DrawEstimateTests
 {
     private static readonly DateTimeOffset Noon = new(2026, 11, 26, 12, 0, 0, TimeSpan.Zero);
 
@@ -47,7 +47,7 @@ public sealed class DrawFiguresTests
     public void The_meter_of_4_3_7()
     {
         var meter = new MeterAccuracy(14e-6m, new Amps(2e-6m));
-        var draw = DrawFigures.Of([Reading(0.928583m, meter), Reading(0.928559m, meter)], DrawKind.Running)!;
+        var draw = DrawEstimate.Of([Reading(0.928583m, meter), Reading(0.928559m, meter)], DrawKind.Running)!;
         Assert.Equal(0.928571m, draw.Mean.Value);
         Assert.Equal(15e-6, (double)meter.Within(draw.Mean).Value, 0.05e-6);
         Assert.Equal(12e-6, draw.FromScatter!.Value, 0.05e-6);
@@ -60,7 +60,7 @@ public sealed class DrawFiguresTests
     public void More_readings_of_one_meter_do_not_make_it_better()
     {
         var meter = new MeterAccuracy(0.01m, new Amps(0.002m));
-        var (one, many) = (DrawFigures.Of([Reading(0.2m, meter)], DrawKind.Running)!, DrawFigures.Of(Enumerable.Repeat(Reading(0.2m, meter), 100), DrawKind.Running)!);
+        var (one, many) = (DrawEstimate.Of([Reading(0.2m, meter)], DrawKind.Running)!, DrawEstimate.Of(Enumerable.Repeat(Reading(0.2m, meter), 100), DrawKind.Running)!);
         Assert.Equal(0.004 / Math.Sqrt(3), one.FromMeter!.Value, 12);
         Assert.Equal(one.FromMeter.Value, many.FromMeter!.Value, 12);
         Assert.Equal(0, many.FromScatter);
@@ -76,34 +76,34 @@ public sealed class DrawFiguresTests
             Reading(0.52m) with { Kind = DrawKind.Starting, Duration = new Seconds(1.5m) },
             Reading(0.53m) with { Kind = DrawKind.Starting, Duration = new Seconds(1.2m) },
         ];
-        var run = DrawFigures.Of(readings, DrawKind.Running)!;
+        var run = DrawEstimate.Of(readings, DrawKind.Running)!;
         Assert.Equal([2], run.LeftOut);
         Assert.Equal((6, 5, 0.211m), (run.Count, run.Counted, run.Mean.Value));
         Assert.Equal(
             "mean of 5 readings; 1 left out as too far from the rest; from 209 mA to 213 mA; standard uncertainty at least 710 µA, from the readings; the meter's accuracy is not known",
-            DrawFigures.Explain(run));
-        var start = DrawFigures.Of(readings, DrawKind.Starting)!;
+            DrawEstimate.Explain(run));
+        var start = DrawEstimate.Of(readings, DrawKind.Starting)!;
         Assert.Equal((0.525m, 1.5m), (start.Figure.Value, start.Duration!.Value.Value));
-        Assert.EndsWith("too few readings to tell whether one of them is wrong (that takes 5)", DrawFigures.Explain(start), StringComparison.Ordinal);
-        Assert.Null(DrawFigures.Of(readings[..6], DrawKind.Starting));
+        Assert.EndsWith("too few readings to tell whether one of them is wrong (that takes 5)", DrawEstimate.Explain(start), StringComparison.Ordinal);
+        Assert.Null(DrawEstimate.Of(readings[..6], DrawKind.Starting));
     }
 
     [Fact]
     public void Says_what_is_not_known()
     {
-        Assert.Equal("one reading; how sure it is cannot be told: the meter's accuracy is not known, and one reading does not tell how much it varies", DrawFigures.Explain(Of(0.21m)));
+        Assert.Equal("one reading; how sure it is cannot be told: the meter's accuracy is not known, and one reading does not tell how much it varies", DrawEstimate.Explain(Of(0.21m)));
         var meter = new MeterAccuracy(0.01m, new Amps(0.002m));
-        Assert.Equal("one reading; standard uncertainty at least 2.4 mA, from the meter; one reading does not tell how much it varies", DrawFigures.Explain(DrawFigures.Of([Reading(0.21m, meter)], DrawKind.Running)!));
+        Assert.Equal("one reading; standard uncertainty at least 2.4 mA, from the meter; one reading does not tell how much it varies", DrawEstimate.Explain(DrawEstimate.Of([Reading(0.21m, meter)], DrawKind.Running)!));
         Assert.Equal(
             "mean of 2 readings; from 210 mA to 214 mA; standard uncertainty 3.1 mA (readings 2 mA, meter 2.4 mA); too few readings to tell whether one of them is wrong (that takes 5)",
-            DrawFigures.Explain(DrawFigures.Of([Reading(0.21m, meter), Reading(0.214m, meter)], DrawKind.Running)!));
+            DrawEstimate.Explain(DrawEstimate.Of([Reading(0.21m, meter), Reading(0.214m, meter)], DrawKind.Running)!));
     }
 
     [Fact]
     public void The_figure_lies_among_the_readings_and_within_its_uncertainty_of_their_mean() =>
         Gen.Select(Gen.Int[1, 999_999].Select(value => value * 1e-6m), Gen.Int[0, 1000]).Array[1, 12].Sample(all =>
         {
-            var draw = DrawFigures.Of(all.Select(one => Reading(one.Item1, new MeterAccuracy(one.Item2 * 1e-5m, new Amps(1e-4m)))), DrawKind.Running)!;
+            var draw = DrawEstimate.Of(all.Select(one => Reading(one.Item1, new MeterAccuracy(one.Item2 * 1e-5m, new Amps(1e-4m)))), DrawKind.Running)!;
             Assert.InRange(draw.Mean.Value, draw.Least.Value - 1e-20m, draw.Most.Value + 1e-20m);
             Assert.InRange((double)Math.Abs(draw.Figure.Value - draw.Mean.Value), 0, draw.Uncertainty!.Value);
             Assert.True(draw.Uncertainty >= draw.FromMeter);
@@ -137,7 +137,7 @@ public sealed class DrawFiguresTests
         Assert.Equal(expected, problem);
     }
 
-    private static MeasuredDraw Of(params decimal[] amps) => DrawFigures.Of(amps.Select(value => Reading(value)), DrawKind.Running)!;
+    private static MeasuredDraw Of(params decimal[] amps) => DrawEstimate.Of(amps.Select(value => Reading(value)), DrawKind.Running)!;
 
     private static DrawReading Reading(decimal amps, MeterAccuracy? meter = null) => new() { Current = new Amps(amps), Meter = meter, Taken = Noon };
 }

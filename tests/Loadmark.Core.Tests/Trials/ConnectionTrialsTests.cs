@@ -45,7 +45,7 @@ public sealed class ConnectionTrialsTests
         foreach (var volts in label.Modes.Select(mode => mode.Volts?.Low))
         {
             var plugged = rig.Unplug(connection.Load).Plug(new Feed { From = [outlet], At = volts is { } at ? [at] : [], To = [connection.Load] });
-            Assert.Contains(RigChecker.Check(plugged).Refusing(), finding => Keys(finding).Any(key => !before.Contains(key))
+            Assert.Contains(NameplateCheck.Of(plugged).Refusing(), finding => Keys(finding).Any(key => !before.Contains(key))
                 || (finding.Subjects.Contains(connection.Load) && finding.Subjects.Contains(outlet.ToString())));
         }
     });
@@ -63,7 +63,7 @@ public sealed class ConnectionTrialsTests
         var fed = Assert.Single(Feeds(after), feed => feed.To.Contains(connection.Load));
         Assert.Single(fed.To, connection.Load);
         Assert.Contains(outlet, fed.From);
-        Assert.Equal(RigChecker.Check(after), connection.Best.Check);
+        Assert.Equal(NameplateCheck.Of(after), connection.Best.Check);
 
         // Every other feed, without the load, stands where it stood; the one that was plugged into has what it had.
         var rest = Feeds(rig).Select(feed => feed with { To = [.. feed.To.Where(id => id != connection.Load)] }).Where(feed => feed.To.Count > 0).ToList();
@@ -77,7 +77,7 @@ public sealed class ConnectionTrialsTests
         rig =>
         {
             var outlet = Outlets(rig)[0];
-            var connections = new ConnectionTrials(rig, RigChecker.Check(rig), RigChecker.Check).On(outlet);
+            var connections = new ConnectionTrials(rig, NameplateCheck.Of(rig), NameplateCheck.Of).On(outlet);
             Assert.Equal(rig.Loads.Select(load => load.Id), connections.Select(connection => connection.Load));
             Assert.All(connections, connection =>
                 Assert.Equal(Feeds(rig).Any(feed => feed.From.Contains(outlet) && feed.To.Contains(connection.Load)), connection.IsThere));
@@ -198,7 +198,7 @@ public sealed class ConnectionTrialsTests
     private static Connection Try(RigBuilder builder, string outlet, string load)
     {
         var rig = builder.Build();
-        return new ConnectionTrials(rig, RigChecker.Check(rig), RigChecker.Check).Connect(new OutletRef(outlet.Split('/')[0], outlet.Split('/')[1]), load);
+        return new ConnectionTrials(rig, NameplateCheck.Of(rig), NameplateCheck.Of).Connect(new OutletRef(outlet.Split('/')[0], outlet.Split('/')[1]), load);
     }
 
     private static IEnumerable<Feed> Feeds(Rig rig) => rig.Wired ?? [];
@@ -214,8 +214,8 @@ public sealed class ConnectionTrialsTests
                 return;
             var outlets = Outlets(rig);
             var outlet = outlets[outletPick % outlets.Length];
-            var present = RigChecker.Check(rig);
-            var connection = new ConnectionTrials(rig, present, RigChecker.Check).Connect(outlet, rig.Loads[loadPick % rig.Loads.Count].Id);
+            var present = NameplateCheck.Of(rig);
+            var connection = new ConnectionTrials(rig, present, NameplateCheck.Of).Connect(outlet, rig.Loads[loadPick % rig.Loads.Count].Id);
             assert(rig, present, outlet, connection);
         },
         iter: Rigs);

@@ -14,16 +14,16 @@ public sealed class RemedyTrialsTests
     public void What_is_offered_takes_the_finding_away_and_makes_the_rig_better() => Gen.Select(WiredRigGen.Rig(), Gen.Int[0, 99]).Sample(
         (rig, pick) =>
         {
-            var check = RigChecker.Check(rig);
+            var check = NameplateCheck.Of(rig);
             if (check.Findings.Count == 0)
                 return;
             var finding = check.Findings[pick % check.Findings.Count];
-            var remedies = RemedyTrials.Find(rig, check, finding, RigChecker.Check, TestContext.Current.CancellationToken);
+            var remedies = RemedyTrials.Find(rig, check, finding, NameplateCheck.Of, TestContext.Current.CancellationToken);
 
             Assert.True(remedies.Count <= RemedyTrials.Most);
             Assert.All(remedies, remedy =>
             {
-                Assert.Equal(RigChecker.Check(remedy.Rig), remedy.Check);
+                Assert.Equal(NameplateCheck.Of(remedy.Rig), remedy.Check);
                 Assert.True(Severities.IsBetter(remedy.Check, check), remedy.What);
                 Assert.DoesNotContain(remedy.Check.Findings, other => other.Rule == finding.Rule && other.Subjects == finding.Subjects);
                 Assert.Matches("^(Set|Use|Plug|Unplug) ", remedy.What);
@@ -97,17 +97,17 @@ public sealed class RemedyTrialsTests
     public void Cancelled_before_it_begins_it_offers_nothing()
     {
         var rig = LeftAt18().Build();
-        var check = RigChecker.Check(rig);
+        var check = NameplateCheck.Of(rig);
         using var stop = new CancellationTokenSource();
         stop.Cancel();
-        Assert.Empty(RemedyTrials.Find(rig, check, check.Findings[0], RigChecker.Check, stop.Token));
+        Assert.Empty(RemedyTrials.Find(rig, check, check.Findings[0], NameplateCheck.Of, stop.Token));
     }
 
     private static IReadOnlyList<Trial> Remedies(Rig rig, string rule)
     {
-        var check = RigChecker.Check(rig);
+        var check = NameplateCheck.Of(rig);
         var finding = check.Findings.First(finding => finding.Rule == rule);
-        return RemedyTrials.Find(rig, check, finding, RigChecker.Check, TestContext.Current.CancellationToken);
+        return RemedyTrials.Find(rig, check, finding, NameplateCheck.Of, TestContext.Current.CancellationToken);
     }
 
     /// <summary>As examples/left-at-18.rig.yaml.</summary>

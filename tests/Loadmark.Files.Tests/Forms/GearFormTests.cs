@@ -240,7 +240,7 @@ public sealed class GearFormTests
         Assert.Equal(isRefused(values), faults(values) > 0);
     }
 
-    private static void AssertSame<T>(T expected, FormReading<T> reading)
+    private static void AssertSame<T>(T expected, FormResult<T> reading)
         where T : class
     {
         Assert.Empty(reading.Faults);

@@ -38,7 +38,7 @@ internal sealed class BruteForce
         _bare = WiredRig.Of(_rig);
         _only = only;
         _certain = certain;
-        _idleSupplies = RigChecker.Check(_bare).Findings.Items.Where(finding => finding.Rule == RuleId.MainsMismatch && finding.Severity >= Severity.Fails)
+        _idleSupplies = NameplateCheck.Of(_bare).Findings.Items.Where(finding => finding.Rule == RuleId.MainsMismatch && finding.Severity >= Severity.Fails)
             .Select(finding => finding.Subjects[0]).ToHashSet(StringComparer.Ordinal);
         _fedByPinned = Enumerable.Range(0, _bare.Loads.Count).Where(load => _bare.Loads[load].Feeds.Count > 0).Sum(static load => 1 << load);
         _usedByPinned = Enumerable.Range(0, _bare.Outlets.Count).Where(outlet => _bare.Outlets[outlet].Feeds.Count > 0).Sum(static outlet => 1 << outlet);
@@ -184,7 +184,7 @@ internal sealed class BruteForce
         Tried++;
         var rig = _rig with { Wired = [.. feeds] };
         var wired = WiredRig.Of(rig);
-        var check = RigChecker.Check(wired);
+        var check = NameplateCheck.Of(wired);
         return check.Findings.Items.Any(Refuses) || wired.Feeds.Items.Any(IsDoubtfulPurchase) ? null : Levels.Of(rig, wired, check);
     }
 

@@ -11,7 +11,7 @@ internal static class Levels
     public static decimal[] Of(Rig rig)
     {
         var wired = WiredRig.Of(rig);
-        return Of(rig, wired, RigChecker.Check(wired));
+        return Of(rig, wired, NameplateCheck.Of(wired));
     }
 
     public static decimal[] Of(Rig rig, WiredRig wired, CheckResult check)

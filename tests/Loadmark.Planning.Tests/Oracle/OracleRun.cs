@@ -154,7 +154,7 @@ internal sealed record OracleRun
 
         if (rig.Loads.Items.Any(static load => load.Rating.Load.Label is { PrintsVoltAmps: true }))
             yield return "a load with a figure in VA";
-        if (RigChecker.Check(rig).Findings.Items.Any(static finding => finding.Rule == RuleId.MainsMismatch && finding.Severity > Severity.Note))
+        if (NameplateCheck.Of(rig).Findings.Items.Any(static finding => finding.Rule == RuleId.MainsMismatch && finding.Severity > Severity.Note))
             yield return "a supply that may not be for the mains";
     }
 }

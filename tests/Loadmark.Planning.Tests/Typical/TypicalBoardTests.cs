@@ -13,7 +13,7 @@ public sealed class TypicalBoardTests
         for (var seed = 1; seed <= Boards; seed++)
         {
             var text = new TypicalBoard(seed).Write();
-            var check = RigChecker.Check(Rigs.Read(text));
+            var check = NameplateCheck.Of(Rigs.Read(text));
             Assert.True(check.Verdict <= Severity.Note, $"{check.Verdict}: {string.Join('\n', check.Findings)}\n{text}");
             Assert.True(check.Findings.Count <= 1, $"{string.Join('\n', check.Findings)}\n{text}");
         }
@@ -33,7 +33,7 @@ public sealed class TypicalBoardTests
             var text = new TypicalBoard(seed).Write();
             var start = text.IndexOf("label: \"", StringComparison.Ordinal) + 8;
             var changed = text[..start] + label + text[text.IndexOf('"', start)..];
-            Assert.True(RigChecker.Check(Rigs.Read(changed)).Verdict >= atLeast, changed);
+            Assert.True(NameplateCheck.Of(Rigs.Read(changed)).Verdict >= atLeast, changed);
         }
     }
 }

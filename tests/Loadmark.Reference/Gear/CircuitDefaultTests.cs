@@ -4,7 +4,7 @@ namespace Loadmark.Reference.Gear;
 
 /// <summary>Figures that the trade goes by and nobody has published as a standard: common practice, no source.</summary>
 [Trait("Source", "common practice, no source")]
-public sealed class CommonFigureTests
+public sealed class CircuitDefaultTests
 {
     [Fact(DisplayName = "9 V at 5 A is 45 W (common practice, no source)")]
     public void Nine_volts_at_five_amps() => Assert.Equal(new Watts(45), new Volts(9) * new Amps(5));
@@ -22,7 +22,7 @@ public sealed class CommonFigureTests
     [InlineData("valve", 500, 500)]
     public void Class_draws(string kind, int low, int? high)
     {
-        var figures = ClassFigures.Of(new LoadKind(kind).Class);
+        var figures = ClassDraw.Of(new LoadKind(kind).Class);
 
         Assert.NotNull(figures);
         Assert.Equal(low / 1000m, figures.Low.Value);

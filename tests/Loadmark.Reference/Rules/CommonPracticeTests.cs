@@ -123,14 +123,14 @@ public sealed class CommonPracticeTests
     [Fact(DisplayName = "Nothing plugged in is open, not good (common practice, no source)")]
     public void Nothing_plugged_in_is_open()
     {
-        var result = RigChecker.Check(new Rig { Name = "Boxed", Loads = [SmallRig.Load("drive-3", "9V DC centre negative", 20)], Supplies = [SmallRig.Supply(SmallRig.Outlet("1", "9V⎓ 500mA"))] });
+        var result = NameplateCheck.Of(new Rig { Name = "Boxed", Loads = [SmallRig.Load("drive-3", "9V DC centre negative", 20)], Supplies = [SmallRig.Supply(SmallRig.Outlet("1", "9V⎓ 500mA"))] });
 
         Assert.Equal(Severity.Open, result.Verdict);
         Assert.True(result.IsRefused);
     }
 
     /// <summary>A load of 80 mA, a small outlet 1 and an outlet 2 of 500 mA; the other outlet stays free.</summary>
-    private static CheckResult CheckTwoOutlets(string smallOutlet, bool feedSmall) => RigChecker.Check(new Rig
+    private static CheckResult CheckTwoOutlets(string smallOutlet, bool feedSmall) => NameplateCheck.Of(new Rig
     {
         Name = "Two outlets",
         Loads = [SmallRig.Load("chorus-1", "9V DC centre negative", 80)],

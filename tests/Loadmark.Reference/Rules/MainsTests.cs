@@ -70,7 +70,7 @@ public sealed partial class MainsTests
             Mains = inputOnly ? nameplate : null,
             Outlets = [SmallRig.Outlet("1", "9V⎓ 500mA")],
         };
-        var result = RigChecker.Check(new Rig
+        var result = NameplateCheck.Of(new Rig
         {
             Name = "Abroad",
             Mains = new RigMains(new Volts(volts), new Frequency(hertz)),

@@ -29,7 +29,7 @@ public static class SmallRig
     {
         ValueList<string> tags = new([.. loads.Select(load => load.Id)]);
         var chain = new Lead { Id = "chain", Type = LeadType.DaisyChain, Plugs = loads.Length };
-        return RigChecker.Check(new Rig
+        return NameplateCheck.Of(new Rig
         {
             Name = "One outlet",
             Loads = new([.. loads]),

@@ -77,7 +77,7 @@ public sealed partial class TransformerTests
             Wired = [SmallRig.Feed("1", "drive-3")],
         });
         Assert.Equal(new Volts(9) * OpenVoltage.AssumedRatio, OpenVoltage.Of(rig.Feeds[0].Outlets[0], new Volts(9))!.Value.Value);
-        var finding = Assert.Single(RigChecker.Check(rig).Findings, static finding => finding.Rule == RuleId.Unregulated);
+        var finding = Assert.Single(NameplateCheck.Of(rig).Findings, static finding => finding.Rule == RuleId.Unregulated);
         Assert.Equal(Severity.Unsure, finding.Severity);
         Assert.Contains("1.4 × 9 V = 12.6 V", finding.Working, StringComparison.Ordinal);
     }
@@ -88,7 +88,7 @@ public sealed partial class TransformerTests
     private static double Flux(double volts, double hertz, double turns) => volts / (PerTurn * hertz * turns);
 
     private static IEnumerable<Finding> Mains(string label, int volts, int hertz) => SmallRig.Of(
-        RigChecker.Check(new Rig
+        NameplateCheck.Of(new Rig
         {
             Name = "Abroad",
             Mains = new RigMains(new Volts(volts), new Frequency(hertz)),

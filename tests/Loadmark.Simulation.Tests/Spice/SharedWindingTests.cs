@@ -50,7 +50,7 @@ public sealed class SharedWindingTests(ITestOutputHelper output)
     [InlineData("supplies: { heaters: { isolated: yes, outlets: { 1-2: 9V AC 1A } } }", "[ { from: heaters/1, to: preamp-1 }, { from: heaters/2, to: preamp-2 } ]", false)]
     public void The_rule_calls_the_one_harm_and_the_other_not(string supplies, string wired, bool isHarm)
     {
-        var check = RigChecker.Check(RigText.Read(
+        var check = NameplateCheck.Of(RigText.Read(
             $$"""
             rig: a
             loads: { preamp-1: { label: 9V AC 100mA }, preamp-2: { label: 9V AC 100mA } }

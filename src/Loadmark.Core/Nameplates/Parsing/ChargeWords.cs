@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <summary>
 /// Whether a label with a low-voltage input tells that the thing holds a charge of its own, so that the input is for charging: a power

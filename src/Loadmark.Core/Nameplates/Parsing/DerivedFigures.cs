@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Loadmark.Core.Gear;
 
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <summary>
 /// Computes the figure a mode does not print, and finds printed figures that do not agree: P = V·I for direct current, S = V·I with

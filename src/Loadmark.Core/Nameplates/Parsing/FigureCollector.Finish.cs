@@ -1,7 +1,7 @@
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <content>What only the whole label can tell: the input, repeated and doubtful figures.</content>
-internal sealed partial class FigureReading
+internal sealed partial class FigureCollector
 {
     /// <summary>How far volts times amps may be from the watts that bear out a doubtful figure; labels round by less.</summary>
     private const decimal Tolerance = 0.05m;

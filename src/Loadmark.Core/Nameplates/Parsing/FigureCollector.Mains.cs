@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <content>The mains input and frequencies.</content>
-internal sealed partial class FigureReading
+internal sealed partial class FigureCollector
 {
     /// <summary>The mains input in the making; null when none is printed.</summary>
     public FigureGroup? Mains { get; private set; }

@@ -1,7 +1,7 @@
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <content>Outlets that the label tells apart.</content>
-internal sealed partial class FigureReading
+internal sealed partial class FigureCollector
 {
     /// <summary>The index that stands for no outlets told apart.</summary>
     public const int NoOutlet = -1;

@@ -1,7 +1,7 @@
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <content>Powers, in watts and in volt-amperes.</content>
-internal sealed partial class FigureReading
+internal sealed partial class FigureCollector
 {
     /// <summary>A power was read, or several: in watts, in volt-amperes, or in both.</summary>
     public void AddWatts(ReadOnlySpan<PrintedFigure> watts)

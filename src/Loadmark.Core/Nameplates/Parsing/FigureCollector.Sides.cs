@@ -1,7 +1,7 @@
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <content>Which side figures are of: what goes in, what comes out, the mains.</content>
-internal sealed partial class FigureReading
+internal sealed partial class FigureCollector
 {
     /// <summary>Whether the words so far are about an input, mains or not.</summary>
     public bool AtInput => _side == Sign.Input;

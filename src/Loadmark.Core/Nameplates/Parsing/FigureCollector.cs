@@ -1,7 +1,7 @@
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <summary>Gathers the figures of a label into modes and the mains input, in the order printed.</summary>
-internal sealed partial class FigureReading
+internal sealed partial class FigureCollector
 {
     /// <summary>
     /// From this voltage up a figure is mains: the lowest nominal mains voltage is 100 V (IEC 60038, table 1), and no

@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <summary>Figures that belong together while a label is being read: a mode, or the mains input, in the making.</summary>
 internal sealed class FigureGroup
@@ -35,8 +35,8 @@ internal sealed class FigureGroup
     /// <summary>The word it stands under: input, output or mains; a new line when none does.</summary>
     public char Side { get; set; } = Sign.NewLine;
 
-    /// <summary>Index of the outlets it is of; <see cref="FigureReading.NoOutlet"/> when the label tells none apart.</summary>
-    public int Outlet { get; set; } = FigureReading.NoOutlet;
+    /// <summary>Index of the outlets it is of; <see cref="FigureCollector.NoOutlet"/> when the label tells none apart.</summary>
+    public int Outlet { get; set; } = FigureCollector.NoOutlet;
 
     /// <summary>From its first figure to its last.</summary>
     public Place Place

@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <summary>Takes the values out of a phrase of figures: "9-18 V or 24 V" is a range and a single value.</summary>
 internal static class FigureParser

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <summary>
 /// Makes one character out of the many that print alike: every dash, every space, full-width letters and digits,

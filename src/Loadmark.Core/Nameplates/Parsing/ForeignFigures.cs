@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <summary>Which figures beside a word are of something else than the low-voltage supply.</summary>
 [Flags]

@@ -1,6 +1,6 @@
 using Loadmark.Core.Gear;
 
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <summary>What a label says of direct and alternating, so far.</summary>
 internal record struct FormMarks(bool Direct, bool Alternating, Place Place)

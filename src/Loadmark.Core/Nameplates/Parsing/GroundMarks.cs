@@ -1,6 +1,6 @@
 using Loadmark.Core.Gear;
 
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <summary>What a label says of the side that is joined to ground, so far.</summary>
 internal record struct GroundMarks(bool Negative, bool Positive, Place Place)

@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <summary>What a label says of isolation, so far.</summary>
 internal record struct IsolationMarks(bool Isolated, bool Common, Place Place)

@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <summary>Writes a figure so that the label reader reads exactly the same number back.</summary>
 internal static class LabelFigure

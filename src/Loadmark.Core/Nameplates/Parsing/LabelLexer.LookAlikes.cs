@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <content>Figures in which letters stand for digits.</content>
 internal ref partial struct LabelLexer

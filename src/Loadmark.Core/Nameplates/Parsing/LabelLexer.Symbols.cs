@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <content>Everything that is neither a letter nor a digit: signs, dashes, bars, punctuation.</content>
 internal ref partial struct LabelLexer

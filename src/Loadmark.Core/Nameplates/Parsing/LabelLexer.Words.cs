@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <content>Letters: words, units, and what is written onto them.</content>
 internal ref partial struct LabelLexer

@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <summary>Splits a folded label into tokens. Runs of letters and digits are either figures through and through or identifiers.</summary>
 internal ref partial struct LabelLexer

@@ -1,9 +1,9 @@
 using Loadmark.Core.Gear;
 
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <content>Contacts with their signs, and plugs.</content>
-internal ref partial struct LabelReading
+internal ref partial struct LabelParser
 {
     private void ReadContact(Phrase phrase, Span<Token> tokens)
     {

@@ -1,7 +1,7 @@
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <content>Voltages, currents, powers, frequencies; totals and what stands aside.</content>
-internal ref partial struct LabelReading
+internal ref partial struct LabelParser
 {
     private void ReadVolts(int index, Span<Token> tokens, char limit)
     {

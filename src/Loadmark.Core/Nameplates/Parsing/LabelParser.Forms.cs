@@ -1,7 +1,7 @@
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <content>Direct and alternating, and regulation.</content>
-internal ref partial struct LabelReading
+internal ref partial struct LabelParser
 {
     /// <summary>"AC/DC adaptor" names the thing; in "9 V AC adaptor" the form is the voltage's.</summary>
     private void ReadTitle(int index, Span<Token> tokens)

@@ -1,7 +1,7 @@
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <content>Isolation, ground, and what was not understood.</content>
-internal ref partial struct LabelReading
+internal ref partial struct LabelParser
 {
     private void ReadIsolation(int index, Span<Token> tokens)
     {

@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <content>The low-voltage input, and the side that figures are of.</content>
-internal ref partial struct LabelReading
+internal ref partial struct LabelParser
 {
     /// <summary>
     /// "12 V d.c. IN 9 V d.c. OUT": voltages come first, each with its word after it, the last word with none. One voltage alone

@@ -1,7 +1,7 @@
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <content>What outlets say alike is said of the label.</content>
-internal ref partial struct LabelReading
+internal ref partial struct LabelParser
 {
     /// <summary>Moves what the outlets say alike to the label.</summary>
     private void Lift(List<PrintedOutletGroup> outlets)

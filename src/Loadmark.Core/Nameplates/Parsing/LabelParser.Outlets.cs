@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
 using System.Text;
 
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <content>Outlets that the label tells apart.</content>
-internal ref partial struct LabelReading
+internal ref partial struct LabelParser
 {
     /// <summary>"9 V 100 mA per outlet", "each output": the word begins nothing where a figure has been read.</summary>
     private readonly bool IsPerOutlet(int index)
@@ -138,7 +138,7 @@ internal ref partial struct LabelReading
             return [];
         var outlets = new List<PrintedOutletGroup>();
         var figures = new List<List<FigureGroup>>();
-        for (var i = FigureReading.NoOutlet; i < _figures.Outlets.Count; i++)
+        for (var i = FigureCollector.NoOutlet; i < _figures.Outlets.Count; i++)
         {
             var groups = _figures.Groups.Where(group => group.Outlet == i).ToList();
             if (!groups.Exists(static group => group.IsMode))

@@ -1,9 +1,9 @@
 using Loadmark.Core.Gear;
 
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <summary>Puts the phrases of one label together and marks the tokens that were understood.</summary>
-internal ref partial struct LabelReading
+internal ref partial struct LabelParser
 {
     /// <summary>How far to look for a neighbour that gives a word its meaning; keeps reading linear.</summary>
     private const int Reach = 8;
@@ -11,7 +11,7 @@ internal ref partial struct LabelReading
     private readonly Span<Token> _tokens;
     private readonly ReadOnlySpan<Phrase> _phrases;
     private readonly string _text;
-    private readonly FigureReading _figures = new();
+    private readonly FigureCollector _figures = new();
     private FormMarks _waitingForms;
     private FormMarks _forms;
     private FormMarks _inputForms;
@@ -47,7 +47,7 @@ internal ref partial struct LabelReading
     /// <param name="text">The label as given.</param>
     /// <param name="tokens">Its tokens.</param>
     /// <param name="phrases">Its phrases, which cover every token once.</param>
-    public LabelReading(string text, Span<Token> tokens, ReadOnlySpan<Phrase> phrases)
+    public LabelParser(string text, Span<Token> tokens, ReadOnlySpan<Phrase> phrases)
     {
         _text = text;
         _tokens = tokens;

@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <content>Words beside which a figure is not of the low-voltage supply.</content>
 internal static partial class LabelWords

@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <summary>The words of labels, in small letters. Switches, not tables: they need no start-up.</summary>
 internal static partial class LabelWords

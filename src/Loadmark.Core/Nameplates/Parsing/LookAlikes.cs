@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <summary>
 /// Figures in which letters stand for the digits they look like ("l00mA", "3OOmA", "1BV", "300rnA"), as scanners and tired eyes

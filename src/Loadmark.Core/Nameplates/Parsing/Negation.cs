@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <summary>
 /// Follows "not", "never", "except" through a label: what they govern says what the thing is not. Where their reach ends

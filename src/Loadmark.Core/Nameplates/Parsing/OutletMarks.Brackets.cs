@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <content>Outlets named in brackets, before their figures or after them.</content>
 internal ref partial struct OutletMarks

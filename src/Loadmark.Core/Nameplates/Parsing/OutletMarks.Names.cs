@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <content>Outlets named by their connector or their channel.</content>
 internal ref partial struct OutletMarks

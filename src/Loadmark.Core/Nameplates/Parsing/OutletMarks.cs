@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <summary>
 /// Finds the numbers of a label that name outlets ("OUT 1-3 9 V", "5: 12 V") or count them ("8 outputs", "6 x 9 V", "9 V ×6"),

@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <summary>A stretch of tokens that means something together.</summary>
 /// <param name="Kind">What it is: a constant of <see cref="PhraseKind"/>, or the sign of its single token.</param>

@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <content>The rules of contacts with their signs and of connectors with their sizes.</content>
 internal ref partial struct PhraseGrammar

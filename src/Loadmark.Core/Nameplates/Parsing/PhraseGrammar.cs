@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <summary>
 /// The grammar of a label's phrases, over the alphabet of <see cref="Sign"/>: recursive descent with backtracking. It

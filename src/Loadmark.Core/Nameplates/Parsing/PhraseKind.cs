@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <summary>The kinds of phrases of more than one token. A single token that is no phrase keeps its sign as its kind.</summary>
 internal static class PhraseKind

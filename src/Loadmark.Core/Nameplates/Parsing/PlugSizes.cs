@@ -1,6 +1,6 @@
 using Loadmark.Core.Gear;
 
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <summary>Reads the sizes of connectors.</summary>
 internal static class PlugSizes

@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <summary>
 /// Reads polarity drawn in characters after IEC 60417-5926: a sign, a line, the sleeve as an arc with the centre as a

@@ -1,6 +1,6 @@
 using Loadmark.Core.Gear;
 
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <summary>What a label says of the centre contact, so far.</summary>
 internal record struct PolarityMarks(bool Negative, bool Positive, Place Place)

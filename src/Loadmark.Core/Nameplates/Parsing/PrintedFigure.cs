@@ -1,6 +1,6 @@
 using Loadmark.Core.Gear;
 
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <summary>One figure as printed, in the coherent unit: a single value or a range.</summary>
 /// <param name="Low">The lowest value.</param>

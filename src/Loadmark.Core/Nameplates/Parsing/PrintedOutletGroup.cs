@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <summary>Outlets that a label tells apart, while it is being read.</summary>
 internal sealed class PrintedOutletGroup

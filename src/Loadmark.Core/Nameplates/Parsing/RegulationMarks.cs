@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <summary>What a label says of regulation, so far.</summary>
 internal record struct RegulationMarks(bool Regulated, bool Unregulated, bool Linear, Place Place)

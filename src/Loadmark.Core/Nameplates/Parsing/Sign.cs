@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <summary>
 /// The alphabet a label is spelled in once it has been lexed: one character for each token, so that the grammar of

@@ -1,7 +1,7 @@
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <summary>One token of a label.</summary>
-/// <param name="Sign">What it is, from <see cref="Nameplates.Reading.Sign"/>.</param>
+/// <param name="Sign">What it is, from <see cref="Nameplates.Parsing.Sign"/>.</param>
 /// <param name="Start">Index of its first character.</param>
 /// <param name="End">Index just past its last character.</param>
 /// <param name="Spaced">Whether white space stands before it.</param>

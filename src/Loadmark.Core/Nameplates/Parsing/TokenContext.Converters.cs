@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <content>What a thing makes of one voltage: converters, and voltages inside.</content>
 internal static partial class TokenContext
@@ -15,7 +15,7 @@ internal static partial class TokenContext
             if (tokens[i].Sign != Sign.To || !IsFigure(tokens, i + 1, Sign.Volt))
                 continue;
             var volts = tokens[i - 1].Sign is Sign.Direct or Sign.Alternating ? i - 3 : i - 2;
-            if (IsFigure(tokens, volts, Sign.Volt) && tokens[volts].Value < FigureReading.LowestMains)
+            if (IsFigure(tokens, volts, Sign.Volt) && tokens[volts].Value < FigureCollector.LowestMains)
                 tokens[i].Sign = Sign.Arrow;
         }
     }

@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <content>Figures in pieces: grouped by spaces, broken by gaps, begun with a point.</content>
 internal static partial class TokenContext

@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <content>Figures of something else than the low-voltage supply: signals, cells, what is inside.</content>
 internal static partial class TokenContext
@@ -165,7 +165,7 @@ internal static partial class TokenContext
             return;
         for (var j = 0; j + 1 < tokens.Length; j++)
         {
-            if (j != after && IsFigure(tokens, j, Sign.Volt) && tokens[j].Value < FigureReading.LowestMains)
+            if (j != after && IsFigure(tokens, j, Sign.Volt) && tokens[j].Value < FigureCollector.LowestMains)
             {
                 Identify(tokens.Slice(after, 2));
                 return;

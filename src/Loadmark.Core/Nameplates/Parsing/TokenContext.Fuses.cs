@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <content>Figures that are not the thing's own: ratings of fuses. Signs before a figure.</content>
 internal static partial class TokenContext

@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <summary>Resolves what a token is by its neighbours, where the token alone does not say.</summary>
 internal static partial class TokenContext

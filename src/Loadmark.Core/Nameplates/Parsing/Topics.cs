@@ -1,4 +1,4 @@
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <summary>Finds what a label speaks of in words and drawings that were not understood.</summary>
 internal static class Topics

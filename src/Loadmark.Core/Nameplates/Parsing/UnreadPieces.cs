@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Loadmark.Core.Nameplates.Reading;
+namespace Loadmark.Core.Nameplates.Parsing;
 
 /// <summary>Gathers what was not understood into pieces that read well: words side by side are one piece.</summary>
 internal static class UnreadPieces

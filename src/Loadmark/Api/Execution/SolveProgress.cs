@@ -34,7 +34,7 @@ internal sealed class SolveProgress : IProgress<PlanProgress>, IProgress<BuyProg
     public string Write(TimeSpan elapsed)
     {
         var output = new ArrayBufferWriter<byte>();
-        using (var json = new Utf8JsonWriter(output, JsonFigures.Options))
+        using (var json = new Utf8JsonWriter(output, JsonFormat.Options))
             ProgressJson.Progress.Write(json, new ReportedProgress(elapsed, _last));
 
         return Encoding.UTF8.GetString(output.WrittenSpan);

@@ -12,9 +12,9 @@ internal static class GearBody
     /// <param name="request">The request.</param>
     /// <param name="refusal">What keeps it as a whole from being read; null where nothing does.</param>
     /// <returns>The rows, refused ones too; null where it cannot be read.</returns>
-    public static GearFileReading? Read(ApiRequest request, out Problem? refusal)
+    public static GearFileResult? Read(ApiRequest request, out Problem? refusal)
     {
-        GearFileReading file;
+        GearFileResult file;
         if (request.MediaType == ApiContent.Json && BodyObject.IsText(request.Body.Span))
         {
             // What a generated client sends of a text, be it YAML or a table.

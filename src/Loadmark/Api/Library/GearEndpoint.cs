@@ -115,7 +115,7 @@ internal sealed class GearEndpoint(Store store, LibraryCache cache, LibraryEdito
         if (TypedReadings.Read(run, start, meter, note, clock.GetUtcNow(), out var complaint, mark: "") is not { Count: > 0 } readings)
             return new ProblemResult(
                 new Problem(ProblemKind.BadRequest, complaint ?? "The body has to say what the meter showed, as run or start."));
-        var (figures, outcome) = (new MeasuredFigures([], null, null), new GearOutcome(GearState.Gone, null));
+        var (figures, outcome) = (new LoadMeasurements([], null, null), new GearOutcome(GearState.Gone, null));
         foreach (var reading in readings)
             (figures, outcome) = await editor.MeasureAsync(gear.Id, reading, context.RequestAborted);
         return outcome.State == GearState.Saved

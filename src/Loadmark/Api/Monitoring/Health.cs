@@ -32,7 +32,7 @@ internal sealed class Health(RigStore store, TimeProvider clock)
         context.Response.StatusCode = trouble is null ? StatusCodes.Status200OK : StatusCodes.Status503ServiceUnavailable;
         var uptime = Math.Round((decimal)clock.GetElapsedTime(_begin).TotalSeconds, 3);
         return TypedResults.Bytes(
-            AnswerBytes.Of(output => JsonFigures.WriteLine(output, HealthJson.Health, new HealthReport(uptime, trouble))), ApiContent.Json);
+            AnswerBytes.Of(output => JsonFormat.WriteLine(output, HealthJson.Health, new HealthReport(uptime, trouble))), ApiContent.Json);
     }
 
     /// <summary>What is wrong with the store, in words; null where nothing is. Asked of the store itself each time.</summary>

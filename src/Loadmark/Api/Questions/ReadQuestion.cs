@@ -35,7 +35,7 @@ internal sealed class ReadQuestion(ApiLimits limits) : IQuestion
             return new Problem(ProblemKind.BadRequest, $"{texts.Count} texts; at most {limits.MostTexts} are read at once.");
         if (request.AnswerTypeOf(Operation) == ApiContent.JsonLines)
             return new Computation((_, _) => AnswerBytes.Of(output => NameplateJson.Write(output, texts)));
-        return new Computation((_, _) => AnswerBytes.Of(output => JsonFigures.WriteLine(output, json =>
+        return new Computation((_, _) => AnswerBytes.Of(output => JsonFormat.WriteLine(output, json =>
         {
             json.WriteStartArray();
             foreach (var text in texts)

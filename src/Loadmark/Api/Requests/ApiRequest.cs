@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Loadmark.Core.Rigs;
 using Loadmark.Files;
-using Loadmark.Files.Reading;
+using Loadmark.Files.Parsing;
 using Loadmark.Storage.Faults;
 using Loadmark.Web.Problems;
 
@@ -43,14 +43,14 @@ internal sealed record ApiRequest(
 
         text = RigFile.Decode(Body.Span, File, out var errors) ?? "";
         refusal = null;
-        return Of(errors.IsEmpty ? ReadRig(text, out refusal) : new RigReading(null, errors), ref refusal);
+        return Of(errors.IsEmpty ? ReadRig(text, out refusal) : new RigFileResult(null, errors), ref refusal);
     }
 
     /// <summary>Reads a text of the body as a rig.</summary>
     /// <param name="text">The text.</param>
     /// <param name="refusal">What keeps the library from being read where the rig takes gear from it; else null.</param>
     /// <returns>The rig, or its errors; null where the library cannot be read.</returns>
-    public RigReading? ReadRig(string text, out Problem? refusal)
+    public RigFileResult? ReadRig(string text, out Problem? refusal)
     {
         refusal = null;
         try
@@ -69,7 +69,7 @@ internal sealed record ApiRequest(
     /// <returns>The rig; null where it cannot be read.</returns>
     public Rig? ReadRig(out Problem? refusal) => ReadRig(out _, out refusal);
 
-    private static Rig? Of(RigReading? reading, ref Problem? refusal)
+    private static Rig? Of(RigFileResult? reading, ref Problem? refusal)
     {
         if (reading is { Rig: null })
             refusal = UnreadableProblem.Of(reading.Errors, []);

@@ -1,5 +1,5 @@
 using System.Buffers;
-using Loadmark.Files.Reading;
+using Loadmark.Files.Parsing;
 using Loadmark.Storage.Faults;
 using Loadmark.Web.Problems;
 using Loadmark.Workshop.Library;

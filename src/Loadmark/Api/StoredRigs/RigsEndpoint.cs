@@ -21,7 +21,7 @@ internal sealed class RigsEndpoint(RigStore store, StoreRequests requests)
     public Task<IResult> ListAsync(HttpContext context) => requests.AnswerAsync(context, RigsOperations.List, async _ =>
     {
         var rigs = await store.ListAsync(context.RequestAborted);
-        return TypedResults.Bytes(AnswerBytes.Of(output => JsonFigures.WriteLine(output, StoredRigJson.List, rigs)), ApiContent.Json);
+        return TypedResults.Bytes(AnswerBytes.Of(output => JsonFormat.WriteLine(output, StoredRigJson.List, rigs)), ApiContent.Json);
     });
 
     /// <summary>Tells one.</summary>
@@ -63,7 +63,7 @@ internal sealed class RigsEndpoint(RigStore store, StoreRequests requests)
     {
         context.Response.Headers.ETag = string.Create(CultureInfo.InvariantCulture, $"\"{rig.Revision}\"");
         context.Response.StatusCode = status;
-        return TypedResults.Bytes(AnswerBytes.Of(output => JsonFigures.WriteLine(output, StoredRigJson.Rig, rig)), ApiContent.Json);
+        return TypedResults.Bytes(AnswerBytes.Of(output => JsonFormat.WriteLine(output, StoredRigJson.Rig, rig)), ApiContent.Json);
     }
 
     private static ProblemResult Missing() => new(new Problem(ProblemKind.NotFound, "There is no such rig, or it was removed."));

@@ -28,7 +28,7 @@ internal static class LogLineText
     private static string Json(LogLine line)
     {
         var output = new ArrayBufferWriter<byte>();
-        using (var json = new Utf8JsonWriter(output, JsonFigures.Options))
+        using (var json = new Utf8JsonWriter(output, JsonFormat.Options))
         {
             json.WriteStartObject();
             json.WriteString("time", line.Time.UtcDateTime.ToString("yyyy-MM-dd'T'HH:mm:ss.fff'Z'", CultureInfo.InvariantCulture));

@@ -13,14 +13,14 @@ public sealed class RigProperties
 
     [Fact]
     public void A_check_answers_and_answers_the_same_again() => WiredRigGen.Rig().Sample(
-        rig => Assert.Equal(RigChecker.Check(rig), RigChecker.Check(rig)), iter: Rigs);
+        rig => Assert.Equal(NameplateCheck.Of(rig), NameplateCheck.Of(rig)), iter: Rigs);
 
     [Fact]
     public void Every_finding_names_subjects_that_the_rig_has() => WiredRigGen.Rig().Sample(
         rig =>
         {
             var known = Known(rig);
-            var result = RigChecker.Check(rig);
+            var result = NameplateCheck.Of(rig);
             Assert.All(result.Findings, finding => AssertNames(finding.Subjects, known, finding.Rule));
             Assert.All(result.Untold, untold => AssertNames(untold.Subjects, known, untold.Rule));
         },
@@ -30,7 +30,7 @@ public sealed class RigProperties
     public void The_verdict_is_the_worst_finding_and_findings_come_worst_first() => WiredRigGen.Rig().Sample(
         rig =>
         {
-            var result = RigChecker.Check(rig);
+            var result = NameplateCheck.Of(rig);
             var severities = result.Findings.Select(finding => finding.Severity).ToList();
             Assert.Equal(severities.OrderDescending(), severities);
             var isOpen = (rig.Wired ?? []).Count == 0;
@@ -53,8 +53,8 @@ public sealed class RigProperties
                 feeds[place] = feeds[place] with { To = [.. feeds[place].To, load.Id] };
             var more = rig with { Loads = [.. rig.Loads, load], Wired = rig.Wired is null ? null : (ValueList<Feed>?)[.. feeds] };
 
-            var before = RigChecker.Check(rig);
-            var after = RigChecker.Check(more);
+            var before = NameplateCheck.Of(rig);
+            var after = NameplateCheck.Of(more);
 
             Assert.True(after.Verdict >= before.Verdict || !before.IsRefused);
             Assert.Subset(Refusals(after), Refusals(before));
@@ -80,7 +80,7 @@ public sealed class RigProperties
             };
             var exchanged = equal with { Wired = equal.Wired is { } wired ? (ValueList<Feed>?)[.. wired.Items.Select(feed => Exchange(feed, names))] : null };
 
-            Assert.Equal(Essence(RigChecker.Check(equal), names), Essence(RigChecker.Check(exchanged), []));
+            Assert.Equal(Essence(NameplateCheck.Of(equal), names), Essence(NameplateCheck.Of(exchanged), []));
         },
         iter: Rigs);
 
@@ -89,7 +89,7 @@ public sealed class RigProperties
         (rig, headroom, more) =>
         {
             HashSet<string> Thin(int percent) =>
-                [.. RigChecker.Check(rig with { Headroom = percent / 100m }).Findings.Where(finding => finding.Rule == "thin-headroom").Select(finding => $"{finding.Subjects}")];
+                [.. NameplateCheck.Of(rig with { Headroom = percent / 100m }).Findings.Where(finding => finding.Rule == "thin-headroom").Select(finding => $"{finding.Subjects}")];
             Assert.Subset(Thin(headroom + more), Thin(headroom));
         },
         iter: Rigs);
@@ -101,8 +101,8 @@ public sealed class RigProperties
         {
             var plain = rig with { Loads = [.. rig.Loads.Items.Select(load => load with { Kind = null })] };
             Assert.Equal(
-                RigChecker.Check(plain).Findings.Select(finding => $"{finding.Rule}: {finding.Subjects}"),
-                RigChecker.Check(Twice(plain)).Findings.Select(finding => $"{finding.Rule}: {finding.Subjects}"));
+                NameplateCheck.Of(plain).Findings.Select(finding => $"{finding.Rule}: {finding.Subjects}"),
+                NameplateCheck.Of(Twice(plain)).Findings.Select(finding => $"{finding.Rule}: {finding.Subjects}"));
         },
         iter: Rigs);
 

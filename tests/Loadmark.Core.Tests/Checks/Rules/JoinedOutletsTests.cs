@@ -76,7 +76,7 @@ public sealed class JoinedOutletsTests
 
         var settings = Two(Plate.Modes((9, 500), (12, 400)), Plate.Modes((9, 500), (12, 400))).Load("preamp-2", Plate.Range(9, 12, 50)).Parallel("brick/1 brick/2", "preamp-2")
             .Build(rig => rig with { Wired = (ValueList<Feed>?)[rig.Wired!.Value[0] with { At = [new Volts(9), new Volts(12)] }] });
-        Expect.Breaks(Core.Checks.RigChecker.Check(settings), "parallel-unequal", "brick/1 9 V ≠ brick/2 12 V");
+        Expect.Breaks(Core.Checks.NameplateCheck.Of(settings), "parallel-unequal", "brick/1 9 V ≠ brick/2 12 V");
     }
 
     [Fact]

@@ -40,7 +40,7 @@ public sealed class MainsSelectorTests
         Assert.DoesNotContain(result.Untold, untold => untold.Rule == "mains-mismatch");
     }
 
-    private static CheckResult Check(string input, int mains) => RigChecker.Check(new Rig
+    private static CheckResult Check(string input, int mains) => NameplateCheck.Of(new Rig
     {
         Name = "r",
         Mains = new RigMains(new Volts(mains), new Frequency(50)),

@@ -60,7 +60,7 @@ public sealed class ReviewTests
     public void A_slip_in_a_tag_of_the_signal_path_is_told()
     {
         var rig = Rig("9V DC 500mA", new Load { Id = "drive-3", Label = NameplateReader.Read("9V DC 12mA") }) with { Signal = ["drive3", "amp"] };
-        Assert.Contains(RigChecker.Check(rig).Findings, finding => finding.Rule == "figure-conflict" && finding.Message == "'drive3' in the signal path is no load of this rig; is drive-3 meant?");
+        Assert.Contains(NameplateCheck.Of(rig).Findings, finding => finding.Rule == "figure-conflict" && finding.Message == "'drive3' in the signal path is no load of this rig; is drive-3 meant?");
     }
 
     [Fact]
@@ -69,7 +69,7 @@ public sealed class ReviewTests
         var rig = Rig("500mA centre negative", new Load { Id = "A", Label = NameplateReader.Read("9V DC 12mA") });
         var supply = rig.Supplies[0] with { Outlets = [.. rig.Supplies[0].Outlets, new Outlet { Id = "2", Label = NameplateReader.Read("9V DC 500mA centre positive") }] };
         rig = rig with { Supplies = [supply], Wired = (ValueList<Feed>)[new Feed { From = [new("s", "1"), new("s", "2")], Joined = Joint.Parallel, To = ["A"] }] };
-        Assert.Contains(RigChecker.Check(rig).Findings, finding => finding.Rule == "parallel-unequal");
+        Assert.Contains(NameplateCheck.Of(rig).Findings, finding => finding.Rule == "parallel-unequal");
     }
 
     [Fact]
@@ -84,23 +84,23 @@ public sealed class ReviewTests
             Leads = [new Lead { Id = "blue" }],
             Wired = new ValueList<Feed>([.. feeds]),
         };
-        Assert.DoesNotContain(RigChecker.Check(rig).Findings, finding => finding.Rule == "lead-short-of-plugs");
-        Assert.Contains(RigChecker.Check(rig with { Leads = [new Lead { Id = "blue", Count = 1 }] }).Findings, finding => finding.Rule == "lead-short-of-plugs");
+        Assert.DoesNotContain(NameplateCheck.Of(rig).Findings, finding => finding.Rule == "lead-short-of-plugs");
+        Assert.Contains(NameplateCheck.Of(rig with { Leads = [new Lead { Id = "blue", Count = 1 }] }).Findings, finding => finding.Rule == "lead-short-of-plugs");
     }
 
     [Fact]
     public void A_lead_may_end_in_another_plug()
     {
         var rig = Rig("9V DC 500mA 5.5x2.1", new Load { Id = "A", Label = NameplateReader.Read("9V DC 12mA 5.5x2.5") });
-        Assert.Contains(RigChecker.Check(rig).Findings, finding => finding.Rule == "plug-mismatch");
+        Assert.Contains(NameplateCheck.Of(rig).Findings, finding => finding.Rule == "plug-mismatch");
         var lead = new Lead { Id = "wide", Plug = Plug.WidePin };
         rig = rig with { Leads = [lead], Wired = (ValueList<Feed>)[rig.Wired!.Value[0] with { Lead = "wide" }] };
-        Assert.DoesNotContain(RigChecker.Check(rig).Findings, finding => finding.Rule == "plug-mismatch");
+        Assert.DoesNotContain(NameplateCheck.Of(rig).Findings, finding => finding.Rule == "plug-mismatch");
     }
 
     private static CheckResult Check(string outlet, string load) => Check(outlet, new Load { Id = "A", Label = NameplateReader.Read(load) });
 
-    private static CheckResult Check(string outlet, Load load) => RigChecker.Check(Rig(outlet, load));
+    private static CheckResult Check(string outlet, Load load) => NameplateCheck.Of(Rig(outlet, load));
 
     private static Rig Rig(string outlet, Load load) => new()
     {

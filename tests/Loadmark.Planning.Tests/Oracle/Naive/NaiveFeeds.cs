@@ -13,7 +13,7 @@ internal sealed class NaiveFeeds(Rig rig, WiredRig wired, IReadOnlySet<string>? 
         foreach (var feed in wired.Feeds)
             yield return new NaiveFeed([.. feed.Outlets], feed.Joined, [.. feed.Outlets.Select(outlet => outlet.Volts)], feed.Lead, 0) { Pinned = feed.Feed };
 
-        var idle = RigChecker.Check(wired).Findings.Items.Where(finding => finding.Rule == RuleId.MainsMismatch && finding.Severity >= Severity.Fails)
+        var idle = NameplateCheck.Of(wired).Findings.Items.Where(finding => finding.Rule == RuleId.MainsMismatch && finding.Severity >= Severity.Fails)
             .Select(finding => finding.Subjects[0]).ToHashSet(StringComparer.Ordinal);
         var free = wired.Outlets.Items.Where(outlet => outlet.Feeds.Count == 0 && !idle.Contains(outlet.Rating.Supply.Id)
             && only?.Contains(outlet.Rating.Supply.Id) is not false).ToList();
