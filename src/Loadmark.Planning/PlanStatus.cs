@@ -9,7 +9,7 @@ public enum PlanStatus
     /// <summary>Every load is fed; whether a better wiring exists was not proven within the time.</summary>
     Feasible,
 
-    /// <summary>It is proven that not every load can be fed; the plan feeds as many as it can.</summary>
+    /// <summary>Not every load can be fed, which is proven; the plan feeds as many as can be.</summary>
     Infeasible,
 
     /// <summary>Neither a wiring for every load nor a proof that there is none was found within the time.</summary>

@@ -26,13 +26,13 @@ public sealed class RigAnalysis
     /// <summary>What all rules say of it, those on its circuit among them.</summary>
     public CheckResult Check { get; private init; }
 
-    /// <summary>Its circuit; null where the question did not need it.</summary>
+    /// <summary>The rig's circuit; null where the question did not need it.</summary>
     public RigCircuit? Circuit { get; private init; }
 
-    /// <summary>Its steady state; null where the question did not need it.</summary>
+    /// <summary>The rig's steady state; null where the question did not need it.</summary>
     public SettleResult? Settled { get; private init; }
 
-    /// <summary>Its first seconds; null where the question did not ask for all of them.</summary>
+    /// <summary>The rig's first seconds; null where the question did not ask for all of them.</summary>
     public StartUpResult? Started { get; private init; }
 
     /// <summary>Analyses a rig. The same rig gives the same result.</summary>

@@ -3,7 +3,7 @@ namespace Loadmark.Circuits.Analyses;
 /// <summary>How a transient ended.</summary>
 public enum TransientStatus
 {
-    /// <summary>At its end.</summary>
+    /// <summary>The analysis came to the end of its time.</summary>
     Completed,
 
     /// <summary>There is no steady state to start from.</summary>

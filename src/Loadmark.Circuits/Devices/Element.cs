@@ -8,10 +8,10 @@ internal abstract class Element(Device device, int index)
 {
     public Device Device { get; } = device;
 
-    /// <summary>Its place among the devices of the netlist.</summary>
+    /// <summary>The element's place among the devices of the netlist, from 0.</summary>
     public int Index { get; } = index;
 
-    /// <summary>Its two nodes in the equations.</summary>
+    /// <summary>The element's two nodes in the equations.</summary>
     public PairSlots Pair { get; protected set; }
 
     /// <summary>What it is doing now.</summary>

@@ -3,7 +3,7 @@ namespace Loadmark.Circuits.Networks;
 /// <summary>What a device with states is doing.</summary>
 public enum DeviceState
 {
-    /// <summary>It has one state only.</summary>
+    /// <summary>A device with one state only.</summary>
     Plain,
 
     /// <summary>Load: drawing its running draw.</summary>
@@ -15,10 +15,10 @@ public enum DeviceState
     /// <summary>Load: dropped out or not started. Outlet: switched off between two tries, or not yet started.</summary>
     Off,
 
-    /// <summary>Outlet: within its limit.</summary>
+    /// <summary>Outlet: giving less than its current limit.</summary>
     Regulating,
 
-    /// <summary>Outlet: at its limit.</summary>
+    /// <summary>Outlet: held at its current limit.</summary>
     Limiting,
 
     /// <summary>Outlet: its node is above its EMF, so it gives nothing.</summary>

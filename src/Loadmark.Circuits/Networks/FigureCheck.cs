@@ -2,7 +2,7 @@ using Loadmark.Circuits.Devices;
 
 namespace Loadmark.Circuits.Networks;
 
-/// <summary>Which figures of a device cannot be.</summary>
+/// <summary>Finds the figures of a device that no real one can have: negative, zero where that means nothing, not finite.</summary>
 internal static class FigureCheck
 {
     /// <summary>The names of the figures at fault.</summary>

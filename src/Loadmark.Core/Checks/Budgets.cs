@@ -34,7 +34,7 @@ internal sealed class Budgets
     /// <summary>One or two for each supply with a total, by amps and by watts.</summary>
     public List<Budget> Supplies { get; }
 
-    /// <summary>All of them.</summary>
+    /// <summary>The budgets of all outlets, banks and supplies that carry something.</summary>
     public List<Budget> All { get; }
 
     /// <summary>Adds up a rig.</summary>

@@ -5,10 +5,10 @@ namespace Loadmark.Core.Checks;
 /// <summary>One thing the program has to say about a rig, with its working.</summary>
 public sealed record Finding
 {
-    /// <summary>The rule.</summary>
+    /// <summary>The rule that has this to say.</summary>
     public required RuleId Rule { get; init; }
 
-    /// <summary>How bad it is.</summary>
+    /// <summary>How bad the finding is.</summary>
     public required Severity Severity { get; init; }
 
     /// <summary>

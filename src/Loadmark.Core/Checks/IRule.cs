@@ -3,7 +3,7 @@ namespace Loadmark.Core.Checks;
 /// <summary>What every rule says of itself, whatever it judges: nameplates or a rig's circuit.</summary>
 public interface IRule
 {
-    /// <summary>Which rule it is. Its page is <c>docs/rules/{Id}.md</c>.</summary>
+    /// <summary>The rule's id. Its page is <c>docs/rules/{Id}.md</c>.</summary>
     RuleId Id { get; }
 
     /// <summary>

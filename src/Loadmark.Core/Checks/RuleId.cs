@@ -1,6 +1,6 @@
 namespace Loadmark.Core.Checks;
 
-/// <summary>Which rule. Its name is a contract: it stands in findings, in JSON, and names the rule's page in <c>docs/rules</c>.</summary>
+/// <summary>The id of a rule. Its name is a contract: it stands in findings, in JSON, and names the rule's page in <c>docs/rules</c>.</summary>
 /// <remarks>Every rule is listed here, so that code asks for a rule by this list and never by a string.</remarks>
 public readonly record struct RuleId
 {
@@ -8,100 +8,100 @@ public readonly record struct RuleId
 
     private RuleId(string name) => _name = name;
 
-    /// <summary>Rule <c>over-voltage</c>.</summary>
+    /// <summary>The id of rule <c>over-voltage</c>.</summary>
     public static RuleId OverVoltage { get; } = new("over-voltage");
 
-    /// <summary>Rule <c>reversed-polarity</c>.</summary>
+    /// <summary>The id of rule <c>reversed-polarity</c>.</summary>
     public static RuleId ReversedPolarity { get; } = new("reversed-polarity");
 
-    /// <summary>Rule <c>ac-into-dc</c>.</summary>
+    /// <summary>The id of rule <c>ac-into-dc</c>.</summary>
     public static RuleId AcIntoDc { get; } = new("ac-into-dc");
 
-    /// <summary>Rule <c>dc-into-ac</c>.</summary>
+    /// <summary>The id of rule <c>dc-into-ac</c>.</summary>
     public static RuleId DcIntoAc { get; } = new("dc-into-ac");
 
-    /// <summary>Rule <c>ac-shared</c>.</summary>
+    /// <summary>The id of rule <c>ac-shared</c>.</summary>
     public static RuleId AcShared { get; } = new("ac-shared");
 
-    /// <summary>Rule <c>ground-short</c>.</summary>
+    /// <summary>The id of rule <c>ground-short</c>.</summary>
     public static RuleId GroundShort { get; } = new("ground-short");
 
-    /// <summary>Rule <c>series-short</c>.</summary>
+    /// <summary>The id of rule <c>series-short</c>.</summary>
     public static RuleId SeriesShort { get; } = new("series-short");
 
-    /// <summary>Rule <c>parallel-unequal</c>.</summary>
+    /// <summary>The id of rule <c>parallel-unequal</c>.</summary>
     public static RuleId ParallelUnequal { get; } = new("parallel-unequal");
 
-    /// <summary>Rule <c>mains-mismatch</c>.</summary>
+    /// <summary>The id of rule <c>mains-mismatch</c>.</summary>
     public static RuleId MainsMismatch { get; } = new("mains-mismatch");
 
-    /// <summary>Rule <c>under-voltage</c>.</summary>
+    /// <summary>The id of rule <c>under-voltage</c>.</summary>
     public static RuleId UnderVoltage { get; } = new("under-voltage");
 
-    /// <summary>Rule <c>outlet-overload</c>.</summary>
+    /// <summary>The id of rule <c>outlet-overload</c>.</summary>
     public static RuleId OutletOverload { get; } = new("outlet-overload");
 
-    /// <summary>Rule <c>start-overload</c>.</summary>
+    /// <summary>The id of rule <c>start-overload</c>.</summary>
     public static RuleId StartOverload { get; } = new("start-overload");
 
-    /// <summary>Rule <c>bank-overload</c>.</summary>
+    /// <summary>The id of rule <c>bank-overload</c>.</summary>
     public static RuleId BankOverload { get; } = new("bank-overload");
 
-    /// <summary>Rule <c>supply-overload</c>.</summary>
+    /// <summary>The id of rule <c>supply-overload</c>.</summary>
     public static RuleId SupplyOverload { get; } = new("supply-overload");
 
-    /// <summary>Rule <c>plug-mismatch</c>.</summary>
+    /// <summary>The id of rule <c>plug-mismatch</c>.</summary>
     public static RuleId PlugMismatch { get; } = new("plug-mismatch");
 
-    /// <summary>Rule <c>unfed</c>.</summary>
+    /// <summary>The id of rule <c>unfed</c>.</summary>
     public static RuleId Unfed { get; } = new("unfed");
 
-    /// <summary>Rule <c>fed-twice</c>.</summary>
+    /// <summary>The id of rule <c>fed-twice</c>.</summary>
     public static RuleId FedTwice { get; } = new("fed-twice");
 
-    /// <summary>Rule <c>outlet-used-twice</c>.</summary>
+    /// <summary>The id of rule <c>outlet-used-twice</c>.</summary>
     public static RuleId OutletUsedTwice { get; } = new("outlet-used-twice");
 
-    /// <summary>Rule <c>lead-short-of-plugs</c>.</summary>
+    /// <summary>The id of rule <c>lead-short-of-plugs</c>.</summary>
     public static RuleId LeadShortOfPlugs { get; } = new("lead-short-of-plugs");
 
-    /// <summary>Rule <c>sags</c>.</summary>
+    /// <summary>The id of rule <c>sags</c>.</summary>
     public static RuleId Sags { get; } = new("sags");
 
-    /// <summary>Rule <c>does-not-start</c>.</summary>
+    /// <summary>The id of rule <c>does-not-start</c>.</summary>
     public static RuleId DoesNotStart { get; } = new("does-not-start");
 
-    /// <summary>Rule <c>shared-return-digital</c>.</summary>
+    /// <summary>The id of rule <c>shared-return-digital</c>.</summary>
     public static RuleId SharedReturnDigital { get; } = new("shared-return-digital");
 
-    /// <summary>Rule <c>return-not-its-own</c>.</summary>
+    /// <summary>The id of rule <c>return-not-its-own</c>.</summary>
     public static RuleId ReturnNotItsOwn { get; } = new("return-not-its-own");
 
-    /// <summary>Rule <c>unregulated</c>.</summary>
+    /// <summary>The id of rule <c>unregulated</c>.</summary>
     public static RuleId Unregulated { get; } = new("unregulated");
 
-    /// <summary>Rule <c>thin-headroom</c>.</summary>
+    /// <summary>The id of rule <c>thin-headroom</c>.</summary>
     public static RuleId ThinHeadroom { get; } = new("thin-headroom");
 
-    /// <summary>Rule <c>voltage-high</c>.</summary>
+    /// <summary>The id of rule <c>voltage-high</c>.</summary>
     public static RuleId VoltageHigh { get; } = new("voltage-high");
 
-    /// <summary>Rule <c>voltage-low</c>.</summary>
+    /// <summary>The id of rule <c>voltage-low</c>.</summary>
     public static RuleId VoltageLow { get; } = new("voltage-low");
 
-    /// <summary>Rule <c>plug-loose</c>.</summary>
+    /// <summary>The id of rule <c>plug-loose</c>.</summary>
     public static RuleId PlugLoose { get; } = new("plug-loose");
 
-    /// <summary>Rule <c>figure-assumed</c>.</summary>
+    /// <summary>The id of rule <c>figure-assumed</c>.</summary>
     public static RuleId FigureAssumed { get; } = new("figure-assumed");
 
-    /// <summary>Rule <c>idle-capacity</c>.</summary>
+    /// <summary>The id of rule <c>idle-capacity</c>.</summary>
     public static RuleId IdleCapacity { get; } = new("idle-capacity");
 
-    /// <summary>Rule <c>figure-conflict</c>.</summary>
+    /// <summary>The id of rule <c>figure-conflict</c>.</summary>
     public static RuleId FigureConflict { get; } = new("figure-conflict");
 
-    /// <summary>Rule <c>figure-derived</c>.</summary>
+    /// <summary>The id of rule <c>figure-derived</c>.</summary>
     public static RuleId FigureDerived { get; } = new("figure-derived");
 
     /// <summary>The name, such as <c>over-voltage</c>; empty for the id of no rule.</summary>

@@ -3,12 +3,12 @@ namespace Loadmark.Core.Fits;
 /// <summary>The answer to whether one thing suits another; greater is worse.</summary>
 public enum Fit
 {
-    /// <summary>It suits.</summary>
+    /// <summary>The one suits the other.</summary>
     Yes,
 
-    /// <summary>It is not known whether it suits: a figure that decides is missing.</summary>
+    /// <summary>Whether the one suits the other is not known: a figure that decides is missing.</summary>
     NotKnown,
 
-    /// <summary>It does not suit.</summary>
+    /// <summary>The one does not suit the other.</summary>
     No,
 }

@@ -40,7 +40,7 @@ public readonly record struct Suitability(
     /// </summary>
     public int Margins => (Plug == PlugFit.Loose || !PlugIsKnown ? 1 : 0) + (Level == VoltageFit.Low ? 1 : 0) + (IsHigh ? 1 : 0);
 
-    /// <summary>Judges.</summary>
+    /// <summary>Judges whether a load may be fed from a point.</summary>
     /// <param name="point">What stands at the plug.</param>
     /// <param name="load">The load.</param>
     public static Suitability Of(FeedPoint point, LoadRating load)

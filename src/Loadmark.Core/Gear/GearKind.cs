@@ -3,7 +3,7 @@ namespace Loadmark.Core.Gear;
 /// <summary>What sort of thing a piece of gear is, as a rig file has them apart.</summary>
 public enum GearKind
 {
-    /// <summary>Something that draws.</summary>
+    /// <summary>A load: something that draws.</summary>
     Load,
 
     /// <summary>A power unit with its outlets.</summary>

@@ -39,7 +39,7 @@ public readonly struct Field<T> : IEquatable<Field<T>>
     /// <summary>Whether both say the same, at the same place.</summary>
     public static bool operator ==(Field<T> left, Field<T> right) => left.Equals(right);
 
-    /// <summary>Whether they differ.</summary>
+    /// <summary>Whether two fields differ.</summary>
     public static bool operator !=(Field<T> left, Field<T> right) => !left.Equals(right);
 
     /// <summary>A field that was read.</summary>

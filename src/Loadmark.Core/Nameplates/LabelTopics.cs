@@ -4,7 +4,7 @@ namespace Loadmark.Core.Nameplates;
 [Flags]
 public enum LabelTopics
 {
-    /// <summary>Nothing.</summary>
+    /// <summary>No topic.</summary>
     None = 0,
 
     /// <summary>Direct or alternating.</summary>

@@ -112,7 +112,7 @@ public sealed class LoadRating
     /// <summary>Figures that do not agree with one another.</summary>
     public ImmutableArray<Disagreement> Disagreements { get; private init; } = [];
 
-    /// <summary>Figures that were computed.</summary>
+    /// <summary>The figures that were computed because they are not printed, each with its arithmetic.</summary>
     public ImmutableArray<Derivation> Derivations { get; private init; } = [];
 
     /// <summary>Joins what is known of a load.</summary>

@@ -18,19 +18,19 @@ public sealed class OutletRating
         Name = name;
     }
 
-    /// <summary>Which outlet it is.</summary>
+    /// <summary>The outlet's supply and id.</summary>
     public OutletRef Reference { get; }
 
-    /// <summary>Its name: <c>brick/5</c>.</summary>
+    /// <summary>The outlet's name: <c>brick/5</c>.</summary>
     public string Name { get; }
 
-    /// <summary>Its supply as the rig file has it.</summary>
+    /// <summary>The outlet's supply as the rig file has it.</summary>
     public Supply Supply { get; }
 
     /// <summary>The outlet as the rig file has it.</summary>
     public Outlet Outlet { get; }
 
-    /// <summary>Its settings, at least one; of unknown voltage where nothing is printed.</summary>
+    /// <summary>The outlet's settings, at least one; of unknown voltage where nothing is printed.</summary>
     public ImmutableArray<OutletMode> Modes { get; private init; }
 
     /// <summary>
@@ -45,7 +45,7 @@ public sealed class OutletRating
     /// </summary>
     public Figure<Polarity> Polarity { get; private init; }
 
-    /// <summary>Its plug. Where nothing is printed, 5.5x2.1: assumed of an outlet for 9 V, else not known.</summary>
+    /// <summary>The outlet's plug. Where nothing is printed, 5.5x2.1: assumed of an outlet for 9 V, else not known.</summary>
     public Figure<Plug> Plug { get; private init; }
 
     /// <summary>Whether its return is its own; not so, assumed, where nothing is stated.</summary>

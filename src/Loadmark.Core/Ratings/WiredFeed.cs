@@ -26,7 +26,7 @@ public sealed class WiredFeed
     /// <summary>The feed as the rig file has it.</summary>
     public Feed Feed { get; }
 
-    /// <summary>Its place in the wiring, from 0.</summary>
+    /// <summary>The feed's place in the wiring, from 0.</summary>
     public int Index { get; }
 
     /// <summary>The outlets it takes from, at least one.</summary>

@@ -12,13 +12,13 @@ public sealed class WiredLoad
         IsFedSupply = isFedSupply;
     }
 
-    /// <summary>What it needs.</summary>
+    /// <summary>What the load needs.</summary>
     public LoadRating Rating { get; private set; }
 
-    /// <summary>Its place among the rig's loads, from 0.</summary>
+    /// <summary>The load's place among the rig's loads, from 0.</summary>
     public int Index { get; }
 
-    /// <summary>Its tag.</summary>
+    /// <summary>The load's tag.</summary>
     public string Id => Rating.Id;
 
     /// <summary>Whether it is the input of one of the rig's supplies, fed by another.</summary>

@@ -16,16 +16,16 @@ public sealed class WiredOutlet
         Select(rating.Modes[0], rating.Modes[0].Volts?.High, isStated: true);
     }
 
-    /// <summary>What it can give.</summary>
+    /// <summary>What the outlet can give.</summary>
     public OutletRating Rating { get; }
 
     /// <summary>What its supply can give in all.</summary>
     public SupplyRating Supply { get; }
 
-    /// <summary>Its place among the rig's outlets, from 0.</summary>
+    /// <summary>The outlet's place among the rig's outlets, from 0.</summary>
     public int Index { get; }
 
-    /// <summary>Its name: <c>brick/5</c>.</summary>
+    /// <summary>The outlet's name: <c>brick/5</c>.</summary>
     public string Name => Rating.Name;
 
     /// <summary>The mode it is set to; its first when it feeds nothing.</summary>

@@ -29,16 +29,16 @@ public sealed class WiredRig
     /// <summary>The rig as the file has it.</summary>
     public Rig Rig { get; }
 
-    /// <summary>Its supplies, in the order of the file.</summary>
+    /// <summary>The rig's supplies, in the order of the file.</summary>
     public ValueList<SupplyRating> Supplies { get; }
 
     /// <summary>All outlets of all supplies, in the order of the file.</summary>
     public ValueList<WiredOutlet> Outlets { get; }
 
-    /// <summary>Its loads, in the order of the file.</summary>
+    /// <summary>The rig's loads, in the order of the file.</summary>
     public ValueList<WiredLoad> Loads { get; }
 
-    /// <summary>Its feeds, in the order of the file; empty when nothing is wired.</summary>
+    /// <summary>The rig's feeds, in the order of the file; empty when nothing is wired.</summary>
     public ValueList<WiredFeed> Feeds { get; }
 
     /// <summary>The returns that carry at least one load, in the order of the wiring.</summary>

@@ -3,7 +3,7 @@ namespace Loadmark.Core.Readings;
 /// <summary>One reading of what a load draws.</summary>
 public sealed record DrawReading
 {
-    /// <summary>What it is of.</summary>
+    /// <summary>The current that was measured: running or starting.</summary>
     public DrawKind Kind { get; init; }
 
     /// <summary>What the meter showed; zero or more.</summary>

@@ -58,10 +58,10 @@ public sealed record Load
     /// <summary>How its current follows its voltage; null when not given, and then its kind decides.</summary>
     public DrawLaw? Draws { get; init; }
 
-    /// <summary>It does not start while its voltage is below this; null when not known.</summary>
+    /// <summary>The load does not start while its voltage is below this; null when not known.</summary>
     public Volts? StartsBelow { get; init; }
 
-    /// <summary>It stops under this voltage; null when not known.</summary>
+    /// <summary>The load stops under this voltage; null when not known.</summary>
     public Volts? StopsBelow { get; init; }
 
     /// <summary>The capacitance across its supply input; null when not known.</summary>

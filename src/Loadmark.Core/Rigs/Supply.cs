@@ -27,7 +27,7 @@ public sealed record Supply
     /// <summary>What it can give over all outlets; null when not given.</summary>
     public SupplyTotal? Total { get; init; }
 
-    /// <summary>Its outlets, in the order of the file.</summary>
+    /// <summary>The supply's outlets, in the order of the file.</summary>
     public ValueList<Outlet> Outlets { get; init; }
 
     /// <summary>Groups of outlets with a limit of their own.</summary>

@@ -26,7 +26,7 @@ public sealed class TextIndex
     private readonly WordList _words;
     private readonly TagList _tags;
 
-    /// <summary>Indexes things.</summary>
+    /// <summary>Makes an index of things by their texts.</summary>
     /// <param name="things">What each can be found by.</param>
     public TextIndex(IReadOnlyList<IndexedText> things)
     {

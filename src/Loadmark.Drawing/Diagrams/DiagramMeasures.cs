@@ -51,7 +51,7 @@ internal sealed record DiagramMeasures
     /// <summary>A row of a wide diagram, where an outlet and a load stand side by side.</summary>
     public double Row => Math.Max(OutletRow, LoadRow);
 
-    /// <summary>The columns.</summary>
+    /// <summary>Lays out the columns of a diagram of a width.</summary>
     /// <param name="width">The width there is, in px.</param>
     /// <param name="wandering">How many leads go up and down past the rows of others.</param>
     public static DiagramMeasures Of(double width, int wandering)

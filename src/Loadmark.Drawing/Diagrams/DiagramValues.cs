@@ -8,6 +8,6 @@ public sealed record DiagramValues
     /// <summary>By outlet (<c>brick/5</c>); those without show the draw that the rig gives.</summary>
     public IReadOnlyDictionary<string, OutletValues> Outlets { get; init; } = FrozenDictionary<string, OutletValues>.Empty;
 
-    /// <summary>By load.</summary>
+    /// <summary>What each load gets, by its tag (<c>delay-2</c>).</summary>
     public IReadOnlyDictionary<string, LoadValues> Loads { get; init; } = FrozenDictionary<string, LoadValues>.Empty;
 }

@@ -30,7 +30,7 @@ internal sealed class SupplyFace
         Height = 11 + (lines.Count * 14) + (((totals.Count + _columns - 1) / _columns) * CellRow);
     }
 
-    /// <summary>The height it needs.</summary>
+    /// <summary>The height that the supply's face needs, px.</summary>
     public double Height { get; }
 
     /// <summary>Lays out a supply's face for a box of some width.</summary>

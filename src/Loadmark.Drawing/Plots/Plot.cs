@@ -29,7 +29,7 @@ public sealed record Plot
     /// <summary>Levels: a limit, where the headroom begins, a threshold.</summary>
     public ImmutableArray<PlotMark> Marks { get; init; } = [];
 
-    /// <summary>Single points.</summary>
+    /// <summary>Single points of the plot.</summary>
     public ImmutableArray<PlotSpot> Spots { get; init; } = [];
 
     /// <summary>Where the cursor stands on the axis to the right; null for none. Labels then say the values there.</summary>

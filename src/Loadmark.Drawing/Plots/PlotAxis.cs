@@ -1,6 +1,6 @@
 namespace Loadmark.Drawing.Plots;
 
-/// <summary>An axis.</summary>
+/// <summary>An axis of a plot: what it is of, and its unit.</summary>
 /// <param name="Label">What it measures: "current".</param>
 /// <param name="Unit">Its unit without prefix: "A"; empty for a plain number.</param>
 public sealed record PlotAxis(string Label, string Unit)

@@ -8,7 +8,7 @@ namespace Loadmark.Drawing.Plots;
 /// <param name="IsStep">Whether each value holds until the next, rather than being joined to it.</param>
 public sealed record PlotLine(string Name, ImmutableArray<PlotValue> Values, bool IsStep = false)
 {
-    /// <summary>Its value at a place: the step's, or between its neighbours; null outside of it.</summary>
+    /// <summary>The line's value at a place: the step's, or between its neighbours; null outside of the line.</summary>
     public double? At(double x)
     {
         var (low, high) = (0, Values.Length - 1);

@@ -7,13 +7,13 @@ namespace Loadmark.Drawing.Scenes;
 /// <param name="Height">Its height, not below 0.</param>
 public readonly record struct Box(double X, double Y, double Width, double Height)
 {
-    /// <summary>Its right edge.</summary>
+    /// <summary>The place of the box's right edge, px.</summary>
     public double Right => X + Width;
 
-    /// <summary>Its lower edge.</summary>
+    /// <summary>The place of the box's lower edge, px.</summary>
     public double Bottom => Y + Height;
 
-    /// <summary>Its middle.</summary>
+    /// <summary>The middle of the box.</summary>
     public Point Middle => new(X + (Width / 2), Y + (Height / 2));
 
     /// <summary>The box with two opposite corners.</summary>

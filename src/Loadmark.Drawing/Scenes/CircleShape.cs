@@ -1,6 +1,6 @@
 namespace Loadmark.Drawing.Scenes;
 
-/// <summary>A circle.</summary>
+/// <summary>A circle, drawn with one ink.</summary>
 /// <param name="Ink">What it is for.</param>
 /// <param name="Centre">Its centre.</param>
 /// <param name="Radius">Its radius, above 0.</param>

@@ -48,7 +48,7 @@ public enum Ink
     /// <summary>A draw that was read or computed, in place of the running draw.</summary>
     GaugeReading,
 
-    /// <summary>A lead.</summary>
+    /// <summary>The line of a lead.</summary>
     LeadLine,
 
     /// <summary>What sets a lead apart: a reversal, a joint, a plug.</summary>
@@ -57,10 +57,10 @@ public enum Ink
     /// <summary>A plug of a lead.</summary>
     LeadPlug,
 
-    /// <summary>Plain text.</summary>
+    /// <summary>Plain text, in the common colour of text.</summary>
     Text,
 
-    /// <summary>Text that steps back.</summary>
+    /// <summary>Text that steps back behind plain text.</summary>
     TextQuiet,
 
     /// <summary>Tags and headings, bold.</summary>

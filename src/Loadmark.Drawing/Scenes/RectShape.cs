@@ -1,6 +1,6 @@
 namespace Loadmark.Drawing.Scenes;
 
-/// <summary>A rectangle.</summary>
+/// <summary>A rectangle, its corners rounded where a radius is given.</summary>
 /// <param name="Ink">What it is for.</param>
 /// <param name="Box">Where it is.</param>
 /// <param name="Corner">The radius of its corners; 0 for sharp ones.</param>

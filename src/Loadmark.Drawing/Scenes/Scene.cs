@@ -5,10 +5,10 @@ namespace Loadmark.Drawing.Scenes;
 /// <summary>A picture as data, in px-like units, y downwards.</summary>
 public sealed record Scene
 {
-    /// <summary>Its width.</summary>
+    /// <summary>The scene's width, px.</summary>
     public required double Width { get; init; }
 
-    /// <summary>Its height.</summary>
+    /// <summary>The scene's height, px.</summary>
     public required double Height { get; init; }
 
     /// <summary>What it is a picture of.</summary>
@@ -17,6 +17,6 @@ public sealed record Scene
     /// <summary>What it shows, in whole sentences, for who does not see it.</summary>
     public required string Description { get; init; }
 
-    /// <summary>Its parts, from the bottom up; in an order that can be read aloud.</summary>
+    /// <summary>The scene's parts, from the bottom up; in an order that can be read aloud.</summary>
     public required ImmutableArray<SceneGroup> Groups { get; init; }
 }

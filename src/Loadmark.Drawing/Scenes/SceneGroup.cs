@@ -9,7 +9,7 @@ public sealed record SceneGroup
     /// <summary>Unique in its scene and the same in every scene of the rig: "outlet brick/5".</summary>
     public required string Key { get; init; }
 
-    /// <summary>What it shows.</summary>
+    /// <summary>The sort of thing that the group shows.</summary>
     public required SubjectKind Kind { get; init; }
 
     /// <summary>The id that findings name it by: "brick/5", "delay-2", "brick", the id of a lead. Empty for what has none.</summary>

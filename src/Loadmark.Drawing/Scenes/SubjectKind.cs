@@ -9,7 +9,7 @@ public enum SubjectKind
     /// <summary>The mains where the rig is played.</summary>
     Mains,
 
-    /// <summary>A supply.</summary>
+    /// <summary>A supply of the rig.</summary>
     Supply,
 
     /// <summary>An outlet of a supply.</summary>
@@ -18,7 +18,7 @@ public enum SubjectKind
     /// <summary>The lead of a feed.</summary>
     Lead,
 
-    /// <summary>A load.</summary>
+    /// <summary>A load of the rig.</summary>
     Load,
 
     /// <summary>A line of a plot.</summary>

@@ -3,12 +3,12 @@ namespace Loadmark.Drawing.Scenes;
 /// <summary>Which part of a text stands at its x.</summary>
 public enum TextAnchor
 {
-    /// <summary>Its left end.</summary>
+    /// <summary>The text begins at its place.</summary>
     Start,
 
-    /// <summary>Its middle.</summary>
+    /// <summary>The middle of the text is at its place.</summary>
     Middle,
 
-    /// <summary>Its right end.</summary>
+    /// <summary>The text ends at its place.</summary>
     End,
 }

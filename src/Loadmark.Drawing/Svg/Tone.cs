@@ -3,10 +3,10 @@ namespace Loadmark.Drawing.Svg;
 /// <summary>The tones that inks are made of; a palette gives each its colour.</summary>
 public enum Tone
 {
-    /// <summary>No colour.</summary>
+    /// <summary>No colour at all.</summary>
     None,
 
-    /// <summary>The sheet.</summary>
+    /// <summary>The colour of the sheet.</summary>
     Paper,
 
     /// <summary>The face of things on the sheet.</summary>
@@ -15,13 +15,13 @@ public enum Tone
     /// <summary>Thin lines that only order.</summary>
     Hair,
 
-    /// <summary>Edges.</summary>
+    /// <summary>The colour of edges.</summary>
     Edge,
 
     /// <summary>Text and leads.</summary>
     Strong,
 
-    /// <summary>Text that steps back.</summary>
+    /// <summary>The colour of text that steps back.</summary>
     Quiet,
 
     /// <summary>The running draw.</summary>
@@ -33,25 +33,25 @@ public enum Tone
     /// <summary>Past the limit.</summary>
     Over,
 
-    /// <summary>Severity harm.</summary>
+    /// <summary>The colour of severity harm.</summary>
     Harm,
 
-    /// <summary>Severity fails.</summary>
+    /// <summary>The colour of severity fails.</summary>
     Fails,
 
-    /// <summary>Severity unsure.</summary>
+    /// <summary>The colour of severity unsure.</summary>
     Unsure,
 
-    /// <summary>Severity noise.</summary>
+    /// <summary>The colour of severity noise.</summary>
     Noise,
 
-    /// <summary>Severity margin.</summary>
+    /// <summary>The colour of severity margin.</summary>
     Margin,
 
-    /// <summary>Severity note.</summary>
+    /// <summary>The colour of severity note.</summary>
     Note,
 
-    /// <summary>Severity good.</summary>
+    /// <summary>The colour of severity good.</summary>
     Good,
 
     /// <summary>First line of a plot.</summary>

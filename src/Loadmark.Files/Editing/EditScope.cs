@@ -3,7 +3,7 @@ namespace Loadmark.Files.Editing;
 /// <summary>How large a piece of the file is written anew where anything in it differs.</summary>
 internal enum EditScope
 {
-    /// <summary>One key's value.</summary>
+    /// <summary>The value of one key of a load, supply, lead or feed.</summary>
     Keys,
 
     /// <summary>One load, supply, lead or feed.</summary>

@@ -6,7 +6,7 @@ namespace Loadmark.Files.Editing;
 /// <param name="text">The text, without a byte order mark.</param>
 internal sealed class SourceText(string text)
 {
-    /// <summary>The text.</summary>
+    /// <summary>The whole text that is being edited.</summary>
     public string Text => text;
 
     /// <summary>The line end that new lines get: the one the text has.</summary>

@@ -7,7 +7,7 @@ namespace Loadmark.Files.Entry;
 /// <summary>Writes rows of texts as separated text (RFC 4180, with line feeds).</summary>
 internal static class CellText
 {
-    /// <summary>Writes rows.</summary>
+    /// <summary>Writes rows of cells as one text.</summary>
     /// <param name="rows">The rows; null is an empty cell, which differs from an empty text.</param>
     /// <param name="separator">A comma, a semicolon or a tab.</param>
     public static string Write(IEnumerable<IEnumerable<string?>> rows, char separator)

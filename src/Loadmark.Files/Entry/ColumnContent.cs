@@ -10,7 +10,7 @@ internal static class ColumnContent
     /// <summary>Whether a text is a figure: a bare number, or words of a label with one.</summary>
     public static bool IsFigure(string text) => PlainNumber.TryRead(text.Trim(), out _) || LineParts.HasFigures(NameplateReader.Read(text));
 
-    /// <summary>The columns.</summary>
+    /// <summary>Tells what each column of a table is by its cells.</summary>
     public static List<EntryColumn> Recognise(List<TableRow> rows)
     {
         var count = rows.Max(row => row.Cells.Length);

@@ -50,7 +50,7 @@ internal sealed class ColumnNames((string Key, IReadOnlyList<string> Names)[] wo
     /// <summary>The names of leads' columns.</summary>
     public static ColumnNames OfLeads { get; } = new([("lead", ["id", "tag", "name"]), .. Of(LeadKeys.Table), OfWords]);
 
-    /// <summary>All keys.</summary>
+    /// <summary>The keys that columns may stand for, all of them.</summary>
     public IEnumerable<string> Keys => words.Select(word => word.Key);
 
     private static (string Key, IReadOnlyList<string> Names) OfWords => (Words, ["keywords", "filed under"]);

@@ -9,7 +9,7 @@ internal sealed record SourceLine(int Number, string Text)
 {
     private static readonly string[] Bullets = ["- ", "* ", "• ", "– "];
 
-    /// <summary>Whether it is indented.</summary>
+    /// <summary>Whether the line is indented.</summary>
     public bool IsIndented => Text.Length > 0 && Text[0] is ' ' or '\t';
 
     /// <summary>The line without spaces round it and without the mark of a list.</summary>

@@ -25,7 +25,7 @@ public sealed record GearPiece
     /// <summary>The tag that a rig knows it by.</summary>
     public string Tag => Load?.Id ?? Supply?.Id ?? Lead!.Id;
 
-    /// <summary>Its name for people; empty when it has none.</summary>
+    /// <summary>The piece's name for people; empty when it has none.</summary>
     public string Name => Load?.Name ?? Supply?.Name ?? "";
 
     /// <summary>
@@ -56,7 +56,7 @@ public sealed record GearPiece
         return new GearPiece { Supply = supply with { FromLibrary = null } };
     }
 
-    /// <summary>A lead.</summary>
+    /// <summary>A lead as a piece of gear.</summary>
     /// <param name="lead">The lead.</param>
     public static GearPiece Of(Lead lead)
     {

@@ -3,9 +3,9 @@ namespace Loadmark.Files.Merging;
 /// <summary>One of the two who edited the same rig.</summary>
 public enum MergeSide
 {
-    /// <summary>Who asks.</summary>
+    /// <summary>The one who asks for the merge.</summary>
     Ours,
 
-    /// <summary>The other.</summary>
+    /// <summary>The other one of the two.</summary>
     Theirs,
 }

@@ -5,7 +5,7 @@ using Loadmark.Files.Trees;
 
 namespace Loadmark.Files.Parsing;
 
-/// <summary>Reads one lead.</summary>
+/// <summary>Reads one lead of a rig file.</summary>
 internal static class LeadReader
 {
     /// <summary>The lead; null, with an error, when its value is not a group of keys.</summary>

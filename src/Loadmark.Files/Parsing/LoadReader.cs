@@ -6,7 +6,7 @@ using Loadmark.Files.Trees;
 
 namespace Loadmark.Files.Parsing;
 
-/// <summary>Reads one load.</summary>
+/// <summary>Reads one load of a rig file.</summary>
 internal static class LoadReader
 {
     /// <summary>The load; null, with an error, when its value is not a group of keys.</summary>

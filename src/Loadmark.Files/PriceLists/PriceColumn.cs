@@ -6,7 +6,7 @@ internal static class PriceColumn
     /// <summary>The supply's name; needed.</summary>
     public const string Supply = "supply";
 
-    /// <summary>What one costs; needed.</summary>
+    /// <summary>The price of one supply; a list has to have this column.</summary>
     public const string Price = "price";
 
     /// <summary>What one weighs, in grams.</summary>
@@ -15,7 +15,7 @@ internal static class PriceColumn
     /// <summary>What is printed on the supply.</summary>
     public const string Label = "label";
 
-    /// <summary>Its outlets with their labels.</summary>
+    /// <summary>The supply's outlets with their labels.</summary>
     public const string Outlets = "outlets";
 
     /// <summary>The limit of all outlets together.</summary>
@@ -24,7 +24,7 @@ internal static class PriceColumn
     /// <summary>Whether each outlet has a return of its own.</summary>
     public const string Isolated = "isolated";
 
-    /// <summary>The mains it takes.</summary>
+    /// <summary>The mains that the supply takes.</summary>
     public const string Mains = "mains";
 
     /// <summary>All of them, in the order that the documentation gives them.</summary>

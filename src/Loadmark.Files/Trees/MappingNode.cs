@@ -5,7 +5,7 @@ namespace Loadmark.Files.Trees;
 /// <summary>Keys with values. No key stands twice.</summary>
 internal sealed class MappingNode(Spot start, bool isFlow) : Node(start)
 {
-    /// <summary>Its entries, in order.</summary>
+    /// <summary>The mapping's entries, in the order of the file.</summary>
     public List<(ScalarNode Key, Node Value)> Entries { get; } = [];
 
     /// <summary>Whether it is written in braces.</summary>

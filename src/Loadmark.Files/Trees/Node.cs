@@ -6,7 +6,7 @@ namespace Loadmark.Files.Trees;
 /// <param name="start">Where it begins.</param>
 internal abstract class Node(Spot start)
 {
-    /// <summary>Where it begins.</summary>
+    /// <summary>Where the node begins in the file.</summary>
     public Spot Start { get; } = start;
 
     /// <summary>Index just past its last character; of a block, past the last character of its last value.</summary>

@@ -2,7 +2,7 @@ using Loadmark.Files.Errors;
 
 namespace Loadmark.Files.Trees;
 
-/// <summary>A text.</summary>
+/// <summary>A node that is a text: a key or a value.</summary>
 internal sealed class ScalarNode(Spot start, string value, bool isPlain) : Node(start)
 {
     /// <summary>The text, without quotes and escapes.</summary>

@@ -2,10 +2,10 @@ using Loadmark.Files.Errors;
 
 namespace Loadmark.Files.Trees;
 
-/// <summary>A list.</summary>
+/// <summary>A node that is a list.</summary>
 internal sealed class SequenceNode(Spot start, bool isFlow) : Node(start)
 {
-    /// <summary>Its items, in order.</summary>
+    /// <summary>The list's items, in the order of the file.</summary>
     public List<Node> Items { get; } = [];
 
     /// <summary>Whether it is written in brackets.</summary>

@@ -3,7 +3,7 @@ using Loadmark.Files.Keys;
 
 namespace Loadmark.Files.Writing;
 
-/// <summary>Writes one load.</summary>
+/// <summary>Writes one load into a rig file.</summary>
 internal static class LoadWriter
 {
     /// <summary>Up to this many keys stand on one line.</summary>

@@ -4,7 +4,7 @@ using Loadmark.Files.Values;
 
 namespace Loadmark.Files.Writing;
 
-/// <summary>Writes one supply.</summary>
+/// <summary>Writes one supply into a rig file.</summary>
 internal static class SupplyWriter
 {
     /// <summary>Of one that is taken from the library, up to this many keys stand on one line.</summary>

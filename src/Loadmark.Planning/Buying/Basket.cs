@@ -6,7 +6,7 @@ internal sealed class Basket(int[] counts) : IEquatable<Basket>
     /// <summary>The counts, one for each offer.</summary>
     public IReadOnlyList<int> Counts { get; } = counts;
 
-    /// <summary>The offers in it.</summary>
+    /// <summary>The places of the offers that the basket has at least one of.</summary>
     public IEnumerable<int> Kinds => Enumerable.Range(0, Counts.Count).Where(offer => Counts[offer] > 0);
 
     /// <summary>The basket with one of an offer less.</summary>

@@ -9,7 +9,7 @@ public enum BuyStatus
     /// <summary>Everything can be fed; whether something cheaper can do it was not proven within the time.</summary>
     Feasible,
 
-    /// <summary>It is proven that nothing on the list feeds everything.</summary>
+    /// <summary>Nothing on the list feeds everything, which is proven.</summary>
     Infeasible,
 
     /// <summary>Neither a combination that feeds everything nor a proof that there is none was found within the time.</summary>

@@ -43,7 +43,7 @@ internal sealed class Carrier
     /// <summary>Whether a demand's loads fit on some outlet.</summary>
     public bool Fits(int demand, bool straightOnly) => Array.Exists(_fits, kind => Fits(kind[demand], straightOnly));
 
-    /// <summary>Its kinds of outlets.</summary>
+    /// <summary>The supply's kinds of outlets.</summary>
     public IReadOnlyList<OutletKind> Kinds => _supply.Kinds;
 
     /// <summary>The most that loads on it can be worth: an upper bound.</summary>

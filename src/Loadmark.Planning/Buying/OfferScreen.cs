@@ -11,7 +11,7 @@ internal sealed class OfferScreen
     private readonly BuyProblem _problem;
     private readonly Dictionary<string, OfferLeftOut> _leftOut = new(StringComparer.Ordinal);
 
-    /// <summary>Sorts offers.</summary>
+    /// <summary>Sorts offers into those to choose from and those left out.</summary>
     public OfferScreen(BuyProblem problem, IReadOnlyList<Offer> offers)
     {
         _problem = problem;
@@ -44,7 +44,7 @@ internal sealed class OfferScreen
     /// <summary>Whether the useful offer of the first index can stand in for that of the second, whatever is fed.</summary>
     public bool[,] Order { get; }
 
-    /// <summary>The others.</summary>
+    /// <summary>The offers that are left out, each with why.</summary>
     public List<OfferLeftOut> LeftOut { get; }
 
     private void LeaveOutHarmful(IReadOnlyList<Offer> offers)

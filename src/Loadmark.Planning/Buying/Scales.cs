@@ -78,7 +78,7 @@ internal sealed class Scales
     public bool IsWorthMore(PricedBasket one, PricedBasket other) =>
         one.Mass <= other.Mass - MassStep || one.Spare >= other.Spare + SpareStep;
 
-    /// <summary>Its price in the user's money.</summary>
+    /// <summary>A basket's price in the user's money.</summary>
     public decimal PriceOf(Basket basket) => basket.Kinds.Sum(offer => _offers[offer].Offer.Price * basket.Counts[offer]);
 
     /// <summary>The fewest milliwatts that are so many whole watts.</summary>

@@ -10,7 +10,7 @@ internal sealed class UnfeedableLoads(
     /// <summary>How often the planner was asked.</summary>
     public int Checks { get; private set; }
 
-    /// <summary>Their tags, in the order of the rig.</summary>
+    /// <summary>The tags of the loads that nothing on the list feeds, in the order of the rig.</summary>
     public List<string> Loads()
     {
         var unfeedable = problem.Demands.Where(IsHopeless).SelectMany(static demand => demand.Loads).ToHashSet(StringComparer.Ordinal);

@@ -15,7 +15,7 @@ internal sealed class FeedDecoder
     private readonly Queue<string>[] _slotLeads;
     private readonly Queue<string>[] _singleLeads;
 
-    /// <summary>Prepares.</summary>
+    /// <summary>Prepares to read a model's values as feeds.</summary>
     public FeedDecoder(PlanProblem problem, WiringModel model)
     {
         _problem = problem;

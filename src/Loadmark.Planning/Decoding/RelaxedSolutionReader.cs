@@ -19,7 +19,7 @@ internal sealed class RelaxedSolutionReader
     private readonly Dictionary<LoadGroup, LinkedList<int>> _left;
     private readonly Dictionary<OutletGroup, OutletGroup> _outlets;
 
-    /// <summary>Prepares.</summary>
+    /// <summary>Prepares to read a relaxed problem's values as a wiring.</summary>
     /// <param name="problem">The model's problem.</param>
     /// <param name="wiring">The model.</param>
     /// <param name="space">What wirings are made of.</param>
@@ -39,7 +39,7 @@ internal sealed class RelaxedSolutionReader
         _outlets = space.Problem.Outlets.ToDictionary(static group => group, group => pools[group.Members[0]]);
     }
 
-    /// <summary>The wiring.</summary>
+    /// <summary>The wiring that a relaxed problem's values stand for.</summary>
     /// <param name="values">The solution: the variables' values by their indices.</param>
     public LiveWiring Read(long[] values)
     {

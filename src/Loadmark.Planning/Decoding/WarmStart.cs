@@ -15,7 +15,7 @@ internal sealed class WarmStart
     private readonly ILookup<(LoadGroup Load, OutletGroup Group), SingleChoice> _singles;
     private readonly long[] _values;
 
-    /// <summary>Prepares.</summary>
+    /// <summary>Prepares to write a wiring that was found as a model's values.</summary>
     /// <param name="problem">The model's problem.</param>
     /// <param name="wiring">The model.</param>
     /// <param name="space">What the wiring is made of.</param>

@@ -14,7 +14,7 @@ internal sealed class FeedSite
     private readonly IReadOnlyList<LoadGroup> _loads;
     private readonly IReadOnlyList<LeadEnds> _ends;
 
-    /// <summary>Describes one.</summary>
+    /// <summary>Describes the site that one or more outlets make.</summary>
     /// <param name="from">The class of sources it is of.</param>
     /// <param name="parts">Its outlets, one for each leg.</param>
     /// <param name="limits">What they can give.</param>
@@ -59,7 +59,7 @@ internal sealed class FeedSite
     /// <summary>How many outlets of its group each leg takes.</summary>
     public int OutletsALeg { get; }
 
-    /// <summary>Its outlets: one, or for outlets in series two.</summary>
+    /// <summary>The site's outlets: one, or for outlets in series two.</summary>
     public SiteOutlet[] Legs { get; }
 
     /// <summary>The largest limits of its outlets, in millionths of an amp.</summary>

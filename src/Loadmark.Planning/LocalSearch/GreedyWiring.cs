@@ -5,7 +5,7 @@ namespace Loadmark.Planning.LocalSearch;
 /// </summary>
 internal static class GreedyWiring
 {
-    /// <summary>Makes it.</summary>
+    /// <summary>Makes the wiring that local search begins with.</summary>
     public static LiveWiring Of(WiringSpace space)
     {
         var wiring = new LiveWiring(space);

@@ -5,7 +5,7 @@ namespace Loadmark.Planning.LocalSearch;
 /// <summary>A feed of a wiring that is being improved.</summary>
 internal sealed class LiveFeed(FeedSite site, int ends)
 {
-    /// <summary>Its outlets.</summary>
+    /// <summary>The site that the feed begins at: its outlets, and how they are joined.</summary>
     public FeedSite FeedSite { get; } = site;
 
     /// <summary>The place of what its lead does to polarity and plug.</summary>
@@ -14,10 +14,10 @@ internal sealed class LiveFeed(FeedSite site, int ends)
     /// <summary>The kind of its lead.</summary>
     public int Kind { get; set; }
 
-    /// <summary>Its loads.</summary>
+    /// <summary>The places of the loads that the feed has.</summary>
     public List<int> Loads { get; } = new(4);
 
-    /// <summary>Its place among the feeds.</summary>
+    /// <summary>The feed's place among the feeds, from 0.</summary>
     public int Place { get; set; }
 
     /// <summary>What its loads count against each leg's limit.</summary>
@@ -29,6 +29,6 @@ internal sealed class LiveFeed(FeedSite site, int ends)
     /// <summary>How many of its loads it is not known to suit, or feeds well under their voltage.</summary>
     public int Doubts { get; set; }
 
-    /// <summary>Who is on it.</summary>
+    /// <summary>What the feed's loads do to one another on their return.</summary>
     public ReturnOccupancy Occupancy;
 }

@@ -51,7 +51,7 @@ internal sealed class LiveWiring
     /// <summary>What each level comes to.</summary>
     public LiveLevels Levels { get; }
 
-    /// <summary>The feeds.</summary>
+    /// <summary>The feeds of the wiring as it is now.</summary>
     public IReadOnlyList<LiveFeed> Feeds => _feeds;
 
     /// <summary>How many loads there are.</summary>

@@ -27,7 +27,7 @@ internal sealed class SimulatedAnnealing
     private double _cost;
     private FoundWiring _lately;
 
-    /// <summary>Prepares.</summary>
+    /// <summary>Prepares to improve a wiring.</summary>
     /// <param name="space">What wirings are made of.</param>
     /// <param name="wiring">The wiring to improve.</param>
     /// <param name="seed">The same seed takes the same changes.</param>

@@ -23,7 +23,7 @@ internal sealed class WiringSpace
         Placements = [.. problem.Loads.Select(BerthsOf)];
     }
 
-    /// <summary>The problem.</summary>
+    /// <summary>The problem whose wirings these are.</summary>
     public PlanProblem Problem { get; }
 
     /// <summary>The kinds of leads, the plain one first.</summary>

@@ -39,7 +39,7 @@ internal sealed class LevelSolver : IDisposable
     private bool _isProven = true;
     private bool _isOnBound = true;
 
-    /// <summary>Prepares.</summary>
+    /// <summary>Prepares to solve a model, level by level.</summary>
     /// <param name="wiring">The model; levels that are done are held fast in it.</param>
     /// <param name="easierBounds">The best vector of an easier problem, for the first levels: no solution's is before it in order.</param>
     /// <param name="limit">How long to bound levels at the most.</param>

@@ -33,7 +33,7 @@ internal sealed class WiringModel
     /// <summary>The solver's model.</summary>
     public CpModel Model { get; } = new();
 
-    /// <summary>Every variable.</summary>
+    /// <summary>Every variable of the model.</summary>
     public VariableTable Variables { get; }
 
     /// <summary>Loads fed alone.</summary>

@@ -7,7 +7,7 @@ namespace Loadmark.Planning.Problem;
 /// <summary>Sorts outlets at their settings into the classes that leads for several loads or outlets take from.</summary>
 internal sealed class FeedClassBuilder(ImmutableArray<Source> sources, decimal headroom)
 {
-    /// <summary>Single outlets.</summary>
+    /// <summary>The classes of feeds from single outlets.</summary>
     public ImmutableArray<FeedClass> Singles() => Classes(sources, Joint.None, 1);
 
     /// <summary>

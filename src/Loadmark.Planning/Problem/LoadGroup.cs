@@ -16,7 +16,7 @@ internal sealed class LoadGroup(int index, LoadRating rating, bool isInSignal)
     private readonly Dictionary<Volts, LoadDraw> _draws = [];
     private readonly List<LoadGroup> _parts = [];
 
-    /// <summary>Its place among the groups.</summary>
+    /// <summary>The group's place among the groups of loads, from 0.</summary>
     public int Index { get; } = index;
 
     /// <summary>What each of them needs, with the highest draw where it depends on the voltage.</summary>
@@ -34,7 +34,7 @@ internal sealed class LoadGroup(int index, LoadRating rating, bool isInSignal)
     /// <summary>How many loads each of them counts as where it stays dark.</summary>
     public int Darkness { get; init; } = 1;
 
-    /// <summary>Their places among the rig's loads, ascending.</summary>
+    /// <summary>The places of the group's loads among the rig's loads, ascending.</summary>
     public List<int> Members { get; } = [];
 
     /// <summary>Whether loads with different draws were merged.</summary>

@@ -6,7 +6,7 @@ namespace Loadmark.Planning.Problem;
 /// <summary>Outlets that are alike in everything a plan looks at.</summary>
 internal sealed class OutletGroup(int index, OutletRating rating, string? sharedReturn, ImmutableArray<Setting> settings, long capacity)
 {
-    /// <summary>Its place among the groups.</summary>
+    /// <summary>The group's place among the groups of outlets, from 0.</summary>
     public int Index { get; } = index;
 
     /// <summary>What each of them gives.</summary>
@@ -37,7 +37,7 @@ internal sealed class OutletGroup(int index, OutletRating rating, string? shared
     /// <summary>The largest limit of their settings, in millionths of an amp; zero when nothing tells.</summary>
     public long Capacity { get; } = capacity;
 
-    /// <summary>Their places among the rig's outlets, ascending.</summary>
+    /// <summary>The places of the group's outlets among the rig's outlets, ascending.</summary>
     public List<int> Members { get; } = [];
 
     /// <summary>Makes one group of several that are alike, of whichever supplies.</summary>

@@ -7,7 +7,7 @@ namespace Loadmark.Planning.Problem;
 /// <param name="Weight">How many loads one of them counts as where it stays dark: more than the rig has.</param>
 internal sealed record PlannedInputs(IReadOnlySet<string> Supplies, int Weight)
 {
-    /// <summary>None.</summary>
+    /// <summary>No supply's input is planned.</summary>
     public static PlannedInputs None { get; } = new(new HashSet<string>(StringComparer.Ordinal), 1);
 
     /// <summary>Whether something that draws is one of them.</summary>

@@ -22,7 +22,7 @@ internal sealed class Source(SourcePart part, decimal headroom)
     /// <summary>The voltage that draws are computed with.</summary>
     public Volts Volts => Part.Setting.Basis;
 
-    /// <summary>Its outlet's group.</summary>
+    /// <summary>The group of the source's outlet.</summary>
     public OutletGroup Group => Part.Group;
 
     /// <summary>What it counts that a load is fed from it; null when it must not be.</summary>

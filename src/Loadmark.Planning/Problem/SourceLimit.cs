@@ -23,7 +23,7 @@ internal sealed class SourceLimit
     /// <summary>How draws are counted against it.</summary>
     public DrawScale Scale { get; }
 
-    /// <summary>The limit.</summary>
+    /// <summary>The limit itself, in whole units, rounded to the safe side.</summary>
     public long Most { get; }
 
     /// <summary>The limit less the headroom.</summary>

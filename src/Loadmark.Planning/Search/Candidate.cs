@@ -57,7 +57,7 @@ internal sealed record Candidate(WiredRig Wired, CheckResult Check, decimal[] Le
         _ => false,
     };
 
-    /// <summary>Its levels in the model's whole units.</summary>
+    /// <summary>The candidate's levels in the model's whole units.</summary>
     public long[] Units() => [.. Enum.GetValues<Level>().Select(level => LevelMeter.Units(level, Levels[(int)level]))];
 
     /// <summary>Whether it is better: lower on the first level that differs.</summary>

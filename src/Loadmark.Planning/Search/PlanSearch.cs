@@ -30,7 +30,7 @@ internal sealed class PlanSearch
     private bool _isRelaxed;
     private Candidate? _best;
 
-    /// <summary>Prepares.</summary>
+    /// <summary>Prepares to search for a rig's best wiring.</summary>
     /// <param name="rig">The rig.</param>
     /// <param name="problem">Its problem, every draw told apart.</param>
     /// <param name="options">How to plan.</param>

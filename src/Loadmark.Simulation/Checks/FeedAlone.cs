@@ -35,7 +35,7 @@ internal sealed class FeedAlone
         _starts = new StartUpOptions { Duration = hasHeater ? null : new Seconds((decimal)slowest + SecondsAfterStarts) };
     }
 
-    /// <summary>Its circuit, to be changed and put back.</summary>
+    /// <summary>The feed's circuit, to be changed and put back.</summary>
     public RigCircuit Circuit => _circuit;
 
     /// <summary>Whether all its loads run as the circuit is now, and came up at the first go.</summary>

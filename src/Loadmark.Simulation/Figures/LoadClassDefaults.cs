@@ -33,10 +33,10 @@ public sealed record LoadClassDefaults(string Name, double InputFarads, double S
     /// <summary>Loads whose kind tells nothing: the smaller capacitor, and thresholds between the two.</summary>
     public static LoadClassDefaults Unknown { get; } = new("kind not known", 100e-6, 0.80, 0.70, 0.100);
 
-    /// <summary>All of them.</summary>
+    /// <summary>The defaults of every class.</summary>
     public static ImmutableArray<LoadClassDefaults> All { get; } = [Analog, Digital, LargeDigital, Valve, Unknown];
 
-    /// <summary>Its figures by name.</summary>
+    /// <summary>The defaults of the class as figures with their names.</summary>
     public ImmutableArray<CircuitDefault<double>> Figures => [Input, Starts, Stops, Delay];
 
     /// <summary>The capacitance as a figure.</summary>

@@ -13,12 +13,12 @@ internal static class SiConversion
             ? null
             : new Quantity<TUnit>(Math.Round((decimal)value, Decimals) / 1.0000000000000000000000000000m);
 
-    /// <summary>A voltage.</summary>
+    /// <summary>A number of volts as a voltage; null where it is not a number or beyond anything real.</summary>
     public static Volts? Volts(double value) => Of<Volt>(value);
 
-    /// <summary>A current.</summary>
+    /// <summary>A number of amperes as a current; null where it is not a number or beyond anything real.</summary>
     public static Amps? Amps(double value) => Of<Ampere>(value);
 
-    /// <summary>A time.</summary>
+    /// <summary>A number of seconds as a time; 0 where it is not a number or beyond anything real.</summary>
     public static Seconds Seconds(double value) => Of<Second>(value) ?? default;
 }

@@ -15,9 +15,9 @@ public sealed record SettledOutlet(OutletRef Outlet, Volts? Volts, Amps? Amps, O
     /// </summary>
     public bool Cycles { get; init; }
 
-    /// <summary>Its limit; null when not known.</summary>
+    /// <summary>The outlet's current limit, A; null when not known.</summary>
     public Amps? Limit { get; init; }
 
-    /// <summary>Whether it feeds nothing.</summary>
+    /// <summary>Whether the outlet feeds nothing.</summary>
     public bool IsFree { get; init; }
 }

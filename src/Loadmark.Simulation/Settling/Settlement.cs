@@ -44,7 +44,7 @@ public sealed class Settlement
         }
     }
 
-    /// <summary>The circuit.</summary>
+    /// <summary>The circuit whose steady state is sought.</summary>
     public RigCircuit Circuit => _circuit;
 
     /// <summary>Whether a state was found for all of it, with some loads taken off or none.</summary>

@@ -10,7 +10,7 @@ public readonly record struct Chance
     /// <summary>The standard normal deviate of a two-sided interval of 95 %.</summary>
     private const double Deviate = 1.959963984540054;
 
-    /// <summary>Counts.</summary>
+    /// <summary>Takes how often something held among samples.</summary>
     /// <param name="held">In how many samples it held.</param>
     /// <param name="samples">Of how many, no fewer.</param>
     public Chance(int held, int samples)

@@ -9,7 +9,7 @@ internal interface ISampler
     /// <summary>The circuit whose figures are changed.</summary>
     RigCircuit Circuit { get; }
 
-    /// <summary>Computes.</summary>
+    /// <summary>Computes one sample: the circuit with the figures that it has now.</summary>
     /// <param name="figures">Where to put two figures of each load, then two of each outlet. NaN for what cannot be told, infinite for
     /// never.</param>
     /// <param name="states">Where to put the state of each load.</param>

@@ -6,7 +6,7 @@ namespace Loadmark.Simulation.Spreading;
 /// </summary>
 internal static class Quantile
 {
-    /// <summary>A quantile.</summary>
+    /// <summary>A quantile of sorted values.</summary>
     /// <param name="sorted">The values, ascending, at least one; infinite at the end for what never happened.</param>
     /// <param name="share">Which one, 0 to 1: 0.5 is the median.</param>
     public static double Of(ReadOnlySpan<double> sorted, double share)

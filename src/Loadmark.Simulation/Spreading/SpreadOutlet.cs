@@ -7,9 +7,9 @@ namespace Loadmark.Simulation.Spreading;
 /// <param name="Amps">What it gives, settled; at start-up its peak.</param>
 public sealed record SpreadOutlet(OutletRef Outlet, Percentiles<Ampere> Amps)
 {
-    /// <summary>Its settled voltage; null at start-up.</summary>
+    /// <summary>The outlet's settled voltage; null at start-up.</summary>
     public Percentiles<Volt>? Volts { get; init; }
 
-    /// <summary>Its limit; null when not known.</summary>
+    /// <summary>The outlet's current limit, A; null when not known.</summary>
     public Amps? Limit { get; init; }
 }

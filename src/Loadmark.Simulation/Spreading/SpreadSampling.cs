@@ -23,7 +23,7 @@ internal sealed class SpreadSampling
         _table = new SampleTable(circuit, options.Samples);
     }
 
-    /// <summary>Samples.</summary>
+    /// <summary>Draws the samples and computes each.</summary>
     /// <param name="circuit">The circuit; it is left as it is.</param>
     /// <param name="options">How.</param>
     /// <param name="isStartUp">Whether the first seconds; else the steady state.</param>

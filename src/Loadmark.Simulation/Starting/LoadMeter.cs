@@ -7,10 +7,10 @@ internal struct LoadMeter
     public static LoadMeter Fresh =>
         new() { Volts = double.NaN, LastStart = double.NaN, LastDrop = double.NaN, LowestVolts = double.PositiveInfinity };
 
-    /// <summary>Whether it draws.</summary>
+    /// <summary>Whether the load draws.</summary>
     public bool IsOn;
 
-    /// <summary>How often it started.</summary>
+    /// <summary>How often the load started.</summary>
     public int Starts;
 
     /// <summary>When it started last, s; NaN where it never did.</summary>
@@ -22,6 +22,6 @@ internal struct LoadMeter
     /// <summary>The lowest voltage while it was on, V; infinite where it never was.</summary>
     public double LowestVolts;
 
-    /// <summary>Its voltage now, V.</summary>
+    /// <summary>The load's voltage now, V.</summary>
     public double Volts;
 }

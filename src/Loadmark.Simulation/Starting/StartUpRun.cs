@@ -65,7 +65,7 @@ public sealed class StartUpRun
     /// </summary>
     internal static StartUpRun OfPart(RigCircuit circuit, int part, StartUpOptions? options = null) => new(circuit, options, part);
 
-    /// <summary>The circuit.</summary>
+    /// <summary>The circuit that is started.</summary>
     public RigCircuit Circuit => _circuit;
 
     /// <summary>How long is computed, s.</summary>

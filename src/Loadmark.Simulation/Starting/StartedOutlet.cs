@@ -16,10 +16,10 @@ public sealed record StartedOutlet(OutletRef Outlet, Amps? PeakAmps, Seconds? Pe
     /// </summary>
     public PulseRange? Pulse { get; init; }
 
-    /// <summary>Its limit; null when not known.</summary>
+    /// <summary>The outlet's current limit, A; null when not known.</summary>
     public Amps? Limit { get; init; }
 
-    /// <summary>Whether it feeds nothing.</summary>
+    /// <summary>Whether the outlet feeds nothing.</summary>
     public bool IsFree { get; init; }
 
     /// <summary>Whether it was over its limit for longer than it bears its surge, and therefore computed without.</summary>

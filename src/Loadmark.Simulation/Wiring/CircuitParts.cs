@@ -40,7 +40,7 @@ internal sealed class CircuitParts
         Networks = [.. parts.Select(Compile)];
     }
 
-    /// <summary>The parts.</summary>
+    /// <summary>The network of each part of the circuit.</summary>
     public ImmutableArray<Network> Networks { get; }
 
     /// <summary>Where a device of the whole is.</summary>

@@ -8,13 +8,13 @@ namespace Loadmark.Simulation.Wiring;
 /// <summary>A load of the rig in the circuit, or the reason why it is not there.</summary>
 public sealed record LoadBranch
 {
-    /// <summary>The load.</summary>
+    /// <summary>The load whose branch this is.</summary>
     public required WiredLoad Load { get; init; }
 
     /// <summary>The feed that it is computed on, its first; null where it is unwired or its feed cannot be computed.</summary>
     public WiredFeed? Feed { get; init; }
 
-    /// <summary>Its jack, in the polarity that it wants; null where there is none in the circuit.</summary>
+    /// <summary>The load's jack, in the polarity that the load wants; null where there is none in the circuit.</summary>
     public Terminals? Jack { get; init; }
 
     /// <summary>
@@ -25,7 +25,7 @@ public sealed record LoadBranch
     /// <summary>Why it draws nothing or cannot be computed; null where it is computed.</summary>
     public string? Because { get; init; }
 
-    /// <summary>How it draws.</summary>
+    /// <summary>How the load's current follows its voltage.</summary>
     public LoadLaw Law { get; init; }
 
     /// <summary>Whether it is a heater, whose resistance rises as it warms.</summary>
@@ -43,10 +43,10 @@ public sealed record LoadBranch
     /// <summary>How long it starts, s; 0 where no starting draw is given.</summary>
     public double StartSeconds { get; init; }
 
-    /// <summary>It starts at or above this, V.</summary>
+    /// <summary>The load starts at or above this, V.</summary>
     public double StartsAbove { get; init; }
 
-    /// <summary>It drops out below this, V.</summary>
+    /// <summary>The load drops out below this, V.</summary>
     public double StopsBelow { get; init; }
 
     /// <summary>The lowest voltage printed on it, V.</summary>
@@ -58,7 +58,7 @@ public sealed record LoadBranch
     /// <summary>The slot of its draw while it starts; of a heater its cold resistance; null where it has none.</summary>
     public ParameterSlot? StartSlot { get; init; }
 
-    /// <summary>Its tag.</summary>
+    /// <summary>The load's tag.</summary>
     public string Id => Load.Id;
 
     /// <summary>A current in the unit of the load's law: A, W or Ω.</summary>

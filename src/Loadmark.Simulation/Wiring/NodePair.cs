@@ -8,7 +8,7 @@ internal readonly record struct NodePair(int Part, int Plus, int Minus)
 {
     private const int Ground = -1;
 
-    /// <summary>Nowhere.</summary>
+    /// <summary>The pair of what is not in the circuit.</summary>
     public static NodePair None => new(-1, Ground, Ground);
 
     /// <summary>Looks the nodes up in the network of a part.</summary>

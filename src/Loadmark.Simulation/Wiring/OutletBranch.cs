@@ -7,19 +7,19 @@ namespace Loadmark.Simulation.Wiring;
 /// <summary>An outlet that feeds something, in the circuit.</summary>
 public sealed record OutletBranch
 {
-    /// <summary>The outlet.</summary>
+    /// <summary>The outlet whose branch this is.</summary>
     public required WiredOutlet Outlet { get; init; }
 
-    /// <summary>Where its source is.</summary>
+    /// <summary>Where the outlet's source is in the circuit.</summary>
     public required DevicePlace Device { get; init; }
 
     /// <summary>Where the leads take from; behind the fuse where it has one.</summary>
     public required Terminals Terminals { get; init; }
 
-    /// <summary>Its EMF, V.</summary>
+    /// <summary>The outlet's EMF, V.</summary>
     public required double Volts { get; init; }
 
-    /// <summary>Its limit, A; infinite where none is known.</summary>
+    /// <summary>The outlet's limit, A; infinite where none is known.</summary>
     public required double LimitAmps { get; init; }
 
     /// <summary>How it meets an overload; null for a plain source behind its resistance.</summary>
@@ -37,6 +37,6 @@ public sealed record OutletBranch
     /// <summary>What it bears for a moment, A, and for how long, s; null where nothing is stated. A time not stated is infinite.</summary>
     public (double Amps, double Seconds)? Surge { get; init; }
 
-    /// <summary>Its name: <c>brick/5</c>.</summary>
+    /// <summary>The outlet's name: <c>brick/5</c>.</summary>
     public string Name => Outlet.Name;
 }

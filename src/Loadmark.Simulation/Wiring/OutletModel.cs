@@ -41,7 +41,7 @@ internal sealed class OutletModel
             Overload = null;
     }
 
-    /// <summary>EMF, V.</summary>
+    /// <summary>The outlet's EMF, V.</summary>
     public double Volts { get; }
 
     /// <summary>Source resistance, Ω.</summary>

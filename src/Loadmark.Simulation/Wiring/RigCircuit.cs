@@ -66,7 +66,7 @@ public sealed class RigCircuit
         }
     }
 
-    /// <summary>The rig.</summary>
+    /// <summary>The rig whose circuit this is.</summary>
     public WiredRig Rig { get; }
 
     /// <summary>The circuit as a description, with the figures of the rig.</summary>

@@ -7,7 +7,7 @@ namespace Loadmark.Storage.Copies;
 /// <summary>Copies the database to a file that the user names, while others may be using it.</summary>
 internal sealed class Backup(DatabaseFile file)
 {
-    /// <summary>Writes it.</summary>
+    /// <summary>Writes a backup of the store.</summary>
     /// <param name="target">The file's full path.</param>
     /// <param name="overwrite">Whether one of that name is replaced.</param>
     /// <exception cref="StorageException">No backup was written; a file of that name is as it was.</exception>

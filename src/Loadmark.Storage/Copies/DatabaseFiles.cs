@@ -23,7 +23,7 @@ internal static class DatabaseFiles
         }
     }
 
-    /// <summary>Deletes all of them.</summary>
+    /// <summary>Deletes the database's file and those beside it.</summary>
     public static void Delete(string path)
     {
         foreach (var beside in (ReadOnlySpan<string>)["", WriteAhead, Shared, Rollback])

@@ -8,7 +8,7 @@ namespace Loadmark.Storage.Copies;
 /// <summary>The steps from a folder's name to a database that is whole and of today's schema.</summary>
 internal sealed class Opening(DatabaseFile file, TimeProvider clock)
 {
-    /// <summary>Does all of it.</summary>
+    /// <summary>Takes all steps in their order, and says what was done.</summary>
     /// <exception cref="StorageException">The fault, in words that say what to do.</exception>
     public StoreOpening Run()
     {

@@ -27,7 +27,7 @@ internal sealed class Restoring(DatabaseFile file, TimeProvider clock)
         PRAGMA main.user_version = $next;
         """;
 
-    /// <summary>Restores.</summary>
+    /// <summary>Puts a backup in the place of the store.</summary>
     /// <param name="path">The backup's full path.</param>
     /// <exception cref="StorageException">Nothing was restored; what was kept is there still.</exception>
     public RestoreReport Run(string path)

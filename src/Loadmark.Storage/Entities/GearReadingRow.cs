@@ -11,7 +11,7 @@ internal sealed class GearReadingRow
 
     public DrawKind Kind { get; set; }
 
-    /// <summary>In amperes.</summary>
+    /// <summary>The current that was measured, A.</summary>
     public decimal Current { get; set; }
 
     /// <summary>In seconds; null when it was not timed.</summary>

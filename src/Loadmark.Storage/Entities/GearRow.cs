@@ -9,7 +9,7 @@ internal sealed class GearRow
 
     public GearKind Kind { get; set; }
 
-    /// <summary>As typed.</summary>
+    /// <summary>The tag as it was typed.</summary>
     public string Tag { get; set; } = "";
 
     /// <summary>What makes the tag the same as others; null while the gear is removed, so that another may have its tag.</summary>

@@ -3,7 +3,7 @@ namespace Loadmark.Storage.Gear;
 /// <summary>What became of a change of the library.</summary>
 public enum GearState
 {
-    /// <summary>It is done, and on the disk.</summary>
+    /// <summary>The change is made, and on the disk.</summary>
     Saved,
 
     /// <summary>Somebody else changed the piece in between; nothing was done.</summary>

@@ -12,7 +12,7 @@ internal static class Refusal
     public static bool IsAsked(HttpRequest request) =>
         (HttpMethods.IsGet(request.Method) || HttpMethods.IsHead(request.Method)) && request.Headers.Upgrade.Count == 0;
 
-    /// <summary>Writes it.</summary>
+    /// <summary>Writes the refusal as the answer.</summary>
     /// <param name="context">The request, whose answer has not begun.</param>
     /// <param name="kind">Which kind of refusal.</param>
     /// <param name="sentences">Why, and what to do.</param>

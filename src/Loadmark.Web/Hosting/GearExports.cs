@@ -11,7 +11,7 @@ namespace Loadmark.Web.Hosting;
 /// <summary>The gear library as files.</summary>
 internal static class GearExports
 {
-    /// <summary>Maps them.</summary>
+    /// <summary>Maps the addresses that the gear library is downloaded from.</summary>
     public static void MapGearExports(this IEndpointRouteBuilder routes)
     {
         routes.MapGet("/gear/library.yaml", async (LibraryCache cache, HttpContext context) =>

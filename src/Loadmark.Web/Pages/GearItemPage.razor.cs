@@ -29,7 +29,7 @@ public sealed partial class GearItemPage : ComponentBase
     private string _outlets = "";
     private string? _outletsFault;
 
-    /// <summary>Which piece.</summary>
+    /// <summary>The id of the piece that the page is about.</summary>
     [Parameter] public Guid Id { get; set; }
 
     [Inject] private Store Store { get; set; } = null!;

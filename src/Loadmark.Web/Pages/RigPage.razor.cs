@@ -34,7 +34,7 @@ public sealed partial class RigPage : ComponentBase
     private string _first = Findings;
     private PageScript<RigPage>? _script;
 
-    /// <summary>The rig.</summary>
+    /// <summary>The id of the rig that the page is about.</summary>
     [Parameter] public Guid Id { get; set; }
 
     /// <summary>

@@ -23,16 +23,16 @@ public sealed partial class LoadRow : ComponentBase
     /// <summary>The rig's page.</summary>
     [Parameter, EditorRequired] public RigView View { get; set; } = null!;
 
-    /// <summary>The load.</summary>
+    /// <summary>The load that the row shows.</summary>
     [Parameter, EditorRequired] public Load Load { get; set; } = null!;
 
-    /// <summary>Its place among the rig's loads, from 0.</summary>
+    /// <summary>The load's place among the rig's loads, from 0.</summary>
     [Parameter, EditorRequired] public int Index { get; set; }
 
     /// <summary>The worst finding about it; null when there is none.</summary>
     [Parameter] public Severity? Severity { get; set; }
 
-    /// <summary>Whether it is lit.</summary>
+    /// <summary>Whether the row is lit, as the load is in the diagram.</summary>
     [Parameter] public bool IsLit { get; set; }
 
     /// <summary>Whether all that can be typed about it is shown.</summary>

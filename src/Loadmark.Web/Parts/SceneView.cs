@@ -18,7 +18,7 @@ public sealed class SceneView : ComponentBase
     private Scene? _rendered;
     private (IReadOnlySet<string>? Lit, string? Picked, IReadOnlyDictionary<string, string>? Refused) _state;
 
-    /// <summary>The scene.</summary>
+    /// <summary>The scene to draw.</summary>
     [Parameter, EditorRequired] public Scene Scene { get; set; } = null!;
 
     /// <summary>The ids that are lit; null for none.</summary>

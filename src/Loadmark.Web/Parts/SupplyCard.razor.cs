@@ -25,10 +25,10 @@ public sealed partial class SupplyCard : ComponentBase
     /// <summary>The rig's page.</summary>
     [Parameter, EditorRequired] public RigView View { get; set; } = null!;
 
-    /// <summary>The supply.</summary>
+    /// <summary>The supply that the card shows.</summary>
     [Parameter, EditorRequired] public Supply Supply { get; set; } = null!;
 
-    /// <summary>Its place among the rig's supplies, from 0.</summary>
+    /// <summary>The supply's place among the rig's supplies, from 0.</summary>
     [Parameter, EditorRequired] public int Index { get; set; }
 
     /// <summary>The worst finding about each thing, by its id.</summary>

@@ -76,7 +76,7 @@ public sealed record ProblemKind(string Name, int Status, string Title, string M
     public static ProblemKind OutOfTime { get; } = new("out-of-time", StatusCodes.Status504GatewayTimeout, "The answer took too long",
         "The computation was ended at the time limit that the document tells. A smaller rig or fewer samples may do.");
 
-    /// <summary>All kinds.</summary>
+    /// <summary>All kinds of problems.</summary>
     public static IReadOnlyList<ProblemKind> All { get; } =
     [
         BadRequest, NoKey, Refused, NotFound, MethodNotAllowed, TagTaken, Conflict, TooLarge, UnsupportedMediaType, Unreadable, NoWiring, RevisionMissing, Fault, Busy, Store,

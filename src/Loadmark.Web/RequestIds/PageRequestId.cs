@@ -11,7 +11,7 @@ public sealed class PageRequestId(RequestIdSource ids) : IReadOnlyList<KeyValueP
 {
     private string? _id;
 
-    /// <summary>The id.</summary>
+    /// <summary>The id of the request that the page was opened with; an id of its own where there was none.</summary>
     public string Id
     {
         get => _id ??= ids.Next();

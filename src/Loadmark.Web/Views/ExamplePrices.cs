@@ -5,7 +5,7 @@ internal static class ExamplePrices
 {
     private const string Name = "examples/harbour-row.prices.csv";
 
-    /// <summary>Its text.</summary>
+    /// <summary>The text of the example price list.</summary>
     public static string Text
     {
         get

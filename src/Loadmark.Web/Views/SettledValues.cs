@@ -7,7 +7,7 @@ namespace Loadmark.Web.Views;
 /// <summary>A steady state as the diagram shows it.</summary>
 internal static class SettledValues
 {
-    /// <summary>The readings.</summary>
+    /// <summary>The values that the diagram shows of a steady state.</summary>
     public static DiagramValues Of(SettleResult settled) => new()
     {
         Outlets = settled.Outlets.Items.Where(static outlet => outlet is { IsFree: false, Amps: not null })

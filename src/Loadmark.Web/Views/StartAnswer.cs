@@ -27,7 +27,7 @@ public sealed class StartAnswer
             .ToFrozenDictionary(static load => load.Id, static load => (load.StartsAbove, load.StopsBelow), StringComparer.Ordinal);
     }
 
-    /// <summary>The rig.</summary>
+    /// <summary>The rig that was started.</summary>
     public Rig Rig { get; }
 
     /// <summary>What was computed.</summary>

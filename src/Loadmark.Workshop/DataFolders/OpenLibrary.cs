@@ -17,7 +17,7 @@ public sealed class OpenLibrary : IDisposable
     /// <summary>What is kept.</summary>
     public Store Store { get; }
 
-    /// <summary>The gear.</summary>
+    /// <summary>The gear of the library, kept in memory.</summary>
     public LibraryCache Cache { get; }
 
     /// <summary>Changes the gear.</summary>

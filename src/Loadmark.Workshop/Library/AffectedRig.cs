@@ -8,7 +8,7 @@ namespace Loadmark.Workshop.Library;
 /// <summary>A rig that has other figures than the library now has of a piece of gear.</summary>
 public sealed record AffectedRig
 {
-    /// <summary>The rig.</summary>
+    /// <summary>The rig that the change means something to.</summary>
     public required RigSummary Rig { get; init; }
 
     /// <summary>

@@ -9,7 +9,7 @@ namespace Loadmark.Workshop.Library;
 /// <param name="Count">How many pieces are in it.</param>
 public sealed record ExportedGear(string Text, int Count)
 {
-    /// <summary>Writes YAML.</summary>
+    /// <summary>Writes gear of the library as YAML.</summary>
     /// <param name="library">The library. Pieces that this version cannot read are left out.</param>
     /// <param name="kind">Only gear of this kind; null for all.</param>
     public static ExportedGear AsYaml(GearSnapshot library, GearKind? kind)

@@ -14,7 +14,7 @@ public sealed record ImportRow
     /// <summary>What sort of thing it is; null when that cannot be told.</summary>
     public GearKind? Kind { get; init; }
 
-    /// <summary>Its tag as typed; empty when it has none.</summary>
+    /// <summary>The piece's tag as typed; empty when it has none.</summary>
     public required string Tag { get; init; }
 
     /// <summary>What it is to the library.</summary>

@@ -12,6 +12,6 @@ public enum ImportState
     /// <summary>The library says something else of it, which is not changed unless somebody says so.</summary>
     Differs,
 
-    /// <summary>It cannot be taken.</summary>
+    /// <summary>The piece cannot be taken.</summary>
     Refused,
 }

@@ -47,7 +47,7 @@ public sealed class LibraryEditor(Store store)
             [.. saved[false]]);
     }
 
-    /// <summary>Adds one piece.</summary>
+    /// <summary>Adds one piece to the library.</summary>
     /// <param name="piece">The piece.</param>
     /// <param name="words">The words that it is filed under.</param>
     /// <param name="what">Where it comes from, for the list of changes.</param>

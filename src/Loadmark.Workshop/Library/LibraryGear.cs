@@ -27,10 +27,10 @@ public sealed class LibraryGear
     /// <summary>What sort of thing it is.</summary>
     public GearKind Kind => Stored.Content.Kind;
 
-    /// <summary>Its tag.</summary>
+    /// <summary>The piece's tag.</summary>
     public string Tag => Stored.Content.Tag;
 
-    /// <summary>Its name; empty when it has none.</summary>
+    /// <summary>The piece's name; empty when it has none.</summary>
     public string Name => Stored.Content.Name;
 
     /// <summary>The piece as it reads; null when its text, such as that of a later program, cannot be read.</summary>

@@ -14,7 +14,7 @@ namespace Loadmark.Workshop.Library;
 public sealed record ShownGear(
     LibraryGear Gear, LoadMeasurements Measured, ImmutableArray<GearChange> Changes, ImmutableArray<RigSummary> Rigs)
 {
-    /// <summary>Gathers it.</summary>
+    /// <summary>Gathers what is shown of a piece of gear.</summary>
     /// <param name="store">What is kept, opened.</param>
     /// <param name="editor">Tells what the readings come to.</param>
     /// <param name="gear">The piece.</param>

@@ -12,10 +12,10 @@ public sealed record LeadTrial(string? Lead, double? Metres, string? Wire, int? 
     /// <summary>The name that plain leads get when their length or wire is no longer the common one.</summary>
     public const string PlainName = "plain lead";
 
-    /// <summary>Whether it changes nothing.</summary>
+    /// <summary>Whether the trial changes nothing.</summary>
     public bool IsNothing => Metres is null && Wire is null && Percent is null;
 
-    /// <summary>The rig so changed.</summary>
+    /// <summary>The rig with the trial's leads and headroom.</summary>
     /// <param name="rig">The rig as it is.</param>
     public Rig Apply(Rig rig)
     {

@@ -7,7 +7,7 @@ public sealed class LatestOnly<T> : IDisposable
 {
     private CancellationTokenSource? _stop;
 
-    /// <summary>Computes.</summary>
+    /// <summary>Runs a computation, and stops the one that was asked for before.</summary>
     /// <param name="compute">The computation; ends soon after its token is cancelled.</param>
     /// <returns>What came of it; null where something newer was asked for meanwhile.</returns>
     public async Task<T?> RunAsync(Func<CancellationToken, T> compute)

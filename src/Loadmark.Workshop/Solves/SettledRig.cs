@@ -12,7 +12,7 @@ namespace Loadmark.Workshop.Solves;
 /// <param name="Check">What the rules say, the circuit's among them.</param>
 public sealed record SettledRig(RigCircuit Circuit, SettleResult Settled, CheckResult Check)
 {
-    /// <summary>Computes it.</summary>
+    /// <summary>Computes a rig's steady state.</summary>
     /// <param name="rig">The rig.</param>
     /// <param name="cancellation">Gives up.</param>
     /// <exception cref="OperationCanceledException">It gave up.</exception>

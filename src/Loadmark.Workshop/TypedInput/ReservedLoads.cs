@@ -6,7 +6,7 @@ namespace Loadmark.Workshop.TypedInput;
 /// <summary>The labels of loads to come, which capacity is to be reserved for.</summary>
 public static class ReservedLoads
 {
-    /// <summary>Reads them.</summary>
+    /// <summary>Reads the labels of loads to come.</summary>
     /// <param name="texts">The labels as typed.</param>
     /// <param name="complaint">What is wrong with one, as a sentence; null where nothing is.</param>
     /// <returns>The nameplates; null where one does not tell a voltage and a current.</returns>

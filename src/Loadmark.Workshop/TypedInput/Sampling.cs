@@ -33,7 +33,7 @@ public sealed record Sampling(int Samples, ulong Seed)
         return complaint is null ? new Sampling(samples, number) : null;
     }
 
-    /// <summary>How to sample so.</summary>
+    /// <summary>The options that sample so.</summary>
     /// <param name="progress">Is told how far the sampling has come; null for nobody.</param>
     public SpreadOptions Options(IProgress<SpreadProgress>? progress) => new() { Samples = Samples, Seed = Seed, Progress = progress };
 }

@@ -6,7 +6,7 @@ namespace Loadmark.Workshop.TypedInput;
 /// <summary>What a meter showed, as it was typed.</summary>
 public static class TypedReadings
 {
-    /// <summary>Reads it.</summary>
+    /// <summary>Reads what was typed of a running and a starting current.</summary>
     /// <param name="run">The running current, such as <c>212 mA</c>; null where it was not measured.</param>
     /// <param name="start">The starting current, such as <c>520 mA for 1.5 s</c>; null where it was not measured.</param>
     /// <param name="accuracy">The meter's accuracy, such as <c>1 % + 2 mA</c>; null where it is not known.</param>

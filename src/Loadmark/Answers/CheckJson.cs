@@ -7,7 +7,7 @@ namespace Loadmark.Answers;
 /// <summary>The answer to a check as JSON: one object for a rig, an array in the order asked for several.</summary>
 internal static class CheckJson
 {
-    /// <summary>A finding.</summary>
+    /// <summary>The shape of a finding.</summary>
     public static JsonShape<Finding> Finding { get; } = new JsonShape<Finding>("Finding", "One thing that a rule has to say.")
         .Text("rule", static finding => finding.Rule, "The rule, as in docs/rules: over-voltage.")
         .Word("severity", static finding => JsonWords.Of(finding.Severity), JsonWords.Severities, "How bad it is.")

@@ -70,7 +70,7 @@ internal static class NameplateJson
         .Figure("amps", static total => total.Amps?.Value, "In A, where it is printed so.", Presence.OrAbsent)
         .Figure("watts", static total => total.Watts?.Value, "In W, where it is printed so.", Presence.OrAbsent);
 
-    /// <summary>A reading.</summary>
+    /// <summary>The shape of a label's reading.</summary>
     public static JsonShape<Nameplate> Reading { get; } = new JsonShape<Nameplate>("Reading", "What a nameplate says.")
         .Word(
             "supply", static nameplate => WordOf(nameplate.Form), JsonWords.Forms, "Direct or alternating; null where it is not said.",

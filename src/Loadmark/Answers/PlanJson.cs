@@ -30,7 +30,7 @@ internal static class PlanJson
         .Figure("value", static level => level.Value, "What the wiring has.")
         .Figure("bound", static level => level.Bound, "What no wiring is below.");
 
-    /// <summary>A plan.</summary>
+    /// <summary>The shape of a plan.</summary>
     public static JsonShape<ExplainedPlan> Plan { get; } = new JsonShape<ExplainedPlan>("Plan", "What should feed what.")
         .Word(
             "status", static plan => JsonWords.Of(plan.Result.Status), JsonWords.PlanStatuses,

@@ -9,7 +9,7 @@ namespace Loadmark.Answers;
 /// <summary>What some problems tell beyond what every problem does.</summary>
 internal sealed record ProblemExtras
 {
-    /// <summary>It as JSON.</summary>
+    /// <summary>The shape of what a problem says besides.</summary>
     public static JsonShape<ProblemExtras> Shape { get; } = new JsonShape<ProblemExtras>("", "")
         .List(
             "errors", static extras => extras.Errors, CheckJson.Fault, "What keeps the rig, or the gear, from being read.",

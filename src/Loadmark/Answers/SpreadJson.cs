@@ -33,7 +33,7 @@ internal static class SpreadJson
         .Figure(
             "limitAmps", static outlet => outlet.Part.Limit?.Value, "What it can give, A; null where it is not known.", Presence.OrNull);
 
-    /// <summary>A spread.</summary>
+    /// <summary>The shape of a spread.</summary>
     public static JsonShape<SpreadResult> Spread { get; } = new JsonShape<SpreadResult>(
             "Spread", "What becomes of the figures when those of the rig are not known exactly.")
         .Count("samples", static spread => spread.Samples, "Samples that were computed.")

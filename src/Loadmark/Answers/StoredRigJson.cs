@@ -13,12 +13,12 @@ internal static class StoredRigJson
         .Count("revision", static rig => rig.Revision, "Grows with every change; to be sent back in If-Match with the next one.")
         .Moment("changed", static rig => Moment(rig.Changed), "When it was changed last, UTC.");
 
-    /// <summary>The list.</summary>
+    /// <summary>The shape of the list of stored rigs.</summary>
     public static JsonShape<IReadOnlyList<RigSummary>> List { get; } = new JsonShape<IReadOnlyList<RigSummary>>(
             "RigList", "The rigs that are kept.")
         .List("rigs", static rigs => rigs, Head, "The last changed first.");
 
-    /// <summary>One rig.</summary>
+    /// <summary>The shape of one stored rig, with its text.</summary>
     public static JsonShape<StoredRig> Rig { get; } = new JsonShape<StoredRig>("KeptRig", "A kept rig.")
         .Include(Head, static rig => new RigSummary(rig.Id, rig.Name, rig.Changed, rig.Revision))
         .Text("text", static rig => rig.Text, "The rig file's text, to the letter as it was kept.")

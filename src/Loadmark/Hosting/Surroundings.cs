@@ -32,7 +32,7 @@ internal sealed record Surroundings
     /// <summary>Reads a variable of the environment; null where it is not set.</summary>
     public Func<string, string?> Environment { get; init; } = static _ => null;
 
-    /// <summary>The clock.</summary>
+    /// <summary>The clock that commands and the server go by.</summary>
     public TimeProvider Time { get; init; } = TimeProvider.System;
 
     /// <summary>How wide the page is, in character cells.</summary>

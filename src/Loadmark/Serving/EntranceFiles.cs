@@ -19,7 +19,7 @@ internal sealed class EntranceFiles : IDisposable
     /// <summary>The file that leads a browser in.</summary>
     public string Page { get; }
 
-    /// <summary>Writes them.</summary>
+    /// <summary>Writes the two files, readable by the user alone.</summary>
     /// <param name="folder">The folder.</param>
     /// <param name="address">Where the program is: http://127.0.0.1:5230.</param>
     /// <param name="key">The key.</param>

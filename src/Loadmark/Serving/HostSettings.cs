@@ -11,7 +11,7 @@ internal sealed record HostSettings
     /// <summary>Where the log is written.</summary>
     public required TextWriter Error { get; init; }
 
-    /// <summary>The clock.</summary>
+    /// <summary>The clock that the server goes by.</summary>
     public required TimeProvider Clock { get; init; }
 
     /// <summary>The secret that lets in.</summary>

@@ -9,6 +9,6 @@ internal interface IShape
     /// <summary>What it is, in a sentence.</summary>
     string About { get; }
 
-    /// <summary>Its members in the order in which they are written.</summary>
+    /// <summary>The shape's members in the order in which they are written.</summary>
     IReadOnlyList<MemberDescription> Members { get; }
 }

@@ -9,7 +9,7 @@ internal abstract class JsonValue<T>
     /// <summary>What such a value is.</summary>
     public abstract ValueDescription Description { get; }
 
-    /// <summary>Writes one.</summary>
+    /// <summary>Writes one value.</summary>
     /// <param name="json">Where to.</param>
     /// <param name="value">The thing.</param>
     public abstract void Write(Utf8JsonWriter json, T value);

@@ -18,7 +18,7 @@ internal enum GaugeCell
     /// <summary>The end of what may be drawn if the headroom is to stay free.</summary>
     Tick,
 
-    /// <summary>The limit.</summary>
+    /// <summary>The mark at the limit.</summary>
     Mark,
 
     /// <summary>The running draw is past the limit.</summary>

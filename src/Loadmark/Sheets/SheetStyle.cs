@@ -16,7 +16,7 @@ internal static class SheetStyle
     private const int BlueNumber = 32;
     private const int GreenNumber = 29;
 
-    /// <summary>Plain text.</summary>
+    /// <summary>The style of plain text.</summary>
     public static Style Plain { get; } = Style.Plain;
 
     /// <summary>Text to find with a glance.</summary>
@@ -25,21 +25,21 @@ internal static class SheetStyle
     /// <summary>Text to be looked for only when wanted.</summary>
     public static Style Faint { get; } = new(decoration: Decoration.Dim);
 
-    /// <summary>For harm.</summary>
+    /// <summary>The style of severity harm.</summary>
     public static Style Vermilion { get; } = new(Color.FromInt32(VermilionNumber), decoration: Decoration.Bold);
 
-    /// <summary>For fails.</summary>
+    /// <summary>The style of severity fails.</summary>
     public static Style Orange { get; } = new(Color.FromInt32(OrangeNumber), decoration: Decoration.Bold);
 
     /// <summary>For unsure: the yellow of the palette, dark enough to be read on a light page.</summary>
     public static Style Olive { get; } = new(Color.FromInt32(OliveNumber), decoration: Decoration.Bold);
 
-    /// <summary>For noise.</summary>
+    /// <summary>The style of severity noise.</summary>
     public static Style Purple { get; } = new(Color.FromInt32(PurpleNumber), decoration: Decoration.Bold);
 
     /// <summary>For margin, and for the fill of gauges.</summary>
     public static Style Blue { get; } = new(Color.FromInt32(BlueNumber));
 
-    /// <summary>For good.</summary>
+    /// <summary>The style of severity good.</summary>
     public static Style Green { get; } = new(Color.FromInt32(GreenNumber), decoration: Decoration.Bold);
 }

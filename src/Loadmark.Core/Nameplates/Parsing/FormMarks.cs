@@ -5,7 +5,7 @@ namespace Loadmark.Core.Nameplates.Parsing;
 /// <summary>What a label says of direct and alternating, so far.</summary>
 internal record struct FormMarks(bool Direct, bool Alternating, Place Place)
 {
-    /// <summary>Whether it says neither.</summary>
+    /// <summary>Whether the label says neither d.c. nor a.c.</summary>
     public readonly bool IsEmpty => !Direct && !Alternating;
 
     /// <summary>The field: both claimed is ambiguous.</summary>

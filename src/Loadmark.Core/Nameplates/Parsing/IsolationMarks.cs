@@ -12,10 +12,10 @@ internal record struct IsolationMarks(bool Isolated, bool Common, Place Place)
         _ => Field<bool>.Absent,
     };
 
-    /// <summary>Whether it says neither.</summary>
+    /// <summary>Whether the label says neither that outlets are isolated nor that they share a return.</summary>
     public readonly bool IsEmpty => !Isolated && !Common;
 
-    /// <summary>Adds one word.</summary>
+    /// <summary>Adds one word on isolation.</summary>
     public void Add(bool isolated, Place place)
     {
         Place = IsEmpty ? place : Place.Union(place);

@@ -192,7 +192,7 @@ internal ref partial struct LabelLexer
         return true;
     }
 
-    /// <summary>"centernegative".</summary>
+    /// <summary>Lexes a contact and its sign in one word: "centernegative".</summary>
     private bool LexContactAndSign(int start, int end)
     {
         if (!IsLatin(start))
@@ -224,7 +224,7 @@ internal ref partial struct LabelLexer
         return At(i - 1) == '-' && !IsWordPart(end) && LabelWords.SignOf(_lower[i..end]) is Sign.Positive or Sign.Negative;
     }
 
-    /// <summary>"センターマイナス", "マイナスセンター".</summary>
+    /// <summary>Lexes a contact and its sign in katakana: "センターマイナス", "マイナスセンター".</summary>
     private bool LexKanaPolarity(int start, int end)
     {
         for (var split = start + 3; split <= end - 3 && split <= start + 5; split++)

@@ -119,7 +119,7 @@ internal ref partial struct LabelParser
         return takes ? after : -1;
     }
 
-    /// <summary>"consumption", "draw".</summary>
+    /// <summary>Whether a token is a word for what a thing draws: "consumption", "draw".</summary>
     private readonly bool IsDraw(int token) => _tokens[token].Length >= 4 && _text[_tokens[token].Start] is 'd' or 'D' or 'c' or 'C'
         && _text[_tokens[token].Start + 1] is 'r' or 'R' or 'o' or 'O';
 

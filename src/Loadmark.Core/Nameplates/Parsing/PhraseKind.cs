@@ -29,7 +29,7 @@ internal static class PhraseKind
     /// <summary>A contact with its sign, the sign first.</summary>
     public const char SignContact = 'r';
 
-    /// <summary>Two diameters.</summary>
+    /// <summary>The two diameters of a plug.</summary>
     public const char PlugSize = 'K';
 
     /// <summary>One diameter in millimetres, with the words for a connector around it.</summary>

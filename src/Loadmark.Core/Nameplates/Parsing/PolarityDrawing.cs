@@ -12,7 +12,7 @@ internal static class PolarityDrawing
     /// <summary>The drawing shows the centre positive.</summary>
     public const int CentrePositive = 2;
 
-    /// <summary>It is a drawing, but does not tell which contact is which.</summary>
+    /// <summary>The signs are a drawing of a connector, but do not tell which contact is which.</summary>
     public const int Unclear = 3;
 
     /// <summary>No drawing is longer; the bound keeps reading linear.</summary>

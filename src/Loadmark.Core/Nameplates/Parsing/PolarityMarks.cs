@@ -14,7 +14,7 @@ internal record struct PolarityMarks(bool Negative, bool Positive, Place Place)
         _ => Field<Polarity>.Absent,
     };
 
-    /// <summary>Whether it says nothing.</summary>
+    /// <summary>Whether the label says nothing of polarity.</summary>
     public readonly bool IsEmpty => !Negative && !Positive;
 
     /// <summary>Adds what one phrase or drawing says; both when it does not tell.</summary>

@@ -3,7 +3,7 @@ namespace Loadmark.Core.Nameplates.Parsing;
 /// <summary>Outlets that a label tells apart, while it is being read.</summary>
 internal sealed class PrintedOutletGroup
 {
-    /// <summary>Their ids as printed, made uniform; null when just a count is printed.</summary>
+    /// <summary>The outlets' ids as printed, made uniform; null when just a count is printed.</summary>
     public string? Ids { get; init; }
 
     /// <summary>How many outlets there are.</summary>

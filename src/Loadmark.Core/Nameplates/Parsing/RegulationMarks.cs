@@ -12,7 +12,7 @@ internal record struct RegulationMarks(bool Regulated, bool Unregulated, bool Li
         _ => Field<bool>.Ambiguous([true, false], Place),
     };
 
-    /// <summary>Adds one word.</summary>
+    /// <summary>Adds one word on regulation.</summary>
     /// <param name="sign">The word's sign.</param>
     /// <param name="place">Where it stands.</param>
     public void Add(char sign, Place place)

@@ -107,10 +107,10 @@ internal static class Sign
     /// <summary>Words for what a thing is doing while it draws a current: on, standby, bypass.</summary>
     public const char State = 'Y';
 
-    /// <summary>Ground, earth.</summary>
+    /// <summary>A word for ground or earth.</summary>
     public const char Ground = 'B';
 
-    /// <summary>Isolated.</summary>
+    /// <summary>A word that says that outlets are isolated.</summary>
     public const char Isolated = 'Z';
 
     /// <summary>Common, shared: beside ground or return, the opposite of isolated.</summary>
@@ -122,10 +122,10 @@ internal static class Sign
     /// <summary>Words beside which a figure is not of the low-voltage supply; the token's value says which figures.</summary>
     public const char Foreign = '3';
 
-    /// <summary>Regulated, stabilised.</summary>
+    /// <summary>A word that says that a supply is regulated or stabilised.</summary>
     public const char Regulated = 'G';
 
-    /// <summary>Unregulated.</summary>
+    /// <summary>A word that says that a supply is not regulated.</summary>
     public const char Unregulated = 'g';
 
     /// <summary>"non" or "not" straight before regulated.</summary>

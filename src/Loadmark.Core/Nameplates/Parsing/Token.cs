@@ -31,6 +31,6 @@ internal record struct Token(char Sign, int Start, int End, bool Spaced)
     /// <summary>Whether it became a part of the reading.</summary>
     public bool Understood { get; set; }
 
-    /// <summary>Its characters' count.</summary>
+    /// <summary>How many characters of the label the token takes.</summary>
     public readonly int Length => End - Start;
 }

@@ -7,7 +7,7 @@ namespace Loadmark.Api.Description;
 /// <summary>The shape of problems.</summary>
 internal static class ProblemShapes
 {
-    /// <summary>Adds it.</summary>
+    /// <summary>Adds the shape of a problem to the book.</summary>
     public static void AddTo(ShapeBook book) => book.Add("Problem", Object(
         "A refusal, as RFC 9457 (Problem Details for HTTP APIs) tells it.",
         [

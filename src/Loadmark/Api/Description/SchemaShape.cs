@@ -6,7 +6,7 @@ namespace Loadmark.Api.Description;
 /// <summary>Makes the schemas of the document, in few words.</summary>
 internal static class SchemaShape
 {
-    /// <summary>A text.</summary>
+    /// <summary>The schema of a text.</summary>
     public static OpenApiSchema Text(string about) => new() { Type = JsonSchemaType.String, Description = about };
 
     /// <summary>A text that is a moment.</summary>
@@ -15,7 +15,7 @@ internal static class SchemaShape
     /// <summary>A text that is a UUID.</summary>
     public static OpenApiSchema Uuid(string about) => new() { Type = JsonSchemaType.String, Format = "uuid", Description = about };
 
-    /// <summary>One of some words.</summary>
+    /// <summary>The schema of a text that is one of some words.</summary>
     public static OpenApiSchema Word(string about, params string[] words) =>
         new() { Type = JsonSchemaType.String, Description = about, Enum = Nodes(words) };
 
@@ -32,7 +32,7 @@ internal static class SchemaShape
     /// <summary>True or false.</summary>
     public static OpenApiSchema Flag(string about) => new() { Type = JsonSchemaType.Boolean, Description = about };
 
-    /// <summary>A list.</summary>
+    /// <summary>The schema of a list.</summary>
     public static OpenApiSchema List(string about, IOpenApiSchema items) =>
         new() { Type = JsonSchemaType.Array, Items = items, Description = about };
 
@@ -57,7 +57,7 @@ internal static class SchemaShape
         return schema.OrNull();
     }
 
-    /// <summary>An object.</summary>
+    /// <summary>The schema of an object.</summary>
     /// <param name="about">What it is.</param>
     /// <param name="members">Its members; a name with <c>?</c> at its end is not always there.</param>
     public static OpenApiSchema Object(string about, params (string Name, IOpenApiSchema Schema)[] members) => new()

@@ -7,9 +7,9 @@ namespace Loadmark.Api.Execution;
 /// <param name="Refusal">Why it is refused; null where it is not.</param>
 internal readonly record struct PreparedQuestion(Computation? Computation, Problem? Refusal)
 {
-    /// <summary>Refuses.</summary>
+    /// <summary>A question that is refused.</summary>
     public static implicit operator PreparedQuestion(Problem? refusal) => new(null, refusal);
 
-    /// <summary>Understood.</summary>
+    /// <summary>A question that is understood, with what computes its answer.</summary>
     public static implicit operator PreparedQuestion(Computation solve) => new(solve, null);
 }

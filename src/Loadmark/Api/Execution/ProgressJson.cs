@@ -9,7 +9,7 @@ namespace Loadmark.Api.Execution;
 /// <summary>How far a computation has come as JSON.</summary>
 internal static class ProgressJson
 {
-    /// <summary>It.</summary>
+    /// <summary>The shape of progress.</summary>
     public static JsonShape<ReportedProgress> Progress { get; } = new JsonShape<ReportedProgress>(
             "Progress",
             "How far a computation has come. Beside the seconds: of a plan level, value and bound; of a purchase leastPrice, found and "

@@ -18,13 +18,13 @@ internal sealed class QuestionEndpoint(
 {
     private static readonly TimeSpan Heartbeat = TimeSpan.FromSeconds(1);
 
-    /// <summary>Answers.</summary>
+    /// <summary>Answers a request that asks a question.</summary>
     /// <param name="context">The request.</param>
     /// <param name="question">The question that it asks.</param>
     public Task<IResult> AnswerAsync(HttpContext context, IQuestion question) =>
         AnswerAsync(context, question.Operation, request => Task.FromResult(question.Prepare(request)));
 
-    /// <summary>Answers.</summary>
+    /// <summary>Answers a request with the question that a function makes of it.</summary>
     /// <param name="context">The request.</param>
     /// <param name="operation">What its address takes and answers.</param>
     /// <param name="prepare">Understands it.</param>

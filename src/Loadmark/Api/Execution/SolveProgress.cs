@@ -29,7 +29,7 @@ internal sealed class SolveProgress : IProgress<PlanProgress>, IProgress<BuyProg
     /// <inheritdoc/>
     public void Report(AffectedProgress value) => _last = value;
 
-    /// <summary>It as an object of JSON.</summary>
+    /// <summary>The last progress as an object of JSON.</summary>
     /// <param name="elapsed">The time since it was asked for.</param>
     public string Write(TimeSpan elapsed)
     {

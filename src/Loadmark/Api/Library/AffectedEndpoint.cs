@@ -10,7 +10,7 @@ namespace Loadmark.Api.Library;
 /// <param name="questions">Answers what takes time.</param>
 internal sealed class AffectedEndpoint(LibraryCache cache, AffectedRigs rigs, QuestionEndpoint questions)
 {
-    /// <summary>Answers.</summary>
+    /// <summary>Answers which rigs a piece of gear means something to.</summary>
     public Task<IResult> AnswerAsync(HttpContext context, string kind, string tag) =>
         questions.AnswerAsync(context, GearOperations.Affected, async _ =>
     {

@@ -8,7 +8,7 @@ namespace Loadmark.Api.Library;
 /// <summary>Reads bodies that are files of gear.</summary>
 internal static class GearBody
 {
-    /// <summary>Reads all of it.</summary>
+    /// <summary>Reads all gear that a body has.</summary>
     /// <param name="request">The request.</param>
     /// <param name="refusal">What keeps it as a whole from being read; null where nothing does.</param>
     /// <returns>The rows, refused ones too; null where it cannot be read.</returns>

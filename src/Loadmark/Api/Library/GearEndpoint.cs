@@ -36,7 +36,7 @@ internal sealed class GearEndpoint(Store store, LibraryCache cache, LibraryEdito
         return TypedResults.Bytes(AnswerBytes.Of(output => GearJson.WriteList(output, found)), ApiContent.Json);
     });
 
-    /// <summary>Tells one.</summary>
+    /// <summary>Answers with one piece of gear.</summary>
     public Task<IResult> GetAsync(HttpContext context, string kind, string tag) =>
         requests.AnswerAsync(context, GearOperations.Get, async request =>
     {
@@ -50,7 +50,7 @@ internal sealed class GearEndpoint(Store store, LibraryCache cache, LibraryEdito
         return TypedResults.Bytes(Encoding.UTF8.GetBytes(GearFileWriter.WriteYaml([(piece, gear.Stored.Content.Words)])), ApiContent.Yaml);
     });
 
-    /// <summary>Adds one.</summary>
+    /// <summary>Adds one piece of gear.</summary>
     public Task<IResult> AddAsync(HttpContext context) => requests.AnswerAsync(context, GearOperations.Add, async request =>
     {
         if (GearBody.ReadOne(request, out var refusal) is not { } row)
@@ -86,7 +86,7 @@ internal sealed class GearEndpoint(Store store, LibraryCache cache, LibraryEdito
             : await RefuseAsync(context, outcome);
     });
 
-    /// <summary>Removes one.</summary>
+    /// <summary>Removes one piece of gear.</summary>
     public Task<IResult> RemoveAsync(HttpContext context, string kind, string tag) =>
         requests.AnswerAsync(context, GearOperations.Remove, async _ =>
     {

@@ -37,7 +37,7 @@ internal static class GearOperations
         Example = "yaml",
     };
 
-    /// <summary>The list.</summary>
+    /// <summary>The operation that lists gear.</summary>
     public static ApiOperation List { get; } = new()
     {
         Name = "listGear",
@@ -48,7 +48,7 @@ internal static class GearOperations
         Refusals = [ProblemKind.Store],
     };
 
-    /// <summary>One.</summary>
+    /// <summary>The operation that tells one piece of gear.</summary>
     public static ApiOperation Get { get; } = new()
     {
         Name = "getGear",
@@ -61,7 +61,7 @@ internal static class GearOperations
         Refusals = [ProblemKind.Unreadable, ProblemKind.Store],
     };
 
-    /// <summary>Adds one.</summary>
+    /// <summary>The operation that adds a piece of gear.</summary>
     public static ApiOperation Add { get; } = new()
     {
         Name = "addGear",
@@ -75,7 +75,7 @@ internal static class GearOperations
         Refusals = [ProblemKind.Unreadable, ProblemKind.TagTaken, ProblemKind.Store],
     };
 
-    /// <summary>Changes one.</summary>
+    /// <summary>The operation that changes a piece of gear.</summary>
     public static ApiOperation Change { get; } = new()
     {
         Name = "changeGear",
@@ -91,7 +91,7 @@ internal static class GearOperations
         Refusals = [ProblemKind.Unreadable, ProblemKind.TagTaken, ProblemKind.Conflict, ProblemKind.RevisionMissing, ProblemKind.Store],
     };
 
-    /// <summary>Removes one.</summary>
+    /// <summary>The operation that removes a piece of gear.</summary>
     public static ApiOperation Remove { get; } = new()
     {
         Name = "removeGear",

@@ -23,7 +23,7 @@ internal sealed class Health(RigStore store, TimeProvider clock)
         Answers = [new(ApiContent.Json, "Health", "health.json")],
     };
 
-    /// <summary>Answers.</summary>
+    /// <summary>Answers how the server is.</summary>
     /// <param name="context">The request.</param>
     public async Task<IResult> AnswerAsync(HttpContext context)
     {

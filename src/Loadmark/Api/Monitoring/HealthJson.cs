@@ -9,7 +9,7 @@ internal static class HealthJson
         .Flag("isOpen", static report => report.Trouble is null, "Whether rigs can be read and kept.")
         .Text("trouble", static report => report.Trouble, "What is wrong and what to do; null where nothing is.", Presence.OrNull);
 
-    /// <summary>It.</summary>
+    /// <summary>The shape of the server's health.</summary>
     public static JsonShape<HealthReport> Health { get; } = new JsonShape<HealthReport>(
             "Health", "Whether the program and the store of rigs are well.")
         .Word(

@@ -6,7 +6,7 @@ namespace Loadmark.Api.Requests;
 /// <param name="Example">The name of an example that is built in; null for none.</param>
 internal sealed record ApiContent(string MediaType, string Shape, string? Example = null)
 {
-    /// <summary>JSON.</summary>
+    /// <summary>The media type of JSON.</summary>
     public const string Json = "application/json";
 
     /// <summary>YAML (RFC 9512).</summary>
@@ -15,13 +15,13 @@ internal sealed record ApiContent(string MediaType, string Shape, string? Exampl
     /// <summary>A table (RFC 4180).</summary>
     public const string Csv = "text/csv";
 
-    /// <summary>Plain text.</summary>
+    /// <summary>The media type of plain text.</summary>
     public const string Plain = "text/plain";
 
     /// <summary>An object of JSON a line.</summary>
     public const string JsonLines = "application/x-ndjson";
 
-    /// <summary>Server-sent events.</summary>
+    /// <summary>The media type of server-sent events.</summary>
     public const string Events = "text/event-stream";
 
     /// <summary>What a rig may come as. Generated clients take the first, and know how to write it.</summary>

@@ -6,7 +6,7 @@ namespace Loadmark.Api.Requests;
 /// <summary>What one address takes and answers. The document is made of it, and requests are held to it.</summary>
 internal sealed record ApiOperation
 {
-    /// <summary>Its name, which a generated client calls it by.</summary>
+    /// <summary>The operation's name, which a generated client calls it by.</summary>
     public required string Name { get; init; }
 
     /// <summary>The group that it belongs to.</summary>

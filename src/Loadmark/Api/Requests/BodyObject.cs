@@ -10,7 +10,7 @@ internal sealed class BodyObject
 
     private readonly Dictionary<string, JsonElement> _values = new(StringComparer.Ordinal);
 
-    /// <summary>Reads it.</summary>
+    /// <summary>Reads a body as an object.</summary>
     /// <param name="body">The body.</param>
     /// <param name="shape">What members it has.</param>
     /// <param name="refusal">What is wrong with it; null where nothing is.</param>
@@ -71,7 +71,7 @@ internal sealed class BodyObject
         }
     }
 
-    /// <summary>A text.</summary>
+    /// <summary>The text under a key.</summary>
     /// <param name="member">The member.</param>
     /// <param name="refusal">What is wrong with it; null where nothing is.</param>
     public string? Text(BodyMember member, out Problem? refusal)
@@ -94,7 +94,7 @@ internal sealed class BodyObject
         return null;
     }
 
-    /// <summary>Texts.</summary>
+    /// <summary>The texts under a key.</summary>
     /// <param name="member">The member.</param>
     /// <param name="refusal">What is wrong with them; null where nothing is.</param>
     public IReadOnlyList<string>? Texts(BodyMember member, out Problem? refusal)

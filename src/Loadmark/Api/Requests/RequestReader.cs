@@ -14,7 +14,7 @@ internal sealed class RequestReader(ApiLimits limits, LibraryCache cache)
 {
     private const int Piece = 16 * 1024;
 
-    /// <summary>Takes it.</summary>
+    /// <summary>Takes a request.</summary>
     /// <param name="context">The request.</param>
     /// <param name="operation">What its address takes.</param>
     /// <returns>The request, or why it is not taken.</returns>

@@ -7,7 +7,7 @@ namespace Loadmark.Api.Requests;
 /// <summary>The refusal of a text that cannot be read, with every fault as the commands tell it.</summary>
 internal static class UnreadableProblem
 {
-    /// <summary>Makes it.</summary>
+    /// <summary>Makes the problem of a rig, a price list or both.</summary>
     /// <param name="rig">What is wrong with the rig; empty where nothing is.</param>
     /// <param name="prices">What is wrong with the price list; empty where nothing is, or there is none.</param>
     public static Problem Of(IReadOnlyList<FileError> rig, IReadOnlyList<FileError> prices)

@@ -10,7 +10,7 @@ internal static class Revision
     /// <summary>A revision that no rig has.</summary>
     private const long None = 0;
 
-    /// <summary>Reads it.</summary>
+    /// <summary>Reads the revision that a request starts from.</summary>
     /// <param name="request">The request.</param>
     /// <param name="refusal">What is wrong with it; null where nothing is.</param>
     public static long? In(HttpRequest request, out Problem? refusal)

@@ -24,11 +24,11 @@ internal sealed class RigsEndpoint(RigStore store, StoreRequests requests)
         return TypedResults.Bytes(AnswerBytes.Of(output => JsonFormat.WriteLine(output, StoredRigJson.List, rigs)), ApiContent.Json);
     });
 
-    /// <summary>Tells one.</summary>
+    /// <summary>Answers with one rig.</summary>
     public Task<IResult> GetAsync(HttpContext context, Guid id) => requests.AnswerAsync(context, RigsOperations.Get, async _ =>
         await store.FindAsync(id, context.RequestAborted) is { } rig ? (IResult)Show(context, rig) : Missing());
 
-    /// <summary>Keeps a new one.</summary>
+    /// <summary>Stores a new rig.</summary>
     public Task<IResult> AddAsync(HttpContext context) => requests.AnswerAsync(context, RigsOperations.Add, async request =>
     {
         if (request.ReadRig(out var text, out var refusal) is not { } rig)
@@ -50,7 +50,7 @@ internal sealed class RigsEndpoint(RigStore store, StoreRequests requests)
         return outcome.State == SaveState.Saved ? Show(context, outcome.Rig!) : Refuse(outcome);
     });
 
-    /// <summary>Removes one.</summary>
+    /// <summary>Removes one rig.</summary>
     public Task<IResult> RemoveAsync(HttpContext context, Guid id) => requests.AnswerAsync(context, RigsOperations.Remove, async _ =>
     {
         if (Revision.In(context.Request, out var refusal) is not { } revision)

@@ -17,7 +17,7 @@ internal static class RigsOperations
 
     private static readonly IReadOnlyList<ApiContent> Rig = [new(ApiContent.Json, "KeptRig", "rig.json")];
 
-    /// <summary>The list.</summary>
+    /// <summary>The operation that lists rigs.</summary>
     public static ApiOperation List { get; } = new()
     {
         Name = "listRigs",
@@ -27,7 +27,7 @@ internal static class RigsOperations
         Refusals = [ProblemKind.Store],
     };
 
-    /// <summary>One.</summary>
+    /// <summary>The operation that tells one rig.</summary>
     public static ApiOperation Get { get; } = new()
     {
         Name = "getRig",
@@ -39,7 +39,7 @@ internal static class RigsOperations
         Refusals = [ProblemKind.Store],
     };
 
-    /// <summary>Keeps a new one.</summary>
+    /// <summary>The operation that stores a new rig.</summary>
     public static ApiOperation Add { get; } = new()
     {
         Name = "addRig",
@@ -67,7 +67,7 @@ internal static class RigsOperations
         Refusals = [ProblemKind.Unreadable, ProblemKind.Conflict, ProblemKind.RevisionMissing, ProblemKind.Store],
     };
 
-    /// <summary>Removes one.</summary>
+    /// <summary>The operation that removes one rig.</summary>
     public static ApiOperation Remove { get; } = new()
     {
         Name = "removeRig",
