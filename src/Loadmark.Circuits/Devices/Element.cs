@@ -14,10 +14,10 @@ internal abstract class Element(Device device, int index)
     /// <summary>The element's two nodes in the equations.</summary>
     public PairSlots Pair { get; protected set; }
 
-    /// <summary>What it is doing now.</summary>
+    /// <summary>What the element is doing now.</summary>
     public virtual DeviceState State => DeviceState.Plain;
 
-    /// <summary>How many quantities it watches for a change of sign.</summary>
+    /// <summary>How many quantities the element watches for a change of sign.</summary>
     public virtual int IndicatorCount => 0;
 
     /// <summary>Reserves unknowns, states and parameters, and says which unknowns meet.</summary>
@@ -49,7 +49,7 @@ internal abstract class Element(Device device, int index)
     {
     }
 
-    /// <summary>Writes its states and their slopes once the equations are solved.</summary>
+    /// <summary>Writes the element's states and their slopes once the equations are solved.</summary>
     public virtual void Accept(EquationSystem system, AnalysisPoint point)
     {
     }
@@ -62,7 +62,7 @@ internal abstract class Element(Device device, int index)
     {
     }
 
-    /// <summary>The quantities it watches; the equations are smooth as long as none changes its sign.</summary>
+    /// <summary>The quantities the element watches; the equations are smooth as long as none changes its sign.</summary>
     public virtual void Indicate(Span<double> indicators, EquationSystem system, AnalysisPoint point)
     {
     }
@@ -79,6 +79,6 @@ internal abstract class Element(Device device, int index)
     /// <summary>Does what is due at the present time. Returns true where the equations jump.</summary>
     public virtual bool Elapse(AnalysisPoint point) => false;
 
-    /// <summary>The longest step it can stand, s.</summary>
+    /// <summary>The longest step the element can stand, s.</summary>
     public virtual double LongestStep => double.PositiveInfinity;
 }

@@ -29,7 +29,7 @@ public sealed record LoadDevice(string Name, string Plus, string Minus, LoadLaw 
     /// <summary>Draw after each start, in the unit of the law; null: the same as <see cref="Draw"/>.</summary>
     public double? BootDraw { get; init; }
 
-    /// <summary>How long it draws <see cref="BootDraw"/> after each start, s, 0 or more.</summary>
+    /// <summary>How long the load draws <see cref="BootDraw"/> after each start, s, 0 or more.</summary>
     public double BootSeconds { get; init; }
 
     /// <summary>Voltage below which the law of constant current or power is bent to zero, over 0 V.</summary>

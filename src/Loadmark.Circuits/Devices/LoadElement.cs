@@ -21,12 +21,12 @@ internal sealed class LoadElement(LoadDevice load, int index) : Element(load, in
 
     public override int IndicatorCount => 1;
 
-    /// <summary>Whether it draws. A steady-state analysis switches it.</summary>
+    /// <summary>Whether the load draws. A steady-state analysis switches it.</summary>
     public bool IsOn { get; set; } = true;
 
     public bool IsBooting { get; private set; }
 
-    /// <summary>Whether it is off and its voltage suffices, so that it will start if that lasts.</summary>
+    /// <summary>Whether the load is off and its voltage suffices, so that it will start if that lasts.</summary>
     private bool IsWaiting => !double.IsPositiveInfinity(_starts);
 
     public double StartsAbove => _parameters.Values[_startsAbove];

@@ -15,13 +15,13 @@ public sealed record OutletDevice(string Name, string Plus, string Minus, double
     /// <summary>Time the EMF takes to rise from 0 in a straight line at each start, s, 0 or more (0 jumps).</summary>
     public double SoftStartSeconds { get; init; }
 
-    /// <summary>When it starts to rise, s, 0 or more.</summary>
+    /// <summary>When the outlet starts to rise, s, 0 or more.</summary>
     public double DelaySeconds { get; init; }
 
-    /// <summary>How it meets an overload.</summary>
+    /// <summary>How the outlet meets an overload.</summary>
     public OverloadBehaviour Overload { get; init; }
 
-    /// <summary>The limit of its current, A, over 0; without meaning where there is no limit.</summary>
+    /// <summary>The limit of the outlet's current, A, over 0; without meaning where there is no limit.</summary>
     public double LimitAmps { get; init; } = double.PositiveInfinity;
 
     /// <summary>For foldback: current into a short circuit, A, over 0 and at most the limit.</summary>

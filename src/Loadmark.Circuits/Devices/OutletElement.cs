@@ -152,7 +152,7 @@ internal sealed class OutletElement(OutletDevice outlet, int index) : Element(ou
         return elapsed >= outlet.SoftStartSeconds ? Volts : Volts * elapsed / outlet.SoftStartSeconds;
     }
 
-    /// <summary>What it gives at a voltage, and by how much that falls per volt.</summary>
+    /// <summary>What the outlet gives at a voltage, and by how much that falls per volt.</summary>
     private (double Amps, double Siemens) Give(double volts, double emf)
     {
         var leak = -OffSiemens * volts;

@@ -25,7 +25,7 @@ internal sealed class Budget
     /// <summary>Whether the figures are watts; amps otherwise.</summary>
     public required bool InWatts { get; init; }
 
-    /// <summary>Where a load goes to relieve it: "another outlet".</summary>
+    /// <summary>Where a load goes to relieve the limit: "another outlet".</summary>
     public required string Elsewhere { get; init; }
 
     /// <summary>The limit in amps or watts; null when nothing tells.</summary>
@@ -34,13 +34,13 @@ internal sealed class Budget
     /// <summary>The limits of the outlets in parallel that it is of, in amps, each known; empty for any other budget.</summary>
     public ImmutableArray<decimal> ParallelLimits { get; init; } = [];
 
-    /// <summary>What it bears for a moment, in the limit's unit; null when not stated.</summary>
+    /// <summary>What the limit bears for a moment, in the limit's unit; null when not stated.</summary>
     public decimal? Surge { get; init; }
 
-    /// <summary>How long it bears that; null when not stated.</summary>
+    /// <summary>How long the limit bears that; null when not stated.</summary>
     public Seconds? SurgeDuration { get; init; }
 
-    /// <summary>What is asked of it, load by load.</summary>
+    /// <summary>What is asked of the limit, load by load.</summary>
     public List<BudgetPart> Parts => _parts;
 
     /// <summary>The sum of the known running draws.</summary>
@@ -49,7 +49,7 @@ internal sealed class Budget
     /// <summary>The sum of the known starting draws.</summary>
     public decimal Start { get; private set; }
 
-    /// <summary>Whether what every load asks of it is known, so that the sums are whole.</summary>
+    /// <summary>Whether what every load asks of the limit is known, so that the sums are whole.</summary>
     public bool IsWhole { get; private set; } = true;
 
     /// <summary>Whether the running sum is over the limit.</summary>

@@ -22,7 +22,7 @@ public sealed record Finding
     /// <summary>The arithmetic, such as <c>18 V > 1.10 × 9 V = 9.9 V</c>; empty where there is none.</summary>
     public string Working { get; init; } = "";
 
-    /// <summary>What to do about it; empty where there is nothing to do.</summary>
+    /// <summary>What to do about the finding; empty where there is nothing to do.</summary>
     public string Remedy { get; init; } = "";
 
     /// <summary>Where the rule comes from: a standard, a law of physics, or "common practice, no source".</summary>

@@ -17,10 +17,10 @@ public sealed record OutletLoading(
     Amps? Start,
     ValueList<string> Loads)
 {
-    /// <summary>Whether the draw of one of its loads is an assumption.</summary>
+    /// <summary>Whether the draw of one of the outlet's loads is an assumption.</summary>
     public bool DrawIsAssumed { get; init; }
 
-    /// <summary>Whether it gives nothing, because its supply is to be fed by another and is not.</summary>
+    /// <summary>Whether the outlet gives nothing, because its supply is to be fed by another and is not.</summary>
     public bool GivesNothing { get; init; }
 
     /// <summary>What the outlet bears for a moment beyond its limit; null when not stated.</summary>

@@ -1,6 +1,8 @@
 namespace Loadmark.Core.Checks;
 
-/// <summary>The id of a rule. Its name is a contract: it stands in findings, in JSON, and names the rule's page in <c>docs/rules</c>.</summary>
+/// <summary>
+/// The id of a rule. Its name is a contract: it stands in findings, in JSON, and names the rule's page in <c>docs/rules</c>.
+/// </summary>
 /// <remarks>Every rule is listed here, so that code asks for a rule by this list and never by a string.</remarks>
 public readonly record struct RuleId
 {

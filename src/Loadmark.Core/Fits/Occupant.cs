@@ -17,10 +17,10 @@ public readonly record struct Occupant(
     /// <summary>A supply that is fed from there: what it feeds may be heard, itself it is not.</summary>
     public static Occupant Unheard { get; } = new(false, false, null, false, false, IsUnheard: true);
 
-    /// <summary>Whether it is fed alternating current and its ground meets those of others.</summary>
+    /// <summary>Whether the load is fed alternating current and its ground meets those of others.</summary>
     public bool IsOnWinding => TakesAlternating && JoinsGrounds;
 
-    /// <summary>Whether it is fed direct current and its ground, which is one side of the return, meets those of others.</summary>
+    /// <summary>Whether the load is fed direct current and its ground, which is one side of the return, meets those of others.</summary>
     public bool MeetsWindings => !TakesAlternating && JoinsGrounds;
 
     /// <summary>A load on a return.</summary>

@@ -21,7 +21,7 @@ public readonly record struct Suitability(
     /// <summary>Whether anything could be harmed: no where something would be, not known where nobody can tell.</summary>
     public Fit Harmless => (Fit)Math.Max((int)Form, Math.Max((int)Polarity, (int)NotTooHigh));
 
-    /// <summary>Whether it would run for certain: no where the voltage is too low or the plug does not go in.</summary>
+    /// <summary>Whether the load would run for certain: no where the voltage is too low or the plug does not go in.</summary>
     public Fit Runs => Level == VoltageFit.TooLow || (Plug == PlugFit.None && PlugIsKnown) ? Fit.No : PlugIsKnown ? Fit.Yes : Fit.NotKnown;
 
     /// <summary>

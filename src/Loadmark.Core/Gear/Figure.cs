@@ -10,7 +10,9 @@ public readonly record struct Figure<T>(T Value, Origin Origin)
     /// <summary>Whether something else stood in for this figure: a convention, or a value that only lets a computation go on.</summary>
     public bool IsAssumed => Origin >= Origin.Assumed;
 
-    /// <summary>Whether it may be judged by: it was printed, measured or computed, or a convention of the trade stands for it.</summary>
+    /// <summary>
+    /// Whether the figure may be judged by: it was printed, measured or computed, or a convention of the trade stands for it.
+    /// </summary>
     public bool IsKnown => Origin != Origin.Unknown;
 
     /// <inheritdoc/>

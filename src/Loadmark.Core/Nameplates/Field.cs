@@ -23,7 +23,7 @@ public readonly struct Field<T> : IEquatable<Field<T>>
     /// <summary>How reading went.</summary>
     public FieldState State { get; }
 
-    /// <summary>Where the text says it; meaningless when <see cref="FieldState.Absent"/>.</summary>
+    /// <summary>Where the text says what the field has; meaningless when <see cref="FieldState.Absent"/>.</summary>
     public Place Place { get; }
 
     /// <summary>The value when <see cref="FieldState.Read"/>, else null.</summary>

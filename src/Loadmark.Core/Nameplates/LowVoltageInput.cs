@@ -19,7 +19,9 @@ public sealed record LowVoltageInput(QuantityRange<Volt>? Volts, Amps? Amps, Wat
     /// <summary>Direct or alternating, where printed at the input.</summary>
     public Field<SupplyForm> Form { get; init; }
 
-    /// <summary>The voltages it takes one of, when several are printed ("5V⎓3A, 9V⎓2A"); empty when one voltage or one range is.</summary>
+    /// <summary>
+    /// The voltages the input takes one of, when several are printed ("5V⎓3A, 9V⎓2A"); empty when one voltage or one range is.
+    /// </summary>
     public ImmutableArray<QuantityRange<Volt>> Choices { get; init; } = [];
 
     /// <summary>Whether both say the same, at the same place.</summary>

@@ -25,10 +25,12 @@ public sealed class LoadRating
     /// </summary>
     public Figure<SupplyForm> Form { get; private init; }
 
-    /// <summary>Whether its label says that either kind of current suits it ("9 V AC/DC"), and nothing typed says otherwise.</summary>
+    /// <summary>
+    /// Whether the load's label says that either kind of current suits it ("9 V AC/DC"), and nothing typed says otherwise.
+    /// </summary>
     public bool TakesEitherForm => Load.Voltage?.Form.Value is null && Load.Label?.Form.State == FieldState.Ambiguous;
 
-    /// <summary>Whether its current can be read in several ways and the highest of them stands in.</summary>
+    /// <summary>Whether the load's current can be read in several ways and the highest of them stands in.</summary>
     public bool DrawIsUnclear =>
         Load.Run is null && StandIn is null && Rated is { IsAssumed: true } && Load.Label?.AmbiguousAmps.State == FieldState.Ambiguous;
 
@@ -49,7 +51,7 @@ public sealed class LoadRating
         }
     }
 
-    /// <summary>Whether the current it draws depends on which of its printed voltages it is fed.</summary>
+    /// <summary>Whether the current the load draws depends on which of its printed voltages it is fed.</summary>
     internal bool FollowsVoltage => Load.Current is null && Load.Run is null
         && (Load.Label is { Modes.Length: > 1 } || Voltage.Value is { IsSingle: false });
 
@@ -61,10 +63,12 @@ public sealed class LoadRating
     /// <summary>The printed, derived or assumed current; null when nothing tells.</summary>
     public Figure<Amps>? Rated { get; private init; }
 
-    /// <summary>What it draws when it runs: measured if that is given, else the rated current; null when nothing tells.</summary>
+    /// <summary>What the load draws when it runs: measured if that is given, else the rated current; null when nothing tells.</summary>
     public Figure<Amps>? Running { get; private init; }
 
-    /// <summary>What it draws while it starts: as given, else the running current; never less than that. Null when nothing tells.</summary>
+    /// <summary>
+    /// What the load draws while it starts: as given, else the running current; never less than that. Null when nothing tells.
+    /// </summary>
     public Figure<Amps>? Starting { get; private init; }
 
     /// <summary>How long starting takes; null when not given.</summary>
@@ -81,7 +85,7 @@ public sealed class LoadRating
     /// </summary>
     public Figure<Polarity> Polarity { get; private init; }
 
-    /// <summary>The plug it takes. Where nothing is printed, 5.5x2.1: assumed for an ordinary pedal of 9 V, else not known.</summary>
+    /// <summary>The plug the load takes. Where nothing is printed, 5.5x2.1: assumed for an ordinary pedal of 9 V, else not known.</summary>
     public Figure<Plug> Plug { get; private init; }
 
     /// <summary>
@@ -95,7 +99,7 @@ public sealed class LoadRating
     /// </summary>
     public bool IsBlank => !Voltage.IsKnown && !Form.IsKnown && !Polarity.IsKnown;
 
-    /// <summary>Whether it is digital: true, false, or null when its kind does not tell.</summary>
+    /// <summary>Whether the load is digital: true, false, or null when its kind does not tell.</summary>
     public bool? IsDigital => Load.Kind?.IsDigital;
 
     /// <summary>

@@ -48,10 +48,10 @@ public sealed class OutletRating
     /// <summary>The outlet's plug. Where nothing is printed, 5.5x2.1: assumed of an outlet for 9 V, else not known.</summary>
     public Figure<Plug> Plug { get; private init; }
 
-    /// <summary>Whether its return is its own; not so, assumed, where nothing is stated.</summary>
+    /// <summary>Whether the outlet's return is its own; not so, assumed, where nothing is stated.</summary>
     public Figure<bool> Isolated { get; private init; }
 
-    /// <summary>Names the return it is on; outlets with the same name share it.</summary>
+    /// <summary>Names the return the outlet is on; outlets with the same name share it.</summary>
     public string Return { get; private init; } = "";
 
     /// <summary>Figures that do not agree with one another.</summary>
@@ -119,7 +119,7 @@ public sealed class OutletRating
         return outlet is null ? throw new ArgumentException($"The rig has no outlet {reference}.", nameof(reference)) : Of(supply!, outlet);
     }
 
-    /// <summary>The voltages of its modes, of a range both ends, each once; empty where none is known.</summary>
+    /// <summary>The voltages of the outlet's modes, of a range both ends, each once; empty where none is known.</summary>
     public IEnumerable<Volts> Settings =>
         Modes.Select(static mode => mode.Volts).OfType<QuantityRange<Volt>>().SelectMany(static volts => new[] { volts.Low, volts.High })
             .Distinct();

@@ -17,7 +17,7 @@ public sealed class ReturnGroup
     /// <summary>The outlets and supplies whose return it is, as ids of the rig: <c>brick/5</c> or <c>brick</c>.</summary>
     public IReadOnlyList<string> Names => _names;
 
-    /// <summary>Whether a feed is on it: all returns that nothing is on are told as one group without names.</summary>
+    /// <summary>Whether a feed is on the return: all returns that nothing is on are told as one group without names.</summary>
     public bool IsInUse => _names.Count > 0;
 
     internal void Add(WiredLoad load) => AddOnce(_loads, load, ref _knownLoads);

@@ -13,7 +13,7 @@ public sealed class SupplyRating
     /// <summary>The supply as the rig file has it.</summary>
     public Supply Supply { get; }
 
-    /// <summary>What it can give over all outlets: typed, else as its label prints; null when nothing tells.</summary>
+    /// <summary>What the supply can give over all outlets: typed, else as its label prints; null when nothing tells.</summary>
     public SupplyTotal? Total { get; private init; }
 
     /// <summary>The mains input: typed, else as its label prints; null when nothing tells.</summary>
@@ -97,7 +97,7 @@ public sealed class SupplyRating
         return typed with { Volts = typed.Volts ?? label.Volts, Hertz = typed.Hertz ?? label.Hertz };
     }
 
-    /// <summary>What the labels of its outlets say of regulation; null when none says.</summary>
+    /// <summary>What the labels of the supply's outlets say of regulation; null when none says.</summary>
     private static bool? PrintedRegulation(Supply supply)
     {
         foreach (var outlet in supply.Outlets)

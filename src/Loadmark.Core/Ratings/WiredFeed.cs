@@ -29,19 +29,19 @@ public sealed class WiredFeed
     /// <summary>The feed's place in the wiring, from 0.</summary>
     public int Index { get; }
 
-    /// <summary>The outlets it takes from, at least one.</summary>
+    /// <summary>The outlets the feed takes from, at least one.</summary>
     public ImmutableArray<WiredOutlet> Outlets { get; }
 
     /// <summary>The listed lead; null for a plain one.</summary>
     public Lead? Lead { get; }
 
-    /// <summary>The loads on it, at least one.</summary>
+    /// <summary>The loads on the feed, at least one.</summary>
     public ImmutableArray<WiredLoad> Loads { get; }
 
-    /// <summary>How its outlets are joined.</summary>
+    /// <summary>How the feed's outlets are joined.</summary>
     public Joint Joined => Feed.Joined;
 
-    /// <summary>Whether its lead exchanges centre and sleeve.</summary>
+    /// <summary>Whether the feed's lead exchanges centre and sleeve.</summary>
     public bool Reverses => Lead?.Type == LeadType.Reversing;
 
     /// <summary>
@@ -93,7 +93,7 @@ public sealed class WiredFeed
         }
     }
 
-    /// <summary>The polarity at its plugs: its first outlet's, exchanged by a reversing lead.</summary>
+    /// <summary>The polarity at the feed's plugs: its first outlet's, exchanged by a reversing lead.</summary>
     public Polarity PolarityAtPlug
     {
         get
@@ -118,7 +118,7 @@ public sealed class WiredFeed
         return sum > 0 && outlet.Limit is { } limit ? limit.Value.Value / sum : 1m / Outlets.Length;
     }
 
-    /// <summary>The plug at its load ends: the lead's where that is given, else its first outlet's.</summary>
+    /// <summary>The plug at the feed's load ends: the lead's where that is given, else its first outlet's.</summary>
     public Figure<Plug> Plug => Lead?.Plug is { } plug ? new Figure<Plug>(plug, Origin.Stated) : Outlets[0].Rating.Plug;
 
     /// <summary>The outlets' names, joined: "brick/2 + brick/3".</summary>

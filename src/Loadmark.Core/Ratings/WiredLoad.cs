@@ -21,10 +21,10 @@ public sealed class WiredLoad
     /// <summary>The load's tag.</summary>
     public string Id => Rating.Id;
 
-    /// <summary>Whether it is the input of one of the rig's supplies, fed by another.</summary>
+    /// <summary>Whether the load is the input of one of the rig's supplies, fed by another.</summary>
     public bool IsFedSupply { get; }
 
-    /// <summary>The feeds it is on; none or more than one is a mistake that a rule reports.</summary>
+    /// <summary>The feeds the load is on; none or more than one is a mistake that a rule reports.</summary>
     public IReadOnlyList<WiredFeed> Feeds => _feeds ?? (IReadOnlyList<WiredFeed>)[];
 
     /// <summary>Rates it again at the voltage it is fed, where its draw depends on it.</summary>

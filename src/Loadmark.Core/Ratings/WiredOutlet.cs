@@ -19,7 +19,7 @@ public sealed class WiredOutlet
     /// <summary>What the outlet can give.</summary>
     public OutletRating Rating { get; }
 
-    /// <summary>What its supply can give in all.</summary>
+    /// <summary>What the outlet's supply can give in all.</summary>
     public SupplyRating Supply { get; }
 
     /// <summary>The outlet's place among the rig's outlets, from 0.</summary>
@@ -28,31 +28,31 @@ public sealed class WiredOutlet
     /// <summary>The outlet's name: <c>brick/5</c>.</summary>
     public string Name => Rating.Name;
 
-    /// <summary>The mode it is set to; its first when it feeds nothing.</summary>
+    /// <summary>The mode the outlet is set to; its first when it feeds nothing.</summary>
     public OutletMode Mode { get; private set; }
 
-    /// <summary>The voltage it is set to; null when not known.</summary>
+    /// <summary>The voltage the outlet is set to; null when not known.</summary>
     public Volts? Volts { get; private set; }
 
-    /// <summary>Whether the rig says how it is set, or there is nothing to set.</summary>
+    /// <summary>Whether the rig says how the outlet is set, or there is nothing to set.</summary>
     public bool SettingIsStated { get; private set; }
 
     /// <summary>The most current at that setting; null when nothing tells.</summary>
     public Figure<Amps>? Limit { get; private set; }
 
-    /// <summary>The feeds it is in; more than one is a mistake that a rule reports.</summary>
+    /// <summary>The feeds the outlet is in; more than one is a mistake that a rule reports.</summary>
     public IReadOnlyList<WiredFeed> Feeds => _feeds ?? (IReadOnlyList<WiredFeed>)[];
 
     /// <summary>The loads whose return is joined with this outlet's.</summary>
     public ReturnGroup ReturnGroup { get; internal set; }
 
-    /// <summary>What its loads draw when they run: known figures only, see <see cref="DrawIsKnown"/>.</summary>
+    /// <summary>What the outlet's loads draw when they run: known figures only, see <see cref="DrawIsKnown"/>.</summary>
     public Amps Run { get; private set; }
 
-    /// <summary>What its loads draw while they start: known figures only.</summary>
+    /// <summary>What the outlet's loads draw while they start: known figures only.</summary>
     public Amps Start { get; private set; }
 
-    /// <summary>Whether the draw of every load on it is known.</summary>
+    /// <summary>Whether the draw of every load on the outlet is known.</summary>
     public bool DrawIsKnown { get; private set; } = true;
 
     internal void Select(OutletMode mode, Volts? volts, bool isStated)

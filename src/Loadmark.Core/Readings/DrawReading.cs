@@ -15,9 +15,9 @@ public sealed record DrawReading
     /// <summary>How far the meter may be off; null when that is not known.</summary>
     public MeterAccuracy? Meter { get; init; }
 
-    /// <summary>When it was taken (UTC).</summary>
+    /// <summary>When the reading was taken (UTC).</summary>
     public required DateTimeOffset Taken { get; init; }
 
-    /// <summary>What whoever took it has to say of it; null for nothing.</summary>
+    /// <summary>What whoever took the reading has to say of it; null for nothing.</summary>
     public string? Note { get; init; }
 }

@@ -3,7 +3,7 @@ namespace Loadmark.Core.Rigs;
 /// <summary>Outlets, the mode they are set to, the lead, and the loads on it.</summary>
 public sealed record Feed
 {
-    /// <summary>The outlets it takes from, at least one.</summary>
+    /// <summary>The outlets the feed takes from, at least one.</summary>
     public required ValueList<OutletRef> From { get; init; }
 
     /// <summary>How the outlets are joined; none exactly when there is one.</summary>
@@ -20,7 +20,7 @@ public sealed record Feed
     /// <summary>The ids of the loads, at least one, in the order of the lead's plugs.</summary>
     public required ValueList<string> To { get; init; }
 
-    /// <summary>Whether a plan must leave it as it is.</summary>
+    /// <summary>Whether a plan must leave the feed as it is.</summary>
     public bool Pinned { get; init; }
 
     /// <summary>The outlet's setting at <paramref name="index"/> of <see cref="From"/>; null when not given.</summary>

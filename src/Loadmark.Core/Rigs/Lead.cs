@@ -17,7 +17,7 @@ public sealed record Lead
     /// <summary>The name the rig knows it by; unique among the rig's leads.</summary>
     public required string Id { get; init; }
 
-    /// <summary>What sort of lead it is.</summary>
+    /// <summary>The lead's type: straight, daisy chain, reversing, series or parallel.</summary>
     public LeadType Type { get; init; }
 
     /// <summary>From end to end; null when not given.</summary>
@@ -29,7 +29,7 @@ public sealed record Lead
     /// <summary>Between the plugs of a chain; null when not given.</summary>
     public Metres? Pitch { get; init; }
 
-    /// <summary>How many loads it has plugs for; null when not given.</summary>
+    /// <summary>How many loads the lead has plugs for; null when not given.</summary>
     public int? Plugs { get; init; }
 
     /// <summary>The conductors' size; null when not given.</summary>
@@ -41,12 +41,12 @@ public sealed record Lead
     /// <summary>The resistance of each mated contact; null when not given.</summary>
     public Ohms? ContactOhms { get; init; }
 
-    /// <summary>The plug that its load ends have, where another than the outlet's; null when not given.</summary>
+    /// <summary>The plug that the lead's load ends have, where another than the outlet's; null when not given.</summary>
     public Plug? Plug { get; init; }
 
     /// <summary>How many such leads there are; null when not given, which means one, or as many as are wanted of a straight one.</summary>
     public int? Count { get; init; }
 
-    /// <summary>How many loads it can feed: null when a chain does not say; one for every other lead that does not.</summary>
+    /// <summary>How many loads the lead can feed: null when a chain does not say; one for every other lead that does not.</summary>
     public int? LoadPlugs => Plugs ?? (Type == LeadType.DaisyChain ? null : 1);
 }

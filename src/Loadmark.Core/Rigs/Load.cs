@@ -22,10 +22,10 @@ public sealed record Load
     /// <summary>A name for people; null when it has none besides its tag.</summary>
     public string? Name { get; init; }
 
-    /// <summary>What sort of load it is; null when not given.</summary>
+    /// <summary>The load's kind; null when not given.</summary>
     public LoadKind? Kind { get; init; }
 
-    /// <summary>The reading of its label; null when no label was typed.</summary>
+    /// <summary>The reading of the load's label; null when no label was typed.</summary>
     public Nameplate? Label { get; init; }
 
     /// <summary>The voltage typed beside the label, read like a label ("9-18 V", "9 V AC"); null when none was.</summary>
@@ -40,7 +40,7 @@ public sealed record Load
     /// <summary>The running current, measured or published; null when not known.</summary>
     public Amps? Run { get; init; }
 
-    /// <summary>The current while it starts, with how long that takes; null when not known.</summary>
+    /// <summary>The current while the load starts, with how long that takes; null when not known.</summary>
     public TimedCurrent? Start { get; init; }
 
     /// <summary>The polarity typed beside the label; null when none was.</summary>
@@ -49,13 +49,13 @@ public sealed record Load
     /// <summary>The plug typed beside the label; null when none was.</summary>
     public Plug? Plug { get; init; }
 
-    /// <summary>Which side of its supply is its ground; null when not given, which means negative.</summary>
+    /// <summary>Which side of the load's supply is its ground; null when not given, which means negative.</summary>
     public GroundSide? Ground { get; init; }
 
-    /// <summary>Whether it wants a return of its own.</summary>
+    /// <summary>Whether the load wants a return of its own.</summary>
     public bool Isolate { get; init; }
 
-    /// <summary>How its current follows its voltage; null when not given, and then its kind decides.</summary>
+    /// <summary>How the load's current follows its voltage; null when not given, and then its kind decides.</summary>
     public DrawLaw? Draws { get; init; }
 
     /// <summary>The load does not start while its voltage is below this; null when not known.</summary>
@@ -64,9 +64,9 @@ public sealed record Load
     /// <summary>The load stops under this voltage; null when not known.</summary>
     public Volts? StopsBelow { get; init; }
 
-    /// <summary>The capacitance across its supply input; null when not known.</summary>
+    /// <summary>The capacitance across the load's supply input; null when not known.</summary>
     public Farads? InputCapacitance { get; init; }
 
-    /// <summary>How much the show needs it, 1 (most) to 3 (least); null when not given.</summary>
+    /// <summary>How much the show needs the load, 1 (most) to 3 (least); null when not given.</summary>
     public int? Priority { get; init; }
 }

@@ -9,10 +9,10 @@ public sealed record Outlet
     /// <summary>The outlet's name within its supply, such as <c>5</c>.</summary>
     public required string Id { get; init; }
 
-    /// <summary>The reading of its label; of an empty text when the supply's own label says it all.</summary>
+    /// <summary>The reading of the outlet's label; of an empty text when the supply's own label says it all.</summary>
     public required Nameplate Label { get; init; }
 
-    /// <summary>Whether its return is its own; null when not given, and then the supply decides.</summary>
+    /// <summary>Whether the outlet's return is its own; null when not given, and then the supply decides.</summary>
     public bool? Isolated { get; init; }
 
     /// <summary>The name of the group of outlets whose return it shares; null for the supply's common one.</summary>
@@ -27,7 +27,7 @@ public sealed record Outlet
     /// <summary>The resistance behind the outlet; null when not known.</summary>
     public Ohms? SourceOhms { get; init; }
 
-    /// <summary>What it bears for a moment beyond its limit; null when not known.</summary>
+    /// <summary>What the outlet bears for a moment beyond its limit; null when not known.</summary>
     public TimedCurrent? Surge { get; init; }
 
     /// <summary>The voltage with nothing connected, as measured; null when not known.</summary>

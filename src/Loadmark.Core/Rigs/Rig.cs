@@ -13,7 +13,7 @@ public sealed record Rig
     /// <summary>The rig's name.</summary>
     public required string Name { get; init; }
 
-    /// <summary>The mains where it is played; null when not given.</summary>
+    /// <summary>The mains where the rig is played; null when not given.</summary>
     public RigMains? Mains { get; init; }
 
     /// <summary>The share of each limit that is to stay free, 0 to below 1; null when not given.</summary>

@@ -18,13 +18,13 @@ public sealed record Supply
     /// <summary>A name for people; null when it has none besides its id.</summary>
     public string? Name { get; init; }
 
-    /// <summary>The reading of its label; null when no label was typed.</summary>
+    /// <summary>The reading of the supply's label; null when no label was typed.</summary>
     public Nameplate? Label { get; init; }
 
     /// <summary>Whether each outlet has a return of its own; null when not given, which is taken as no, the safe side.</summary>
     public bool? Isolated { get; init; }
 
-    /// <summary>What it can give over all outlets; null when not given.</summary>
+    /// <summary>What the supply can give over all outlets; null when not given.</summary>
     public SupplyTotal? Total { get; init; }
 
     /// <summary>The supply's outlets, in the order of the file.</summary>
@@ -33,10 +33,10 @@ public sealed record Supply
     /// <summary>Groups of outlets with a limit of their own.</summary>
     public ValueList<Bank> Banks { get; init; }
 
-    /// <summary>What its outlets do when overloaded; null when not given, which is taken as a current limit.</summary>
+    /// <summary>What the supply's outlets do when overloaded; null when not given, which is taken as a current limit.</summary>
     public OverloadWay? Overload { get; init; }
 
-    /// <summary>Whether it holds its voltage whatever is drawn; null when not given.</summary>
+    /// <summary>Whether the supply holds its voltage whatever is drawn; null when not given.</summary>
     public bool? Regulated { get; init; }
 
     /// <summary>The mains input typed beside the label, read like a label ("100-240 V"); null when none was.</summary>

@@ -10,15 +10,15 @@ namespace Loadmark.Drawing.Diagrams;
 /// <param name="Elsewhere">Its loads that stand beside a feed before it: fed twice, a mistake that a rule reports.</param>
 internal sealed record FeedRows(WiredFeed Feed, ImmutableArray<WiredLoad> Here, ImmutableArray<WiredLoad> Elsewhere)
 {
-    /// <summary>Whether its lead goes up and down past the rows of others.</summary>
+    /// <summary>Whether the feed's lead goes up and down past the rows of others.</summary>
     public bool Wanders => Feed.Outlets.Length > 1 || Elsewhere.Length > 0;
 
-    /// <summary>Whether there is a word to say on its lead.</summary>
+    /// <summary>Whether there is a word to say on the feed's lead.</summary>
     public bool HasLabel => Feed.Lead is not null || Feed.Joined != Joint.None;
 
-    /// <summary>Whether its lead has several plugs along the wire.</summary>
+    /// <summary>Whether the feed's lead has several plugs along the wire.</summary>
     public bool IsChain => Feed.Lead is { Type: LeadType.DaisyChain };
 
-    /// <summary>How many of its lead's plugs hang free; 0 when nothing tells.</summary>
+    /// <summary>How many of the feed's lead's plugs hang free; 0 when nothing tells.</summary>
     public int FreePlugs => IsChain && Feed.Lead!.Plugs is { } plugs ? Math.Max(0, plugs - Feed.Loads.Length) : 0;
 }

@@ -5,7 +5,7 @@ namespace Loadmark.Drawing.Plots;
 /// <summary>What a plot shows, in the units of its axes without prefix.</summary>
 public sealed record Plot
 {
-    /// <summary>What it is a plot of.</summary>
+    /// <summary>What the plot shows, in a few words.</summary>
     public required string Title { get; init; }
 
     /// <summary>The axis to the right.</summary>
@@ -17,7 +17,7 @@ public sealed record Plot
     /// <summary>The width there is, in px.</summary>
     public double Width { get; init; } = 720;
 
-    /// <summary>The height it is to have, in px.</summary>
+    /// <summary>The height the plot is to have, in px.</summary>
     public double Height { get; init; } = 300;
 
     /// <summary>The lines, the most important first: where there is no room for all labels, the last go without.</summary>

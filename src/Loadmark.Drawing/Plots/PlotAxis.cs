@@ -5,15 +5,15 @@ namespace Loadmark.Drawing.Plots;
 /// <param name="Unit">Its unit without prefix: "A"; empty for a plain number.</param>
 public sealed record PlotAxis(string Label, string Unit)
 {
-    /// <summary>Where it begins; null for what the data need, zero included.</summary>
+    /// <summary>Where the axis begins; null for what the data need, zero included.</summary>
     public double? Low { get; init; }
 
-    /// <summary>Where it ends; null for what the data need. Above <see cref="Low"/>.</summary>
+    /// <summary>Where the axis ends; null for what the data need. Above <see cref="Low"/>.</summary>
     public double? High { get; init; }
 
     /// <summary>Whether the unit takes a prefix: amperes do, a price does not.</summary>
     public bool TakesPrefix { get; init; } = true;
 
-    /// <summary>Whether zero is shown even where no value is near it.</summary>
+    /// <summary>Whether zero is shown even where no value is near zero.</summary>
     public bool FromZero { get; init; } = true;
 }

@@ -11,10 +11,10 @@ public sealed record Scene
     /// <summary>The scene's height, px.</summary>
     public required double Height { get; init; }
 
-    /// <summary>What it is a picture of.</summary>
+    /// <summary>What the scene is a picture of.</summary>
     public required string Title { get; init; }
 
-    /// <summary>What it shows, in whole sentences, for who does not see it.</summary>
+    /// <summary>What the scene shows, in whole sentences, for who does not see it.</summary>
     public required string Description { get; init; }
 
     /// <summary>The scene's parts, from the bottom up; in an order that can be read aloud.</summary>

@@ -15,15 +15,15 @@ public sealed record SceneGroup
     /// <summary>The id that findings name it by: "brick/5", "delay-2", "brick", the id of a lead. Empty for what has none.</summary>
     public string Subject { get; init; } = "";
 
-    /// <summary>What it is and how it stands, as a sentence for who does not see it; empty for decoration.</summary>
+    /// <summary>What the group is and how it stands, as a sentence for who does not see it; empty for decoration.</summary>
     public string Title { get; init; } = "";
 
     /// <summary>The worst finding about it; null when there is none.</summary>
     public Severity? Severity { get; init; }
 
-    /// <summary>What it is drawn with, from the bottom up.</summary>
+    /// <summary>What the group is drawn with, from the bottom up.</summary>
     public required ImmutableArray<Shape> Shapes { get; init; }
 
-    /// <summary>Where pointing at it hits it.</summary>
+    /// <summary>Where pointing at the group hits it.</summary>
     public required Box Bounds { get; init; }
 }

@@ -10,7 +10,7 @@ namespace Loadmark.Drawing.Scenes;
 public sealed record TextShape(
     Ink Ink, double X, double Y, string Text, TextAnchor Anchor = TextAnchor.Start, TextRole Role = TextRole.Body) : Shape(Ink)
 {
-    /// <summary>The room it takes at most, by <see cref="TextWidth"/>; what it takes in a narrower typeface is less.</summary>
+    /// <summary>The width the text takes at most, by <see cref="TextWidth"/>; what it takes in a narrower typeface is less.</summary>
     public Box Box
     {
         get

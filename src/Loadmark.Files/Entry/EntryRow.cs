@@ -30,7 +30,7 @@ public sealed record EntryRow
     /// <summary>The ids that are there already and would be replaced.</summary>
     public ValueList<string> Replaces { get; init; }
 
-    /// <summary>Why it is not taken; null when it is.</summary>
+    /// <summary>Why the row is not taken; null when it is.</summary>
     public EntryRefusal? Refusal { get; init; }
 
     /// <summary>

@@ -34,16 +34,16 @@ internal sealed record FieldKey<T> : Key
         (Title, Column, ColumnNames) = (title, column ?? name, columns ?? []);
     }
 
-    /// <summary>What it is called, for people.</summary>
+    /// <summary>What the key is called, for people.</summary>
     public string Title { get; }
 
-    /// <summary>The name of its column in a table.</summary>
+    /// <summary>The name of the key's column in a table.</summary>
     public string Column { get; }
 
     /// <summary>Other names that people have for that column, in lower case.</summary>
     public IReadOnlyList<string> ColumnNames { get; }
 
-    /// <summary>What is expected of its value, where something other than a text stands there.</summary>
+    /// <summary>What is expected of the key's value, where something other than a text stands there.</summary>
     public string Expected => _kind.Expected;
 
     /// <summary>The value of the field; null where nothing is said.</summary>

@@ -6,13 +6,13 @@ namespace Loadmark.Files.Keys;
 /// <param name="Description">What it means, with its default; shown by editors.</param>
 internal record Key(string Name, ValueForm Form, string Description)
 {
-    /// <summary>The words it takes; empty unless it takes fixed ones.</summary>
+    /// <summary>The words the key takes; empty unless it takes fixed ones.</summary>
     public IReadOnlyList<string> Words { get; init; } = [];
 
     /// <summary>The keys of the groups in it; null when it holds none.</summary>
     public KeyTable? Group { get; init; }
 
-    /// <summary>Whether it must be there.</summary>
+    /// <summary>Whether the key must be there.</summary>
     public bool IsRequired { get; init; }
 
     /// <summary>Other keys, beside any of which it need not be there; empty for none.</summary>
@@ -24,7 +24,7 @@ internal record Key(string Name, ValueForm Form, string Description)
     /// <summary>The largest number; 0 for no bound.</summary>
     public int Most { get; init; }
 
-    /// <summary>Whether an entry of it may hold nothing, as in <c>1:</c>.</summary>
+    /// <summary>Whether an entry of the key may hold nothing, as in <c>1:</c>.</summary>
     public bool MayBeEmpty { get; init; }
 
     /// <summary>Values that show how it is written.</summary>

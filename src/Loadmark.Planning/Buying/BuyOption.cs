@@ -8,10 +8,10 @@ public sealed record BuyOption
     /// <summary>What to buy, in the order of the price list; empty where the supplies there are suffice.</summary>
     public required ValueList<Purchase> Purchases { get; init; }
 
-    /// <summary>What it costs, in the money of the price list.</summary>
+    /// <summary>What the option costs, in the money of the price list.</summary>
     public required decimal Price { get; init; }
 
-    /// <summary>What it weighs, in grams; null when the mass of one of its supplies is not known.</summary>
+    /// <summary>What the option weighs, in grams; null when the mass of one of its supplies is not known.</summary>
     public required decimal? MassGrams { get; init; }
 
     /// <summary>

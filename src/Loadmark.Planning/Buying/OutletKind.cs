@@ -38,7 +38,7 @@ internal sealed class OutletKind
     /// <summary>How many one supply has.</summary>
     public int Count { get; }
 
-    /// <summary>What it bears for a moment, in amps; null where nothing is stated.</summary>
+    /// <summary>What the outlet bears for a moment, in amps; null where nothing is stated.</summary>
     public decimal? Surge => Rating.Outlet.Surge?.Current.Value;
 
     /// <summary>The kinds of outlet that a supply has.</summary>

@@ -47,7 +47,7 @@ internal sealed class FeedSite
             .Select(part => (index, draws.Against(problem.Totals[index].FactorAt(part.Setting.Basis), Volts))))];
     }
 
-    /// <summary>How its outlets are joined.</summary>
+    /// <summary>How the site's outlets are joined.</summary>
     public Joint Joined { get; }
 
     /// <summary>The voltage that draws are computed with.</summary>
@@ -56,19 +56,19 @@ internal sealed class FeedSite
     /// <summary>The place of the return it shares with others; -1 when it has its own.</summary>
     public int Return { get; }
 
-    /// <summary>How many outlets of its group each leg takes.</summary>
+    /// <summary>How many outlets of the site's group each leg takes.</summary>
     public int OutletsALeg { get; }
 
     /// <summary>The site's outlets: one, or for outlets in series two.</summary>
     public SiteOutlet[] Legs { get; }
 
-    /// <summary>The largest limits of its outlets, in millionths of an amp.</summary>
+    /// <summary>The largest limits of the site's outlets, in millionths of an amp.</summary>
     public long Capacity { get; }
 
-    /// <summary>Whether it may feed several loads: every limit is known.</summary>
+    /// <summary>Whether the site may feed several loads: every limit is known.</summary>
     public bool AllowsSeveral { get; }
 
-    /// <summary>The totals it counts against, once for each leg, and what each group of loads counts there.</summary>
+    /// <summary>The totals the site counts against, once for each leg, and what each group of loads counts there.</summary>
     public (int Total, TotalDraws Draws)[] Totals { get; }
 
     /// <summary>What it counts that a load is fed from here; null where it must not be.</summary>
@@ -77,7 +77,7 @@ internal sealed class FeedSite
     public LoadCost? CostOf(int load, int ends) =>
         (_costs[ends] ??= [.. _loads.Select(group => _from.CostOf(group, _ends[ends]))])[load];
 
-    /// <summary>What a load that is fed from here is to others that share its return.</summary>
+    /// <summary>What a load that is fed from here is to others that share the site's return.</summary>
     /// <param name="load">The place of the load's group.</param>
     /// <param name="ends">The place of what the lead does.</param>
     public Occupant OccupantOf(int load, int ends) =>

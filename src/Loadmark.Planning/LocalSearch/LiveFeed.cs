@@ -11,7 +11,7 @@ internal sealed class LiveFeed(FeedSite site, int ends)
     /// <summary>The place of what its lead does to polarity and plug.</summary>
     public int Ends { get; } = ends;
 
-    /// <summary>The kind of its lead.</summary>
+    /// <summary>The kind of the feed's lead.</summary>
     public int Kind { get; set; }
 
     /// <summary>The places of the loads that the feed has.</summary>
@@ -20,13 +20,13 @@ internal sealed class LiveFeed(FeedSite site, int ends)
     /// <summary>The feed's place among the feeds, from 0.</summary>
     public int Place { get; set; }
 
-    /// <summary>What its loads count against each leg's limit.</summary>
+    /// <summary>What the feed's loads count against each leg's limit.</summary>
     public (long Run, long Start, long After)[] Sums { get; } = new (long, long, long)[site.Legs.Length];
 
     /// <summary>Findings of margin of its loads.</summary>
     public int Margins { get; set; }
 
-    /// <summary>How many of its loads it is not known to suit, or feeds well under their voltage.</summary>
+    /// <summary>How many of the feed's loads it is not known to suit, or feeds well under their voltage.</summary>
     public int Doubts { get; set; }
 
     /// <summary>What the feed's loads do to one another on their return.</summary>

@@ -6,6 +6,6 @@ namespace Loadmark.Planning.Objective;
 /// <param name="Bound">What no wiring can fall below, given the levels before; equal to the value when proven.</param>
 public sealed record ObjectiveLevel(string Name, decimal Value, decimal Bound)
 {
-    /// <summary>Whether it is proven best.</summary>
+    /// <summary>Whether the level is proven best.</summary>
     public bool IsProven => Value == Bound;
 }

@@ -23,7 +23,7 @@ internal sealed record FeedClass(Joint Joined, FeedPoint Point, string? SharedRe
     public LoadCost? CostOf(LoadGroup load, LeadEnds lead) =>
         load.IsInput && Legs.Any(leg => leg.Parts[0].Group.IsFedBy(load)) ? null : lead.CostOf(Point, load.Rating, MustBeCertain);
 
-    /// <summary>Whether several loads may be put on it: every limit is known.</summary>
+    /// <summary>Whether several loads may be put on the class: every limit is known.</summary>
     public bool AllowsSeveral => Legs.All(static leg => leg.Scale is not null);
 
     /// <summary>Whether the two legs choose from the same outlets, so that exchanging the two is no other choice.</summary>

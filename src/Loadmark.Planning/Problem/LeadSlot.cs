@@ -11,7 +11,7 @@ internal sealed class LeadSlot(int kind, int count, int least, int plugs, LeadEn
     /// <summary>Which leads are alike: slots of one kind may be exchanged.</summary>
     public int Kind { get; } = kind;
 
-    /// <summary>How many leads it stands for: one, or in a pooled problem all that are alike.</summary>
+    /// <summary>How many leads the slot stands for: one, or in a pooled problem all that are alike.</summary>
     public int Count { get; } = count;
 
     /// <summary>The fewest loads worth putting on one: two for a chain, one where the lead does more than split.</summary>
@@ -20,9 +20,9 @@ internal sealed class LeadSlot(int kind, int count, int least, int plugs, LeadEn
     /// <summary>The most loads each has plugs for.</summary>
     public int Plugs { get; } = plugs;
 
-    /// <summary>What it does to polarity and plug.</summary>
+    /// <summary>What the slot does to polarity and plug.</summary>
     public LeadEnds Ends { get; } = ends;
 
-    /// <summary>What it may take from.</summary>
+    /// <summary>What the slot may take from.</summary>
     public ImmutableArray<FeedClass> Classes { get; } = classes;
 }

@@ -28,7 +28,9 @@ internal sealed class LoadGroup(int index, LoadRating rating, bool isInSignal)
     /// </summary>
     public bool IsInSignal { get; } = isInSignal;
 
-    /// <summary>Whether it is the input of a supply that the plan feeds: nothing hears it, and it is fed before all others.</summary>
+    /// <summary>
+    /// Whether the group is the input of a supply that the plan feeds: nothing hears it, and it is fed before all others.
+    /// </summary>
     public bool IsInput => Darkness > 1;
 
     /// <summary>How many loads each of them counts as where it stays dark.</summary>

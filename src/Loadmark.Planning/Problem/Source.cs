@@ -13,10 +13,10 @@ internal sealed class Source(SourcePart part, decimal headroom)
     /// <summary>The outlet and its setting.</summary>
     public SourcePart Part { get; } = part;
 
-    /// <summary>What stands at its plug.</summary>
+    /// <summary>What stands at the source's plug.</summary>
     public FeedPoint Point { get; } = part.Point;
 
-    /// <summary>What it can give; null when nothing tells.</summary>
+    /// <summary>What the source can give; null when nothing tells.</summary>
     public SourceLimit? Limit { get; } = part.LimitOf(headroom, 1);
 
     /// <summary>The voltage that draws are computed with.</summary>
@@ -29,6 +29,6 @@ internal sealed class Source(SourcePart part, decimal headroom)
     public LoadCost? CostOf(LoadGroup load, LeadEnds lead) =>
         Group.IsFedBy(load) || Limit?.Bears(load, Volts) is false ? null : lead.CostOf(Point, load.Rating, Group.MustBeCertain);
 
-    /// <summary>Whether a load alone on it leaves less free than the headroom.</summary>
+    /// <summary>Whether a load alone on the source leaves less free than the headroom.</summary>
     public bool IsThin(LoadGroup load) => Limit?.IsThin(load, Volts) is true;
 }

@@ -20,7 +20,7 @@ internal sealed class SourceLimit
         Peak = surge is { } bears ? Math.Max(Most, MicroUnits.Limit(bears * Scale.Factor)) : Most;
     }
 
-    /// <summary>How draws are counted against it.</summary>
+    /// <summary>How draws are counted against the limit.</summary>
     public DrawScale Scale { get; }
 
     /// <summary>The limit itself, in whole units, rounded to the safe side.</summary>
@@ -29,10 +29,10 @@ internal sealed class SourceLimit
     /// <summary>The limit less the headroom.</summary>
     public long Usable { get; }
 
-    /// <summary>What it bears while loads start; the limit itself where no surge is stated.</summary>
+    /// <summary>What the limit bears while loads start; the limit itself where no surge is stated.</summary>
     public long Peak { get; }
 
-    /// <summary>Whether it bears a load alone that is fed <paramref name="fed"/>.</summary>
+    /// <summary>Whether the limit bears a load alone that is fed <paramref name="fed"/>.</summary>
     public bool Bears(LoadGroup load, Volts fed) =>
         Scale.RunOf(load, fed) <= Most && Scale.StartOf(load, fed) <= Peak && Scale.AfterSurgeOf(load, fed) <= Most;
 

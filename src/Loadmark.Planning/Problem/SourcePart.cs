@@ -7,7 +7,7 @@ namespace Loadmark.Planning.Problem;
 /// <param name="Setting">The voltage it is set to.</param>
 internal sealed record SourcePart(OutletGroup Group, Setting Setting)
 {
-    /// <summary>What it can give as one of <paramref name="times"/> side by side; null when nothing tells.</summary>
+    /// <summary>What the part can give as one of <paramref name="times"/> side by side; null when nothing tells.</summary>
     public SourceLimit? LimitOf(decimal headroom, int times)
     {
         if (Setting.Limit is not { } limit)
@@ -16,6 +16,6 @@ internal sealed record SourcePart(OutletGroup Group, Setting Setting)
         return new SourceLimit(Setting.Basis, limit * times, headroom, surge?.Current.Value * times, surge?.Duration);
     }
 
-    /// <summary>What stands at its plug.</summary>
+    /// <summary>What stands at the part's plug.</summary>
     public FeedPoint Point => FeedPoint.At(Group.Rating, Setting.Standing);
 }

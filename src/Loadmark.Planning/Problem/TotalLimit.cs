@@ -9,7 +9,7 @@ internal sealed class TotalLimit
     /// <summary>The bank; null for the whole supply.</summary>
     public required string? Bank { get; init; }
 
-    /// <summary>Whether it is in watts.</summary>
+    /// <summary>Whether the limit is in watts.</summary>
     public required bool InWatts { get; init; }
 
     /// <summary>What is left for running draws, in millionths; not negative.</summary>
@@ -21,7 +21,7 @@ internal sealed class TotalLimit
     /// <summary>What is left for starting draws, in millionths; not negative.</summary>
     public required long Start { get; init; }
 
-    /// <summary>Whether pinned feeds are over it already, so that headroom says nothing.</summary>
+    /// <summary>Whether pinned feeds are over the limit already, so that headroom says nothing.</summary>
     public required bool IsOver { get; init; }
 
     /// <summary>So many such limits taken together.</summary>
@@ -36,7 +36,7 @@ internal sealed class TotalLimit
         IsOver = IsOver,
     };
 
-    /// <summary>Whether an outlet counts against it.</summary>
+    /// <summary>Whether an outlet counts against the limit.</summary>
     public bool Covers(OutletGroup group) => group.Rating.Supply.Id == Supply && (Bank is null || group.Rating.Outlet.Bank == Bank);
 
     /// <summary>By what the amps of an outlet are multiplied.</summary>

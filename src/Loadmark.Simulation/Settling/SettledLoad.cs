@@ -17,6 +17,6 @@ public sealed record SettledLoad(string Load, Volts? Volts, Amps? Amps, LoadStat
     /// <summary>The lowest voltage printed on it; 9 V, assumed, where none is.</summary>
     public required Volts LowestPrinted { get; init; }
 
-    /// <summary>Why it is off or not computed, as a sentence; null where it runs.</summary>
+    /// <summary>Why the load is off or not computed, as a sentence; null where it runs.</summary>
     public string? Because { get; init; }
 }

@@ -8,15 +8,15 @@ namespace Loadmark.Simulation.Spreading;
 /// <param name="Runs">How often it runs, at no less than 0.90 of its lowest printed voltage; at start-up so at the end.</param>
 public sealed record SpreadLoad(string Load, Percentiles<Volt> Volts, Chance Runs)
 {
-    /// <summary>What it draws, settled; null at start-up.</summary>
+    /// <summary>What the load draws, settled; null at start-up.</summary>
     public Percentiles<Ampere>? Amps { get; init; }
 
-    /// <summary>When it started to run for good; null when settled. Never is later than all else, and stands as null.</summary>
+    /// <summary>When the load started to run for good; null when settled. Never is later than all else, and stands as null.</summary>
     public Percentiles<Second>? RunsAfter { get; init; }
 
-    /// <summary>How it fares in the worse of the two corners.</summary>
+    /// <summary>How the load fares in the worse of the two corners.</summary>
     public required LoadState Corner { get; init; }
 
-    /// <summary>Why it draws nothing in any sample; null where it draws.</summary>
+    /// <summary>Why the load draws nothing in any sample; null where it draws.</summary>
     public string? Because { get; init; }
 }

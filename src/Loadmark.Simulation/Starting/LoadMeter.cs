@@ -13,10 +13,10 @@ internal struct LoadMeter
     /// <summary>How often the load started.</summary>
     public int Starts;
 
-    /// <summary>When it started last, s; NaN where it never did.</summary>
+    /// <summary>When the load started last, s; NaN where it never did.</summary>
     public double LastStart;
 
-    /// <summary>When it dropped out last, s; NaN where it never did.</summary>
+    /// <summary>When the load dropped out last, s; NaN where it never did.</summary>
     public double LastDrop;
 
     /// <summary>The lowest voltage while it was on, V; infinite where it never was.</summary>

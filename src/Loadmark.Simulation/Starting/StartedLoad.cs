@@ -10,9 +10,9 @@ namespace Loadmark.Simulation.Starting;
 /// <param name="State">How it fares at the end.</param>
 public sealed record StartedLoad(string Load, Seconds? RunsAfter, Volts? LowestVolts, int Restarts, LoadState State)
 {
-    /// <summary>Whether it starts over and over.</summary>
+    /// <summary>Whether the load starts over and over.</summary>
     public bool Cycles { get; init; }
 
-    /// <summary>Why it is not computed, as a sentence; null where it is.</summary>
+    /// <summary>Why the load is not computed, as a sentence; null where it is.</summary>
     public string? Because { get; init; }
 }

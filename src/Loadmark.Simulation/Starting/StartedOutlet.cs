@@ -22,6 +22,6 @@ public sealed record StartedOutlet(OutletRef Outlet, Amps? PeakAmps, Seconds? Pe
     /// <summary>Whether the outlet feeds nothing.</summary>
     public bool IsFree { get; init; }
 
-    /// <summary>Whether it was over its limit for longer than it bears its surge, and therefore computed without.</summary>
+    /// <summary>Whether the outlet was over its limit for longer than it bears its surge, and therefore computed without.</summary>
     public bool SurgeIsSpent { get; init; }
 }

@@ -10,10 +10,10 @@ public sealed record LeadPart
     /// <summary>The feed whose lead it is of.</summary>
     public required WiredFeed Feed { get; init; }
 
-    /// <summary>What it is, in words: "long chain, tail".</summary>
+    /// <summary>What the part is, in words: "long chain, tail".</summary>
     public required string Name { get; init; }
 
-    /// <summary>Where its conductors are: two, or one for the joint of outlets in series.</summary>
+    /// <summary>Where the part's conductors are: two, or one for the joint of outlets in series.</summary>
     public required ImmutableArray<DevicePlace> Devices { get; init; }
 
     /// <summary>The slots of their resistance, Ω.</summary>
@@ -31,7 +31,7 @@ public sealed record LeadPart
     /// <summary>Cross-section of the wire, m²; null where the rig gives ohms instead.</summary>
     public double? SquareMetres { get; init; }
 
-    /// <summary>Which loads its current goes to: the positions in its feed from this on.</summary>
+    /// <summary>Which loads the part's current goes to: the positions in its feed from this on.</summary>
     public required int FirstLoad { get; init; }
 
     /// <summary>Up to and without this position.</summary>

@@ -11,7 +11,7 @@ public sealed record LoadBranch
     /// <summary>The load whose branch this is.</summary>
     public required WiredLoad Load { get; init; }
 
-    /// <summary>The feed that it is computed on, its first; null where it is unwired or its feed cannot be computed.</summary>
+    /// <summary>The feed that the load is computed on, its first; null where it is unwired or its feed cannot be computed.</summary>
     public WiredFeed? Feed { get; init; }
 
     /// <summary>The load's jack, in the polarity that the load wants; null where there is none in the circuit.</summary>
@@ -22,25 +22,27 @@ public sealed record LoadBranch
     /// </summary>
     public DevicePlace? Device { get; init; }
 
-    /// <summary>Why it draws nothing or cannot be computed; null where it is computed.</summary>
+    /// <summary>Why the load draws nothing or cannot be computed; null where it is computed.</summary>
     public string? Because { get; init; }
 
     /// <summary>How the load's current follows its voltage.</summary>
     public LoadLaw Law { get; init; }
 
-    /// <summary>Whether it is a heater, whose resistance rises as it warms.</summary>
+    /// <summary>Whether the load is a heater, whose resistance rises as it warms.</summary>
     public bool IsHeater { get; init; }
 
-    /// <summary>The voltage that its power or its resistance is reckoned at, V: what it is fed, within what it is printed for.</summary>
+    /// <summary>
+    /// The voltage that the load's power or its resistance is reckoned at, V: what it is fed, within what it is printed for.
+    /// </summary>
     public double NominalVolts { get; init; }
 
-    /// <summary>What it draws when it runs, A at <see cref="NominalVolts"/>.</summary>
+    /// <summary>What the load draws when it runs, A at <see cref="NominalVolts"/>.</summary>
     public double RunAmps { get; init; }
 
-    /// <summary>What it draws while it starts, A at <see cref="NominalVolts"/>; the running draw where nothing is given.</summary>
+    /// <summary>What the load draws while it starts, A at <see cref="NominalVolts"/>; the running draw where nothing is given.</summary>
     public double StartAmps { get; init; }
 
-    /// <summary>How long it starts, s; 0 where no starting draw is given.</summary>
+    /// <summary>How long the load starts, s; 0 where no starting draw is given.</summary>
     public double StartSeconds { get; init; }
 
     /// <summary>The load starts at or above this, V.</summary>
@@ -52,10 +54,12 @@ public sealed record LoadBranch
     /// <summary>The lowest voltage printed on it, V.</summary>
     public double LowestPrintedVolts { get; init; }
 
-    /// <summary>The slot of its draw when it runs; null where it has no device. In the unit of its law, see <see cref="DrawOf"/>.</summary>
+    /// <summary>
+    /// The slot of the load's draw when it runs; null where it has no device. In the unit of its law, see <see cref="DrawOf"/>.
+    /// </summary>
     public ParameterSlot? RunSlot { get; init; }
 
-    /// <summary>The slot of its draw while it starts; of a heater its cold resistance; null where it has none.</summary>
+    /// <summary>The slot of the load's draw while it starts; of a heater its cold resistance; null where it has none.</summary>
     public ParameterSlot? StartSlot { get; init; }
 
     /// <summary>The load's tag.</summary>
@@ -73,6 +77,6 @@ public sealed record LoadBranch
     /// <summary>What a resistance that draws nothing is taken to draw, so that it has a value, A.</summary>
     private const double LeastAmps = 1e-9;
 
-    /// <summary>The capacitor at its input as its class has it.</summary>
+    /// <summary>The capacitor at the load's input as its class has it.</summary>
     internal static LoadClassDefaults DefaultsOf(LoadRating rating) => LoadClassDefaults.Of(rating.Load.Kind);
 }

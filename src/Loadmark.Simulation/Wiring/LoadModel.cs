@@ -53,7 +53,7 @@ internal static class LoadModel
         };
     }
 
-    /// <summary>The devices at its jack: what draws, and its input capacitor.</summary>
+    /// <summary>The devices at the load's jack: what draws, and its input capacitor.</summary>
     public static IEnumerable<Device> Devices(LoadBranch branch, Terminals jack, AssumptionList assumptions)
     {
         var (name, rating) = (NameOf(branch.Load), branch.Load.Rating);
@@ -77,7 +77,7 @@ internal static class LoadModel
                 $"input of {branch.Id}", jack.Plus, jack.Minus, farads, assumptions.Take(CircuitDefaults.InputSeriesOhms, branch.Id));
     }
 
-    /// <summary>The capacitance at its input, F, 0 or more: as stated, else as its class has it.</summary>
+    /// <summary>The capacitance at the load's input, F, 0 or more: as stated, else as its class has it.</summary>
     public static double FaradsOf(LoadRating rating) =>
         rating.Load.InputCapacitance is { } stated ? (double)stated.Value : LoadBranch.DefaultsOf(rating).InputFarads;
 

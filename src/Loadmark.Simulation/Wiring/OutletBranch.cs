@@ -22,19 +22,21 @@ public sealed record OutletBranch
     /// <summary>The outlet's limit, A; infinite where none is known.</summary>
     public required double LimitAmps { get; init; }
 
-    /// <summary>How it meets an overload; null for a plain source behind its resistance.</summary>
+    /// <summary>How the outlet meets an overload; null for a plain source behind its resistance.</summary>
     public required OverloadWay? Overload { get; init; }
 
-    /// <summary>The slot of its EMF, V.</summary>
+    /// <summary>The slot of the outlet's EMF, V.</summary>
     public required ParameterSlot VoltsSlot { get; init; }
 
-    /// <summary>The slot of its limit, A; without effect where <see cref="Overload"/> is a fuse or null.</summary>
+    /// <summary>The slot of the outlet's limit, A; without effect where <see cref="Overload"/> is a fuse or null.</summary>
     public required ParameterSlot LimitSlot { get; init; }
 
-    /// <summary>Where its fuse is; null where it has none.</summary>
+    /// <summary>Where the outlet's fuse is; null where it has none.</summary>
     public DevicePlace? Fuse { get; init; }
 
-    /// <summary>What it bears for a moment, A, and for how long, s; null where nothing is stated. A time not stated is infinite.</summary>
+    /// <summary>
+    /// What the outlet bears for a moment, A, and for how long, s; null where nothing is stated. A time not stated is infinite.
+    /// </summary>
     public (double Amps, double Seconds)? Surge { get; init; }
 
     /// <summary>The outlet's name: <c>brick/5</c>.</summary>

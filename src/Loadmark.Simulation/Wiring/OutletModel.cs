@@ -53,7 +53,7 @@ internal sealed class OutletModel
     /// <summary>Limit, A; infinite where none is known.</summary>
     public double LimitAmps { get; }
 
-    /// <summary>How it meets an overload; null for a plain source behind its resistance.</summary>
+    /// <summary>How the outlet meets an overload; null for a plain source behind its resistance.</summary>
     public OverloadWay? Overload { get; }
 
     /// <summary>The source as a device.</summary>

@@ -39,7 +39,7 @@ internal sealed class TotalMeter
         return [.. meters.Where(static meter => meter._outlets.Length > 0)];
     }
 
-    /// <summary>The outlets that it adds up, by their place in <see cref="RigCircuit.Outlets"/>.</summary>
+    /// <summary>The outlets that the meter adds up, by their place in <see cref="RigCircuit.Outlets"/>.</summary>
     public IReadOnlyList<int> Outlets => _outlets;
 
     /// <summary>Looks at what the outlets give at one time.</summary>
@@ -58,7 +58,7 @@ internal sealed class TotalMeter
         _watts = Math.Max(_watts, watts);
     }
 
-    /// <summary>The most that it has seen, against the limit.</summary>
+    /// <summary>The most that the meter has seen, against the limit.</summary>
     public TotalGiven Result()
     {
         var limit = _total.Limit;

@@ -28,6 +28,6 @@ internal sealed class GearReadingRow
 
     public string? Note { get; set; }
 
-    /// <summary>When it was struck out, in ticks (UTC); null while it counts.</summary>
+    /// <summary>When the reading was struck out, in ticks (UTC); null while it counts.</summary>
     public long? Removed { get; set; }
 }

@@ -19,7 +19,7 @@ internal sealed class GearRow
 
     public string Label { get; set; } = "";
 
-    /// <summary>The words it is filed under, a line each.</summary>
+    /// <summary>The words the piece is filed under, a line each.</summary>
     public string Words { get; set; } = "";
 
     /// <summary>The number of the last change.</summary>

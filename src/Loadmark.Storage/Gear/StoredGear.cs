@@ -3,10 +3,10 @@ namespace Loadmark.Storage.Gear;
 /// <summary>A piece of gear as it is kept.</summary>
 public sealed record StoredGear
 {
-    /// <summary>What the store knows it by; stays the same through every change.</summary>
+    /// <summary>What the store knows the piece by; stays the same through every change.</summary>
     public required Guid Id { get; init; }
 
-    /// <summary>What is said of it.</summary>
+    /// <summary>What is said of the piece.</summary>
     public required GearContent Content { get; init; }
 
     /// <summary>
@@ -17,6 +17,6 @@ public sealed record StoredGear
     /// <summary>When the last change was made (UTC).</summary>
     public required DateTimeOffset Changed { get; init; }
 
-    /// <summary>Whether it is removed: kept with its changes, and in no list.</summary>
+    /// <summary>Whether the piece is removed: kept with its changes, and in no list.</summary>
     public bool IsRemoved { get; init; }
 }

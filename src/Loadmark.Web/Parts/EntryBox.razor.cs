@@ -28,7 +28,7 @@ public sealed partial class EntryBox : ComponentBase
     /// <summary>The rig's page.</summary>
     [Parameter, EditorRequired] public RigView View { get; set; } = null!;
 
-    /// <summary>What it takes: loads or supplies.</summary>
+    /// <summary>What the box takes: loads or supplies.</summary>
     [Parameter, EditorRequired] public EntryKind Kind { get; set; }
 
     [Inject] private IStringLocalizer<PageText> T { get; set; } = null!;

@@ -35,7 +35,7 @@ public sealed partial class LoadRow : ComponentBase
     /// <summary>Whether the row is lit, as the load is in the diagram.</summary>
     [Parameter] public bool IsLit { get; set; }
 
-    /// <summary>Whether all that can be typed about it is shown.</summary>
+    /// <summary>Whether all that can be typed about the load is shown.</summary>
     [Parameter] public bool IsOpen { get; set; }
 
     /// <summary>Told which load is to be open; null for none.</summary>

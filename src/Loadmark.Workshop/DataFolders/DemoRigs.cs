@@ -6,7 +6,7 @@ namespace Loadmark.Workshop.DataFolders;
 /// <summary>The rigs of an invented workshop that a new store begins with; the same files as in <c>examples/</c>.</summary>
 public static class DemoRigs
 {
-    /// <summary>Adds them, the one to look at first last.</summary>
+    /// <summary>Adds the demo rigs, the one to look at first last.</summary>
     /// <param name="store">The store.</param>
     /// <param name="cancellation">Gives up.</param>
     public static async Task AddAsync(RigStore store, CancellationToken cancellation)

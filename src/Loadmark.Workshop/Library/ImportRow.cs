@@ -11,16 +11,16 @@ public sealed record ImportRow
     /// <summary>The line of the file, from 1; 0 where it comes from a rig.</summary>
     public int Line { get; init; }
 
-    /// <summary>What sort of thing it is; null when that cannot be told.</summary>
+    /// <summary>What sort of thing the piece is; null when that cannot be told.</summary>
     public GearKind? Kind { get; init; }
 
     /// <summary>The piece's tag as typed; empty when it has none.</summary>
     public required string Tag { get; init; }
 
-    /// <summary>What it is to the library.</summary>
+    /// <summary>What the piece is to the library.</summary>
     public required ImportState State { get; init; }
 
-    /// <summary>What the library would say of it; null when it is refused.</summary>
+    /// <summary>What the library would say of the piece; null when it is refused.</summary>
     public GearPiece? Piece { get; init; }
 
     /// <summary>The words that the library would file it under.</summary>
@@ -34,6 +34,6 @@ public sealed record ImportRow
     /// </summary>
     public ImmutableArray<GearDifference> Differences { get; init; } = [];
 
-    /// <summary>Why it cannot be taken; null when it can.</summary>
+    /// <summary>Why the piece cannot be taken; null when it can.</summary>
     public string? Refusal { get; init; }
 }

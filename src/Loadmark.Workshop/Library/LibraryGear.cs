@@ -21,10 +21,10 @@ public sealed class LibraryGear
     /// <summary>The piece as it is kept.</summary>
     public StoredGear Stored { get; }
 
-    /// <summary>What the store knows it by.</summary>
+    /// <summary>What the store knows the piece by.</summary>
     public Guid Id => Stored.Id;
 
-    /// <summary>What sort of thing it is.</summary>
+    /// <summary>What sort of thing the piece is.</summary>
     public GearKind Kind => Stored.Content.Kind;
 
     /// <summary>The piece's tag.</summary>

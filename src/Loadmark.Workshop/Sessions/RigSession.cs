@@ -147,7 +147,9 @@ public sealed class RigSession(RigStore store, LibraryCache? cache = null) : IDi
     /// <summary>Resolves the conflict of two windows that have edited the rig: ours counts, and theirs is one step back.</summary>
     public Task KeepOursAsync() => Theirs is { } theirs ? SaveAsync(_pending, theirs.Revision) : Task.CompletedTask;
 
-    /// <summary>Resolves the conflict of two windows that have edited the rig: both count, as chosen; ours is one step back and theirs two.</summary>
+    /// <summary>
+    /// Resolves the conflict of two windows that have edited the rig: both count, as chosen; ours is one step back and theirs two.
+    /// </summary>
     /// <returns>Why they do not fit together, and nothing is changed; null when it is done.</returns>
     public async Task<string?> MergeAsync()
     {

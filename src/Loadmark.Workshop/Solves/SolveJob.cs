@@ -16,7 +16,7 @@ public sealed class SolveJob<TAnswer, TProgress>(SolveGate gate, Action changed,
     private long _told;
     private long _begin;
 
-    /// <summary>Whether it waits or runs.</summary>
+    /// <summary>Whether the job waits or runs.</summary>
     public bool IsRunning => _stop is not null;
 
     /// <summary>The last that was told; null before anything was.</summary>
@@ -28,7 +28,7 @@ public sealed class SolveJob<TAnswer, TProgress>(SolveGate gate, Action changed,
     /// <summary>Why there is no answer, in a sentence; null when there is one, or none was asked for.</summary>
     public string? Fault { get; private set; }
 
-    /// <summary>How long it has been running.</summary>
+    /// <summary>How long the job has been running.</summary>
     public TimeSpan Elapsed => clock.GetElapsedTime(_begin);
 
     /// <summary>Runs a solve; ends the one before.</summary>
@@ -64,7 +64,7 @@ public sealed class SolveJob<TAnswer, TProgress>(SolveGate gate, Action changed,
         }
     }
 
-    /// <summary>Ends it; what it has by then becomes the answer, if it is any.</summary>
+    /// <summary>Ends the job; what it has by then becomes the answer, if it is any.</summary>
     public void Stop() => _stop?.Cancel();
 
     /// <summary>Forgets the answer.</summary>

@@ -9,16 +9,18 @@ namespace Loadmark.CommandLines;
 /// </summary>
 internal sealed record CommandSpec
 {
-    /// <summary>The name as it is typed.</summary>
+    /// <summary>The command's name as it is typed.</summary>
     public required string Name { get; init; }
 
     /// <summary>What the command is for, in plain words that begin with a small letter.</summary>
     public required string Question { get; init; }
 
-    /// <summary>What it takes by place, in order.</summary>
+    /// <summary>What the command takes by place, in order.</summary>
     public IReadOnlyList<ParameterSpec> Parameters { get; init; } = [];
 
-    /// <summary>How the parameters are shown where their mere order does not tell: alternatives, say; null where it does.</summary>
+    /// <summary>
+    /// How the parameters are shown where their mere order does not tell: alternatives, say; null where the command does.
+    /// </summary>
     public string? Forms { get; init; }
 
     /// <summary>The options, in the order in which the help lists them.</summary>
@@ -51,7 +53,7 @@ internal sealed record CommandSpec
     /// <summary>The commands below this one; empty for a command that runs.</summary>
     public IReadOnlyList<CommandSpec> Commands { get; init; } = [];
 
-    /// <summary>Runs it and gives the exit code; null where only the commands below can be run.</summary>
+    /// <summary>Runs the command and gives the exit code; null where only the commands below can be run.</summary>
     public Func<CommandInput, int>? Run { get; init; }
 
     /// <summary>

@@ -7,7 +7,7 @@ namespace Loadmark.Commands;
 /// <summary>Samples for a command, and says how far the sampling has come.</summary>
 internal static class SpreadRun
 {
-    /// <summary>Samples.</summary>
+    /// <summary>Runs the samples that were asked for; null where none were.</summary>
     /// <param name="sampling">What was asked for; null where no spread was.</param>
     /// <param name="around">Where to say how far it has come.</param>
     /// <param name="run">Samples with some options.</param>

@@ -5,7 +5,7 @@ namespace Loadmark.Shapes;
 /// <param name="About">What it means, in a sentence, with its unit; empty for an object that describes itself.</param>
 internal sealed record ValueDescription(JsonKind Kind, string About)
 {
-    /// <summary>Whether it may be null, for what is not known.</summary>
+    /// <summary>Whether the value may be null, for what is not known.</summary>
     public bool OrNull { get; init; }
 
     /// <summary>Tells the words that a text may be, which only the description of answers asks for; null for any.</summary>

@@ -8,7 +8,7 @@ namespace Loadmark.Sheets;
 /// <param name="Style">Its colour.</param>
 internal sealed record GaugeLook(string Sign, string AsciiSign, Style Style)
 {
-    /// <summary>How <paramref name="cell"/> shows.</summary>
+    /// <summary>The look of a cell of the gauge.</summary>
     public static GaugeLook Of(GaugeCell cell) => cell switch
     {
         GaugeCell.Empty => new("·", ".", SheetStyle.Faint),

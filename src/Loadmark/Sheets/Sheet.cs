@@ -25,7 +25,7 @@ internal sealed class Sheet(int width, bool unicode, bool colour) : IRenderable
     /// <summary>How wide the page is, in character cells.</summary>
     public int Width => width;
 
-    /// <summary>Whether it can show characters beyond ASCII.</summary>
+    /// <summary>Whether the sheet can show characters beyond ASCII.</summary>
     public bool Unicode => unicode;
 
     /// <summary>How many cells of the line are taken, spaces to come included.</summary>

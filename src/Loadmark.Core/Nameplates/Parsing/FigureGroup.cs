@@ -29,16 +29,16 @@ internal sealed class FigureGroup
     /// <inheritdoc cref="AmpsFirst"/>
     public bool WattsFirst { get; init; }
 
-    /// <summary>Whether its voltage is printed and could not be read, so that no other is.</summary>
+    /// <summary>Whether the group's voltage is printed and could not be read, so that no other is.</summary>
     public bool VoltsLost { get; init; }
 
-    /// <summary>The word it stands under: input, output or mains; a new line when none does.</summary>
+    /// <summary>The word the group stands under: input, output or mains; a new line when none does.</summary>
     public char Side { get; set; } = Sign.NewLine;
 
     /// <summary>Index of the outlets it is of; <see cref="FigureCollector.NoOutlet"/> when the label tells none apart.</summary>
     public int Outlet { get; set; } = FigureCollector.NoOutlet;
 
-    /// <summary>From its first figure to its last.</summary>
+    /// <summary>From the group's first figure to its last.</summary>
     public Place Place
     {
         get

@@ -11,10 +11,10 @@ internal readonly record struct PrintedFigure(decimal Low, decimal High, Place P
     /// <summary>The other way to take a single value whose digits may be grouped; 0 when there is one way only.</summary>
     public decimal Other { get; init; }
 
-    /// <summary>Whether letters stand in it for digits.</summary>
+    /// <summary>Whether letters stand in the figure for digits.</summary>
     public bool Doubtful { get; init; }
 
-    /// <summary>Whether it is an apparent power, in VA.</summary>
+    /// <summary>Whether the figure is an apparent power, in VA.</summary>
     public bool IsApparent { get; init; }
 
     /// <summary>The figure as a range of a quantity.</summary>

@@ -13,22 +13,22 @@ internal record struct Token(char Sign, int Start, int End, bool Spaced)
     /// <summary>The other way to take a number whose comma or space may group thousands; 0 when there is none.</summary>
     public decimal Other { get; set; }
 
-    /// <summary>Whether it is a number with a gap in it ("3 50 mA"): what was printed cannot be told.</summary>
+    /// <summary>Whether the token is a number with a gap in it ("3 50 mA"): what was printed cannot be told.</summary>
     public bool Broken { get; set; }
 
-    /// <summary>Whether it is the voltage on either side of a transformer's centre tap ("12-0-12 V").</summary>
+    /// <summary>Whether the token is the voltage on either side of a transformer's centre tap ("12-0-12 V").</summary>
     public bool Tapped { get; set; }
 
-    /// <summary>Whether letters stand in it for the digits they look like ("l00mA").</summary>
+    /// <summary>Whether letters stand in the token for the digits they look like ("l00mA").</summary>
     public bool Doubtful { get; set; }
 
-    /// <summary>Whether it is a unit of apparent power, VA, which is none of power.</summary>
+    /// <summary>Whether the token is a unit of apparent power, VA, which is none of power.</summary>
     public bool IsApparent { get; set; }
 
     /// <summary>What the token speaks of, should it stay unread.</summary>
     public LabelTopics Topic { get; set; }
 
-    /// <summary>Whether it became a part of the reading.</summary>
+    /// <summary>Whether the token became a part of the reading.</summary>
     public bool Understood { get; set; }
 
     /// <summary>How many characters of the label the token takes.</summary>

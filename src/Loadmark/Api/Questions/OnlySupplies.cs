@@ -9,7 +9,7 @@ namespace Loadmark.Api.Questions;
 /// <summary>The supplies that alone may be used.</summary>
 internal static class OnlySupplies
 {
-    /// <summary>Reads them.</summary>
+    /// <summary>Reads which supplies of a rig a request allows.</summary>
     /// <param name="request">The request.</param>
     /// <param name="rig">The rig.</param>
     /// <param name="refusal">What is wrong with them; null where nothing is.</param>

@@ -10,7 +10,7 @@ namespace Loadmark.Api.Questions;
 /// <summary>The wish for samples, read as the commands read it.</summary>
 internal static class SpreadAsked
 {
-    /// <summary>Reads it.</summary>
+    /// <summary>Reads what a request says of samples.</summary>
     /// <param name="request">The request.</param>
     /// <param name="refusal">What is wrong with it; null where nothing is.</param>
     /// <returns>The wish; null where no samples are asked for.</returns>

@@ -9,19 +9,19 @@ internal sealed record ApiOperation
     /// <summary>The operation's name, which a generated client calls it by.</summary>
     public required string Name { get; init; }
 
-    /// <summary>The group that it belongs to.</summary>
+    /// <summary>The group that the operation belongs to.</summary>
     public required string Group { get; init; }
 
-    /// <summary>The question that it answers, in a sentence.</summary>
+    /// <summary>The question that the operation answers, in a sentence.</summary>
     public required string Summary { get; init; }
 
     /// <summary>What else there is to know.</summary>
     public string About { get; init; } = "";
 
-    /// <summary>The options that it takes in the address.</summary>
+    /// <summary>The options that the operation takes in the address.</summary>
     public IReadOnlyList<OptionSpec> Options { get; init; } = [];
 
-    /// <summary>The bodies that it takes; empty for none.</summary>
+    /// <summary>The bodies that the operation takes; empty for none.</summary>
     public IReadOnlyList<ApiContent> Bodies { get; init; } = [];
 
     /// <summary>The status of a good answer.</summary>

@@ -13,7 +13,7 @@ internal sealed class OptionValues
 
     private readonly Dictionary<string, StringValues> _values = new(StringComparer.Ordinal);
 
-    /// <summary>Reads them.</summary>
+    /// <summary>Reads the options of an address.</summary>
     /// <param name="query">The query of the address.</param>
     /// <param name="known">The options that it takes.</param>
     /// <param name="refusal">What is wrong with one; null where nothing is.</param>
