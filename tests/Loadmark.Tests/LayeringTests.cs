@@ -144,6 +144,15 @@ public sealed class LayeringTests
     }
 
     [Fact]
+    public void Code_of_a_component_that_is_long_stands_beside_it()
+    {
+        var tooLong = SourceTree.Read(Repository.Root)
+            .Where(static file => file.Path.EndsWith(".razor", StringComparison.Ordinal) && CodeBehind.LinesOf(file.Lines) > CodeBehind.MostLines)
+            .Select(static file => $"{file.Path}: {CodeBehind.LinesOf(file.Lines)} lines of @code, at most {CodeBehind.MostLines}");
+        Assert.Empty(tooLong);
+    }
+
+    [Fact]
     public void A_name_is_of_one_file_only()
     {
         var namesakes = SourceTree.Namesakes(SourceTree.Read(Repository.Root));
