@@ -7,7 +7,7 @@ namespace Loadmark.Planning;
 /// <summary>A planned wiring with what is proven about it.</summary>
 public sealed record PlanResult
 {
-    /// <summary>What is known of it.</summary>
+    /// <summary>What is known of the plan, see <see cref="PlanStatus"/>.</summary>
     public required PlanStatus Status { get; init; }
 
     /// <summary>The rig with the planned wiring in place of its own; loads that are not fed are on no feed.</summary>

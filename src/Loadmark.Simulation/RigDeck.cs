@@ -47,7 +47,8 @@ public static class RigDeck
         foreach (var outlet in circuit.Outlets)
         {
             var limit = double.IsFinite(outlet.LimitAmps) ? $", limit {SiConversion.Amps(outlet.LimitAmps)}" : "";
-            words[NameOf(circuit, outlet.Device)] = $"outlet {outlet.Name}: {SiConversion.Volts(outlet.Volts)}{limit}{Way(outlet.Overload)}";
+            words[NameOf(circuit, outlet.Device)] =
+                $"outlet {outlet.Name}: {SiConversion.Volts(outlet.Volts)}{limit}{Way(outlet.Overload)}";
         }
 
         foreach (var load in circuit.Loads)

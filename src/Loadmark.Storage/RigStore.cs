@@ -41,7 +41,8 @@ public sealed class RigStore
                     .OrderByDescending(rig => rig.Changed).ThenBy(rig => rig.Id)
                     .Select(rig => new { rig.Id, rig.Name, rig.Changed, rig.Revision })
                     .ToListAsync(cancellationToken);
-                return rows.Select(row => new RigSummary(row.Id, row.Name, StoredRigEdits.Moment(row.Changed), row.Revision)).ToImmutableArray();
+                return rows.Select(row => new RigSummary(row.Id, row.Name, StoredRigEdits.Moment(row.Changed), row.Revision))
+                    .ToImmutableArray();
             },
             cancellationToken);
 

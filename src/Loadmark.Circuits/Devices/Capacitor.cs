@@ -1,7 +1,7 @@
 namespace Loadmark.Circuits.Devices;
 
 /// <summary>A capacitance with a resistance in series: C·du/dt = i, v = u + R·i, where u is the voltage inside.</summary>
-/// <param name="Name">Its name, unique in the netlist.</param>
+/// <param name="Name">The device's name, unique in the netlist.</param>
 /// <param name="Plus">Node of its positive terminal.</param>
 /// <param name="Minus">Node of its negative terminal.</param>
 /// <param name="Farads">Capacitance, over 0 F.</param>

@@ -1,11 +1,11 @@
 namespace Loadmark.Circuits.Devices;
 
 /// <summary>An ideal current source. Its current flows from plus to minus through the source, as in SPICE.</summary>
-/// <param name="Name">Its name, unique in the netlist.</param>
+/// <param name="Name">The device's name, unique in the netlist.</param>
 /// <param name="Plus">Node that the current leaves.</param>
 /// <param name="Minus">Node that the current enters.</param>
-/// <param name="Waveform">Its current over time, in amperes.</param>
-/// <param name="SmallSignal">Its amplitude in small-signal analysis, in amperes; 0 is open there.</param>
+/// <param name="Waveform">The device's current over time, in amperes.</param>
+/// <param name="SmallSignal">The device's amplitude in small-signal analysis, in amperes; 0 is open there.</param>
 public sealed record CurrentSource(
     string Name, string Plus, string Minus, SourceWaveform Waveform, double SmallSignal = 0) : Device(Name, Plus, Minus)
 {

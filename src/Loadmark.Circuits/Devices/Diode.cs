@@ -1,7 +1,7 @@
 namespace Loadmark.Circuits.Devices;
 
 /// <summary>A junction diode by Shockley's law, i = Is·(exp(v / (n·Vt)) − 1) + 1e-12 S·v, with Vt at 27 °C, as SPICE has it.</summary>
-/// <param name="Name">Its name, unique in the netlist.</param>
+/// <param name="Name">The device's name, unique in the netlist.</param>
 /// <param name="Plus">Node of the anode.</param>
 /// <param name="Minus">Node of the cathode.</param>
 /// <param name="SaturationAmps">Saturation current Is, over 0 A; SPICE's default is 1e-14 A.</param>

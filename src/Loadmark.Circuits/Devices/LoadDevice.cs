@@ -6,7 +6,7 @@ namespace Loadmark.Circuits.Devices;
 /// power (P / F)·(3x − 2x²); below 0 V both are straight lines, 2·I·x and 3·(P / F)·x. Value and slope are continuous, and any
 /// SPICE can write it. While it is off a load draws 1 nS·v. See docs/theory/loads.md.
 /// </remarks>
-/// <param name="Name">Its name, unique in the netlist.</param>
+/// <param name="Name">The device's name, unique in the netlist.</param>
 /// <param name="Plus">Node of its positive terminal.</param>
 /// <param name="Minus">Node of its negative terminal.</param>
 /// <param name="Law">How it draws.</param>

@@ -5,7 +5,7 @@ namespace Loadmark.Circuits.Devices;
 /// In force is the least of (E − v) / R and the limit, and never less than 0; 1 nS keeps its node defined while it is off.
 /// A resettable fuse is a device of its own, in series. See docs/theory/outlets.md.
 /// </remarks>
-/// <param name="Name">Its name, unique in the netlist.</param>
+/// <param name="Name">The device's name, unique in the netlist.</param>
 /// <param name="Plus">Node of its positive terminal.</param>
 /// <param name="Minus">Node of its return.</param>
 /// <param name="Volts">EMF when started, V, 0 or more.</param>

@@ -6,7 +6,7 @@ namespace Loadmark.Circuits.Devices;
 /// most cold·10^6. It trips after −τ·ln(1 − (threshold / i)²) at a constant current i, holds itself tripped with about the power
 /// P, and closes again once it has cooled. See docs/theory/fuse.md.
 /// </remarks>
-/// <param name="Name">Its name, unique in the netlist.</param>
+/// <param name="Name">The device's name, unique in the netlist.</param>
 /// <param name="Plus">Node of one end.</param>
 /// <param name="Minus">Node of the other end.</param>
 /// <param name="ColdOhms">Resistance when cold, over 0 Ω.</param>

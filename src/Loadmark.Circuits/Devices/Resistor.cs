@@ -1,7 +1,7 @@
 namespace Loadmark.Circuits.Devices;
 
 /// <summary>A linear resistance: i = v / R.</summary>
-/// <param name="Name">Its name, unique in the netlist.</param>
+/// <param name="Name">The device's name, unique in the netlist.</param>
 /// <param name="Plus">Node of one end.</param>
 /// <param name="Minus">Node of the other end.</param>
 /// <param name="Ohms">Resistance, over 0 Ω.</param>

@@ -6,9 +6,9 @@ namespace Loadmark.Core.Checks;
 
 /// <summary>What the rules on nameplates judge.</summary>
 /// <param name="Rig">The rig with everything looked up.</param>
-/// <param name="Budgets">Its limits with what is asked of them.</param>
-/// <param name="Feeds">Its feeds with how each suits its loads, in the order of the wiring.</param>
-/// <param name="Returns">Its returns with what the loads on each are to one another.</param>
+/// <param name="Budgets">The rig's limits with what is asked of them.</param>
+/// <param name="Feeds">The rig's feeds with how each suits its loads, in the order of the wiring.</param>
+/// <param name="Returns">The rig's returns with what the loads on each are to one another.</param>
 internal sealed record NameplateCase(WiredRig Rig, Budgets Budgets, ImmutableArray<JudgedFeed> Feeds, ImmutableArray<JudgedReturn> Returns)
 {
     /// <summary>Judges and adds up a wired rig.</summary>

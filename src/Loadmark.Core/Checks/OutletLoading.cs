@@ -4,7 +4,7 @@ namespace Loadmark.Core.Checks;
 
 /// <summary>One outlet with what it can give and what is asked of it.</summary>
 /// <param name="Outlet">The outlet.</param>
-/// <param name="Volts">Its voltage as set; the first of its modes when it feeds nothing; null when not known.</param>
+/// <param name="Volts">The outlet's voltage as set; the first of its modes when it feeds nothing; null when not known.</param>
 /// <param name="Limit">The most current it can give there; null when not known.</param>
 /// <param name="Run">The sum of its loads' running draws; null when a load's draw is not known, zero when it feeds nothing.</param>
 /// <param name="Start">The sum of what its loads draw while they start; null when a load's draw is not known.</param>

@@ -3,7 +3,7 @@ namespace Loadmark.Core.Checks;
 /// <summary>What severities mean, in words.</summary>
 public static class SeverityText
 {
-    /// <summary>What it means as the verdict on a rig, in a sentence.</summary>
+    /// <summary>What a severity means as the verdict on a rig, in a sentence.</summary>
     /// <param name="verdict">The verdict.</param>
     /// <exception cref="ArgumentOutOfRangeException">It is no severity.</exception>
     public static string Sentence(this Severity verdict) => verdict switch

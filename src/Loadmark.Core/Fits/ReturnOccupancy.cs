@@ -51,7 +51,7 @@ public struct ReturnOccupancy : IEquatable<ReturnOccupancy>
     /// <summary>Whether a load that wants a return of its own shares one.</summary>
     public readonly bool SharesIsolating => Count > 1 && _isolating > 0;
 
-    /// <summary>How many findings of noise come of it.</summary>
+    /// <summary>How many findings of noise come of the return's loads.</summary>
     public readonly int NoiseFindings => (SharesDigital ? 1 : 0) + (SharesIsolating ? 1 : 0);
 
     /// <summary>Whether one more load could come without harm to anything, as far as is known.</summary>

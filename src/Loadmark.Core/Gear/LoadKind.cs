@@ -1,6 +1,6 @@
 namespace Loadmark.Core.Gear;
 
-/// <summary>What sort of load it is, in the user's words, and the class those words put it in.</summary>
+/// <summary>The kind of a load in the user's words, and the class that those words put the load in.</summary>
 /// <remarks>
 /// The text is free: a tuner or a wireless receiver is as welcome as a drive. The class is found by the words in it;
 /// where they say nothing electrical the class is unknown, and rules that need it say so.
@@ -43,7 +43,7 @@ public sealed record LoadKind
     /// <summary>The class those words put it in.</summary>
     public LoadClass Class { get; }
 
-    /// <summary>Whether a processor makes it: true, false, or null when the kind does not tell.</summary>
+    /// <summary>Whether loads of the kind are digital: true, false, or null when the kind does not tell.</summary>
     public bool? IsDigital { get; }
 
     /// <inheritdoc/>

@@ -97,7 +97,7 @@ public sealed class ConnectionTrials(Rig rig, CheckResult present, Func<Rig, Che
         return settings.Count == 0 ? [null] : settings;
     }
 
-    /// <summary>The lead it has now, a plain one, and those on hand that no other feed uses and that are of use here.</summary>
+    /// <summary>The lead that the feed has now, a plain one, and those on hand that no other feed uses and that are of use here.</summary>
     private static IEnumerable<string?> Leads(Rig rest, Feed feed, int plugs)
     {
         yield return feed.Lead;

@@ -6,8 +6,8 @@ namespace Loadmark.Drawing.Diagrams;
 
 /// <summary>A feed with the loads that stand beside it.</summary>
 /// <param name="Feed">The feed.</param>
-/// <param name="Here">Its loads that have no other place, in the order of the plugs.</param>
-/// <param name="Elsewhere">Its loads that stand beside a feed before it: fed twice, a mistake that a rule reports.</param>
+/// <param name="Here">The feed's loads that have no other place, in the order of the plugs.</param>
+/// <param name="Elsewhere">The feed's loads that stand beside a feed before it: fed twice, a mistake that a rule reports.</param>
 internal sealed record FeedRows(WiredFeed Feed, ImmutableArray<WiredLoad> Here, ImmutableArray<WiredLoad> Elsewhere)
 {
     /// <summary>Whether the feed's lead goes up and down past the rows of others.</summary>

@@ -92,6 +92,7 @@ internal sealed class SupplyFace
             new(run, Ink.TextFigure),
             new(SafeText.Clean(holder), Ink.TextQuiet, 1) { BeginsLine = true, MayShrink = true },
         ];
-        TextFlow.Draw(shapes, TextFlow.Lay(pieces, _cellWidth - GaugeWidth - 4, 2), at.X + GaugeWidth, at.Y + 13, DiagramMeasures.LinePitch);
+        TextFlow.Draw(
+            shapes, TextFlow.Lay(pieces, _cellWidth - GaugeWidth - 4, 2), at.X + GaugeWidth, at.Y + 13, DiagramMeasures.LinePitch);
     }
 }

@@ -2,7 +2,7 @@ namespace Loadmark.Drawing.Plots;
 
 /// <summary>An axis of a plot: what it is of, and its unit.</summary>
 /// <param name="Label">What it measures: "current".</param>
-/// <param name="Unit">Its unit without prefix: "A"; empty for a plain number.</param>
+/// <param name="Unit">The axis' unit without prefix: "A"; empty for a plain number.</param>
 public sealed record PlotAxis(string Label, string Unit)
 {
     /// <summary>Where the axis begins; null for what the data need, zero included.</summary>

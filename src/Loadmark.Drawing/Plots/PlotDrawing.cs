@@ -173,7 +173,8 @@ public static class PlotDrawing
         return SafeText.Clean(text.ToString());
     }
 
-    private static void AddText(List<Shape> shapes, Ink ink, TextRole role, string text, double x, double y, TextAnchor anchor, double space)
+    private static void AddText(
+        List<Shape> shapes, Ink ink, TextRole role, string text, double x, double y, TextAnchor anchor, double space)
     {
         var fitted = FittedText.Of(SafeText.Clean(text), role, TextWidth.IsBold(ink), space);
         if (fitted.Length > 0)

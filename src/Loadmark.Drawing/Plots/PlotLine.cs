@@ -4,7 +4,7 @@ namespace Loadmark.Drawing.Plots;
 
 /// <summary>A line of a plot.</summary>
 /// <param name="Name">What it is of: an outlet or a load.</param>
-/// <param name="Values">Its points, from left to right.</param>
+/// <param name="Values">The line's points, from left to right.</param>
 /// <param name="IsStep">Whether each value holds until the next, rather than being joined to it.</param>
 public sealed record PlotLine(string Name, ImmutableArray<PlotValue> Values, bool IsStep = false)
 {

@@ -1,10 +1,10 @@
 namespace Loadmark.Drawing.Scenes;
 
 /// <summary>An upright rectangle in a picture, in px-like units.</summary>
-/// <param name="X">Its left edge.</param>
-/// <param name="Y">Its upper edge.</param>
-/// <param name="Width">Its width, not below 0.</param>
-/// <param name="Height">Its height, not below 0.</param>
+/// <param name="X">The box's left edge.</param>
+/// <param name="Y">The box's upper edge.</param>
+/// <param name="Width">The box's width, not below 0.</param>
+/// <param name="Height">The box's height, not below 0.</param>
 public readonly record struct Box(double X, double Y, double Width, double Height)
 {
     /// <summary>The place of the box's right edge, px.</summary>

@@ -3,7 +3,7 @@ namespace Loadmark.Drawing.Scenes;
 /// <summary>A line of text.</summary>
 /// <param name="Ink">What it is for; strong text and the words of signs are bold.</param>
 /// <param name="X">Where its anchor stands.</param>
-/// <param name="Y">Its baseline.</param>
+/// <param name="Y">The text's baseline.</param>
 /// <param name="Text">The text: no markup, no control characters.</param>
 /// <param name="Anchor">Which part of it stands at <paramref name="X"/>.</param>
 /// <param name="Role">What it is for, which decides its size.</param>

@@ -3,5 +3,5 @@ namespace Loadmark.Drawing.Texts;
 /// <summary>A piece of text on its line.</summary>
 /// <param name="Piece">The piece.</param>
 /// <param name="At">Where it begins, from the beginning of the line.</param>
-/// <param name="Text">Its text, shortened to its room.</param>
+/// <param name="Text">The piece's text, shortened to its width.</param>
 internal readonly record struct PlacedPiece(TextPiece Piece, double At, string Text);

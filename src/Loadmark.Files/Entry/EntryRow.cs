@@ -15,7 +15,7 @@ public sealed record EntryRow
     /// <summary>The load; null when it is none.</summary>
     public Load? Load { get; init; }
 
-    /// <summary>The supply with its outlets; null when it is none.</summary>
+    /// <summary>The supply that the line is, with its outlets; null when the line is none.</summary>
     public Supply? Supply { get; init; }
 
     /// <summary>The outlets, several of a range; empty when it is none.</summary>

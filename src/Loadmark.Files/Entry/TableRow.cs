@@ -5,8 +5,8 @@ using Loadmark.Files.Trees;
 namespace Loadmark.Files.Entry;
 
 /// <summary>One row of a table.</summary>
-/// <param name="Source">Its first line, with the text of all its lines.</param>
-/// <param name="Cells">Its cells.</param>
+/// <param name="Source">The row's first line, with the text of all its lines.</param>
+/// <param name="Cells">The row's cells.</param>
 /// <param name="Problem">What is wrong with its quotation marks or its size; null when nothing is.</param>
 internal sealed record TableRow(SourceLine Source, ScalarNode[] Cells, string? Problem)
 {
@@ -20,7 +20,7 @@ internal sealed record TableRow(SourceLine Source, ScalarNode[] Cells, string? P
     /// <summary>A text at the place of a cell.</summary>
     public ScalarNode Node(int index, string text) => new(Cells[Math.Min(index, Cells.Length - 1)].Start, text, isPlain: false);
 
-    /// <summary>Takes a text apart and reads its rows, unless it is too large or has none.</summary>
+    /// <summary>Takes a text apart and reads its rows, unless the text is too large or has none.</summary>
     /// <param name="text">The text; a byte order mark at its start is passed over.</param>
     /// <param name="read">Reads the rows, of which there is one at least; it is told what parts the cells.</param>
     /// <param name="limits">How much is read.</param>

@@ -10,7 +10,7 @@ public sealed record FileError(string File, int Line, int Column, string Message
     /// <summary>The name that errors carry in what was read from standard input.</summary>
     public const string StandardInput = "standard input";
 
-    /// <summary>Whether it is wrong with the file as a whole, such as when there is none: it then has no place.</summary>
+    /// <summary>Whether the error is of the file as a whole, such as when there is none: the error then has no place.</summary>
     public bool IsOfWhole { get; init; }
 
     /// <summary>The text found there, shortened; null when the fault is not one piece of text.</summary>

@@ -4,7 +4,7 @@ namespace Loadmark.Files.Keys;
 /// <typeparam name="T">The thing.</typeparam>
 /// <param name="Name">The group in the schema, such as <c>load</c>.</param>
 /// <param name="What">The group in messages, such as "a load".</param>
-/// <param name="Keys">Its keys.</param>
+/// <param name="Keys">The table's keys.</param>
 internal sealed record FieldTable<T>(string Name, string What, params Key[] Keys) : KeyTable(Name, What, Keys)
 {
     /// <summary>The keys that hold one field each.</summary>

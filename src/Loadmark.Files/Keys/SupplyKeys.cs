@@ -8,10 +8,10 @@ namespace Loadmark.Files.Keys;
 /// <summary>The keys of a supply and of its banks.</summary>
 internal static class SupplyKeys
 {
-    /// <summary>The key of its outlets.</summary>
+    /// <summary>The key of a supply's outlets.</summary>
     public const string Outlets = "outlets";
 
-    /// <summary>The key of its banks.</summary>
+    /// <summary>The key of a supply's banks.</summary>
     public const string Banks = "banks";
 
     /// <summary>The keys of a bank.</summary>

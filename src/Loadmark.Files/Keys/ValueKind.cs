@@ -17,7 +17,7 @@ namespace Loadmark.Files.Keys;
 internal sealed record ValueKind(
     ValueForm Form, string Expected, Func<ScalarNode, string, ErrorList, object?> Read, Func<object, string?> Write)
 {
-    /// <summary>The words it takes; empty unless it takes fixed ones.</summary>
+    /// <summary>The words that the value may be; empty unless only some words are taken.</summary>
     public IReadOnlyList<string> Words { get; init; } = [];
 
     /// <summary>The smallest number.</summary>

@@ -42,7 +42,8 @@ internal static class ValueKinds
     public static ValueKind Voltage { get; } = new(ValueForm.Text, "a voltage such as 7.5 V", QuantityParser.Voltage, WriteLabel);
 
     /// <summary>The mains input of a supply, in the words of a label.</summary>
-    public static ValueKind MainsInput { get; } = new(ValueForm.Text, "a mains input such as 100-240 V", QuantityParser.MainsInput, WriteLabel);
+    public static ValueKind MainsInput { get; } = new(
+        ValueForm.Text, "a mains input such as 100-240 V", QuantityParser.MainsInput, WriteLabel);
 
     /// <summary>Yes or no.</summary>
     public static ValueKind YesNo { get; } = new(

@@ -19,7 +19,7 @@ public sealed record GearPiece
     /// <summary>The lead; null when it is none.</summary>
     public Lead? Lead { get; private init; }
 
-    /// <summary>Which of the three it is.</summary>
+    /// <summary>Whether the piece is a load, a supply or a lead.</summary>
     public GearKind Kind => Load is not null ? GearKind.Load : Supply is not null ? GearKind.Supply : GearKind.Lead;
 
     /// <summary>The tag that a rig knows it by.</summary>

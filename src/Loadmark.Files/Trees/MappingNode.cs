@@ -8,7 +8,7 @@ internal sealed class MappingNode(Spot start, bool isFlow) : Node(start)
     /// <summary>The mapping's entries, in the order of the file.</summary>
     public List<(ScalarNode Key, Node Value)> Entries { get; } = [];
 
-    /// <summary>Whether it is written in braces.</summary>
+    /// <summary>Whether the mapping is written in braces.</summary>
     public bool IsFlow { get; } = isFlow;
 
     /// <inheritdoc/>

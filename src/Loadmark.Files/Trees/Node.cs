@@ -12,9 +12,9 @@ internal abstract class Node(Spot start)
     /// <summary>Index just past its last character; of a block, past the last character of its last value.</summary>
     public int EndIndex { get; set; }
 
-    /// <summary>Whether it says "nothing here": no text, <c>~</c> or <c>null</c>, without quotes.</summary>
+    /// <summary>Whether the node says "nothing here": no text, <c>~</c> or <c>null</c>, without quotes.</summary>
     public virtual bool IsNull => false;
 
-    /// <summary>What it is, for messages: "a list".</summary>
+    /// <summary>What the node is, for messages: "a list".</summary>
     public abstract string Form { get; }
 }

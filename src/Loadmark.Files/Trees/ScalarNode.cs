@@ -8,7 +8,7 @@ internal sealed class ScalarNode(Spot start, string value, bool isPlain) : Node(
     /// <summary>The text, without quotes and escapes.</summary>
     public string Value { get; } = value;
 
-    /// <summary>Whether it stands without quotes.</summary>
+    /// <summary>Whether the text stands without quotes.</summary>
     public bool IsPlain => isPlain;
 
     /// <inheritdoc/>

@@ -8,7 +8,7 @@ internal sealed class SequenceNode(Spot start, bool isFlow) : Node(start)
     /// <summary>The list's items, in the order of the file.</summary>
     public List<Node> Items { get; } = [];
 
-    /// <summary>Whether it is written in brackets.</summary>
+    /// <summary>Whether the list is written in brackets.</summary>
     public bool IsFlow { get; } = isFlow;
 
     /// <inheritdoc/>

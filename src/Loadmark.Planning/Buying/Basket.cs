@@ -17,7 +17,7 @@ internal sealed class Basket(int[] counts) : IEquatable<Basket>
         return new Basket(less);
     }
 
-    /// <summary>Whether it holds at least what another does.</summary>
+    /// <summary>Whether the basket holds at least what another does.</summary>
     public bool Holds(Basket other) => Counts.Zip(other.Counts).All(static pair => pair.First >= pair.Second);
 
     /// <inheritdoc/>

@@ -14,7 +14,7 @@ internal sealed class BasketJudge(
     /// <summary>How often the planner was asked.</summary>
     public int Checks { get; private set; }
 
-    /// <summary>Whether it feeds everything; null when that was not found out in the time.</summary>
+    /// <summary>Whether a basket feeds everything; null when that was not found out in the time.</summary>
     public bool? Feeds(Basket basket)
     {
         if (_known.TryGetValue(basket, out var known))

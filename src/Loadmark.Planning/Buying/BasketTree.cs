@@ -136,7 +136,7 @@ internal sealed class BasketTree
                 (basket.Mass, -basket.Spare, counts.Sum(), string.Join(',', counts.Select(static count => $"{9999 - count}"))));
     }
 
-    /// <summary>What it, or what comes of it, costs at the least; null where nothing does that is worth having.</summary>
+    /// <summary>What a node, or what comes of it, costs at the least; null where nothing does that is worth having.</summary>
     private long? LeastOf(BasketNode node, long[] lacking, int? without)
     {
         if (_bound.Least(lacking, without, node.Place) is not { } rest)

@@ -32,10 +32,10 @@ internal static class OfferOrder
         return GivesAsMuchInAll(mine.Total, theirs.Total, others) && Match(own, others);
     }
 
-    /// <summary>How far it may leave its printed voltage: not at all, as far as is known; perhaps; for certain.</summary>
+    /// <summary>How far a supply may leave its printed voltage: not at all, as far as is known; perhaps; for certain.</summary>
     private static int Restlessness(SupplyRating supply) => supply.Regulated == false ? 2 : supply.MayBeUnregulated ? 1 : 0;
 
-    /// <summary>Whether it is the same, and known if the other is.</summary>
+    /// <summary>Whether one figure is the same as another, and known if the other is.</summary>
     private static bool IsNoLess<T>(Figure<T> mine, Figure<T> other)
         where T : struct =>
         EqualityComparer<T>.Default.Equals(mine.Value, other.Value) && (mine.IsKnown || !other.IsKnown);

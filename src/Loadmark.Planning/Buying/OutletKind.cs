@@ -32,7 +32,7 @@ internal sealed class OutletKind
     /// <summary>For each of them what stands at its plug.</summary>
     public ImmutableArray<FeedPoint> Points { get; }
 
-    /// <summary>Whether only what is known to suit a load may feed it: true of what is to be bought.</summary>
+    /// <summary>Whether only what is known to suit a load may feed that load: true of what is to be bought.</summary>
     public bool MustBeCertain { get; }
 
     /// <summary>How many one supply has.</summary>

@@ -5,7 +5,7 @@ using Loadmark.Core.Rigs;
 namespace Loadmark.Planning.Buying;
 
 /// <summary>A supply as the relaxed model sees it: its kinds of outlets and what it gives in all.</summary>
-/// <param name="Kinds">Its kinds of outlets.</param>
+/// <param name="Kinds">The supply's kinds of outlets.</param>
 /// <param name="Amps">The total in amps; null where there is none.</param>
 /// <param name="Watts">The total in watts; null where there is none.</param>
 internal sealed record SupplyTerms(ImmutableArray<OutletKind> Kinds, decimal? Amps, decimal? Watts)

@@ -16,7 +16,7 @@ internal readonly record struct VoltageSpan(decimal Low, decimal High)
         return new VoltageSpan(printed.Low.Value * (1 - VoltageBand.Allowed), printed.High.Value * (1 + VoltageBand.Allowed));
     }
 
-    /// <summary>What it has in common with another; null when that is nothing.</summary>
+    /// <summary>What the span has in common with another; null when that is nothing.</summary>
     public VoltageSpan? Overlap(decimal low, decimal high)
     {
         var span = new VoltageSpan(Math.Max(Low, low), Math.Min(High, high));

@@ -9,7 +9,7 @@ namespace Loadmark.Planning.Decomposition;
 /// <param name="Suiting">Loads that could be on such a lead together; a list for each class of outlets.</param>
 internal sealed record LeadUse(ImmutableArray<string> Ids, int Least, IReadOnlyList<IReadOnlyList<LoadGroup>> Suiting)
 {
-    /// <summary>How many of them some loads could use at the most; more are of no use there.</summary>
+    /// <summary>How many of these leads some loads could use at the most; more are of no use there.</summary>
     /// <param name="isThere">Which loads.</param>
     /// <param name="outlets">How many outlets there are.</param>
     public int MostFor(Func<LoadGroup, bool> isThere, int outlets)

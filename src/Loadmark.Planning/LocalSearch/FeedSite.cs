@@ -71,7 +71,7 @@ internal sealed class FeedSite
     /// <summary>The totals the site counts against, once for each leg, and what each group of loads counts there.</summary>
     public (int Total, TotalDraws Draws)[] Totals { get; }
 
-    /// <summary>What it counts that a load is fed from here; null where it must not be.</summary>
+    /// <summary>What counts in the objective when a load is fed from the site; null where the load must not be.</summary>
     /// <param name="load">The place of the load's group.</param>
     /// <param name="ends">The place of what the lead does.</param>
     public LoadCost? CostOf(int load, int ends) =>

@@ -2,7 +2,7 @@ namespace Loadmark.Planning.LocalSearch;
 
 /// <summary>A wiring that was found.</summary>
 /// <param name="Levels">What each level comes to, in the model's whole units.</param>
-/// <param name="Feeds">Its feeds.</param>
+/// <param name="Feeds">The wiring's feeds.</param>
 internal sealed record FoundWiring(long[] Levels, IReadOnlyList<FeedShape> Feeds)
 {
     /// <summary>What a wiring is at the moment.</summary>

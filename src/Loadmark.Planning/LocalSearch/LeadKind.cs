@@ -13,7 +13,7 @@ namespace Loadmark.Planning.LocalSearch;
 /// <param name="Slot">The kind of slot they are; null for leads with one plug.</param>
 internal sealed record LeadKind(Joint Joined, LeadEnds Ends, int Least, int Plugs, ImmutableArray<string>? Ids, int? Slot)
 {
-    /// <summary>Whether it is another than a plain straight one.</summary>
+    /// <summary>Whether the lead is another than a plain straight one.</summary>
     public bool IsSpecial => Ids is not null;
 
     /// <summary>How many there are.</summary>

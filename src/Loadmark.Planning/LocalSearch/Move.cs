@@ -57,7 +57,7 @@ internal sealed class Move(LiveWiring wiring)
         return true;
     }
 
-    /// <summary>Puts all back as it was.</summary>
+    /// <summary>Puts the wiring back as it was when the move began.</summary>
     public void Undo()
     {
         for (var place = _put.Count - 1; place >= 0; place--)

@@ -14,7 +14,7 @@ internal sealed class BoundedSum
     /// <summary>A bound on the sum from above.</summary>
     public long Most { get; private set; }
 
-    /// <summary>Whether there is no variable in it.</summary>
+    /// <summary>Whether there is no variable in the sum.</summary>
     public bool IsEmpty => _terms.Count == 0;
 
     /// <summary>How many loads there are in some places.</summary>

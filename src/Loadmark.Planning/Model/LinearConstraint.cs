@@ -12,7 +12,7 @@ internal sealed class LinearConstraint
     private double _least;
     private double _most;
 
-    /// <summary>Adds it to a solver; weights are scaled there so that the largest is one.</summary>
+    /// <summary>Adds the constraint to a solver; weights are scaled there so that the largest is one.</summary>
     /// <param name="solver">The solver.</param>
     /// <param name="variables">Its variables.</param>
     /// <param name="places">The places of those in the sum.</param>

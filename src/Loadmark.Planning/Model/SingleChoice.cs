@@ -12,6 +12,6 @@ namespace Loadmark.Planning.Model;
 /// <param name="Most">How many at the most.</param>
 internal sealed record SingleChoice(Source Source, LoadGroup Load, SingleLead? Lead, LoadCost Cost, IntVar Count, long Most)
 {
-    /// <summary>How many loads it feeds, as what they are on the source's return.</summary>
+    /// <summary>How many loads the source feeds, as what they are on its return.</summary>
     public LoadCount OnReturn => new(Load, Count, Most, Load.OccupantAt(Source.Point, Lead?.Ends.Reverses ?? false));
 }

@@ -8,7 +8,7 @@ namespace Loadmark.Planning.Model;
 /// <param name="Class">The sources.</param>
 /// <param name="Used">Whether it does.</param>
 /// <param name="Legs">Which outlets it takes.</param>
-/// <param name="Cases">Its loads.</param>
+/// <param name="Cases">The slot's loads.</param>
 internal sealed record SlotChoice(LeadSlot Slot, FeedClass Class, IntVar Used, List<LegChoice> Legs, List<LoadsInCase> Cases)
 {
     /// <summary>The loads in whatever case of sharing.</summary>

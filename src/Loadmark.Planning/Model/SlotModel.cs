@@ -162,7 +162,7 @@ internal sealed class SlotModel(PlanProblem problem, WiringModel wiring, LeadSlo
         return sum;
     }
 
-    /// <summary>Which outlets it takes; where there is one sort only, that it is used says it.</summary>
+    /// <summary>Which outlets the slot takes; where there is one sort only, the slot's use says it.</summary>
     private List<IntVar> Uses(FeedLeg leg, IntVar used)
     {
         if (leg.Parts.Length == 1)

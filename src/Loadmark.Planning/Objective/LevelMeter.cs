@@ -56,7 +56,7 @@ internal static class LevelMeter
     private static int Unfed(WiredRig rig, int priority) =>
         FedSupplies.Unfed(rig, PlannedInputs.None).Count(load => LoadGroup.PriorityOf(load.Rating.Load.Priority) == priority);
 
-    /// <summary>What it counts how each load is fed, once for each plug it is on.</summary>
+    /// <summary>What counts by how each load is fed, once for each plug that the load is on.</summary>
     private static IEnumerable<LoadCost> Costs(WiredRig rig)
     {
         foreach (var feed in rig.Feeds)

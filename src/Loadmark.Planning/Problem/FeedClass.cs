@@ -19,7 +19,7 @@ internal sealed record FeedClass(Joint Joined, FeedPoint Point, string? SharedRe
     /// <summary>The voltage that draws are computed with.</summary>
     public Volts Volts => Point.Volts ?? Legs[0].Volts;
 
-    /// <summary>What it counts that a load is fed from here; null when it must not be.</summary>
+    /// <summary>What counts in the objective when a load is fed from the class; null when the load must not be.</summary>
     public LoadCost? CostOf(LoadGroup load, LeadEnds lead) =>
         load.IsInput && Legs.Any(leg => leg.Parts[0].Group.IsFedBy(load)) ? null : lead.CostOf(Point, load.Rating, MustBeCertain);
 

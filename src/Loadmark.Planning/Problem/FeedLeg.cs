@@ -7,9 +7,9 @@ namespace Loadmark.Planning.Problem;
 /// <param name="Limits">For each of them what it can give; null where nothing tells, and then for all.</param>
 internal sealed record FeedLeg(ImmutableArray<SourcePart> Parts, ImmutableArray<SourceLimit?> Limits)
 {
-    /// <summary>The voltage that their draws are computed with.</summary>
+    /// <summary>The voltage that the draws of the leg's loads are computed with.</summary>
     public Volts Volts => Parts[0].Setting.Basis;
 
-    /// <summary>How draws count against their limits; null where nothing tells the limits.</summary>
+    /// <summary>How draws count against the limits of the leg's outlets; null where nothing tells the limits.</summary>
     public DrawScale? Scale => Limits[0]?.Scale;
 }

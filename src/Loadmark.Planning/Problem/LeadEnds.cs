@@ -12,7 +12,7 @@ internal readonly record struct LeadEnds(bool Reverses, Plug? Plug)
     /// <summary>A plain straight lead.</summary>
     public static LeadEnds Plain => default;
 
-    /// <summary>What it counts that a load is fed over such a lead; null when it must not be.</summary>
+    /// <summary>What counts in the objective when a load is fed over such a lead; null when the load must not be.</summary>
     /// <param name="point">What stands at the outlets' own plug.</param>
     /// <param name="load">The load.</param>
     /// <param name="mustBeCertain">Whether it must be known to suit.</param>

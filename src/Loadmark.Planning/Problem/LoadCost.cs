@@ -2,7 +2,7 @@ using Loadmark.Core.Fits;
 
 namespace Loadmark.Planning.Problem;
 
-/// <summary>What it counts in the objective that a load is fed from somewhere, whatever else is fed from there.</summary>
+/// <summary>What counts in the objective when a load is fed from somewhere, whatever else is fed from there.</summary>
 /// <param name="Margins">Findings of margin on voltage and plug.</param>
 /// <param name="Doubts">1 where it is not known that the place suits the load, or the voltage is well under what it is made for; else
 /// 0.</param>

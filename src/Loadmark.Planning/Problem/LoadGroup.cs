@@ -33,7 +33,7 @@ internal sealed class LoadGroup(int index, LoadRating rating, bool isInSignal)
     /// </summary>
     public bool IsInput => Darkness > 1;
 
-    /// <summary>How many loads each of them counts as where it stays dark.</summary>
+    /// <summary>How many loads each load of the group counts as where it stays dark.</summary>
     public int Darkness { get; init; } = 1;
 
     /// <summary>The places of the group's loads among the rig's loads, ascending.</summary>

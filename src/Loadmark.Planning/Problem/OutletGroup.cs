@@ -12,29 +12,29 @@ internal sealed class OutletGroup(int index, OutletRating rating, string? shared
     /// <summary>What each of them gives.</summary>
     public OutletRating Rating { get; } = rating;
 
-    /// <summary>The return they share with other outlets; null when each has its own.</summary>
+    /// <summary>The return that the outlets share with others; null when each outlet has its own.</summary>
     public string? SharedReturn { get; } = sharedReturn;
 
-    /// <summary>The voltages they can be set to, each once.</summary>
+    /// <summary>The voltages that the outlets can be set to, each once.</summary>
     public ImmutableArray<Setting> Settings { get; } = settings;
 
     /// <summary>All that a plan looks at in each of them, but for whose it is.</summary>
     public required string Look { get; init; }
 
-    /// <summary>Whether they are of several supplies, of which it does not matter whose is used.</summary>
+    /// <summary>Whether the outlets are of several supplies, of which it does not matter whose is used.</summary>
     public required bool IsOfSeveralSupplies { get; init; }
 
-    /// <summary>Whether only what is known to suit a load may feed it from here: money is not spent on what may not suit.</summary>
+    /// <summary>Whether the outlets feed only loads that they are known to suit: money is not spent on what may not suit.</summary>
     public required bool MustBeCertain { get; init; }
 
-    /// <summary>The supply they are of, where the plan feeds that supply; null otherwise.</summary>
+    /// <summary>The supply that the outlets are of, where the plan feeds that supply; null otherwise.</summary>
     public string? PlannedInput { get; init; }
 
-    /// <summary>Whether something that draws is what they take from themselves: the input of their own supply.</summary>
+    /// <summary>Whether something that draws is the input of the outlets' own supply, which they would then feed themselves.</summary>
     /// <param name="load">What draws.</param>
     public bool IsFedBy(LoadGroup load) => load.IsInput && load.Rating.Load.Id == PlannedInput;
 
-    /// <summary>The largest limit of their settings, in millionths of an amp; zero when nothing tells.</summary>
+    /// <summary>The largest limit of the outlets' settings, in millionths of an amp; zero when nothing tells.</summary>
     public long Capacity { get; } = capacity;
 
     /// <summary>The places of the group's outlets among the rig's outlets, ascending.</summary>

@@ -10,7 +10,7 @@ internal sealed class Source(SourcePart part, decimal headroom)
     public static ImmutableArray<Source> All(IEnumerable<OutletGroup> outlets, decimal headroom) =>
         [.. outlets.SelectMany(group => group.Settings.Select(setting => new Source(new SourcePart(group, setting), headroom)))];
 
-    /// <summary>The outlet and its setting.</summary>
+    /// <summary>The source's outlet, at one setting.</summary>
     public SourcePart Part { get; } = part;
 
     /// <summary>What stands at the source's plug.</summary>
@@ -25,7 +25,7 @@ internal sealed class Source(SourcePart part, decimal headroom)
     /// <summary>The group of the source's outlet.</summary>
     public OutletGroup Group => Part.Group;
 
-    /// <summary>What it counts that a load is fed from it; null when it must not be.</summary>
+    /// <summary>What counts in the objective when a load is fed from the source; null when the load must not be.</summary>
     public LoadCost? CostOf(LoadGroup load, LeadEnds lead) =>
         Group.IsFedBy(load) || Limit?.Bears(load, Volts) is false ? null : lead.CostOf(Point, load.Rating, Group.MustBeCertain);
 

@@ -60,7 +60,7 @@ internal sealed record Candidate(WiredRig Wired, CheckResult Check, decimal[] Le
     /// <summary>The candidate's levels in the model's whole units.</summary>
     public long[] Units() => [.. Enum.GetValues<Level>().Select(level => LevelMeter.Units(level, Levels[(int)level]))];
 
-    /// <summary>Whether it is better: lower on the first level that differs.</summary>
+    /// <summary>Whether the candidate is better than another: lower on the first level that differs.</summary>
     public bool IsBetterThan(Candidate other)
     {
         for (var level = 0; level < Levels.Length; level++)

@@ -8,8 +8,8 @@ namespace Loadmark.Simulation.Checks;
 
 /// <summary>What a rule goes by: the circuit, what became of it, and what the other rules have said already.</summary>
 /// <param name="Circuit">The rig's circuit.</param>
-/// <param name="Settled">Its steady state.</param>
-/// <param name="Started">Its first seconds; null where they were not computed.</param>
+/// <param name="Settled">The rig's steady state.</param>
+/// <param name="Started">The rig's first seconds; null where they were not computed.</param>
 /// <param name="Said">What the rules on nameplates have found.</param>
 internal sealed record CircuitCase(RigCircuit Circuit, SettleResult Settled, StartUpSummary? Started, CheckResult Said)
 {

@@ -38,7 +38,7 @@ internal sealed class FeedAlone
     /// <summary>The feed's circuit, to be changed and put back.</summary>
     public RigCircuit Circuit => _circuit;
 
-    /// <summary>Whether all its loads run as the circuit is now, and came up at the first go.</summary>
+    /// <summary>Whether all loads of the feed run as the circuit is now, and came up at the first go.</summary>
     public bool AllRun(CancellationToken cancellation)
     {
         var settlement = new Settlement(_circuit);

@@ -38,7 +38,7 @@ internal sealed class Sags : CircuitRule
         }
     }
 
-    /// <summary>How bad it is for a load; good where it does not settle low, or where the nameplates say as much.</summary>
+    /// <summary>How bad a settled voltage is for a load; good where it is not low, or where the nameplates say as much.</summary>
     private Severity SeverityOf(CircuitCase subject, int load)
     {
         if (subject.Settled.Loads[load] is not { State: LoadState.Low, Volts: { } volts } settled || subject.IsUnderVoltage(load))

@@ -117,7 +117,8 @@ public static class CircuitDefaults
         "spread of a measured draw", 0.02, "±2 %, a bench meter and its reading", Practice);
 
     /// <summary>The least that a load draws, as a share of the printed current.</summary>
-    public static CircuitDefault<double> RatedDrawLeast { get; } = new("spread of a printed draw", 0.5, "from half of it up to it", Practice);
+    public static CircuitDefault<double> RatedDrawLeast { get; } = new(
+        "spread of a printed draw", 0.5, "from half of it up to it", Practice);
 
     /// <summary>The voltage of a regulated outlet, give or take this share.</summary>
     public static CircuitDefault<double> OutletTolerance { get; } = new("spread of a regulated outlet's voltage", 0.05, "±5 %", Practice);
@@ -142,6 +143,7 @@ public static class CircuitDefaults
             FuseColdVolts, FuseTestRatio, FuseTestSeconds, InputSeriesOhms, StartSeconds, HeaterColdShare, HeaterSeconds, TailMetres, PitchMetres,
             MeasuredDrawShare, RatedDrawLeast, OutletTolerance, UnregulatedTolerance, LengthTolerance, AssumedLengthRatio,
         }.Select(static figure => (figure.Name, figure.Text, figure.Source)),
-        .. LoadClassDefaults.All.SelectMany(static defaults => defaults.Figures).Select(static figure => (figure.Name, figure.Text, figure.Source)),
+        .. LoadClassDefaults.All.SelectMany(static defaults => defaults.Figures)
+        .Select(static figure => (figure.Name, figure.Text, figure.Source)),
     ];
 }

@@ -3,7 +3,7 @@ using Loadmark.Simulation.Figures;
 namespace Loadmark.Simulation.Settling;
 
 /// <summary>A load in the steady state.</summary>
-/// <param name="Load">Its tag.</param>
+/// <param name="Load">The load's tag.</param>
 /// <param name="Volts">Voltage at its jack in the polarity that it wants; null where it is not fed or that cannot be computed.</param>
 /// <param name="Amps">What it draws; 0 A where it is off; null where nothing tells.</param>
 /// <param name="State">How it fares.</param>

@@ -3,8 +3,8 @@ using Loadmark.Simulation.Figures;
 namespace Loadmark.Simulation.Spreading;
 
 /// <summary>A load among samples.</summary>
-/// <param name="Load">Its tag.</param>
-/// <param name="Volts">Its settled voltage; at start-up the lowest while it was on.</param>
+/// <param name="Load">The load's tag.</param>
+/// <param name="Volts">The load's settled voltage; at start-up the lowest while it was on.</param>
 /// <param name="Runs">How often it runs, at no less than 0.90 of its lowest printed voltage; at start-up so at the end.</param>
 public sealed record SpreadLoad(string Load, Percentiles<Volt> Volts, Chance Runs)
 {

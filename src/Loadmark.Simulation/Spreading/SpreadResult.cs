@@ -6,7 +6,7 @@ namespace Loadmark.Simulation.Spreading;
 /// <summary>What becomes of a rig's answer when its figures are not known exactly.</summary>
 public sealed record SpreadResult
 {
-    /// <summary>Whether it is of the first seconds; else of the steady state.</summary>
+    /// <summary>Whether the spread is of the first seconds; else of the steady state.</summary>
     public required bool IsStartUp { get; init; }
 
     /// <summary>How many samples were asked for.</summary>
@@ -15,7 +15,7 @@ public sealed record SpreadResult
     /// <summary>How many were computed: fewer where it was stopped.</summary>
     public required int Samples { get; init; }
 
-    /// <summary>The seed that they follow from.</summary>
+    /// <summary>The seed that the samples follow from.</summary>
     public required ulong Seed { get; init; }
 
     /// <summary>How often every load of the rig runs, without those in <see cref="LeftOut"/>.</summary>

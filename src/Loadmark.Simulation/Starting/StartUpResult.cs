@@ -34,7 +34,7 @@ public sealed record StartUpResult
     /// <summary>Peaks of supplies and banks with a limit of their own that feed something.</summary>
     public required ValueList<TotalGiven> Totals { get; init; }
 
-    /// <summary>The defaults that it depends on.</summary>
+    /// <summary>The defaults that the result depends on.</summary>
     public required ValueList<Assumption> Assumptions { get; init; }
 
     /// <summary>What could not be computed.</summary>

@@ -3,7 +3,7 @@ using Loadmark.Simulation.Figures;
 namespace Loadmark.Simulation.Starting;
 
 /// <summary>A load after the first seconds.</summary>
-/// <param name="Load">Its tag.</param>
+/// <param name="Load">The load's tag.</param>
 /// <param name="RunsAfter">When it started to run for good; null where it does not.</param>
 /// <param name="LowestVolts">The lowest voltage at its jack while it was on; null where it never was.</param>
 /// <param name="Restarts">How often it started again after it had dropped out.</param>

@@ -194,7 +194,7 @@ internal sealed class CircuitBuilder(WiredRig rig)
         return rating.Running is null ? $"What {load.Id} draws is not known: the circuit is computed without it." : null;
     }
 
-    /// <summary>Whether plus and minus are exchanged at its jack; outlets in series may cancel or outweigh one another.</summary>
+    /// <summary>Whether plus and minus are exchanged at a load's jack; outlets in series may cancel or outweigh one another.</summary>
     private static bool IsReversed(WiredFeed feed, bool isReversed)
     {
         if (feed.Joined != Joint.Series)

@@ -10,7 +10,7 @@ internal sealed class CircuitParts
 {
     private readonly DevicePlace[] _places;
 
-    /// <summary>Takes it apart and makes each part ready.</summary>
+    /// <summary>Takes a circuit apart and makes each part ready.</summary>
     /// <exception cref="InvalidOperationException">A part has a fault in its structure, which a circuit of a rig never has.</exception>
     public CircuitParts(IReadOnlyList<Device> devices)
     {

@@ -6,8 +6,8 @@ namespace Loadmark.Simulation.Wiring;
 /// <param name="Outlet">The outlet.</param>
 /// <param name="Figures">It as a source.</param>
 /// <param name="Terminals">Where the leads take from; behind the fuse where it has one.</param>
-/// <param name="Device">Its source among the devices.</param>
-/// <param name="Fuse">Its fuse among the devices; null where it has none.</param>
+/// <param name="Device">The outlet's source among the devices.</param>
+/// <param name="Fuse">The outlet's fuse among the devices; null where it has none.</param>
 internal sealed record LaidOutlet(WiredOutlet Outlet, OutletModel Figures, Terminals Terminals, int Device, int? Fuse)
 {
     /// <summary>Whether a feed joins it with other outlets.</summary>

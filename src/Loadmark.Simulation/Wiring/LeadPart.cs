@@ -16,7 +16,7 @@ public sealed record LeadPart
     /// <summary>Where the part's conductors are: two, or one for the joint of outlets in series.</summary>
     public required ImmutableArray<DevicePlace> Devices { get; init; }
 
-    /// <summary>The slots of their resistance, Ω.</summary>
+    /// <summary>The slots of the resistance of each conductor, Ω.</summary>
     public required ImmutableArray<ParameterSlot> Slots { get; init; }
 
     /// <summary>The contacts in each conductor, Ω.</summary>

@@ -15,7 +15,7 @@ internal readonly record struct NodePair(int Part, int Plus, int Minus)
     public static NodePair Of(int part, Network network, Terminals terminals) =>
         new(part, Number(network, terminals.Plus), Number(network, terminals.Minus));
 
-    /// <summary>The voltage between them at the point solved last, V; NaN where they are nowhere.</summary>
+    /// <summary>The voltage between the nodes at the point solved last, V; NaN where they are nowhere.</summary>
     public double Volts(ImmutableArray<CircuitPart> parts) =>
         Part < 0 ? double.NaN : At(parts[Part].Network, Plus) - At(parts[Part].Network, Minus);
 

@@ -21,7 +21,7 @@ internal sealed class StagedBackup : IDisposable
     /// <summary>The copy's path.</summary>
     public string Path => System.IO.Path.Combine(_folder, DatabaseFile.FileName);
 
-    /// <summary>Whether it had to be brought forward.</summary>
+    /// <summary>Whether the backup was of an older schema and had to be brought forward.</summary>
     public bool WasOlder { get; private set; }
 
     /// <summary>Copies and checks.</summary>

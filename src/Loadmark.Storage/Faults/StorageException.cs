@@ -8,6 +8,6 @@ public sealed class StorageException : Exception
     internal StorageException(StoreFault fault, string message, Exception? cause = null)
         : base(message, cause) => Fault = fault;
 
-    /// <summary>What kind of failure it was. <see cref="Exception.Message"/> tells it to the user, and what to do.</summary>
+    /// <summary>The kind of the failure. <see cref="Exception.Message"/> tells it to the user, and what to do.</summary>
     public StoreFault Fault { get; }
 }

@@ -1,6 +1,6 @@
 namespace Loadmark.Storage.Gear;
 
-/// <summary>A piece of gear as it is kept.</summary>
+/// <summary>A piece of gear as it is stored.</summary>
 public sealed record StoredGear
 {
     /// <summary>What the store knows the piece by; stays the same through every change.</summary>

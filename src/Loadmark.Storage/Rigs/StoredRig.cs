@@ -1,6 +1,6 @@
 namespace Loadmark.Storage.Rigs;
 
-/// <summary>A rig as it is kept.</summary>
+/// <summary>A rig as it is stored.</summary>
 public sealed record StoredRig
 {
     /// <summary>What the store knows the rig by; stays the same through every edit.</summary>

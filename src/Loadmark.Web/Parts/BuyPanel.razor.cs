@@ -99,9 +99,11 @@ public sealed partial class BuyPanel : ComponentBase, IDisposable
 
     private async Task BuyAsync()
     {
-        var reserved = _reserved.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Select(NameplateReader.Read)
+        var reserved = _reserved.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
+            .Select(NameplateReader.Read)
             .ToList();
-        _reservedFault = reserved.Find(static plate => !plate.Modes.Any(static mode => mode is { Volts: not null, Amps: not null })) is { } vague
+        _reservedFault = reserved.Find(
+            static plate => !plate.Modes.Any(static mode => mode is { Volts: not null, Amps: not null })) is { } vague
             ? T["“{0}” does not tell a voltage and a current, such as 9 V 300 mA.", vague.Text].Value
             : null;
         if (_reservedFault is not null || _offers is not { } offers)

@@ -5,7 +5,10 @@ using Origin = Loadmark.Core.Gear.Origin;
 
 namespace Loadmark.Web.Parts;
 
-/// <summary>One figure with where it came from; leads to the field it can be changed in. By keyboard "More" leads there, so that a row is few stops long.</summary>
+/// <summary>
+/// One figure with where it came from; leads to the field it can be changed in. By keyboard "More" leads there, so that a row is few stops
+/// long.
+/// </summary>
 public sealed partial class FigureChip : ComponentBase
 {
     /// <summary>The figure: "9 V". Not shown where nothing tells it: what goes with it then merely lets a computation go on.</summary>

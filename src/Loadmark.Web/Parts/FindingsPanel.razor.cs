@@ -31,7 +31,8 @@ public sealed partial class FindingsPanel : ComponentBase
         if (ReferenceEquals(_seen, View.Check))
             return;
         (_seen, _remedies) = (View.Check, null);
-        if (_open is { } open && View.Check.Findings.Items.FirstOrDefault(finding => $"{finding.Rule} {finding.Subjects}" == open) is { } finding)
+        if (_open is { } open
+            && View.Check.Findings.Items.FirstOrDefault(finding => $"{finding.Rule} {finding.Subjects}" == open) is { } finding)
             await SearchAsync(finding);
     }
 

@@ -7,7 +7,9 @@ using Microsoft.Extensions.Localization;
 
 namespace Loadmark.Web.Parts;
 
-/// <summary>"This figure changed": the rigs that it means something to, each with its verdict before and after, and what to do about it.</summary>
+/// <summary>
+/// "This figure changed": the rigs that it means something to, each with its verdict before and after, and what to do about it.
+/// </summary>
 public sealed partial class GearAffected : ComponentBase
 {
     private const int MostShown = 50;
@@ -67,7 +69,9 @@ public sealed partial class GearAffected : ComponentBase
             if (state == SaveState.Saved)
             {
                 _rigs.Remove(rig);
-                _said = takesNew ? T["{0} has the new figures. Undo on its page takes that back.", rig.Rig.Name] : T["{0} keeps the old figures.", rig.Rig.Name];
+                _said = takesNew
+                    ? T["{0} has the new figures. Undo on its page takes that back.", rig.Rig.Name]
+                    : T["{0} keeps the old figures.", rig.Rig.Name];
             }
             else
             {

@@ -34,10 +34,15 @@ public sealed partial class GearEntry : ComponentBase
     [Inject] private IStringLocalizer<PageText> T { get; set; } = null!;
 
     private EntryResult? Reading => _kind == GearKind.Lead || string.IsNullOrWhiteSpace(_text) ? null
-        : LabelLines.Read(_text, new EntryTarget(_kind == GearKind.Load ? EntryKind.Loads : EntryKind.Supplies, [.. Library.Gear.Where(gear => gear.Kind == _kind).Select(static gear => gear.Tag)]));
+        : LabelLines.Read(
+            _text,
+            new EntryTarget(
+                _kind == GearKind.Load ? EntryKind.Loads : EntryKind.Supplies,
+                [.. Library.Gear.Where(gear => gear.Kind == _kind).Select(static gear => gear.Tag)]));
 
     private List<GearPiece> Pieces => _kind == GearKind.Lead
-        ? GearForm.ReadLead(_leadName.Trim(), new Dictionary<string, string> { ["type"] = _leadType }).Value is { } lead && _leadName.Trim().Length > 0 ? [GearPiece.Of(lead)] : []
+        ? GearForm.ReadLead(_leadName.Trim(), new Dictionary<string, string> { ["type"] = _leadType }).Value is { } lead
+            && _leadName.Trim().Length > 0 ? [GearPiece.Of(lead)] : []
         : [.. (Reading?.Rows ?? []).Where(static row => row.Refusal is null && row.Replaces.Count == 0).Select(static row => row.Load is { } load ? GearPiece.Of(load) : GearPiece.Of(row.Supply!))];
 
     private void KindAsync(ChangeEventArgs change) => (_kind, _said) = (Enum.Parse<GearKind>((string)change.Value!), null);
@@ -61,7 +66,9 @@ public sealed partial class GearEntry : ComponentBase
                 ((await Editor.AddAsync(piece, [], T["typed on the page"])).State == GearState.Saved ? added : taken).Add(piece.Tag);
             (_text, _leadName) = taken.Count == 0 ? ("", "") : (_text, _leadName);
             _isWrong = taken.Count > 0;
-            _said = taken.Count > 0 ? T["{0}: in the library already, and left as it is.", string.Join(", ", taken)] : T["{0}: in the library now.", string.Join(", ", added)];
+            _said = taken.Count > 0
+                ? T["{0}: in the library already, and left as it is.", string.Join(", ", taken)]
+                : T["{0}: in the library now.", string.Join(", ", added)];
         }
         catch (Exception fault) when (fault is StorageException or ArgumentException)
         {

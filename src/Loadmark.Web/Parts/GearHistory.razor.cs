@@ -21,7 +21,7 @@ public sealed partial class GearHistory : ComponentBase
     /// <summary>The piece of gear whose changes are shown.</summary>
     [Parameter, EditorRequired] public LibraryGear Gear { get; set; } = null!;
 
-    /// <summary>Told when it was changed.</summary>
+    /// <summary>Told when the piece was changed.</summary>
     [Parameter] public EventCallback OnChanged { get; set; }
 
     [Inject] private Store Store { get; set; } = null!;

@@ -7,7 +7,9 @@ using Microsoft.Extensions.Localization;
 
 namespace Loadmark.Web.Parts;
 
-/// <summary>What a file would do to the library, before anything is done: nothing that is there is changed unless somebody says so.</summary>
+/// <summary>
+/// What a file would do to the library, before anything is done: nothing that is there is changed unless somebody says so.
+/// </summary>
 public sealed partial class GearImport : ComponentBase
 {
     private const int MostShown = 100;
@@ -27,7 +29,7 @@ public sealed partial class GearImport : ComponentBase
     /// <summary>The library when the file was chosen.</summary>
     [Parameter, EditorRequired] public GearSnapshot Library { get; set; } = null!;
 
-    /// <summary>Told when it is done with.</summary>
+    /// <summary>Told when the import is done with.</summary>
     [Parameter] public EventCallback OnClose { get; set; }
 
     [Inject] private LibraryEditor Editor { get; set; } = null!;

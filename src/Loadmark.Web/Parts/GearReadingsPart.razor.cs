@@ -69,13 +69,20 @@ public sealed partial class GearReadingsPart : ComponentBase
         if (!QuantityReader.TryRead<Ampere>(_current.Trim(), out var current, out var problem))
             _fault = T["Reading: {0}. Type a current such as 210 mA.", problem!];
         else if (_kind == DrawKind.Starting && _duration.Trim().Length > 0)
-            duration = QuantityReader.TryRead<Second>(_duration.Trim(), out var time, out problem) ? time : Wrong<Seconds>(T["For how long: {0}. Type a time such as 1.5 s.", problem!]);
+            duration = QuantityReader.TryRead<Second>(_duration.Trim(), out var time, out problem)
+                ? time
+                : Wrong<Seconds>(T["For how long: {0}. Type a time such as 1.5 s.", problem!]);
         if (_fault is null && _meter.Trim().Length > 0)
-            accuracy = MeterAccuracyReader.TryRead(_meter, out var read, out problem) ? read : Wrong<MeterAccuracy>(T["Meter: {0}.", problem!]);
+            accuracy = MeterAccuracyReader.TryRead(_meter, out var read, out problem)
+                ? read
+                : Wrong<MeterAccuracy>(T["Meter: {0}.", problem!]);
         if (_fault is not null)
             return;
         var note = _note.Trim();
-        await DoAsync(() => Editor.MeasureAsync(Gear.Id, new DrawReading { Kind = _kind, Current = current, Duration = duration, Meter = accuracy, Taken = Clock.GetUtcNow(), Note = note.Length == 0 ? null : note }));
+        await DoAsync(
+            () => Editor.MeasureAsync(
+                Gear.Id,
+                new DrawReading { Kind = _kind, Current = current, Duration = duration, Meter = accuracy, Taken = Clock.GetUtcNow(), Note = note.Length == 0 ? null : note }));
         if (_fault is null)
             (_current, _duration, _note) = ("", "", ""); // the meter is the same the next time
     }

@@ -27,7 +27,10 @@ public sealed partial class LeadRow : ComponentBase
 
     private string TypeWord => GearForm.ValuesOf(Lead)["type"];
 
-    private string Facts => string.Join(", ", new[] { Lead.Plugs is { } plugs ? T["{0} plugs", plugs].Value : null, Lead.Length?.ToString(), Lead.Count is > 1 ? $"× {Lead.Count}" : null }.OfType<string>());
+    private string Facts =>
+        string.Join(
+            ", ",
+            new[] { Lead.Plugs is { } plugs ? T["{0} plugs", plugs].Value : null, Lead.Length?.ToString(), Lead.Count is > 1 ? $"× {Lead.Count}" : null }.OfType<string>());
 
     private async Task RenameAsync(ChangeEventArgs change)
     {
@@ -47,7 +50,8 @@ public sealed partial class LeadRow : ComponentBase
     {
         var reading = GearForm.ReadLead(Lead.Id, values);
         if (reading.Value is { } lead)
-            await View.Session.EditAsync(T["editing {0}", Lead.Id], View.Rig with { Leads = new ValueList<Lead>(View.Rig.Leads.Items.SetItem(Index, lead)) });
+            await View.Session.EditAsync(
+                T["editing {0}", Lead.Id], View.Rig with { Leads = new ValueList<Lead>(View.Rig.Leads.Items.SetItem(Index, lead)) });
         return reading.Faults;
     }
 

@@ -77,6 +77,8 @@ public sealed partial class LibraryPicker : ComponentBase
         var isThere = GearUse.Find(View.Rig, gear.Kind, gear.Tag) is not null;
         (_found, _typed) = ([], "");
         await View.Session.EditAsync(T["adding {0} from the library", gear.Tag], GearUse.Put(View.Rig, piece, _isLive));
-        _said = View.Session.Refusal is not null ? null : isThere ? T["{0} has the library's figures now.", gear.Tag].Value : T["{0} is added.", gear.Tag].Value;
+        _said = View.Session.Refusal is not null
+            ? null
+            : isThere ? T["{0} has the library's figures now.", gear.Tag].Value : T["{0} is added.", gear.Tag].Value;
     }
 }

@@ -6,7 +6,9 @@ using Microsoft.Extensions.Logging;
 
 namespace Loadmark.Web.Parts;
 
-/// <summary>Keeps a fault in one part of the page from taking the others along: says what stopped, and shows the part again when asked.</summary>
+/// <summary>
+/// Keeps a fault in one part of the page from taking the others along: says what stopped, and shows the part again when asked.
+/// </summary>
 public sealed partial class PartGuard : ComponentBase
 {
     private int _tries;

@@ -12,7 +12,7 @@ public sealed partial class PlotView : ComponentBase
     private Scene? _scene;
     private PageScript<PlotView>? _script;
 
-    /// <summary>Draws it at a width, in CSS pixels.</summary>
+    /// <summary>Draws the plot at a width, in CSS pixels.</summary>
     [Parameter, EditorRequired] public Func<int, Scene> Draw { get; set; } = null!;
 
     /// <summary>Told where the pointer is: 0 at the left end of the lines, 1 at the right end.</summary>
@@ -41,7 +41,8 @@ public sealed partial class PlotView : ComponentBase
     /// <param name="share">0 to 1 of the picture's width.</param>
     /// <param name="factor">What the range is to be multiplied by.</param>
     [JSInvokable]
-    public Task ZoomAsync(double share, double factor) => InvokeAsync(() => Along(share) is { } at ? OnZoom.InvokeAsync((at, factor)) : Task.CompletedTask);
+    public Task ZoomAsync(double share, double factor) =>
+        InvokeAsync(() => Along(share) is { } at ? OnZoom.InvokeAsync((at, factor)) : Task.CompletedTask);
 
     /// <inheritdoc/>
     public ValueTask DisposeAsync() => _script?.DisposeAsync() ?? ValueTask.CompletedTask;

@@ -56,7 +56,8 @@ public sealed partial class RigDrawing : ComponentBase
 
     private void Draw()
     {
-        _refused = View.Connections.Where(static connection => connection.Refusal is not null).ToDictionary(static connection => connection.Load, static connection => connection.Refusal!, StringComparer.Ordinal);
+        _refused = View.Connections.Where(static connection => connection.Refusal is not null)
+            .ToDictionary(static connection => connection.Load, static connection => connection.Refusal!, StringComparer.Ordinal);
         var (rig, check) = View.Preview is { } preview ? (preview.Rig, preview.Check) : (View.Rig, View.Check);
         var wanted = (rig, check, View.Readings, _width);
         if (_width == 0 || wanted == _drawn)

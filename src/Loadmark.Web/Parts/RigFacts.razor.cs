@@ -26,7 +26,8 @@ public sealed partial class RigFacts : ComponentBase
 
     private Task OrderAsync(ChangeEventArgs change)
     {
-        var words = (change.Value as string ?? "").Split([',', ';', '→', '\n', '\t'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+        var words = (change.Value as string ?? "").Split(
+            [',', ';', '→', '\n', '\t'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
         return View.Session.EditAsync(T["ordering the signal path"], View.Rig with { Signal = [.. words] });
     }
 

@@ -20,7 +20,8 @@ public sealed partial class SpreadTable : ComponentBase
     /// <inheritdoc/>
     protected override void OnParametersSet()
     {
-        var ends = Result.Loads.Items.SelectMany(static load => new[] { load.Volts.Low?.Value, load.Volts.High?.Value }).OfType<decimal>().ToList();
+        var ends = Result.Loads.Items.SelectMany(static load => new[] { load.Volts.Low?.Value, load.Volts.High?.Value }).OfType<decimal>()
+            .ToList();
         if (ends.Count == 0)
             return;
         _least = Math.Floor(ends.Min());
@@ -29,7 +30,8 @@ public sealed partial class SpreadTable : ComponentBase
 
     private string Place(Quantity<Volt> volts) => Number(100 * (volts.Value - _least) / (_most - _least));
 
-    private string Span(Quantity<Volt> low, Quantity<Volt> high) => Number(Math.Max(0.8m, 100 * (high.Value - low.Value) / (_most - _least)));
+    private string Span(Quantity<Volt> low, Quantity<Volt> high) =>
+        Number(Math.Max(0.8m, 100 * (high.Value - low.Value) / (_most - _least)));
 
     private static string Number(decimal value) => value.ToString("0.##", CultureInfo.InvariantCulture);
 }

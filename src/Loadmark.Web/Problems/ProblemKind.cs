@@ -3,7 +3,7 @@ using Microsoft.AspNetCore.Http;
 namespace Loadmark.Web.Problems;
 
 /// <summary>One kind of refusal: what a program tells them apart by.</summary>
-/// <param name="Name">Its name, the last part of the problem's <c>type</c>.</param>
+/// <param name="Name">The kind's name, the last part of the problem's <c>type</c>.</param>
 /// <param name="Status">The HTTP status that it commonly comes with.</param>
 /// <param name="Title">What it is, in a few words; the same each time.</param>
 /// <param name="Meaning">What it means and what to do, in a sentence or two.</param>

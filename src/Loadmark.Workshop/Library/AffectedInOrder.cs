@@ -6,7 +6,9 @@ namespace Loadmark.Workshop.Library;
 /// <summary>The rigs that a piece of gear means something to, in the order that people look at them.</summary>
 public static class AffectedInOrder
 {
-    /// <summary>Finds them: the worst first, and what cannot be judged among the worst.</summary>
+    /// <summary>
+    /// Finds the rigs that a change of gear means something to: the worst first, and what cannot be judged among the worst.
+    /// </summary>
     /// <param name="rigs">Finds each.</param>
     /// <param name="gear">The piece.</param>
     /// <param name="options">How they are looked for.</param>

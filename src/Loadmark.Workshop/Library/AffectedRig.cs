@@ -28,6 +28,6 @@ public sealed record AffectedRig
     /// <summary>The same with the library's figures.</summary>
     public CheckResult? After { get; init; }
 
-    /// <summary>Why they cannot be asked: what keeps the rig from being read; null when nothing does.</summary>
+    /// <summary>Why the rules cannot be asked: what keeps the rig from being read; null when nothing does.</summary>
     public string? Problem { get; init; }
 }

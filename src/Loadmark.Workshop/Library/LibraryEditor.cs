@@ -135,5 +135,6 @@ public sealed class LibraryEditor(Store store)
         }
     }
 
-    private static string? Say(string key, MeasuredDraw? draw) => draw is null ? null : $"{key} {draw.Figure}: {DrawEstimate.Explain(draw)}";
+    private static string? Say(string key, MeasuredDraw? draw) =>
+        draw is null ? null : $"{key} {draw.Figure}: {DrawEstimate.Explain(draw)}";
 }

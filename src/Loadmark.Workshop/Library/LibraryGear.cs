@@ -9,7 +9,7 @@ public sealed class LibraryGear
 {
     private readonly Lazy<GearPieceResult> _reading;
 
-    /// <summary>Takes a piece as it is kept.</summary>
+    /// <summary>Takes a piece as it is stored.</summary>
     /// <param name="stored">The piece.</param>
     public LibraryGear(StoredGear stored)
     {
@@ -18,7 +18,7 @@ public sealed class LibraryGear
         _reading = new Lazy<GearPieceResult>(() => GearText.Read(stored.Content.Kind, stored.Content.Tag, stored.Content.Text));
     }
 
-    /// <summary>The piece as it is kept.</summary>
+    /// <summary>The piece as it is stored.</summary>
     public StoredGear Stored { get; }
 
     /// <summary>What the store knows the piece by.</summary>

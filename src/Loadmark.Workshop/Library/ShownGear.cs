@@ -8,7 +8,7 @@ namespace Loadmark.Workshop.Library;
 
 /// <summary>All that there is to say of one piece of gear.</summary>
 /// <param name="Gear">The piece.</param>
-/// <param name="Measured">Its readings, and what they come to.</param>
+/// <param name="Measured">The piece's readings, and what they come to.</param>
 /// <param name="Changes">Every change, the oldest first.</param>
 /// <param name="Rigs">The rigs that have it, the last changed first.</param>
 public sealed record ShownGear(

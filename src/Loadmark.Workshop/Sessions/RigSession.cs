@@ -31,7 +31,7 @@ public sealed class RigSession(RigStore store, LibraryCache? cache = null) : IDi
     /// <summary>Raised after the rig, or what is said of it, has changed.</summary>
     public event EventHandler? Changed;
 
-    /// <summary>The rig as it is kept; null before one is opened.</summary>
+    /// <summary>The rig as it is stored; null before one is opened.</summary>
     public StoredRig? Kept { get; private set; }
 
     /// <summary>The text of the rig's file, with edits that could not be kept yet.</summary>

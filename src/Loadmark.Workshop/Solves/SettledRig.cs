@@ -8,7 +8,7 @@ namespace Loadmark.Workshop.Solves;
 
 /// <summary>What is computed for the question what each load really gets.</summary>
 /// <param name="Circuit">The rig's circuit.</param>
-/// <param name="Settled">Its steady state.</param>
+/// <param name="Settled">The rig's steady state.</param>
 /// <param name="Check">What the rules say, the circuit's among them.</param>
 public sealed record SettledRig(RigCircuit Circuit, SettleResult Settled, CheckResult Check)
 {

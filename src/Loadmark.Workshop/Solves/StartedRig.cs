@@ -8,7 +8,7 @@ namespace Loadmark.Workshop.Solves;
 
 /// <summary>What is computed for the question whether it all comes up, and stays up.</summary>
 /// <param name="Circuit">The rig's circuit.</param>
-/// <param name="Started">Its first seconds.</param>
+/// <param name="Started">The rig's first seconds.</param>
 /// <param name="Check">What the rules say, the circuit's among them.</param>
 public sealed record StartedRig(RigCircuit Circuit, StartUpResult Started, CheckResult Check)
 {

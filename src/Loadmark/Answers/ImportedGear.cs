@@ -3,7 +3,7 @@ using Loadmark.Workshop.Library;
 namespace Loadmark.Answers;
 
 /// <summary>What became of a file of gear.</summary>
-/// <param name="Preview">Its rows.</param>
+/// <param name="Preview">The import's rows.</param>
 /// <param name="Result">What was done with them.</param>
 /// <param name="LeftOut">The columns that were not taken, each with why.</param>
 internal sealed record ImportedGear(ImportPreview Preview, ImportResult Result, IReadOnlyList<string> LeftOut)

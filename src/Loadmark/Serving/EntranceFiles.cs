@@ -52,7 +52,7 @@ internal sealed class EntranceFiles : IDisposable
         }
     }
 
-    /// <summary>Removes them. The key in them opens nothing any more.</summary>
+    /// <summary>Removes the files. The key in them opens nothing any more.</summary>
     public void Dispose()
     {
         foreach (var file in (string[])[Header, Page])

@@ -23,6 +23,6 @@ internal sealed record HostSettings
     /// <summary>How much the page may ask of the machine.</summary>
     public PageLimits Page { get; init; } = new();
 
-    /// <summary>How much other programs may ask of it.</summary>
+    /// <summary>How much other programs may ask of the server.</summary>
     public ApiLimits Api { get; init; } = new();
 }

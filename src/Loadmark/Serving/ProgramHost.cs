@@ -18,7 +18,7 @@ internal static class ProgramHost
     /// <summary>How long an open page may keep the program from ending; every edit is kept by then.</summary>
     private static readonly TimeSpan Farewell = TimeSpan.FromSeconds(2);
 
-    /// <summary>Builds it; nothing listens before it is started.</summary>
+    /// <summary>Builds the host; nothing listens before it is started.</summary>
     /// <param name="port">The port on the loopback address; 0 for any that is free.</param>
     /// <param name="store">The rigs.</param>
     /// <param name="opening">What opening them found.</param>

@@ -5,7 +5,7 @@ namespace Loadmark.Sheets;
 /// <summary>How a cell of a mark gauge shows; each is told apart without colour.</summary>
 /// <param name="Sign">The sign, one cell wide.</param>
 /// <param name="AsciiSign">The sign where only ASCII can be shown.</param>
-/// <param name="Style">Its colour.</param>
+/// <param name="Style">The cell's colour.</param>
 internal sealed record GaugeLook(string Sign, string AsciiSign, Style Style)
 {
     /// <summary>The look of a cell of the gauge.</summary>

@@ -38,7 +38,7 @@ internal sealed class Sheet(int width, bool unicode, bool colour) : IRenderable
         return unicode ? safe : TerminalText.Ascii(safe);
     }
 
-    /// <summary>How many cells the text takes as this page shows it.</summary>
+    /// <summary>How many cells a text takes as this page shows it.</summary>
     public int CellsOf(string text) => CellWidth.Of(Fit(text));
 
     /// <summary>Puts text on the line as it is, unwrapped.</summary>

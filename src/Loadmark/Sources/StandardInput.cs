@@ -8,10 +8,10 @@ internal static class StandardInput
     /// <summary>What is typed in the place of a path.</summary>
     public const string Mark = "-";
 
-    /// <summary>What is wrong where it is named twice.</summary>
+    /// <summary>What is wrong where standard input is named twice.</summary>
     public const string OnceOnly = "- stands for standard input, which can be read once only.";
 
-    /// <summary>Whether it is named more than once.</summary>
+    /// <summary>Whether standard input is named more than once.</summary>
     /// <param name="paths">The paths as typed; null for none.</param>
     public static bool IsNamedTwice(IEnumerable<string>? paths) => paths?.Count(static path => path == Mark) > 1;
 

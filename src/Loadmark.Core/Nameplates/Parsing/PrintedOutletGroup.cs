@@ -9,18 +9,18 @@ internal sealed class PrintedOutletGroup
     /// <summary>How many outlets there are.</summary>
     public required int Count { get; init; }
 
-    /// <summary>Whether nothing but a word before "output" tells it from another.</summary>
+    /// <summary>Whether nothing but a word before "output" tells the group from another.</summary>
     public bool IsNamedByWord { get; set; }
 
     /// <summary>Where the words and figures stand so far.</summary>
     public Place Place { get; set; }
 
-    /// <summary>What is said of direct and alternating for them alone.</summary>
+    /// <summary>What is said of direct and alternating for the group's outlets alone.</summary>
     public FormMarks Forms { get; set; }
 
-    /// <summary>What is said of their polarity alone.</summary>
+    /// <summary>What is said of the polarity of the group's outlets alone.</summary>
     public PolarityMarks Polarity { get; set; }
 
-    /// <summary>What is said of their isolation alone.</summary>
+    /// <summary>What is said of the isolation of the group's outlets alone.</summary>
     public IsolationMarks Isolation { get; set; }
 }

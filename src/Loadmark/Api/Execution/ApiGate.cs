@@ -41,7 +41,8 @@ internal sealed class ApiGate(SolveGate gate, ApiLimits limits, TimeProvider clo
     /// <param name="left">Cancelled when the caller has gone: then it is ended.</param>
     /// <returns>The answer, or why there is none.</returns>
     /// <exception cref="OperationCanceledException">The caller has gone.</exception>
-    public async Task<(ReadOnlyMemory<byte> Body, Problem? Refusal)> RunAsync(Computation solve, SolveProgress progress, CancellationToken left)
+    public async Task<(ReadOnlyMemory<byte> Body, Problem? Refusal)> RunAsync(
+        Computation solve, SolveProgress progress, CancellationToken left)
     {
         try
         {

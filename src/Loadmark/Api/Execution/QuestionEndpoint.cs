@@ -88,7 +88,7 @@ internal sealed class QuestionEndpoint(
             : new SseItem<string>(Encoding.UTF8.GetString(ProblemAnswer.Bytes(problem, id).Span), "problem");
     }
 
-    /// <summary>Runs it; a fault in the program is told as an event too, since the answer has begun.</summary>
+    /// <summary>Runs a computation; a fault in the program is told as an event too, since the answer has begun.</summary>
     private async Task<(ReadOnlyMemory<byte> Body, Problem? Refusal)> RunAsync(
         string id, Computation solve, SolveProgress progress, CancellationToken left)
     {

@@ -31,7 +31,7 @@ internal static class GearBody
         return refusal is null ? file : null;
     }
 
-    /// <summary>Reads the one piece in it.</summary>
+    /// <summary>Reads the one piece in a body.</summary>
     /// <param name="request">The request.</param>
     /// <param name="refusal">What keeps it from being read; null where nothing does.</param>
     /// <returns>The row with the piece; null where there is none.</returns>

@@ -44,7 +44,8 @@ internal sealed class BuyQuestion : IQuestion
             return new Problem(ProblemKind.BadRequest, $"room: {vague}");
         return new Computation((progress, cancellation) =>
         {
-            var result = SupplyBuyer.Buy(rig, offers, new BuyOptions { ReservedLoads = room, Only = only, Progress = progress }, cancellation);
+            var result = SupplyBuyer.Buy(
+                rig, offers, new BuyOptions { ReservedLoads = room, Only = only, Progress = progress }, cancellation);
             return AnswerBytes.Of(output => BuyJson.Write(output, result));
         });
     }

@@ -45,7 +45,9 @@ internal sealed class ReadQuestion(ApiLimits limits) : IQuestion
     }
 
     private static IReadOnlyList<string>? TextsIn(ApiRequest request, out Problem? refusal) =>
-        BodyObject.Read(request.Body, RequestBodies.TextsToRead, out refusal) is { } body ? body.Texts(RequestBodies.Texts, out refusal) : null;
+        BodyObject.Read(request.Body, RequestBodies.TextsToRead, out refusal) is { } body
+            ? body.Texts(RequestBodies.Texts, out refusal)
+            : null;
 
     private static List<string>? LinesIn(ApiRequest request, out Problem? refusal)
     {

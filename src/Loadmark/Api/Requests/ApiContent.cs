@@ -1,7 +1,7 @@
 namespace Loadmark.Api.Requests;
 
 /// <summary>A body of a request or an answer.</summary>
-/// <param name="MediaType">Its media type.</param>
+/// <param name="MediaType">The body's media type.</param>
 /// <param name="Shape">The name of its shape in the document.</param>
 /// <param name="Example">The name of an example that is built in; null for none.</param>
 internal sealed record ApiContent(string MediaType, string Shape, string? Example = null)

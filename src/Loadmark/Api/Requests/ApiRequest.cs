@@ -8,9 +8,9 @@ using Loadmark.Web.Problems;
 namespace Loadmark.Api.Requests;
 
 /// <summary>A request, taken whole and held to what its address takes.</summary>
-/// <param name="Options">Its options.</param>
+/// <param name="Options">The request's options.</param>
 /// <param name="MediaType">Which of the media types that are taken its body has; null where it has none.</param>
-/// <param name="Body">Its body.</param>
+/// <param name="Body">The request's body.</param>
 /// <param name="Accepted">The media types that it asks to be answered in; empty for any.</param>
 /// <param name="Library">The gear that a rig in its body may take <c>from: library</c>; null where it has no body.</param>
 internal sealed record ApiRequest(
@@ -19,7 +19,7 @@ internal sealed record ApiRequest(
     /// <summary>The name that the answer carries for the rig's file.</summary>
     public string File => Options.Text(ApiOptions.File) ?? "";
 
-    /// <summary>Whether it asks to be answered in a media type by its name.</summary>
+    /// <summary>Whether the request asks to be answered in a media type by its name.</summary>
     public bool Accepts(string mediaType) => Accepted.Contains(mediaType, StringComparer.OrdinalIgnoreCase);
 
     /// <summary>The media type that a good answer has: the first that is asked for by name, else the common one.</summary>

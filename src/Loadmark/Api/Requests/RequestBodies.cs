@@ -16,10 +16,12 @@ internal static class RequestBodies
     public static BodyMember Run { get; } = new("run", "The running current: 212 mA.") { IsOptional = true };
 
     /// <summary>A starting current.</summary>
-    public static BodyMember Start { get; } = new("start", "The starting current, and how long it lasted: 520 mA for 1.5 s.") { IsOptional = true };
+    public static BodyMember Start { get; } = new(
+        "start", "The starting current, and how long it lasted: 520 mA for 1.5 s.") { IsOptional = true };
 
     /// <summary>The accuracy of a meter.</summary>
-    public static BodyMember Meter { get; } = new("meter", "The meter's accuracy, as its leaflet tells it: 1 % + 2 mA.") { IsOptional = true };
+    public static BodyMember Meter { get; } = new(
+        "meter", "The meter's accuracy, as its leaflet tells it: 1 % + 2 mA.") { IsOptional = true };
 
     /// <summary>A remark.</summary>
     public static BodyMember Note { get; } = new("note", "What else there is to say.") { IsOptional = true };

@@ -36,7 +36,7 @@ internal sealed class RequestReader(ApiLimits limits, LibraryCache cache)
             : (null, new Problem(ProblemKind.TooLarge, $"The body is over {limits.LargestBody} bytes."));
     }
 
-    /// <summary>The library as it is now. A rig that takes nothing from it is read though it cannot be.</summary>
+    /// <summary>The library as it is now. A rig that takes nothing from there is read though the library cannot be.</summary>
     private async Task<IGearLookup> LibraryAsync(CancellationToken left)
     {
         try

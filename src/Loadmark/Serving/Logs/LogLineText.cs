@@ -10,7 +10,7 @@ namespace Loadmark.Serving.Logs;
 /// <summary>Writes a line of the log in one of its forms.</summary>
 internal static class LogLineText
 {
-    /// <summary>Writes it, without a line end.</summary>
+    /// <summary>Writes a line of the log, without a line end.</summary>
     public static string Of(LogLine line, LogForm form) => form == LogForm.Json ? Json(line) : Text(line);
 
     private static string Text(LogLine line)

@@ -3,10 +3,10 @@ namespace Loadmark.Serving.Logs;
 /// <summary>How the log is written.</summary>
 internal sealed record LogOptions
 {
-    /// <summary>The form of its lines.</summary>
+    /// <summary>The form of the log's lines.</summary>
     public LogForm Form { get; init; }
 
-    /// <summary>Whether texts that may hold pieces of a rig may be in it: messages of faults, and what libraries say.</summary>
+    /// <summary>Whether texts that may hold pieces of a rig may be in the log: messages of faults, and what libraries say.</summary>
     public bool WithContent { get; init; }
 
     /// <summary>Reads what was typed; null where there is no such form.</summary>
