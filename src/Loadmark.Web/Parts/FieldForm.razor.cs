@@ -25,8 +25,8 @@ public sealed partial class FieldForm : ComponentBase
     [Parameter, EditorRequired] public IReadOnlyDictionary<string, string> Values { get; set; } = new Dictionary<string, string>();
 
     /// <summary>Keeps what is typed, all fields by key; answers what is wrong, by key. Nothing is kept when anything is.</summary>
-    [Parameter, EditorRequired] public Func<IReadOnlyDictionary<string, string>, Task<IReadOnlyDictionary<string, string>>> Keep { get; set; } =
-        null!;
+    [Parameter, EditorRequired]
+    public Func<IReadOnlyDictionary<string, string>, Task<IReadOnlyDictionary<string, string>>> Keep { get; set; } = null!;
 
     [Inject] private IStringLocalizer<PageText> T { get; set; } = null!;
 

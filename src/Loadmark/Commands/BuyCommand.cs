@@ -25,7 +25,7 @@ internal sealed class BuyCommand(CommandInput input)
         IsRequired = true,
     };
 
-    /// <summary>The command.</summary>
+    /// <summary>What the command is called, takes and does.</summary>
     public static CommandSpec Spec { get; } = new()
     {
         Name = QuestionSpecs.Buy.Name,

@@ -10,7 +10,7 @@ namespace Loadmark.Commands;
 /// <summary><c>loadmark check</c>: as wired, is it safe, does it run, what is left?</summary>
 internal sealed class CheckCommand(CommandInput input)
 {
-    /// <summary>The command.</summary>
+    /// <summary>What the command is called, takes and does.</summary>
     public static CommandSpec Spec { get; } = new()
     {
         Name = QuestionSpecs.Check.Name,

@@ -27,7 +27,7 @@ internal sealed class GearAddCommand(CommandInput input)
 
     private readonly LibrarySession _session = new(input);
 
-    /// <summary>The command.</summary>
+    /// <summary>What the command is called, takes and does.</summary>
     public static CommandSpec Spec { get; } = new()
     {
         Name = "add",

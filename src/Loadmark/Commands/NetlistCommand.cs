@@ -21,7 +21,7 @@ internal sealed class NetlistCommand(CommandInput input)
         With = CommonOptions.Force,
     };
 
-    /// <summary>The command.</summary>
+    /// <summary>What the command is called, takes and does.</summary>
     public static CommandSpec Spec { get; } = new()
     {
         Name = QuestionSpecs.Netlist.Name,

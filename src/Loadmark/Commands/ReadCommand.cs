@@ -12,7 +12,7 @@ internal sealed class ReadCommand(CommandInput input)
 {
     private readonly Surroundings _around = input.Around;
 
-    /// <summary>The command.</summary>
+    /// <summary>What the command is called, takes and does.</summary>
     public static CommandSpec Spec { get; } = new()
     {
         Name = QuestionSpecs.Read.Name,

@@ -12,7 +12,7 @@ namespace Loadmark.Commands;
 /// <summary><c>loadmark settle</c>: what voltage does each load really get?</summary>
 internal sealed class SettleCommand(CommandInput input)
 {
-    /// <summary>The command.</summary>
+    /// <summary>What the command is called, takes and does.</summary>
     public static CommandSpec Spec { get; } = new()
     {
         Name = QuestionSpecs.Settle.Name,

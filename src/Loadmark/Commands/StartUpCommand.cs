@@ -19,7 +19,7 @@ internal sealed class StartUpCommand(CommandInput input)
         "csv", OptionKind.Text, "Write the waveforms to this file: volts and amps, evenly spaced, and before and after each jump.")
     { Placeholder = "FILE", Needs = "the name of a file", With = CommonOptions.Force };
 
-    /// <summary>The command.</summary>
+    /// <summary>What the command is called, takes and does.</summary>
     public static CommandSpec Spec { get; } = new()
     {
         Name = QuestionSpecs.StartUp.Name,

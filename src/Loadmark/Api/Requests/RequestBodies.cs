@@ -3,27 +3,29 @@ namespace Loadmark.Api.Requests;
 /// <summary>The bodies of requests that are objects of JSON.</summary>
 internal static class RequestBodies
 {
-    /// <summary>Labels.</summary>
+    /// <summary>The member for labels.</summary>
     public static BodyMember Texts { get; } = new("texts", "What is printed, as it stands; one label each.") { IsList = true };
 
-    /// <summary>A rig.</summary>
+    /// <summary>The member for a rig.</summary>
     public static BodyMember Rig { get; } = new("rig", "The rig file's text.");
 
-    /// <summary>A price list.</summary>
+    /// <summary>The member for a price list.</summary>
     public static BodyMember Prices { get; } = new("prices", "The price list's text: CSV, one supply a line (docs/price-list.md).");
 
-    /// <summary>A running current.</summary>
+    /// <summary>The member for a running current.</summary>
     public static BodyMember Run { get; } = new("run", "The running current: 212 mA.") { IsOptional = true };
 
-    /// <summary>A starting current.</summary>
+    /// <summary>The member for a starting current.</summary>
     public static BodyMember Start { get; } = new(
-        "start", "The starting current, and how long it lasted: 520 mA for 1.5 s.") { IsOptional = true };
+        "start", "The starting current, and how long it lasted: 520 mA for 1.5 s.")
+    { IsOptional = true };
 
-    /// <summary>The accuracy of a meter.</summary>
+    /// <summary>The member for a meter's accuracy.</summary>
     public static BodyMember Meter { get; } = new(
-        "meter", "The meter's accuracy, as its leaflet tells it: 1 % + 2 mA.") { IsOptional = true };
+        "meter", "The meter's accuracy, as its leaflet tells it: 1 % + 2 mA.")
+    { IsOptional = true };
 
-    /// <summary>A remark.</summary>
+    /// <summary>The member for a remark.</summary>
     public static BodyMember Note { get; } = new("note", "What else there is to say.") { IsOptional = true };
 
     /// <summary>Labels that are to be read.</summary>
