@@ -11,9 +11,9 @@ if (ProgramCommands.Program.Commands.Any(command => command.AnswersAtOnce && arg
     AppContext.SetSwitch("System.Runtime.CompilerServices.RuntimeFeature.IsDynamicCodeSupported", false);
 
 using var interrupts = new Interrupts();
-var around = Surroundings.OfProcess(interrupts);
+var process = ProcessContext.OfProcess(interrupts);
 return LoadmarkCommand.Run(
     args,
-    around,
-    new RigFileSource(around, null),
+    process,
+    new RigFileSource(process, null),
     static (rig, startUp) => RigAnalysis.Of(rig, startUp ? AnalysisDepth.WholeVerdict : AnalysisDepth.Verdict).Check);

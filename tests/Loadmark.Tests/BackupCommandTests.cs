@@ -80,8 +80,8 @@ public sealed class BackupCommandTests : IDisposable
     {
         using var output = new MemoryStream();
         using var error = new StringWriter { NewLine = "\n" };
-        var around = new Surroundings { Output = output, Error = error, Input = static () => Stream.Null };
-        var code = LoadmarkCommand.Run(args, around, new Sources.RigFileSource(around, null), static (_, _) => throw new InvalidOperationException("No rig is checked here."));
+        var process = new ProcessContext { Output = output, Error = error, Input = static () => Stream.Null };
+        var code = LoadmarkCommand.Run(args, process, new Sources.RigFileSource(process, null), static (_, _) => throw new InvalidOperationException("No rig is checked here."));
         return new ProgramRun.Answer(code, Encoding.UTF8.GetString(output.ToArray()), error.ToString());
     }
 }

@@ -100,8 +100,8 @@ public sealed class CommandLineTests
             },
         });
         using var error = new StringWriter();
-        var around = new Surroundings { Output = Stream.Null, Error = error, Input = static () => Stream.Null };
-        Assert.Equal(0, parser.Run(args, around, new ProgramRun(), static (_, _) => throw new InvalidOperationException()));
+        var process = new ProcessContext { Output = Stream.Null, Error = error, Input = static () => Stream.Null };
+        Assert.Equal(0, parser.Run(args, process, new ProgramRun(), static (_, _) => throw new InvalidOperationException()));
         return found!;
     }
 
@@ -139,7 +139,7 @@ public sealed class CommandLineTests
     [InlineData("7", 0, 50)]
     [InlineData(null, 400, 120)]
     public void The_page_is_as_wide_as_the_terminal_within_reason(string? columns, int terminal, int width) =>
-        Assert.Equal(width, Surroundings.WidthFrom(columns, terminal));
+        Assert.Equal(width, ProcessContext.WidthFrom(columns, terminal));
 
     [Theory]
     [InlineData(false, null, "xterm", true)]
@@ -149,5 +149,5 @@ public sealed class CommandLineTests
     [InlineData(false, null, "dumb", false)]
     [InlineData(false, null, null, true)]
     public void Colour_is_for_terminals_that_want_it(bool redirected, string? noColour, string? term, bool colour) =>
-        Assert.Equal(colour, Surroundings.TakesColour(redirected, name => name == "NO_COLOR" ? noColour : term));
+        Assert.Equal(colour, ProcessContext.TakesColour(redirected, name => name == "NO_COLOR" ? noColour : term));
 }

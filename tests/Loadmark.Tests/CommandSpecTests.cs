@@ -40,8 +40,8 @@ public sealed class CommandSpecTests
         using var error = new StringWriter();
         var ran = 0;
         var parser = new CommandParser(Silenced(ProgramCommands.Program, () => ran++));
-        var around = new Hosting.Surroundings { Output = Stream.Null, Error = error, Input = static () => Stream.Null };
-        var code = parser.Run([.. args.Skip(1)], around, new ProgramRun(), static (_, _) => throw new InvalidOperationException());
+        var process = new Hosting.ProcessContext { Output = Stream.Null, Error = error, Input = static () => Stream.Null };
+        var code = parser.Run([.. args.Skip(1)], process, new ProgramRun(), static (_, _) => throw new InvalidOperationException());
         Assert.Equal((0, 1, ""), (code, ran, error.ToString()));
     }
 

@@ -25,8 +25,8 @@ public sealed partial class EntranceTests : IDisposable
         using var output = new MemoryStream();
         using var error = new StringWriter();
         var data = Path.Combine(_folder, "data");
-        var around = new Surroundings { Output = output, Error = error, Input = static () => Stream.Null };
-        var running = PageServer.RunAsync(new PageOptions { Folder = data, Port = 0, OpensBrowser = false }, around, stop.Token);
+        var process = new ProcessContext { Output = output, Error = error, Input = static () => Stream.Null };
+        var running = PageServer.RunAsync(new PageOptions { Folder = data, Port = 0, OpensBrowser = false }, process, stop.Token);
         var printed = Match.Empty;
         for (var tries = 0; tries < 600 && !printed.Success; tries++)
         {
@@ -78,7 +78,7 @@ public sealed partial class EntranceTests : IDisposable
         using var stop = CancellationTokenSource.CreateLinkedTokenSource(Stop);
         using var output = new MemoryStream();
         using var error = new StringWriter();
-        var running = PageServer.RunAsync(new PageOptions { Folder = file, Port = 0 }, new Surroundings { Output = output, Error = error, Input = static () => Stream.Null }, stop.Token);
+        var running = PageServer.RunAsync(new PageOptions { Folder = file, Port = 0 }, new ProcessContext { Output = output, Error = error, Input = static () => Stream.Null }, stop.Token);
         for (var tries = 0; tries < 600 && output.Length == 0; tries++)
             await Task.Delay(50, Stop);
         using (var client = new HttpClient())

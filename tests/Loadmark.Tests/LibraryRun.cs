@@ -24,7 +24,7 @@ internal static class LibraryRun
     {
         using var output = new MemoryStream();
         using var error = new StringWriter { NewLine = "\n" };
-        var around = new Surroundings
+        var process = new ProcessContext
         {
             Output = output,
             OutputEncoding = new UTF8Encoding(false),
@@ -34,7 +34,7 @@ internal static class LibraryRun
             Time = clock,
             Debug = true,
         };
-        var code = LoadmarkCommand.Run(args, around, new RigFileSource(around, null), static (rig, startUp) => RigAnalysis.Of(rig, startUp ? AnalysisDepth.WholeVerdict : AnalysisDepth.Verdict).Check);
+        var code = LoadmarkCommand.Run(args, process, new RigFileSource(process, null), static (rig, startUp) => RigAnalysis.Of(rig, startUp ? AnalysisDepth.WholeVerdict : AnalysisDepth.Verdict).Check);
         return (code, Encoding.UTF8.GetString(output.ToArray()), error.ToString());
     }
 }

@@ -46,7 +46,7 @@ internal sealed class ProgramRun : IRigSource
     {
         using var output = new MemoryStream();
         using var error = new StringWriter { NewLine = "\n" };
-        var around = new Surroundings
+        var process = new ProcessContext
         {
             Output = output,
             OutputEncoding = Encoding,
@@ -56,7 +56,7 @@ internal sealed class ProgramRun : IRigSource
             Colour = Colour,
             Debug = Debug,
         };
-        var code = LoadmarkCommand.Run(args, around, this, (rig, _) => _results[rig.Name]);
+        var code = LoadmarkCommand.Run(args, process, this, (rig, _) => _results[rig.Name]);
         return new Answer(code, Encoding.GetString(output.ToArray()), error.ToString());
     }
 
@@ -67,7 +67,7 @@ internal sealed class ProgramRun : IRigSource
     public static (int Code, string Output) WithFiles(CancellationToken interruption, params string[] args)
     {
         using var output = new MemoryStream();
-        var around = new Surroundings
+        var process = new ProcessContext
         {
             Output = output,
             OutputEncoding = new UTF8Encoding(false),
@@ -78,7 +78,7 @@ internal sealed class ProgramRun : IRigSource
             Colour = false,
             Debug = false,
         };
-        var code = LoadmarkCommand.Run(args, around, new RigFileSource(around, null), static (rig, startUp) => RigAnalysis.Of(rig, startUp ? AnalysisDepth.WholeVerdict : AnalysisDepth.Verdict).Check);
+        var code = LoadmarkCommand.Run(args, process, new RigFileSource(process, null), static (rig, startUp) => RigAnalysis.Of(rig, startUp ? AnalysisDepth.WholeVerdict : AnalysisDepth.Verdict).Check);
         return (code, Encoding.UTF8.GetString(output.ToArray()));
     }
 

@@ -47,8 +47,8 @@ public sealed class ReadTextTests
     private static string Page(Nameplate nameplate)
     {
         using var output = new MemoryStream();
-        var around = new Surroundings { Output = output, Error = TextWriter.Null, Input = () => Stream.Null };
-        SheetPrinter.Print(around, sheet => NameplatePage.Write(sheet, nameplate));
+        var process = new ProcessContext { Output = output, Error = TextWriter.Null, Input = () => Stream.Null };
+        SheetPrinter.Print(process, sheet => NameplatePage.Write(sheet, nameplate));
         return Encoding.UTF8.GetString(output.ToArray());
     }
 }

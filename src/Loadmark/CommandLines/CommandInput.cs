@@ -15,7 +15,7 @@ namespace Loadmark.CommandLines;
 internal sealed class CommandInput(string path, CommandSpec spec, ParseResult typed, IReadOnlyDictionary<string, Option> options)
 {
     /// <summary>Streams, terminal and clock.</summary>
-    public required Surroundings Around { get; init; }
+    public required ProcessContext Process { get; init; }
 
     /// <summary>Where rigs are read from.</summary>
     public IRigSource Rigs => field ??= Source.KeptIn(Data);
@@ -36,7 +36,7 @@ internal sealed class CommandInput(string path, CommandSpec spec, ParseResult ty
     public bool Json => Has(CommonOptions.Json);
 
     /// <summary>Says what is wrong with files and with what was typed.</summary>
-    public Complaints Complaints => field ??= new Complaints(Around);
+    public Complaints Complaints => field ??= new Complaints(Process);
 
     /// <summary>Whether an option was typed.</summary>
     public bool Has(OptionSpec option) => typed.GetResult(options[option.Name]) is { Implicit: false };
@@ -57,7 +57,7 @@ internal sealed class CommandInput(string path, CommandSpec spec, ParseResult ty
     public int Refuse(string complaint)
     {
         Complaints.Unusable(complaint);
-        Around.Error.WriteLine(path.Length == 0 ? "See loadmark --help." : $"See loadmark {path} --help.");
+        Process.Error.WriteLine(path.Length == 0 ? "See loadmark --help." : $"See loadmark {path} --help.");
         return ExitCode.Unreadable;
     }
 

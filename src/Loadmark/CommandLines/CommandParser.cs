@@ -37,23 +37,23 @@ internal sealed class CommandParser
 
     /// <summary>Runs what was typed.</summary>
     /// <param name="args">What was typed after the program's name.</param>
-    /// <param name="around">Streams and terminal.</param>
+    /// <param name="process">Streams and terminal.</param>
     /// <param name="rigs">Where rigs are read from.</param>
     /// <param name="check">What checks a rig; the second argument is whether the first seconds are computed in any case.</param>
     /// <returns>The exit code.</returns>
-    public int Run(IReadOnlyList<string> args, Surroundings around, IRigSource rigs, Func<Rig, bool, CheckResult> check)
+    public int Run(IReadOnlyList<string> args, ProcessContext process, IRigSource rigs, Func<Rig, bool, CheckResult> check)
     {
         // A label or a file name may begin with @; it never names a file of further arguments.
         var typed = _root.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null, EnablePosixBundling = false });
         var (spec, path, options, words) = _commands[typed.CommandResult.Command];
         if (args is [HelpWord, ..])
-            return Help(around, args.Skip(1));
+            return Help(process, args.Skip(1));
         if (typed.GetResult(options[CommonOptions.Help.Name]) is { Implicit: false })
-            return Help(around, path.Split(' '));
+            return Help(process, path.Split(' '));
 
         var input = new CommandInput(path, spec, typed, options)
         {
-            Around = around,
+            Process = process,
             Source = rigs,
             Check = check,
             Words = words is null ? [] : typed.GetValue(words) ?? [],
@@ -62,7 +62,7 @@ internal sealed class CommandParser
             return input.Refuse(complaint);
         if (input.Has(CommonOptions.Version))
         {
-            SheetPrinter.Print(around, static sheet => HelpPage.WriteVersion(sheet, typeof(CommandParser).Assembly.GetName().Version));
+            SheetPrinter.Print(process, static sheet => HelpPage.WriteVersion(sheet, typeof(CommandParser).Assembly.GetName().Version));
             return ExitCode.Fine;
         }
 
@@ -73,7 +73,7 @@ internal sealed class CommandParser
         return input.Json && spec.WhyNoJson is { } why ? input.Refuse(why) : spec.Run(input);
     }
 
-    private int Help(Surroundings around, IEnumerable<string> words)
+    private int Help(ProcessContext process, IEnumerable<string> words)
     {
         var (spec, path) = (_program, "");
         foreach (var word in words)
@@ -83,7 +83,7 @@ internal sealed class CommandParser
             (spec, path) = (below, $"{path} {word}".TrimStart());
         }
 
-        SheetPrinter.Print(around, sheet => HelpPage.Write(sheet, spec, path));
+        SheetPrinter.Print(process, sheet => HelpPage.Write(sheet, spec, path));
         return ExitCode.Fine;
     }
 

@@ -5,13 +5,13 @@ using Loadmark.Hosting;
 namespace Loadmark.CommandLines;
 
 /// <summary>Says what is wrong with what a command was given.</summary>
-internal sealed class Complaints(Surroundings around)
+internal sealed class Complaints(ProcessContext process)
 {
     /// <summary>Tells what kept files from being read.</summary>
     public void Tell(IEnumerable<CheckAnswer> files)
     {
         foreach (var fault in files.SelectMany(static file => file.Errors))
-            around.Error.WriteLine(TerminalText.Neutral(fault.ToString()));
+            process.Error.WriteLine(TerminalText.Neutral(fault.ToString()));
     }
 
     /// <summary>Answers that files cannot be read.</summary>
@@ -23,7 +23,7 @@ internal sealed class Complaints(Surroundings around)
         var faulty = files.Where(static file => file.Errors.Count > 0).ToList();
         Tell(faulty);
         if (json)
-            CheckJson.Write(around.Output, faulty);
+            CheckJson.Write(process.Output, faulty);
         return ExitCode.Unreadable;
     }
 
@@ -31,7 +31,7 @@ internal sealed class Complaints(Surroundings around)
     /// <returns>The exit code.</returns>
     public int Unusable(string complaint)
     {
-        around.Error.WriteLine($"loadmark: {TerminalText.Neutral(complaint)}");
+        process.Error.WriteLine($"loadmark: {TerminalText.Neutral(complaint)}");
         return ExitCode.Unreadable;
     }
 

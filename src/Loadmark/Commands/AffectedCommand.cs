@@ -39,9 +39,9 @@ internal sealed class AffectedCommand(CommandInput input)
                 return ExitCode.Unreadable;
             var ordered = await AffectedInOrder.FindAsync(new AffectedRigs(library.Store, library.Cache), gear, new AffectedOptions(), stop);
             if (input.Json)
-                RigsJson.Write(input.Around.Output, gear, ordered);
+                RigsJson.Write(input.Process.Output, gear, ordered);
             else
-                SheetPrinter.Print(input.Around, sheet => AffectedPage.Write(sheet, gear, ordered));
+                SheetPrinter.Print(input.Process, sheet => AffectedPage.Write(sheet, gear, ordered));
             return ordered.Exists(static rig => rig.After?.IsRefused == true) ? ExitCode.Refused : ExitCode.Fine;
         });
     }

@@ -48,22 +48,22 @@ internal sealed class BackupCommand(CommandInput input)
 
     private int BackUp() => input.Words is not [{ Length: > 0 } file] ? input.Refuse() : Answer(
         Copies.BackUpAsync(file, input.Has(CommonOptions.Force)),
-        report => CopyJson.Write(input.Around.Output, report),
-        report => SheetPrinter.Print(input.Around, sheet => CopyPage.Write(sheet, report)));
+        report => CopyJson.Write(input.Process.Output, report),
+        report => SheetPrinter.Print(input.Process, sheet => CopyPage.Write(sheet, report)));
 
     private int Restore() => input.Words is not [{ Length: > 0 } file] ? input.Refuse() : Answer(
         Copies.RestoreAsync(file),
-        report => CopyJson.Write(input.Around.Output, report),
-        report => SheetPrinter.Print(input.Around, sheet => CopyPage.Write(sheet, report)));
+        report => CopyJson.Write(input.Process.Output, report),
+        report => SheetPrinter.Print(input.Process, sheet => CopyPage.Write(sheet, report)));
 
-    private StoreCopies Copies => new(DataFolder.From(input.Data, input.Around.Environment), input.Around.Time);
+    private StoreCopies Copies => new(DataFolder.From(input.Data, input.Process.Environment), input.Process.Time);
 
     private int Answer<TReport>(Task<TReport> work, Action<TReport> write, Action<TReport> print)
     {
         try
         {
             // Ctrl-C does not end it halfway: it takes a moment, and is done whole.
-            input.Around.Interruption();
+            input.Process.Interruption();
             var report = work.GetAwaiter().GetResult();
             (input.Json ? write : print)(report);
             return ExitCode.Fine;
@@ -71,7 +71,7 @@ internal sealed class BackupCommand(CommandInput input)
         catch (StorageException fault)
         {
             if (input.Json)
-                CopyJson.Write(input.Around.Output, fault);
+                CopyJson.Write(input.Process.Output, fault);
             return input.Complaints.Unusable(fault.Message);
         }
     }

@@ -63,12 +63,12 @@ internal sealed class BuyCommand(CommandInput input)
         if (ReservedLoads.Read(input.Texts(QuestionSpecs.Room), out var vague) is not { } room)
             return complaints.Unusable($"--room: {vague}");
 
-        var interruption = input.Around.Interruption();
+        var interruption = input.Process.Interruption();
         var result = Buy(rig, offers, room, only, interruption);
         if (input.Json)
-            BuyJson.Write(input.Around.Output, result);
+            BuyJson.Write(input.Process.Output, result);
         else
-            SheetPrinter.Print(input.Around, sheet => BuyPage.Write(sheet, result, input.Has(QuestionSpecs.All)));
+            SheetPrinter.Print(input.Process, sheet => BuyPage.Write(sheet, result, input.Has(QuestionSpecs.All)));
         if (interruption.IsCancellationRequested)
             return ExitCode.Interrupted;
         return result.Front.Count > 0 ? ExitCode.Fine : ExitCode.Refused;
@@ -77,7 +77,7 @@ internal sealed class BuyCommand(CommandInput input)
     private BuyResult Buy(
         Rig rig, IReadOnlyList<Offer> offers, ValueList<Nameplate> room, IReadOnlyCollection<string> only, CancellationToken interruption)
     {
-        using var talk = new ProgressNotice<BuyProgress>(input.Around, WordsOf);
+        using var talk = new ProgressNotice<BuyProgress>(input.Process, WordsOf);
         var options =
             new BuyOptions { ReservedLoads = room, Only = only.Count == 0 ? null : only.ToHashSet(StringComparer.Ordinal), Progress = talk };
         return SupplyBuyer.Buy(rig, offers, options, interruption);

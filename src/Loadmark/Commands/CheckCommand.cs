@@ -39,7 +39,7 @@ internal sealed class CheckCommand(CommandInput input)
         var answers = CheckAll(input.Words);
         input.Complaints.Tell(answers);
         if (input.Json)
-            CheckJson.Write(input.Around.Output, answers);
+            CheckJson.Write(input.Process.Output, answers);
         else
             Print(answers);
 
@@ -60,7 +60,7 @@ internal sealed class CheckCommand(CommandInput input)
         return code;
     }
 
-    private void Print(CheckAnswer[] answers) => SheetPrinter.Print(input.Around, sheet =>
+    private void Print(CheckAnswer[] answers) => SheetPrinter.Print(input.Process, sheet =>
     {
         if (answers.Length > 1)
             ManyRigsPage.Write(sheet, answers);

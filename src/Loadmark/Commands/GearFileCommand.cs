@@ -66,7 +66,7 @@ internal sealed class GearFileCommand(CommandInput input)
             return input.Refuse(unusable);
         if (input.Words is not [var file])
             return input.Refuse();
-        return new OutputFiles(input.Around, input.Data).Complaint(file, "gear export", input.Has(CommonOptions.Force)) is { } complaint
+        return new OutputFiles(input.Process, input.Data).Complaint(file, "gear export", input.Has(CommonOptions.Force)) is { } complaint
             ? input.Complaints.Unusable(complaint)
             : _session.Use(makes: false, (library, stop) => ExportAsync(file, kind, library, stop));
     }
@@ -77,18 +77,18 @@ internal sealed class GearFileCommand(CommandInput input)
         var isTable = Path.GetExtension(file).ToLowerInvariant() is ".csv" or ".tsv" or ".txt";
         var separator = Path.GetExtension(file).Equals(".tsv", StringComparison.OrdinalIgnoreCase) ? '\t' : ',';
         var gear = isTable ? ExportedGear.AsTable(now, kind, separator) : ExportedGear.AsYaml(now, kind);
-        if (!new OutputFiles(input.Around, input.Data).TrySave(file, gear.Text, input.Has(CommonOptions.Force)))
+        if (!new OutputFiles(input.Process, input.Data).TrySave(file, gear.Text, input.Has(CommonOptions.Force)))
             return ExitCode.Unreadable;
         var unread = now.Gear.Count(one => one.Piece is null);
         if (unread > 0)
-            input.Around.Error.WriteLine(
+            input.Process.Error.WriteLine(
                 $"loadmark: {unread} pieces were left out: a newer version of the program wrote them, and this one cannot read them.");
         if (isTable && kind is null && now.Gear.Any(static one => one.Kind != GearKind.Load))
-            input.Around.Error.WriteLine("loadmark: a table holds gear of one kind; these are the loads. Use --kind supply and --kind lead for the others, or a file whose name ends in .yaml for all.");
+            input.Process.Error.WriteLine("loadmark: a table holds gear of one kind; these are the loads. Use --kind supply and --kind lead for the others, or a file whose name ends in .yaml for all.");
         if (input.Json)
-            ImportJson.WriteExport(input.Around.Output, file, gear.Count);
+            ImportJson.WriteExport(input.Process.Output, file, gear.Count);
         else
-            SheetPrinter.Print(input.Around, sheet => ImportPage.WriteExport(sheet, gear.Count, file));
+            SheetPrinter.Print(input.Process, sheet => ImportPage.WriteExport(sheet, gear.Count, file));
         return ExitCode.Fine;
     }
 
@@ -111,11 +111,11 @@ internal sealed class GearFileCommand(CommandInput input)
             return input.Complaints.Unusable($"--take: there is no {stranger} to take. Nothing was changed.");
         var result = await library.Editor.TakeAsync(preview, take.Has, what, stop);
         foreach (var column in leftOut)
-            input.Around.Error.WriteLine($"loadmark: {TerminalText.Neutral($"column {column}")}");
+            input.Process.Error.WriteLine($"loadmark: {TerminalText.Neutral($"column {column}")}");
         if (input.Json)
-            ImportJson.Write(input.Around.Output, preview, result, leftOut);
+            ImportJson.Write(input.Process.Output, preview, result, leftOut);
         else
-            SheetPrinter.Print(input.Around, sheet => ImportPage.Write(sheet, preview, result));
+            SheetPrinter.Print(input.Process, sheet => ImportPage.Write(sheet, preview, result));
         return preview.Rows.Any(static row => row.State == ImportState.Refused) || result.Overtaken.Length > 0
             ? ExitCode.Unreadable
             : ExitCode.Fine;

@@ -44,7 +44,7 @@ internal sealed class GearMeasureCommand(CommandInput input)
         if (input.Words is not [var tag] || !(input.Has(Running) || input.Has(Starting)))
             return input.Refuse();
         var readings = TypedReadings.Read(
-            input.Text(Running), input.Text(Starting), input.Text(Meter), input.Text(Note), input.Around.Time.GetUtcNow(), out var complaint);
+            input.Text(Running), input.Text(Starting), input.Text(Meter), input.Text(Note), input.Process.Time.GetUtcNow(), out var complaint);
         if (readings is null)
             return input.Complaints.Unusable(complaint!);
         return _session.Use(makes: false, async (library, stop) =>
@@ -57,9 +57,9 @@ internal sealed class GearMeasureCommand(CommandInput input)
             if (measured.Outcome.Gear is not { } after || measured.Outcome.State != GearState.Saved)
                 return input.Complaints.Unusable($"the reading of {gear.Tag} is kept, but its figure could not be changed: somebody else is changing it. Measure again.");
             if (input.Json)
-                GearJson.Write(input.Around.Output, after, measured.Figures);
+                GearJson.Write(input.Process.Output, after, measured.Figures);
             else
-                SheetPrinter.Print(input.Around, sheet => MeasuredBlock.Write(sheet, after.Content.Tag, measured.Figures));
+                SheetPrinter.Print(input.Process, sheet => MeasuredBlock.Write(sheet, after.Content.Tag, measured.Figures));
             return ExitCode.Fine;
         });
     }

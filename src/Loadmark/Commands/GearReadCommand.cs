@@ -52,9 +52,9 @@ internal sealed class GearReadCommand(CommandInput input)
         {
             var found = await ListedGear.FindAsync(library.Store, library.Cache, words, kind, null, stop);
             if (input.Json)
-                GearJson.WriteList(input.Around.Output, found);
+                GearJson.WriteList(input.Process.Output, found);
             else
-                SheetPrinter.Print(input.Around, sheet => GearListPage.Write(sheet, found, words));
+                SheetPrinter.Print(input.Process, sheet => GearListPage.Write(sheet, found, words));
             return ExitCode.Fine;
         });
     }
@@ -80,9 +80,9 @@ internal sealed class GearReadCommand(CommandInput input)
     {
         var shown = await ShownGear.OfAsync(library.Store, library.Editor, gear, stop);
         if (input.Json)
-            GearJson.Write(input.Around.Output, shown);
+            GearJson.Write(input.Process.Output, shown);
         else
-            SheetPrinter.Print(input.Around, sheet => GearPage.Write(sheet, shown));
+            SheetPrinter.Print(input.Process, sheet => GearPage.Write(sheet, shown));
         return ExitCode.Fine;
     }
 }

@@ -19,10 +19,10 @@ internal sealed class LibrarySession(CommandInput input)
     /// <returns>The exit code.</returns>
     public int Use(bool makes, Func<OpenLibrary, CancellationToken, Task<int>> run)
     {
-        var stop = input.Around.Interruption();
+        var stop = input.Process.Interruption();
         try
         {
-            return UseAsync(DataFolder.From(input.Data, input.Around.Environment), makes, run, stop).GetAwaiter().GetResult();
+            return UseAsync(DataFolder.From(input.Data, input.Process.Environment), makes, run, stop).GetAwaiter().GetResult();
         }
         catch (OperationCanceledException) when (stop.IsCancellationRequested)
         {
@@ -56,7 +56,7 @@ internal sealed class LibrarySession(CommandInput input)
     {
         if (!makes && !File.Exists(Path.Combine(folder, Store.FileName)))
             return input.Complaints.Unusable($"nothing is kept in {TerminalText.Neutral(folder)} yet. Name another folder with --data, or begin with 'loadmark gear add' or 'loadmark rigs import'.");
-        var (library, trouble) = await OpenLibrary.OpenAsync(folder, input.Around.Time, stop);
+        var (library, trouble) = await OpenLibrary.OpenAsync(folder, input.Process.Time, stop);
         if (library is null)
             return input.Complaints.Unusable(trouble!);
         using (library)

@@ -11,26 +11,26 @@ internal static class LoadmarkCommand
 {
     /// <summary>Runs the program.</summary>
     /// <param name="args">What was typed after the program's name.</param>
-    /// <param name="around">Streams and terminal.</param>
+    /// <param name="process">Streams and terminal.</param>
     /// <param name="rigs">Where rigs are read from.</param>
     /// <param name="check">What checks a rig; the second argument is whether the first seconds are computed in any case.</param>
     /// <returns>An <see cref="ExitCode"/>.</returns>
-    public static int Run(IReadOnlyList<string> args, Surroundings around, IRigSource rigs, Func<Rig, bool, CheckResult> check)
+    public static int Run(IReadOnlyList<string> args, ProcessContext process, IRigSource rigs, Func<Rig, bool, CheckResult> check)
     {
         try
         {
-            return new CommandParser(ProgramCommands.Program).Run(args, around, rigs, check);
+            return new CommandParser(ProgramCommands.Program).Run(args, process, rigs, check);
         }
         catch (IOException fault)
         {
-            around.Error.WriteLine($"loadmark: the answer could not be written: {TerminalText.Neutral(fault.Message)}");
+            process.Error.WriteLine($"loadmark: the answer could not be written: {TerminalText.Neutral(fault.Message)}");
             return ExitCode.Fault;
         }
         catch (Exception fault) // the one place where a fault of the program ends, whatever it is
         {
-            around.Error.WriteLine("loadmark: a fault in the program kept it from answering; nothing here says anything about the rig.");
-            around.Error.WriteLine(
-                around.Debug ? fault.ToString() : "Run it again with LOADMARK_DEBUG=1 in the environment to see the details.");
+            process.Error.WriteLine("loadmark: a fault in the program kept it from answering; nothing here says anything about the rig.");
+            process.Error.WriteLine(
+                process.Debug ? fault.ToString() : "Run it again with LOADMARK_DEBUG=1 in the environment to see the details.");
             return ExitCode.Fault;
         }
     }

@@ -42,7 +42,7 @@ internal sealed class NetlistCommand(CommandInput input)
         if (input.Words is not [var path])
             return input.Refuse();
         var (complaints, force) = (input.Complaints, input.Has(CommonOptions.Force));
-        var outputs = new OutputFiles(input.Around, input.Data);
+        var outputs = new OutputFiles(input.Process, input.Data);
         var file = input.Text(Out) is var named && named == StandardInput.Mark ? null : named;
         if (file is not null && outputs.Complaint(file, Out.Typed, force, path) is { } complaint)
             return complaints.Unusable(complaint);
@@ -57,8 +57,8 @@ internal sealed class NetlistCommand(CommandInput input)
         var deck = RigDeck.Write(circuit, input.Has(QuestionSpecs.Steady));
         if (file is not null)
             return outputs.TrySave(file, deck, force) ? ExitCode.Fine : ExitCode.Unreadable;
-        input.Around.Output.Write(Encoding.UTF8.GetBytes(deck));
-        input.Around.Output.Flush();
+        input.Process.Output.Write(Encoding.UTF8.GetBytes(deck));
+        input.Process.Output.Flush();
         return ExitCode.Fine;
     }
 }

@@ -34,10 +34,10 @@ internal sealed class PageCommand(CommandInput input)
     {
         if (OptionsOf(input, out var complaint) is not { } options)
             return input.Refuse(complaint);
-        var stop = input.Around.Interruption();
+        var stop = input.Process.Interruption();
         try
         {
-            var trouble = PageServer.RunAsync(options, input.Around, stop).GetAwaiter().GetResult();
+            var trouble = PageServer.RunAsync(options, input.Process, stop).GetAwaiter().GetResult();
             if (trouble is not null)
                 return input.Complaints.Unusable(trouble);
         }
@@ -67,7 +67,7 @@ internal sealed class PageCommand(CommandInput input)
         if (LogOptions.Read(form, input.Has(LogContent)) is { } log)
             return new PageOptions
             {
-                Folder = DataFolder.From(input.Data, input.Around.Environment),
+                Folder = DataFolder.From(input.Data, input.Process.Environment),
                 Port = port,
                 OpensBrowser = !input.Has(NoBrowser),
                 Log = log,

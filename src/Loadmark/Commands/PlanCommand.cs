@@ -25,7 +25,7 @@ internal sealed class PlanCommand(CommandInput input)
         "Write the rig with the planned wiring to this file, comments kept; with - to standard output instead of the answer.")
     { Placeholder = "FILE", Needs = "the name of a file", With = CommonOptions.Force };
 
-    private readonly Surroundings _around = input.Around;
+    private readonly ProcessContext _around = input.Process;
 
     /// <summary>What the command is called, takes and does.</summary>
     public static CommandSpec Spec { get; } = new()

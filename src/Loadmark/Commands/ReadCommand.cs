@@ -10,7 +10,7 @@ namespace Loadmark.Commands;
 /// <summary><c>loadmark read</c>: what does this nameplate say?</summary>
 internal sealed class ReadCommand(CommandInput input)
 {
-    private readonly Surroundings _around = input.Around;
+    private readonly ProcessContext _around = input.Process;
 
     /// <summary>What the command is called, takes and does.</summary>
     public static CommandSpec Spec { get; } = new()

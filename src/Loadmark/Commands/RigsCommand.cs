@@ -62,9 +62,9 @@ internal sealed class RigsCommand(CommandInput input)
     {
         var rigs = await library.Store.Rigs.ListAsync(stop);
         if (input.Json)
-            RigsJson.Write(input.Around.Output, rigs);
+            RigsJson.Write(input.Process.Output, rigs);
         else
-            SheetPrinter.Print(input.Around, sheet => RigsPage.Write(sheet, rigs));
+            SheetPrinter.Print(input.Process, sheet => RigsPage.Write(sheet, rigs));
         return ExitCode.Fine;
     });
 
@@ -96,9 +96,9 @@ internal sealed class RigsCommand(CommandInput input)
 
         input.Complaints.Tell(faulty);
         if (input.Json)
-            RigsJson.Write(input.Around.Output, kept);
+            RigsJson.Write(input.Process.Output, kept);
         else
-            SheetPrinter.Print(input.Around, sheet => RigsPage.WriteKept(sheet, kept));
+            SheetPrinter.Print(input.Process, sheet => RigsPage.WriteKept(sheet, kept));
         return faulty.Count > 0 ? ExitCode.Unreadable : ExitCode.Fine;
     }
 
@@ -107,7 +107,7 @@ internal sealed class RigsCommand(CommandInput input)
     {
         if (input.Words is not [var rig, var file])
             return input.Refuse();
-        return new OutputFiles(input.Around, input.Data).Complaint(file, "rigs export", input.Has(CommonOptions.Force)) is { } complaint
+        return new OutputFiles(input.Process, input.Data).Complaint(file, "rigs export", input.Has(CommonOptions.Force)) is { } complaint
             ? input.Complaints.Unusable(complaint)
             : _session.Use(makes: false, (library, stop) => ExportAsync(rig, file, library, stop));
     }
@@ -125,12 +125,12 @@ internal sealed class RigsCommand(CommandInput input)
             text = update.Text;
         }
 
-        if (!new OutputFiles(input.Around, input.Data).TrySave(file, text, input.Has(CommonOptions.Force)))
+        if (!new OutputFiles(input.Process, input.Data).TrySave(file, text, input.Has(CommonOptions.Force)))
             return ExitCode.Unreadable;
         if (input.Json)
-            RigsJson.Write(input.Around.Output, [new RigSummary(rig.Id, rig.Name, rig.Changed, rig.Revision)]);
+            RigsJson.Write(input.Process.Output, [new RigSummary(rig.Id, rig.Name, rig.Changed, rig.Revision)]);
         else
-            SheetPrinter.Print(input.Around, sheet => RigsPage.WriteExport(sheet, rig.Name, file, isWrittenOut: text != rig.Text));
+            SheetPrinter.Print(input.Process, sheet => RigsPage.WriteExport(sheet, rig.Name, file, isWrittenOut: text != rig.Text));
         return ExitCode.Fine;
     }
 

@@ -33,22 +33,22 @@ internal sealed class SettleCommand(CommandInput input)
             return input.Refuse(unusable);
         if (input.Words is not [var path])
             return input.Refuse();
-        var around = input.Around;
+        var process = input.Process;
         var reading = input.Rigs.Read(path);
         if (reading.Rig is not { } rig)
             return input.Complaints.Unreadable([new CheckAnswer(path, null, reading.Errors)], input.Json);
 
-        var interruption = around.Interruption();
+        var interruption = process.Interruption();
         try
         {
-            using var talk = new WaitNotice(around, "computing what each load gets");
+            using var talk = new WaitNotice(process, "computing what each load gets");
             var (circuit, settled, check) = SettledRig.Of(rig, interruption);
             talk.Dispose();
-            var spread = SpreadRun.Of(sampling, around, options => RigSpread.Settle(circuit, options, interruption));
+            var spread = SpreadRun.Of(sampling, process, options => RigSpread.Settle(circuit, options, interruption));
             if (input.Json)
-                SimulationJson.Write(around.Output, settled, check, spread);
+                SimulationJson.Write(process.Output, settled, check, spread);
             else
-                SheetPrinter.Print(around, sheet => SettlePage.Write(sheet, settled, check, path, spread));
+                SheetPrinter.Print(process, sheet => SettlePage.Write(sheet, settled, check, path, spread));
             if (interruption.IsCancellationRequested)
                 return ExitCode.Interrupted;
             return check.IsRefused ? ExitCode.Refused : ExitCode.Fine;

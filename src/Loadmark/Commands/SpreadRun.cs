@@ -9,15 +9,15 @@ internal static class SpreadRun
 {
     /// <summary>Runs the samples that were asked for; null where none were.</summary>
     /// <param name="sampling">What was asked for; null where no spread was.</param>
-    /// <param name="around">Where to say how far it has come.</param>
+    /// <param name="process">Where to say how far it has come.</param>
     /// <param name="run">Samples with some options.</param>
     /// <returns>The spread; null where none was asked for.</returns>
-    public static SpreadResult? Of(Sampling? sampling, Surroundings around, Func<SpreadOptions, SpreadResult> run)
+    public static SpreadResult? Of(Sampling? sampling, ProcessContext process, Func<SpreadOptions, SpreadResult> run)
     {
         if (sampling is null)
             return null;
         using var talk = new ProgressNotice<SpreadProgress>(
-            around, static at => $"{at.Done} of {at.Samples} samples. Ctrl-C shows what was sampled so far.");
+            process, static at => $"{at.Done} of {at.Samples} samples. Ctrl-C shows what was sampled so far.");
         return run(sampling.Options(talk));
     }
 }

@@ -40,27 +40,27 @@ internal sealed class StartUpCommand(CommandInput input)
             return input.Refuse(unusable);
         if (input.Words is not [var path])
             return input.Refuse();
-        var (around, force) = (input.Around, input.Has(CommonOptions.Force));
-        var outputs = new OutputFiles(around, input.Data);
+        var (process, force) = (input.Process, input.Has(CommonOptions.Force));
+        var outputs = new OutputFiles(process, input.Data);
         if (input.Text(Csv) is { } wanted && outputs.Complaint(wanted, Csv.Typed, force, path) is { } complaint)
             return input.Complaints.Unusable(complaint);
         var reading = input.Rigs.Read(path);
         if (reading.Rig is not { } rig)
             return input.Complaints.Unreadable([new CheckAnswer(path, null, reading.Errors)], input.Json);
 
-        var interruption = around.Interruption();
+        var interruption = process.Interruption();
         try
         {
-            using var talk = new WaitNotice(around, "computing the first seconds after switch-on");
+            using var talk = new WaitNotice(process, "computing the first seconds after switch-on");
             var (circuit, started, check) = StartedRig.Of(rig, interruption);
             talk.Dispose();
-            var spread = SpreadRun.Of(sampling, around, options => RigSpread.StartUp(circuit, options, cancellation: interruption));
+            var spread = SpreadRun.Of(sampling, process, options => RigSpread.StartUp(circuit, options, cancellation: interruption));
             if (input.Text(Csv) is { } file && !outputs.TrySave(file, TableOf(started.Waveforms), force))
                 return ExitCode.Unreadable;
             if (input.Json)
-                SimulationJson.Write(around.Output, started, check, spread);
+                SimulationJson.Write(process.Output, started, check, spread);
             else
-                SheetPrinter.Print(around, sheet => StartUpPage.Write(sheet, started, check, path, input.Text(Csv), spread));
+                SheetPrinter.Print(process, sheet => StartUpPage.Write(sheet, started, check, path, input.Text(Csv), spread));
             if (interruption.IsCancellationRequested)
                 return ExitCode.Interrupted;
             return check.IsRefused ? ExitCode.Refused : ExitCode.Fine;

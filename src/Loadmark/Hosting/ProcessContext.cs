@@ -4,7 +4,7 @@ namespace Loadmark.Hosting;
 
 /// <summary>What a command sees of the process around it: its streams and what the terminal can show.</summary>
 /// <remarks>A test hands in its own; nothing below this reads the console or the environment.</remarks>
-internal sealed record Surroundings
+internal sealed record ProcessContext
 {
     /// <summary>The width of a page where nobody says how wide it is, in character cells.</summary>
     public const int CommonWidth = 80;
@@ -51,11 +51,11 @@ internal sealed record Surroundings
 
     /// <summary>The surroundings of this process.</summary>
     /// <param name="interrupts">What Ctrl-C does.</param>
-    public static Surroundings OfProcess(Interrupts interrupts)
+    public static ProcessContext OfProcess(Interrupts interrupts)
     {
         var redirected = Console.IsOutputRedirected;
         var encoding = Console.OutputEncoding;
-        return new Surroundings
+        return new ProcessContext
         {
             Output = Console.OpenStandardOutput(),
             OutputEncoding = encoding.CodePage == Utf8CodePage ? PlainUtf8 : encoding,

@@ -17,11 +17,11 @@ internal sealed class ProgressNotice<TProgress> : IProgress<TProgress>, IDisposa
     private volatile TProgress? _last;
 
     /// <summary>Begins to count.</summary>
-    /// <param name="around">Where to say it, and the clock.</param>
+    /// <param name="process">Where to say it, and the clock.</param>
     /// <param name="words">What to say of how far it has come, as a sentence or two.</param>
-    public ProgressNotice(Surroundings around, Func<TProgress, string> words)
+    public ProgressNotice(ProcessContext process, Func<TProgress, string> words)
     {
-        (_error, _time, _words) = (around.Error, around.Time, words);
+        (_error, _time, _words) = (process.Error, process.Time, words);
         _begin = _time.GetTimestamp();
         _timer = _time.CreateTimer(_ => Say(), null, Pause, Pause);
     }

@@ -10,15 +10,15 @@ internal sealed class WaitNotice : IDisposable
     private readonly ITimer _timer;
 
     /// <summary>Begins to count.</summary>
-    /// <param name="around">Where to say it, and the clock.</param>
+    /// <param name="process">Where to say it, and the clock.</param>
     /// <param name="what">What is being done: "computing the first seconds".</param>
-    public WaitNotice(Surroundings around, string what)
+    public WaitNotice(ProcessContext process, string what)
     {
-        var begin = around.Time.GetTimestamp();
-        _timer = around.Time.CreateTimer(
-            _ => around.Error.WriteLine(
+        var begin = process.Time.GetTimestamp();
+        _timer = process.Time.CreateTimer(
+            _ => process.Error.WriteLine(
                 string.Create(
-                    CultureInfo.InvariantCulture, $"{around.Time.GetElapsedTime(begin).TotalSeconds:0} s: {what}. Ctrl-C stops.")),
+                    CultureInfo.InvariantCulture, $"{process.Time.GetElapsedTime(begin).TotalSeconds:0} s: {what}. Ctrl-C stops.")),
             null,
             Pause,
             Pause);

@@ -10,9 +10,9 @@ namespace Loadmark.Outputs;
 /// The files that commands are asked to write. What may not be written over is told before a command does its work: what it reads, what
 /// belongs to the store, what is no ordinary file; and any other file unless that is asked for.
 /// </summary>
-/// <param name="around">Where complaints go, and the environment, which may tell where the store is.</param>
+/// <param name="process">Where complaints go, and the environment, which may tell where the store is.</param>
 /// <param name="data">The folder of the store as typed; null where none was.</param>
-internal sealed class OutputFiles(Surroundings around, string? data)
+internal sealed class OutputFiles(ProcessContext process, string? data)
 {
     private static readonly StringComparison PathsAre = OperatingSystem.IsLinux()
         ? StringComparison.Ordinal
@@ -70,7 +70,7 @@ internal sealed class OutputFiles(Surroundings around, string? data)
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            around.Error.WriteLine($"loadmark: {TerminalText.Neutral(path)} could not be written: {TerminalText.Neutral(fault.Message)}");
+            process.Error.WriteLine($"loadmark: {TerminalText.Neutral(path)} could not be written: {TerminalText.Neutral(fault.Message)}");
             return false;
         }
     }
@@ -86,7 +86,7 @@ internal sealed class OutputFiles(Surroundings around, string? data)
     /// <summary>The database has files beside it that begin with its name.</summary>
     private bool IsOfStore(string real)
     {
-        var store = RealPath.Of(Path.Combine(DataFolder.From(data, around.Environment), Store.FileName));
+        var store = RealPath.Of(Path.Combine(DataFolder.From(data, process.Environment), Store.FileName));
         return Path.GetFileName(real).StartsWith(Path.GetFileName(store), StringComparison.OrdinalIgnoreCase)
             && string.Equals(Path.GetDirectoryName(real), Path.GetDirectoryName(store), PathsAre);
     }

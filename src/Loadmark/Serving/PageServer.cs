@@ -18,26 +18,26 @@ internal static class PageServer
 
     /// <summary>Serves until a wish to come to an end.</summary>
     /// <param name="options">Where the rigs are, and how it is reached.</param>
-    /// <param name="around">Streams.</param>
+    /// <param name="process">Streams.</param>
     /// <param name="stop">The wish to come to an end.</param>
     /// <returns>Why it could not begin, in a sentence or two; null when it has come to its end.</returns>
-    public static async Task<string?> RunAsync(PageOptions options, Surroundings around, CancellationToken stop)
+    public static async Task<string?> RunAsync(PageOptions options, ProcessContext process, CancellationToken stop)
     {
-        using var store = new Store(options.Folder, around.Time, RigMentions.Of);
+        using var store = new Store(options.Folder, process.Time, RigMentions.Of);
         var opening = await store.OpenAsync(stop);
         if (opening.Trouble is { } trouble)
-            await around.Error.WriteLineAsync($"loadmark: {trouble}");
+            await process.Error.WriteLineAsync($"loadmark: {trouble}");
         else if (opening.WasCreated)
             await DemoRigs.AddAsync(store.Rigs, stop);
 
-        var settings = new HostSettings { Error = around.Error, Clock = around.Time, Log = options.Log };
+        var settings = new HostSettings { Error = process.Error, Clock = process.Time, Log = options.Log };
         await using var app = await StartAsync(options, settings, store, opening, stop);
         if (app is null)
             return $"no port from {options.Port} to {LastPort(options)} is free. Name another with --port, or 0 for any that is free.";
         var address = app.Urls.First();
-        using var files = await WriteFilesAsync(options.Folder, address, settings.Key, around.Error);
+        using var files = await WriteFilesAsync(options.Folder, address, settings.Key, process.Error);
         var entrance = settings.Key.EntranceAt(address);
-        await using (var output = new StreamWriter(around.Output, around.OutputEncoding, leaveOpen: true))
+        await using (var output = new StreamWriter(process.Output, process.OutputEncoding, leaveOpen: true))
         {
             var header = files is null ? "" : $" Other programs find its key in {files.Header}";
             await output.WriteLineAsync($"Loadmark is at {entrance}  (Ctrl-C ends it; rigs are kept in {options.Folder})");

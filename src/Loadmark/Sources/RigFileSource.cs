@@ -8,11 +8,11 @@ using Loadmark.Workshop.DataFolders;
 namespace Loadmark.Sources;
 
 /// <summary>Rigs from files on disk, or from standard input.</summary>
-/// <param name="around">Standard input, and the environment, which may tell where the gear library is.</param>
+/// <param name="process">Standard input, and the environment, which may tell where the gear library is.</param>
 /// <param name="data">The folder of the gear library as typed; null where none was.</param>
-internal sealed class RigFileSource(Surroundings around, string? data) : IRigSource
+internal sealed class RigFileSource(ProcessContext process, string? data) : IRigSource
 {
-    private readonly Lazy<LazyLibrary> _gear = new(() => new LazyLibrary(DataFolder.From(data, around.Environment)));
+    private readonly Lazy<LazyLibrary> _gear = new(() => new LazyLibrary(DataFolder.From(data, process.Environment)));
 
     /// <inheritdoc/>
     public IGearLookup? Library => _gear.Value.IsThere ? _gear.Value : null;
@@ -25,11 +25,11 @@ internal sealed class RigFileSource(Surroundings around, string? data) : IRigSou
             // Who types the rig, or forgot the pipe, is told what the program waits for.
             if (path == StandardInput.Mark)
             {
-                using var talk = new WaitNotice(around, "waiting for the end of the rig on standard input");
-                return RigFileReader.ReadWithText(around.Input(), FileError.StandardInput, library);
+                using var talk = new WaitNotice(process, "waiting for the end of the rig on standard input");
+                return RigFileReader.ReadWithText(process.Input(), FileError.StandardInput, library);
             }
 
-            using var pipe = MayBeAPipe(path) ? new WaitNotice(around, $"waiting for {path}") : null;
+            using var pipe = MayBeAPipe(path) ? new WaitNotice(process, $"waiting for {path}") : null;
             return RigFileReader.ReadFileWithText(path, library);
         }
         catch (StorageException fault)
@@ -39,7 +39,7 @@ internal sealed class RigFileSource(Surroundings around, string? data) : IRigSou
     }
 
     /// <inheritdoc/>
-    public IRigSource KeptIn(string? folder) => folder is null ? this : new RigFileSource(around, folder);
+    public IRigSource KeptIn(string? folder) => folder is null ? this : new RigFileSource(process, folder);
 
     /// <summary>Whether a path names something that has no length, so that reading it may take until somebody writes to it.</summary>
     private static bool MayBeAPipe(string path)
