@@ -159,7 +159,9 @@ internal sealed class PlanSearch
     {
         var begun = _improver.Best;
         using var enough = CancellationTokenSource.CreateLinkedTokenSource(_cancellation);
-        var improving = Task.Run(() => Improve(enough), CancellationToken.None);
+        // A thread of its own: the pool's are for what is to stop the search.
+        var improving = Task.Factory.StartNew(
+            () => Improve(enough), CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
         var relaxedSolutions = new RelaxedSolutionRepair(_space, () => IsOver || enough.IsCancellationRequested);
         var bounds = new ObjectiveBounds();
         try

@@ -17,7 +17,7 @@ public sealed class LatestOnly<T> : IDisposable
         _stop = stop;
         try
         {
-            var result = await Task.Run(() => compute(stop.Token), CancellationToken.None);
+            var result = await OwnThread.RunAsync(() => compute(stop.Token));
             return _stop == stop ? result : null;
         }
         catch (OperationCanceledException)

@@ -19,7 +19,7 @@ public sealed class SolveGate(int most) : IDisposable
         await _slots.WaitAsync(cancellation);
         try
         {
-            return await Task.Run(() => solve(cancellation), CancellationToken.None);
+            return await OwnThread.RunAsync(() => solve(cancellation));
         }
         finally
         {

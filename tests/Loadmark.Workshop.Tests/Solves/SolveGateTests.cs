@@ -36,6 +36,15 @@ public sealed class SolveGateTests
     }
 
     [Fact]
+    public async Task A_solve_leaves_the_pool_s_threads_to_what_is_to_stop_it()
+    {
+        using var gate = new SolveGate(1);
+        using var latest = new LatestOnly<string>();
+        Assert.False(await gate.RunAsync(static _ => Thread.CurrentThread.IsThreadPoolThread, Stop));
+        Assert.Equal("False", await latest.RunAsync(static _ => $"{Thread.CurrentThread.IsThreadPoolThread}"));
+    }
+
+    [Fact]
     public async Task A_solve_that_waits_can_be_cancelled_and_takes_no_room()
     {
         using var gate = new SolveGate(1);
