@@ -35,6 +35,28 @@ public sealed class RigAnalysis
     /// <summary>The rig's first seconds; null where the question did not ask for all of them.</summary>
     public StartUpResult? Started { get; private init; }
 
+    /// <summary>What each load of a rig really gets.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="cancellation">Stops it.</param>
+    /// <exception cref="InvalidRigException">The rig refers to a load, outlet or lead that it does not have.</exception>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static (RigCircuit Circuit, SettleResult Settled, CheckResult Check) Settle(Rig rig, CancellationToken cancellation)
+    {
+        var analysis = Of(rig, AnalysisDepth.Steady, cancellation);
+        return (analysis.Circuit!, analysis.Settled!, analysis.Check);
+    }
+
+    /// <summary>Whether all of a rig comes up, and stays up.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="cancellation">Stops it.</param>
+    /// <exception cref="InvalidRigException">The rig refers to a load, outlet or lead that it does not have.</exception>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static (RigCircuit Circuit, StartUpResult Started, CheckResult Check) StartUp(Rig rig, CancellationToken cancellation)
+    {
+        var analysis = Of(rig, AnalysisDepth.StartUp, cancellation);
+        return (analysis.Circuit!, analysis.Started!, analysis.Check);
+    }
+
     /// <summary>Analyses a rig. The same rig gives the same result.</summary>
     /// <param name="rig">The rig.</param>
     /// <param name="depth">How far.</param>

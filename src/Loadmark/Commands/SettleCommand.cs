@@ -3,8 +3,8 @@ using Loadmark.CommandLines;
 using Loadmark.Hosting;
 using Loadmark.Questions;
 using Loadmark.Sheets;
+using Loadmark.Simulation;
 using Loadmark.Simulation.Spreading;
-using Loadmark.Workshop.Solves;
 using Loadmark.Workshop.TypedInput;
 
 namespace Loadmark.Commands;
@@ -42,7 +42,7 @@ internal sealed class SettleCommand(CommandInput input)
         try
         {
             using var talk = new WaitNotice(process, "computing what each load gets");
-            var (circuit, settled, check) = SettledRig.Of(rig, interruption);
+            var (circuit, settled, check) = RigAnalysis.Settle(rig, interruption);
             talk.Dispose();
             var spread = SpreadRun.Of(sampling, process, options => RigSpread.Settle(circuit, options, interruption));
             if (input.Json)

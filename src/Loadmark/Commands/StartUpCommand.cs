@@ -5,9 +5,9 @@ using Loadmark.Hosting;
 using Loadmark.Outputs;
 using Loadmark.Questions;
 using Loadmark.Sheets;
+using Loadmark.Simulation;
 using Loadmark.Simulation.Spreading;
 using Loadmark.Simulation.Starting;
-using Loadmark.Workshop.Solves;
 using Loadmark.Workshop.TypedInput;
 
 namespace Loadmark.Commands;
@@ -52,7 +52,7 @@ internal sealed class StartUpCommand(CommandInput input)
         try
         {
             using var talk = new WaitNotice(process, "computing the first seconds after switch-on");
-            var (circuit, started, check) = StartedRig.Of(rig, interruption);
+            var (circuit, started, check) = RigAnalysis.StartUp(rig, interruption);
             talk.Dispose();
             var spread = SpreadRun.Of(sampling, process, options => RigSpread.StartUp(circuit, options, cancellation: interruption));
             if (input.Text(Csv) is { } file && !outputs.TrySave(file, TableOf(started.Waveforms), force))

@@ -1,10 +1,10 @@
 using Loadmark.Answers;
 using Loadmark.Api.Execution;
 using Loadmark.Api.Requests;
+using Loadmark.Simulation;
 using Loadmark.Simulation.Spreading;
 using Loadmark.Questions;
 using Loadmark.Web.Problems;
-using Loadmark.Workshop.Solves;
 
 namespace Loadmark.Api.Questions;
 
@@ -33,7 +33,7 @@ internal sealed class SettleQuestion : IQuestion
             return refusal;
         return new Computation((progress, cancellation) =>
         {
-            var (circuit, settled, check) = SettledRig.Of(rig, cancellation);
+            var (circuit, settled, check) = RigAnalysis.Settle(rig, cancellation);
             var spread = sampling is null ? null : RigSpread.Settle(circuit, SpreadAsked.Options(sampling, progress), cancellation);
             return AnswerBytes.Of(output => SimulationJson.Write(output, settled, check, spread));
         });

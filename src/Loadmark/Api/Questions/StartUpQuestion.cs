@@ -1,10 +1,10 @@
 using Loadmark.Answers;
 using Loadmark.Api.Execution;
 using Loadmark.Api.Requests;
+using Loadmark.Simulation;
 using Loadmark.Simulation.Spreading;
 using Loadmark.Questions;
 using Loadmark.Web.Problems;
-using Loadmark.Workshop.Solves;
 
 namespace Loadmark.Api.Questions;
 
@@ -33,7 +33,7 @@ internal sealed class StartUpQuestion : IQuestion
             return refusal;
         return new Computation((progress, cancellation) =>
         {
-            var (circuit, started, check) = StartedRig.Of(rig, cancellation);
+            var (circuit, started, check) = RigAnalysis.StartUp(rig, cancellation);
             var spread = sampling is null
                 ? null
                 : RigSpread.StartUp(circuit, SpreadAsked.Options(sampling, progress), cancellation: cancellation);
