@@ -60,15 +60,6 @@ internal sealed class TransientStepper
         _system.Unknowns.CopyTo(_startUnknowns, 0);
     }
 
-    /// <summary>Goes back to the point that was kept.</summary>
-    public void Restore()
-    {
-        _point.Time = _startTime;
-        _startStates.CopyTo(_point.States, 0);
-        _startSlopes.CopyTo(_point.Slopes, 0);
-        _startUnknowns.CopyTo(_system.Unknowns, 0);
-    }
-
     /// <summary>Steps from the point that was kept. False where the equations could not be solved.</summary>
     /// <param name="step">Length, s.</param>
     /// <param name="end">Time to arrive at, as the sources are to see it: at a jump of theirs, just before it.</param>

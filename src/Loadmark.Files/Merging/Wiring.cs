@@ -37,9 +37,6 @@ internal sealed class Wiring
     /// <summary>The feeds by name.</summary>
     public Dictionary<string, Feed> Feeds { get; } = new(StringComparer.Ordinal);
 
-    /// <summary>The loads that anything feeds.</summary>
-    public IEnumerable<string> Loads => _places.Keys;
-
     /// <summary>The feeds that a load is on, one as often as the load is on it.</summary>
     public ValueList<string> PlacesOf(string load) => _places.TryGetValue(load, out var places) ? [.. places] : [];
 

@@ -25,8 +25,6 @@ internal sealed class Scales
         Masses = [.. offers.Select(offer => offer.Offer.MassGrams is { } mass ? (long)(mass * MassUnits) : (long?)null)];
         Milliwatts = [.. offers.Select(static offer => (long)decimal.Floor(offer.SpareWatts * Milli))];
         UnknownMass = offers.Select((offer, index) => offer.Most * (Masses[index] ?? 0)).Sum() + 1;
-        MostPrice = offers.Select((offer, index) => offer.Most * Prices[index]).Sum();
-        MostMilliwatts = OwnedMilliwatts + offers.Select((offer, index) => offer.Most * Milliwatts[index]).Sum();
     }
 
     /// <summary>Units of price in one of the user's money.</summary>
@@ -55,12 +53,6 @@ internal sealed class Scales
 
     /// <summary>Stands for a mass that is not known: heavier than any that is.</summary>
     public long UnknownMass { get; }
-
-    /// <summary>The price of everything.</summary>
-    public long MostPrice { get; }
-
-    /// <summary>The spare capacity with everything.</summary>
-    public long MostMilliwatts { get; }
 
     /// <summary>A basket with its price, mass and spare capacity.</summary>
     public PricedBasket Of(Basket basket)

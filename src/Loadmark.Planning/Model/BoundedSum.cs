@@ -8,9 +8,6 @@ internal sealed class BoundedSum
 {
     private readonly List<(IntVar Variable, long Weight)> _terms = [];
 
-    /// <summary>The sum without any variable.</summary>
-    public long Constant { get; private set; }
-
     /// <summary>A bound on the sum from above.</summary>
     public long Most { get; private set; }
 
@@ -41,14 +38,6 @@ internal sealed class BoundedSum
         foreach (var (variable, own) in other._terms)
             _terms.Add((variable, own * weight));
         Most += other.Most * weight;
-        Constant += other.Constant * weight;
-    }
-
-    /// <summary>Adds a constant.</summary>
-    public void Add(long constant)
-    {
-        Constant += constant;
-        Most += constant;
     }
 
     /// <summary>Lowers the bound from above to what is known otherwise.</summary>
@@ -74,15 +63,15 @@ internal sealed class BoundedSum
             weights[variable.Index] += weight;
     }
 
-    /// <summary>The sum as an expression, constant included.</summary>
+    /// <summary>The sum as an expression.</summary>
     public LinearExpr Expression() =>
-        LinearExpr.WeightedSum(_terms.Select(term => term.Variable), _terms.Select(term => term.Weight)) + Constant;
+        LinearExpr.WeightedSum(_terms.Select(term => term.Variable), _terms.Select(term => term.Weight));
 
     /// <summary>The sum under a solution.</summary>
     /// <param name="values">The variables' values by their indices.</param>
     public long ValueIn(long[] values)
     {
-        var sum = Constant;
+        var sum = 0L;
         foreach (var (variable, weight) in _terms)
             sum += weight * values[variable.Index];
         return sum;

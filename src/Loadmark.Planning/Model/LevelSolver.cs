@@ -85,7 +85,7 @@ internal sealed class LevelSolver : IDisposable
         var isKnown = values.Length > 0;
         return [.. Relax(Level.Unfed, last, level =>
         {
-            var isNothing = isKnown && values[(int)level] == _wiring[level].Constant;
+            var isNothing = isKnown && values[(int)level] == 0;
             var least = isNothing ? values[(int)level] : _linear.Of(level, Left * ShareOfTime, _cancellation);
             if (isOnBound && (int)level < _easierBounds.Length)
                 least = Math.Max(least, _easierBounds[(int)level]);
@@ -204,7 +204,7 @@ internal sealed class LevelSolver : IDisposable
     private bool ProveFirst(Level level)
     {
         // Nothing is below zero.
-        if (ValueOf(level) == _wiring[level].Constant)
+        if (ValueOf(level) == 0)
         {
             Hold(level, ValueOf(level));
             return true;
@@ -233,7 +233,7 @@ internal sealed class LevelSolver : IDisposable
         _progress?.Report(
             new PlanProgress(LevelMeter.NameOf(level), LevelMeter.Scaled(level, ValueOf(level)), LevelMeter.Scaled(level, least)));
         _linear.Hold(level, least, long.MaxValue);
-        if (least > _wiring[level].Constant)
+        if (least > 0)
             _wiring.Model.Add(_wiring[level].Expression() >= least);
         Note(level, least);
         return false;

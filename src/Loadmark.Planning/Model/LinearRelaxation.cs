@@ -54,11 +54,7 @@ internal sealed class LinearRelaxation : IDisposable
     /// <param name="level">The level.</param>
     /// <param name="least">The least it may be.</param>
     /// <param name="most">The most it may be; <see cref="long.MaxValue"/> for any.</param>
-    public void Hold(Level level, long least, long most)
-    {
-        var constant = _wiring[level].Constant;
-        _levels[(int)level]?.Hold(least == long.MinValue ? least : least - constant, most == long.MaxValue ? most : most - constant);
-    }
+    public void Hold(Level level, long least, long most) => _levels[(int)level]?.Hold(least, most);
 
     /// <summary>A bound on a level from below, rounded up to what the level can be.</summary>
     /// <param name="level">The level.</param>
@@ -71,9 +67,9 @@ internal sealed class LinearRelaxation : IDisposable
         Whole = null;
         var sum = _wiring[level];
         _solver.SetTimeLimit(Math.Max(1, (long)limit.TotalMilliseconds));
-        var least = Math.Max(sum.Constant, Bound(sum) ?? 0);
+        var least = Math.Max(0, Bound(sum) ?? 0);
         var step = sum.Step;
-        return sum.Constant + ((long)Math.Ceiling((least - sum.Constant) / step) * step);
+        return (long)Math.Ceiling(least / step) * step;
     }
 
     /// <inheritdoc />
@@ -110,8 +106,7 @@ internal sealed class LinearRelaxation : IDisposable
             Whole = whole;
 
         // b·y plus, for each variable, what its reduced cost can win within its range.
-        var bound = (double)sum.Constant;
-        var size = Math.Abs(bound);
+        var (bound, size) = (0.0, 0.0);
         foreach (var row in _rows)
         {
             var gain = row.Gain(costs);

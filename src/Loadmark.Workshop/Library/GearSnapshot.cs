@@ -10,7 +10,6 @@ namespace Loadmark.Workshop.Library;
 public sealed class GearSnapshot : IGearLookup
 {
     private readonly Dictionary<(GearKind, string), LibraryGear> _byTag;
-    private readonly Dictionary<Guid, LibraryGear> _byId;
     private readonly Lazy<TextIndex> _index;
 
     internal GearSnapshot(long stamp, IEnumerable<LibraryGear> gear)
@@ -18,7 +17,6 @@ public sealed class GearSnapshot : IGearLookup
         Stamp = stamp;
         Gear = [.. gear.OrderBy(static one => one.Kind).ThenBy(static one => one.Tag, StringComparer.OrdinalIgnoreCase)];
         _byTag = Gear.ToDictionary(static one => (one.Kind, GearTag.KeyOf(one.Tag)));
-        _byId = Gear.ToDictionary(static one => one.Id);
         _index = new Lazy<TextIndex>(() => new TextIndex([.. Gear.Select(static one => new IndexedText(one.Tag, [one.Name, string.Join(' ', one.Stored.Content.Words.Items), one.Stored.Content.Label]))]));
     }
 
@@ -35,10 +33,6 @@ public sealed class GearSnapshot : IGearLookup
     /// <param name="kind">What sort of thing it is.</param>
     /// <param name="tag">The tag.</param>
     public LibraryGear? Find(GearKind kind, string tag) => _byTag.GetValueOrDefault((kind, GearTag.KeyOf(tag)));
-
-    /// <summary>One piece; null when it is not there.</summary>
-    /// <param name="id">What the store knows it by.</param>
-    public LibraryGear? Find(Guid id) => _byId.GetValueOrDefault(id);
 
     /// <summary>
     /// Finds gear by tag, name, words that it is filed under, and label, the best match first. Forgives typos, and signs and noughts in

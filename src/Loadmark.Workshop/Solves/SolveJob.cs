@@ -5,7 +5,7 @@ namespace Loadmark.Workshop.Solves;
 /// <typeparam name="TProgress">What it tells on the way.</typeparam>
 /// <param name="gate">Who lets it run.</param>
 /// <param name="changed">Told on any thread when there is news; a few times a second at the most.</param>
-/// <param name="clock">Tells how long it has been running.</param>
+/// <param name="clock">Tells how long ago there was news.</param>
 public sealed class SolveJob<TAnswer, TProgress>(SolveGate gate, Action changed, TimeProvider clock) : IProgress<TProgress>, IDisposable
     where TAnswer : class
     where TProgress : class
@@ -14,7 +14,6 @@ public sealed class SolveJob<TAnswer, TProgress>(SolveGate gate, Action changed,
 
     private CancellationTokenSource? _stop;
     private long _told;
-    private long _begin;
 
     /// <summary>Whether the job waits or runs.</summary>
     public bool IsRunning => _stop is not null;
@@ -28,9 +27,6 @@ public sealed class SolveJob<TAnswer, TProgress>(SolveGate gate, Action changed,
     /// <summary>Why there is no answer, in a sentence; null when there is one, or none was asked for.</summary>
     public string? Fault { get; private set; }
 
-    /// <summary>How long the job has been running.</summary>
-    public TimeSpan Elapsed => clock.GetElapsedTime(_begin);
-
     /// <summary>Runs a solve; ends the one before.</summary>
     /// <param name="solve">The solve; it is to end soon after its token is cancelled, with what it has by then.</param>
     public async Task RunAsync(Func<CancellationToken, TAnswer> solve)
@@ -38,7 +34,7 @@ public sealed class SolveJob<TAnswer, TProgress>(SolveGate gate, Action changed,
         if (_stop is { } other)
             await other.CancelAsync();
         var stop = new CancellationTokenSource();
-        (_stop, Latest, Fault, _begin, _told) = (stop, null, null, clock.GetTimestamp(), 0);
+        (_stop, Latest, Fault, _told) = (stop, null, null, 0);
         changed();
         try
         {

@@ -36,9 +36,6 @@ internal sealed class MarkGauge
         _tick = headroom > 0 ? Math.Clamp((int)Math.Round((1 - headroom) * cells), 1, cells - 1) : cells;
     }
 
-    /// <summary>How many cells a gauge takes at most.</summary>
-    public int Width => _cells + (HasTick ? 1 : 0) + 1 + CellsPast;
-
     private bool HasTick => _tick < _cells;
 
     /// <summary>The cells of an outlet's gauge from left to right; none when its limit is not known or zero.</summary>

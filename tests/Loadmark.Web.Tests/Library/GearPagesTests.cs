@@ -88,7 +88,7 @@ public sealed class GearPagesTests : PageTest
         await page.InvokeAsync(() => page.Find(".readingform input").ChangeAsync(new() { Value = "10.2 mA" }));
         await page.InvokeAsync(() => page.Find(".readingform").SubmitAsync(EventArgs.Empty));
         page.WaitForAssertion(() => Assert.Equal(6, page.FindAll("tbody tr").Count));
-        Assert.Equal(new Amps(0.01004m), (await Cache.NowAsync(Stop)).Find(gear.Id)!.Piece!.Load!.Run);
+        Assert.Equal(new Amps(0.01004m), (await Cache.NowAsync(Stop)).Gear.Single(one => one.Id == gear.Id).Piece!.Load!.Run);
         Assert.StartsWith("10.04 mA", page.Find("dl.keys dd").TextContent, StringComparison.Ordinal);
     }
 

@@ -145,18 +145,6 @@ public sealed class SolveJobTests : IDisposable
         Assert.Null(job.Answer);
     }
 
-    [Fact]
-    public async Task It_tells_how_long_it_has_run()
-    {
-        using var job = Job();
-        await job.RunAsync(_ =>
-        {
-            _clock.Advance(TimeSpan.FromSeconds(3));
-            return "x";
-        });
-        Assert.Equal(TimeSpan.FromSeconds(3), job.Elapsed);
-    }
-
     private static CancellationToken Stop => Xunit.TestContext.Current.CancellationToken;
 
     private SolveJob<string, string> Job() => new(_gate, () => Interlocked.Increment(ref _changes), _clock);
