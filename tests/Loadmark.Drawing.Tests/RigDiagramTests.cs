@@ -82,23 +82,21 @@ public sealed class RigDiagramTests
     }
 
     [Fact]
-    public void A_finding_shows_at_its_subjects_as_sign_and_word()
+    public void A_finding_shows_where_it_arises_as_sign_word_and_frame()
     {
         var rig = Rigs.Example("left-at-18.rig.yaml");
         var check = NameplateCheck.Of(rig);
         foreach (var width in (double[])[360, 720, 1100])
         {
             var scene = RigDiagram.Draw(rig, check, new DiagramOptions { Width = width });
-            foreach (var subject in (string[])["delay-2", "brick/2"])
-            {
-                var group = Assert.Single(scene.Groups, group => group.Subject == subject);
-                Assert.Equal(Severity.Harm, group.Severity);
-                Assert.Contains(group.Shapes, shape => shape is TextShape { Text: "harm", Ink: Ink.SignHarm });
-                Assert.Contains(group.Shapes, shape => shape is LineShape { Ink: Ink.SignHarm });
-                Assert.Contains("Worst finding: harm.", group.Title, StringComparison.Ordinal);
-            }
-
-            Assert.Null(Assert.Single(scene.Groups, group => group.Subject == "drive-6").Severity);
+            var group = Assert.Single(scene.Groups, group => group.Subject == "delay-2");
+            Assert.Equal(Severity.Harm, group.Severity);
+            Assert.Contains(group.Shapes, shape => shape is TextShape { Text: "harm", Ink: Ink.SignHarm });
+            Assert.Contains(group.Shapes, shape => shape is LineShape { Ink: Ink.SignHarm });
+            Assert.Contains(group.Shapes, shape => shape is RectShape { Ink: Ink.HarmFrame });
+            Assert.Contains("Worst finding: harm.", group.Title, StringComparison.Ordinal);
+            foreach (var subject in (string[])["brick/2", "drive-6"])
+                Assert.Null(Assert.Single(scene.Groups, group => group.Subject == subject).Severity);
         }
     }
 

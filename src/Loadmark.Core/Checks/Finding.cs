@@ -16,6 +16,12 @@ public sealed record Finding
     /// </summary>
     public required ValueList<string> Subjects { get; init; }
 
+    /// <summary>
+    /// Where it arises: those of the <see cref="Subjects"/> that carry its mark in a drawing or a list, at least one. The others are
+    /// touched by it.
+    /// </summary>
+    public ValueList<string> Arises { get => field.Count > 0 ? field : FirstOfOneKind(); init; }
+
     /// <summary>What is the matter, in one or two sentences for a technician.</summary>
     public required string Message { get; init; }
 
@@ -27,4 +33,13 @@ public sealed record Finding
 
     /// <summary>Where the rule comes from: a standard, a law of physics, or "common practice, no source".</summary>
     public required string Source { get; init; }
+
+    /// <summary>The subjects up to the first that is of another kind than the first one: loads are named by a word, outlets by a path.</summary>
+    private ValueList<string> FirstOfOneKind()
+    {
+        var isOutlet = IsOutlet(Subjects[0]);
+        return [.. Subjects.Items.TakeWhile(subject => IsOutlet(subject) == isOutlet)];
+    }
+
+    private static bool IsOutlet(string subject) => subject.Contains('/', StringComparison.Ordinal);
 }

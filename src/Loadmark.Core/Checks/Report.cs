@@ -15,8 +15,10 @@ public sealed class Report
     /// <param name="message">What is the matter.</param>
     /// <param name="working">The arithmetic; empty where there is none.</param>
     /// <param name="remedy">What to do; empty where there is nothing.</param>
-    public void Add(IRule rule, ValueList<string> subjects, string message, string working = "", string remedy = "") =>
-        Add(rule, rule.Severity, subjects, message, working, remedy);
+    /// <param name="arises">As <see cref="Finding.Arises"/>; none for the first subjects of one kind.</param>
+    public void Add(
+        IRule rule, ValueList<string> subjects, string message, string working = "", string remedy = "", ValueList<string> arises = default) =>
+        Add(rule, rule.Severity, subjects, message, working, remedy, arises);
 
     /// <summary>Reports what a rule has to say that is less, or less certain, than the rule being broken.</summary>
     /// <param name="rule">The rule.</param>
@@ -26,12 +28,16 @@ public sealed class Report
     /// <param name="message">What is the matter, or what is not known and what follows if it is otherwise.</param>
     /// <param name="working">The arithmetic; empty where there is none.</param>
     /// <param name="remedy">What to do, or what to look at and measure; empty where there is nothing.</param>
-    public void Add(IRule rule, Severity severity, ValueList<string> subjects, string message, string working = "", string remedy = "") =>
+    /// <param name="arises">As <see cref="Finding.Arises"/>; none for the first subjects of one kind.</param>
+    public void Add(
+        IRule rule, Severity severity, ValueList<string> subjects, string message, string working = "", string remedy = "",
+        ValueList<string> arises = default) =>
         _findings.Add(new Finding
         {
             Rule = rule.Id,
             Severity = severity,
             Subjects = Once(subjects),
+            Arises = Once(arises),
             Message = message,
             Working = working,
             Remedy = remedy,

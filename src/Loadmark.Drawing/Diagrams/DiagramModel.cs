@@ -8,7 +8,7 @@ namespace Loadmark.Drawing.Diagrams;
 /// <summary>A rig with everything that is said of its parts, looked up once.</summary>
 internal sealed class DiagramModel
 {
-    private readonly Dictionary<string, Severity> _worst = new(StringComparer.Ordinal);
+    private readonly IReadOnlyDictionary<string, Severity> _worst;
     private readonly Dictionary<OutletRef, OutletLoading> _loadings = [];
     private readonly Dictionary<string, List<TotalLoading>> _totals = new(StringComparer.Ordinal);
 
@@ -18,15 +18,7 @@ internal sealed class DiagramModel
         Check = check;
         Options = options;
         Rows = RigRows.Of(rig);
-        foreach (var finding in check.Findings)
-        {
-            foreach (var subject in finding.Subjects)
-            {
-                if (!_worst.TryGetValue(subject, out var before) || before < finding.Severity)
-                    _worst[subject] = finding.Severity;
-            }
-        }
-
+        _worst = WorstBySubject.Of(check);
         foreach (var loading in check.Outlets)
             _loadings[loading.Outlet] = loading;
         foreach (var total in check.Totals)
@@ -45,7 +37,7 @@ internal sealed class DiagramModel
 
     public RigRows Rows { get; }
 
-    /// <summary>The worst finding about a subject; null for none.</summary>
+    /// <summary>The worst finding that arises at a subject; null for none, or only notes.</summary>
     public Severity? WorstOf(string subject) => _worst.TryGetValue(subject, out var worst) ? worst : null;
 
     /// <summary>What an outlet gives and what is asked of it.</summary>

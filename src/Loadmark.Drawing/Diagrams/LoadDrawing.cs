@@ -34,6 +34,7 @@ internal static class LoadDrawing
         if (sign is not null)
             TextFlow.Draw(
                 shapes, [[new PlacedPiece(sign, 0, sign.Text)]], box.Right - Inset - sign.Width, first, DiagramMeasures.LinePitch);
+        HarmFrame.Add(shapes, worst, box);
         return new SceneGroup
         {
             Key = $"load {load.Id}",

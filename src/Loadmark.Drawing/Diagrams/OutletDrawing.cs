@@ -68,6 +68,7 @@ internal static class OutletDrawing
             box.X + TextInset,
             box.Middle.Y + 4.5 - ((lines.Count - 1) * DiagramMeasures.LinePitch / 2),
             DiagramMeasures.LinePitch);
+        HarmFrame.Add(shapes, worst, box);
         return new SceneGroup
         {
             Key = $"outlet {outlet.Name}",

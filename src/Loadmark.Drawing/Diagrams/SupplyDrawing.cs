@@ -41,13 +41,15 @@ internal static class SupplyDrawing
                     new(measures.StubX, layout.Outlets[first + outlets.Length - 1].Middle.Y)));
         shapes.Add(new RectShape(Ink.Outline, box, 4));
         layout.Faces[index].Draw(shapes, new Point(box.X, box.Y));
+        var worst = view.WorstOf(supply.Supply.Id);
+        HarmFrame.Add(shapes, worst, box);
         groups.Add(new SceneGroup
         {
             Key = $"supply {supply.Supply.Id}",
             Kind = SubjectKind.Supply,
             Subject = supply.Supply.Id,
             Title = Sentences.OfSupply(view, supply),
-            Severity = view.WorstOf(supply.Supply.Id),
+            Severity = worst,
             Shapes = [.. shapes],
             Bounds = box,
         });

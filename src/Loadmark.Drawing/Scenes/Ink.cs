@@ -9,6 +9,9 @@ public enum Ink
     /// <summary>The edge of a thing.</summary>
     Outline,
 
+    /// <summary>A frame around a thing at which harm arises.</summary>
+    HarmFrame,
+
     /// <summary>A thin line that only orders the picture.</summary>
     Hair,
 

@@ -18,6 +18,7 @@ internal readonly record struct InkStyle(Tone Fill, Tone Stroke, double Width = 
     {
         Ink.Halo => new(Tone.None, Tone.Paper, 5),
         Ink.Outline => new(Tone.Face, Tone.Edge),
+        Ink.HarmFrame => new(Tone.None, Tone.Harm, 3),
         Ink.Hair => new(Tone.None, Tone.Hair),
         Ink.Fill => new(Tone.Face, Tone.None),
         Ink.MainsLine => new(Tone.Paper, Tone.Strong, 1.6),

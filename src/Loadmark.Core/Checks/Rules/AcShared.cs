@@ -55,7 +55,8 @@ internal sealed class AcShared : NameplateRule
             $"1 a.c. load beside {direct.Count} d.c. {Phrases.Verb(direct.Count, "load", "loads")} on one return, grounds joined",
             "With the supply unplugged from the mains and from everything else, measure from each contact of the a.c. outlet to the return of a d.c. "
             + "outlet, with the meter's diode range, both ways round: where it never shows a path, the winding is apart; then type "
-            + $"'isolated: true' for the a.c. outlet. Else give {Phrases.List(alternating)} an a.c. adaptor of its own.");
+            + $"'isolated: true' for the a.c. outlet. Else give {Phrases.List(alternating)} an a.c. adaptor of its own.",
+            [.. alternating]);
     }
 
     private static string Taken(JudgedReturn judged)

@@ -39,7 +39,8 @@ internal sealed class GroundShort : NameplateRule
                 Phrases.Subjects(group, [.. positive, .. negative]),
                 $"{Phrases.List(positive)} {Phrases.Verb(positive.Count, "has", "have")} the ground on the positive side and {Phrases.Verb(positive.Count, "shares", "share")} the return of {names} with {Phrases.List(negative)}: the audio leads short the supply.",
                 "+ of the supply meets − through the screens of the audio leads",
-                $"Feed {Phrases.List(positive)} from an isolated outlet or a supply of {Phrases.Verb(positive.Count, "its", "their")} own.");
+                $"Feed {Phrases.List(positive)} from an isolated outlet or a supply of {Phrases.Verb(positive.Count, "its", "their")} own.",
+                [.. positive]);
             return;
         }
 
@@ -53,6 +54,7 @@ internal sealed class GroundShort : NameplateRule
             + $"old circuits that are centre positive often have positive ground, and then the audio leads short the supply.{said}",
             "ground not known on a shared return",
             $"With nothing connected, measure between the sleeve of the audio jack and both contacts of the power jack of {Phrases.List(unknown)}: the one with no resistance is the ground. "
-            + $"Then type it as 'ground', or give {Phrases.Verb(unknown.Count, "it", "each")} an isolated outlet.");
+            + $"Then type it as 'ground', or give {Phrases.Verb(unknown.Count, "it", "each")} an isolated outlet.",
+            [.. unknown]);
     }
 }

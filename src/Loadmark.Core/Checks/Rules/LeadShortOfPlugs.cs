@@ -49,7 +49,8 @@ internal sealed class LeadShortOfPlugs : NameplateRule
                     [lead.Id, .. feeds.SelectMany(feed => feed.Loads).Select(load => load.Id).Distinct(StringComparer.Ordinal)],
                     $"The lead {lead.Id} is in {feeds.Count} feeds; there {Phrases.Is(there)} {there} of it.",
                     $"{feeds.Count} > {there}",
-                    $"Make {feeds.Count - there} more, or say under 'leads' how many there are (count).");
+                    $"Make {feeds.Count - there} more, or say under 'leads' how many there are (count).",
+                    [lead.Id]);
             }
         }
     }
@@ -64,7 +65,8 @@ internal sealed class LeadShortOfPlugs : NameplateRule
                 [chain.Id, .. Phrases.Ids(feed.Loads)],
                 $"How many plugs the chain {chain.Id} has is not given: it is enough only if it has {feed.Loads.Length} or more.",
                 "plugs not given",
-                $"Count them, and type them as 'plugs'.");
+                $"Count them, and type them as 'plugs'.",
+                [chain.Id]);
             return;
         }
 
@@ -80,7 +82,8 @@ internal sealed class LeadShortOfPlugs : NameplateRule
             $"{feed.Loads.Length} loads > {plugs} {Phrases.Verb(plugs, "plug", "plugs")}",
             feed.Joined == Joint.None
                 ? $"Use a daisy chain with {feed.Loads.Length} plugs or more."
-                : $"Use a lead that joins the outlets and has {feed.Loads.Length} plugs or more, or feed {Phrases.List(Phrases.Ids(feed.Loads.Skip(plugs)))} from elsewhere.");
+                : $"Use a lead that joins the outlets and has {feed.Loads.Length} plugs or more, or feed {Phrases.List(Phrases.Ids(feed.Loads.Skip(plugs)))} from elsewhere.",
+            WhereOf(feed));
     }
 
     private void JudgeEnds(WiredFeed feed, Report report)
@@ -114,12 +117,16 @@ internal sealed class LeadShortOfPlugs : NameplateRule
                 Subjects(feed),
                 $"{Phrases.Verb(feed.Outlets.Length, $"{feed.OutletNames} alone needs", $"{feed.OutletNames} in {feed.Joined.ToString().ToLowerInvariant()} need")} {wanted}; {lead.Id} is a {TypeText(lead.Type)}.",
                 $"{TypeText(lead.Type)} ≠ {wanted}",
-                $"Use {wanted}.");
+                $"Use {wanted}.",
+                WhereOf(feed));
         }
     }
 
     private static ValueList<string> Subjects(WiredFeed feed) =>
         feed.Lead is { } lead ? [lead.Id, .. Phrases.Subjects(feed)] : Phrases.Subjects(feed);
+
+    /// <summary>The lead carries the mark; without one of its own, the outlets do.</summary>
+    private static ValueList<string> WhereOf(WiredFeed feed) => feed.Lead is { } lead ? [lead.Id] : [];
 
     private static string TypeText(LeadType type) => type switch
     {

@@ -26,7 +26,8 @@ internal abstract class LimitRule : NameplateRule
                     budget.SubjectsAndLoads(),
                     $"{budget.Holder} carries {budget.Text(budget.Run)} and can give {budget.Text(limit)}.",
                     $"{budget.Sum(starting: false)} > {budget.Text(limit)}",
-                    budget.Relief(limit, usable: 1, starting: false));
+                    budget.Relief(limit, usable: 1, starting: false),
+                    arises: budget.Subjects);
             }
             else if (!budget.IsWhole)
             {

@@ -29,7 +29,8 @@ internal sealed class ReturnNotItsOwn : NameplateRule
                 $"{Phrases.List(own)} {Phrases.Verb(own.Count, "wants a return of its own and shares", "want returns of their own and share")} that of {Phrases.List(group.Names)}"
                 + (others.Count > 0 ? $" with {Phrases.List(others)}." : "."),
                 $"{group.Loads.Count} loads on one return",
-                $"Give {Phrases.List(own)} an isolated outlet{Phrases.Verb(own.Count, "", " each")}.");
+                $"Give {Phrases.List(own)} an isolated outlet{Phrases.Verb(own.Count, "", " each")}.",
+                [.. own]);
         }
     }
 }

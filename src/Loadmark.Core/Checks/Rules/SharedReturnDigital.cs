@@ -39,7 +39,8 @@ internal sealed class SharedReturnDigital : NameplateRule
                         ? $"{Phrases.List(digital)} {Phrases.Is(digital.Count)} digital and {Phrases.Verb(digital.Count, "shares", "share")} the return of {Phrases.List(group.Names)} with {Phrases.List(other)}: a whine may come through."
                         : $"{Phrases.List(digital)} are digital and share the return of {Phrases.List(group.Names)}: each may be heard in the others.",
                     $"{group.Loads.Count} loads on one return",
-                    $"Give {Phrases.List(digital)} an isolated outlet {Phrases.Verb(digital.Count, "of its own", "each")}.");
+                    $"Give {Phrases.List(digital)} an isolated outlet {Phrases.Verb(digital.Count, "of its own", "each")}.",
+                    [.. digital]);
             }
 
             if (unknown.Count > 0)

@@ -51,7 +51,8 @@ internal sealed class StartOverload : NameplateRule
                 budget.SubjectsAndLoads(),
                 $"{budget.Holder} bears {budget.Text(surge)} for a moment; how long is not given, and its {Phrases.Verb(budget.Parts.Count, "load asks", "loads ask")} for {budget.Text(budget.Start)} while starting.",
                 $"{budget.Text(limit)} < {budget.Sum(starting: true)} ≤ {budget.Text(surge)}",
-                "Look it up, or try it with a meter on the outlet.");
+                "Look it up, or try it with a meter on the outlet.",
+                budget.Subjects);
             return;
         }
 
@@ -98,7 +99,8 @@ internal sealed class StartOverload : NameplateRule
                 [.. budget.Subjects, .. unknown],
                 $"How long {Phrases.List(unknown)} {Phrases.Verb(unknown.Count, "takes", "take")} to start is not given; {budget.Holder} bears {budget.Text(surge)} for {bears}.",
                 $"after {bears}: up to {budget.Text(atMost)} > {budget.Text(limit)}",
-                $"Measure how long {Phrases.List(unknown)} {Phrases.Verb(unknown.Count, "takes", "take")}.");
+                $"Measure how long {Phrases.List(unknown)} {Phrases.Verb(unknown.Count, "takes", "take")}.",
+                [.. unknown]);
         }
     }
 
@@ -107,7 +109,8 @@ internal sealed class StartOverload : NameplateRule
         budget.SubjectsAndLoads(),
         $"{budget.Holder} must give {budget.Text(budget.Start)} while its {Phrases.Verb(budget.Parts.Count, "load starts", "loads start")} and can give {budget.Text(limit)}{surge}.",
         working,
-        budget.Relief(limit, usable: 1, starting: true));
+        budget.Relief(limit, usable: 1, starting: true),
+        budget.Subjects);
 
     private void TellMissingStarts(WiredRig rig, Report report)
     {

@@ -1,8 +1,6 @@
-using Loadmark.Core.Checks;
+namespace Loadmark.Core.Checks;
 
-namespace Loadmark.Workshop.Sessions;
-
-/// <summary>The worst finding about each thing of a rig.</summary>
+/// <summary>The worst finding that arises at each thing of a rig: what it is marked with, in the diagram and in lists.</summary>
 public static class WorstBySubject
 {
     /// <summary>The severities by the id that findings name things by; without notes, which mark nothing.</summary>
@@ -11,9 +9,11 @@ public static class WorstBySubject
     {
         ArgumentNullException.ThrowIfNull(check);
         var worst = new Dictionary<string, Severity>(StringComparer.Ordinal);
+
+        // The findings come worst first.
         foreach (var finding in check.Findings.Items.Where(static finding => finding.Severity > Severity.Note))
         {
-            foreach (var subject in finding.Subjects)
+            foreach (var subject in finding.Arises)
                 worst.TryAdd(subject, finding.Severity);
         }
 
