@@ -52,6 +52,15 @@ public sealed record CheckResult
     /// <summary>Whether <see cref="Headroom"/> is the default because the rig gives none.</summary>
     public required bool HeadroomIsDefault { get; init; }
 
+    /// <summary>
+    /// What the rules found to fit at every load that is plugged in, in words: <c>volts</c>, <c>a.c.</c>, <c>polarity</c>, <c>current</c>. What
+    /// is not known, or was taken for granted, is not among it. Of worth only where no finding is worse than a note.
+    /// </summary>
+    public ValueList<string> Fitting { get; init; }
+
+    /// <summary>The conventions of the trade that the verdict rests on, in words: <c>centre negative</c>.</summary>
+    public ValueList<string> TakenForGranted { get; init; }
+
     /// <summary>Whether the rig is not ready to be switched on: some finding is of harm or fails, or nothing is plugged in.</summary>
     public bool IsRefused => Verdict >= Severity.Open;
 

@@ -11,6 +11,11 @@ namespace Loadmark.Core.Checks;
 /// <param name="Returns">The rig's returns with what the loads on each are to one another.</param>
 internal sealed record NameplateCase(WiredRig Rig, Budgets Budgets, ImmutableArray<JudgedFeed> Feeds, ImmutableArray<JudgedReturn> Returns)
 {
+    private TakenForGranted? _taken;
+
+    /// <summary>The conventions of the trade that the rig's verdict rests on.</summary>
+    public TakenForGranted TakenForGranted => _taken ??= new TakenForGranted(Rig);
+
     /// <summary>Judges and adds up a wired rig.</summary>
     /// <param name="rig">The rig with everything looked up.</param>
     public static NameplateCase Of(WiredRig rig)

@@ -28,6 +28,8 @@ public static class NameplateCheck
             Untold = report.Untold(),
             Outlets = Loadings(rig),
             Totals = Totals(subject.Budgets),
+            Fitting = FittingFigures.Of(subject),
+            TakenForGranted = [.. subject.TakenForGranted.Conventions],
             Headroom = rig.Rig.HeadroomInForce,
             HeadroomIsDefault = rig.Rig.Headroom is null,
         };

@@ -55,21 +55,21 @@ internal sealed class TakenForGranted
     /// <summary>One clause for each convention: "centre negative for drive-3 and brick/1".</summary>
     public List<string> Clauses { get; } = [];
 
-    /// <summary>The conventions in short, for the working.</summary>
-    public List<string> Workings { get; } = [];
+    /// <summary>The conventions in short, each once: "centre negative".</summary>
+    public List<string> Conventions { get; } = [];
 
     /// <summary>All that something was taken for granted of, each once.</summary>
     public IEnumerable<string> Subjects => _subjects.Distinct(StringComparer.Ordinal);
 
     private static bool IsDirect(Figure<SupplyForm> form) => form.Value == SupplyForm.Direct;
 
-    private void Add(string what, string working, IEnumerable<string> names)
+    private void Add(string what, string convention, IEnumerable<string> names)
     {
         List<string> each = [.. names.Distinct(StringComparer.Ordinal)];
         if (each.Count == 0)
             return;
         _subjects.AddRange(each);
         Clauses.Add($"{what} for {Phrases.List(each)}");
-        Workings.Add($"assumed {working}");
+        Conventions.Add(convention);
     }
 }

@@ -16,9 +16,7 @@ internal static class RigDescription
         var text = new StringBuilder();
         text.Append($"Single-line diagram of {rig.Rig.Name}: {Count(rig.Supplies.Count, "supply", "supplies")} with {Count(rig.Outlets.Count, "outlet", "outlets")}, {Count(rig.Loads.Count, "load", "loads")}. ");
         text.Append(Sentences.OfMains(rig.Rig)).Append(' ');
-        text.Append(view.Check.Verdict == Severity.Good
-            ? "Nothing was found against it."
-            : $"The worst of {Count(view.Check.Findings.Count, "finding", "findings")} is of {SignShapes.WordOf(view.Check.Verdict)}.");
+        text.Append(VerdictSentence.Of(view.Check));
 
         foreach (var feed in rig.Feeds.Items.Take(MostFeeds))
             text.Append($" {feed.OutletNames} at {feed.VoltsText}{(feed.Lead is { } lead ? $" over {lead.Id}" : "")} feeds {Phrases.List(Phrases.Ids(feed.Loads))}.");

@@ -23,7 +23,7 @@ public sealed partial class RigsPage : ComponentBase
     /// <summary>How many of the rigs changed last are judged for the list.</summary>
     private const int MostJudged = 50;
 
-    private readonly Dictionary<Guid, Severity?> _verdicts = [];
+    private readonly Dictionary<Guid, (Severity Severity, string Sentence)?> _verdicts = [];
     private ImmutableArray<RigSummary>? _rigs;
     private ImmutableArray<FileError> _faults = [];
     private string _faultsOf = "";
@@ -57,11 +57,13 @@ public sealed partial class RigsPage : ComponentBase
         {
             var text = (await Store.FindAsync(rig.Id))?.Text;
             _verdicts[rig.Id] = text is not null && RigFileReader.Read(text, "", library).Rig is { } read
-                ? RigSession.Judge(read).Verdict
+                ? Verdict(RigSession.Judge(read))
                 : null;
             StateHasChanged();
         }
     }
+
+    private static (Severity Severity, string Sentence) Verdict(CheckResult check) => (check.Verdict, VerdictSentence.Of(check));
 
     private async Task NewAsync()
     {

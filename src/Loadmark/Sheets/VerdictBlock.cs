@@ -20,10 +20,7 @@ internal static class VerdictBlock
             sheet.Put("  ").Wrap(file, Indent, SheetStyle.Faint);
         sheet.EndLine();
 
-        var meaning = result is { Verdict: Severity.Good, Untold.Count: > 0 }
-            ? $"Nothing was found against it, but {(result.Untold.Count == 1 ? "one thing" : $"{result.Untold.Count} things")} could not be told."
-            : look.Meaning;
-        sheet.PadTo(Indent).Wrap(meaning, Indent).EndLine();
+        sheet.PadTo(Indent).Wrap(VerdictSentence.Of(result), Indent).EndLine();
         if (Counts(result) is { Length: > 0 } counts)
             sheet.PadTo(Indent).Wrap(counts, Indent, SheetStyle.Faint).EndLine();
     }

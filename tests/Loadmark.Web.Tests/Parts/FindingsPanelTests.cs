@@ -20,7 +20,7 @@ public sealed class FindingsPanelTests : PageTest
         var order = part.FindAll(".findinglist > li").Select(item => Array.FindIndex(["sev-harm", "sev-fails", "sev-noise", "sev-margin", "sev-note"], name => item.ClassList.Contains(name))).ToList();
         Assert.DoesNotContain(-1, order);
         Assert.Equal(order.Order(), order);
-        Assert.Equal(view.Check.Verdict.Sentence(), part.Find("#findings-title").TextContent);
+        Assert.Equal(VerdictSentence.Of(view.Check), part.Find(".verdictline .says").TextContent);
     }
 
     [Fact]
@@ -90,7 +90,7 @@ public sealed class FindingsPanelTests : PageTest
         var part = Show<FindingsPanel>(view);
         var other = Files.RigFileReader.Read(PageExamples.Read("clean"), "").Rig!;
         view.Show(new RigPreview("try", other, RigSession.Judge(other)));
-        part.WaitForAssertion(() => Assert.Equal(RigSession.Judge(other).Verdict.Sentence(), part.Find("#findings-title").TextContent));
+        part.WaitForAssertion(() => Assert.Equal(VerdictSentence.Of(RigSession.Judge(other)), part.Find(".verdictline .says").TextContent));
     }
 
     [Fact]

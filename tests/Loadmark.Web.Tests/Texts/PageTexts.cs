@@ -17,7 +17,6 @@ internal static class PageTexts
         "Parts.First(part => part.Part == Shown).Name", "name", // RigPage.Parts
         "field.Title", "GearForm.TitleOf(key)", "field.Description", "word", "TypeWord", // the fields of gear
         "severity.Word()", "worst.Word()", "Severity.Word()", // severities
-        "check.Verdict.Sentence()", "preview.Check.Verdict.Sentence()", "_trialCheck.Verdict.Sentence()", "severity.Sentence()",
         "group.Key.Name", // StartPlots
     ];
 
@@ -72,7 +71,7 @@ internal static class PageTexts
         [
             .. parts.Select(static part => part.Name),
             .. fields.SelectMany(static field => (string[])[field.Title, field.Description, .. field.Words]), "yes", "no",
-            .. severities.Select(static severity => severity.Word()), .. severities.Select(static severity => severity.Sentence()),
+            .. severities.Select(static severity => severity.Word()),
             .. marks.Select(static mark => mark.Groups["name"].Value),
         ];
     }

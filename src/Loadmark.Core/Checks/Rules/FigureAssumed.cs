@@ -29,7 +29,7 @@ internal sealed class FigureAssumed : NameplateRule
         JudgeBoots(subject.Budgets, report);
         JudgeSettings(rig, report);
         JudgePlugs(subject, report);
-        TellConventions(rig, report);
+        TellConventions(subject.TakenForGranted, report);
     }
 
     private void JudgeClasses(WiredRig rig, Report report)
@@ -94,7 +94,8 @@ internal sealed class FigureAssumed : NameplateRule
                     $"The limit of {budget.Holder} is not known; it is enough only if it gives {budget.Text(budget.Start)} or more."
                     + (PrintsVoltAmps(subject.Rig, budget) ? " Its VA are those of a transformer: of direct current it gives less than they come to." : ""),
                     budget.Sum(starting: true),
-                    $"Read the label of {budget.Holder}, or its supply's.");
+                    $"Read the label of {budget.Holder}, or its supply's.",
+                    budget.Subjects);
             }
         }
     }
@@ -231,9 +232,8 @@ internal sealed class FigureAssumed : NameplateRule
     }
 
     /// <summary>All that was taken from practice, in one finding.</summary>
-    private void TellConventions(WiredRig rig, Report report)
+    private void TellConventions(TakenForGranted taken, Report report)
     {
-        var taken = new TakenForGranted(rig);
         if (taken.Clauses.Count == 0)
             return;
 
@@ -241,7 +241,7 @@ internal sealed class FigureAssumed : NameplateRule
             this,
             [.. taken.Subjects],
             $"Taken from practice, look once: {string.Join("; ", taken.Clauses)}.",
-            string.Join(", ", taken.Workings),
+            string.Join(", ", taken.Conventions.Select(static convention => $"assumed {convention}")),
             "Look at the labels and the drawings of the plugs once, and type what they say.");
     }
 }
