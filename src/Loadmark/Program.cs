@@ -6,8 +6,7 @@ using Loadmark.Sources;
 // The YAML library asks for compiled regular expressions; compiling one costs a command that answers at once more than all its use
 // there. All else needs code made while it runs: the page's libraries, and the database of what is kept, also for a rig file that takes
 // gear from the library.
-if (ProgramCommands.Program.Commands.Any(command => command.AnswersAtOnce && args is [var name, ..] && name == command.Name)
-    && !LibraryMention.IsIn(args))
+if (args is [var name, ..] && ProgramCommands.Program.Below(name) is { AnswersAtOnce: true } && !LibraryMention.IsIn(args))
     AppContext.SetSwitch("System.Runtime.CompilerServices.RuntimeFeature.IsDynamicCodeSupported", false);
 
 using var interrupts = new Interrupts();

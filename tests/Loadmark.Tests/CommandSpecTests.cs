@@ -45,6 +45,26 @@ public sealed class CommandSpecTests
         Assert.Equal((0, 1, ""), (code, ran, error.ToString()));
     }
 
+    /// <summary>A command that answers at once does not wait for the others to be told.</summary>
+    [Fact]
+    public void Of_all_commands_the_one_that_is_run_is_told()
+    {
+        var ran = 0;
+        var parser = new CommandParser(new CommandSpec
+        {
+            Question = "of all commands one is run",
+            Commands =
+            [
+                new("once", () => new() { Question = "is told", Run = _ => ++ran }),
+                new("never", static () => throw new InvalidOperationException("It was told.")),
+            ],
+        });
+        using var error = new StringWriter();
+        var process = new Hosting.ProcessContext { Output = Stream.Null, Error = error, Input = static () => Stream.Null };
+        var code = parser.Run(["once", "upon"], process, new ProgramRun(), static (_, _) => throw new InvalidOperationException());
+        Assert.Equal((1, 1, ""), (code, ran, error.ToString()));
+    }
+
     /// <summary>An option of the same name means the same to the command line and in an address, since it is told once.</summary>
     [Fact]
     public void No_command_has_two_options_of_a_name_and_every_text_is_a_sentence()
@@ -71,11 +91,12 @@ public sealed class CommandSpecTests
         Assert.True(begin >= 0, "README has no table of commands.");
         var end = text.IndexOf("\n\n", begin, StringComparison.Ordinal) + 1;
         var table = new StringBuilder(head).Append("| `loadmark` | opens the page | [entering](docs/entering.md) |\n");
-        foreach (var spec in ProgramCommands.Program.Commands)
+        foreach (var command in ProgramCommands.Program.Commands)
         {
+            var spec = command.Spec;
             var below = spec.Commands.Count == 0 ? "" : $": {string.Join(", ", spec.Commands.Select(static one => one.Name))}";
             var more = spec.Documentation is { } page ? $"[{(page.EndsWith("README.md", StringComparison.Ordinal) ? Path.GetFileName(Path.GetDirectoryName(page)) : Path.GetFileNameWithoutExtension(page))}]({page})" : "";
-            table.Append($"| `loadmark {spec.Name} {spec.FullUsage(withCommon: false)}` | {spec.Question}{below} | {more} |\n");
+            table.Append($"| `loadmark {command.Name} {spec.FullUsage(withCommon: false)}` | {spec.Question}{below} | {more} |\n");
         }
 
         if (Environment.GetEnvironmentVariable("LOADMARK_UPDATE_EXPECTED") is not null)
@@ -85,12 +106,12 @@ public sealed class CommandSpecTests
     }
 
     private static IEnumerable<(string Path, CommandSpec Spec)> PathsOf(CommandSpec spec, string path) =>
-        spec.Commands.SelectMany(below => PathsOf(below, $"{path} {below.Name}".TrimStart())).Prepend((path, spec));
+        spec.Commands.SelectMany(below => PathsOf(below.Spec, $"{path} {below.Name}".TrimStart())).Prepend((path, spec));
 
     /// <summary>The same commands, each of which only says that it was run.</summary>
     private static CommandSpec Silenced(CommandSpec spec, Action ran) => spec with
     {
-        Commands = [.. spec.Commands.Select(below => Silenced(below, ran))],
+        Commands = [.. spec.Commands.Select(below => new CommandEntry(below.Name, () => Silenced(below.Spec, ran)))],
         Run = spec.Run is null ? null : _ =>
         {
             ran();

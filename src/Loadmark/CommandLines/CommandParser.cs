@@ -18,22 +18,10 @@ internal sealed class CommandParser
     private static readonly OptionSpec[] Everywhere = [CommonOptions.Data, CommonOptions.Json, CommonOptions.Help];
 
     private readonly CommandSpec _program;
-    private readonly Dictionary<Command, KnownCommand> _commands = [];
-    private readonly Command _root;
 
     /// <summary>Sets up what can be typed.</summary>
     /// <param name="program">The program as a command, with all commands below it.</param>
-    public CommandParser(CommandSpec program)
-    {
-        _program = program;
-        var common = Everywhere.Append(CommonOptions.Version).ToDictionary(static option => option.Name, SymbolOf, StringComparer.Ordinal);
-        common[CommonOptions.Help.Name].Aliases.Add("-h");
-        foreach (var option in Everywhere)
-            common[option.Name].Recursive = true;
-        _root = Built(program, "", common);
-        foreach (var option in common.Values)
-            _root.Add(option);
-    }
+    public CommandParser(CommandSpec program) => _program = program;
 
     /// <summary>Runs what was typed.</summary>
     /// <param name="args">What was typed after the program's name.</param>
@@ -43,9 +31,11 @@ internal sealed class CommandParser
     /// <returns>The exit code.</returns>
     public int Run(IReadOnlyList<string> args, ProcessContext process, IRigSource rigs, Func<Rig, bool, CheckResult> check)
     {
+        var symbols = new ParserSymbols(_program, Everywhere, args);
+
         // A label or a file name may begin with @; it never names a file of further arguments.
-        var typed = _root.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null, EnablePosixBundling = false });
-        var (spec, path, options, words) = _commands[typed.CommandResult.Command];
+        var typed = symbols.Root.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null, EnablePosixBundling = false });
+        var (spec, path, options, words) = symbols.Commands[typed.CommandResult.Command];
         if (args is [HelpWord, ..])
             return Help(process, args.Skip(1));
         if (typed.GetResult(options[CommonOptions.Help.Name]) is { Implicit: false })
@@ -78,7 +68,7 @@ internal sealed class CommandParser
         var (spec, path) = (_program, "");
         foreach (var word in words)
         {
-            if (spec.Commands.FirstOrDefault(one => one.Name == word) is not { } below)
+            if (spec.Below(word) is not { } below)
                 break;
             (spec, path) = (below, $"{path} {word}".TrimStart());
         }
@@ -86,37 +76,6 @@ internal sealed class CommandParser
         SheetPrinter.Print(process, sheet => HelpPage.Write(sheet, spec, path));
         return ExitCode.Fine;
     }
-
-    /// <summary>The parser's command of one of the program's, with those below it.</summary>
-    private Command Built(CommandSpec spec, string path, IReadOnlyDictionary<string, Option> common)
-    {
-        var command = new Command(spec.Name);
-        var options = new Dictionary<string, Option>(common, StringComparer.Ordinal);
-        foreach (var option in spec.EveryOption)
-        {
-            options[option.Name] = SymbolOf(option);
-            command.Add(options[option.Name]);
-        }
-
-        Argument<string[]>? words = null;
-        if (spec.Commands.Count == 0)
-        {
-            words = new Argument<string[]>("WORDS") { Arity = ArgumentArity.ZeroOrMore };
-            command.Add(words);
-        }
-
-        foreach (var below in spec.Commands)
-            command.Add(Built(below, $"{path} {below.Name}".TrimStart(), common));
-        _commands.Add(command, new KnownCommand(spec, path, options, words));
-        return command;
-    }
-
-    private static Option SymbolOf(OptionSpec option) => option.Kind switch
-    {
-        OptionKind.Flag => new Option<bool>(option.Typed),
-        OptionKind.Texts => new Option<string[]>(option.Typed) { AllowMultipleArgumentsPerToken = false, Arity = ArgumentArity.OneOrMore },
-        _ => new Option<string>(option.Typed),
-    };
 
     private string? Complaint(ParseResult typed, CommandSpec spec)
     {
@@ -147,13 +106,13 @@ internal sealed class CommandParser
     private string NoOption(string typed, CommandSpec spec)
     {
         var own = spec.EveryOption.Concat(Everywhere).Select(static option => option.Typed);
-        var any = _commands.Values.SelectMany(static one => one.Spec.EveryOption).Append(CommonOptions.Version).Select(static option => option.Typed);
+        var any = OptionsOf(_program).Append(CommonOptions.Version).Select(static option => option.Typed);
         var nearest = NearestWord.Find(typed, own.ToList()) ?? NearestWord.Find(typed, any.Distinct().ToList());
         return $"There is no option {typed}.{(nearest is null ? "" : $" Did you mean {nearest}?")}";
     }
 
     private string Needs(string typed) =>
-        Needs(_commands.Values.SelectMany(static one => one.Spec.EveryOption).Append(CommonOptions.Data).First(option => option.Typed == typed));
+        Needs(OptionsOf(_program).Append(CommonOptions.Data).First(option => option.Typed == typed));
 
     private static string Needs(OptionSpec option) => $"{option.Typed} needs {option.Needs} after it.";
 
@@ -176,11 +135,6 @@ internal sealed class CommandParser
     private static string Hint(string typed, IEnumerable<string> words) =>
         NearestWord.Find(typed, [.. words]) is { } nearest ? $" Did you mean {nearest}?" : "";
 
-    /// <summary>A command with the parser's symbols for what it takes.</summary>
-    /// <param name="Spec">The command.</param>
-    /// <param name="Path">The command as it is typed after the program's name.</param>
-    /// <param name="Options">The symbol of each option by its name, those of every command among them.</param>
-    /// <param name="Words">The symbol of what is typed by place; null where there is nothing.</param>
-    private sealed record KnownCommand(
-        CommandSpec Spec, string Path, IReadOnlyDictionary<string, Option> Options, Argument<string[]>? Words);
+    /// <summary>The options of a command, after those of the commands below it.</summary>
+    private static IEnumerable<OptionSpec> OptionsOf(CommandSpec spec) => spec.Commands.SelectMany(static below => OptionsOf(below.Spec)).Concat(spec.EveryOption);
 }

@@ -4,14 +4,11 @@ using Loadmark.Questions;
 namespace Loadmark.CommandLines;
 
 /// <summary>
-/// A command, told once: the parser, the near words of a mistyped one, the help and the table in README are made of this. A command that
+/// A command, told once but for its name, which stands in the list that it is in: the parser, the near words of a mistyped one, the help and the table in README are made of this. A command that
 /// asks what can be asked over HTTP too takes its name, its question and the shared options from a <see cref="QuestionSpec"/>.
 /// </summary>
 internal sealed record CommandSpec
 {
-    /// <summary>The command's name as it is typed.</summary>
-    public required string Name { get; init; }
-
     /// <summary>What the command is for, in plain words that begin with a small letter.</summary>
     public required string Question { get; init; }
 
@@ -51,7 +48,7 @@ internal sealed record CommandSpec
     public string? Documentation { get; init; }
 
     /// <summary>The commands below this one; empty for a command that runs.</summary>
-    public IReadOnlyList<CommandSpec> Commands { get; init; } = [];
+    public IReadOnlyList<CommandEntry> Commands { get; init; } = [];
 
     /// <summary>Runs the command and gives the exit code; null where only the commands below can be run.</summary>
     public Func<CommandInput, int>? Run { get; init; }
@@ -65,7 +62,19 @@ internal sealed record CommandSpec
     public string Sentence => QuestionSpec.SentenceOf(Question);
 
     /// <summary>The options with those that mean something only beside one of them, each after it.</summary>
-    public IEnumerable<OptionSpec> EveryOption => Options.SelectMany(static option => option.With is { } with ? new[] { option, with } : [option]);
+    public IEnumerable<OptionSpec> EveryOption => QuestionSpec.Every(Options);
+
+    /// <summary>The command of a name below this one; null for none.</summary>
+    public CommandSpec? Below(string name)
+    {
+        foreach (var command in Commands)
+        {
+            if (command.Name == name)
+                return command.Spec;
+        }
+
+        return null;
+    }
 
     /// <summary>What is typed after the command's name at the least.</summary>
     public string ShortUsage

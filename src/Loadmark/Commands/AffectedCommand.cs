@@ -15,7 +15,6 @@ internal sealed class AffectedCommand(CommandInput input)
     /// <summary>What the command is called, takes and does.</summary>
     public static CommandSpec Spec { get; } = new()
     {
-        Name = "affected",
         Question = "the rigs that have other figures of a piece of gear than the library now has, each with its verdict before and after",
         Parameters = [new("TAG", "The tag of a piece of gear.")],
         Options = [QuestionSpecs.Kind],

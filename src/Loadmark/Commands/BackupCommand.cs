@@ -14,7 +14,6 @@ internal sealed class BackupCommand(CommandInput input)
     /// <summary>The command that writes a backup.</summary>
     public static CommandSpec Spec { get; } = new()
     {
-        Name = "backup",
         Question = "all that is kept, with every edit, in one file",
         Parameters = [new("FILE", "Where to. The page may be open meanwhile; the copy is of one moment, and checked whole.")],
         Options = [CommonOptions.Force with { Text = "Replace a file of that name. Without it nothing is ever replaced." }],
@@ -29,7 +28,6 @@ internal sealed class BackupCommand(CommandInput input)
     /// <summary>The command that restores one.</summary>
     public static CommandSpec RestoreSpec { get; } = new()
     {
-        Name = "restore",
         Question = "puts a backup in the place of all that is kept",
         Parameters =
         [

@@ -28,7 +28,6 @@ internal sealed class BuyCommand(CommandInput input)
     /// <summary>What the command is called, takes and does.</summary>
     public static CommandSpec Spec { get; } = new()
     {
-        Name = QuestionSpecs.Buy.Name,
         Question = QuestionSpecs.Buy.Text,
         Parameters =
         [

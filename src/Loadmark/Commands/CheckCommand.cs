@@ -13,7 +13,6 @@ internal sealed class CheckCommand(CommandInput input)
     /// <summary>What the command is called, takes and does.</summary>
     public static CommandSpec Spec { get; } = new()
     {
-        Name = QuestionSpecs.Check.Name,
         Question = QuestionSpecs.Check.Text,
         Parameters =
         [

@@ -30,7 +30,6 @@ internal sealed class GearAddCommand(CommandInput input)
     /// <summary>What the command is called, takes and does.</summary>
     public static CommandSpec Spec { get; } = new()
     {
-        Name = "add",
         Question = "adds a load, or with --kind supply a supply with the outlets that its label says; or what a rig has",
         Forms = "TAG \"LABEL\" | --from RIG",
         Parameters = [new("TAG", "The tag that rigs name the piece by."), new("LABEL", "What is printed on it, in quotes.")],

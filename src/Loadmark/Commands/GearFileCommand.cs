@@ -19,7 +19,6 @@ internal sealed class GearFileCommand(CommandInput input)
     /// <summary>The command that takes gear in.</summary>
     public static CommandSpec ImportSpec { get; } = new()
     {
-        Name = "import",
         Question = "takes what is new in a file of gear; what differs is shown and left",
         Parameters = [new("FILE", "YAML with loads, supplies and leads, or a table.")],
         Options = [LibraryOptions.Take, LibraryOptions.TakeAll],
@@ -34,7 +33,6 @@ internal sealed class GearFileCommand(CommandInput input)
     /// <summary>The command that writes gear out.</summary>
     public static CommandSpec ExportSpec { get; } = new()
     {
-        Name = "export",
         Question = "writes the library to a file",
         Parameters = [new("FILE", "YAML, or a table of one kind where the name ends in .csv, .tsv or .txt.")],
         Options = [QuestionSpecs.Kind, CommonOptions.Force],

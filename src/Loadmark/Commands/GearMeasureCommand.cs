@@ -27,7 +27,6 @@ internal sealed class GearMeasureCommand(CommandInput input)
     /// <summary>What the command is called, takes and does.</summary>
     public static CommandSpec Spec { get; } = new()
     {
-        Name = "measure",
         Question = "adds what a meter showed of a load; the figure is made of all readings",
         Parameters = [new("TAG", "The tag of the load.")],
         Options = [Running, Starting, Meter, Note],

@@ -16,7 +16,6 @@ internal sealed class GearReadCommand(CommandInput input)
     /// <summary>The command that lists.</summary>
     public static CommandSpec ListSpec { get; } = new()
     {
-        Name = "list",
         Question = "all gear of the library, or what fits the words best",
         Parameters =
         [
@@ -32,7 +31,6 @@ internal sealed class GearReadCommand(CommandInput input)
     /// <summary>The command that shows.</summary>
     public static CommandSpec ShowSpec { get; } = new()
     {
-        Name = "show",
         Question = "what is said of one piece, what was measured, which rigs have it, what was changed",
         Parameters = [new("TAG", "The tag of a piece of gear.")],
         Options = [QuestionSpecs.Kind],

@@ -24,7 +24,6 @@ internal sealed class NetlistCommand(CommandInput input)
     /// <summary>What the command is called, takes and does.</summary>
     public static CommandSpec Spec { get; } = new()
     {
-        Name = QuestionSpecs.Netlist.Name,
         Question = QuestionSpecs.Netlist.Text,
         Parameters = [RigParameter.Wired],
         Options = [.. QuestionSpecs.Netlist.Options, Out],

@@ -30,7 +30,6 @@ internal sealed class PlanCommand(CommandInput input)
     /// <summary>What the command is called, takes and does.</summary>
     public static CommandSpec Spec { get; } = new()
     {
-        Name = QuestionSpecs.Plan.Name,
         Question = QuestionSpecs.Plan.Text,
         Parameters =
         [

@@ -15,7 +15,6 @@ internal sealed class ReadCommand(CommandInput input)
     /// <summary>What the command is called, takes and does.</summary>
     public static CommandSpec Spec { get; } = new()
     {
-        Name = QuestionSpecs.Read.Name,
         Question = QuestionSpecs.Read.Text,
         Parameters =
         [

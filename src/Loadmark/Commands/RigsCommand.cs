@@ -23,7 +23,6 @@ internal sealed class RigsCommand(CommandInput input)
     /// <summary>The command that lists.</summary>
     public static CommandSpec ListSpec { get; } = new()
     {
-        Name = "list",
         Question = "all of them, the last changed first",
         IsOnStore = true,
         Json = "One object: rigs, the last changed first.",
@@ -34,7 +33,6 @@ internal sealed class RigsCommand(CommandInput input)
     /// <summary>The command that takes rig files in.</summary>
     public static CommandSpec ImportSpec { get; } = new()
     {
-        Name = "import",
         Question = "keeps rig files, each as it stands",
         Parameters = [new("FILE", "A rig file, or - for one on standard input.") { IsRepeated = true }],
         Needs = "the path of a rig file",
@@ -47,7 +45,6 @@ internal sealed class RigsCommand(CommandInput input)
     /// <summary>The command that writes a rig out.</summary>
     public static CommandSpec ExportSpec { get; } = new()
     {
-        Name = "export",
         Question = "writes a rig to a file that stands alone",
         Parameters = [new("RIG", "The name or id of a rig that is kept."), new("FILE", "Where to.")],
         Options = [Linked, CommonOptions.Force],

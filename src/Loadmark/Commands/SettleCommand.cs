@@ -15,7 +15,6 @@ internal sealed class SettleCommand(CommandInput input)
     /// <summary>What the command is called, takes and does.</summary>
     public static CommandSpec Spec { get; } = new()
     {
-        Name = QuestionSpecs.Settle.Name,
         Question = QuestionSpecs.Settle.Text,
         Parameters = [RigParameter.Wired],
         Options = QuestionSpecs.Settle.Options,

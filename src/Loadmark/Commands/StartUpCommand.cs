@@ -22,7 +22,6 @@ internal sealed class StartUpCommand(CommandInput input)
     /// <summary>What the command is called, takes and does.</summary>
     public static CommandSpec Spec { get; } = new()
     {
-        Name = QuestionSpecs.StartUp.Name,
         Question = QuestionSpecs.StartUp.Text,
         Parameters = [RigParameter.Wired],
         Options = [Csv, .. QuestionSpecs.StartUp.Options],

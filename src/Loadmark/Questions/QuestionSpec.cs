@@ -9,7 +9,7 @@ internal sealed record QuestionSpec(string Name, string Text)
     public IReadOnlyList<OptionSpec> Options { get; init; } = [];
 
     /// <summary>The same options with those that mean something only beside one of them, each after it.</summary>
-    public IEnumerable<OptionSpec> EveryOption => Options.SelectMany(static option => option.With is { } with ? new[] { option, with } : [option]);
+    public IEnumerable<OptionSpec> EveryOption => Every(Options);
 
     /// <summary>The question as a sentence that stands alone.</summary>
     public string Sentence => SentenceOf(Text);
@@ -17,4 +17,16 @@ internal sealed record QuestionSpec(string Name, string Text)
     /// <summary>A text that begins with a small letter as a sentence that stands alone.</summary>
     /// <param name="text">The text, not empty.</param>
     public static string SentenceOf(string text) => $"{char.ToUpperInvariant(text[0])}{text.AsSpan(1)}{(text[^1] is '?' or '.' ? "" : ".")}";
+
+    /// <summary>Options with those that mean something only beside one of them, each after it.</summary>
+    /// <param name="options">The options.</param>
+    public static IEnumerable<OptionSpec> Every(IEnumerable<OptionSpec> options)
+    {
+        foreach (var option in options)
+        {
+            yield return option;
+            if (option.With is { } with)
+                yield return with;
+        }
+    }
 }

@@ -42,8 +42,8 @@ internal static class QuestionSpecs
         "steady", OptionKind.Flag, "For the steady state; without it for the first seconds after switch-on.")
     { Example = "true" };
 
-    /// <summary>The kind of gear.</summary>
-    public static OptionSpec Kind { get; } = new("kind", OptionKind.Text, "Only gear of this kind: load, supply or lead.")
+    /// <summary>The kind of gear; made when it is asked for, since its words are gone through by reflection, which other commands do without.</summary>
+    public static OptionSpec Kind => field ??= new("kind", OptionKind.Text, "Only gear of this kind: load, supply or lead.")
     {
         Placeholder = "KIND",
         Words = JsonWords.GearKinds(),
