@@ -14,7 +14,10 @@ namespace Loadmark.Simulation;
 /// </summary>
 public sealed class RigAnalysis
 {
-    private RigAnalysis(CheckResult check) => Check = check;
+    private RigAnalysis(WiredRig wired, CheckResult check) => (Wired, Check) = (wired, check);
+
+    /// <summary>The rig with everything looked up.</summary>
+    public WiredRig Wired { get; }
 
     /// <summary>What all rules say of it, those on its circuit among them.</summary>
     public CheckResult Check { get; }
@@ -61,19 +64,19 @@ public sealed class RigAnalysis
         var wired = WiredRig.Of(rig);
         var said = NameplateCheck.Of(wired);
         if (depth == AnalysisDepth.Verdict && wired.Feeds.Count == 0)
-            return new RigAnalysis(said);
+            return new RigAnalysis(wired, said);
 
         var builder = new CircuitBuilder(wired);
         var laid = builder.Lay();
         if (depth == AnalysisDepth.Verdict && StartUpCall.HasSurplus(laid))
-            return new RigAnalysis(said);
+            return new RigAnalysis(wired, said);
 
         var circuit = builder.Build();
         var settlement = new Settlement(circuit);
         settlement.Solve(cancellation);
         var settled = SettleReport.Of(settlement);
         var started = depth == AnalysisDepth.StartUp ? RigSimulator.StartUp(circuit, cancellation: cancellation) : null;
-        return new RigAnalysis(CircuitJudge.Judge(new CircuitCase(circuit, settled, Seen(), said), cancellation))
+        return new RigAnalysis(wired, CircuitJudge.Judge(new CircuitCase(circuit, settled, Seen(), said), cancellation))
         {
             Circuit = circuit,
             Settled = settled,

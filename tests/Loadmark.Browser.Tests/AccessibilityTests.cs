@@ -51,6 +51,9 @@ public sealed class AccessibilityTests(SharedBrowser browser, ServedPage served)
         await page.GetByRole(AriaRole.Button, new() { Name = "Duplicate " + RigPages.Pit }).First.ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = $"Remove {RigPages.Pit}, copy" }).ClickAsync();
         await Expect(page.GetByRole(AriaRole.Button, new() { Name = "Bring it back" })).ToBeVisibleAsync();
+        await page.GetByLabel("The pedal says").FillAsync("drive: 9V 12mA\ntuner: 9V DC 30mA");
+        await page.GetByLabel("The adaptor says").FillAsync("12V DC 500mA centre positive");
+        await Expect(page.Locator(".answer-harm")).ToBeVisibleAsync();
         AssertNone(await InBothAsync(page));
     }
 

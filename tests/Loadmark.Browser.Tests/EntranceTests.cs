@@ -83,7 +83,7 @@ public sealed class EntranceTests(SharedBrowser browser, ServedPage served) : IC
 
     private async Task AssertInAsync(IPage page)
     {
-        await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "What is on the bench?" })).ToBeVisibleAsync();
+        await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "May I plug this in?" })).ToBeVisibleAsync();
         await Expect(page.Locator(".riglist li").First).ToBeVisibleAsync();
         Assert.Equal(served.Address.ToString(), page.Url);
     }

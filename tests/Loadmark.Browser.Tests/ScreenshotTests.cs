@@ -20,6 +20,19 @@ public sealed class ScreenshotTests(SharedBrowser browser, ServedPage served) : 
         await page.OpenRigsAsync();
         await Expect(page.Locator(".rigsays .sev")).ToHaveCountAsync(await page.Locator(".riglist li").CountAsync());
         await ShootAsync(page, "rigs", width, wide);
+        foreach (var (name, load, supply) in ((string, string, string)[])[
+            ("yes", "my delay says 9V DC 300mA centre negative", "9V DC 2A centre negative"),
+            ("if", "delay: 9V DC 300mA centre negative\ndrive: 9V 12mA\ntuner: 9V 30mA", "9V DC 2A centre negative"),
+            ("find-out", "9V DC 300mA centre negative", "9V 1A"),
+            ("no", "drive: 9V DC 12mA centre negative", "12V DC 500mA centre positive"),
+            ("shop", "delay: 9V DC 300mA centre negative\npreamp: 18V DC 60mA centre negative", "")])
+        {
+            await page.GetByLabel("The pedal says").FillAsync(load);
+            await page.GetByLabel("The adaptor says").FillAsync(supply);
+            await Expect(page.Locator(".answer .says")).ToContainTextAsync(name switch { "yes" => "Yes, it", "if" => "Yes, if", "no" => "No:", "shop" => "It wants", _ => "Find out" });
+            await ShootAsync(page, $"ask-{name}", width, wide);
+        }
+
         var pit = await page.AddressOfAsync(RigPages.Pit);
         foreach (var (part, name) in RigPages.Parts)
         {

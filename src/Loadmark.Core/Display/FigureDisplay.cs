@@ -51,6 +51,11 @@ public static class FigureDisplay
     /// <param name="time">In seconds; null when it is not known.</param>
     public static string Computed(Seconds? time) => Printed(Rounded(time, SecondDecimals));
 
+    /// <summary>What stays free, with as many digits as a person would say and never more than there is: "1.65 A", "488 mA".</summary>
+    /// <param name="amps">The current.</param>
+    public static string Spare(Amps amps) =>
+        Printed<Ampere>(new Amps(Math.Floor(amps.Value * (amps.Value >= 1 ? 100 : 1000)) / (amps.Value >= 1 ? 100 : 1000)));
+
     /// <summary>A share as per cent, to two decimals: "10 %".</summary>
     /// <param name="share">The share; 1 is the whole.</param>
     public static string Percent(decimal share) => $"{DecimalText.Write(Math.Round(share * 100, 2))} %";

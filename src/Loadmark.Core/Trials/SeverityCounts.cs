@@ -3,9 +3,10 @@ using Loadmark.Core.Checks;
 namespace Loadmark.Core.Trials;
 
 /// <summary>Compares checks by how many findings of each severity they have, the worst severity first.</summary>
-internal static class SeverityCounts
+public static class SeverityCounts
 {
     /// <summary>Counts of findings: harm, fails, unsure, noise, margin. Tuples compare item by item.</summary>
+    /// <param name="check">What the rules say.</param>
     public static (int Harm, int Fails, int Unsure, int Noise, int Margin) Of(CheckResult check)
     {
         Span<int> counts = stackalloc int[(int)Severity.Harm + 1];

@@ -5,7 +5,7 @@ using Loadmark.Core.Rigs;
 namespace Loadmark.Planning.Explaining;
 
 /// <summary>Says what a load needs.</summary>
-internal static class LoadNeeds
+public static class LoadNeeds
 {
     /// <summary>Voltage, kind of current, polarity, current and plug; what is not known is said to be so.</summary>
     public static string Of(Load load)

@@ -6,7 +6,7 @@ using Loadmark.Core.Rigs;
 namespace Loadmark.Planning.Explaining;
 
 /// <summary>Describes the outlet that a load is lacking.</summary>
-internal static class MissingOutlet
+public static class MissingOutlet
 {
     /// <summary>An outlet that would feed the load with the rig's headroom, its current rounded up to what is sold: 50 mA steps.</summary>
     /// <param name="load">The load.</param>

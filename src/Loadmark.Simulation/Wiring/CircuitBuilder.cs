@@ -178,8 +178,11 @@ internal sealed class CircuitBuilder(WiredRig rig)
     /// <summary>
     /// Which way round the load takes its jack; alternating current has no way round, and what is not known is computed as if it suited.
     /// </summary>
+    /// <summary>What takes either kind of current rectifies for itself: without a polarity printed it takes direct current either way round.</summary>
+    private static bool TakesEitherWayRound(LoadRating load) => load.TakesEitherForm && load.Polarity.IsAssumed;
+
     private static Polarity PolarityOf(WiredLoad load, WiredFeed feed) =>
-        feed.Form.Value == SupplyForm.Alternating || !load.Rating.Polarity.IsKnown || !feed.Outlets[0].Rating.Polarity.IsKnown
+        feed.Form.Value == SupplyForm.Alternating || !load.Rating.Polarity.IsKnown || TakesEitherWayRound(load.Rating) || !feed.Outlets[0].Rating.Polarity.IsKnown
             ? feed.PolarityAtPlug
             : load.Rating.Polarity.Value;
 

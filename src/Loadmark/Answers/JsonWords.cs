@@ -8,6 +8,7 @@ using Loadmark.Planning.Buying;
 using Loadmark.Simulation.Figures;
 using Loadmark.Simulation.Starting;
 using Loadmark.Workshop.Library;
+using Loadmark.Workshop.Asking;
 
 namespace Loadmark.Answers;
 
@@ -40,6 +41,47 @@ internal static class JsonWords
 
     /// <summary>The words for what happens at start-up.</summary>
     public static IReadOnlyList<string> StartUpEvents() => [.. Enum.GetValues<StartUpEventKind>().Select(Of)];
+
+    /// <summary>The words for the answer to "may I plug this in?".</summary>
+    public static IReadOnlyList<string> PlugInVerdicts() => [.. Enum.GetValues<PlugInVerdict>().Select(Of)];
+
+    /// <summary>The words for what has to fit.</summary>
+    public static IReadOnlyList<string> PlugInAspects() => [.. Enum.GetValues<PlugInAspect>().Select(Of)];
+
+    /// <summary>The words for how one of those stands.</summary>
+    public static IReadOnlyList<string> PointStates() => [.. Enum.GetValues<PointState>().Select(Of)];
+
+    /// <summary>The word for the answer to "may I plug this in?".</summary>
+    public static string Of(PlugInVerdict verdict) => verdict switch
+    {
+        PlugInVerdict.Yes => "yes",
+        PlugInVerdict.YesIf => "yes-if",
+        PlugInVerdict.FindOut => "find-out",
+        PlugInVerdict.No => "no",
+        _ => throw new ArgumentOutOfRangeException(nameof(verdict), verdict, "It has no word."),
+    };
+
+    /// <summary>The word for what has to fit.</summary>
+    public static string Of(PlugInAspect aspect) => aspect switch
+    {
+        PlugInAspect.Volts => "volts",
+        PlugInAspect.Form => "form",
+        PlugInAspect.Polarity => "polarity",
+        PlugInAspect.Amps => "amps",
+        PlugInAspect.Start => "start",
+        PlugInAspect.Plug => "plug",
+        PlugInAspect.Sharing => "sharing",
+        _ => throw new ArgumentOutOfRangeException(nameof(aspect), aspect, "It has no word."),
+    };
+
+    /// <summary>The word for how one of those stands.</summary>
+    public static string Of(PointState state) => state switch
+    {
+        PointState.Good => "good",
+        PointState.Unsure => "unsure",
+        PointState.Bad => "bad",
+        _ => throw new ArgumentOutOfRangeException(nameof(state), state, "It has no word."),
+    };
 
     /// <summary>The word for a severity or a verdict.</summary>
     public static string Of(Severity severity) => severity switch

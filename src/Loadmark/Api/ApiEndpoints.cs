@@ -43,7 +43,7 @@ internal static class ApiEndpoints
     public static IEndpointRouteBuilder MapApi(this IEndpointRouteBuilder routes, ApiLimits limits)
     {
         IQuestion[] questions =
-            [new ReadQuestion(limits), new CheckQuestion(), new PlanQuestion(), new BuyQuestion(), new SettleQuestion(), new StartUpQuestion(), new NetlistQuestion()];
+            [new ReadQuestion(limits), new AskQuestion(), new CheckQuestion(), new PlanQuestion(), new BuyQuestion(), new SettleQuestion(), new StartUpQuestion(), new NetlistQuestion()];
         foreach (var question in questions)
         {
             routes.MapPost(

@@ -25,7 +25,7 @@ internal sealed class PlanCommand(CommandInput input)
         "Write the rig with the planned wiring to this file, comments kept; with - to standard output instead of the answer.")
     { Placeholder = "FILE", Needs = "the name of a file", With = CommonOptions.Force };
 
-    private readonly ProcessContext _around = input.Process;
+    private readonly ProcessContext _process = input.Process;
 
     /// <summary>What the command is called, takes and does.</summary>
     public static CommandSpec Spec { get; } = new()
@@ -47,7 +47,7 @@ internal sealed class PlanCommand(CommandInput input)
     private int Run()
     {
         var (complaints, writeTo, force) = (input.Complaints, input.Text(Write), input.Has(CommonOptions.Force));
-        var outputs = new OutputFiles(_around, input.Data);
+        var outputs = new OutputFiles(_process, input.Data);
         var toOutput = writeTo == StandardInput.Mark;
         if (toOutput && input.Json)
             return input.Refuse("--write - writes the rig to standard output, where the answer in JSON goes too. Use one of them.");
@@ -62,9 +62,9 @@ internal sealed class PlanCommand(CommandInput input)
         if (Complaints.AboutOnly(only, rig, StandardInput.NameOf(path)) is { } complaint)
             return complaints.Unusable(complaint);
 
-        var interruption = _around.Interruption();
+        var interruption = _process.Interruption();
         using var talk = new ProgressNotice<PlanProgress>(
-            _around,
+            _process,
             static at =>
                 $"{at.Level} {FigureDisplay.Number(at.Value)}, not below {FigureDisplay.Number(at.Bound)}. Ctrl-C shows the best so far.");
         var options =
@@ -84,9 +84,9 @@ internal sealed class PlanCommand(CommandInput input)
         if (toOutput)
             return CodeOf(plan, interruption);
         if (input.Json)
-            PlanJson.Write(_around.Output, plan, explanation);
+            PlanJson.Write(_process.Output, plan, explanation);
         else
-            SheetPrinter.Print(_around, sheet => PlanPage.Write(sheet, rig, plan, explanation, writeTo));
+            SheetPrinter.Print(_process, sheet => PlanPage.Write(sheet, rig, plan, explanation, writeTo));
         return CodeOf(plan, interruption);
     }
 
@@ -96,10 +96,10 @@ internal sealed class PlanCommand(CommandInput input)
     /// <summary>Writes the rig in the place of the answer, and says aside what is not fed.</summary>
     private void WriteOut(string planned, ValueList<string> unfed)
     {
-        _around.Output.Write(Encoding.UTF8.GetBytes(planned));
-        _around.Output.Flush();
+        _process.Output.Write(Encoding.UTF8.GetBytes(planned));
+        _process.Output.Flush();
         if (unfed.Count > 0)
-            _around.Error.WriteLine($"loadmark: not fed: {TerminalText.Neutral(string.Join(", ", unfed.Items))}.");
+            _process.Error.WriteLine($"loadmark: not fed: {TerminalText.Neutral(string.Join(", ", unfed.Items))}.");
     }
 
     /// <summary>The text of the rig with the wiring put into it, comments kept; null, with the reason, where that cannot be done.</summary>

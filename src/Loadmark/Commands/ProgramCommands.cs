@@ -15,6 +15,7 @@ internal static class ProgramCommands
         Run = static input => new PageCommand(input).Run(),
         Commands =
         [
+            new(QuestionSpecs.Ask.Name, static () => AskCommand.Spec),
             new(QuestionSpecs.Check.Name, static () => CheckCommand.Spec),
             new(QuestionSpecs.Plan.Name, static () => PlanCommand.Spec),
             new(QuestionSpecs.Buy.Name, static () => BuyCommand.Spec),

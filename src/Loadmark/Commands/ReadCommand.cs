@@ -10,7 +10,7 @@ namespace Loadmark.Commands;
 /// <summary><c>loadmark read</c>: what does this nameplate say?</summary>
 internal sealed class ReadCommand(CommandInput input)
 {
-    private readonly ProcessContext _around = input.Process;
+    private readonly ProcessContext _process = input.Process;
 
     /// <summary>What the command is called, takes and does.</summary>
     public static CommandSpec Spec { get; } = new()
@@ -45,12 +45,12 @@ internal sealed class ReadCommand(CommandInput input)
 
         if (texts.Count == 0)
         {
-            _around.Error.WriteLine("loadmark: standard input has no line with text in it.");
+            _process.Error.WriteLine("loadmark: standard input has no line with text in it.");
             return ExitCode.Unreadable;
         }
 
         if (input.Json)
-            NameplateJson.Write(_around.Output, texts);
+            NameplateJson.Write(_process.Output, texts);
         else
             Print(texts);
         return ExitCode.Fine;
@@ -58,7 +58,7 @@ internal sealed class ReadCommand(CommandInput input)
 
     private void AddLines(List<string> texts)
     {
-        using var lines = new StreamReader(_around.Input(), _around.InputEncoding);
+        using var lines = new StreamReader(_process.Input(), _process.InputEncoding);
         while (lines.ReadLine() is { } line)
         {
             if (!string.IsNullOrWhiteSpace(line))
@@ -66,7 +66,7 @@ internal sealed class ReadCommand(CommandInput input)
         }
     }
 
-    private void Print(List<string> texts) => SheetPrinter.Print(_around, sheet =>
+    private void Print(List<string> texts) => SheetPrinter.Print(_process, sheet =>
     {
         for (var index = 0; index < texts.Count; index++)
         {

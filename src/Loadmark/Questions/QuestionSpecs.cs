@@ -50,8 +50,26 @@ internal static class QuestionSpecs
         Example = "load",
     };
 
+    /// <summary>Whether loads hang on one lead.</summary>
+    public static OptionSpec Chain { get; } = new(
+        "chain", OptionKind.Flag, "All loads hang on one lead with several plugs; without it each has an outlet, where there are several.")
+    { Example = "true" };
+
+    /// <summary>The mains.</summary>
+    public static OptionSpec Mains { get; } = new("mains", OptionKind.Text, "The mains where it is played, such as \"230 V 50 Hz\".")
+    {
+        Placeholder = "VOLTS",
+        Example = "230 V 50 Hz",
+    };
+
     /// <summary>What does a label say?</summary>
     public static QuestionSpec Read { get; } = new("read", "what does this nameplate say?");
+
+    /// <summary>May this be plugged in?</summary>
+    public static QuestionSpec Ask { get; } = new("ask", "may I plug this in; and if there is nothing to plug into, what would do?")
+    {
+        Options = [Chain, Mains],
+    };
 
     /// <summary>Is a rig fine as wired?</summary>
     public static QuestionSpec Check { get; } = new("check", "as wired: is it safe, does it run, what is left?") { Options = [AlsoStartUp] };

@@ -97,7 +97,7 @@ internal static class ColdAddresses
     private static async Task BackToTheRigsAsync(IPage page)
     {
         await page.GetByRole(AriaRole.Link, new() { Name = "Back to the rigs" }).ClickAsync();
-        await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "What is on the bench?" })).ToBeVisibleAsync();
+        await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "May I plug this in?" })).ToBeVisibleAsync();
     }
 
     private static async Task FindGearAsync(IPage page)

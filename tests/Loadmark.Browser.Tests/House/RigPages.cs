@@ -17,7 +17,7 @@ internal static class RigPages
     public static async Task OpenRigsAsync(this IPage page)
     {
         await page.GotoAsync("/");
-        await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "What is on the bench?" })).ToBeVisibleAsync();
+        await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "May I plug this in?" })).ToBeVisibleAsync();
         await Expect(page.Locator(".riglist li").First).ToBeVisibleAsync();
         await page.WaitForFilesAsync();
     }

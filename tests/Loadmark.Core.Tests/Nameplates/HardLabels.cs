@@ -80,8 +80,10 @@ internal static class HardLabels
         AC adaptor 9V DC 100mA  =>  dc [9 V 100 mA 0.9 W] derived watts
         AC ADAPTER MODEL AD-9 INPUT:AC120V 60Hz 4W OUTPUT:DC9V 200mA  =>  dc [9 V 200 mA 1.8 W] mains(120 V 60 Hz 4 W) derived watts «MODEL AD-9»
         AC/DC ADAPTOR INPUT: 230V~ 50Hz 45mA OUTPUT: 9V⎓ 300mA 2.7VA  =>  dc [9 V 300 mA 2.7 W 2.7 VA] mains(230 V 50 Hz 45 mA) derived watts
-        Power supply PSU DC 9V 1A Switching  =>  dc [9 V 1 A 9 W] derived watts «Switching»
-        SWITCHING ADAPTER MODEL: HR-0901000 INPUT: 100-240VAC 50/60Hz 0.35A MAX OUTPUT: 9.0VDC 1.0A  =>  dc [9 V 1 A 9 W] mains(100 V to 240 V 50 Hz to 60 Hz 350 mA) derived watts «SWITCHING ADAPTER MODEL: HR-0901000»
+        Power supply PSU DC 9V 1A Switching  =>  dc [9 V 1 A 9 W] regulated yes derived watts
+        switch-mode adaptor, output 9V DC 500mA  =>  dc [9 V 500 mA 4.5 W] regulated yes derived watts
+        switched mode supply 9V DC 500mA  =>  dc [9 V 500 mA 4.5 W] regulated yes derived watts
+        SWITCHING ADAPTER MODEL: HR-0901000 INPUT: 100-240VAC 50/60Hz 0.35A MAX OUTPUT: 9.0VDC 1.0A  =>  dc [9 V 1 A 9 W] regulated yes mains(100 V to 240 V 50 Hz to 60 Hz 350 mA) derived watts «MODEL: HR-0901000»
         I/P: 100-240V~50/60Hz 0.5A O/P: 9V⎓2A 18W MAX  =>  dc [9 V 2 A 18 W] mains(100 V to 240 V 50 Hz to 60 Hz 500 mA)
         PRI: 230V~ 50Hz 10VA SEC: 12V~ 800mA 9.6VA  =>  ac [12 V 800 mA 9.6 VA] mains(230 V 50 Hz 10 VA)
         Eingang: 230V~ 50Hz 30mA Ausgang: 9V⎓ 100mA  =>  dc [9 V 100 mA 0.9 W] mains(230 V 50 Hz 30 mA) derived watts

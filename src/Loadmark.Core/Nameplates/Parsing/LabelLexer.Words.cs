@@ -89,6 +89,8 @@ internal ref partial struct LabelLexer
                 _tokens[_count - 1] = _tokens[_count - 1] with { Sign = Sign.Ampere, End = end, Value = 1e-3m };
                 _spaced = false;
                 return;
+            case "mode" when LexSwitchMode(end):
+                return;
             case "don" or "doesn" or "isn" or "can" when At(end) == '\'' && LowerAt(end + 1) == 't' && !IsWordPart(end + 2):
                 Add(Sign.Not, start, end);
                 return;
@@ -211,6 +213,20 @@ internal ref partial struct LabelLexer
         }
 
         return false;
+    }
+
+    /// <summary>"Switch-mode", "switching mode": such a supply is regulated (common practice, no source).</summary>
+    private bool LexSwitchMode(int end)
+    {
+        var at = _count - 1;
+        if (at > 0 && _tokens[at].Sign is Sign.Dash or Sign.Point)
+            at--;
+        if (at < 0 || _lower[_tokens[at].Start.._tokens[at].End] is not ("switch" or "switched" or "switching"))
+            return false;
+        _count = at + 1;
+        _tokens[at] = _tokens[at] with { Sign = Sign.Regulated, End = end };
+        _spaced = false;
+        return true;
     }
 
     /// <summary>After "C-" or "C+" nothing may go on: more lines or a sign make it a drawing. "C-neg" says its sign in full.</summary>

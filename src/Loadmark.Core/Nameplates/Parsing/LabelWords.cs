@@ -41,7 +41,7 @@ internal static partial class LabelWords
         "inrush" or "surge" or "peak" => Sign.Aside,
         "total" or "totals" or "sum" or "summe" or "combined" or "altogether" or "gesamt" or "insgesamt" or "totale" or "合計" => Sign.Total,
         "regulated" or "stabilised" or "stabilized" or "geregelt" or "stabilisiert" or "stabilisé" or "régulé" or "regulado" or "estabilizado"
-            or "stabilizzato" or "gestabiliseerd" => Sign.Regulated,
+            or "stabilizzato" or "gestabiliseerd" or "smps" or "switchmode" or "switch-mode" or "switching" or "schaltnetzteil" => Sign.Regulated,
         "unregulated" or "unstabilised" or "unstabilized" or "nonregulated" or "ungeregelt" => Sign.Unregulated,
         "isolated" or "isoliert" or "isolé" or "isolée" or "isolées" or "isolés" or "aislado" or "aisladas" or "aislados" or "isolato" or "isolate"
             or "isolati" or "isolado" or "isoladas" or "geïsoleerd" or "絶縁" => Sign.Isolated,

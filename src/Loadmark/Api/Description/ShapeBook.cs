@@ -20,6 +20,7 @@ internal sealed class ShapeBook(OpenApiDocument document)
         foreach (var body in RequestBodies.All)
             book.Add(body.Name, BodyOf(body));
         book.Add("Readings", SchemaShape.List("One reading for each text, in the order given.", book.Of(NameplateJson.Reading)));
+        book.Of(AskJson.Answer);
         book.Of(CheckJson.Check);
         book.Of(CheckJson.Fault);
         book.Of(BuyJson.Purchases);

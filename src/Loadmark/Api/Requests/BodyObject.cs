@@ -99,7 +99,12 @@ internal sealed class BodyObject
     /// <param name="refusal">What is wrong with them; null where nothing is.</param>
     public IReadOnlyList<string>? Texts(BodyMember member, out Problem? refusal)
     {
-        var list = _values[member.Name];
+        if (!_values.TryGetValue(member.Name, out var list) || (member.IsOptional && list.ValueKind == JsonValueKind.Null))
+        {
+            refusal = null;
+            return [];
+        }
+
         var texts = list.ValueKind == JsonValueKind.Array ? list.EnumerateArray().Select(TextOf).ToList() : null;
         var fits = texts is not null && texts.TrueForAll(static text => text is not null);
         refusal = fits ? null : Wrong($"{member.Name} has to be a list of texts.");

@@ -12,6 +12,14 @@ internal static class RequestBodies
     /// <summary>The member for a price list.</summary>
     public static BodyMember Prices { get; } = new("prices", "The price list's text: CSV, one supply a line (docs/price-list.md).");
 
+    /// <summary>The member for things that draw.</summary>
+    public static BodyMember Loads { get; } = new("loads", "What each pedal says, a label with a name before it or without.") { IsList = true };
+
+    /// <summary>The member for things that give.</summary>
+    public static BodyMember Supplies { get; } = new(
+        "supplies", "What each adaptor or supply says; left out, the answer is what would do.")
+    { IsList = true, IsOptional = true };
+
     /// <summary>The member for a running current.</summary>
     public static BodyMember Run { get; } = new("run", "The running current: 212 mA.") { IsOptional = true };
 
@@ -38,6 +46,9 @@ internal static class RequestBodies
     public static BodyShape WhatTheMeterShowed { get; } = new(
         "WhatTheMeterShowed", "What a meter showed of a load: run or start, or both.", [Run, Start, Meter, Note]);
 
+    /// <summary>What is to be plugged in, and into what.</summary>
+    public static BodyShape WhatToPlugIn { get; } = new("WhatToPlugIn", "What is to be plugged in, and into what.", [Loads, Supplies]);
+
     /// <summary>All of them, for the description.</summary>
-    public static IReadOnlyList<BodyShape> All { get; } = [TextsToRead, RigAndPrices, WhatTheMeterShowed];
+    public static IReadOnlyList<BodyShape> All { get; } = [TextsToRead, WhatToPlugIn, RigAndPrices, WhatTheMeterShowed];
 }
