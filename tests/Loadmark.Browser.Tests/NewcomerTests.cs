@@ -47,7 +47,7 @@ public sealed class NewcomerTests(SharedBrowser browser, ServedPage served, ITes
         await walk.ToAsync(parts.GetByRole(AriaRole.Link, new() { Name = "Findings" }), backwards: true);
         await walk.PressAsync("Enter");
         await page.WaitForPartAsync("");
-        await Expect(page.GetByText("Find out first: the polarity of preamp-1 is not known.")).ToBeVisibleAsync();
+        await Expect(page.GetByRole(AriaRole.Region, new() { Name = "Findings" }).GetByText("Find out first: the polarity of preamp-1 is not known.")).ToBeVisibleAsync();
 
         output.WriteLine($"Tab was pressed {walk.Tabs} times: {string.Join("; ", walk.Steps.Select(static step => $"{step.Tabs} to {step.To}"))}");
         Assert.Empty(walk.Unseen);
