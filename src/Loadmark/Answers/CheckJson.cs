@@ -85,7 +85,10 @@ internal static class CheckJson
                 .Flag("headroomIsDefault", static check => check.HeadroomIsDefault, "Whether the rig does not say its headroom.")
                 .List("untold", static check => check.Untold, Untold, "What the rules cannot tell, and why."),
             static answer => answer.Result!)
-        .Include(Asked, static answer => answer);
+        .Include(Asked, static answer => answer)
+        .List(
+            "questions", static answer => answer.Questions, QuestionsJson.Question,
+            "What is worth asking about the rig, those first whose answer could lead to the worst.");
 
     /// <summary>Writes the answers, at least one, and a line end.</summary>
     public static void Write(Stream output, IReadOnlyList<CheckAnswer> answers)

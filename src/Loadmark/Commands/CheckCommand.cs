@@ -1,5 +1,6 @@
 using Loadmark.Answers;
 using Loadmark.CommandLines;
+using Loadmark.Core.OpenQuestions;
 using Loadmark.Hosting;
 using Loadmark.Questions;
 using Loadmark.Sheets;
@@ -63,8 +64,8 @@ internal sealed class CheckCommand(CommandInput input)
     {
         if (answers.Length > 1)
             ManyRigsPage.Write(sheet, answers);
-        else if (answers[0].Result is { } result)
-            OneRigPage.Write(sheet, result);
+        else if (answers[0].Result is not null)
+            OneRigPage.Write(sheet, answers[0]);
     });
 
     private CheckAnswer[] CheckAll(IReadOnlyList<string> paths)
@@ -81,7 +82,7 @@ internal sealed class CheckCommand(CommandInput input)
     {
         var reading = input.Rigs.Read(path);
         return reading.Rig is { } rig
-            ? new CheckAnswer(path, input.Check(rig, input.Has(QuestionSpecs.AlsoStartUp)), [])
+            ? new CheckAnswer(path, input.Check(rig, input.Has(QuestionSpecs.AlsoStartUp)), []) { Questions = QuestionSearch.Of(rig) }
             : new CheckAnswer(path, null, reading.Errors);
     }
 }

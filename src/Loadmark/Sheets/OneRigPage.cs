@@ -1,3 +1,4 @@
+using Loadmark.Answers;
 using Loadmark.Core.Checks;
 using Loadmark.Core.Display;
 
@@ -9,8 +10,11 @@ internal static class OneRigPage
     private const int Indent = 2;
 
     /// <summary>Writes the page.</summary>
-    public static void Write(Sheet sheet, CheckResult result)
+    /// <param name="sheet">The page.</param>
+    /// <param name="answer">What came of checking it; it could be read.</param>
+    public static void Write(Sheet sheet, CheckAnswer answer)
     {
+        var result = answer.Result!;
         VerdictBlock.Write(sheet, result);
         FindingsBlock.Write(sheet, result);
         OutletTable.Write(sheet, result);
@@ -20,6 +24,7 @@ internal static class OneRigPage
         var origin = result.HeadroomIsDefault ? "default: the rig gives none" : "as the rig asks";
         sheet.BlankLine();
         sheet.Wrap($"Headroom: {FigureDisplay.Percent(result.Headroom)} of each limit is to stay free ({origin}).", 0).EndLine();
+        QuestionsBlock.Write(sheet, answer.Questions);
         Cautions.Write(sheet);
     }
 

@@ -1,8 +1,9 @@
 using Loadmark.Answers;
 using Loadmark.Api.Execution;
 using Loadmark.Api.Requests;
-using Loadmark.Simulation;
+using Loadmark.Core.OpenQuestions;
 using Loadmark.Questions;
+using Loadmark.Simulation;
 using Loadmark.Web.Problems;
 
 namespace Loadmark.Api.Questions;
@@ -32,7 +33,7 @@ internal sealed class CheckQuestion : IQuestion
         return new Computation((_, cancellation) =>
         {
             var check = RigAnalysis.Of(rig, depth, cancellation).Check;
-            return AnswerBytes.Of(output => CheckJson.Write(output, [new CheckAnswer(request.File, check, [])]));
+            return AnswerBytes.Of(output => CheckJson.Write(output, [new CheckAnswer(request.File, check, []) { Questions = QuestionSearch.Of(rig, cancellation) }]));
         });
     }
 }

@@ -1,0 +1,120 @@
+using Loadmark.Core.Checks;
+using Loadmark.Core.Display;
+using Loadmark.Core.Gear;
+using Loadmark.Core.Nameplates;
+using Loadmark.Core.Ratings;
+using Loadmark.Core.Rigs;
+
+namespace Loadmark.Core.OpenQuestions;
+
+/// <summary>What could be asked about the supplies and outlets that something is plugged into.</summary>
+internal static class SupplyDrafts
+{
+    /// <summary>Voltages that outlets commonly give, the most common first (common practice, no source).</summary>
+    private static readonly string[] CommonVoltages = ["9 V DC", "12 V DC", "18 V DC", "9 V AC"];
+
+    /// <summary>The drafts.</summary>
+    /// <param name="rig">The rig.</param>
+    public static IEnumerable<QuestionDraft> Of(WiredRig rig)
+    {
+        foreach (var supply in rig.Supplies)
+        {
+            var id = supply.Supply.Id;
+            List<WiredOutlet> used = [.. rig.Outlets.Items.Where(outlet => outlet.Rating.Supply.Id == id && outlet.Feeds.Count > 0)];
+            if (used.Count == 0)
+                continue;
+            if (supply.Regulated is null)
+                yield return OfSupply(
+                    QuestionTopic.Regulated, "regulated", id, $"Is {id} regulated?", ("regulated", true), ("not regulated", false),
+                    static (one, answer) => one with { Regulated = answer });
+            if (supply.Supply.Outlets.Count > 1 && used.Exists(static outlet => outlet.Rating.Isolated.IsAssumed))
+                yield return OfSupply(
+                    QuestionTopic.Isolated, "isolated", id, $"Has each outlet of {id} a return of its own (isolated)?", ("not isolated", false),
+                    ("isolated", true), static (one, answer) => one with { Isolated = answer });
+            if (Names(used, static outlet => outlet.Form.Value == SupplyForm.Direct && outlet.Polarity.IsAssumed) is { Count: > 0 } unmarked)
+                yield return Polarity(id, unmarked, rig);
+            foreach (var outlet in used)
+            {
+                if (outlet.Volts is null)
+                    yield return Printed(QuestionTopic.Voltage, $"What voltage does {outlet.Name} give?", outlet.Rating, CommonVoltages);
+                else if (outlet.Rating.Form.IsAssumed && outlet.Rating.Modes.Length == 1)
+                    yield return Printed(
+                        QuestionTopic.Form, $"Does {outlet.Name} give direct or alternating current?", outlet.Rating, ["DC", "AC"]);
+            }
+        }
+
+        foreach (var feed in rig.Feeds.Items.Where(static feed => feed is { Outlets: [{ SettingIsStated: false }], Joined: Joint.None }))
+            yield return Setting(feed);
+    }
+
+    private static ValueList<string> Names(List<WiredOutlet> outlets, Func<OutletRating, bool> isAsked) =>
+        [.. outlets.Where(outlet => isAsked(outlet.Rating)).Select(static outlet => outlet.Name)];
+
+    private static QuestionDraft OfSupply(
+        QuestionTopic topic, string key, string id, string text, (string Words, bool Value) usual, (string Words, bool Value) other,
+        Func<Supply, bool, Supply> change)
+    {
+        return new([id], IsOfEach: false, about => new OpenQuestion(topic, about, key, text, [Answer(usual), Answer(other)]));
+
+        PossibleAnswer Answer((string Words, bool Value) answer) => new(
+            answer.Words,
+            $"{id}: {{ {key}: {(answer.Value ? "true" : "false")} }}",
+            rig => rig.WithSupply(id, supply => change(supply, answer.Value)));
+    }
+
+    private static QuestionDraft Polarity(string id, ValueList<string> names, WiredRig rig)
+    {
+        return new(names, IsOfEach: false, some => new OpenQuestion(
+            QuestionTopic.Polarity,
+            some,
+            "polarity",
+            $"Which polarity does the label of {id} show for {Phrases.List(some)}?",
+            [Answer(some, Gear.Polarity.CentreNegative), Answer(some, Gear.Polarity.CentrePositive)]));
+
+        PossibleAnswer Answer(ValueList<string> some, Polarity polarity) => new(
+            PolarityText.Of(polarity),
+            string.Join(
+                "; ",
+                some.Items.Select(name => LineOf(
+                    rig.Outlets.Items.First(outlet => outlet.Name == name).Rating.Outlet, $"polarity: {PolarityText.Of(polarity)}", id))),
+            to => to.WithOutlets(some, outlet => outlet with { Polarity = polarity }));
+    }
+
+    /// <summary>A question that the outlet's label should answer: each answer is what the label lacks, put behind it.</summary>
+    private static QuestionDraft Printed(QuestionTopic topic, string text, OutletRating outlet, string[] missing)
+    {
+        var label = outlet.Outlet.Label.Text.Length > 0 || topic == QuestionTopic.Voltage ? outlet.Outlet.Label.Text : FigureDisplay.Printed(outlet.Modes[0].Volts);
+        return new([outlet.Name], IsOfEach: false, about => new OpenQuestion(
+            topic,
+            about,
+            "label",
+            text,
+            [
+                .. missing.Select(piece => new PossibleAnswer(
+                    piece.Replace("DC", "d.c.", StringComparison.Ordinal).Replace("AC", "a.c.", StringComparison.Ordinal),
+                    $"{outlet.Supply.Id}: {{ outlets: {{ {outlet.Outlet.Id}: \"{$"{label} {piece}".Trim()}\" }} }}",
+                    rig => rig.WithOutlets(about, one => one with { Label = NameplateReader.Read($"{label} {piece}".Trim()) }))),
+            ]));
+    }
+
+    private static QuestionDraft Setting(WiredFeed feed)
+    {
+        var outlet = feed.Outlets[0];
+        var settings = outlet.Rating.Modes.Select(static mode => mode.Volts).Where(static volts => volts is { IsSingle: true }).Select(static volts => volts!.Value.Low)
+            .Distinct().OrderByDescending(volts => volts == outlet.Volts);
+        return new([outlet.Name], IsOfEach: false, about => new OpenQuestion(
+            QuestionTopic.Setting,
+            about,
+            "at",
+            $"How is {outlet.Name} set?",
+            [
+                .. settings.Select(volts => new PossibleAnswer(
+                    FigureDisplay.Printed<Volt>(volts),
+                    $"- {{ from: {outlet.Name}, at: {volts}, to: [{string.Join(", ", feed.Feed.To)}] }}",
+                    rig => rig with { Wired = (ValueList<Feed>?)[.. rig.Wired!.Value.Items.Select((one, place) => place == feed.Index ? one with { At = [volts] } : one)] })),
+            ]));
+    }
+
+    private static string LineOf(Outlet outlet, string added, string supply) =>
+        $"{supply}: {{ outlets: {{ {outlet.Id}: {{ {(outlet.Label.Text.Length > 0 ? $"label: \"{outlet.Label.Text}\", " : "")}{added} }} }} }}";
+}
