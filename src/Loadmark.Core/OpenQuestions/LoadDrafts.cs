@@ -30,12 +30,14 @@ internal static class LoadDrafts
         {
             if (!load.Voltage.IsKnown)
                 yield return Voltage(load.Id);
-            else if (load.Form.IsAssumed && !load.TakesEitherForm)
-                yield return Form(load.Id, load.Voltage.Value);
+            else if (!load.Form.IsKnown && !load.TakesEitherForm)
+                yield return Form([load]);
             if (load.Running is null || load.StandIn is not null || load.DrawIsUnclear)
                 yield return Draw(load);
         }
 
+        if (loads.Where(static load => load is { Voltage.IsKnown: true, Form.Origin: Origin.Assumed, TakesEitherForm: false }).ToList() is { Count: > 0 } formless)
+            yield return Form(formless);
         var shared = rig.Returns.Items.Where(static group => group.Loads.Count > 1).SelectMany(static group => group.Loads)
             .Where(static load => !load.IsFedSupply).Select(static load => load.Rating).Distinct().ToList();
         if (shared.Where(static load => load.Ground.IsAssumed).Select(static load => load.Id).ToList() is { Count: > 0 } grounds)
@@ -44,61 +46,70 @@ internal static class LoadDrafts
             yield return Kind([.. kinds], rig.Rig);
     }
 
-    private static QuestionDraft Polarity(ValueList<string> loads) => Each(
+    private static QuestionDraft Polarity(ValueList<string> loads) => QuestionDraft.OfEach(
         QuestionTopic.Polarity,
         "polarity",
         loads,
         static some => some is [var only]
             ? $"Which polarity does the drawing beside the jack of {only} show?"
             : $"Does the drawing beside the jack of any of these show centre positive: {Phrases.List(some)}?",
-        ("centre negative", "centre positive"),
-        static (load, isUsual) => load with { Polarity = isUsual ? Gear.Polarity.CentreNegative : Gear.Polarity.CentrePositive });
+        ("none: all centre negative", "centre negative", "centre positive"),
+        static (id, isUsual) => $"{id}: {{ polarity: {(isUsual ? "centre negative" : "centre positive")} }}",
+        static (rig, ids, isUsual) => rig.WithLoads(
+            ids, load => load with { Polarity = isUsual ? Gear.Polarity.CentreNegative : Gear.Polarity.CentrePositive }));
 
-    private static QuestionDraft Ground(ValueList<string> loads) => Each(
+    private static QuestionDraft Ground(ValueList<string> loads) => QuestionDraft.OfEach(
         QuestionTopic.Ground,
         "ground",
         loads,
         static some => some is [var only]
             ? $"Is {only} an old circuit with positive ground?"
             : $"Is any of these an old circuit with positive ground: {Phrases.List(some)}?",
-        ("negative", "positive"),
-        static (load, isUsual) => load with { Ground = isUsual ? GroundSide.Negative : GroundSide.Positive },
-        ("negative ground", "positive ground"));
+        ("none: all negative ground", "negative ground", "positive ground"),
+        static (id, isUsual) => $"{id}: {{ ground: {(isUsual ? "negative" : "positive")} }}",
+        static (rig, ids, isUsual) => rig.WithLoads(ids, load => load with { Ground = isUsual ? GroundSide.Negative : GroundSide.Positive }));
 
     private static QuestionDraft Kind(ValueList<string> loads, Rig rig)
     {
         var kinds = rig.Loads.Items.ToDictionary(static load => load.Id, static load => load.Kind?.Text, StringComparer.Ordinal);
-        return new QuestionDraft(loads, IsOfEach: true, some => new OpenQuestion(
+        return QuestionDraft.OfEach(
             QuestionTopic.Kind,
-            some,
             "kind",
-            some is [var only] ? $"Is {only} digital?" : $"Is any of these digital: {Phrases.List(some)}?",
-            [
-                Answer(some, some.Count == 1 ? "not digital" : "none of them", "analog"),
-                .. some.Items.Select(id => Answer([id], some.Count == 1 ? "digital" : $"{id} is digital", "digital")),
-            ]));
+            loads,
+            static some => some is [var only] ? $"Is {only} digital?" : $"Is any of these digital: {Phrases.List(some)}?",
+            ("none of them", "not digital", "digital"),
+            (id, isUsual) => $"{id}: {{ kind: {TextOf(id, isUsual)} }}",
+            (to, ids, isUsual) => to.WithLoads(ids, load => load with { Kind = new LoadKind(TextOf(load.Id, isUsual)) }));
 
-        PossibleAnswer Answer(ValueList<string> ids, string words, string kind) => new(
-            words,
-            string.Join(", ", ids.Items.Select(id => $"{id}: {{ kind: {TextOf(id, kind)} }}")),
-            to => to.WithLoads(ids, load => load with { Kind = new LoadKind(TextOf(load.Id, kind)) }));
+        string TextOf(string id, bool isUsual)
+        {
+            var word = isUsual ? "analog" : "digital";
+            return kinds[id] is { } before ? $"{word} {before}" : word;
+        }
+    }
 
-        string TextOf(string id, string kind) => kinds[id] is { } before ? $"{kind} {before}" : kind;
+    /// <summary>Those of which the trade takes direct current for granted are asked about together.</summary>
+    private static QuestionDraft Form(List<LoadRating> loads)
+    {
+        var volts = loads.ToDictionary(static load => load.Id, static load => TextOf(load.Voltage.Value), StringComparer.Ordinal);
+        return QuestionDraft.OfEach(
+            QuestionTopic.Form,
+            "voltage",
+            [.. loads.Select(static load => load.Id)],
+            static some => some is [var only]
+                ? $"Is {only} made for direct or for alternating current?"
+                : $"Is any of these made for alternating current: {Phrases.List(some)}?",
+            ("none: all d.c.", "d.c.", "a.c."),
+            (id, isUsual) => $"{id}: {{ voltage: {TextFor(id, isUsual)} }}",
+            (rig, ids, isUsual) => rig.WithLoads(ids, load => load with { Voltage = NameplateReader.Read(TextFor(load.Id, isUsual)) }));
+
+        string TextFor(string id, bool isUsual) => $"{volts[id]} {(isUsual ? "DC" : "AC")}";
+
+        static string TextOf(QuantityRange<Volt> volts) => volts.IsSingle ? $"{volts.Low}" : $"{volts.Low.ToNumberString()}-{volts.High}";
     }
 
     private static QuestionDraft Voltage(string id) => new([id], IsOfEach: false, about => new OpenQuestion(
         QuestionTopic.Voltage, about, "voltage", $"What voltage does the label of {id} print?", [.. CommonVoltages.Select(text => Typed(id, text))]));
-
-    private static QuestionDraft Form(string id, QuantityRange<Volt> volts)
-    {
-        var text = volts.IsSingle ? $"{volts.Low}" : $"{volts.Low.ToNumberString()}-{volts.High}";
-        return new([id], IsOfEach: false, about => new OpenQuestion(
-            QuestionTopic.Form,
-            about,
-            "voltage",
-            $"Is {id} made for direct or for alternating current?",
-            [Typed(id, $"{text} DC") with { Words = "d.c." }, Typed(id, $"{text} AC") with { Words = "a.c." }]));
-    }
 
     private static PossibleAnswer Typed(string id, string text) => new(
         text.Replace("DC", "d.c.", StringComparison.Ordinal).Replace("AC", "a.c.", StringComparison.Ordinal),
@@ -121,32 +132,5 @@ internal static class LoadDrafts
                     $"{load.Id}: {{ current: {amps} }}",
                     rig => rig.WithLoads(about, one => one with { Current = amps }))),
             ]));
-    }
-
-    /// <summary>A question with two answers that several loads may be asked at once, the usual answer first.</summary>
-    private static QuestionDraft Each(
-        QuestionTopic topic,
-        string key,
-        ValueList<string> loads,
-        Func<ValueList<string>, string> text,
-        (string Usual, string Other) typed,
-        Func<Load, bool, Load> change,
-        (string Usual, string Other)? said = null)
-    {
-        var words = said ?? typed;
-        return new QuestionDraft(loads, IsOfEach: true, some => new OpenQuestion(
-            topic,
-            some,
-            key,
-            text(some),
-            [
-                Answer(some, some.Count == 1 ? words.Usual : $"none: all {words.Usual}", isUsual: true),
-                .. some.Items.Select(id => Answer([id], some.Count == 1 ? words.Other : $"{id}: {words.Other}", isUsual: false)),
-            ]));
-
-        PossibleAnswer Answer(ValueList<string> ids, string answer, bool isUsual) => new(
-            answer,
-            string.Join(", ", ids.Items.Select(id => $"{id}: {{ {key}: {(isUsual ? typed.Usual : typed.Other)} }}")),
-            rig => rig.WithLoads(ids, load => change(load, isUsual)));
     }
 }

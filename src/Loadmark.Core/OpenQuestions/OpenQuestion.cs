@@ -11,6 +11,11 @@ namespace Loadmark.Core.OpenQuestions;
 /// <param name="Answers">Answers, at least two, the usual one first. Where a figure is asked for, those that are common.</param>
 public sealed record OpenQuestion(QuestionTopic Topic, ValueList<string> About, string Key, string Text, ValueList<PossibleAnswer> Answers)
 {
+    /// <summary>
+    /// The rig that the answers were tried on: with the usual answers to everything else that is not known, or as it stands. Null before that.
+    /// </summary>
+    public Rig? TriedOn { get; init; }
+
     /// <summary>The worst that an answer could lead to.</summary>
     public Severity Worst => Answers.Items.Max(static answer => answer.LeadsTo);
 }

@@ -18,21 +18,19 @@ internal static class PlugDrafts
             .. rig.Outlets.Items.Where(static outlet => outlet is { Feeds.Count: > 0, Rating.Plug.IsAssumed: true }).Select(static outlet => outlet.Name),
         ];
         if (names.Count > 0)
-            yield return new QuestionDraft(names, IsOfEach: true, Ask);
+            yield return QuestionDraft.OfEach(
+                QuestionTopic.Plug,
+                "plug",
+                names,
+                static some => some is [var only]
+                    ? $"Which plug does {only} take?"
+                    : $"Has any of these another plug than {Plug.Common}: {Phrases.List(some)}?",
+                ($"none: all {Plug.Common}", Plug.Common.Name, Plug.WidePin.Name),
+                static (name, isUsual) => $"{name}: {{ plug: {(isUsual ? Plug.Common : Plug.WidePin)} }}",
+                static (to, some, isUsual) =>
+                {
+                    var plug = isUsual ? Plug.Common : Plug.WidePin;
+                    return to.WithLoads(some, load => load with { Plug = plug }).WithOutlets(some, outlet => outlet with { Plug = plug });
+                });
     }
-
-    private static OpenQuestion Ask(ValueList<string> some) => new(
-        QuestionTopic.Plug,
-        some,
-        "plug",
-        some is [var only] ? $"Which plug does {only} take?" : $"Has any of these another plug than {Plug.Common}: {Phrases.List(some)}?",
-        [
-            Answer(some, some.Count == 1 ? Plug.Common.Name : $"none: all {Plug.Common}", Plug.Common),
-            .. some.Items.Select(name => Answer([name], some.Count == 1 ? Plug.WidePin.Name : $"{name}: {Plug.WidePin}", Plug.WidePin)),
-        ]);
-
-    private static PossibleAnswer Answer(ValueList<string> names, string words, Plug plug) => new(
-        words,
-        string.Join(", ", names.Items.Select(name => $"{name}: {{ plug: {plug} }}")),
-        rig => rig.WithLoads(names, load => load with { Plug = plug }).WithOutlets(names, outlet => outlet with { Plug = plug }));
 }

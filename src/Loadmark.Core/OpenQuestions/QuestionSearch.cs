@@ -72,6 +72,7 @@ public static class QuestionSearch
             .ToHashSet(StringComparer.Ordinal);
         return question with
         {
+            TriedOn = rig,
             Answers =
             [
                 .. tried.Select(one => one.Answer with

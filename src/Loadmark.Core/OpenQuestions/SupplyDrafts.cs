@@ -36,11 +36,14 @@ internal static class SupplyDrafts
             foreach (var outlet in used)
             {
                 if (outlet.Volts is null)
-                    yield return Printed(QuestionTopic.Voltage, $"What voltage does {outlet.Name} give?", outlet.Rating, CommonVoltages);
-                else if (outlet.Rating.Form.IsAssumed && outlet.Rating.Modes.Length == 1)
-                    yield return Printed(
-                        QuestionTopic.Form, $"Does {outlet.Name} give direct or alternating current?", outlet.Rating, ["DC", "AC"]);
+                    yield return Voltage(outlet.Rating);
+                else if (!outlet.Rating.Form.IsKnown && outlet.Rating.Modes.Length == 1)
+                    yield return Form([outlet.Rating]);
             }
+
+            if (used.Where(static outlet => outlet is { Volts: not null, Rating: { Form.Origin: Origin.Assumed, Modes.Length: 1 } }).Select(static outlet => outlet.Rating).ToList() is
+                { Count: > 0 } formless)
+                yield return Form(formless);
         }
 
         foreach (var feed in rig.Feeds.Items.Where(static feed => feed is { Outlets: [{ SettingIsStated: false }], Joined: Joint.None }))
@@ -80,22 +83,48 @@ internal static class SupplyDrafts
             to => to.WithOutlets(some, outlet => outlet with { Polarity = polarity }));
     }
 
-    /// <summary>A question that the outlet's label should answer: each answer is what the label lacks, put behind it.</summary>
-    private static QuestionDraft Printed(QuestionTopic topic, string text, OutletRating outlet, string[] missing)
+    /// <summary>Each answer is what the outlet's label lacks, put behind it.</summary>
+    private static QuestionDraft Voltage(OutletRating outlet)
     {
-        var label = outlet.Outlet.Label.Text.Length > 0 || topic == QuestionTopic.Voltage ? outlet.Outlet.Label.Text : FigureDisplay.Printed(outlet.Modes[0].Volts);
         return new([outlet.Name], IsOfEach: false, about => new OpenQuestion(
-            topic,
+            QuestionTopic.Voltage,
             about,
             "label",
-            text,
+            $"What voltage does {outlet.Name} give?",
             [
-                .. missing.Select(piece => new PossibleAnswer(
-                    piece.Replace("DC", "d.c.", StringComparison.Ordinal).Replace("AC", "a.c.", StringComparison.Ordinal),
-                    $"{outlet.Supply.Id}: {{ outlets: {{ {outlet.Outlet.Id}: \"{$"{label} {piece}".Trim()}\" }} }}",
-                    rig => rig.WithOutlets(about, one => one with { Label = NameplateReader.Read($"{label} {piece}".Trim()) }))),
+                .. CommonVoltages.Select(volts => new PossibleAnswer(
+                    volts.Replace("DC", "d.c.", StringComparison.Ordinal).Replace("AC", "a.c.", StringComparison.Ordinal),
+                    LineOf(outlet, TextFor(volts)),
+                    rig => rig.WithOutlets(about, one => one with { Label = NameplateReader.Read(TextFor(volts)) }))),
             ]));
+
+        string TextFor(string volts) => $"{outlet.Outlet.Label.Text} {volts}".Trim();
     }
+
+    private static QuestionDraft Form(List<OutletRating> outlets)
+    {
+        var each = outlets.ToDictionary(static outlet => outlet.Name, StringComparer.Ordinal);
+        return QuestionDraft.OfEach(
+            QuestionTopic.Form,
+            "label",
+            [.. outlets.Select(static outlet => outlet.Name)],
+            static some => some is [var only]
+                ? $"Does {only} give direct or alternating current?"
+                : $"Does any of these give alternating current: {Phrases.List(some)}?",
+            ("none: all d.c.", "d.c.", "a.c."),
+            (name, isUsual) => LineOf(each[name], TextFor(each[name], isUsual)),
+            (rig, names, isUsual) => names.Items.Aggregate(
+                rig, (so, name) => so.WithOutlets([name], outlet => outlet with { Label = NameplateReader.Read(TextFor(each[name], isUsual)) })));
+
+        static string TextFor(OutletRating outlet, bool isUsual)
+        {
+            var label = outlet.Outlet.Label.Text.Length > 0 ? outlet.Outlet.Label.Text : FigureDisplay.Printed(outlet.Modes[0].Volts);
+            return $"{label} {(isUsual ? "DC" : "AC")}";
+        }
+    }
+
+    private static string LineOf(OutletRating outlet, string label) =>
+        $"{outlet.Supply.Id}: {{ outlets: {{ {outlet.Outlet.Id}: \"{label}\" }} }}";
 
     private static QuestionDraft Setting(WiredFeed feed)
     {

@@ -15,6 +15,9 @@ public sealed partial class QuestionsPart : ComponentBase
     /// <summary>Answers of one question that are shown at once.</summary>
     private const int MostAnswers = 6;
 
+    /// <summary>Questions that are shown at once.</summary>
+    private const int MostQuestions = 8;
+
     private readonly LatestOnly<IReadOnlyList<OpenQuestion>> _search = new();
     private IReadOnlyList<OpenQuestion> _questions = [];
     private Rig? _seen;

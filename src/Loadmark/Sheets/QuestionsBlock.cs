@@ -12,6 +12,9 @@ internal static class QuestionsBlock
     /// <summary>Answers of one question that are shown; a question about many things has one for each.</summary>
     private const int MostAnswers = 6;
 
+    /// <summary>Questions that are shown: who has answered these asks again.</summary>
+    private const int MostQuestions = 8;
+
     private static readonly string[] Numbers = ["", "One answer", "Two answers", "Three answers", "Four answers", "Five answers"];
 
     /// <summary>Writes the questions; nothing where there are none.</summary>
@@ -23,7 +26,7 @@ internal static class QuestionsBlock
             return;
         var number = questions.Count < Numbers.Length ? Numbers[questions.Count] : $"{questions.Count} answers";
         sheet.BlankLine().Line($"{number} would settle this:", SheetStyle.Strong);
-        foreach (var question in questions)
+        foreach (var question in questions.Take(MostQuestions))
         {
             sheet.PadTo(Indent).Wrap(question.Text, Indent).EndLine();
             foreach (var answer in question.Answers.Items.Take(MostAnswers))
@@ -37,6 +40,8 @@ internal static class QuestionsBlock
                 sheet.PadTo(AnswerIndent).Wrap($"and {question.Answers.Count - MostAnswers} answers more, alike", AnswerIndent, SheetStyle.Faint).EndLine();
         }
 
+        if (questions.Count > MostQuestions)
+            sheet.PadTo(Indent).Wrap($"and {questions.Count - MostQuestions} questions more, that could lead to nothing worse: --json has them all", Indent, SheetStyle.Faint).EndLine();
         sheet.BlankLine();
     }
 }

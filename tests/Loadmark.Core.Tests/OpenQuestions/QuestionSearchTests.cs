@@ -79,8 +79,8 @@ public sealed class QuestionSearchTests
         var question = Only(Chain(static load => load with { Kind = null }), static rig => rig with { Loads = [.. rig.Loads.Items.Select(static load => load with { Kind = null })] });
 
         Says(
-            question, QuestionTopic.Kind, "kind", ["delay-2", "drive-3"], ("none of them", Severity.Good), ("delay-2 is digital", Severity.Noise),
-            ("drive-3 is digital", Severity.Noise));
+            question, QuestionTopic.Kind, "kind", ["delay-2", "drive-3"], ("none of them", Severity.Good), ("delay-2: digital", Severity.Noise),
+            ("drive-3: digital", Severity.Noise));
         Assert.Equal("Is any of these digital: delay-2 and drive-3?", question.Text);
     }
 
@@ -170,8 +170,7 @@ public sealed class QuestionSearchTests
                 Assert.Equal(questions.Select(static question => question.Worst).OrderDescending(), questions.Select(static question => question.Worst));
                 foreach (var question in questions)
                 {
-                    var usual = questions.Where(other => other != question).Aggregate(rig, static (so, other) => other.Answers[0].Apply(so));
-                    Assert.True(Differ(question, rig) || Differ(question, usual), question.Text);
+                    Assert.True(Differ(question, question.TriedOn!), question.Text);
                     foreach (var answer in question.Answers)
                         Assert.DoesNotContain(
                             Ask(answer.Apply(rig)), next => next.Topic == question.Topic && question.About.Items.All(next.About.Items.Contains));
