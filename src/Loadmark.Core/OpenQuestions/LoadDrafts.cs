@@ -10,9 +10,6 @@ namespace Loadmark.Core.OpenQuestions;
 /// <summary>What could be asked about the loads that are plugged in.</summary>
 internal static class LoadDrafts
 {
-    /// <summary>Voltages that labels commonly print, the most common first (common practice, no source).</summary>
-    private static readonly string[] CommonVoltages = ["9 V DC", "12 V DC", "18 V DC", "9 V AC"];
-
     /// <summary>Currents as labels commonly print them, in mA, the middling one first (common practice, no source).</summary>
     private static readonly int[] CommonDraws = [100, 20, 300, 500];
 
@@ -109,12 +106,12 @@ internal static class LoadDrafts
     }
 
     private static QuestionDraft Voltage(string id) => new([id], IsOfEach: false, about => new OpenQuestion(
-        QuestionTopic.Voltage, about, "voltage", $"What voltage does the label of {id} print?", [.. CommonVoltages.Select(text => Typed(id, text))]));
+        QuestionTopic.Voltage, about, "voltage", $"What voltage does the label of {id} print?", [.. CommonVoltage.All.Select(volts => Typed(id, volts))]));
 
-    private static PossibleAnswer Typed(string id, string text) => new(
-        text.Replace("DC", "d.c.", StringComparison.Ordinal).Replace("AC", "a.c.", StringComparison.Ordinal),
-        $"{id}: {{ voltage: {text} }}",
-        rig => rig.WithLoads([id], load => load with { Voltage = NameplateReader.Read(text) }));
+    private static PossibleAnswer Typed(string id, CommonVoltage volts) => new(
+        volts.Words,
+        $"{id}: {{ voltage: {volts.Text} }}",
+        rig => rig.WithLoads([id], load => load with { Voltage = NameplateReader.Read(volts.Text) }));
 
     private static QuestionDraft Draw(LoadRating load)
     {

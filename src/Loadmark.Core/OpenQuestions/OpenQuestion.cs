@@ -17,5 +17,14 @@ public sealed record OpenQuestion(QuestionTopic Topic, ValueList<string> About, 
     public Rig? TriedOn { get; init; }
 
     /// <summary>The worst that an answer could lead to.</summary>
-    public Severity Worst => Answers.Items.Max(static answer => answer.LeadsTo);
+    public Severity Worst
+    {
+        get
+        {
+            var worst = Severity.Good;
+            foreach (var answer in Answers)
+                worst = answer.LeadsTo > worst ? answer.LeadsTo : worst;
+            return worst;
+        }
+    }
 }

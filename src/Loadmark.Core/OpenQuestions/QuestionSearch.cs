@@ -10,6 +10,8 @@ namespace Loadmark.Core.OpenQuestions;
 /// </summary>
 public static class QuestionSearch
 {
+    private static readonly Comparer<OpenQuestion> WorstFirst = Comparer<OpenQuestion>.Create(CompareWorstFirst);
+
     /// <summary>The questions, those first whose answer could lead to the worst; empty where nothing is plugged in.</summary>
     /// <param name="rig">The rig.</param>
     /// <param name="cancellation">Stops it; what was found so far is returned.</param>
@@ -25,12 +27,18 @@ public static class QuestionSearch
                 break;
 
             // What is unknown elsewhere can hide what an answer changes: it is tried with the usual answers to all else, then as the rig stands.
-            var usual = drafts.Where(other => other != draft).Aggregate(rig, static (so, other) => Usual(other, so));
+            var usual = drafts.Where(other => !ReferenceEquals(other, draft)).Aggregate(rig, static (so, other) => Usual(other, so));
             if ((Try(draft, usual) ?? Try(draft, rig)) is { } question && TakesAnswers(question, rig))
                 found.Add(question);
         }
 
-        return [.. found.OrderByDescending(static question => question.Worst).ThenBy(static question => question.Topic)];
+        return [.. found.Order(WorstFirst)];
+    }
+
+    private static int CompareWorstFirst(OpenQuestion? one, OpenQuestion? other)
+    {
+        var worse = other!.Worst - one!.Worst;
+        return worse != 0 ? worse : one.Topic - other.Topic;
     }
 
     private static List<QuestionDraft> Drafts(Rig rig)
@@ -58,39 +66,56 @@ public static class QuestionSearch
 
     private static OpenQuestion? Judged(OpenQuestion question, Rig rig)
     {
-        var tried = new List<(PossibleAnswer Answer, Dictionary<string, Severity> Said)>();
+        var answers = new List<PossibleAnswer>();
+        var said = new List<Dictionary<string, Finding>>();
         foreach (var answer in question.Answers)
         {
-            if (Judge(answer.Apply(rig)) is { } said)
-                tried.Add((answer, said));
+            if (Judge(answer.Apply(rig)) is { } findings)
+            {
+                answers.Add(answer);
+                said.Add(findings);
+            }
         }
 
-        if (tried.Count < 2 || tried.TrueForAll(one => one.Said.Keys.ToHashSet(StringComparer.Ordinal).SetEquals(tried[0].Said.Keys)))
+        if (answers.Count < 2 || said.TrueForAll(one => one.Count == said[0].Count && one.Keys.All(said[0].ContainsKey)))
             return null;
 
-        var common = tried.Select(static one => one.Said.Keys.AsEnumerable()).Aggregate(static (all, one) => all.Intersect(one, StringComparer.Ordinal))
-            .ToHashSet(StringComparer.Ordinal);
         return question with
         {
             TriedOn = rig,
-            Answers =
-            [
-                .. tried.Select(one => one.Answer with
-                {
-                    LeadsTo = one.Said.Where(said => !common.Contains(said.Key)).Select(static said => said.Value).DefaultIfEmpty(Severity.Good).Max(),
-                }),
-            ],
+            Answers = [.. answers.Select((answer, place) => answer with { LeadsTo = WorstOf(said[place], said) })],
         };
     }
 
-    /// <summary>The findings worse than a note; null where the answer makes no rig, such as one set to a voltage that its outlet does not give.</summary>
-    private static Dictionary<string, Severity>? Judge(Rig rig)
+    /// <summary>The worst of the findings that one answer brings and not every answer does; good for none.</summary>
+    private static Severity WorstOf(Dictionary<string, Finding> own, List<Dictionary<string, Finding>> all)
+    {
+        var worst = Severity.Good;
+        foreach (var (key, finding) in own)
+        {
+            if (finding.Severity > worst && !all.TrueForAll(one => one.ContainsKey(key)))
+                worst = finding.Severity;
+        }
+
+        return worst;
+    }
+
+    /// <summary>
+    /// The findings worse than a note, by rule, severity and subjects; null where the answer makes no rig, such as one set to a voltage that its
+    /// outlet does not give. The keys are texts and the values objects, for which code is compiled ahead: a check answers at once.
+    /// </summary>
+    private static Dictionary<string, Finding>? Judge(Rig rig)
     {
         try
         {
-            return NameplateCheck.Of(rig).Findings.Items.Where(static finding => finding.Severity > Severity.Note)
-                .GroupBy(static finding => $"{finding.Rule} {finding.Severity} {finding.Subjects}", StringComparer.Ordinal)
-                .ToDictionary(static same => same.Key, static same => same.First().Severity, StringComparer.Ordinal);
+            var findings = new Dictionary<string, Finding>(StringComparer.Ordinal);
+            foreach (var finding in NameplateCheck.Of(rig).Findings)
+            {
+                if (finding.Severity > Severity.Note)
+                    findings.TryAdd($"{finding.Rule.Name} {SeverityText.Sentence(finding.Severity)} {finding.Subjects.ToString()}", finding);
+            }
+
+            return findings;
         }
         catch (InvalidRigException)
         {

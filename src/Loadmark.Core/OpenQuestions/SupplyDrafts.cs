@@ -10,9 +10,6 @@ namespace Loadmark.Core.OpenQuestions;
 /// <summary>What could be asked about the supplies and outlets that something is plugged into.</summary>
 internal static class SupplyDrafts
 {
-    /// <summary>Voltages that outlets commonly give, the most common first (common practice, no source).</summary>
-    private static readonly string[] CommonVoltages = ["9 V DC", "12 V DC", "18 V DC", "9 V AC"];
-
     /// <summary>The drafts.</summary>
     /// <param name="rig">The rig.</param>
     public static IEnumerable<QuestionDraft> Of(WiredRig rig)
@@ -92,10 +89,10 @@ internal static class SupplyDrafts
             "label",
             $"What voltage does {outlet.Name} give?",
             [
-                .. CommonVoltages.Select(volts => new PossibleAnswer(
-                    volts.Replace("DC", "d.c.", StringComparison.Ordinal).Replace("AC", "a.c.", StringComparison.Ordinal),
-                    LineOf(outlet, TextFor(volts)),
-                    rig => rig.WithOutlets(about, one => one with { Label = NameplateReader.Read(TextFor(volts)) }))),
+                .. CommonVoltage.All.Select(volts => new PossibleAnswer(
+                    volts.Words,
+                    LineOf(outlet, TextFor(volts.Text)),
+                    rig => rig.WithOutlets(about, one => one with { Label = NameplateReader.Read(TextFor(volts.Text)) }))),
             ]));
 
         string TextFor(string volts) => $"{outlet.Outlet.Label.Text} {volts}".Trim();

@@ -81,8 +81,11 @@ internal sealed class CheckCommand(CommandInput input)
     private CheckAnswer CheckOne(string path)
     {
         var reading = input.Rigs.Read(path);
-        return reading.Rig is { } rig
-            ? new CheckAnswer(path, input.Check(rig, input.Has(QuestionSpecs.AlsoStartUp)), []) { Questions = QuestionSearch.Of(rig) }
-            : new CheckAnswer(path, null, reading.Errors);
+        if (reading.Rig is not { } rig)
+            return new CheckAnswer(path, null, reading.Errors);
+        var answer = new CheckAnswer(path, input.Check(rig, input.Has(QuestionSpecs.AlsoStartUp)), []);
+
+        // The page on several rigs has no place for questions.
+        return input.Json || input.Words.Count == 1 ? answer with { Questions = QuestionSearch.Of(rig) } : answer;
     }
 }
