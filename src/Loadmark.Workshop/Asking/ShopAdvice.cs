@@ -34,7 +34,9 @@ internal static class ShopAdvice
                 Check = check,
             };
 
-        var (ways, kept) = Ways(rig, isChain, cancellation);
+        var ways = Seen(isChain && rig.Loads.Count > 1 ? [OnOneLead(rig)] : [Isolated(rig), OnOneLead(rig)], cancellation);
+        if (ways.Count == 0)
+            return Refused(rig, check, isChain ? Seen([Isolated(rig)], cancellation) : []);
         List<string> granted = [.. ratings.GroupBy(Granted).Where(static alike => alike.Key.Length > 0).Select(static alike =>
             $"{ThingNames.List(alike.Select(static load => load.Id))} {Phrases.Is(alike.Count())} {alike.Key}, as nearly everything for 9 V pedals is: look for the drawing of the plug")];
         return new PlugInAnswer
@@ -49,7 +51,7 @@ internal static class ShopAdvice
                 new("May it give more current?", "Yes. Things take what they need and no more: the milliamps of a supply are the most that it can give."),
                 new("May it give other volts?", "No. The volts have to be those that are printed: more can damage, less does not run as it should."),
             ],
-            Rig = kept,
+            Rig = rig,
             Check = check,
         };
     }
@@ -93,28 +95,53 @@ internal static class ShopAdvice
         return $"{mode.Volts}{form}{polarity}, {mode.Amps?.Value} or more{plug}";
     }
 
-    /// <summary>The ways that were seen to work, the simplest first, and the rig with the first of them.</summary>
-    private static (List<string> Ways, Rig Rig) Ways(Rig rig, bool isChain, CancellationToken cancellation)
+    /// <summary>The answer where no way that was asked for was seen to work.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="check">What the rules say of it.</param>
+    /// <param name="instead">What was seen to work instead; empty for nothing.</param>
+    private static PlugInAnswer Refused(Rig rig, CheckResult check, List<string> instead)
     {
-        var ways = new List<(string Text, Rig Rig)>();
-        if (rig.Loads.Count > 1 && Common(rig) is { } common)
-            ways.Add(($"one regulated supply with {Described(rig.Loads.Items[0], common.Outlet)}, for all on one lead", With(rig, [common.Outlet], isIsolated: false)));
-        if (rig.Loads.Count == 1 || !isChain)
+        var sentence = instead.Count > 0
+            ? $"Not on one lead: it wants {instead[0]}."
+            : "No: nothing that was tried is known to do for all of them. Plug each into a supply of its own, chosen by its label.";
+        return new PlugInAnswer
         {
-            var outlets = rig.Loads.Items.Select(load => MissingOutlet.For(load, rig.HeadroomInForce)).ToList();
-            var list = string.Join("; ", rig.Loads.Items.Zip(outlets, static (load, outlet) => Described(load, outlet.Outlet)).GroupBy(static text => text)
-                .Select(static alike => alike.Count() == 1 ? alike.Key : $"{alike.Count()} × {alike.Key}"));
-            var text = rig.Loads.Count == 1 ? $"a regulated supply with {list}" : $"{rig.Loads.Count} isolated outlets: {list}";
-            ways.Insert(isChain ? ways.Count : 0, (text, With(rig, [.. outlets.Select(static outlet => outlet.Outlet)], isIsolated: true)));
+            Verdict = PlugInVerdict.No,
+            Sentence = sentence,
+            Because = [sentence],
+            Fits = [.. instead.Select(static way => $"{ThingNames.Capital(way)}.")],
+            Rig = rig,
+            Check = check,
+        };
+    }
+
+    /// <summary>The ways that are known to work: planned, and nothing could be harmed.</summary>
+    private static List<string> Seen(IEnumerable<(string Text, Rig Rig)?> ways, CancellationToken cancellation)
+    {
+        var options = new PlanOptions();
+        var seen = new List<string>();
+        foreach (var way in ways)
+        {
+            if (way is var (text, rig) && RigPlanner.Plan(rig, options, cancellation) is { Unfed.Count: 0, Check.Verdict: < Severity.Unsure })
+                seen.Add(text);
         }
 
-        var options = new PlanOptions();
-        var seen = ways.Select(way => (way.Text, Plan: RigPlanner.Plan(way.Rig, options, cancellation)))
-            .Where(static way => way.Plan.Unfed.Count == 0 && way.Plan.Check.Verdict < Severity.Unsure).ToList();
-        return seen.Count > 0
-            ? ([.. seen.Select(static way => way.Text)], rig)
-            : ([.. ways.Take(1).Select(static way => way.Text).DefaultIfEmpty("a supply for each, since they do not get on with one another")], rig);
+        return seen;
     }
+
+    /// <summary>An isolated outlet for each load.</summary>
+    private static (string Text, Rig Rig)? Isolated(Rig rig)
+    {
+        var outlets = rig.Loads.Items.Select(load => MissingOutlet.For(load, rig.HeadroomInForce).Outlet).ToList();
+        var list = string.Join("; ", rig.Loads.Items.Zip(outlets, Described).GroupBy(static text => text)
+            .Select(static alike => alike.Count() == 1 ? alike.Key : $"{alike.Count()} × {alike.Key}"));
+        return (rig.Loads.Count == 1 ? $"a regulated supply with {list}" : $"{rig.Loads.Count} isolated outlets: {list}", With(rig, [.. outlets], isIsolated: true));
+    }
+
+    /// <summary>One outlet for all loads; null where there is one load, or where volts, kinds of current or polarities differ.</summary>
+    private static (string Text, Rig Rig)? OnOneLead(Rig rig) => rig.Loads.Count > 1 && Common(rig) is { } outlet
+        ? ($"one regulated supply with {Described(rig.Loads.Items[0], outlet)}, for all on one lead", With(rig, [outlet], isIsolated: false))
+        : null;
 
     private static Rig With(Rig rig, ValueList<Outlet> outlets, bool isIsolated) => rig with
     {
@@ -132,7 +159,7 @@ internal static class ShopAdvice
     };
 
     /// <summary>One outlet for all loads on one lead; null where their volts, kinds of current or polarities differ.</summary>
-    private static (string Text, Outlet Outlet)? Common(Rig rig)
+    private static Outlet? Common(Rig rig)
     {
         var first = rig.Loads.Items[0];
         var sum = rig.Loads.Items.Sum(static load => LoadRating.Of(load).Running?.Value.Value ?? 0);
@@ -147,7 +174,7 @@ internal static class ShopAdvice
             Start = start > sum ? new TimedCurrent(new Amps(start), null) : null,
         };
         var alike = rig.Loads.Items.Select(static load => LoadRating.Of(load)).All(load => Same(load, LoadRating.Of(first)));
-        return alike ? MissingOutlet.For(together, rig.HeadroomInForce) : null;
+        return alike ? MissingOutlet.For(together, rig.HeadroomInForce).Outlet : null;
     }
 
     private static bool Same(LoadRating one, LoadRating other) =>

@@ -93,6 +93,22 @@ public sealed class PlugInTests
         Assert.Contains("centre positive", Ask(["12V DC 300mA centre positive"], []).Sentence, StringComparison.Ordinal);
     }
 
+    /// <summary>A way that no plan has shown to be harmless is not recommended: positive ground on one lead with another shorts the supply.</summary>
+    [Theory]
+    [InlineData("fuzz: 9V DC 5mA centre negative, positive ground", "delay: 9V DC 60mA centre negative, negative ground")]
+    [InlineData("fuzz: 9V DC 5mA centre negative positive ground", "delay: 9V DC 60mA centre negative")]
+    [InlineData("drive: 9V DC 12mA centre negative", "preamp: 18V DC 60mA centre negative")]
+    [InlineData("echo: 9V AC 500mA", "reverb: 9V AC 300mA")]
+    public void One_lead_is_advised_only_where_it_is_known_to_do(string one, string other)
+    {
+        var answer = Ask([one, other], [], isChain: true);
+        Assert.Equal(PlugInVerdict.No, answer.Verdict);
+        Assert.StartsWith("Not on one lead: it wants 2 isolated outlets: ", answer.Sentence, StringComparison.Ordinal);
+        Assert.All(answer.Fits, static fit => Assert.DoesNotContain("one lead", fit, StringComparison.Ordinal));
+        Assert.All(Ask([one, other], []).Fits, static fit => Assert.DoesNotContain("one lead", fit, StringComparison.Ordinal));
+        Assert.StartsWith("It wants one regulated supply", Ask(["drive: 9V DC 12mA ctr neg", "tuner: 9V DC 30mA ctr neg"], [], isChain: true).Sentence, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void What_was_asked_can_be_kept_as_a_rig()
     {
@@ -118,9 +134,9 @@ public sealed class PlugInTests
         Assert.Equal(PlugInVerdict.No, PlugInAdvisor.Answer(asked!, TestContext.Current.CancellationToken).Verdict);
     }
 
-    private static PlugInAnswer Ask(IReadOnlyList<string> loads, IReadOnlyList<string> supplies)
+    private static PlugInAnswer Ask(IReadOnlyList<string> loads, IReadOnlyList<string> supplies, bool isChain = false)
     {
-        var asked = AskedRig.Of(new PlugInQuestion { Loads = loads, Supplies = supplies }, out var complaint);
+        var asked = AskedRig.Of(new PlugInQuestion { Loads = loads, Supplies = supplies, IsChain = isChain }, out var complaint);
         Assert.True(asked is not null, complaint);
         return PlugInAdvisor.Answer(asked, TestContext.Current.CancellationToken);
     }
