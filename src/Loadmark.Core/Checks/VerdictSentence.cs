@@ -1,5 +1,6 @@
 using Loadmark.Core.Display;
 using Loadmark.Core.Gear;
+using Loadmark.Core.Texts;
 
 namespace Loadmark.Core.Checks;
 
@@ -33,7 +34,7 @@ public static class VerdictSentence
         var more = check.Findings.Items.Count(finding => finding.Severity == decides.Severity) - 1;
         var message = decides.Message;
         if (!decides.Subjects.Items.Any(subject => message.StartsWith(subject, StringComparison.Ordinal)))
-            message = char.ToLowerInvariant(message[0]) + message[1..];
+            message = SentenceCase.Small(message);
         return $"{lead}: {message}{more switch { 0 => "", 1 => " And one more.", _ => $" And {more} more." }}";
     }
 
@@ -45,7 +46,7 @@ public static class VerdictSentence
             return check.Verdict.Sentence() + NotTold(check);
 
         var list = Phrases.List(fits);
-        var text = $"Safe to plug in. {char.ToUpperInvariant(list[0])}{list[1..]} fit"
+        var text = $"Safe to plug in. {SentenceCase.Capital(list)} fit"
             + (fits.Contains(FittingFigures.Current) && Tightest(check) is { } tightest ? $"; {tightest}." : ".");
         if (check.TakenForGranted.Count > 0)
             text += $" Taken from practice, look once: {Phrases.List(check.TakenForGranted)}.";

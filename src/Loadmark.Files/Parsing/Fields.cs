@@ -156,6 +156,6 @@ internal sealed class Fields
     {
         var end = text.IndexOf(". ", StringComparison.Ordinal);
         var sentence = end < 0 ? text.TrimEnd('.') : text[..end];
-        return $"{char.ToLowerInvariant(sentence[0])}{sentence[1..]}";
+        return SentenceCase.Small(sentence);
     }
 }

@@ -53,14 +53,6 @@ public sealed partial class AskBox : ComponentBase, IDisposable
 
     private static int Rows(string text) => Math.Clamp(text.Count(static character => character == '\n') + 1, 1, MostRows);
 
-    /// <summary>What decided, or has to hold: all of it where the sentence has only the first.</summary>
-    private static List<string> Listed(PlugInAnswer answer) => answer.Verdict switch
-    {
-        PlugInVerdict.No => [.. answer.Because.Items.Skip(1)],
-        _ when answer.Ifs.Count > 1 || (answer.Points.Count == 0 && answer.Verdict == PlugInVerdict.YesIf) => [.. answer.Ifs.Items.Select(static one => $"{char.ToUpperInvariant(one[0])}{one.AsSpan(1)}")],
-        _ => [],
-    };
-
     private static List<string> Unread(PlugInAnswer answer) =>
         [.. answer.Rig.Loads.Items.Select(static load => load.Label).Concat(answer.Rig.Supplies.Items.Select(static supply => supply.Label))
             .SelectMany(static label => label?.Unread ?? []).Select(static piece => $"“{piece.Text}”")];

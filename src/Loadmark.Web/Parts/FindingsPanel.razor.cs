@@ -1,4 +1,5 @@
 using Loadmark.Core.Checks;
+using Loadmark.Core.Texts;
 using Loadmark.Core.Trials;
 using Loadmark.Web.Texts;
 using Loadmark.Web.Views;
@@ -56,6 +57,6 @@ public sealed partial class FindingsPanel : ComponentBase
     private async Task ApplyAsync(Trial remedy)
     {
         var what = remedy.What;
-        await View.Session.EditAsync(char.ToLowerInvariant(what[0]) + what[1..], remedy.Rig);
+        await View.Session.EditAsync(SentenceCase.Small(what), remedy.Rig);
     }
 }

@@ -1,5 +1,6 @@
 using Loadmark.Core.Checks;
 using Loadmark.Core.Display;
+using Loadmark.Core.Texts;
 using Loadmark.Simulation;
 using Loadmark.Simulation.Figures;
 
@@ -29,7 +30,7 @@ internal sealed class CurrentPoints(RigAnalysis analysis)
     /// <summary>The points, one of each sort for each outlet in use.</summary>
     public IEnumerable<JudgedPoint> Judge() => Used.Select(Running).Concat(Totals()).Concat(Used.Select(Starting));
 
-    private static JudgedPoint Point(PlugInAspect aspect, PointState state, string working) => new(aspect, state, ThingNames.Capital(working));
+    private static JudgedPoint Point(PlugInAspect aspect, PointState state, string working) => new(aspect, state, SentenceCase.Capital(working));
 
     /// <summary>What an outlet carries in words: "300 mA of 2 A", "12 mA + 300 mA = 312 mA of 2 A".</summary>
     /// <param name="outlet">The outlet, with draws and limit known.</param>

@@ -2,6 +2,7 @@ using Loadmark.Core.Checks;
 using Loadmark.Core.Fits;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Ratings;
+using Loadmark.Core.Texts;
 
 namespace Loadmark.Workshop.Asking;
 
@@ -33,7 +34,7 @@ internal sealed class FeedPoints(IReadOnlyList<WiredLoad> loads, WiredFeed feed)
     /// <summary>The points.</summary>
     public IEnumerable<JudgedPoint> Judge() => [Volts(), Form(), Polarity(), Plug()];
 
-    private static JudgedPoint Point(PlugInAspect aspect, PointState state, string working) => new(aspect, state, ThingNames.Capital(working));
+    private static JudgedPoint Point(PlugInAspect aspect, PointState state, string working) => new(aspect, state, SentenceCase.Capital(working));
 
     private JudgedPoint Volts()
     {
@@ -106,7 +107,7 @@ internal sealed class FeedPoints(IReadOnlyList<WiredLoad> loads, WiredFeed feed)
             var (unknown, number) = given.IsKnown ? (_load, loads.Count) : (_outlet, 1);
             return Point(aspect, PointState.Unsure, $"nothing tells whether {unknown} {Phrases.Is(number)} d.c. or a.c.") with
             {
-                Ask = $"{ThingNames.Capital(Phrases.Is(number))} {unknown} d.c. (⎓) or a.c. (~)? The wrong kind can destroy {_load}.",
+                Ask = $"{SentenceCase.Capital(Phrases.Is(number))} {unknown} d.c. (⎓) or a.c. (~)? The wrong kind can destroy {_load}.",
             };
         }
 
@@ -114,10 +115,10 @@ internal sealed class FeedPoints(IReadOnlyList<WiredLoad> loads, WiredFeed feed)
             ? Point(
                 aspect,
                 PointState.Unsure,
-                $"{who} {Phrases.Verb(count, "does", "do")} not say d.c. or a.c.: taken as {Word(wanted.Value)}, as nearly everything for 9 V pedals is.") with
+                $"{who} {Phrases.Verb(count, "does", "do")} not say d.c. or a.c.: taken as {Word(wanted.Value)}, {ThingNames.AsUsual}.") with
             {
                 // What is said of the polarity says this too.
-                If = Assumed(_point.Polarity, Rating.Polarity) is not null ? null : $"{who} {Phrases.Is(count)} for {Word(wanted.Value)}, as nearly everything for 9 V pedals is: no “AC” or “~” beside the voltage",
+                If = Assumed(_point.Polarity, Rating.Polarity) is not null ? null : $"{who} {Phrases.Is(count)} for {Word(wanted.Value)}, {ThingNames.AsUsual}: no “AC” or “~” beside the voltage",
             }
             : Point(aspect, PointState.Good, $"both are {Word(given.Value)}.");
     }
@@ -138,7 +139,7 @@ internal sealed class FeedPoints(IReadOnlyList<WiredLoad> loads, WiredFeed feed)
             var (unknown, number) = given.IsKnown ? (_load, loads.Count) : (_outlet, 1);
             return Point(aspect, PointState.Unsure, $"nothing tells the polarity of {unknown}.") with
             {
-                Ask = $"{ThingNames.Capital(Phrases.Is(number))} {unknown} centre negative or centre positive? Look for the drawing of the plug; the wrong way round can destroy {_load}.",
+                Ask = $"{SentenceCase.Capital(Phrases.Is(number))} {unknown} centre negative or centre positive? Look for the drawing of the plug; the wrong way round can destroy {_load}.",
             };
         }
 
@@ -146,9 +147,9 @@ internal sealed class FeedPoints(IReadOnlyList<WiredLoad> loads, WiredFeed feed)
             ? Point(
                 aspect,
                 PointState.Unsure,
-                $"{who} {Phrases.Verb(count, "shows", "show")} no polarity: taken as {PolarityText.Of(wanted.Value)}, as nearly everything for 9 V pedals is.") with
+                $"{who} {Phrases.Verb(count, "shows", "show")} no polarity: taken as {PolarityText.Of(wanted.Value)}, {ThingNames.AsUsual}.") with
             {
-                If = $"{who} {Phrases.Is(count)} {(Assumed(_point.Form, Rating.Form) is null ? "" : "for direct current, ")}{PolarityText.Of(wanted.Value)}, as nearly everything for 9 V pedals is: look for the drawing of the plug",
+                If = $"{who} {Phrases.Is(count)} {(Assumed(_point.Form, Rating.Form) is null ? "" : "for direct current, ")}{PolarityText.Of(wanted.Value)}, {ThingNames.AsUsual}: look for the drawing of the plug",
             }
             : Point(aspect, PointState.Good, $"both are {PolarityText.Of(given.Value)}.");
     }

@@ -1,4 +1,5 @@
 using Loadmark.Core.Checks;
+using Loadmark.Core.Texts;
 using Loadmark.Simulation;
 
 namespace Loadmark.Workshop.Asking;
@@ -153,6 +154,6 @@ public static class PlugInAdvisor
     /// <summary>A sentence that goes on after a colon; names that begin with a capital stay.</summary>
     private static string Lowered(string sentence) =>
         sentence.Length > 1 && char.IsUpper(sentence[0]) && char.IsLower(sentence[1]) && !sentence.StartsWith("I ", StringComparison.Ordinal)
-            ? $"{char.ToLowerInvariant(sentence[0])}{sentence.AsSpan(1)}"
+            ? SentenceCase.Small(sentence)
             : sentence;
 }

@@ -1,5 +1,6 @@
 using Loadmark.Core.Checks;
 using Loadmark.Core.Rigs;
+using Loadmark.Core.Texts;
 using Loadmark.Files;
 
 namespace Loadmark.Workshop.Asking;
@@ -18,6 +19,17 @@ public sealed record PlugInAnswer
 
     /// <summary>What has to hold for a yes, or has to be found out first, each as the end of a sentence that begins with "if" or "find out".</summary>
     public ValueList<string> Ifs { get; init; }
+
+    /// <summary>
+    /// What stands below the sentence: the rest of what decided a no, or all that has to hold or to be found out where the sentence does not
+    /// say it; empty where the sentence says all.
+    /// </summary>
+    public IEnumerable<string> Details => Verdict switch
+    {
+        PlugInVerdict.No => Because.Items.Skip(1),
+        _ when Ifs.Count > 1 || (Points.Count == 0 && Verdict == PlugInVerdict.YesIf) => Ifs.Items.Select(SentenceCase.Capital),
+        _ => [],
+    };
 
     /// <summary>The aspects, in the order in which people look at them; empty where nothing is to be plugged in yet.</summary>
     public ValueList<PlugInPoint> Points { get; init; }

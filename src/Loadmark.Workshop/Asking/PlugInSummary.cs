@@ -2,6 +2,7 @@ using Loadmark.Core.Checks;
 using Loadmark.Core.Display;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
+using Loadmark.Core.Texts;
 using Loadmark.Core.Trials;
 using Loadmark.Simulation;
 
@@ -34,7 +35,7 @@ internal sealed class PlugInSummary(RigAnalysis analysis, Amps? left)
     public IEnumerable<string> Fits()
     {
         foreach (var outlet in analysis.Check.FreeOutlets)
-            yield return $"{ThingNames.Capital(ThingNames.Of(Rig, outlet.Outlet))} is free: {FigureDisplay.Printed(outlet.Volts)}, {FigureDisplay.Printed(outlet.Limit)}.";
+            yield return $"{SentenceCase.Capital(ThingNames.Of(Rig, outlet.Outlet))} is free: {FigureDisplay.Printed(outlet.Volts)}, {FigureDisplay.Printed(outlet.Limit)}.";
         foreach (var outlet in analysis.Check.Outlets.Items.Where(static outlet => outlet is { Loads.Count: > 0, Limit: not null, Run: not null, Volts: not null }))
         {
             var spare = (outlet.Limit!.Value.Value * (1 - Rig.HeadroomInForce)) - outlet.Run!.Value.Value;

@@ -31,7 +31,7 @@ internal sealed record PlugInWiring(Rig Rig, ValueList<string> Unfed, ValueList<
     {
         var outlets = Outlets(rig);
         if (isChain || rig.Loads.Count == 1 || outlets.Count == 1)
-            return new PlugInWiring(Ways(rig, [.. rig.Loads.Items.Select(static load => load.Id)])[0].Rig, [], []);
+            return new PlugInWiring(OnOneOutlet(rig), [], []);
 
         // More loads than outlets: some have to hang on one lead.
         var shared = rig.Loads.Count > outlets.Count ? rig with { Leads = [.. rig.Leads.Items, ChainOf(rig.Loads.Count)] } : rig;
@@ -41,24 +41,20 @@ internal sealed record PlugInWiring(Rig Rig, ValueList<string> Unfed, ValueList<
         return new PlugInWiring(WithoutUnusedChain(plan.Rig), plan.Unfed, [.. reasons]);
     }
 
-    /// <summary>Every way to plug loads into one outlet, on one lead where they are several: the best first, by the rules on nameplates.</summary>
-    /// <param name="rig">The rig.</param>
-    /// <param name="loads">The tags of the loads.</param>
-    public static IReadOnlyList<(OutletRef Outlet, Volts? Setting, Rig Rig, CheckResult Check)> Ways(Rig rig, ValueList<string> loads)
+    /// <summary>All loads on one outlet, on one lead where they are several: of all outlets and settings the one with least against it.</summary>
+    private static Rig OnOneOutlet(Rig rig)
     {
+        var loads = rig.Loads.Items.Select(static load => load.Id).ToList();
         var chain = loads.Count > 1 ? Chain : null;
         var leads = chain is null ? rig.Leads : [.. rig.Leads.Items, ChainOf(loads.Count)];
-        return
-        [
-            .. Outlets(rig).SelectMany(outlet => Settings(outlet.Rating).Select(setting => (outlet.Rating.Reference, setting))).Take(MostTried)
-                .Select(way =>
-                {
-                    var feed = new Feed { From = [way.Reference], At = way.setting is { } volts ? [volts] : [], Lead = chain, To = loads };
-                    var wired = rig with { Leads = leads, Wired = [feed] };
-                    return (way.Reference, way.setting, wired, Check: NameplateCheck.Of(wired));
-                })
-                .OrderBy(static way => SeverityCounts.Of(way.Check)),
-        ];
+        return Outlets(rig).SelectMany(static outlet => Settings(outlet).Select(setting => new Feed
+        {
+            From = [outlet.Reference],
+            At = setting is { } volts ? [volts] : [],
+            To = [],
+        })).Take(MostTried)
+            .Select(feed => rig with { Leads = leads, Wired = [feed with { Lead = chain, To = [.. loads] }] })
+            .MinBy(static wired => SeverityCounts.Of(NameplateCheck.Of(wired)))!;
     }
 
     private static Rig WithoutUnusedChain(Rig rig) => (rig.Wired ?? []).Items.Any(static feed => feed.Lead == Chain)
@@ -79,6 +75,6 @@ internal sealed record PlugInWiring(Rig Rig, ValueList<string> Unfed, ValueList<
         return settings.Count < 2 || outlet.Modes.Any(static mode => mode.Volts is { IsSingle: false }) ? [null] : settings;
     }
 
-    private static List<(Supply Supply, OutletRating Rating)> Outlets(Rig rig) =>
-        [.. rig.Supplies.Items.SelectMany(static supply => supply.Outlets.Items.Select(outlet => (supply, OutletRating.Of(supply, outlet))))];
+    private static List<OutletRating> Outlets(Rig rig) =>
+        [.. rig.Supplies.Items.SelectMany(static supply => supply.Outlets.Items.Select(outlet => OutletRating.Of(supply, outlet)))];
 }

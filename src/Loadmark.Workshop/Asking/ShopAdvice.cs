@@ -3,6 +3,7 @@ using Loadmark.Core.Gear;
 using Loadmark.Core.Nameplates;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
+using Loadmark.Core.Texts;
 using Loadmark.Planning;
 using Loadmark.Planning.Explaining;
 using Loadmark.Planning.Search;
@@ -38,14 +39,14 @@ internal static class ShopAdvice
         if (ways.Count == 0)
             return Refused(rig, check, isChain ? Seen([Isolated(rig)], cancellation) : []);
         List<string> granted = [.. ratings.GroupBy(Granted).Where(static alike => alike.Key.Length > 0).Select(static alike =>
-            $"{ThingNames.List(alike.Select(static load => load.Id))} {Phrases.Is(alike.Count())} {alike.Key}, as nearly everything for 9 V pedals is: look for the drawing of the plug")];
+            $"{ThingNames.List(alike.Select(static load => load.Id))} {Phrases.Is(alike.Count())} {alike.Key}, {ThingNames.AsUsual}: look for the drawing of the plug")];
         return new PlugInAnswer
         {
             Verdict = PlugInVerdict.YesIf,
             Sentence = $"It wants {ways[0]}.",
-            Because = [.. ratings.Select(static rating => $"{ThingNames.Capital(ThingNames.The(rating.Id))} needs {LoadNeeds.Of(rating.Load)}.")],
+            Because = [.. ratings.Select(static rating => $"{SentenceCase.Capital(ThingNames.The(rating.Id))} needs {LoadNeeds.Of(rating.Load)}.")],
             Ifs = [.. granted],
-            Fits = [.. ways.Select(static way => $"{ThingNames.Capital(way)}.")],
+            Fits = [.. ways.Select(static way => $"{SentenceCase.Capital(way)}.")],
             Next =
             [
                 new("May it give more current?", "Yes. Things take what they need and no more: the milliamps of a supply are the most that it can give."),
@@ -109,7 +110,7 @@ internal static class ShopAdvice
             Verdict = PlugInVerdict.No,
             Sentence = sentence,
             Because = [sentence],
-            Fits = [.. instead.Select(static way => $"{ThingNames.Capital(way)}.")],
+            Fits = [.. instead.Select(static way => $"{SentenceCase.Capital(way)}.")],
             Rig = rig,
             Check = check,
         };

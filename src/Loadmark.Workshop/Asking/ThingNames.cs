@@ -6,6 +6,9 @@ namespace Loadmark.Workshop.Asking;
 /// <summary>What things are called in sentences for players.</summary>
 internal static class ThingNames
 {
+    /// <summary>What is said of a figure that the trade takes for granted.</summary>
+    public const string AsUsual = "as nearly everything for 9 V pedals is";
+
     /// <summary>A thing: "the delay", and a tag such as drive-3 as it is.</summary>
     /// <param name="name">The id.</param>
     public static string The(string name) => name.Any(char.IsDigit) || char.IsUpper(name[0]) ? name : $"the {name}";
@@ -23,8 +26,4 @@ internal static class ThingNames
     /// <param name="rig">The rig.</param>
     /// <param name="outlet">The outlet.</param>
     public static string Of(Rig rig, OutletRef outlet) => Of(OutletRating.Of(rig, outlet));
-
-    /// <summary>A sentence that begins with a capital letter.</summary>
-    /// <param name="text">The sentence.</param>
-    public static string Capital(string text) => text.Length == 0 ? text : $"{char.ToUpperInvariant(text[0])}{text.AsSpan(1)}";
 }

@@ -4,6 +4,7 @@ using Loadmark.Core.Rigs;
 using Loadmark.Hosting;
 using Loadmark.Questions;
 using Loadmark.Sources;
+using Loadmark.Workshop.TypedInput;
 
 namespace Loadmark.CommandLines;
 
@@ -48,8 +49,7 @@ internal sealed class CommandInput(string path, CommandSpec spec, ParseResult ty
     public IReadOnlyList<string> Texts(OptionSpec option) => typed.GetValue((Option<string[]>)options[option.Name]) ?? [];
 
     /// <summary>Names parted by commas, in one option or several.</summary>
-    public IReadOnlyList<string> Names(OptionSpec option) =>
-        [.. Texts(option).SelectMany(static names => names.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))];
+    public IReadOnlyList<string> Names(OptionSpec option) => CommaList.Of(Texts(option));
 
     /// <summary>Answers that the command cannot do with what was typed.</summary>
     /// <param name="complaint">What is wrong, in a sentence or two.</param>

@@ -1,11 +1,13 @@
 using System.Text;
+using Loadmark.Core.Texts;
 using Loadmark.Questions;
 
 namespace Loadmark.CommandLines;
 
 /// <summary>
-/// A command, told once but for its name, which stands in the list that it is in: the parser, the near words of a mistyped one, the help and the table in README are made of this. A command that
-/// asks what can be asked over HTTP too takes its name, its question and the shared options from a <see cref="QuestionSpec"/>.
+/// A command, told once but for its name, which stands in the list that it is in: the parser, the near words of a mistyped one, the help and the
+/// table in README are made of this. A command that asks what can be asked over HTTP too takes its name, its question and the shared options from
+/// a <see cref="QuestionSpec"/>.
 /// </summary>
 internal sealed record CommandSpec
 {
@@ -59,7 +61,7 @@ internal sealed record CommandSpec
     public bool AnswersAtOnce { get; init; }
 
     /// <summary>What the command is for, as a sentence that stands alone.</summary>
-    public string Sentence => QuestionSpec.SentenceOf(Question);
+    public string Sentence => SentenceCase.Whole(Question);
 
     /// <summary>The options with those that mean something only beside one of them, each after it.</summary>
     public IEnumerable<OptionSpec> EveryOption => QuestionSpec.Every(Options);

@@ -7,6 +7,7 @@ using Loadmark.Files.Library;
 using Loadmark.Questions;
 using Loadmark.Storage.Gear;
 using Loadmark.Workshop.Library;
+using Loadmark.Workshop.TypedInput;
 
 namespace Loadmark.Commands;
 
@@ -63,7 +64,7 @@ internal sealed class GearAddCommand(CommandInput input)
         {
             ValueList<string> words =
             [
-                .. (input.Text(Filed) ?? "").Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
+                .. CommaList.Of(input.Text(Filed) ?? "")
                     .Distinct(StringComparer.OrdinalIgnoreCase),
             ];
             var outcome = await library.Editor.AddAsync(piece, words, "typed in", stop);

@@ -1,3 +1,5 @@
+using Loadmark.Core.Texts;
+
 namespace Loadmark.Questions;
 
 /// <summary>A question that the program answers at the command line and over HTTP alike.</summary>
@@ -12,11 +14,7 @@ internal sealed record QuestionSpec(string Name, string Text)
     public IEnumerable<OptionSpec> EveryOption => Every(Options);
 
     /// <summary>The question as a sentence that stands alone.</summary>
-    public string Sentence => SentenceOf(Text);
-
-    /// <summary>A text that begins with a small letter as a sentence that stands alone.</summary>
-    /// <param name="text">The text, not empty.</param>
-    public static string SentenceOf(string text) => $"{char.ToUpperInvariant(text[0])}{text.AsSpan(1)}{(text[^1] is '?' or '.' ? "" : ".")}";
+    public string Sentence => SentenceCase.Whole(Text);
 
     /// <summary>Options with those that mean something only beside one of them, each after it.</summary>
     /// <param name="options">The options.</param>

@@ -1,6 +1,6 @@
 using Loadmark.Answers;
 using Loadmark.Core.Rigs;
-using Loadmark.Questions;
+using Loadmark.Core.Texts;
 using Loadmark.Workshop.Asking;
 using Spectre.Console;
 
@@ -16,8 +16,8 @@ internal static class AskPage
     public static void Write(Sheet sheet, PlugInAnswer answer)
     {
         sheet.Wrap(answer.Sentence, 0, SheetStyle.Strong).EndLine();
-        if (answer.Ifs.Count > 1 || answer.Verdict is PlugInVerdict.No || (answer.Points.Count == 0 && answer.Verdict == PlugInVerdict.YesIf))
-            WriteList(sheet, answer);
+        foreach (var text in answer.Details)
+            sheet.PadTo(Indent).Put(sheet.Unicode ? "• " : "- ").Wrap(SentenceCase.Ended(text), Indent + 2).EndLine();
         sheet.BlankLine();
         WriteRead(sheet, answer.Rig);
         if (answer.Points.Count > 0)
@@ -32,13 +32,6 @@ internal static class AskPage
             sheet.BlankLine().Wrap(next.Question, 0, SheetStyle.Strong).EndLine().PadTo(Indent).Wrap(next.Answer, Indent).EndLine();
         sheet.BlankLine();
         Cautions.Write(sheet);
-    }
-
-    private static void WriteList(Sheet sheet, PlugInAnswer answer)
-    {
-        var texts = answer.Verdict == PlugInVerdict.No ? answer.Because.Items.Skip(1) : answer.Ifs.Items.Select(QuestionSpec.SentenceOf);
-        foreach (var text in texts)
-            sheet.PadTo(Indent).Put(sheet.Unicode ? "• " : "- ").Wrap(text, Indent + 2).EndLine();
     }
 
     /// <summary>What was understood of each thing, so that a wrong reading is seen.</summary>

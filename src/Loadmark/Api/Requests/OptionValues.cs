@@ -2,6 +2,7 @@ using System.Globalization;
 using Loadmark.Core.Texts;
 using Loadmark.Questions;
 using Loadmark.Web.Problems;
+using Loadmark.Workshop.TypedInput;
 using Microsoft.Extensions.Primitives;
 
 namespace Loadmark.Api.Requests;
@@ -53,8 +54,7 @@ internal sealed class OptionValues
         _values.TryGetValue(option.Name, out var given) ? [.. given.Select(static text => text ?? "")] : [];
 
     /// <summary>Names parted by commas, in one option or several.</summary>
-    public IReadOnlyList<string> Names(OptionSpec option) =>
-        [.. Texts(option).SelectMany(static names => names.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))];
+    public IReadOnlyList<string> Names(OptionSpec option) => CommaList.Of(Texts(option));
 
     private static string Unknown(string name, IReadOnlyList<OptionSpec> known)
     {
