@@ -19,9 +19,13 @@ public sealed class ConnectionTrials(Rig rig, CheckResult present, Func<Rig, Che
         .GroupBy(static known => known.Key)
         .ToDictionary(static known => known.Key, static known => known.Max(static each => each.Severity));
 
-    /// <summary>Tries every load of the rig on an outlet, in the order of the rig.</summary>
+    /// <summary>
+    /// Tries everything that draws on an outlet: the loads in the order of the rig, then the inputs of supplies that are fed by others, but
+    /// for that of the outlet's own supply.
+    /// </summary>
     /// <param name="outlet">The outlet; one of the rig's.</param>
-    public IReadOnlyList<Connection> On(OutletRef outlet) => [.. rig.Loads.Items.Select(load => Connect(outlet, load.Id))];
+    public IReadOnlyList<Connection> On(OutletRef outlet) =>
+        [.. rig.EveryLoad.Where(load => load.Id != outlet.Supply).Select(load => Connect(outlet, load.Id))];
 
     /// <summary>Tries one load on an outlet.</summary>
     /// <param name="outlet">The outlet; one of the rig's.</param>
@@ -53,11 +57,11 @@ public sealed class ConnectionTrials(Rig rig, CheckResult present, Func<Rig, Che
         return new Connection(
             load,
             best,
-            added.Find(static finding => finding.Severity >= Severity.Fails)?.Message,
+            added.Find(static finding => finding.Severity >= Severity.Fails),
             added.Find(
                 static finding =>
                     finding.Severity is Severity.Unsure or Severity.Noise or Severity.Margin
-                        && finding.Rule != RuleId.FigureAssumed)?.Message,
+                        && finding.Rule != RuleId.FigureAssumed),
             false);
     }
 
@@ -107,8 +111,7 @@ public sealed class ConnectionTrials(Rig rig, CheckResult present, Func<Rig, Che
         {
             var suits = feed.From.Count > 1
                 ? lead.Type is LeadType.Series or LeadType.Parallel
-                : plugs > 1 ? lead.Type == LeadType.DaisyChain
-                    && (lead.LoadPlugs ?? int.MaxValue) >= plugs : lead.Type is LeadType.Reversing or LeadType.Straight;
+                : plugs > 1 ? lead.HasPlugsFor(plugs) : lead.Type is LeadType.Reversing or LeadType.Straight;
             if (suits && lead.Id != feed.Lead && rest.HasFree(lead))
                 yield return lead.Id;
         }

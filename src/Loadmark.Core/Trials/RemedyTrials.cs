@@ -79,7 +79,7 @@ public static class RemedyTrials
             foreach (var outlet in OutletsToTry(rig))
             {
                 var connection = trials.Connect(outlet, load);
-                if (connection is { IsThere: false, Refusal: null })
+                if (connection is { IsThere: false, Objection: null })
                     yield return ($"Plug {connection.Best.What}", connection.Best.Rig);
             }
         }

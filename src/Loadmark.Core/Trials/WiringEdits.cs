@@ -48,6 +48,38 @@ public static class WiringEdits
         return rig with { Wired = [.. rig.Wired ?? [], feed] };
     }
 
+    /// <summary>
+    /// The rig with a load on an outlet as it is known to be plugged, right or wrong: nothing is chosen for it but what has to be there. On a
+    /// free outlet that is a plain lead, and no setting is said; on one that feeds others already, the lead that is there, or a daisy chain
+    /// on hand that no other feed uses where the lead has too few plugs. The rules say what comes of it.
+    /// </summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="outlet">The outlet; one of the rig's.</param>
+    /// <param name="load">The load's tag; one of <see cref="Rig.EveryLoad"/>.</param>
+    public static Rig PlugAsItIs(this Rig rig, OutletRef outlet, string load)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        var rest = rig.Unplug(load);
+        var feeds = (rest.Wired ?? []).Items;
+        var index = feeds.TakeWhile(feed => !feed.From.Items.Contains(outlet)).Count();
+        if (index == feeds.Length)
+            return rest.Plug(new Feed { From = [outlet], To = [load] });
+        var feed = feeds[index] with { To = [.. feeds[index].To, load] };
+        var chain = rest.Leads.Items.FirstOrDefault(lead => lead.Id == feed.Lead) is { } lead && lead.HasPlugsFor(feed.To.Count)
+            ? feed.Lead
+            : rest.Leads.Items.FirstOrDefault(lead => lead.HasPlugsFor(feed.To.Count) && rest.HasFree(lead))?.Id ?? feed.Lead;
+        return rest.Replace(index, feed with { Lead = chain });
+    }
+
+    /// <summary>Whether a lead is a daisy chain with a plug for each of several loads. One that gives no count has as many as are wanted.</summary>
+    /// <param name="lead">The lead.</param>
+    /// <param name="loads">How many loads there are.</param>
+    public static bool HasPlugsFor(this Lead lead, int loads)
+    {
+        ArgumentNullException.ThrowIfNull(lead);
+        return lead.Type == LeadType.DaisyChain && (lead.LoadPlugs ?? int.MaxValue) >= loads;
+    }
+
     /// <summary>The rig without a load, wherever it is mentioned.</summary>
     /// <param name="rig">The rig.</param>
     /// <param name="id">The load's tag.</param>
@@ -61,18 +93,18 @@ public static class WiringEdits
         };
     }
 
-    /// <summary>The rig without a supply, and without the feeds that take from it.</summary>
+    /// <summary>The rig without a supply, and without the feeds that take from it or feed it.</summary>
     /// <param name="rig">The rig.</param>
     /// <param name="id">The supply's id.</param>
     public static Rig RemoveSupply(this Rig rig, string id)
     {
         ArgumentNullException.ThrowIfNull(rig);
-        return rig.WithoutFeeds(outlet => outlet.Supply == id) with { Supplies = [.. rig.Supplies.Items.Where(supply => supply.Id != id)] };
+        return rig.WithoutFeeds(outlet => outlet.Supply == id).WithoutInput(id) with { Supplies = [.. rig.Supplies.Items.Where(supply => supply.Id != id)] };
     }
 
     /// <summary>
     /// The rig with a supply in another's place. Feeds from outlets that it does not have go, and so do banks that none of its outlets
-    /// names and settings of feeds to voltages that their outlets no longer give.
+    /// names, settings of feeds to voltages that their outlets no longer give, and the feed of an input that its label no longer prints.
     /// </summary>
     /// <param name="rig">The rig.</param>
     /// <param name="index">The supply's place, from 0.</param>
@@ -84,6 +116,8 @@ public static class WiringEdits
         var whole =
             supply with { Banks = [.. supply.Banks.Items.Where(bank => supply.Outlets.Items.Any(outlet => outlet.Bank == bank.Name))] };
         var left = rig.WithoutFeeds(outlet => outlet.Supply == supply.Id && !supply.Outlets.Items.Any(one => one.Id == outlet.Outlet));
+        if (SupplyInput.Of(whole) is null)
+            left = left.WithoutInput(supply.Id);
         return left with
         {
             Supplies = new ValueList<Supply>(rig.Supplies.Items.SetItem(index, whole)),
@@ -145,11 +179,16 @@ public static class WiringEdits
     public static Rig RenameSupply(this Rig rig, string from, string to)
     {
         ArgumentNullException.ThrowIfNull(rig);
+        var isLoad = rig.Loads.Items.Any(load => load.Id == from);
         return rig with
         {
             Supplies = [.. rig.Supplies.Items.Select(supply => supply.Id == from ? supply with { Id = to, FromLibrary = null } : supply)],
             Wired = rig.Wired is { } wired
-                ? [.. wired.Items.Select(feed => feed with { From = [.. feed.From.Items.Select(outlet => outlet.Supply == from ? outlet with { Supply = to } : outlet)] })]
+                ? [.. wired.Items.Select(feed => feed with
+                {
+                    From = [.. feed.From.Items.Select(outlet => outlet.Supply == from ? outlet with { Supply = to } : outlet)],
+                    To = isLoad ? feed.To : [.. feed.To.Items.Select(id => id == from ? to : id)],
+                })]
                 : null,
         };
     }
@@ -167,6 +206,9 @@ public static class WiringEdits
             Wired = rig.Wired is { } wired ? [.. wired.Items.Select(feed => feed.Lead == from ? feed with { Lead = to } : feed)] : null,
         };
     }
+
+    /// <summary>The rig without what feeds a supply's input; a load of the same id stays fed.</summary>
+    private static Rig WithoutInput(this Rig rig, string supply) => rig.Loads.Items.Any(load => load.Id == supply) ? rig : rig.Unplug(supply);
 
     /// <summary>Whether every outlet of a supply that a feed takes from gives the voltage that the feed sets it to.</summary>
     private static bool Fits(Feed feed, Supply supply)

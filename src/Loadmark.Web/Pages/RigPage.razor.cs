@@ -137,8 +137,13 @@ public sealed partial class RigPage : ComponentBase
                     Address.NavigateTo(AddressOf("wire"));
                 break;
             case SubjectKind.Load when view.Picked is not null && Shown == "wire":
-                if (await view.PlugAsync(part.Subject) is { } refusal)
-                    Notes.Add(refusal, MudBlazor.Severity.Warning);
+                if (await view.PlugAsync(part.Subject) is { } objection)
+                {
+                    Notes.Add(
+                        T["Entered as it is plugged. {0} Undo takes it back.", objection.Message],
+                        objection.Severity == Core.Checks.Severity.Harm ? MudBlazor.Severity.Error : MudBlazor.Severity.Warning);
+                }
+
                 break;
             case SubjectKind.Load or SubjectKind.Supply or SubjectKind.Lead when part.Subject.Length > 0:
                 view.Light(part.Subject);

@@ -17,7 +17,7 @@ public sealed partial class RigDrawing : ComponentBase
     private int _width;
     private Scene? _scene;
     private (Rig? Rig, CheckResult? Check, DiagramValues? Readings, int Width) _drawn;
-    private IReadOnlyDictionary<string, string> _refused = new Dictionary<string, string>();
+    private IReadOnlyDictionary<string, string> _warned = new Dictionary<string, string>();
     private PageScript<RigDrawing>? _script;
 
     /// <summary>The rig's page.</summary>
@@ -56,8 +56,8 @@ public sealed partial class RigDrawing : ComponentBase
 
     private void Draw()
     {
-        _refused = View.Connections.Where(static connection => connection.Refusal is not null)
-            .ToDictionary(static connection => connection.Load, static connection => connection.Refusal!, StringComparer.Ordinal);
+        _warned = View.Connections.Where(static connection => connection.Objection is not null)
+            .ToDictionary(static connection => connection.Load, static connection => connection.Objection!.Message, StringComparer.Ordinal);
         var (rig, check) = View.Preview is { } preview ? (preview.Rig, preview.Check) : (View.Rig, View.Check);
         var wanted = (rig, check, View.Readings, _width);
         if (_width == 0 || wanted == _drawn)

@@ -16,7 +16,7 @@ namespace Loadmark.Web.Parts;
 public sealed class SceneView : ComponentBase
 {
     private Scene? _rendered;
-    private (IReadOnlySet<string>? Lit, string? Picked, IReadOnlyDictionary<string, string>? Refused) _state;
+    private (IReadOnlySet<string>? Lit, string? Picked, IReadOnlyDictionary<string, string>? Warned) _state;
 
     /// <summary>The scene to draw.</summary>
     [Parameter, EditorRequired] public Scene Scene { get; set; } = null!;
@@ -27,8 +27,8 @@ public sealed class SceneView : ComponentBase
     /// <summary>The id that is picked; null for none.</summary>
     [Parameter] public string? Picked { get; set; }
 
-    /// <summary>Ids that must not be chosen, with the reason.</summary>
-    [Parameter] public IReadOnlyDictionary<string, string>? Refused { get; set; }
+    /// <summary>Ids that are warned of when they are chosen, with the reason.</summary>
+    [Parameter] public IReadOnlyDictionary<string, string>? Warned { get; set; }
 
     /// <summary>Told when a part is clicked.</summary>
     [Parameter] public EventCallback<SceneGroup> OnPick { get; set; }
@@ -36,7 +36,7 @@ public sealed class SceneView : ComponentBase
     /// <inheritdoc/>
     protected override bool ShouldRender()
     {
-        var state = (Lit, Picked, Refused);
+        var state = (Lit, Picked, Warned);
         if (ReferenceEquals(_rendered, Scene) && state == _state)
             return false;
         (_rendered, _state) = (Scene, state);
@@ -47,7 +47,7 @@ public sealed class SceneView : ComponentBase
     protected override void BuildRenderTree(RenderTreeBuilder builder)
     {
         ArgumentNullException.ThrowIfNull(builder);
-        (_rendered, _state) = (Scene, (Lit, Picked, Refused));
+        (_rendered, _state) = (Scene, (Lit, Picked, Warned));
         builder.OpenElement(0, "svg");
         builder.AddAttribute(1, "class", Lit is { Count: > 0 } ? "scene has-lit" : "scene");
         builder.AddAttribute(2, "viewBox", $"0 0 {Number(Scene.Width)} {Number(Scene.Height)}");
@@ -75,7 +75,7 @@ public sealed class SceneView : ComponentBase
             builder.AddAttribute(12, "data-subject", group.Subject);
         if (canBePicked)
             builder.AddAttribute(13, "onclick", EventCallback.Factory.Create<MouseEventArgs>(this, () => OnPick.InvokeAsync(group)));
-        var title = Refused is not null && Refused.TryGetValue(group.Subject, out var refusal) ? refusal : group.Title;
+        var title = Warned is not null && Warned.TryGetValue(group.Subject, out var warning) ? warning : group.Title;
         if (title.Length > 0)
         {
             builder.OpenElement(14, "title");
@@ -108,8 +108,8 @@ public sealed class SceneView : ComponentBase
             names += " lit";
         if (group.Subject.Length > 0 && group.Subject == Picked)
             names += " picked";
-        if (Refused?.ContainsKey(group.Subject) == true)
-            names += " refused";
+        if (Warned?.ContainsKey(group.Subject) == true)
+            names += " warned";
         return names;
     }
 

@@ -18,6 +18,7 @@ public sealed partial class WirePanel : ComponentBase
     private string _load = "";
     private Joint _joint = Joint.Series;
     private string? _joinFault;
+    private Finding? _joinSays;
 
     /// <summary>The rig's page.</summary>
     [Parameter, EditorRequired] public RigView View { get; set; } = null!;
@@ -94,9 +95,9 @@ public sealed partial class WirePanel : ComponentBase
 
     private async Task JoinAsync()
     {
-        _joinFault = null;
+        (_joinFault, _joinSays) = (null, null);
         if (Find(_first) is not { } first || Find(_second) is not { } second || first == second
-            || !View.Rig.Loads.Items.Any(load => load.Id == _load))
+            || !View.Rig.EveryLoad.Any(load => load.Id == _load))
         {
             _joinFault = T["Choose two outlets and a load."];
             return;
@@ -107,12 +108,11 @@ public sealed partial class WirePanel : ComponentBase
         var lead = rest.Leads.Items.FirstOrDefault(lead => lead.Type == type && rest.HasFree(lead));
         var joined = rest.Plug(new Feed { From = [first, second], Joined = _joint, Lead = lead?.Id, To = [_load] });
         var check = RigSession.Judge(joined);
-        var bad = check.Findings.Items.FirstOrDefault(
+        await View.Session.EditAsync(T["joining {0} and {1} for {2}", first, second, _load], joined);
+
+        // Entered all the same: somebody may have found it joined like this.
+        _joinSays = check.Findings.Items.FirstOrDefault(
             finding => finding.Severity >= Severity.Fails
                 && finding.Subjects.Items.Any(subject => subject == _load || subject == _first || subject == _second));
-        if (bad is not null)
-            _joinFault = bad.Message;
-        else
-            await View.Session.EditAsync(T["joining {0} and {1} for {2}", first, second, _load], joined);
     }
 }

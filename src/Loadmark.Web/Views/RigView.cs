@@ -65,20 +65,21 @@ public sealed class RigView(RigSession session)
         Changed?.Invoke(this, EventArgs.Empty);
     }
 
-    /// <summary>Plugs a load into the picked outlet in the best way there is.</summary>
+    /// <summary>
+    /// Plugs a load into the picked outlet in the best way there is, or unplugs it where it is there already. What would be harmed is entered
+    /// all the same: it may be plugged like this.
+    /// </summary>
     /// <param name="load">The load's tag.</param>
-    /// <returns>Why not; null when it is plugged in.</returns>
-    public async Task<string?> PlugAsync(string load)
+    /// <returns>What stands against it, to be told; null when nothing does.</returns>
+    public async Task<Finding?> PlugAsync(string load)
     {
         if (Connections.FirstOrDefault(connection => connection.Load == load) is not { } connection)
             return null;
         if (connection.IsThere)
             await session.EditAsync($"unplugging {load}", Rig.Unplug(load));
-        else if (connection.Refusal is { } refusal)
-            return refusal;
         else
             await session.EditAsync($"plugging {connection.Best.What}", connection.Best.Rig);
-        return null;
+        return connection.Objection;
     }
 
     /// <summary>Shows a rig on trial.</summary>

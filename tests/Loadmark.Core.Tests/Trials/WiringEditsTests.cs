@@ -1,6 +1,9 @@
 using CsCheck;
+using Loadmark.Core.Checks;
+using Loadmark.Core.Nameplates;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
+using Loadmark.Core.Tests.Checks;
 using Loadmark.Core.Trials;
 
 namespace Loadmark.Core.Tests.Trials;
@@ -115,6 +118,72 @@ public sealed class WiringEditsTests
         var after = rig.PutSupply(0, rig.Supplies[0] with { Outlets = [rig.Supplies[0].Outlets[1]] });
         Whole(after);
         Assert.Equal(["drive-4"], Assert.Single(Feeds(after)).To);
+    }
+
+    /// <summary>A supply that another feeds stands in the wiring as a load too.</summary>
+    [Fact]
+    public void A_fed_supply_is_renamed_and_removed_on_both_sides_of_the_wiring()
+    {
+        var rig = FedBrick();
+        var renamed = rig.RenameSupply("brick", "floor");
+        Whole(renamed);
+        Assert.Equal(["floor", "drive-3"], Feeds(renamed).Select(feed => feed.To.Single()));
+        Assert.Equal("floor/1", Feeds(renamed).Last().From.Single().ToString());
+
+        var removed = rig.RemoveSupply("brick");
+        Whole(removed);
+        Assert.Empty(Feeds(removed));
+
+        var without = rig.PutSupply(1, rig.Supplies[1] with { Label = NameplateReader.Read("OUTPUT 9V 500mA") });
+        Whole(without);
+        Assert.Equal(["drive-3"], Feeds(without).Select(feed => feed.To.Single()));
+    }
+
+    [Fact]
+    public void What_is_plugged_as_it_is_gets_a_plain_lead_and_no_setting()
+    {
+        var rig = new RigBuilder().Load("drive-3", Plate.Dc(9, 12)).Load("drive-4", Plate.Dc(9, 12)).Supply("brick")
+            .Outlet("1", Plate.Modes((9, 500), (18, 250))).Outlet("2", Plate.Dc(9, 100)).Lead("flip", LeadType.Reversing).Lead("short", LeadType.DaisyChain, 1)
+            .Lead("chain", LeadType.DaisyChain, 2).Feed("brick/2", "drive-3").Build();
+        var place = new OutletRef("brick", "1");
+        var moved = rig.PlugAsItIs(place, "drive-3");
+        Assert.Equal([new Feed { From = [place], To = ["drive-3"] }], Feeds(moved));
+
+        // Two loads on one outlet need a lead with a plug for each.
+        var shared = moved.PlugAsItIs(place, "drive-4");
+        Assert.Equal([new Feed { From = [place], Lead = "chain", To = ["drive-3", "drive-4"] }], Feeds(shared));
+
+        // Where none is on hand, none is made up: the rule on plugs says so.
+        var bare = (moved with { Leads = [] }).PlugAsItIs(place, "drive-4");
+        Expect.Breaks(NameplateCheck.Of(bare), "lead-short-of-plugs");
+        Assert.Equal(shared, shared.PlugAsItIs(place, "drive-4"));
+    }
+
+    [Fact]
+    public void Whatever_is_plugged_as_it_is_is_plugged_there_once_and_the_rest_stays() => Sample((rig, pick) =>
+    {
+        var loads = rig.EveryLoad.Select(load => load.Id).ToList();
+        var outlets = rig.Supplies.SelectMany(supply => supply.Outlets.Select(outlet => new OutletRef(supply.Id, outlet.Id))).ToList();
+        if (loads.Count == 0)
+            return;
+        var (load, outlet) = (loads[pick % loads.Count], outlets[pick % outlets.Count]);
+        var after = rig.PlugAsItIs(outlet, load);
+        Whole(after);
+        var fed = Assert.Single(Feeds(after), feed => feed.To.Contains(load));
+        Assert.Contains(outlet, fed.From);
+        Assert.Single(fed.To, load);
+        Assert.Equal(
+            Feeds(rig.Unplug(load)).SelectMany(feed => feed.To.Select(id => (string.Join('+', feed.From), id))),
+            Feeds(after).SelectMany(feed => feed.To.Where(id => id != load).Select(id => (string.Join('+', feed.From), id))));
+        Assert.Equal(rig with { Wired = null }, after with { Wired = null });
+    });
+
+    private static Rig FedBrick()
+    {
+        var rig = new RigBuilder().Load("drive-3", Plate.Dc(9, 12)).Supply("wall").Outlet("1", Plate.Dc(12, 2000)).Supply("brick").Outlet("1", Plate.Dc(9, 500)).Build();
+        rig = rig with { Supplies = [rig.Supplies[0], rig.Supplies[1] with { Label = NameplateReader.Read("INPUT 12V DC 1A OUTPUT 9V 500mA") }] };
+        Assert.Equal(["drive-3", "brick"], rig.EveryLoad.Select(load => load.Id));
+        return rig.PlugAsItIs(new OutletRef("wall", "1"), "brick").PlugAsItIs(new OutletRef("brick", "1"), "drive-3");
     }
 
     private static IEnumerable<Feed> Feeds(Rig rig) => rig.Wired ?? [];

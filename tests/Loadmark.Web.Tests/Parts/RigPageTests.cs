@@ -5,6 +5,7 @@ using Loadmark.Web.Parts;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Forms;
 using Microsoft.Extensions.DependencyInjection;
+using MudBlazor;
 
 namespace Loadmark.Web.Tests.Parts;
 
@@ -36,7 +37,7 @@ public sealed class RigPageTests : PageTest
     }
 
     [Fact]
-    public async Task A_refused_load_clicked_in_the_diagram_changes_nothing_and_one_that_may_is_plugged_in()
+    public async Task A_load_clicked_in_the_diagram_is_plugged_into_the_picked_outlet_and_a_warning_is_told()
     {
         var view = await OpenAsync(SmallRig.Text);
         var page = Open(view.Session.Kept!.Id, "wire");
@@ -44,9 +45,13 @@ public sealed class RigPageTests : PageTest
         await page.FindComponent<RigDrawing>().Instance.SetWidthAsync(900);
         await page.InvokeAsync(() => page.Find("g.can-pick[data-subject='brick/3']").ClickAsync(new()));
         await page.InvokeAsync(() => page.Find("g.part-load[data-subject='preamp-2']").ClickAsync(new()));
-        Assert.Null((await Store.FindAsync(view.Session.Kept.Id, Stop))!.UndoWhat);
+        Assert.Equal("plugging preamp-2 onto brick/3", (await Store.FindAsync(view.Session.Kept.Id, Stop))!.UndoWhat);
+        var told = Assert.Single(Services.GetRequiredService<ISnackbar>().ShownSnackbars);
+        Assert.Contains("Entered as it is plugged. preamp-2 gets 9 V from brick/3", told.Message, StringComparison.Ordinal);
+        await page.InvokeAsync(() => page.Instance.KeyAsync("undo"));
         await page.InvokeAsync(() => page.Find("g.part-load[data-subject='drive-3']").ClickAsync(new()));
         Assert.Equal("plugging drive-3 onto brick/3", (await Store.FindAsync(view.Session.Kept.Id, Stop))!.UndoWhat);
+        Assert.Single(Services.GetRequiredService<ISnackbar>().ShownSnackbars);
     }
 
     [Fact]

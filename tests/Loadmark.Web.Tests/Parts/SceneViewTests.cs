@@ -9,18 +9,18 @@ namespace Loadmark.Web.Tests.Parts;
 public sealed class SceneViewTests : PageTest
 {
     [Fact]
-    public async Task What_is_lit_picked_or_refused_has_its_class_and_its_reason()
+    public async Task What_is_lit_picked_or_warned_of_has_its_class_and_its_reason()
     {
         var view = await OpenAsync(SmallRig.Text);
         var part = Draw(RigDiagram.Draw(view.Rig, view.Check, new DiagramOptions { Width = 900 }), scene => scene
             .Add(one => one.Lit, new HashSet<string> { "drive-3" })
             .Add(one => one.Picked, "brick/3")
-            .Add(one => one.Refused, new Dictionary<string, string> { ["preamp-2"] = "It is made for 18 V." }));
+            .Add(one => one.Warned, new Dictionary<string, string> { ["preamp-2"] = "It is made for 18 V." }));
 
         Assert.Equal(["drive-3"], Subjects(part, "lit"));
         Assert.Equal(["brick/3"], Subjects(part, "picked"));
-        Assert.Equal(["preamp-2"], Subjects(part, "refused"));
-        Assert.Equal("It is made for 18 V.", part.Find("g.refused > title").TextContent);
+        Assert.Equal(["preamp-2"], Subjects(part, "warned"));
+        Assert.Equal("It is made for 18 V.", part.Find("g.warned > title").TextContent);
         Assert.Contains("has-lit", part.Find("svg").ClassList);
         Assert.Contains("sev-fails", part.Find("g[data-subject='preamp-2'].part-load").ClassList); // unfed
     }
@@ -72,11 +72,11 @@ public sealed class SceneViewTests : PageTest
         await part.FindComponent<RigDrawing>().Instance.SetWidthAsync(1000);
         Assert.NotEqual(narrow, part.Find("svg.scene").GetAttribute("width"));
 
-        // Picked in the diagram, the refused ones show in it.
+        // Picked in the diagram, those that are warned of show in it.
         view.Pick(new Core.Rigs.OutletRef("brick", "3"));
-        part.WaitForAssertion(() => Assert.Contains("preamp-2", part.FindAll("g.refused").Select(group => group.GetAttribute("data-subject"))));
+        part.WaitForAssertion(() => Assert.Contains("preamp-2", part.FindAll("g.warned").Select(group => group.GetAttribute("data-subject"))));
         view.Pick(null);
-        part.WaitForAssertion(() => Assert.Empty(part.FindAll("g.refused")));
+        part.WaitForAssertion(() => Assert.Empty(part.FindAll("g.warned")));
     }
 
     private static IEnumerable<string?> Subjects(IRenderedComponent<SceneView> part, string name) =>
