@@ -47,7 +47,7 @@ public sealed class BackupTests : IDisposable
             var last = 0;
             for (var time = 0; time < 8; time++)
             {
-                var said = int.Parse((await child.StandardOutput.ReadLineAsync(_token))!);
+                var said = SavedEdit.Parse((await child.StandardOutput.ReadLineAsync(_token))!).Edit;
                 await store.Copies.BackUpAsync(Target, overwrite: true, cancellationToken: _token);
                 Assert.Equal("ok", Outside.Ask(Target, "PRAGMA integrity_check"));
                 var edits = int.Parse(Outside.Ask(Target, "SELECT Name FROM Rigs")!);

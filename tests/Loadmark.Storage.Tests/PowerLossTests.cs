@@ -6,41 +6,51 @@ namespace Loadmark.Storage.Tests;
 /// <summary>The program is killed (SIGKILL) at any moment; what it said is saved is there afterwards.</summary>
 public sealed class PowerLossTests : IDisposable
 {
+    /// <summary>How often a database is killed while it is being made.</summary>
     private const int Times = 10;
 
-    private readonly TemporaryFolder _folder = new();
+    /// <summary>How often a child is killed that saves.</summary>
+    private const int Rounds = 4;
+
+    /// <summary>One kill ends the saving to several databases, each at a moment of its own: starting the child is what a kill costs.</summary>
+    private const int AtOnce = 3;
+
+    private readonly TemporaryFolder[] _folders = [.. Enumerable.Range(0, AtOnce).Select(static _ => new TemporaryFolder())];
     private readonly CancellationToken _token = TestContext.Current.CancellationToken;
 
-    public void Dispose() => _folder.Dispose();
+    public void Dispose()
+    {
+        foreach (var folder in _folders)
+            folder.Dispose();
+    }
 
     [Fact]
     public async Task No_saved_edit_is_lost_and_none_is_half_there()
     {
         var chance = new Random(20261125);
-        Guid id;
-        using (var store = await _folder.OpenAsync())
-            id = (await store.Rigs.AddAsync("0", Child.TextAfter(0), _token)).Id;
+        var ids = new Guid[AtOnce];
+        for (var which = 0; which < AtOnce; which++)
+        {
+            using var store = await _folders[which].OpenAsync();
+            ids[which] = (await store.Rigs.AddAsync("0", Child.TextAfter(0), _token)).Id;
+        }
 
         var atWork = 0;
-        for (var time = 0; time < Times; time++)
+        for (var round = 0; round < Rounds; round++)
         {
-            var (first, last) = await KillWhileSavingAsync(id, TimeSpan.FromMilliseconds(chance.Next(0, 60)));
-            atWork += last > first + 1 ? 1 : 0;
-
-            Assert.Equal("ok", Outside.Ask(_folder.Database, "PRAGMA integrity_check"));
-            using var store = await _folder.OpenAsync();
-            var rig = (await store.Rigs.FindAsync(id, _token))!;
-            var edits = int.Parse(rig.Name);
-
-            // What it said is saved, and at most the one that it was about to say.
-            Assert.InRange(edits, last, last + 1);
-            Assert.Equal((Child.TextAfter(edits), edits + 1), (rig.Text, rig.Revision));
-            Assert.Equal($"{Math.Min(edits, RigStore.EditsKept)}", Outside.Ask(_folder.Database, "SELECT COUNT(*) FROM Edits"));
+            var said = await KillWhileSavingAsync(ids, TimeSpan.FromMilliseconds(chance.Next(0, 60)));
+            for (var which = 0; which < AtOnce; which++)
+            {
+                var (first, last) = said[which];
+                atWork += last > first + 1 ? 1 : 0;
+                await AssertSavedAsync(_folders[which], ids[which], last);
+            }
         }
 
         // The child was killed at work, not while it was starting.
-        Assert.InRange(atWork, Times / 2, Times);
-        await UndoAllAsync(id);
+        Assert.InRange(atWork, Rounds * AtOnce / 2, Rounds * AtOnce);
+        for (var which = 0; which < AtOnce; which++)
+            await UndoAllAsync(_folders[which], ids[which]);
     }
 
     [Fact]
@@ -83,28 +93,48 @@ public sealed class PowerLossTests : IDisposable
         return clock.Elapsed;
     }
 
-    private async Task<(int First, int Last)> KillWhileSavingAsync(Guid id, TimeSpan after)
+    private async Task AssertSavedAsync(TemporaryFolder folder, Guid id, int last)
     {
-        using var child = ChildProcess.Start("save", _folder.Path, $"{id}");
-        var first = int.Parse((await child.StandardOutput.ReadLineAsync(_token))!);
+        Assert.Equal("ok", Outside.Ask(folder.Database, "PRAGMA integrity_check"));
+        using var store = await folder.OpenAsync();
+        var rig = (await store.Rigs.FindAsync(id, _token))!;
+        var edits = int.Parse(rig.Name);
 
-        // At work by then, however slow the machine is at starting it.
-        var seen = first;
-        while (seen < first + 2)
-            seen = int.Parse((await child.StandardOutput.ReadLineAsync(_token))!);
+        // What it said is saved, and at most the one that it was about to say.
+        Assert.InRange(edits, last, last + 1);
+        Assert.Equal((Child.TextAfter(edits), edits + 1), (rig.Text, rig.Revision));
+        Assert.Equal($"{Math.Min(edits, RigStore.EditsKept)}", Outside.Ask(folder.Database, "SELECT COUNT(*) FROM Edits"));
+    }
+
+    /// <summary>What the child had said of each rig first and last when it was killed.</summary>
+    private async Task<(int First, int Last)[]> KillWhileSavingAsync(Guid[] ids, TimeSpan after)
+    {
+        using var child = ChildProcess.Start(["save", .. ids.SelectMany((id, which) => new[] { _folders[which].Path, $"{id}" })]);
+        var said = new (int First, int Last)?[AtOnce];
+
+        // At work on all by then, however slow the machine is at starting it.
+        while (said.Any(static seen => seen is not { } numbers || numbers.Last < numbers.First + 2))
+            Note((await child.StandardOutput.ReadLineAsync(_token))!);
         await Task.Delay(after, _token);
         child.Kill();
         var rest = await child.StandardOutput.ReadToEndAsync(_token);
         await child.WaitForExitAsync(_token);
 
         // The last line may be cut short.
-        var lines = rest[..(rest.LastIndexOf('\n') + 1)].Split('\n', StringSplitOptions.RemoveEmptyEntries);
-        return (first, lines.Length == 0 ? seen : int.Parse(lines[^1]));
+        foreach (var line in rest[..(rest.LastIndexOf('\n') + 1)].Split('\n', StringSplitOptions.RemoveEmptyEntries))
+            Note(line);
+        return [.. said.Select(static seen => seen!.Value)];
+
+        void Note(string line)
+        {
+            var (which, edit) = SavedEdit.Parse(line);
+            said[which] = (said[which]?.First ?? edit, edit);
+        }
     }
 
-    private async Task UndoAllAsync(Guid id)
+    private async Task UndoAllAsync(TemporaryFolder folder, Guid id)
     {
-        using var store = await _folder.OpenAsync();
+        using var store = await folder.OpenAsync();
         var rig = (await store.Rigs.FindAsync(id, _token))!;
         while (rig.UndoWhat is not null)
         {

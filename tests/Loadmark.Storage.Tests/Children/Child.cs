@@ -12,8 +12,8 @@ internal static class Child
         {
             case ["open", var folder]:
                 return await OpenAsync(folder);
-            case ["save", var folder, var id]:
-                await SaveForeverAsync(folder, Guid.Parse(id));
+            case ["save", .. var rigs]:
+                await Task.WhenAll(rigs.Chunk(2).Select(static (rig, which) => Task.Run(() => SaveForeverAsync(rig[0], Guid.Parse(rig[1]), which))));
                 return 0;
             case ["fill", var folder]:
                 await FillAsync(folder);
@@ -48,15 +48,15 @@ internal static class Child
         return opening.Fault is null ? 0 : 1;
     }
 
-    /// <summary>Says each edit's number once it is saved, and never ends.</summary>
-    private static async Task SaveForeverAsync(string folder, Guid id)
+    /// <summary>Says which rig of those asked for it is and each edit's number once it is saved, and never ends.</summary>
+    private static async Task SaveForeverAsync(string folder, Guid id, int which)
     {
         using var store = new Store(folder, TimeProvider.System);
         await store.OpenAsync();
         var rig = (await store.Rigs.FindAsync(id))!;
         for (var edit = int.Parse(rig.Name); ; edit++)
         {
-            Say($"{edit}");
+            Say($"{which} {edit}");
             rig = (await store.Rigs.SaveAsync(id, rig.Revision, $"{edit + 1}", TextAfter(edit + 1), $"edit {edit + 1}")).Rig!;
         }
     }
