@@ -44,6 +44,7 @@ public static class PageServices
         services.AddSingleton<RequestIdSource>();
         services.AddScoped<PageRequestId>();
         services.AddScoped<CircuitHandler, PageRequestIdHandler>();
+        services.AddScoped<CircuitHandler, InboundOrder>();
         services.AddSingleton(store);
         services.AddSingleton(store.Rigs);
         services.AddSingleton<LibraryCache>();
