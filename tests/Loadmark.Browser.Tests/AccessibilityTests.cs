@@ -1,44 +1,45 @@
-using Deque.AxeCore.Commons;
-using Deque.AxeCore.Playwright;
 using Loadmark.Browser.Tests.House;
 
 namespace Loadmark.Browser.Tests;
 
 /// <summary>
-/// axe-core (Deque Systems, the package Deque.AxeCore.Playwright) finds no violation of WCAG 2.2 A and AA, nor of its best practices, on any
+/// axe-core (Deque Systems, the package Deque.AxeCore.Commons) finds no violation of WCAG 2.2 A and AA, nor of its best practices, on any
 /// page, with things opened, in light and in dark.
 /// </summary>
-public sealed class AccessibilityTests(SharedBrowser browser, ServedPage served) : PageTest(browser, served)
+public sealed class AccessibilityTests(SharedBrowser browser, ServedPage served) : PageTest(browser, served), IClassFixture<ServedPage>
 {
-    private static readonly AxeRunOptions Options = new()
-    {
-        RunOnly = new RunOnlyOptions { Type = "tag", Values = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"] },
-
-        // Of what passes, one element a rule is told and not each: making the address of every element takes longer than the rules do.
-        ResultTypes = [ResultType.Violations],
-    };
-
-    /// <summary>What the dark could break that the light has not: the same elements, in other colours.</summary>
-    private static readonly AxeRunOptions Colours = new()
-    {
-        RunOnly = new RunOnlyOptions { Type = "rule", Values = ["color-contrast", "link-in-text-block"] },
-        ResultTypes = [ResultType.Violations],
-    };
+    private const string Everything = "Everything at once";
 
     public static TheoryData<string, string> Parts =>
-        [.. from rig in (string[])[RigPages.Pit, RigPages.Festival] from part in RigPages.Parts select (rig, part.Part)];
+        [.. from rig in (string[])[RigPages.Pit, Everything] from part in RigPages.Parts select (rig, part.Part)];
 
     [Theory]
     [MemberData(nameof(Parts))]
     public async Task Axe_finds_nothing_on_a_part_of_a_rig(string rig, string part)
     {
         var page = (await VisitAsync(new() { ColorScheme = ColorScheme.Light })).Page;
-        await page.OpenPartAsync(await page.AddressOfAsync(rig), part);
+        await page.OpenPartAsync(rig == Everything ? await KeepAsync(StateRigs.Everything) : Served.AddressOf(rig), part);
 
-        // Closed, the long rig has nothing that the short one has not.
-        List<string> closed = rig == RigPages.Pit ? await ViolationsAsync(page) : [];
+        // Closed, the one rig has nothing that the other has not.
+        string[] closed = rig == RigPages.Pit ? await Axe.ViolationsAsync(page) : [];
         await PartOpener.OpenAsync(page, part);
         AssertNone(closed.Concat(await InBothAsync(page)));
+    }
+
+    [Fact]
+    public async Task Axe_finds_nothing_on_any_verdict()
+    {
+        var page = (await VisitAsync(new() { ColorScheme = ColorScheme.Light })).Page;
+        var violations = new List<string>();
+        foreach (var (verdict, rig) in StateRigs.Verdicts)
+        {
+            await page.EmulateMediaAsync(new() { ColorScheme = ColorScheme.Light });
+            await page.OpenPartAsync(await KeepAsync(rig), "");
+            await Expect(page.Verdict()).ToHaveTextAsync(verdict);
+            violations.AddRange((await InBothAsync(page)).Select(violation => $"{verdict}: {violation}"));
+        }
+
+        AssertNone(violations);
     }
 
     [Fact]
@@ -94,25 +95,23 @@ public sealed class AccessibilityTests(SharedBrowser browser, ServedPage served)
         }
     }
 
+    private async Task<string> KeepAsync(string rig)
+    {
+        using var kept = new StoredContent(Served.Program);
+        return await kept.AddRigAsync(rig);
+    }
+
     private static void AssertNone(IEnumerable<string> violations) =>
         Assert.True(!violations.Any(), string.Join(Environment.NewLine, violations.Distinct()));
 
     private static async Task<List<string>> InBothAsync(IPage page)
     {
-        var light = await ViolationsAsync(page);
+        var light = await Axe.ViolationsAsync(page);
         await page.EmulateMediaAsync(new() { ColorScheme = ColorScheme.Dark });
         await Expect(page.Locator("html.dark")).ToBeVisibleAsync();
 
         // Colours that are still changing are nobody's.
         await page.EvaluateAsync("() => Promise.allSettled(document.getAnimations().map(animation => animation.finished))");
-        return [.. light, .. (await ViolationsAsync(page, Colours)).Select(static violation => $"in the dark: {violation}")];
-    }
-
-    private static async Task<List<string>> ViolationsAsync(IPage page, AxeRunOptions? options = null)
-    {
-        await page.EvaluateAsync("() => scrollTo(0, 0)"); // what the bar covers while scrolling is not too small for that
-        var result = await page.RunAxe(options ?? Options);
-        Assert.NotEmpty(result.Passes);
-        return [.. from violation in result.Violations from node in violation.Nodes select $"{violation.Id}: {violation.Help}; {node.Html}; {string.Join(" / ", node.Any.Concat(node.All).Concat(node.None).Select(static check => check.Message))}"];
+        return [.. light, .. (await Axe.ColoursAsync(page)).Select(static violation => $"in the dark: {violation}")];
     }
 }

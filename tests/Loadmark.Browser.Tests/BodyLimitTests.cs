@@ -3,7 +3,7 @@ using Loadmark.Browser.Tests.House;
 namespace Loadmark.Browser.Tests;
 
 /// <summary>A body larger than anything the page sends is refused before it is looked at, whoever it is addressed to.</summary>
-public sealed class BodyLimitTests(ServedPage served) : IClassFixture<ServedPage>
+public sealed class BodyLimitTests(ServedPage served)
 {
     private const int OverTheLimit = 3 * 1024 * 1024;
 

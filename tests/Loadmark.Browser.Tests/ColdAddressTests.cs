@@ -6,7 +6,7 @@ namespace Loadmark.Browser.Tests;
 /// Every address of the page, opened with nothing opened before it (a bookmark, a second tab, a link in a mail), with something behind it and
 /// with nothing, is a page that answers.
 /// </summary>
-public sealed class ColdAddressTests(SharedBrowser browser, ServedPage served) : PageTest(browser, served)
+public sealed class ColdAddressTests(SharedBrowser browser, ServedPage served) : PageTest(browser, served), IClassFixture<ServedPage>
 {
     private const float Longest = 20_000;
 

@@ -4,7 +4,7 @@ using Loadmark.Browser.Tests.House;
 namespace Loadmark.Browser.Tests;
 
 /// <summary>Names and labels are text, whatever they hold: in the page, in its pictures and in what it exports.</summary>
-public sealed class HostileNameTests(SharedBrowser browser, ServedPage served) : PageTest(browser, served)
+public sealed class HostileNameTests(SharedBrowser browser, ServedPage served) : PageTest(browser, served), IClassFixture<ServedPage>
 {
     private const string Script = "<script>alert(1)</script>";
     private const string Image = "\"><img src=x onerror=alert(2)>";

@@ -28,7 +28,7 @@ public sealed class MediaTests(SharedBrowser browser, ServedPage served) : PageT
     public async Task Nothing_moves_where_that_is_asked_for()
     {
         var page = (await VisitAsync(new() { ReducedMotion = ReducedMotion.Reduce })).Page;
-        var address = await page.AddressOfAsync(RigPages.Pit);
+        var address = Served.AddressOf(RigPages.Pit);
         foreach (var (part, _) in RigPages.Parts)
         {
             await page.OpenPartAsync(address, part);
@@ -46,7 +46,7 @@ public sealed class MediaTests(SharedBrowser browser, ServedPage served) : PageT
     public async Task Paper_shows_the_diagram_and_the_findings_and_no_controls(ColorScheme scheme)
     {
         var page = (await VisitAsync(new() { ColorScheme = scheme })).Page;
-        await page.OpenPartAsync(await page.AddressOfAsync(RigPages.Pit), "");
+        await page.OpenPartAsync(Served.AddressOf(RigPages.Pit), "");
         await PartOpener.OpenAsync(page, "");
         await page.EmulateMediaAsync(new() { Media = Media.Print });
 

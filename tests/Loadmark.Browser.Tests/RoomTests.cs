@@ -17,7 +17,7 @@ public sealed class RoomTests(SharedBrowser browser, ServedPage served) : PageTe
         var faults = new List<string>();
         foreach (var rig in (string[])[RigPages.Pit, RigPages.Festival])
         {
-            await page.OpenPartAsync(await page.AddressOfAsync(rig), part);
+            await page.OpenPartAsync(Served.AddressOf(rig), part);
             await PartOpener.OpenAsync(page, part);
             faults.AddRange([.. await Layout.WideAsync(page), .. await Layout.SmallAsync(page), .. await Layout.LostAsync(page)]);
         }
@@ -48,7 +48,7 @@ public sealed class RoomTests(SharedBrowser browser, ServedPage served) : PageTe
     public async Task Text_of_twice_the_size_loses_nothing(string part)
     {
         var page = (await VisitAsync()).Page;
-        await page.OpenPartAsync(await page.AddressOfAsync(RigPages.Pit), part);
+        await page.OpenPartAsync(Served.AddressOf(RigPages.Pit), part);
         var before = await page.EvaluateAsync<double>("() => parseFloat(getComputedStyle(document.querySelector('.parts a')).fontSize)");
         await page.AddStyleTagAsync(new() { Content = "html { font-size: 200% !important; }" });
         Assert.Equal(2 * before, await page.EvaluateAsync<double>("() => parseFloat(getComputedStyle(document.querySelector('.parts a')).fontSize)"), 0.01);

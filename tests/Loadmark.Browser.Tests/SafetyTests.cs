@@ -6,7 +6,7 @@ using Loadmark.Browser.Tests.House;
 namespace Loadmark.Browser.Tests;
 
 /// <summary>What the program answers to requests that its own page would never send, and where it can be reached at all.</summary>
-public sealed class SafetyTests(ServedPage served) : IClassFixture<ServedPage>
+public sealed class SafetyTests(ServedPage served)
 {
     private const string Style = "/_content/Loadmark.Web/loadmark.css";
 

@@ -8,7 +8,7 @@ namespace Loadmark.Browser.Tests;
 /// How long the page takes from an edit to its verdict, measured by the browser. Written down beside a round trip to the server in the same
 /// run, never asserted: the machine may be busy. LOADMARK_PAGE_RESULTS names the folder it goes to; else it lies beside the tests.
 /// </summary>
-public sealed class SpeedTests(SharedBrowser browser, ServedPage served, ITestOutputHelper output) : PageTest(browser, served)
+public sealed class SpeedTests(SharedBrowser browser, ServedPage served, ITestOutputHelper output) : PageTest(browser, served), IClassFixture<ServedPage>
 {
     private const int Edits = 15;
     private const string Low = "9V DC 11mA centre negative 5.5x2.1";
@@ -60,7 +60,7 @@ public sealed class SpeedTests(SharedBrowser browser, ServedPage served, ITestOu
     {
         var page = (await VisitAsync(new() { ViewportSize = new() { Width = 1440, Height = 900 } })).Page;
         var twelve = await page.ImportAsync("twelve.rig.yaml", Encoding.UTF8.GetBytes(TwelveLoads()));
-        var forty = await page.AddressOfAsync(RigPages.Festival);
+        var forty = Served.AddressOf(RigPages.Festival);
         var report = new StringBuilder("# The page\n\n");
         report.Append(CultureInfo.InvariantCulture, $"Debian's Chromium, headless, 1440 by 900; {Edits} edits of a label each, committed with Enter, each of which changes the verdict or its finding and the diagram. Changed: the page's own clock from the field's change event until bar and diagram have both changed; shown: until the frame after. A round trip: choosing light or dark, which the server hears of and answers. .NET {Environment.Version}, {(BuiltProgram.File.Contains("/Release/", StringComparison.Ordinal) ? "Release" : "Debug")}, {Environment.ProcessorCount} cores, shared machine, load {Load()} at the beginning: read the ratios, not the times.\n\n| what | changed: median ms | 95 % ms | shown: median ms | 95 % ms |\n| --- | --- | --- | --- | --- |\n");
         foreach (var (what, address, load) in ((string, string, string)[])[("12 loads", twelve, "drive-1"), ("40 loads", forty, "drive-11")])

@@ -50,7 +50,8 @@ internal static class ColdAddresses
         new(Gear, "a load", async kept =>
         {
             await kept.RemoveGearAsync();
-            return await kept.AddLoadAsync("drive-3", "9V DC 12mA");
+            await kept.AddLoadAsync("drive-3", "9V DC 12mA");
+            return await kept.AddressOfLoadAsync("drive-3");
         }, FileGearAsync),
         new(Gear, "not there", static _ => Task.FromResult($"/gear/{NoOne}"), BackToTheGearAsync),
         new(Rig, "not there", static _ => Task.FromResult($"/rig/{NoOne}"), BackToTheRigsAsync),

@@ -29,7 +29,7 @@ internal static class RigPages
         await page.WaitForFunctionAsync("() => [...document.querySelectorAll('input[type=file]')].every(field => field._blazorInputFileNextFileId !== undefined)");
     }
 
-    /// <summary>The address of a rig in the list, without a slash at the end.</summary>
+    /// <summary>The address that the list of rigs leads to, without a slash at the end.</summary>
     public static async Task<string> AddressOfAsync(this IPage page, string rig)
     {
         await page.OpenRigsAsync();

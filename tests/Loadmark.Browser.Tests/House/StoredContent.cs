@@ -9,8 +9,8 @@ namespace Loadmark.Browser.Tests.House;
 /// has led to.
 /// </summary>
 /// <param name="program">The program.</param>
-/// <param name="openAsync">Opens another window, for what only the page tells.</param>
-internal sealed class StoredContent(RunningProgram program, Func<Task<IPage>> openAsync) : IDisposable
+/// <param name="openAsync">Opens another window, for what only the page tells; null where nobody asks for that.</param>
+internal sealed class StoredContent(RunningProgram program, Func<Task<IPage>>? openAsync = null) : IDisposable
 {
     private readonly HttpClient _client = new()
     {
@@ -18,6 +18,11 @@ internal sealed class StoredContent(RunningProgram program, Func<Task<IPage>> op
         Timeout = Patience.Page,
         DefaultRequestHeaders = { Authorization = new AuthenticationHeaderValue("Bearer", program.Key) },
     };
+
+    /// <summary>The address of each rig's page, by the rig's name; all names must differ.</summary>
+    public async Task<IReadOnlyDictionary<string, string>> AddressesAsync() =>
+        (await ListAsync("/api/rigs")).GetProperty("rigs").EnumerateArray()
+            .ToDictionary(static rig => rig.GetProperty("name").GetString()!, static rig => $"/rig/{rig.GetProperty("id").GetString()}", StringComparer.Ordinal);
 
     /// <summary>Keeps a rig.</summary>
     /// <param name="text">Its file.</param>
@@ -31,11 +36,14 @@ internal sealed class StoredContent(RunningProgram program, Func<Task<IPage>> op
     /// <summary>Adds a load to the gear library.</summary>
     /// <param name="tag">Its tag.</param>
     /// <param name="label">What is printed on it.</param>
-    /// <returns>The address of its page.</returns>
-    public async Task<string> AddLoadAsync(string tag, string label)
-    {
+    public async Task AddLoadAsync(string tag, string label) =>
         (await PostAsync("/api/gear", $"loads:\n  {tag}: {{ label: \"{label}\" }}\n")).Dispose();
-        var list = await openAsync();
+
+    /// <summary>The address of the page of a load in the gear library, which only the list on the page tells.</summary>
+    /// <param name="tag">Its tag.</param>
+    public async Task<string> AddressOfLoadAsync(string tag)
+    {
+        var list = await (openAsync ?? throw new InvalidOperationException("There is no window to ask in."))();
         await list.GotoAsync("/gear");
         var gear = await list.GetByRole(AriaRole.Link, new() { Name = tag, Exact = true }).GetAttributeAsync("href");
         await list.CloseAsync();
