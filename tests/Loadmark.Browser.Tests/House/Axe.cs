@@ -3,8 +3,8 @@ using Deque.AxeCore.Commons;
 namespace Loadmark.Browser.Tests.House;
 
 /// <summary>
-/// Asks axe-core (Deque Systems) what is wrong with a page as it is now. The script stays in the document once it is there, and only what is wrong
-/// comes back: the package's own way opens a second page for every question to put the answers of frames together, and no page here has frames.
+/// Asks axe-core (Deque Systems) what is wrong with a page as it is now. The script stays in the document once it is there, and only what is
+/// wrong comes back. The usual wrapper opens a second page for every question, to put the answers of frames together; no page here has frames.
 /// </summary>
 internal static class Axe
 {
@@ -17,8 +17,8 @@ internal static class Axe
             const result = await axe.run(document, { runOnly: { type, values }, resultTypes: ["violations"] });
             return {
                 passes: result.passes.length,
-                violations: result.violations.flatMap(violation => violation.nodes.map(node =>
-                    `${violation.id}: ${violation.help}; ${node.html}; ${[...node.any, ...node.all, ...node.none].map(check => check.message).join(" / ")}`)),
+                violations: result.violations.flatMap(({ id, help, nodes }) => nodes.map(({ html, any, all, none }) =>
+                    `${id}: ${help}; ${html}; ${[...any, ...all, ...none].map(check => check.message).join(" / ")}`)),
             };
         }
         """;

@@ -1,9 +1,9 @@
 namespace Loadmark.Browser.Tests.House;
 
 /// <summary>
-/// What all tests in the browser share: the browser, a program, and that every visit ends without a complaint, whatever it was about. The program
-/// is the one of all classes, or one of its own where a class says <see cref="IClassFixture{TFixture}"/> of <see cref="ServedPage"/>: where its
-/// tests would meet what others leave behind, or leave behind what others must not meet.
+/// What all tests in the browser share: the browser, a program, and that every visit ends without a complaint, whatever it was about. The
+/// program is the one of all classes, or one of its own where a class says <see cref="IClassFixture{TFixture}"/> of
+/// <see cref="ServedPage"/>: where its tests would meet what others leave behind, or leave behind what others must not meet.
 /// </summary>
 /// <param name="browser">The browser.</param>
 /// <param name="served">The program.</param>

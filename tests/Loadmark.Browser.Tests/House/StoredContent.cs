@@ -9,7 +9,7 @@ namespace Loadmark.Browser.Tests.House;
 /// has led to.
 /// </summary>
 /// <param name="program">The program.</param>
-/// <param name="openAsync">Opens another window, for what only the page tells; null where nobody asks for that.</param>
+/// <param name="openAsync">Opens another window, for what only the page tells; null where nobody asks.</param>
 internal sealed class StoredContent(RunningProgram program, Func<Task<IPage>>? openAsync = null) : IDisposable
 {
     private readonly HttpClient _client = new()
