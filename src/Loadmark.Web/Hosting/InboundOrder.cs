@@ -3,9 +3,9 @@ using Microsoft.AspNetCore.Components.Server.Circuits;
 namespace Loadmark.Web.Hosting;
 
 /// <summary>
-/// What a browser says over its connection is taken in the order in which it was said. The framework keeps that order for events, which wait
-/// for their turn while the page is drawn, and not for the word that a drawing has arrived, which it takes at once; it then forgets the
-/// handlers that the drawing replaced, and an event that was sent before and still waits finds nobody: a click is lost.
+/// What a browser says over its connection is taken in the order in which it was said. The framework keeps that order for events, which
+/// wait for their turn while the page is drawn, and not for the word that a drawing has arrived, which it takes at once; it then forgets
+/// the handlers that the drawing replaced, and an event that was sent before and still waits finds nobody: a click is lost.
 /// </summary>
 internal sealed class InboundOrder : CircuitHandler
 {
@@ -20,7 +20,8 @@ internal sealed class InboundOrder : CircuitHandler
     }
 
     /// <inheritdoc/>
-    public override Func<CircuitInboundActivityContext, Task> CreateInboundActivityHandler(Func<CircuitInboundActivityContext, Task> next) =>
+    public override Func<CircuitInboundActivityContext, Task> CreateInboundActivityHandler(
+        Func<CircuitInboundActivityContext, Task> next) =>
         context => _turns is { } turns ? TakeTurnAsync(turns, () => next(context)) : next(context);
 
     private static async Task TakeTurnAsync(SynchronizationContext turns, Func<Task> activity)

@@ -3,8 +3,9 @@ using Deque.AxeCore.Commons;
 namespace Loadmark.Browser.Tests.House;
 
 /// <summary>
-/// Asks axe-core (Deque Systems) what is wrong with a page as it is now. The script stays in the document once it is there, and only what is
-/// wrong comes back. The usual wrapper opens a second page for every question, to put the answers of frames together; no page here has frames.
+/// Asks axe-core (Deque Systems) what is wrong with a page as it is now. The script stays in the document once it is there, and only what
+/// is wrong comes back. The usual wrapper opens a second page for every question, to put the answers of frames together; no page here has
+/// frames.
 /// </summary>
 internal static class Axe
 {

@@ -4,8 +4,8 @@ namespace Loadmark.Browser.Tests.House;
 internal static class StateRigs
 {
     /// <summary>
-    /// A rig with findings of four severities, supplies and leads of every sort, a load on nothing, questions with more answers than are shown
-    /// at once, and more loads than a list shows without a field to find them in.
+    /// A rig with findings of four severities, supplies and leads of every sort, a load on nothing, questions with more answers than are
+    /// shown at once, and more loads than a list shows without a field to find them in.
     /// </summary>
     public const string Everything = """
         rig: Everything at once
