@@ -3,12 +3,16 @@ using Loadmark.Simulation.Wiring;
 
 namespace Loadmark.Simulation.Tests.Spice;
 
-/// <summary>Agreement with ngspice, a reference program, on every example and on 300 seeded random rigs.</summary>
+/// <summary>Agreement with ngspice, a reference program, on every example and on seeded random rigs: 300 settle, the first 100 of these start.</summary>
 [Trait("Source", "ngspice")]
 public sealed class RigAgreementTests(ITestOutputHelper output)
 {
     private const int Rigs = 300;
     private const int FewRigs = 60;
+
+    /// <summary>ngspice takes a tenth of a second for a start-up; the measurement <c>simulation</c> of bench/ compares all 300.</summary>
+    private const int StartingRigs = 100;
+
     private const double ShareAllowed = 0.2;
     private const double ShareBetweenAllowed = 0.6;
     private const double MillisecondsAllowed = 0.5;
@@ -50,7 +54,7 @@ public sealed class RigAgreementTests(ITestOutputHelper output)
     {
         using var batch = new NgSpiceBatch();
         var comparison = new StartUpComparison(batch);
-        for (var seed = 1; seed <= Rigs; seed++)
+        for (var seed = 1; seed <= StartingRigs; seed++)
             comparison.Add($"rig {seed}", RigText.Circuit(RandomRigs.Text(seed)), 0.15, isSmooth: seed % 2 == 0);
         foreach (var example in Examples)
             comparison.Add(example, RigCircuit.Of(Core.Ratings.WiredRig.Of(RigText.Example(example))), 0.5, isSmooth: false);
@@ -62,7 +66,7 @@ public sealed class RigAgreementTests(ITestOutputHelper output)
         Assert.True(comparison.TooShort.Count <= 0.03 * comparison.Rigs, $"Nothing is compared in {comparison.TooShort.Count} of {comparison.Rigs} rigs.");
         Assert.True(comparison.Smooth is { Compared: > 100_000, Largest: <= ShareAllowed }, report);
         Assert.True(comparison.Between is { Compared: > 100_000, Largest: <= ShareBetweenAllowed }, report);
-        Assert.True(comparison.Events is { Compared: > 500, Largest: <= MillisecondsAllowed }, report);
+        Assert.True(comparison.Events is { Compared: > 200, Largest: <= MillisecondsAllowed }, report);
     }
 
     /// <summary>The comparison sees leads that are a thousandth off, in nearly every rig, and nothing where they are not.</summary>
