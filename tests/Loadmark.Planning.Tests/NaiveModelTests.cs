@@ -44,12 +44,13 @@ public sealed class NaiveModelTests(ITestOutputHelper output)
     /// <summary>
     /// A bound that either side claims must not be above what the other side has: where both have proven a level their
     /// values are equal, and a proven plan is never worse than the naive one. Beyond the first level in which they differ
-    /// nothing is comparable. What is not proven in the time is claimed by nobody, so a slow machine fails nothing.
+    /// nothing is comparable. What is not proven in the time is claimed by nobody, so a slow machine fails nothing. Rigs with chains are few
+    /// here, since the naive model takes all of its time for each; the measurement <c>planning</c> of bench/ gives 40 of a size four times as much.
     /// </summary>
     [Theory]
-    [InlineData(12, 6, true)]
+    [InlineData(12, 4, true)]
     [InlineData(16, 3, true)]
-    [InlineData(20, 3, true)]
+    [InlineData(20, 1, true)]
     [InlineData(12, 4, false)]
     [InlineData(20, 4, false)]
     [InlineData(30, 3, false)]
