@@ -200,8 +200,10 @@ internal sealed class BruteForce
         _certain is not null && feed.Outlets.Any(outlet => _certain.Contains(outlet.Rating.Supply.Id))
         && feed.Loads.Any(load => Suitability.Of(FeedPoint.Of(feed), load.Rating).IsDoubtful);
 
+    /// <summary>What outlets allow whose twins were asked already is not asked again: only their names differ, which no rule looks at.</summary>
     private IEnumerable<Choice> AllChoices()
     {
+        var asked = new Dictionary<(string From, Joint Joint, string At, string? Lead), List<List<int>>>();
         for (var outlet = 0; outlet < _bare.Outlets.Count; outlet++)
         {
             if (!IsFree(outlet, _pinned))
@@ -210,7 +212,10 @@ internal sealed class BruteForce
             {
                 foreach (var lead in LeadsFor(joint))
                 {
-                    foreach (var set in Sets([], 0, lead is null ? 1 : lead.LoadPlugs ?? int.MaxValue, limitsKnown, set => Make(from, joint, at, lead?.Id, set)))
+                    var key = (string.Join(' ', from.Select(FirstTwin)), joint, string.Join(' ', at), lead?.Id);
+                    if (!_leavesOut || !asked.TryGetValue(key, out var sets))
+                        asked[key] = sets = [.. Sets([], 0, lead is null ? 1 : lead.LoadPlugs ?? int.MaxValue, limitsKnown, set => Make(from, joint, at, lead?.Id, set))];
+                    foreach (var set in sets)
                     {
                         var feed = Make(from, joint, at, lead?.Id, [.. set.Select(load => _bare.Loads[load])]);
                         yield return new Choice(
@@ -220,6 +225,13 @@ internal sealed class BruteForce
                 }
             }
         }
+    }
+
+    /// <summary>The place of the first free outlet that is alike; its own when there is none before it.</summary>
+    private int FirstTwin(OutletRef outlet)
+    {
+        var place = Enumerable.Range(0, _bare.Outlets.Count).First(place => _bare.Outlets[place].Rating.Reference == outlet);
+        return Enumerable.Range(0, place).FirstOrDefault(before => (_twinsBefore[place] >> before & 1) == 1, place);
     }
 
     /// <summary>The leads that suit, no lead of the list among them where a plain one does.</summary>
