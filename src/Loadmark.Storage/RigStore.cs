@@ -71,6 +71,16 @@ public sealed class RigStore
             },
             cancellationToken);
 
+    /// <summary>The revision that a rig is at, without its text; null when it was removed or never was.</summary>
+    /// <param name="id">The rig.</param>
+    /// <param name="cancellationToken">Gives up.</param>
+    /// <exception cref="StorageException">The medium failed.</exception>
+    public Task<long?> RevisionAsync(Guid id, CancellationToken cancellationToken = default) =>
+        _access.ReadAsync(
+            context => context.Rigs.Where(rig => rig.Id == id && rig.Removed == null).Select(rig => (long?)rig.Revision)
+                .FirstOrDefaultAsync(cancellationToken),
+            cancellationToken);
+
     /// <summary>Keeps a new rig, with nothing to undo.</summary>
     /// <param name="name">Its name; need not be unlike others.</param>
     /// <param name="text">The rig file's text.</param>

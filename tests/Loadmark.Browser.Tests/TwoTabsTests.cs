@@ -21,9 +21,11 @@ public sealed class TwoTabsTests(SharedBrowser browser, ServedPage served) : Pag
         await first.OpenPartAsync(address, "gear");
         await second.OpenPartAsync(address, "gear");
 
+        // While something is typed and not kept, nothing that is new is put over it.
+        await second.GetByLabel("Label of delay-2").FillAsync("9V DC 250mA");
         await CommitAsync(first, "drive-3", "9V DC 15mA");
         await Expect(first.GetByRole(AriaRole.Button, new() { Name = "Undo" })).ToBeEnabledAsync();
-        await CommitAsync(second, "delay-2", "9V DC 250mA");
+        await second.GetByLabel("Label of delay-2").PressAsync("Enter");
         await Expect(second.GetByRole(AriaRole.Alert).Filter(new() { HasText = Notice })).ToBeVisibleAsync();
 
         var between = Encoding.UTF8.GetString(await first.ExportAsync());
@@ -39,6 +41,24 @@ public sealed class TwoTabsTests(SharedBrowser browser, ServedPage served) : Pag
         await second.GetByRole(AriaRole.Button, new() { Name = "Undo" }).ClickAsync();
         await Expect(second.GetByLabel("Label of drive-3")).ToHaveValueAsync(choice == "Keep this one" ? "9V DC 15mA" : "9V DC 12mA");
         await Expect(second.GetByLabel("Label of delay-2")).ToHaveValueAsync(choice == "Keep this one" ? "9V DC 300mA" : "9V DC 250mA");
+    }
+
+    [Fact]
+    public async Task What_one_window_does_is_seen_in_the_other_and_can_be_undone_there()
+    {
+        var visit = await VisitAsync();
+        var (first, second) = (visit.Page, await visit.Context.NewPageAsync());
+        var address = await first.ImportAsync("live.rig.yaml", Encoding.UTF8.GetBytes(Start));
+        await first.OpenPartAsync(address, "gear");
+        await second.OpenPartAsync(address, "gear");
+
+        await CommitAsync(first, "drive-3", "9V DC 15mA");
+
+        await Expect(second.GetByLabel("Label of drive-3")).ToHaveValueAsync("9V DC 15mA");
+        await Expect(second.GetByText("Changed elsewhere, and shown here:")).ToBeVisibleAsync();
+        await second.GetByRole(AriaRole.Button, new() { Name = "Undo" }).ClickAsync();
+        await Expect(first.GetByLabel("Label of drive-3")).ToHaveValueAsync("9V DC 12mA");
+        await Expect(first.GetByRole(AriaRole.Alert).Filter(new() { HasText = Notice })).ToHaveCountAsync(0);
     }
 
     private static async Task CommitAsync(IPage page, string load, string label)

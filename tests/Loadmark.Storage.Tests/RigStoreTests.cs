@@ -57,7 +57,9 @@ public sealed class RigStoreTests : IDisposable
         Assert.Equal(["third", "second", "first"], (await store.Rigs.ListAsync(_token)).Select(rig => rig.Name));
 
         await store.Rigs.SaveAsync(first.Id, first.Revision, "first", "rig: other\n", "edit", _token);
+        Assert.Equal(third.Revision, await store.Rigs.RevisionAsync(third.Id, _token));
         var removed = await store.Rigs.RemoveAsync(third.Id, third.Revision, _token);
+        Assert.Null(await store.Rigs.RevisionAsync(third.Id, _token));
         Assert.Equal(["first", "second"], (await store.Rigs.ListAsync(_token)).Select(rig => rig.Name));
 
         var gone = await store.Rigs.SaveAsync(third.Id, removed.Rig!.Revision, "third", "rig: other\n", "edit", _token);
@@ -73,6 +75,7 @@ public sealed class RigStoreTests : IDisposable
         using var store = await _folder.OpenAsync();
         var gone = new SaveOutcome(SaveState.Gone, null);
         Assert.Null(await store.Rigs.FindAsync(Guid.Empty, _token));
+        Assert.Null(await store.Rigs.RevisionAsync(Guid.Empty, _token));
         Assert.Equal(gone, await store.Rigs.SaveAsync(Guid.Empty, 1, "rig", "", "edit", _token));
         Assert.Equal(gone, await store.Rigs.UndoAsync(Guid.Empty, 1, _token));
         Assert.Equal(gone, await store.Rigs.RestoreAsync(Guid.Empty, _token));

@@ -1,6 +1,7 @@
 using Loadmark.Core.Rigs;
 using Loadmark.Drawing.Scenes;
 using Loadmark.Storage;
+using Loadmark.Storage.Faults;
 using Loadmark.Web.Parts;
 using Loadmark.Web.Texts;
 using Loadmark.Web.Views;
@@ -25,6 +26,9 @@ public sealed partial class RigPage : ComponentBase
     private RigSession? _session;
     private RigView? _view;
     private bool _isMissing;
+
+    /// <summary>Whether the diagram is shown whole where it is a strip otherwise: on a narrow page.</summary>
+    private bool _isDiagramOpen;
     private Guid _opened;
 
     /// <summary>
@@ -71,6 +75,21 @@ public sealed partial class RigPage : ComponentBase
         _ => (Task)ShowKeysAsync(),
     });
 
+    /// <summary>Told by the browser, now and then while the page is seen, to look whether the rig was changed elsewhere.</summary>
+    [JSInvokable]
+    public Task FollowAsync() => InvokeAsync(async () =>
+    {
+        try
+        {
+            if (_session is { } session && await session.FollowAsync() && ReferenceEquals(session, _session))
+                Notes.Add(T["Changed elsewhere, and shown here: {0}.", session.Kept?.UndoWhat ?? T["an edit taken back"].Value], MudBlazor.Severity.Info);
+        }
+        catch (StorageException)
+        {
+            // The next edit will tell; what is shown stays as it was.
+        }
+    });
+
     /// <inheritdoc/>
     public ValueTask DisposeAsync()
     {
@@ -115,6 +134,7 @@ public sealed partial class RigPage : ComponentBase
             return;
         _script = new PageScript<RigPage>(Browser, this);
         await _script.WatchAsync("watchKeys");
+        await _script.WatchAsync("watchNews");
     }
 
     private string AddressOf(string part) => part == Findings && _first == Findings ? $"rig/{Id}" : $"rig/{Id}/{part}";

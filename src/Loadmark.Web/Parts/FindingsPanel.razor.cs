@@ -40,6 +40,7 @@ public sealed partial class FindingsPanel : ComponentBase
     private async Task OpenAsync(string key, Finding finding)
     {
         (_open, _remedies) = (_open == key ? null : key, null);
+        View.BringIntoSight(_open is null ? [] : finding.Subjects.Items);
         if (_open is not null)
             await SearchAsync(finding);
     }

@@ -71,7 +71,8 @@ public sealed partial class PlanPanel : ComponentBase, IDisposable
             var plan = RigPlanner.Plan(rig, options, stop);
             return new PlanAnswer(before, plan, PlanExplainer.Explain(plan, options, stop), what);
         });
-        if (_job is { IsRunning: false, Fault: null, Answer: { } answer } && !answer.IsStale(View.Rig) && View.Rig != answer.Plan.Rig)
+        if (_job is { IsRunning: false, Fault: null, Answer: { } answer } && !answer.IsStale(View.Rig) && View.Rig != answer.Plan.Rig
+            && answer.Plan.Rig.Wired is { Count: > 0 })
             View.Show(new RigPreview(answer.What, answer.Plan.Rig, RigSession.Judge(answer.Plan.Rig)));
     }
 

@@ -19,6 +19,7 @@ public sealed partial class RigDrawing : ComponentBase
     private (Rig? Rig, CheckResult? Check, DiagramValues? Readings, int Width) _drawn;
     private IReadOnlyDictionary<string, string> _warned = new Dictionary<string, string>();
     private PageScript<RigDrawing>? _script;
+    private IReadOnlyList<string> _inSight = [];
 
     /// <summary>The rig's page.</summary>
     [Parameter, EditorRequired] public RigView View { get; set; } = null!;
@@ -43,15 +44,24 @@ public sealed partial class RigDrawing : ComponentBase
     public ValueTask DisposeAsync() => _script?.DisposeAsync() ?? ValueTask.CompletedTask;
 
     /// <inheritdoc/>
+    protected override void OnInitialized() => _inSight = View.InSight;
+
+    /// <inheritdoc/>
     protected override void OnParametersSet() => Draw();
 
     /// <inheritdoc/>
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
-        if (!firstRender)
-            return;
-        _script = new PageScript<RigDrawing>(Browser, this);
-        await _script.WatchAsync("watchWidth", _paper);
+        if (firstRender)
+        {
+            _script = new PageScript<RigDrawing>(Browser, this);
+            await _script.WatchAsync("watchWidth", _paper);
+        }
+        else if (_script is not null && !ReferenceEquals(_inSight, View.InSight))
+        {
+            _inSight = View.InSight;
+            await _script.AskAsync<object>("bringIntoSight", _paper, _inSight);
+        }
     }
 
     private void Draw()

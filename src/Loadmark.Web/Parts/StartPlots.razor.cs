@@ -23,6 +23,17 @@ public sealed partial class StartPlots : ComponentBase
     private const double EventShare = 2.5;
     private const int PlotHeight = 220;
 
+    /// <summary>How long after an event it shows in the waveforms, s.</summary>
+    private const double JustAfter = 0.00002;
+
+    /// <summary>In how many seconds what is shown can be played.</summary>
+    private static readonly int[] Paces = [5, 10, 30, 120];
+
+    private static readonly TimeSpan Tick = TimeSpan.FromMilliseconds(100);
+
+    private CancellationTokenSource? _playing;
+    private int _pace = 10;
+
     private StartAnswer? _seen;
     private string _outlet = "";
     private double _from;
@@ -36,11 +47,26 @@ public sealed partial class StartPlots : ComponentBase
     [Parameter, EditorRequired] public StartAnswer Answer { get; set; } = null!;
 
     [Inject] private IStringLocalizer<PageText> T { get; set; } = null!;
+    [Inject] private TimeProvider Clock { get; set; } = null!;
 
     private List<StartedOutlet> Fed => [.. Answer.Result.Outlets.Items.Where(static outlet => !outlet.IsFree)];
 
     private IReadOnlyList<string> Loads =>
         [.. (Answer.Rig.Wired ?? []).Items.Where(feed => feed.From.Items.Any(outlet => outlet.ToString() == _outlet)).SelectMany(static feed => feed.To.Items)];
+
+    private bool IsPlaying => _playing is not null;
+
+    /// <summary>How much slower or faster than it is the film is, to two digits.</summary>
+    private string SaysPace
+    {
+        get
+        {
+            var slower = _pace / Math.Max(LeastRange, _to - _from);
+            return slower >= 1
+                ? T["slow motion: {0} times slower than it is", TwoDigits(slower)]
+                : T["{0} times faster than it is", TwoDigits(1 / slower)];
+        }
+    }
 
     private bool IsWhole => _from <= 0 && _to >= Answer.Seconds;
 
@@ -82,7 +108,63 @@ public sealed partial class StartPlots : ComponentBase
         var events = Answer.Result.Events.Items.Where(Concerns).Select(static happening => (double)happening.Time.Value).ToList();
         if (events.Count > 0)
             _to = events.Count > MostEvents ? events[MostEvents] : Math.Min(Answer.Seconds, Math.Max(LeastShown, EventShare * events[^1]));
-        GoTo(Math.Min(Answer.Seconds, (double)(Fed.Find(outlet => outlet.Outlet.ToString() == _outlet)?.PeakAt?.Value ?? 0)));
+        GoTo(Math.Min(Answer.Seconds, Telling()));
+    }
+
+    /// <inheritdoc/>
+    public void Dispose() => Pause();
+
+    /// <summary>
+    /// The moment that tells most of the outlet, s: where a load drops out or the outlet gives up; else where its last load has just begun
+    /// to start, and not the first microseconds, in which capacitors charge and every gauge is full.
+    /// </summary>
+    private double Telling()
+    {
+        var events = Answer.Result.Events.Items.Where(Concerns).ToList();
+        var telling = events.Find(static happening => happening.Kind is StartUpEventKind.DropsOut or StartUpEventKind.SwitchesOff or StartUpEventKind.FuseTrips)
+            ?? events.FindLast(static happening => happening.Kind == StartUpEventKind.Starts);
+
+        // A waveform holds at a jump what was before it.
+        return telling is { } found ? (double)found.Time.Value + JustAfter : 0;
+    }
+
+    /// <summary>Plays what is shown from the moment on, or from its beginning where that is at its end; pauses what plays.</summary>
+    private async Task PlayAsync()
+    {
+        if (IsPlaying)
+        {
+            Pause();
+            return;
+        }
+
+        using var playing = _playing = new CancellationTokenSource();
+        using var timer = new PeriodicTimer(Tick, Clock);
+        if (_cursor < _from || _cursor >= _to)
+            ShowAt(_from);
+        var (began, at) = (Clock.GetTimestamp(), _cursor);
+        try
+        {
+            while (_cursor < _to && await timer.WaitForNextTickAsync(playing.Token))
+            {
+                ShowAt(Math.Min(_to, at + (Clock.GetElapsedTime(began).TotalSeconds * (_to - _from) / _pace)));
+                StateHasChanged();
+            }
+        }
+        catch (OperationCanceledException)
+        {
+            // Paused.
+        }
+        finally
+        {
+            if (ReferenceEquals(_playing, playing))
+                _playing = null;
+        }
+    }
+
+    private void Pause()
+    {
+        _playing?.Cancel();
+        _playing = null;
     }
 
     /// <summary>Those with loads that do not come up first, then by how near the limit they come.</summary>
@@ -95,14 +177,27 @@ public sealed partial class StartPlots : ComponentBase
     }
 
     /// <summary>
-    /// What an outlet gives at its peak: a range where that rests on how much charging capacitors take, which is assumed.
+    /// What an outlet gives at its peak, and for how long it is at its limit: ranges where they rest on how much charging capacitors take,
+    /// which is assumed.
     /// </summary>
     private string PeakOf(StartedOutlet outlet)
     {
         var limit = FigureDisplay.Printed(outlet.Limit);
-        return outlet.Pulse is { } pulse
-            ? T["at its peak {0}, its limit {1}", pulse.Peaks, limit]
-            : T["at most {0} of {1}", FigureDisplay.Printed(outlet.PeakAmps), limit];
+        if (outlet.Pulse is { } pulse)
+        {
+            var most = (double)pulse.OverLimitMost.Value;
+            return most > 0
+                ? T["{0}: peak {1}, at its limit of {2} for up to {3}.", outlet.Outlet, pulse.Peaks, limit, Seconds(most)]
+                : T["{0}: peak {1}; limit {2}.", outlet.Outlet, pulse.Peaks, limit];
+        }
+
+        var peak = FigureDisplay.Computed(outlet.PeakAmps);
+        return outlet switch
+        {
+            { OverLimit.Value: > 0 } => T["{0}: peak {1}, at its limit of {2} or over it for {3}.", outlet.Outlet, peak, limit, Seconds((double)outlet.OverLimit.Value)],
+            { PeakAt: { } at } => T["{0}: peak {1}, {2} after switch-on; limit {3}.", outlet.Outlet, peak, Seconds((double)at.Value), limit],
+            _ => T["{0}: peak {1}; limit {2}.", outlet.Outlet, peak, limit],
+        };
     }
 
     /// <summary>On what a peak rests that is a range, and what that means for the limit and for the curve.</summary>
@@ -119,6 +214,12 @@ public sealed partial class StartPlots : ComponentBase
     private static string Text(double value) => value.ToString("0.######", CultureInfo.InvariantCulture);
 
     private static string Seconds(double seconds) => new Quantity<Second>(Rounded(seconds)).ToString();
+
+    private static string TwoDigits(double value)
+    {
+        var unit = Math.Pow(10, Math.Max(0, Math.Floor(Math.Log10(value)) - 1));
+        return (value < 10 ? Math.Round(value, 1) : Math.Round(value / unit) * unit).ToString(CultureInfo.InvariantCulture);
+    }
 
     private static decimal Rounded(double value) => (decimal)Math.Round(value, 5);
 
@@ -148,7 +249,14 @@ public sealed partial class StartPlots : ComponentBase
             GoTo(seconds);
     }
 
+    /// <summary>Goes to a moment by hand, which pauses what plays.</summary>
     private void GoTo(double seconds)
+    {
+        Pause();
+        ShowAt(seconds);
+    }
+
+    private void ShowAt(double seconds)
     {
         _cursor = Math.Clamp(seconds, 0, Answer.Seconds);
         if (_cursor < _from || _cursor > _to)

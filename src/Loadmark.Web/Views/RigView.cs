@@ -56,6 +56,17 @@ public sealed class RigView(RigSession session)
         Changed?.Invoke(this, EventArgs.Empty);
     }
 
+    /// <summary>The ids that are to be in sight in the diagram; none to see again what was in sight before.</summary>
+    public IReadOnlyList<string> InSight { get; private set; } = [];
+
+    /// <summary>Brings things into sight in the diagram.</summary>
+    /// <param name="ids">Their ids, as findings name them; none to go back to where the diagram was.</param>
+    public void BringIntoSight(params IEnumerable<string> ids)
+    {
+        InSight = [.. ids];
+        Changed?.Invoke(this, EventArgs.Empty);
+    }
+
     /// <summary>Picks an outlet to plug loads into, or lets go of it.</summary>
     /// <param name="outlet">The outlet; null, or the one that is picked, to let go.</param>
     public void Pick(OutletRef? outlet)

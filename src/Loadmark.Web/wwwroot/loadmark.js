@@ -28,6 +28,27 @@ const isTyping = target => target instanceof HTMLElement
     && (target.isContentEditable || target instanceof HTMLTextAreaElement || target instanceof HTMLSelectElement
         || (target instanceof HTMLInputElement && !["button", "checkbox", "radio", "range", "file"].includes(target.type)));
 
+const isMoving = () => !matchMedia("(prefers-reduced-motion: reduce)").matches;
+
+/** Whether keys without Ctrl do something on the page ("/" and "?"): who speaks to the machine or strikes keys by mistake turns them off. */
+export function singleKeys() {
+    try {
+        return localStorage.getItem("loadmark-single-keys") !== "off";
+    } catch {
+        return root.dataset.singleKeys !== "off";
+    }
+}
+
+/** Turns keys without Ctrl on or off, and remembers it. */
+export function chooseSingleKeys(on) {
+    root.dataset.singleKeys = on ? "on" : "off";
+    try {
+        localStorage.setItem("loadmark-single-keys", on ? "on" : "off");
+    } catch {
+        // It holds until the page is left.
+    }
+}
+
 /** Sends the keys that work everywhere on the page: undo, redo, find. */
 export function watchKeys(page) {
     const handler = event => {
@@ -38,10 +59,10 @@ export function watchKeys(page) {
         if ((undo || redo) && !isTyping(event.target)) {
             event.preventDefault();
             page.invokeMethodAsync("KeyAsync", redo || event.shiftKey ? "redo" : "undo").catch(() => { });
-        } else if (event.key === "?" && !isTyping(event.target)) {
+        } else if (event.key === "?" && !isTyping(event.target) && singleKeys()) {
             event.preventDefault();
             page.invokeMethodAsync("KeyAsync", "keys").catch(() => { });
-        } else if (event.key === "/" && !isTyping(event.target)) {
+        } else if (event.key === "/" && !isTyping(event.target) && singleKeys()) {
             const find = document.querySelector("[data-find]");
             if (find) {
                 event.preventDefault();
@@ -132,6 +153,135 @@ export function watchPlot(element, page) {
         },
     };
 }
+
+/**
+ * Asks a component every second, while the page is seen, whether its rig was changed elsewhere. Not while something typed is not sent yet:
+ * what comes would overwrite it.
+ */
+export function watchNews(page) {
+    let typed = null;
+    let busy = false;
+    const input = event => typed = isTyping(event.target) ? event.target : typed;
+    const sent = () => typed = null;
+    const ask = async () => {
+        if (busy || document.hidden || (typed !== null && typed === document.activeElement))
+            return;
+        busy = true;
+        try {
+            await page.invokeMethodAsync("FollowAsync");
+        } catch {
+            // The page has gone, or the program has: what is new is asked for when it is there again.
+        }
+        busy = false;
+    };
+    document.addEventListener("input", input);
+    document.addEventListener("change", sent);
+    document.addEventListener("visibilitychange", ask);
+    const timer = setInterval(ask, 1000);
+    return {
+        stop: () => {
+            clearInterval(timer);
+            document.removeEventListener("input", input);
+            document.removeEventListener("change", sent);
+            document.removeEventListener("visibilitychange", ask);
+        },
+    };
+}
+
+/** Scrolls the diagram so that parts of it are in sight; with none, back to where it was before the first of them. */
+export function bringIntoSight(paper, ids) {
+    const box = paper.closest(".drawing");
+    if (!box)
+        return;
+    const behavior = isMoving() ? "smooth" : "auto";
+    if (ids.length === 0) {
+        if (box.dataset.before !== undefined)
+            box.scrollTo({ top: Number(box.dataset.before), behavior });
+        delete box.dataset.before;
+        return;
+    }
+    const wanted = new Set(ids);
+    const places = [...paper.querySelectorAll("[data-subject]")].filter(part => wanted.has(part.dataset.subject)).map(part => part.getBoundingClientRect());
+    if (places.length === 0)
+        return;
+    const frame = box.getBoundingClientRect();
+    const top = Math.min(...places.map(place => place.top));
+    const bottom = Math.max(...places.map(place => place.bottom));
+    if (top >= frame.top && bottom <= frame.bottom)
+        return;
+    box.dataset.before ??= String(box.scrollTop);
+
+    // What is taller than the frame is shown from its top.
+    const spare = Math.max(8, (frame.height - (bottom - top)) / 2);
+    box.scrollTo({ top: box.scrollTop + top - frame.top - spare, behavior });
+}
+
+// Whoever loses what they were on, because it was taken off the page or switched off, goes on in the same part of it: where that part says,
+// or at its heading. Once an answer is there that was waited for, they go on at that, unless they have gone elsewhere meanwhile.
+let last = [];
+let put = null;
+const focusOn = element => {
+    if (!element)
+        return;
+    if (element.tabIndex < 0 && !element.hasAttribute("tabindex"))
+        element.tabIndex = -1;
+    element.focus({ preventScroll: true });
+    element.scrollIntoView({ block: "nearest" });
+    put = element;
+};
+document.addEventListener("focusin", event => {
+    last = [];
+    for (let element = event.target; element instanceof Element && element !== document.body; element = element.parentElement)
+        last.push(element);
+});
+new MutationObserver(changes => {
+    const answer = changes.flatMap(change => [...change.addedNodes]).filter(node => node instanceof Element)
+        .map(node => node.matches("[data-answer]") ? node : node.querySelector("[data-answer]")).find(Boolean);
+    if (answer && put !== null && document.activeElement === put) {
+        focusOn(answer);
+        return;
+    }
+    if (last.length === 0 || document.activeElement !== document.body || (last[0].isConnected && !last[0].disabled))
+        return;
+    const place = last.find(element => element.isConnected && element.matches("[data-goes-on], .panel, main"));
+    last = [];
+    if (place)
+        focusOn(place.querySelector(place.dataset.goesOn ?? "h2, h1"));
+}).observe(document.body, { subtree: true, childList: true, attributeFilter: ["disabled"] });
+
+// What was typed and not taken yet stays when its field goes, with its part or with the page, and is there again when the field is.
+const fieldsIn = nodes => [...nodes].filter(node => node instanceof Element)
+    .flatMap(node => [...(node.matches("[data-draft]") ? [node] : []), ...node.querySelectorAll("[data-draft]")]);
+const keepDraft = field => {
+    try {
+        if (field.value)
+            sessionStorage.setItem(`loadmark-draft ${field.dataset.draft}`, field.value);
+        else
+            sessionStorage.removeItem(`loadmark-draft ${field.dataset.draft}`);
+    } catch {
+        // Without storage it goes with the page.
+    }
+};
+const bringDraft = field => {
+    let draft = null;
+    try {
+        draft = sessionStorage.getItem(`loadmark-draft ${field.dataset.draft}`);
+    } catch {
+        // Nothing was kept.
+    }
+    if (!draft || field.value)
+        return;
+    field.value = draft;
+    field.dispatchEvent(new Event("input", { bubbles: true }));
+};
+addEventListener("pagehide", () => fieldsIn([document.body]).forEach(keepDraft));
+new MutationObserver(changes => {
+    for (const change of changes) {
+        fieldsIn(change.removedNodes).filter(field => !field.isConnected).forEach(keepDraft);
+        fieldsIn(change.addedNodes).filter(field => field.isConnected).forEach(bringDraft);
+    }
+}).observe(document.body, { subtree: true, childList: true });
+fieldsIn([document.body]).forEach(bringDraft);
 
 /** Prints the page. */
 export function print() {

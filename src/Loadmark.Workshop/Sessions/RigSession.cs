@@ -88,6 +88,36 @@ public sealed class RigSession(RigStore store, LibraryCache? cache = null) : IDi
         return true;
     }
 
+    /// <summary>
+    /// Takes what was kept elsewhere meanwhile: by another window, over HTTP, by the command line. Nothing is taken while an edit of this
+    /// session is not kept; such an edit meets the other when it is kept.
+    /// </summary>
+    /// <returns>Whether there was something new, and it is shown now.</returns>
+    /// <exception cref="StorageException">The medium failed.</exception>
+    public async Task<bool> FollowAsync()
+    {
+        StoredRig? news = null;
+        await _turn.WaitAsync();
+        try
+        {
+            if (Kept is not { } kept || Trouble is not null || Conflict is not null || Text != kept.Text
+                || await store.RevisionAsync(kept.Id) is not { } revision || revision == kept.Revision)
+                return false;
+            news = await store.FindAsync(kept.Id);
+
+            // An edit may have come while the store was asked; it waits for its turn, and will meet what is new there.
+            if (news is null || Text != kept.Text)
+                return false;
+        }
+        finally
+        {
+            _turn.Release();
+        }
+
+        await TakeAsync(news);
+        return true;
+    }
+
     /// <summary>Judges a rig by every rule, as a session does.</summary>
     /// <param name="rig">The rig.</param>
     public static CheckResult Judge(Rig rig) => RigAnalysis.Of(rig, AnalysisDepth.Verdict).Check;

@@ -57,7 +57,7 @@ internal static class Layout
                 .map(element => `${name(element)} is cut off`);
             const controls = [...document.querySelectorAll("a[href], button, input:not([type=file]), select, textarea, summary")].filter(element => shown(element) && !element.matches(".skip"));
             const boxes = controls.map(element => element.getBoundingClientRect());
-            const sticky = element => element.closest(".bar, .drawing") !== null;
+            const sticky = element => element.closest(".bar, .drawing, .notices") !== null;
             const on = [];
             for (let one = 0; one < controls.length; one++) {
                 for (let other = one + 1; other < controls.length; other++) {

@@ -18,7 +18,7 @@ public sealed class EntryBoxTests : PageTest
         part.Find("textarea").Input("drive-3: 9V DC 12mA centre negative\ndelay-2: 9V 2.7W");
         Assert.Equal("Add 2 loads", Add(part).TextContent);
         var preview = part.FindAll(".preview li").Select(line => line.TextContent).ToList();
-        Assert.Contains("9 V stated, 12 mA stated, centre negative stated", preview[0], StringComparison.Ordinal);
+        Assert.Contains("9 V, 12 mA, centre negative", preview[0], StringComparison.Ordinal);
         Assert.Contains("300 mA derived", preview[1], StringComparison.Ordinal);
 
         part.Find("textarea").Input("drive-3: 9V DC 12mA");
@@ -38,8 +38,8 @@ public sealed class EntryBoxTests : PageTest
         var (_, part) = await ShowAsync(EntryKind.Loads, "rig: r\n");
         part.Find("textarea").Input("valve-1: 12V 600mA\nmulti-2: 9V AC 500mA\ntuner-1: 40mA");
         var preview = part.FindAll(".preview li").Select(line => line.TextContent).ToList();
-        Assert.Contains("12 V stated, d.c. or a.c. not known, 600 mA stated, polarity not known, plug not known", preview[0], StringComparison.Ordinal);
-        Assert.Contains("9 V a.c. stated, 500 mA stated, plug", preview[1], StringComparison.Ordinal);
+        Assert.Contains("12 V, d.c. or a.c. not known, 600 mA, polarity not known, plug not known", preview[0], StringComparison.Ordinal);
+        Assert.Contains("9 V a.c., 500 mA, plug", preview[1], StringComparison.Ordinal);
         Assert.Contains("voltage not known, ", preview[2], StringComparison.Ordinal);
         Assert.DoesNotContain("9 V", preview[2], StringComparison.Ordinal);
     }

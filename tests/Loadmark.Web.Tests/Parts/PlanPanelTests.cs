@@ -15,7 +15,7 @@ public sealed class PlanPanelTests : PageTest
         var view = await OpenAsync(PageExamples.Read("left-at-18"));
         var part = Show<PlanPanel>(view);
         await PlanAsync(part);
-        Assert.Contains("proven", part.Find(".answer strong").TextContent, StringComparison.Ordinal);
+        Assert.Contains("proven", part.Find("[role=status] .says").TextContent, StringComparison.Ordinal);
         Assert.NotNull(view.Preview);
         Assert.True(view.Preview.Check.Verdict < Severity.Fails);
         Assert.Contains("delay-2: from brick/2 at 18 V to brick/2 at 9 V", part.Find(".moves").TextContent, StringComparison.Ordinal);
@@ -67,10 +67,10 @@ public sealed class PlanPanelTests : PageTest
             """);
         var part = Show<PlanPanel>(view);
         await PlanAsync(part);
-        Assert.Contains("1 of 2 loads are fed", part.Find(".answer strong").TextContent, StringComparison.Ordinal);
+        Assert.Contains("1 of 2 loads are fed", part.Find("[role=status] .says").TextContent, StringComparison.Ordinal);
         var change = part.FindAll(".changes li")[0];
         await change.QuerySelector("button")!.ClickAsync(new());
-        part.WaitForAssertion(() => Assert.Contains("Every load is fed", part.Find(".answer strong").TextContent, StringComparison.Ordinal), Patience);
+        part.WaitForAssertion(() => Assert.Contains("Every load is fed", part.Find("[role=status] .says").TextContent, StringComparison.Ordinal), Patience);
         Assert.NotEqual(view.Rig, view.Preview!.Rig);
         Assert.Null(view.Session.Kept!.UndoWhat);
     }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Bunit;
 using Loadmark.Web.Parts;
 
@@ -95,10 +96,49 @@ public sealed class StartPanelTests : PageTest
         var part = Show<StartPanel>(view);
         await part.InvokeAsync(() => Button(part, "Switch on").ClickAsync(new()));
         part.WaitForAssertion(() => Assert.NotEmpty(part.FindAll("#start-outlet")), Patience);
-        Assert.Matches("^brick/1 · at its peak 99 mA to 300 mA, its limit 300 mA$", part.Find("#start-outlet option").TextContent);
+        Assert.Matches(@"^brick/1: peak 99 mA to 300 mA, at its limit of 300 mA for up to 1[0-9.]+ ms\.$", part.Find(".peak").TextContent);
         Assert.Matches(
             "^The peak of brick/1 is a range: .*input capacitance.* at half and at double.* At its limit of 300 mA or over it for 0 s to 1[0-9.]+ ms. The curve is",
             part.Find(".pulse").TextContent);
+    }
+
+    [Fact]
+    public async Task It_opens_where_it_tells_most_and_plays_until_it_is_paused_or_over()
+    {
+        var view = await OpenAsync(PageExamples.Read("pit"));
+        var part = Show<StartPanel>(view);
+        await part.InvokeAsync(() => Button(part, "Switch on").ClickAsync(new()));
+        part.WaitForAssertion(() => Assert.NotEmpty(part.FindAll("#start-time")), Patience);
+
+        // Not in the first microseconds, in which every gauge is full.
+        Assert.InRange(Moment(part), 0.005, 10);
+
+        // Each outlet's peak, with how long it is at its limit, or when it is.
+        var peaks = part.FindAll(".peaks li").Select(static peak => peak.TextContent.Trim()).ToList();
+        Assert.Contains("brick/5: peak 423.2 mA, 109 ms after switch-on; limit 500 mA.", peaks);
+        Assert.Contains("brick/6: peak 400 mA, at its limit of 400 mA or over it for 15 s.", peaks);
+
+        await part.InvokeAsync(() => part.Find("#start-time").InputAsync(new() { Value = "0" }));
+        await part.InvokeAsync(() => part.Find("#start-pace").ChangeAsync(new() { Value = "30" }));
+        var film = part.InvokeAsync(() => Button(part, "Play").ClickAsync(new()));
+        part.WaitForAssertion(() => Assert.True(Moment(part) > 0), Patience);
+        await part.InvokeAsync(() => Button(part, "Pause").ClickAsync(new()));
+        await film.WaitAsync(Patience, Stop);
+        var paused = Moment(part);
+        Assert.NotEqual(End(part), paused);
+        await Task.Delay(300, Stop);
+        Assert.Equal(paused, Moment(part));
+        Assert.Equal("Play", Button(part, "Play").TextContent);
+
+        // From near its end it comes to the end by itself, and then begins anew.
+        await part.InvokeAsync(() => part.Find("#start-pace").ChangeAsync(new() { Value = "5" }));
+        await part.InvokeAsync(() => part.Find("#start-time").InputAsync(new() { Value = (End(part) * 0.95).ToString(CultureInfo.InvariantCulture) }));
+        await part.InvokeAsync(() => Button(part, "Play").ClickAsync(new())).WaitAsync(Patience, Stop);
+        Assert.Equal(End(part), Moment(part), 4);
+        film = part.InvokeAsync(() => Button(part, "Play").ClickAsync(new()));
+        part.WaitForAssertion(() => Assert.InRange(Moment(part), 0, End(part) / 2), Patience);
+        await part.InvokeAsync(() => part.Find("#start-time").InputAsync(new() { Value = "0" })); // by hand: paused
+        await film.WaitAsync(Patience, Stop);
     }
 
     [Fact]
@@ -121,8 +161,14 @@ public sealed class StartPanelTests : PageTest
     private static decimal Volts(IRenderedComponent<PartHost> part, int row)
     {
         var text = part.FindAll("table tbody")[0].Children[row].Children[1].TextContent;
-        return decimal.Parse(text.Split(' ')[0], System.Globalization.CultureInfo.InvariantCulture);
+        return decimal.Parse(text.Split(' ')[0], CultureInfo.InvariantCulture);
     }
+
+    private static double Moment(IRenderedComponent<PartHost> part) => Number(part.Find("#start-time").GetAttribute("value"));
+
+    private static double End(IRenderedComponent<PartHost> part) => Number(part.Find("#start-time").GetAttribute("max"));
+
+    private static double Number(string? text) => double.Parse(text!, CultureInfo.InvariantCulture);
 
     private static AngleSharp.Dom.IElement Button(IRenderedComponent<PartHost> part, string text) =>
         part.FindAll("button").First(button => button.TextContent == text);

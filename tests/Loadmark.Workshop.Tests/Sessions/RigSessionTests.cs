@@ -95,6 +95,35 @@ public sealed class RigSessionTests : SessionTest
     }
 
     [Fact]
+    public async Task What_another_window_kept_is_followed_unless_an_edit_here_is_not_kept()
+    {
+        var ours = await OpenAsync(SmallRig.Text);
+        var theirs = await ReopenAsync(ours.Kept!.Id);
+        Assert.False(await ours.FollowAsync());
+
+        await theirs.EditAsync("theirs", theirs.Rig! with { Name = "Theirs" });
+        Assert.True(await ours.FollowAsync());
+        Assert.Equal(("Theirs", "theirs"), (ours.Rig!.Name, ours.Kept.UndoWhat));
+        Assert.False(await ours.FollowAsync());
+
+        // Followed, an edit goes on from there, and undo goes back through both.
+        await ours.EditAsync("ours", ours.Rig with { Headroom = 0.3m });
+        Assert.Null(ours.Theirs);
+        await ours.UndoAsync();
+        await ours.UndoAsync();
+        Assert.Equal("Pier Theatre", ours.Rig.Name);
+        Assert.True(await theirs.FollowAsync());
+        Assert.Equal("Pier Theatre", theirs.Rig.Name);
+
+        // Two edits that meet are resolved by hand.
+        await theirs.EditAsync("theirs", theirs.Rig with { Name = "Theirs" });
+        await ours.EditAsync("ours", ours.Rig with { Name = "Ours" });
+        Assert.NotNull(ours.Theirs);
+        Assert.False(await ours.FollowAsync());
+        Assert.Equal("Ours", ours.Rig.Name);
+    }
+
+    [Fact]
     public async Task The_other_windows_edit_can_be_taken_instead()
     {
         var ours = await OpenAsync(SmallRig.Text);
