@@ -52,6 +52,22 @@ public sealed class LabelLinesTests
         Assert.Empty(rows[3].Replaces);
     }
 
+    /// <summary>Two unrelated things of one proposed tag would pass for one piece of gear.</summary>
+    [Theory]
+    [InlineData(EntryKind.Loads, "9V 3mA\nL-04: 9V 5mA\n9V 4mA", "L-03 L-04 L-05")]
+    [InlineData(EntryKind.Loads, "9V\t3mA\n9V\t4mA", "L-03 L-04")]
+    [InlineData(EntryKind.Supplies, "OUTPUT 9V 500mA\nOUTPUT 12V 1A", "S-02 S-03")]
+    public void No_tag_is_proposed_that_gear_elsewhere_has(EntryKind kind, string text, string tags)
+    {
+        var target = new EntryTarget(kind, ["L-01"]) { Elsewhere = new HashSet<string> { "L-02", "S-01" } };
+        var rows = LabelLines.Read(text, target).Rows;
+        Assert.Equal(tags, string.Join(' ', rows.Select(static row => row.Load?.Id ?? row.Supply?.Id)));
+        Assert.All(rows, static row => Assert.Empty(row.Replaces));
+
+        // Typed, it is taken: the same piece may well be in another rig.
+        Assert.Equal("L-02", Assert.Single(LabelLines.Read("L-02: 9V 3mA", target with { Kind = EntryKind.Loads }).Rows).Load!.Id);
+    }
+
     [Fact]
     public void Shows_what_of_a_label_is_stated_derived_and_unread()
     {

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Loadmark.Core.Gear;
 
 namespace Loadmark.Files.Entry;
 
@@ -6,7 +7,8 @@ namespace Loadmark.Files.Entry;
 /// <param name="prefix">What goes before the number.</param>
 /// <param name="digits">How many digits the number has at least.</param>
 /// <param name="taken">The ids in use; what is proposed is added.</param>
-internal sealed class IdSequence(string prefix, int digits, HashSet<string> taken)
+/// <param name="elsewhere">Keys of tags that are not proposed, as <see cref="EntryTarget.Elsewhere"/>; null for none.</param>
+internal sealed class IdSequence(string prefix, int digits, HashSet<string> taken, IReadOnlySet<string>? elsewhere = null)
 {
     private int _last;
 
@@ -16,7 +18,7 @@ internal sealed class IdSequence(string prefix, int digits, HashSet<string> take
         while (true)
         {
             var id = prefix + (++_last).ToString($"D{digits}", CultureInfo.InvariantCulture);
-            if (taken.Add(id))
+            if (elsewhere?.Contains(GearTag.KeyOf(id)) != true && taken.Add(id))
                 return id;
         }
     }

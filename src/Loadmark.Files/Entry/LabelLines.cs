@@ -18,15 +18,15 @@ public static class LabelLines
         ArgumentNullException.ThrowIfNull(target);
         text = text.TrimStart('\uFEFF');
         if (target.Kind == EntryKind.Loads && text.Trim().Contains('\t', StringComparison.Ordinal))
-            return LoadTable.Read(text, target.Existing);
+            return LoadTable.Read(text, target);
         if (SourceLine.ProblemOf(text) is { } problem)
             return EntryResult.Failed(problem);
         var lines = SourceLine.Split(text);
         var rows = target.Kind switch
         {
             EntryKind.Outlets => new OutletLines(target.Existing).Read(lines),
-            EntryKind.Supplies => new SupplyLines(target.Existing).Read(lines),
-            _ => LoadLines.Read(lines, target.Existing),
+            EntryKind.Supplies => new SupplyLines(target).Read(lines),
+            _ => LoadLines.Read(lines, target),
         };
         return new EntryResult([.. rows], [], null);
     }

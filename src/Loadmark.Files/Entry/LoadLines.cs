@@ -14,11 +14,11 @@ internal static class LoadLines
     public const string Prefix = "L-";
 
     /// <summary>A row for each line.</summary>
-    public static List<EntryRow> Read(List<SourceLine> lines, IReadOnlyCollection<string> existing)
+    public static List<EntryRow> Read(List<SourceLine> lines, EntryTarget target)
     {
         var parts = lines.ConvertAll(line => LineParts.Of(line.Content));
-        var existed = existing.ToHashSet(StringComparer.Ordinal);
-        var free = new IdSequence(Prefix, 2, [.. existing, .. parts.Select(part => part.Id).OfType<string>()]);
+        var existed = target.Existing.ToHashSet(StringComparer.Ordinal);
+        var free = new IdSequence(Prefix, 2, [.. target.Existing, .. parts.Select(part => part.Id).OfType<string>()], target.Elsewhere);
         var places = new Dictionary<string, int>(StringComparer.Ordinal);
         return [.. lines.Zip(parts, (line, part) => ReadLine(line, part, existed, free, places))];
     }

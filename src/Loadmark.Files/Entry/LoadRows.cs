@@ -9,19 +9,19 @@ namespace Loadmark.Files.Entry;
 /// <summary>Reads the rows of a table as loads; an instance serves once.</summary>
 /// <param name="columns">What the columns are.</param>
 /// <param name="separator">What parts the cells.</param>
-/// <param name="existing">The tags that the rig has already.</param>
-internal sealed class LoadRows(List<EntryColumn> columns, char separator, IReadOnlyCollection<string> existing)
+/// <param name="target">What the table is read for.</param>
+internal sealed class LoadRows(List<EntryColumn> columns, char separator, EntryTarget target)
 {
     private static readonly string[] Figures = ["label", "voltage", "current", "watts", "run"];
 
-    private readonly HashSet<string> _existing = existing.ToHashSet(StringComparer.Ordinal);
+    private readonly HashSet<string> _existing = target.Existing.ToHashSet(StringComparer.Ordinal);
     private readonly Dictionary<string, int> _places = new(StringComparer.Ordinal);
     private readonly int _tag = columns.FindIndex(column => column.Becomes == "tag");
 
     /// <summary>A row for each.</summary>
     public List<EntryRow> Read(List<TableRow> rows)
     {
-        var free = new IdSequence(LoadLines.Prefix, 2, [.. existing, .. rows.Select(row => row.Text(_tag)?.Trim()).OfType<string>()]);
+        var free = new IdSequence(LoadLines.Prefix, 2, [.. target.Existing, .. rows.Select(row => row.Text(_tag)?.Trim()).OfType<string>()], target.Elsewhere);
         return rows.ConvertAll(row => ReadRow(row, free));
     }
 

@@ -15,19 +15,27 @@ public static class LoadTable
     /// <param name="text">The text; a byte order mark at its start is passed over.</param>
     /// <param name="existing">The tags that the rig has already.</param>
     /// <returns>What each column became and a row for each load.</returns>
-    public static EntryResult Read(string text, IReadOnlyCollection<string> existing) => Read(text, existing, TableLimits.OfEntry);
+    public static EntryResult Read(string text, IReadOnlyCollection<string> existing) => Read(text, new EntryTarget(EntryKind.Loads, existing));
+
+    /// <summary>As above, for more than the rig's own tags.</summary>
+    /// <param name="text">The text; a byte order mark at its start is passed over.</param>
+    /// <param name="target">What the table is read for.</param>
+    public static EntryResult Read(string text, EntryTarget target) => Read(text, target, TableLimits.OfEntry);
 
     /// <summary>As above, with other limits.</summary>
-    internal static EntryResult Read(string text, IReadOnlyCollection<string> existing, TableLimits limits)
+    internal static EntryResult Read(string text, IReadOnlyCollection<string> existing, TableLimits limits) =>
+        Read(text, new EntryTarget(EntryKind.Loads, existing), limits);
+
+    private static EntryResult Read(string text, EntryTarget target, TableLimits limits)
     {
         ArgumentNullException.ThrowIfNull(text);
-        ArgumentNullException.ThrowIfNull(existing);
+        ArgumentNullException.ThrowIfNull(target);
         return TableRow.ReadAll(text, (rows, separator) =>
         {
             var named = TableColumns.ByName(rows[0], ColumnNames.OfLoads);
             var columns = named ?? ColumnContent.Recognise(rows);
             return new EntryResult(
-                [.. new LoadRows(columns, separator, existing).Read(named is null ? rows : rows[1..])], [.. columns], null);
+                [.. new LoadRows(columns, separator, target).Read(named is null ? rows : rows[1..])], [.. columns], null);
         }, limits);
     }
 

@@ -5,8 +5,8 @@ using Loadmark.Files.Parsing;
 namespace Loadmark.Files.Entry;
 
 /// <summary>Reads supplies: a line for each, and below it, indented or numbered, the lines of its outlets.</summary>
-/// <param name="existing">The ids of the supplies that are there already.</param>
-internal sealed class SupplyLines(IReadOnlyCollection<string> existing)
+/// <param name="target">What they are read for.</param>
+internal sealed class SupplyLines(EntryTarget target)
 {
     private const string Form =
         "an id and what is printed, such as brick: INPUT 100-240V~, and below it its outlets, such as 1-4: 9 V 150 mA";
@@ -29,7 +29,7 @@ internal sealed class SupplyLines(IReadOnlyCollection<string> existing)
         }
 
         var stated = groups.Select(group => group.Head is null ? null : LineParts.Of(group.Head.Content).Id).OfType<string>();
-        var free = new IdSequence(Prefix, 2, [.. existing, .. stated]);
+        var free = new IdSequence(Prefix, 2, [.. target.Existing, .. stated], target.Elsewhere);
         return [.. groups.SelectMany(group => ReadGroup(group.Head, group.Outlets, free))];
     }
 
@@ -63,7 +63,7 @@ internal sealed class SupplyLines(IReadOnlyCollection<string> existing)
                 Outlets = lines.Count == 0 ? said!.Value : listed,
             },
             IsIdProposed = part.Id is null,
-            Replaces = existing.Contains(id) ? [id] : [],
+            Replaces = target.Existing.Contains(id) ? [id] : [],
         };
         return outlets.Where(one => one.Refusal is not null).Prepend(row);
     }

@@ -6,8 +6,11 @@ using Loadmark.Core.Rigs;
 using Loadmark.Core.Trials;
 using Loadmark.Files.Entry;
 using Loadmark.Files.Forms;
+using Loadmark.Storage;
+using Loadmark.Storage.Faults;
 using Loadmark.Web.Texts;
 using Loadmark.Web.Views;
+using Loadmark.Workshop.Library;
 using Microsoft.AspNetCore.Components.Forms;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.Localization;
@@ -25,6 +28,9 @@ public sealed partial class EntryBox : ComponentBase
     private EntryResult? _reading;
     private string? _added;
 
+    /// <summary>What gear of this kind is called elsewhere in the store, so that no proposed tag is another's.</summary>
+    private volatile IReadOnlySet<string> _elsewhere = new HashSet<string>();
+
     /// <summary>The rig's page.</summary>
     [Parameter, EditorRequired] public RigView View { get; set; } = null!;
 
@@ -32,6 +38,8 @@ public sealed partial class EntryBox : ComponentBase
     [Parameter, EditorRequired] public EntryKind Kind { get; set; }
 
     [Inject] private IStringLocalizer<PageText> T { get; set; } = null!;
+    [Inject] private Store Store { get; set; } = null!;
+    [Inject] private LibraryCache Library { get; set; } = null!;
 
     private string Id => Kind == EntryKind.Loads ? "enter-loads" : "enter-supplies";
 
@@ -43,9 +51,27 @@ public sealed partial class EntryBox : ComponentBase
 
     private int Refused => _reading?.Rows.Count(static row => row.Refusal is not null) ?? 0;
 
+    private EntryTarget Target => new(Kind, Existing) { Elsewhere = _elsewhere };
+
     private IReadOnlyCollection<string> Existing => Kind == EntryKind.Loads
         ? [.. View.Rig.Loads.Items.Select(static load => load.Id)]
         : [.. View.Rig.Supplies.Items.Select(static supply => supply.Id)];
+
+    /// <inheritdoc/>
+    protected override void OnInitialized() => _ = Task.Run(LookElsewhereAsync);
+
+    /// <summary>Aside, since nothing that is shown waits for it: it is there long before a line is typed to its end.</summary>
+    private async Task LookElsewhereAsync()
+    {
+        try
+        {
+            _elsewhere = await TagsInStore.OfAsync(Store, Library, Kind == EntryKind.Loads ? GearKind.Load : GearKind.Supply);
+        }
+        catch (StorageException)
+        {
+            // Keeping the rig will tell; a proposed tag may then be another's too.
+        }
+    }
 
     private static string Short(string text) => text.Length <= LongestShown ? text.Trim() : text[..LongestShown].Trim() + "…";
 
@@ -86,8 +112,8 @@ public sealed partial class EntryBox : ComponentBase
     }
 
     private void Read() => _reading = string.IsNullOrWhiteSpace(_text) ? null
-        : _isTable ? LoadTable.Read(_text, Existing)
-        : LabelLines.Read(_text, new EntryTarget(Kind, Existing));
+        : _isTable ? LoadTable.Read(_text, Target)
+        : LabelLines.Read(_text, Target);
 
     private async Task OpenFileAsync(InputFileChangeEventArgs chosen)
     {

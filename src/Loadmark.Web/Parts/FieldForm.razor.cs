@@ -6,7 +6,8 @@ using Microsoft.Extensions.Localization;
 namespace Loadmark.Web.Parts;
 
 /// <summary>
-/// What can be typed about one thing. Each field is kept when it is left; what cannot be read stays in the field with the reason.
+/// What can be typed about one thing, and what holds where nothing is typed. Each field is kept when it is left; what cannot be read stays
+/// in the field with the reason.
 /// </summary>
 public sealed partial class FieldForm : ComponentBase
 {
@@ -23,6 +24,9 @@ public sealed partial class FieldForm : ComponentBase
 
     /// <summary>What is kept, by key.</summary>
     [Parameter, EditorRequired] public IReadOnlyDictionary<string, string> Values { get; set; } = new Dictionary<string, string>();
+
+    /// <summary>What holds for fields in which nothing is typed, by key; a field that is not among them has nothing in force.</summary>
+    [Parameter] public IReadOnlyDictionary<string, FieldInForce> InForce { get; set; } = new Dictionary<string, FieldInForce>();
 
     /// <summary>Keeps what is typed, all fields by key; answers what is wrong, by key. Nothing is kept when anything is.</summary>
     [Parameter, EditorRequired]
@@ -51,6 +55,15 @@ public sealed partial class FieldForm : ComponentBase
     private static string Word(FormField field, string typed) => field.IsYesNo
         ? typed switch { "true" or "yes" => "yes", "false" or "no" => "no", _ => "" }
         : typed;
+
+    /// <summary>"9 V, on the label", "centre negative, assumed"; null where nothing is in force.</summary>
+    private string? SaysInForce(FormField field)
+    {
+        if (!InForce.TryGetValue(field.Key, out var found))
+            return null;
+        var text = field.IsYesNo || field.Words.Count > 0 ? T[Word(field, found.Text)].Value : found.Text;
+        return found.Origin == Core.Gear.Origin.Stated ? T["{0}, on the label", text] : $"{text}, {FigureWords.Of(found.Origin, T)}";
+    }
 
     private async Task ChangeAsync(string key, ChangeEventArgs change)
     {

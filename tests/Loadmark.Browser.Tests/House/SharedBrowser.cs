@@ -2,7 +2,7 @@ namespace Loadmark.Browser.Tests.House;
 
 /// <summary>
 /// Debian's Chromium, started once for all tests: the shell of it that has no window, which lays out, draws and runs scripts with the same
-/// code at half the processor time. Nothing is downloaded.
+/// code and less processor time. Nothing is downloaded.
 /// </summary>
 public sealed class SharedBrowser : IAsyncLifetime
 {

@@ -35,6 +35,17 @@ public sealed class NameplatePropertyTests
             },
             iter: 40_000);
 
+    /// <summary>Found by the property above: alternating current said of the label and of one outlet, direct current of another.</summary>
+    [Fact]
+    public void Outlets_of_both_kinds_of_current_read_back_beside_a_label_that_says_one_of_them()
+    {
+        var first = NameplateReader.Read("AC; OUTPUT A: 9V DC 0.1A; OUTPUT B: 9V AC 0.1A; OUTPUT C: 9V 0.1A");
+        Assert.Equal([SupplyForm.Direct, SupplyForm.Alternating, null], first.Outlets.Select(group => group.Form.State == FieldState.Absent ? (SupplyForm?)null : group.Form.Value));
+        Assert.Equal(SupplyForm.Alternating, first.Form.Value);
+        var second = NameplateReader.Read(NameplateWriter.Write(first));
+        Assert.True(SameReading(first, second), $"{NameplateWriter.Write(first)}\n{NameplateText.Of(second)}");
+    }
+
     [Fact]
     public void White_space_of_any_kind_reads_the_same() =>
         LabelPieces.Label.Sample(

@@ -45,6 +45,40 @@ public sealed class GearFormTests
         },
         iter: 150);
 
+    /// <summary>What the label says, what follows from it and what is assumed hold where nothing is typed, and what is typed is not repeated.</summary>
+    [Fact]
+    public void What_is_in_force_stands_for_every_field_that_is_empty_and_known()
+    {
+        var load = new Load { Id = "preamp-2", Label = NameplateReader.Read("18V DC 1.08W"), Polarity = Polarity.CentrePositive };
+        var found = InForce.Of(load);
+        Assert.Equal(new FieldInForce("18 V DC", Origin.Stated), found["voltage"]);
+        Assert.Equal(new FieldInForce("60 mA", Origin.Derived), found["current"]);
+        Assert.Equal(new FieldInForce("60 mA", Origin.Derived), found["run"]);
+        Assert.DoesNotContain("polarity", found.Keys); // typed
+        Assert.DoesNotContain("plug", found.Keys); // 18 V: not known
+        Assert.Equal(new FieldInForce("centre negative", Origin.Assumed), InForce.Of(load with { Label = NameplateReader.Read("9V 12mA"), Polarity = null })["polarity"]);
+        Assert.DoesNotContain("voltage", InForce.Of(load with { Label = null }).Keys);
+
+        var supply = new Supply { Id = "brick", Label = NameplateReader.Read("INPUT 100-240V~ OUTPUT 9V 500mA isolated centre negative"), Outlets = [new Outlet { Id = "1", Label = NameplateReader.Read("") }] };
+        Assert.Equal(Origin.Stated, InForce.Of(supply)["isolated"].Origin);
+        Assert.Equal(new FieldInForce("centre negative", Origin.Stated), InForce.Of(supply, supply.Outlets[0])["polarity"]);
+        Assert.Equal(Origin.Assumed, InForce.Of(supply with { Label = null })["isolated"].Origin);
+    }
+
+    [Fact]
+    public void What_is_in_force_can_be_typed_and_changes_nothing_that_is_known() => RigGen.Rigs.Sample(
+        rig => Assert.All(rig.Loads, load =>
+        {
+            var values = new Dictionary<string, string>(GearForm.ValuesOf(load));
+            foreach (var (key, found) in InForce.Of(load))
+            {
+                Assert.DoesNotContain(key, values.Keys);
+                var typed = GearForm.ReadLoad(load.Id, new Dictionary<string, string>(values) { [key] = found.Text });
+                Assert.Empty(typed.Faults);
+            }
+        }),
+        iter: 100);
+
     [Fact]
     public void The_fields_are_the_keys_that_hold_one_value()
     {

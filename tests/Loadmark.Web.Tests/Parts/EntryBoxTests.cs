@@ -57,6 +57,24 @@ public sealed class EntryBoxTests : PageTest
     }
 
     [Fact]
+    public async Task No_tag_is_proposed_that_gear_of_another_rig_has()
+    {
+        await Store.AddAsync("other", "rig: other\nloads:\n  L-01: { label: 9V 12mA }\n", Stop);
+        var (_, part) = await ShowAsync(EntryKind.Loads, "rig: r\n");
+
+        // The other rigs are looked at aside, in a moment.
+        var proposed = "";
+        for (var time = 0; time < 600 && proposed != "L-02"; time++)
+        {
+            part.Find("textarea").Input("9V 3mA");
+            proposed = part.Find(".preview li strong").TextContent;
+            await Task.Delay(100, Stop);
+        }
+
+        Assert.Equal("L-02", proposed);
+    }
+
+    [Fact]
     public async Task Unread_pieces_of_a_line_show()
     {
         var (_, part) = await ShowAsync(EntryKind.Loads, "rig: r\n");

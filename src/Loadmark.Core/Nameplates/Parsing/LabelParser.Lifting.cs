@@ -28,10 +28,13 @@ internal ref partial struct LabelParser
         if (outlets.TrueForAll(group => (group.Isolation.Isolated, group.Isolation.Common) == (last.Isolation.Isolated, last.Isolation.Common)))
             LiftIsolation(outlets);
 
-        // What the label says anyway needs no saying of some.
+        // What the label says anyway needs no saying of some; but where some are direct and some alternating, each that says so goes on saying
+        // it, since without it the direct ones alone would seem to speak for all.
+        var areMixed = outlets.Exists(static group => group.Forms is { Direct: true, Alternating: false })
+            && outlets.Exists(static group => group.Forms is { Alternating: true, Direct: false });
         foreach (var group in outlets)
         {
-            if (Says(group.Forms.Field, _forms.Field))
+            if (!areMixed && Says(group.Forms.Field, _forms.Field))
                 group.Forms = default;
             if (Says(group.Polarity.Field, _polarity.Field))
                 group.Polarity = default;
