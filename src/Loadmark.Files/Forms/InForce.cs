@@ -23,8 +23,8 @@ public static class InForce
         return Find(load, LoadKeys.Table,
         [
             (load with { Voltage = NameplateReader.Read($"{rating.Voltage.Value}{form}") }, rating.Voltage.Origin),
-            (load with { Current = Rounded(rating.Rated) }, rating.Rated?.Origin ?? Origin.Unknown),
-            (load with { Run = Rounded(rating.Running) }, rating.Running?.Origin ?? Origin.Unknown),
+            (load with { Current = AsShown(rating.Rated) }, rating.Rated?.Origin ?? Origin.Unknown),
+            (load with { Run = AsShown(rating.Running) }, rating.Running?.Origin ?? Origin.Unknown),
             (load with { Polarity = rating.Polarity.Value }, rating.Polarity.Origin),
             (load with { Plug = rating.Plug.Value }, rating.Plug.Origin),
             (load with { Ground = rating.Ground.Value }, rating.Ground.Origin),
@@ -63,8 +63,9 @@ public static class InForce
         ]);
     }
 
-    /// <summary>A current as finely as a derived one is shown; a file holds no endless figure.</summary>
-    private static Amps? Rounded(Figure<Amps>? amps) => amps is { } known ? new Amps(Math.Round(known.Value.Value, FigureDisplay.AmpDecimals)) : null;
+    /// <summary>A current as it is shown, since a file holds no endless figure; null where it is none that a file may hold.</summary>
+    private static Amps? AsShown(Figure<Amps>? amps) =>
+        amps is { } known && QuantityReader.TryRead<Ampere>(FigureDisplay.Printed<Ampere>(known.Value), out var shown, out _) ? shown : null;
 
     /// <summary>The texts that come when a figure is put into its field, each with where the figure came from.</summary>
     private static Dictionary<string, FieldInForce> Find<T>(T thing, FieldTable<T> table, IEnumerable<(T Filled, Origin Origin)> figures)
@@ -75,7 +76,7 @@ public static class InForce
         {
             if (origin == Origin.Unknown)
                 continue;
-            foreach (var (key, text) in FieldValues.Of(filled, table))
+            foreach (var (key, text) in TextsOf(filled, table))
             {
                 if (!typed.ContainsKey(key))
                     found[key] = new FieldInForce(text, origin);
@@ -83,5 +84,18 @@ public static class InForce
         }
 
         return found;
+    }
+
+    /// <summary>The texts; none where a label prints a figure that no file may hold, such as 5,000 A in all.</summary>
+    private static IReadOnlyDictionary<string, string> TextsOf<T>(T filled, FieldTable<T> table)
+    {
+        try
+        {
+            return FieldValues.Of(filled, table);
+        }
+        catch (ArgumentException)
+        {
+            return new Dictionary<string, string>();
+        }
     }
 }

@@ -58,6 +58,7 @@ public sealed class GearFormTests
         Assert.DoesNotContain("plug", found.Keys); // 18 V: not known
         Assert.Equal(new FieldInForce("centre negative", Origin.Assumed), InForce.Of(load with { Label = NameplateReader.Read("9V 12mA"), Polarity = null })["polarity"]);
         Assert.DoesNotContain("voltage", InForce.Of(load with { Label = null }).Keys);
+        Assert.DoesNotContain("current", InForce.Of(load with { Label = NameplateReader.Read("9V DC 9446W") }).Keys); // 1,050 A: no file holds it
 
         var supply = new Supply { Id = "brick", Label = NameplateReader.Read("INPUT 100-240V~ OUTPUT 9V 500mA isolated centre negative"), Outlets = [new Outlet { Id = "1", Label = NameplateReader.Read("") }] };
         Assert.Equal(Origin.Stated, InForce.Of(supply)["isolated"].Origin);
@@ -78,6 +79,31 @@ public sealed class GearFormTests
             }
         }),
         iter: 100);
+
+    [Fact]
+    public void What_is_in_force_of_supplies_and_outlets_can_be_typed() => RigGen.Rigs.Sample(
+        rig => Assert.All(rig.Supplies, supply =>
+        {
+            foreach (var (key, found) in InForce.Of(supply))
+                Assert.Empty(GearForm.ReadSupply(supply.Id, new Dictionary<string, string>(GearForm.ValuesOf(supply)) { [key] = found.Text }, supply).Faults);
+            foreach (var outlet in supply.Outlets)
+            {
+                foreach (var (key, found) in InForce.Of(supply, outlet))
+                    Assert.Empty(GearForm.ReadOutlet(outlet.Id, new Dictionary<string, string>(GearForm.ValuesOf(outlet)) { [key] = found.Text }).Faults);
+            }
+        }),
+        iter: 100);
+
+    [Theory]
+    [InlineData("OUTPUT 9V 500mA, total 5000 A")]
+    [InlineData("OUTPUT 9V 9446W")]
+    public void A_label_of_figures_that_no_file_holds_has_a_form_all_the_same(string label)
+    {
+        var supply = new Supply { Id = "brick", Label = NameplateReader.Read(label), Outlets = [new Outlet { Id = "1", Label = NameplateReader.Read("") }] };
+        Assert.NotEmpty(InForce.Of(supply));
+        Assert.NotNull(InForce.Of(supply, supply.Outlets[0]));
+        Assert.NotNull(InForce.Of(new Load { Id = "amp", Label = NameplateReader.Read(label) }));
+    }
 
     [Fact]
     public void The_fields_are_the_keys_that_hold_one_value()
