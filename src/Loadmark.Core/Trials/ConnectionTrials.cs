@@ -71,11 +71,10 @@ public sealed class ConnectionTrials(Rig rig, CheckResult present, Func<Rig, Che
     private IEnumerable<(string What, Rig Rig)> Ways(OutletRef outlet, string load)
     {
         var rest = rig.Unplug(load);
-        var feeds = (rest.Wired ?? []).Items;
-        var index = feeds.IndexOf(feeds.FirstOrDefault(feed => feed.From.Items.Contains(outlet))!);
+        var index = rest.PlaceOfFeed(outlet);
         if (index >= 0)
         {
-            var feed = feeds[index];
+            var feed = rest.Wired!.Value[index];
             foreach (var lead in Leads(rest, feed, feed.To.Count + 1))
                 yield return ($"{load} onto {outlet}, with {string.Join(", ", feed.To)}{Over(lead)}", rest.Replace(index, feed with { Lead = lead, To = [.. feed.To, load] }));
             yield break;

@@ -60,15 +60,30 @@ public static class WiringEdits
     {
         ArgumentNullException.ThrowIfNull(rig);
         var rest = rig.Unplug(load);
-        var feeds = (rest.Wired ?? []).Items;
-        var index = feeds.TakeWhile(feed => !feed.From.Items.Contains(outlet)).Count();
-        if (index == feeds.Length)
+        var index = rest.PlaceOfFeed(outlet);
+        if (index < 0)
             return rest.Plug(new Feed { From = [outlet], To = [load] });
-        var feed = feeds[index] with { To = [.. feeds[index].To, load] };
+        var feed = rest.Wired!.Value[index];
+        feed = feed with { To = [.. feed.To, load] };
         var chain = rest.Leads.Items.FirstOrDefault(lead => lead.Id == feed.Lead) is { } lead && lead.HasPlugsFor(feed.To.Count)
             ? feed.Lead
             : rest.Leads.Items.FirstOrDefault(lead => lead.HasPlugsFor(feed.To.Count) && rest.HasFree(lead))?.Id ?? feed.Lead;
         return rest.Replace(index, feed with { Lead = chain });
+    }
+
+    /// <summary>The place in the wiring, from 0, of the first feed that takes from an outlet; -1 where none does.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="outlet">The outlet.</param>
+    internal static int PlaceOfFeed(this Rig rig, OutletRef outlet)
+    {
+        var feeds = (rig.Wired ?? []).Items;
+        for (var index = 0; index < feeds.Length; index++)
+        {
+            if (feeds[index].From.Items.Contains(outlet))
+                return index;
+        }
+
+        return -1;
     }
 
     /// <summary>Whether a lead is a daisy chain with a plug for each of several loads. One that gives no count has as many as are wanted.</summary>

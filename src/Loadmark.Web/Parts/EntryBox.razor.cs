@@ -155,13 +155,7 @@ public sealed partial class EntryBox : ComponentBase
     private static Rig Put(Rig rig, Supply supply)
     {
         var index = rig.Supplies.Items.Select(static one => one.Id).ToList().IndexOf(supply.Id);
-        if (index < 0)
-            return rig with { Supplies = [.. rig.Supplies, supply] };
-        var gone = rig.Supplies[index].Outlets.Items.Where(outlet => !supply.Outlets.Items.Any(one => one.Id == outlet.Id))
-            .Select(outlet => new OutletRef(supply.Id, outlet.Id)).ToHashSet();
-        var whole =
-            rig with { Wired = rig.Wired is { } wired ? [.. wired.Items.Where(feed => !feed.From.Items.Any(gone.Contains))] : null };
-        return whole.PutSupply(index, supply);
+        return index < 0 ? rig with { Supplies = [.. rig.Supplies, supply] } : rig.PutSupply(index, supply);
     }
 
     private static ImmutableArray<Load> Put(ImmutableArray<Load> present, IEnumerable<Load> more)

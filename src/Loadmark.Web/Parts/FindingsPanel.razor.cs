@@ -55,9 +55,5 @@ public sealed partial class FindingsPanel : ComponentBase
 
     private void Unlight() => View.Light();
 
-    private async Task ApplyAsync(Trial remedy)
-    {
-        var what = remedy.What;
-        await View.Session.EditAsync(SentenceCase.Small(what), remedy.Rig);
-    }
+    private Task ApplyAsync(Trial remedy) => View.Session.EditAsync(SentenceCase.Small(remedy.What), remedy.Rig);
 }

@@ -28,12 +28,10 @@ public sealed partial class PluggedRows : ComponentBase
 
     private Feed? FeedOf(string load) => (View.Rig.Wired ?? []).Items.FirstOrDefault(feed => feed.To.Items.Contains(load));
 
-    /// <summary>The worst of what is said of a load that is plugged in, where it has to be looked at before anything is switched on.</summary>
+    /// <summary>The worst of what is said of a load, where it has to be looked at before anything is switched on.</summary>
     private Finding? Worst(string load) =>
-        FeedOf(load) is null
-            ? null
-            : View.Check.Findings.Items.Where(finding => finding.Severity >= Severity.Unsure && finding.Subjects.Items.Contains(load))
-                .MaxBy(static finding => finding.Severity);
+        View.Check.Findings.Items.Where(finding => finding.Severity >= Severity.Unsure && finding.Subjects.Items.Contains(load))
+            .MaxBy(static finding => finding.Severity);
 
     private Task PlugAsync(string load, ChangeEventArgs change)
     {

@@ -4,7 +4,6 @@ using Loadmark.Core.Rigs;
 using Loadmark.Core.Trials;
 using Loadmark.Web.Texts;
 using Loadmark.Web.Views;
-using Loadmark.Workshop.Sessions;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.Localization;
 
@@ -107,11 +106,10 @@ public sealed partial class WirePanel : ComponentBase
         var type = _joint == Joint.Series ? LeadType.Series : LeadType.Parallel;
         var lead = rest.Leads.Items.FirstOrDefault(lead => lead.Type == type && rest.HasFree(lead));
         var joined = rest.Plug(new Feed { From = [first, second], Joined = _joint, Lead = lead?.Id, To = [_load] });
-        var check = RigSession.Judge(joined);
         await View.Session.EditAsync(T["joining {0} and {1} for {2}", first, second, _load], joined);
 
         // Entered all the same: somebody may have found it joined like this.
-        _joinSays = check.Findings.Items.FirstOrDefault(
+        _joinSays = View.Rig != joined ? null : View.Check.Findings.Items.FirstOrDefault(
             finding => finding.Severity >= Severity.Fails
                 && finding.Subjects.Items.Any(subject => subject == _load || subject == _first || subject == _second));
     }
