@@ -35,7 +35,7 @@ internal static class BuyJson
     public static JsonShape<BuyResult> Purchases { get; } = new JsonShape<BuyResult>("Purchases", "Which supplies to buy.")
         .Text("rig", static result => result.Rig.Name, "The rig's name.")
         .Word(
-            "status", static result => JsonWords.Of(result.Status), JsonWords.BuyStatuses,
+            "status", static result => result.Status, JsonWords.Of,
             "Proven cheapest, as far as the list tells; feeds all, but not proven cheapest; "
             + "proven that nothing on the list does, as far as it tells; nothing found.")
         .Figure("priceBound", static result => result.PriceBound, "What nothing that feeds all costs less than, in the money of the list.")

@@ -58,7 +58,7 @@ internal static class GearJson
         .Text("how", static draw => DrawEstimate.Explain(draw), "How the figure came about, in a sentence.");
 
     private static JsonShape<StoredReading> Reading { get; } = new JsonShape<StoredReading>("MeterReading", "One reading.")
-        .Word("of", static one => JsonWords.Of(one.Reading.Kind), JsonWords.DrawKinds, "What was measured.")
+        .Word("of", static one => one.Reading.Kind, JsonWords.Of, "What was measured.")
         .Figure("amps", static one => one.Reading.Current.Value, "What the meter showed, A.")
         .Figure(
             "seconds", static one => one.Reading.Duration?.Value, "How long it lasted, s; null where it was not timed.", Presence.OrNull)
@@ -79,7 +79,7 @@ internal static class GearJson
 
     /// <summary>What a piece is: the members that each answer about gear begins with.</summary>
     public static JsonShape<LibraryGear> Head { get; } = new JsonShape<LibraryGear>("", "")
-        .Word("kind", static gear => JsonWords.Of(gear.Kind), JsonWords.GearKinds, "What sort of thing it is.")
+        .Word("kind", static gear => gear.Kind, JsonWords.Of, "What sort of thing it is.")
         .Text("tag", static gear => gear.Tag, "Its tag.")
         .Text("name", static gear => OrNull(gear.Name), "Its name; null where it has none.", Presence.OrNull)
         .Text(

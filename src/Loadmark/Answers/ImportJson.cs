@@ -10,11 +10,9 @@ internal static class ImportJson
         .Count(
             "line", static taken => taken.Row.Line > 0 ? taken.Row.Line : null,
             "The line of the file, from 1; null where it is not of a file.", Presence.OrNull)
-        .Word(
-            "kind", static taken => taken.Row.Kind is { } kind ? JsonWords.Of(kind) : null, JsonWords.GearKinds,
-            "What sort of thing it is; null where that cannot be told.", Presence.OrNull)
+        .Word("kind", static taken => taken.Row.Kind, JsonWords.Of, "What sort of thing it is; null where that cannot be told.")
         .Text("tag", static taken => taken.Row.Tag, "Its tag as typed; empty where it has none.")
-        .Word("state", static taken => JsonWords.Of(taken.Row.State), JsonWords.ImportStates, "What it is to the library.")
+        .Word("state", static taken => taken.Row.State, JsonWords.Of, "What it is to the library.")
         .Flag("taken", static taken => taken.IsTaken, "Whether it was taken.")
         .Include(GearJson.Differences, static taken => taken.Row.Differences)
         .Text("because", static taken => taken.Row.Refusal, "Why it cannot be taken; null where it can.", Presence.OrNull);

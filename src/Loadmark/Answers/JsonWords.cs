@@ -8,7 +8,6 @@ using Loadmark.Planning.Buying;
 using Loadmark.Simulation.Figures;
 using Loadmark.Simulation.Starting;
 using Loadmark.Workshop.Library;
-using Loadmark.Workshop.Asking;
 
 namespace Loadmark.Answers;
 
@@ -18,70 +17,8 @@ internal static class JsonWords
     /// <summary>The words for severities and verdicts, the worst first.</summary>
     public static IReadOnlyList<string> Severities() => [.. Enum.GetValues<Severity>().OrderDescending().Select(Of)];
 
-    /// <summary>The words for direct and alternating.</summary>
-    public static IReadOnlyList<string> Forms() => [.. Enum.GetValues<SupplyForm>().Select(Of)];
-
-    /// <summary>The words for polarities.</summary>
-    public static IReadOnlyList<string> Polarities() => [.. Enum.GetValues<Polarity>().Select(Of)];
-
-    /// <summary>The words for the side that is joined to ground.</summary>
-    public static IReadOnlyList<string> GroundSides() => [.. Enum.GetValues<GroundSide>().Select(Of)];
-
     /// <summary>The words for topics of a label.</summary>
     public static IReadOnlyList<string> Topics() => [.. Enum.GetValues<LabelTopics>().SelectMany(Of).Distinct()];
-
-    /// <summary>The words for how the reading of a field went.</summary>
-    public static IReadOnlyList<string> FieldStates() => [.. Enum.GetValues<FieldState>().Select(Of)];
-
-    /// <summary>The words for how a load fares.</summary>
-    public static IReadOnlyList<string> LoadStates() => [.. Enum.GetValues<LoadState>().Select(Of)];
-
-    /// <summary>The words for what an outlet is doing.</summary>
-    public static IReadOnlyList<string> OutletStates() => [.. Enum.GetValues<OutletState>().Select(Of)];
-
-    /// <summary>The words for what happens at start-up.</summary>
-    public static IReadOnlyList<string> StartUpEvents() => [.. Enum.GetValues<StartUpEventKind>().Select(Of)];
-
-    /// <summary>The words for the answer to "may I plug this in?".</summary>
-    public static IReadOnlyList<string> PlugInVerdicts() => [.. Enum.GetValues<PlugInVerdict>().Select(Of)];
-
-    /// <summary>The words for what has to fit.</summary>
-    public static IReadOnlyList<string> PlugInAspects() => [.. Enum.GetValues<PlugInAspect>().Select(Of)];
-
-    /// <summary>The words for how one of those stands.</summary>
-    public static IReadOnlyList<string> PointStates() => [.. Enum.GetValues<PointState>().Select(Of)];
-
-    /// <summary>The word for the answer to "may I plug this in?".</summary>
-    public static string Of(PlugInVerdict verdict) => verdict switch
-    {
-        PlugInVerdict.Yes => "yes",
-        PlugInVerdict.YesIf => "yes-if",
-        PlugInVerdict.FindOut => "find-out",
-        PlugInVerdict.No => "no",
-        _ => throw new ArgumentOutOfRangeException(nameof(verdict), verdict, "It has no word."),
-    };
-
-    /// <summary>The word for what has to fit.</summary>
-    public static string Of(PlugInAspect aspect) => aspect switch
-    {
-        PlugInAspect.Volts => "volts",
-        PlugInAspect.Form => "form",
-        PlugInAspect.Polarity => "polarity",
-        PlugInAspect.Amps => "amps",
-        PlugInAspect.Start => "start",
-        PlugInAspect.Plug => "plug",
-        PlugInAspect.Sharing => "sharing",
-        _ => throw new ArgumentOutOfRangeException(nameof(aspect), aspect, "It has no word."),
-    };
-
-    /// <summary>The word for how one of those stands.</summary>
-    public static string Of(PointState state) => state switch
-    {
-        PointState.Good => "good",
-        PointState.Unsure => "unsure",
-        PointState.Bad => "bad",
-        _ => throw new ArgumentOutOfRangeException(nameof(state), state, "It has no word."),
-    };
 
     /// <summary>The word for a severity or a verdict.</summary>
     public static string Of(Severity severity) => severity switch
@@ -99,18 +36,6 @@ internal static class JsonWords
 
     /// <summary>The words for kinds of gear.</summary>
     public static IReadOnlyList<string> GearKinds() => [.. Enum.GetValues<GearKind>().Select(Of)];
-
-    /// <summary>The words for what was measured.</summary>
-    public static IReadOnlyList<string> DrawKinds() => [.. Enum.GetValues<DrawKind>().Select(Of)];
-
-    /// <summary>The words for what a piece of a file is to the library.</summary>
-    public static IReadOnlyList<string> ImportStates() => [.. Enum.GetValues<ImportState>().Select(Of)];
-
-    /// <summary>The words for how a plan came out.</summary>
-    public static IReadOnlyList<string> PlanStatuses() => [.. Enum.GetValues<PlanStatus>().Select(Of)];
-
-    /// <summary>The words for how a search for what to buy came out.</summary>
-    public static IReadOnlyList<string> BuyStatuses() => [.. Enum.GetValues<BuyStatus>().Select(Of)];
 
     /// <summary>The words for how several outlets are joined.</summary>
     public static IReadOnlyList<string> Joints() => [.. Enum.GetValues<Joint>().Select(Of).OfType<string>()];

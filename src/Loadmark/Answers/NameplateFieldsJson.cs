@@ -37,7 +37,7 @@ internal static class NameplateFieldsJson
 
     private static JsonShape<FieldResult<T>> Field<T>(string name, JsonValue<T> candidate) =>
         new JsonShape<FieldResult<T>>(name, "How the reading of a field went.")
-            .Word("state", static field => JsonWords.Of(field.State), JsonWords.FieldStates, "How it went.")
+            .Word("state", static field => field.State, JsonWords.Of, "How it went.")
             .Value(
                 "at", static field => field.State != FieldState.Absent && field.Place is { } place ? Numbers(place) : null,
                 PlaceOf(PlaceAbout + "; null where nothing does."), Presence.OrNull)

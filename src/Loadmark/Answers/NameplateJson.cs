@@ -48,7 +48,7 @@ internal static class NameplateJson
         .Figure("watts", static input => input.Watts?.Value, PowerAbout, Presence.OrAbsent)
         .Figure("voltAmps", static input => input.VoltAmps?.Value, ApparentAbout, Presence.OrAbsent)
         .Word(
-            "supply", static input => WordOf(input.Form), JsonWords.Forms, "Direct or alternating, where it is printed.",
+            "supply", static input => input.Form.Value, JsonWords.Of, "Direct or alternating, where it is printed.",
             Presence.OrAbsent);
 
     private static JsonShape<PrintedOutlets> Outlets { get; } = new JsonShape<PrintedOutlets>(
@@ -57,10 +57,10 @@ internal static class NameplateJson
         .Count("count", static group => group.Count, "How many outlets there are.")
         .List("modes", static group => group.Modes, Mode, "The settings of each.")
         .Word(
-            "supply", static group => WordOf(group.Form), JsonWords.Forms, "Direct or alternating, where it is printed for them alone.",
+            "supply", static group => group.Form.Value, JsonWords.Of, "Direct or alternating, where it is printed for them alone.",
             Presence.OrAbsent)
         .Word(
-            "polarity", static group => WordOf(group.Polarity), JsonWords.Polarities, "The polarity, where it is printed for them alone.",
+            "polarity", static group => group.Polarity.Value, JsonWords.Of, "The polarity, where it is printed for them alone.",
             Presence.OrAbsent)
         .Flag(
             "isolated", static group => group.Isolated.Value, "Whether each has a return of its own, where it is printed for them alone.",
@@ -73,12 +73,10 @@ internal static class NameplateJson
     /// <summary>The shape of a label's reading.</summary>
     public static JsonShape<Nameplate> Reading { get; } = new JsonShape<Nameplate>("Reading", "What a nameplate says.")
         .Word(
-            "supply", static nameplate => WordOf(nameplate.Form), JsonWords.Forms, "Direct or alternating; null where it is not said.",
-            Presence.OrNull)
+            "supply", static nameplate => nameplate.Form.Value, JsonWords.Of, "Direct or alternating; null where it is not said.")
         .List("modes", static nameplate => nameplate.Modes, Mode, "Settings: one where the label tells one.")
         .Word(
-            "polarity", static nameplate => WordOf(nameplate.Polarity), JsonWords.Polarities,
-            "The polarity of the plug; null where it is not said.", Presence.OrNull)
+            "polarity", static nameplate => nameplate.Polarity.Value, JsonWords.Of, "The polarity of the plug; null where it is not said.")
         .Text(
             "plug", static nameplate => nameplate.Plug.Value?.Name,
             "The plug, outer by inner diameter in mm, such as 5.5x2.1; null where it is not said.", Presence.OrNull)
@@ -92,8 +90,8 @@ internal static class NameplateJson
         .Texts("conflicts", static nameplate => nameplate.Conflicts, "Where the label contradicts itself.")
         .Texts("unread", static nameplate => nameplate.Unread.Select(static unread => unread.Text), "What was not understood.")
         .Word(
-            "ground", static nameplate => nameplate.Ground.Value is { } side ? JsonWords.Of(side) : null, JsonWords.GroundSides,
-            "The side that is joined to ground; null where it is not said.", Presence.OrNull)
+            "ground", static nameplate => nameplate.Ground.Value, JsonWords.Of,
+            "The side that is joined to ground; null where it is not said.")
         .Flag(
             "isolated", static nameplate => nameplate.Isolated.Value,
             "Whether the outputs are isolated from one another; null where it is not said.", Presence.OrNull)
@@ -104,6 +102,9 @@ internal static class NameplateJson
             "notUnderstood", static nameplate => JsonWords.Of(nameplate.NotUnderstood), new JsonText("A topic.", JsonWords.Topics),
             "Of what words or drawings stand on the label that were not understood.")
         .Include(NameplateFieldsJson.Members, static nameplate => nameplate);
+
+    /// <summary>The shape of the readings of several labels.</summary>
+    public static JsonList<Nameplate> Readings { get; } = new("Readings", "One reading for each text, in the order given.", Reading);
 
     /// <summary>Reads each text and writes what it says, each on its own line.</summary>
     public static void Write(Stream output, IReadOnlyList<string> texts)
@@ -120,8 +121,4 @@ internal static class NameplateJson
     }
 
     private static JsonTuple Range(string about) => JsonFormat.Range(about, "An end of the range.");
-
-    private static string? WordOf(Field<SupplyForm> form) => form.Value is { } known ? JsonWords.Of(known) : null;
-
-    private static string? WordOf(Field<Polarity> polarity) => polarity.Value is { } known ? JsonWords.Of(known) : null;
 }

@@ -33,7 +33,7 @@ internal static class PlanJson
     /// <summary>The shape of a plan.</summary>
     public static JsonShape<ExplainedPlan> Plan { get; } = new JsonShape<ExplainedPlan>("Plan", "What should feed what.")
         .Word(
-            "status", static plan => JsonWords.Of(plan.Result.Status), JsonWords.PlanStatuses,
+            "status", static plan => plan.Result.Status, JsonWords.Of,
             "Proven best; feeds all, but not proven best; proven that not all can be fed; neither.")
         .List("feeds", static plan => WiredRig.Of(plan.Result.Rig).Feeds, Feed, "The wiring.")
         .Texts("unfed", static plan => plan.Result.Unfed, "Loads that stay dark.")

@@ -15,7 +15,7 @@ internal static class SimulationJson
     private const string TupleEnd = "From, and to.";
 
     private static JsonShape<LoadCondition> Condition { get; } = new JsonShape<LoadCondition>("", "")
-        .Word("state", static load => JsonWords.Of(load.State), JsonWords.LoadStates, "How it fares.")
+        .Word("state", static load => load.State, JsonWords.Of, "How it fares.")
         .Flag("cycles", static load => load.Cycles, CyclesAbout)
         .Text("because", static load => load.Because, "Why it does not run; null where it does.", Presence.OrNull);
 
@@ -30,7 +30,7 @@ internal static class SimulationJson
         .Text("outlet", static outlet => outlet.Outlet.ToString(), OutletAbout)
         .Figure("volts", static outlet => outlet.Volts?.Value, "At it, V; null where it is not computed.", Presence.OrNull)
         .Figure("amps", static outlet => outlet.Amps?.Value, "Out of it, A; null where it is not computed.", Presence.OrNull)
-        .Word("state", static outlet => JsonWords.Of(outlet.State), JsonWords.OutletStates, "What it does.")
+        .Word("state", static outlet => outlet.State, JsonWords.Of, "What it does.")
         .Flag("cycles", static outlet => outlet.Cycles, CyclesAbout);
 
     private static JsonShape<StartedLoad> StartedLoad { get; } = new JsonShape<StartedLoad>("StartedLoad", "A load in the first seconds.")
@@ -73,7 +73,7 @@ internal static class SimulationJson
     private static JsonShape<StartUpEvent> Event { get; } = new JsonShape<StartUpEvent>("StartUpEvent", "Something that happens.")
         .Figure("seconds", static happening => happening.Time.Value, "When, s after switch-on.")
         .Text("subject", static happening => happening.Subject, "What it happens to.")
-        .Word("kind", static happening => JsonWords.Of(happening.Kind), JsonWords.StartUpEvents, "What happens.")
+        .Word("kind", static happening => happening.Kind, JsonWords.Of, "What happens.")
         .Figure(
             "volts", static happening => happening.Volts?.Value, "The voltage there, V; null where it does not matter.", Presence.OrNull)
         .Text("text", static happening => happening.Text, "It in a sentence.");

@@ -20,9 +20,7 @@ internal static class SpreadJson
         .Percentiles("amps", "cornerAmps", "A", static load => load.Part.Amps)
         .Percentiles("runsAfterSeconds", "cornerRunsAfterSeconds", "s", static load => load.Part.RunsAfter)
         .Value("runs", static load => load.Part.Runs, Chance)
-        .Word(
-            "cornerState", static load => JsonWords.Of(load.Part.Corner), JsonWords.LoadStates,
-            "How it fares where everything is at its worst.");
+        .Word("cornerState", static load => load.Part.Corner, JsonWords.Of, "How it fares where everything is at its worst.");
 
     private static JsonShape<SampledPart<SpreadOutlet>> Outlet { get; } = new JsonShape<SampledPart<SpreadOutlet>>(
             "SpreadOutlet", "An outlet.")

@@ -3,9 +3,9 @@ using Loadmark.Api.Description;
 using Loadmark.Api.Execution;
 using Loadmark.Api.Library;
 using Loadmark.Api.Monitoring;
-using Loadmark.Api.Questions;
 using Loadmark.Api.Requests;
 using Loadmark.Api.StoredRigs;
+using Loadmark.Questions;
 using Loadmark.Web.Problems;
 using Microsoft.AspNetCore.Routing.Constraints;
 
@@ -39,12 +39,9 @@ internal static class ApiEndpoints
 
     /// <summary>Maps the addresses.</summary>
     /// <param name="routes">Where to.</param>
-    /// <param name="limits">How much may be asked.</param>
-    public static IEndpointRouteBuilder MapApi(this IEndpointRouteBuilder routes, ApiLimits limits)
+    public static IEndpointRouteBuilder MapApi(this IEndpointRouteBuilder routes)
     {
-        IQuestion[] questions =
-            [new ReadQuestion(limits), new AskQuestion(), new CheckQuestion(), new PlanQuestion(), new BuyQuestion(), new SettleQuestion(), new StartUpQuestion(), new NetlistQuestion()];
-        foreach (var question in questions)
+        foreach (var question in QuestionsOf(routes.ServiceProvider))
         {
             routes.MapPost(
                 $"/api/{question.Operation.Name}",
@@ -82,6 +79,16 @@ internal static class ApiEndpoints
             : new ProblemResult(new Problem(ProblemKind.NotFound, "There is no such kind of problem.")));
         routes.MapOpenApi("/api/{documentName:regex(^(openapi|openapi-3\\.0)$)}.json");
         return routes;
+    }
+
+    /// <summary>The questions, found in the program by what they are, in the order of their specifications.</summary>
+    private static IEnumerable<IQuestion> QuestionsOf(IServiceProvider services)
+    {
+        var order = QuestionSpecs.Questions.Select(static spec => spec.Name).ToList();
+        return typeof(IQuestion).Assembly.GetTypes()
+            .Where(static type => type.IsAssignableTo(typeof(IQuestion)) && !type.IsAbstract)
+            .Select(type => (IQuestion)ActivatorUtilities.CreateInstance(services, type))
+            .OrderBy(question => order.IndexOf(question.Operation.Name));
     }
 
     private static void MapGear(IEndpointRouteBuilder routes)

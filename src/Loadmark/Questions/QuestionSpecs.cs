@@ -93,4 +93,7 @@ internal static class QuestionSpecs
 
     /// <summary>The circuit as a deck.</summary>
     public static QuestionSpec Netlist { get; } = new("netlist", "the same circuit for any SPICE program") { Options = [Steady] };
+
+    /// <summary>All questions, in the order in which the API's description has them.</summary>
+    public static IReadOnlyList<QuestionSpec> Questions => [Read, Ask, Check, Plan, Buy, Settle, StartUp, Netlist];
 }

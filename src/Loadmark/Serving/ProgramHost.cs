@@ -61,7 +61,7 @@ internal static class ProgramHost
         app.UseMiddleware<ProblemFiller>();
         app.UseAntiforgery();
         app.MapPage();
-        app.MapApi(settings.Api);
+        app.MapApi();
         return app;
     }
 }

@@ -29,4 +29,10 @@ internal enum JsonKind
 
     /// <summary>An object.</summary>
     Object,
+
+    /// <summary>Anything: an object, or the same as a text.</summary>
+    Any,
+
+    /// <summary>No JSON, but the bytes of a file.</summary>
+    File,
 }

@@ -52,6 +52,21 @@ internal sealed class JsonShape<T>(string name, string about) : JsonValue<T>, IS
         string key, Func<T, string?> of, Func<IReadOnlyList<string>> words, string about, Presence presence = Presence.Always) =>
         AddText(key, of, new ValueDescription(JsonKind.Text, about) { Words = words }, presence);
 
+    /// <summary>Adds the word that stands for a value of an enumeration.</summary>
+    /// <param name="key">The member's key.</param>
+    /// <param name="of">The value.</param>
+    /// <param name="word">The word for each value.</param>
+    /// <param name="about">What the member means.</param>
+    public JsonShape<T> Word<TEnum>(string key, Func<T, TEnum> of, Func<TEnum, string> word, string about)
+        where TEnum : struct, Enum =>
+        Word(key, whole => word(of(whole)), () => WordsOf(word), about);
+
+    /// <summary>Adds the word that stands for a value of an enumeration, which need not be known.</summary>
+    public JsonShape<T> Word<TEnum>(
+        string key, Func<T, TEnum?> of, Func<TEnum, string> word, string about, Presence presence = Presence.OrNull)
+        where TEnum : struct, Enum =>
+        Word(key, whole => of(whole) is { } value ? word(value) : null, () => WordsOf(word), about, presence);
+
     /// <summary>Adds a moment, as a text (ISO 8601, UTC).</summary>
     public JsonShape<T> Moment(string key, Func<T, string> of, string about) =>
         AddText(key, of, new ValueDescription(JsonKind.Moment, about), Presence.Always);
@@ -112,7 +127,7 @@ internal sealed class JsonShape<T>(string name, string about) : JsonValue<T>, IS
 
     /// <summary>Adds a list of texts.</summary>
     public JsonShape<T> Texts(string key, Func<T, IEnumerable<string>> of, string about) =>
-        List(key, of, new JsonText("One of them."), about);
+        List(key, of, JsonText.Item, about);
 
     /// <summary>Adds a list.</summary>
     /// <param name="key">Its key.</param>
@@ -192,6 +207,10 @@ internal sealed class JsonShape<T>(string name, string about) : JsonValue<T>, IS
         });
         return this;
     }
+
+    private static IReadOnlyList<string> WordsOf<TEnum>(Func<TEnum, string> word)
+        where TEnum : struct, Enum =>
+        [.. Enum.GetValues<TEnum>().Select(word)];
 
     private static JsonEncodedText Encode(string key) => JsonEncodedText.Encode(key, JsonFormat.Options.Encoder);
 

@@ -7,6 +7,9 @@ namespace Loadmark.Shapes;
 /// <param name="words">Tells the words that it may be; null for any.</param>
 internal sealed class JsonText(string about, Func<IReadOnlyList<string>>? words = null) : JsonValue<string>
 {
+    /// <summary>What an item of a list of texts is.</summary>
+    public static JsonText Item { get; } = new("One of them.");
+
     /// <inheritdoc/>
     public override ValueDescription Description { get; } = new(JsonKind.Text, about) { Words = words };
 

@@ -17,6 +17,12 @@ internal sealed record ValueDescription(JsonKind Kind, string About)
     /// <summary>Of a list how many items it always has; null where that varies, and for anything else.</summary>
     public int? Length { get; init; }
 
+    /// <summary>Of a list the name that it is referred to by; empty where it is described in the place where it stands.</summary>
+    public string Name { get; init; } = "";
+
     /// <summary>Of an object its shape; null for anything else.</summary>
     public IShape? Shape { get; init; }
+
+    /// <summary>The name that the value is referred to by; empty where it is described in the place where it stands.</summary>
+    public string ReferredTo => Shape?.Name ?? Name;
 }

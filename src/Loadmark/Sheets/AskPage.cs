@@ -52,7 +52,7 @@ internal static class AskPage
     private static void WritePoint(Sheet sheet, PlugInPoint point)
     {
         var look = LookOf(point.State);
-        sheet.PadTo(Indent).Put($"{(sheet.Unicode ? look.Sign : look.Ascii)} {JsonWords.Of(point.Aspect)}", look.Style).PadTo(TextColumn).Wrap(point.Working, TextColumn).EndLine();
+        sheet.PadTo(Indent).Put($"{(sheet.Unicode ? look.Sign : look.Ascii)} {AskJson.WordOf(point.Aspect)}", look.Style).PadTo(TextColumn).Wrap(point.Working, TextColumn).EndLine();
     }
 
     private static (string Sign, string Ascii, Style Style) LookOf(PointState state) => state switch

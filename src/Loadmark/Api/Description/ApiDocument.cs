@@ -31,7 +31,7 @@ internal static class ApiDocument
                 context.Document!, OperationOf(context.Description.ActionDescriptor.EndpointMetadata)!).Fill(operation);
             return Task.CompletedTask;
         });
-        options.AddDocumentTransformer((document, _, _) =>
+        options.AddDocumentTransformer((document, context, _) =>
         {
             document.Info = new OpenApiInfo
             {
@@ -41,7 +41,10 @@ internal static class ApiDocument
                     $"The answers of the commands, over HTTP, for programs on this machine. Figures are in SI units, named in their keys; null is what is not known. At most {limits.LargestBody} bytes a body, {limits.LongestSolve.TotalSeconds:0.###} s a computation, {limits.MostPresent} computations that wait or run."),
             };
             document.Servers = [];
-            ShapeBook.AddTo(document);
+            ShapeBook.AddTo(
+                document,
+                context.DescriptionGroups.SelectMany(static group => group.Items)
+                    .Select(static description => OperationOf(description.ActionDescriptor.EndpointMetadata)).OfType<ApiOperation>());
             AddKey(document);
             return Task.CompletedTask;
         });

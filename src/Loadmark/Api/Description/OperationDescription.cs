@@ -1,9 +1,9 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
-using Loadmark.Api.Library;
 using Loadmark.Api.Monitoring;
 using Loadmark.Api.Requests;
 using Loadmark.Questions;
+using Loadmark.Shapes;
 using Loadmark.Web.Problems;
 using Microsoft.OpenApi;
 
@@ -15,7 +15,8 @@ namespace Loadmark.Api.Description;
 internal sealed class OperationDescription(OpenApiDocument document, ApiOperation operation)
 {
     private const string EventsAbout =
-        "Asked for text/event-stream, the answer comes as server-sent events: 'progress' (Progress) from time to time, then one 'answer' (what application/json would have held) or 'problem' (Problem).";
+        "Asked for text/event-stream, the answer comes as server-sent events: 'progress' (Progress) from time to time, "
+        + "then one 'answer' (what application/json would have held) or 'problem' (Problem).";
 
     /// <summary>Fills in an operation.</summary>
     public void Fill(OpenApiOperation target)
@@ -36,22 +37,17 @@ internal sealed class OperationDescription(OpenApiDocument document, ApiOperatio
 
     private IEnumerable<IOpenApiParameter> Parameters()
     {
-        if (operation.NamesRig)
+        foreach (var part in operation.Names)
         {
             yield return new OpenApiParameter
             {
-                Name = "id",
+                Name = part.Name,
                 In = ParameterLocation.Path,
                 Required = true,
-                Description = "The rig.",
-                Schema = new OpenApiSchema { Type = JsonSchemaType.String, Format = "uuid" },
+                Description = part.About,
+                Example = part.Example is { } example ? JsonValue.Create(example) : null,
+                Schema = new OpenApiSchema { Type = JsonSchemaType.String, Format = part.Format, Pattern = PatternOf(part.Words) },
             };
-        }
-
-        if (operation.NamesGear)
-        {
-            yield return InPath("kind", "What sort of thing it is: load, supply or lead.", PatternOf(GearAddress.Kinds), "load");
-            yield return InPath("tag", "Its tag, capitals aside.", null, "delay-2");
         }
 
         foreach (var option in operation.Options)
@@ -85,16 +81,24 @@ internal sealed class OperationDescription(OpenApiDocument document, ApiOperatio
     private OpenApiResponses Responses()
     {
         var responses = new OpenApiResponses();
-        var good = new OpenApiResponse { Description = operation.Answers.Count == 0 ? "Done." : "The answer.", Content = operation.Answers.ToDictionary(static answer => answer.MediaType, Media) };
+        var good = new OpenApiResponse
+        {
+            Description = operation.Answers.Count == 0 ? "Done." : "The answer.",
+            Content = operation.Answers.ToDictionary(static answer => answer.MediaType, Media),
+        };
         if (operation.Streams)
-            good.Content[ApiContent.Events] = new OpenApiMediaType { Schema = PlainShapes.Of("Events") };
+            good.Content[ApiContent.Events] = new OpenApiMediaType { Schema = SchemaShape.Text("Server-sent events.") };
         if (operation.TellsRevision)
-            good.Headers = new Dictionary<string, IOpenApiHeader>(StringComparer.Ordinal) { ["ETag"] = Header("The revision, in quotes.") };
+            good.Headers = Headers("ETag", "The revision, in quotes.");
         responses[operation.Status.ToString(CultureInfo.InvariantCulture)] = good;
 
         if (operation.Name == Health.Operation.Name)
         {
-            responses["503"] = new OpenApiResponse { Description = "The same, where something is wrong.", Content = new Dictionary<string, OpenApiMediaType>(StringComparer.Ordinal) { [ApiContent.Json] = new() { Schema = Reference("Health") } } };
+            responses["503"] = new OpenApiResponse
+            {
+                Description = "The same, where something is wrong.",
+                Content = Body(ApiContent.Json, Reference(HealthJson.Health.Name)),
+            };
             Add(responses, [ProblemKind.BadRequest, ProblemKind.NoKey, ProblemKind.Refused]);
             return responses;
         }
@@ -104,7 +108,7 @@ internal sealed class OperationDescription(OpenApiDocument document, ApiOperatio
         IEnumerable<ProblemKind> ofSolves = operation.Group == "Questions" || operation.Streams
             ? [ProblemKind.Busy, ProblemKind.OutOfTime]
             : [];
-        IEnumerable<ProblemKind> ofRigs = operation.NamesRig || operation.NamesGear ? [ProblemKind.NotFound] : [];
+        IEnumerable<ProblemKind> ofRigs = operation.Names.Count > 0 ? [ProblemKind.NotFound] : [];
         Add(responses, [.. always, .. ofBodies, .. ofSolves, .. ofRigs, .. operation.Refusals]);
         return responses;
     }
@@ -116,47 +120,43 @@ internal sealed class OperationDescription(OpenApiDocument document, ApiOperatio
             var response = new OpenApiResponse
             {
                 Description = string.Join(" Or: ", group.Select(static kind => $"{kind.Title}. {kind.Meaning}")),
-                Content = new Dictionary<string, OpenApiMediaType>(StringComparer.Ordinal) { [ProblemAnswer.MediaType] = new() { Schema = Reference("Problem") } },
+                Content = Body(ProblemAnswer.MediaType, Reference(ProblemShapes.Name)),
             };
             if (group.Contains(ProblemKind.Busy))
-                response.Headers = new Dictionary<string, IOpenApiHeader>(StringComparer.Ordinal) { ["Retry-After"] = Header("After how many seconds to ask again, s.") };
+                response.Headers = Headers("Retry-After", "After how many seconds to ask again, s.");
             responses[group.Key.ToString(CultureInfo.InvariantCulture)] = response;
         }
     }
 
     private OpenApiMediaType Media(ApiContent content) => new()
     {
-        Schema = content.MediaType == ApiContent.Json && content.Shape is not ("Rig" or "Gear")
-            ? Reference(content.Shape)
-            : PlainShapes.Of(content.Shape),
+        Schema = SchemaOf(content.Value),
         Example = BuiltInExample.Of(content),
     };
 
+    /// <summary>What the book of shapes has a name for is referred to.</summary>
+    private IOpenApiSchema SchemaOf(ValueDescription value) => value.ReferredTo is { Length: > 0 } name ? Reference(name) : SchemaShape.Of(value);
+
     private OpenApiSchemaReference Reference(string shape) => new(shape, document);
 
-    private static OpenApiHeader Header(string about) =>
-        new() { Description = about, Schema = new OpenApiSchema { Type = JsonSchemaType.String } };
+    private static Dictionary<string, OpenApiMediaType> Body(string mediaType, IOpenApiSchema schema) =>
+        new(StringComparer.Ordinal) { [mediaType] = new() { Schema = schema } };
+
+    private static Dictionary<string, IOpenApiHeader> Headers(string name, string about) => new(StringComparer.Ordinal)
+    {
+        [name] = new OpenApiHeader { Description = about, Schema = new OpenApiSchema { Type = JsonSchemaType.String } },
+    };
 
     private static OpenApiSchema SchemaOf(OptionSpec option) => option.Kind switch
     {
         OptionKind.Flag => new OpenApiSchema { Type = JsonSchemaType.Boolean },
         OptionKind.Number => new OpenApiSchema { Type = JsonSchemaType.Integer, Format = "int64", Minimum = "0" },
         OptionKind.Texts => new OpenApiSchema { Type = JsonSchemaType.Array, Items = new OpenApiSchema { Type = JsonSchemaType.String } },
-        _ => new OpenApiSchema { Type = JsonSchemaType.String, Pattern = option.Words.Count > 0 ? PatternOf(option.Words) : null },
+        _ => new OpenApiSchema { Type = JsonSchemaType.String, Pattern = PatternOf(option.Words) },
     };
 
     /// <summary>Words as a pattern: generators make a type of its own of each list of words, under a name that says nothing.</summary>
-    private static string PatternOf(IReadOnlyList<string> words) => $"^({string.Join('|', words)})$";
-
-    private static OpenApiParameter InPath(string name, string about, string? pattern, string example) => new()
-    {
-        Name = name,
-        In = ParameterLocation.Path,
-        Required = true,
-        Description = about,
-        Example = JsonValue.Create(example),
-        Schema = new OpenApiSchema { Type = JsonSchemaType.String, Pattern = pattern },
-    };
+    private static string? PatternOf(IReadOnlyList<string> words) => words.Count == 0 ? null : $"^({string.Join('|', words)})$";
 
     private static JsonNode? ExampleOf(OptionSpec option) => option.Kind switch
     {

@@ -7,8 +7,11 @@ namespace Loadmark.Api.Description;
 /// <summary>The shape of problems.</summary>
 internal static class ProblemShapes
 {
+    /// <summary>The name that the shape is referred to by.</summary>
+    public const string Name = "Problem";
+
     /// <summary>Adds the shape of a problem to the book.</summary>
-    public static void AddTo(ShapeBook book) => book.Add("Problem", Object(
+    public static void AddTo(ShapeBook book) => book.Add(Name, Object(
         "A refusal, as RFC 9457 (Problem Details for HTTP APIs) tells it.",
         [
             (ProblemMember.Kind, Text("Its kind; the address explains it.")),

@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using Loadmark.Shapes;
 using Microsoft.OpenApi;
 
 namespace Loadmark.Api.Description;
@@ -6,38 +7,39 @@ namespace Loadmark.Api.Description;
 /// <summary>Makes the schemas of the document, in few words.</summary>
 internal static class SchemaShape
 {
+    /// <summary>The schema of a value that is neither a list nor an object.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is one of those.</exception>
+    public static OpenApiSchema Of(ValueDescription value) => value.Kind switch
+    {
+        JsonKind.Text => Text(value.About, value.Words),
+        JsonKind.Moment => new() { Type = JsonSchemaType.String, Format = "date-time", Description = value.About },
+        JsonKind.Uuid => new() { Type = JsonSchemaType.String, Format = "uuid", Description = value.About },
+        JsonKind.Number => new() { Type = JsonSchemaType.Number, Description = value.About },
+        JsonKind.Count => Count(value.About),
+        JsonKind.Seed => new() { Type = JsonSchemaType.Integer, Minimum = "0", Description = value.About },
+        JsonKind.Flag => new() { Type = JsonSchemaType.Boolean, Description = value.About },
+        JsonKind.File => new() { Type = JsonSchemaType.String, Format = "binary", Description = value.About },
+        JsonKind.Any => new() { Description = value.About },
+        _ => throw new ArgumentOutOfRangeException(nameof(value), value.Kind, "There is no schema for it alone."),
+    };
+
     /// <summary>The schema of a text.</summary>
-    public static OpenApiSchema Text(string about) => new() { Type = JsonSchemaType.String, Description = about };
+    /// <param name="about">What the text is.</param>
+    /// <param name="words">Tells the words that it may be; null for any.</param>
+    public static OpenApiSchema Text(string about, Func<IReadOnlyList<string>>? words = null) => new()
+    {
+        Type = JsonSchemaType.String,
+        Description = about,
+        Enum = words is null ? null : [.. words().Select(static word => (JsonNode)JsonValue.Create(word))],
+    };
 
-    /// <summary>A text that is a moment.</summary>
-    public static OpenApiSchema Moment(string about) => new() { Type = JsonSchemaType.String, Format = "date-time", Description = about };
-
-    /// <summary>A text that is a UUID.</summary>
-    public static OpenApiSchema Uuid(string about) => new() { Type = JsonSchemaType.String, Format = "uuid", Description = about };
-
-    /// <summary>The schema of a text that is one of some words.</summary>
-    public static OpenApiSchema Word(string about, params string[] words) =>
-        new() { Type = JsonSchemaType.String, Description = about, Enum = Nodes(words) };
-
-    /// <summary>A number, in the unit that the description names.</summary>
-    public static OpenApiSchema Number(string about) => new() { Type = JsonSchemaType.Number, Description = about };
-
-    /// <summary>A whole number from 0.</summary>
+    /// <summary>The schema of a whole number from 0.</summary>
     public static OpenApiSchema Count(string about) =>
         new() { Type = JsonSchemaType.Integer, Format = "int64", Minimum = "0", Description = about };
-
-    /// <summary>A whole number from 0, of 64 bits.</summary>
-    public static OpenApiSchema Seed(string about) => new() { Type = JsonSchemaType.Integer, Minimum = "0", Description = about };
-
-    /// <summary>True or false.</summary>
-    public static OpenApiSchema Flag(string about) => new() { Type = JsonSchemaType.Boolean, Description = about };
 
     /// <summary>The schema of a list.</summary>
     public static OpenApiSchema List(string about, IOpenApiSchema items) =>
         new() { Type = JsonSchemaType.Array, Items = items, Description = about };
-
-    /// <summary>A list of texts.</summary>
-    public static OpenApiSchema Texts(string about) => List(about, Text("One of them."));
 
     /// <summary>A list of as many items each time.</summary>
     public static OpenApiSchema Tuple(string about, int count, IOpenApiSchema items) =>
@@ -69,6 +71,4 @@ internal static class SchemaShape
         Required = members.Where(static member => !member.Name.EndsWith('?')).Select(static member => member.Name)
             .ToHashSet(StringComparer.Ordinal),
     };
-
-    private static List<JsonNode> Nodes(string[] words) => [.. words.Select(static word => (JsonNode)JsonValue.Create(word))];
 }

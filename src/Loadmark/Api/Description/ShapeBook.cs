@@ -1,7 +1,5 @@
-using Loadmark.Answers;
 using Loadmark.Api.Execution;
 using Loadmark.Api.Requests;
-using Loadmark.Api.Monitoring;
 using Loadmark.Shapes;
 using Microsoft.OpenApi;
 
@@ -11,61 +9,42 @@ namespace Loadmark.Api.Description;
 /// <param name="document">The document.</param>
 internal sealed class ShapeBook(OpenApiDocument document)
 {
-    private readonly Dictionary<string, IShape> _added = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, object> _added = new(StringComparer.Ordinal);
 
     /// <summary>Adds all shapes to a document.</summary>
-    public static void AddTo(OpenApiDocument document)
+    /// <param name="document">The document.</param>
+    /// <param name="operations">What the addresses take and answer.</param>
+    public static void AddTo(OpenApiDocument document, IEnumerable<ApiOperation> operations)
     {
         var book = new ShapeBook(document);
-        foreach (var body in RequestBodies.All)
-            book.Add(body.Name, BodyOf(body));
-        book.Add("Readings", SchemaShape.List("One reading for each text, in the order given.", book.Of(NameplateJson.Reading)));
-        book.Of(AskJson.Answer);
-        book.Of(CheckJson.Check);
-        book.Of(CheckJson.Fault);
-        book.Of(BuyJson.Purchases);
-        book.Of(SimulationJson.SteadyState);
-        book.Of(SimulationJson.FirstSeconds);
-        book.Of(StoredRigJson.List);
-        book.Of(StoredRigJson.Rig);
+        foreach (var content in operations.SelectMany(static operation => operation.Bodies.Concat(operation.Answers)))
+            book.SchemaOf(content.Value);
         book.Of(ProgressJson.Progress);
-        book.Of(HealthJson.Health);
-        book.Of(GearJson.List);
-        book.Of(GearJson.Shown);
-        book.Of(GearJson.MeasuredLoad);
-        book.Of(ImportJson.Taken);
-        book.Of(RigsJson.AllAffected);
         ProblemShapes.AddTo(book);
     }
 
     /// <summary>Adds a shape.</summary>
     public void Add(string name, OpenApiSchema shape) => document.AddComponent(name, shape);
 
-    /// <summary>A shape that an answer is written by, with all that it refers to.</summary>
+    /// <summary>A shape that an answer is written by, or a body read by, with all that it refers to.</summary>
     /// <exception cref="InvalidOperationException">Another shape has its name.</exception>
-    public IOpenApiSchema Of(IShape shape)
-    {
-        if (shape.Name.Length == 0)
-            return ObjectOf(shape);
-        if (_added.TryAdd(shape.Name, shape))
-            Add(shape.Name, ObjectOf(shape));
-        else if (_added[shape.Name] != shape)
-            throw new InvalidOperationException($"There are two shapes of the name {shape.Name}.");
-        return new OpenApiSchemaReference(shape.Name, document);
-    }
+    public IOpenApiSchema Of(IShape shape) => shape.Name.Length == 0 ? ObjectOf(shape) : Named(shape.Name, shape, () => ObjectOf(shape));
 
     /// <summary>The members of a shape, as an object of the document takes them.</summary>
     public IEnumerable<(string Name, IOpenApiSchema Schema)> MembersOf(IShape shape) =>
         shape.Members.Select(member => (member.IsRequired ? member.Name : member.Name + '?', SchemaOf(member.Value)));
 
-    private static OpenApiSchema BodyOf(BodyShape body) => SchemaShape.Object(body.Text, [.. body.Members.Select(static member =>
-        member.IsOptional ? ($"{member.Name}?", SchemaOf(member).OrNull()) : (member.Name, (IOpenApiSchema)SchemaOf(member)))]);
-
-    private static OpenApiSchema SchemaOf(BodyMember member) =>
-        member.IsList ? SchemaShape.Texts(member.Text) : SchemaShape.Text(member.Text);
-
     private static OpenApiSchema OrNull(IOpenApiSchema schema) =>
         new() { OneOf = [schema, new OpenApiSchema { Type = JsonSchemaType.Null }] };
+
+    private OpenApiSchemaReference Named(string name, object what, Func<OpenApiSchema> schema)
+    {
+        if (_added.TryAdd(name, what))
+            Add(name, schema());
+        else if (_added[name] != what)
+            throw new InvalidOperationException($"There are two shapes of the name {name}.");
+        return new OpenApiSchemaReference(name, document);
+    }
 
     private OpenApiSchema ObjectOf(IShape shape) => SchemaShape.Object(shape.About, [.. MembersOf(shape)]);
 
@@ -73,20 +52,15 @@ internal sealed class ShapeBook(OpenApiDocument document)
     {
         if (value.Shape is { } shape)
             return value.OrNull ? OrNull(Of(shape)) : Of(shape);
-        var schema = value.Kind switch
-        {
-            JsonKind.Text when value.Words is { } words => SchemaShape.Word(value.About, [.. words()]),
-            JsonKind.Text => SchemaShape.Text(value.About),
-            JsonKind.Moment => SchemaShape.Moment(value.About),
-            JsonKind.Uuid => SchemaShape.Uuid(value.About),
-            JsonKind.Number => SchemaShape.Number(value.About),
-            JsonKind.Count => SchemaShape.Count(value.About),
-            JsonKind.Seed => SchemaShape.Seed(value.About),
-            JsonKind.Flag => SchemaShape.Flag(value.About),
-            JsonKind.List when value.Length is { } length => SchemaShape.Tuple(value.About, length, SchemaOf(value.Items!)),
-            JsonKind.List => SchemaShape.List(value.About, SchemaOf(value.Items!)),
-            _ => throw new InvalidOperationException($"There is no schema for {value.Kind}."),
-        };
+        if (value.Name.Length > 0)
+            return Named(value.Name, value, () => ListOf(value));
+        var schema = value.Kind == JsonKind.List ? ListOf(value) : SchemaShape.Of(value);
         return !value.OrNull ? schema : value.Words is null ? schema.OrNull() : schema.OrNullWord();
+    }
+
+    private OpenApiSchema ListOf(ValueDescription list)
+    {
+        var items = SchemaOf(list.Items!);
+        return list.Length is { } length ? SchemaShape.Tuple(list.About, length, items) : SchemaShape.List(list.About, items);
     }
 }

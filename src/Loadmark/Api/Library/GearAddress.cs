@@ -1,4 +1,5 @@
 using Loadmark.Answers;
+using Loadmark.Api.Requests;
 using Loadmark.Core.Gear;
 using Loadmark.Web.Problems;
 using Loadmark.Workshop.Library;
@@ -10,6 +11,13 @@ internal static class GearAddress
 {
     /// <summary>The words for the kinds of gear.</summary>
     public static IReadOnlyList<string> Kinds { get; } = JsonWords.GearKinds();
+
+    /// <summary>The parts of such an address.</summary>
+    public static IReadOnlyList<PathParameter> Parts { get; } =
+    [
+        new("kind", "What sort of thing it is: load, supply or lead.") { Words = Kinds, Example = "load" },
+        new("tag", "Its tag, capitals aside.") { Example = "delay-2" },
+    ];
 
     /// <summary>The address of a piece.</summary>
     public static string Of(GearKind kind, string tag) => $"/api/gear/{JsonWords.Of(kind)}/{Uri.EscapeDataString(tag)}";

@@ -106,10 +106,10 @@ internal sealed class GearEndpoint(Store store, LibraryCache cache, LibraryEdito
             return new ProblemResult(refusal!);
         if (gear.Kind != Core.Gear.GearKind.Load)
             return new ProblemResult(new Problem(ProblemKind.BadRequest, "Only loads draw, so that only of them a meter shows something."));
-        if (BodyObject.Read(request.Body, RequestBodies.WhatTheMeterShowed, out refusal) is not { } body)
+        if (BodyObject.Read(request.Body, GearOperations.Shows, out refusal) is not { } body)
             return new ProblemResult(refusal!);
-        var (run, start) = (body.TextIfAny(RequestBodies.Run, ref refusal), body.TextIfAny(RequestBodies.Start, ref refusal));
-        var (meter, note) = (body.TextIfAny(RequestBodies.Meter, ref refusal), body.TextIfAny(RequestBodies.Note, ref refusal));
+        var (run, start) = (body.TextIfAny(GearOperations.Run, ref refusal), body.TextIfAny(GearOperations.Start, ref refusal));
+        var (meter, note) = (body.TextIfAny(GearOperations.Meter, ref refusal), body.TextIfAny(GearOperations.Note, ref refusal));
         if (refusal is not null)
             return new ProblemResult(refusal);
         if (TypedReadings.Read(run, start, meter, note, clock.GetUtcNow(), out var complaint, mark: "") is not { Count: > 0 } readings)

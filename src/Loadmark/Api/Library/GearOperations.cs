@@ -1,5 +1,7 @@
+using Loadmark.Answers;
 using Loadmark.Api.Requests;
 using Loadmark.Questions;
+using Loadmark.Shapes;
 using Loadmark.Web.Problems;
 
 namespace Loadmark.Api.Library;
@@ -9,9 +11,25 @@ internal static class GearOperations
 {
     private const string Group = "Gear library";
 
-    private static readonly ApiContent Shown = new(ApiContent.Json, "GearShown", "gear.show.json");
-    private static readonly ApiContent Text = new(ApiContent.Yaml, "GearText", "gear.yaml");
-    private static readonly ApiContent Table = new(ApiContent.Csv, "GearTable", "gear.export.csv");
+    private static readonly ApiContent Shown = ApiContent.Of(GearJson.Shown, "gear.show.json");
+    private static readonly ApiContent Text = FileOf(
+        ApiContent.Yaml, "A file of gear (docs/gear.md) as YAML, in UTF-8.", "gear.yaml");
+
+    private static readonly ApiContent Table = FileOf(
+        ApiContent.Csv, "A file of gear (docs/gear.md) as a table, in UTF-8.", "gear.export.csv");
+
+    /// <summary>What one piece of gear may come as.</summary>
+    private static readonly IReadOnlyList<ApiContent> Piece =
+    [
+        new(
+            ApiContent.Json,
+            new ValueDescription(
+                JsonKind.Any,
+                "A file of gear (docs/gear.md) as an object with loads, supplies or leads, each as in a rig file and with 'words' that it "
+                + "is filed under; or such a file's text in quotes as a text of JSON."),
+            "gear.json"),
+        Text,
+    ];
 
     /// <summary>What is looked for.</summary>
     public static OptionSpec Words { get; } = new(
@@ -37,6 +55,28 @@ internal static class GearOperations
         Example = "yaml",
     };
 
+    /// <summary>The member of a reading's body for a running current.</summary>
+    public static BodyMember Run { get; } = new("run", "The running current: 212 mA.") { IsOptional = true };
+
+    /// <summary>The member of a reading's body for a starting current.</summary>
+    public static BodyMember Start { get; } = new("start", "The starting current, and how long it lasted: 520 mA for 1.5 s.")
+    {
+        IsOptional = true,
+    };
+
+    /// <summary>The member of a reading's body for the meter's accuracy.</summary>
+    public static BodyMember Meter { get; } = new("meter", "The meter's accuracy, as its leaflet tells it: 1 % + 2 mA.")
+    {
+        IsOptional = true,
+    };
+
+    /// <summary>The member of a reading's body for a remark.</summary>
+    public static BodyMember Note { get; } = new("note", "What else there is to say.") { IsOptional = true };
+
+    /// <summary>The body of a reading of a load.</summary>
+    public static BodyShape Shows { get; } = new(
+        "WhatTheMeterShowed", "What a meter showed of a load: run or start, or both.", [Run, Start, Meter, Note]);
+
     /// <summary>The operation that lists gear.</summary>
     public static ApiOperation List { get; } = new()
     {
@@ -44,7 +84,7 @@ internal static class GearOperations
         Group = Group,
         Summary = "What does the library know? Forgives typos.",
         Options = [Words, QuestionSpecs.Kind, Most],
-        Answers = [new(ApiContent.Json, "GearList", "gear.list.json")],
+        Answers = [ApiContent.Of(GearJson.List, "gear.list.json")],
         Refusals = [ProblemKind.Store],
     };
 
@@ -54,7 +94,7 @@ internal static class GearOperations
         Name = "getGear",
         Group = Group,
         Summary = "One piece, with what is said of it, what was measured, its changes, and the rigs that have it.",
-        NamesGear = true,
+        Names = GearAddress.Parts,
         About = "Asked for application/yaml, what is said of it as a file of gear, which can be sent back as a change.",
         Answers = [Shown, Text],
         TellsRevision = true,
@@ -69,7 +109,7 @@ internal static class GearOperations
         Summary = "Adds a piece: a file of gear with one load, supply or lead, such as its label.",
         Status = StatusCodes.Status201Created,
         Options = [ApiOptions.What],
-        Bodies = ApiContent.Gear,
+        Bodies = Piece,
         Answers = [Shown],
         TellsRevision = true,
         Refusals = [ProblemKind.Unreadable, ProblemKind.TagTaken, ProblemKind.Store],
@@ -81,11 +121,11 @@ internal static class GearOperations
         Name = "changeGear",
         Group = Group,
         Summary = "Says something else of a piece: all that is to be said of it, as a file of gear.",
-        NamesGear = true,
+        Names = GearAddress.Parts,
         NeedsRevision = true,
         About = "What the body says nothing of is no longer said. With another tag in the body, the piece has that one from now on. Every change is kept.",
         Options = [ApiOptions.What],
-        Bodies = ApiContent.Gear,
+        Bodies = Piece,
         Answers = [Shown],
         TellsRevision = true,
         Refusals = [ProblemKind.Unreadable, ProblemKind.TagTaken, ProblemKind.Conflict, ProblemKind.RevisionMissing, ProblemKind.Store],
@@ -97,7 +137,7 @@ internal static class GearOperations
         Name = "removeGear",
         Group = Group,
         Summary = "Removes a piece from the library, which keeps it with its changes.",
-        NamesGear = true,
+        Names = GearAddress.Parts,
         NeedsRevision = true,
         Status = StatusCodes.Status204NoContent,
         Answers = [],
@@ -110,9 +150,9 @@ internal static class GearOperations
         Name = "measureGear",
         Group = Group,
         Summary = "Adds what a meter showed of a load, and makes what all readings come to the library's figure.",
-        NamesGear = true,
-        Bodies = [new(ApiContent.Json, RequestBodies.WhatTheMeterShowed.Name, "gear.reading.json")],
-        Answers = [new(ApiContent.Json, "GearMeasured", "gear.measured.json")],
+        Names = GearAddress.Parts,
+        Bodies = [ApiContent.Of(Shows, "gear.reading.json")],
+        Answers = [ApiContent.Of(GearJson.MeasuredLoad, "gear.measured.json")],
         Refusals = [ProblemKind.Conflict, ProblemKind.Store],
     };
 
@@ -122,8 +162,8 @@ internal static class GearOperations
         Name = "affectedRigs",
         Group = Group,
         Summary = "The rigs that have other figures of a piece than the library now has, with the verdict before and after.",
-        NamesGear = true,
-        Answers = [new(ApiContent.Json, "RigsAffected", "gear.affected.json")],
+        Names = GearAddress.Parts,
+        Answers = [ApiContent.Of(RigsJson.AllAffected, "gear.affected.json")],
         Streams = true,
         Refusals = [ProblemKind.Store],
     };
@@ -140,8 +180,8 @@ internal static class GearOperations
             Take,
             ApiOptions.File with { Text = "The name of the file, for the list of changes. Nothing is opened.", Example = "gear.yaml" },
         ],
-        Bodies = [.. ApiContent.Gear, Table with { Example = "gear.csv" }],
-        Answers = [new(ApiContent.Json, "GearTaken", "gear.import.json")],
+        Bodies = [.. Piece, Table with { Example = "gear.csv" }],
+        Answers = [ApiContent.Of(ImportJson.Taken, "gear.import.json")],
         Refusals = [ProblemKind.Unreadable, ProblemKind.Store],
     };
 
@@ -156,4 +196,8 @@ internal static class GearOperations
         Answers = [Text, Table],
         Refusals = [ProblemKind.Store],
     };
+
+    /// <summary>A body that is a file. Generators would take an answer that is a mere text for a text of JSON.</summary>
+    private static ApiContent FileOf(string mediaType, string about, string example) =>
+        new(mediaType, new ValueDescription(JsonKind.File, about), example);
 }

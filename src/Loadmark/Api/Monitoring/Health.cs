@@ -20,7 +20,7 @@ internal sealed class Health(RigStore store, TimeProvider clock)
         Group = "Health",
         Summary = "Whether the program and the store of rigs are well.",
         About = "Answered with 200 when all is well, and with 503 and the same object when rigs cannot be read or kept.",
-        Answers = [new(ApiContent.Json, "Health", "health.json")],
+        Answers = [ApiContent.Of(HealthJson.Health, "health.json")],
     };
 
     /// <summary>Answers how the server is.</summary>

@@ -10,6 +10,19 @@ namespace Loadmark.Api.Questions;
 /// <summary>May this be plugged in?</summary>
 internal sealed class AskQuestion : IQuestion
 {
+    private static readonly BodyMember Loads = new("loads", "What each pedal says, a label with a name before it or without.")
+    {
+        IsList = true,
+    };
+
+    private static readonly BodyMember Supplies = new("supplies", "What each adaptor or supply says; left out, the answer is what would do.")
+    {
+        IsList = true,
+        IsOptional = true,
+    };
+
+    private static readonly BodyShape Asked = new("WhatToPlugIn", "What is to be plugged in, and into what.", [Loads, Supplies]);
+
     /// <inheritdoc/>
     public ApiOperation Operation { get; } = new()
     {
@@ -18,17 +31,17 @@ internal sealed class AskQuestion : IQuestion
         Summary = QuestionSpecs.Ask.Sentence,
         About = "No rig is needed: what is printed on the things is enough.",
         Options = [.. QuestionSpecs.Ask.EveryOption],
-        Bodies = [new(ApiContent.Json, RequestBodies.WhatToPlugIn.Name, "ask.request.json")],
-        Answers = [new(ApiContent.Json, "PlugInAnswer", "ask.json")],
+        Bodies = [ApiContent.Of(Asked, "ask.request.json")],
+        Answers = [ApiContent.Of(AskJson.Answer, "ask.json")],
         Streams = true,
     };
 
     /// <inheritdoc/>
     public PreparedQuestion Prepare(ApiRequest request)
     {
-        if (BodyObject.Read(request.Body, RequestBodies.WhatToPlugIn, out var refusal) is not { } body
-            || body.Texts(RequestBodies.Loads, out refusal) is not { } loads
-            || body.Texts(RequestBodies.Supplies, out refusal) is not { } supplies)
+        if (BodyObject.Read(request.Body, Asked, out var refusal) is not { } body
+            || body.Texts(Loads, out refusal) is not { } loads
+            || body.Texts(Supplies, out refusal) is not { } supplies)
             return refusal;
         var question = new PlugInQuestion
         {

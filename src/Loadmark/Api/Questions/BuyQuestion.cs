@@ -12,6 +12,12 @@ namespace Loadmark.Api.Questions;
 /// <summary>Which supplies should I buy?</summary>
 internal sealed class BuyQuestion : IQuestion
 {
+    private static readonly BodyMember Rig = new("rig", "The rig file's text.");
+
+    private static readonly BodyMember Prices = new("prices", "The price list's text: CSV, one supply a line (docs/price-list.md).");
+
+    private static readonly BodyShape Asked = new("RigAndPrices", "A rig and a price list.", [Rig, Prices]);
+
     /// <inheritdoc/>
     public ApiOperation Operation { get; } = new()
     {
@@ -20,8 +26,8 @@ internal sealed class BuyQuestion : IQuestion
         Summary = QuestionSpecs.Buy.Sentence,
         About = "The body holds two texts: the rig's file and the price list (CSV). Prices are in the money of the list.",
         Options = [.. QuestionSpecs.Buy.EveryOption, ApiOptions.File],
-        Bodies = [new(ApiContent.Json, RequestBodies.RigAndPrices.Name, "buy.request.json")],
-        Answers = [new(ApiContent.Json, "Purchases", "buy.json")],
+        Bodies = [ApiContent.Of(Asked, "buy.request.json")],
+        Answers = [ApiContent.Of(BuyJson.Purchases, "buy.json")],
         Streams = true,
         Refusals = [ProblemKind.Unreadable, ProblemKind.Store],
     };
@@ -29,9 +35,9 @@ internal sealed class BuyQuestion : IQuestion
     /// <inheritdoc/>
     public PreparedQuestion Prepare(ApiRequest request)
     {
-        if (BodyObject.Read(request.Body, RequestBodies.RigAndPrices, out var refusal) is not { } body)
+        if (BodyObject.Read(request.Body, Asked, out var refusal) is not { } body)
             return refusal;
-        if (body.Text(RequestBodies.Rig, out refusal) is not { } rigText || body.Text(RequestBodies.Prices, out refusal) is not { } prices)
+        if (body.Text(Rig, out refusal) is not { } rigText || body.Text(Prices, out refusal) is not { } prices)
             return refusal;
         if (request.ReadRig(rigText, out refusal) is not { } reading)
             return refusal;

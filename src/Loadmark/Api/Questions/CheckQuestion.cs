@@ -19,7 +19,7 @@ internal sealed class CheckQuestion : IQuestion
         Summary = QuestionSpecs.Check.Sentence,
         Options = [.. QuestionSpecs.Check.EveryOption, ApiOptions.File],
         Bodies = ApiContent.Rig,
-        Answers = [new(ApiContent.Json, "Check", "check.json")],
+        Answers = [ApiContent.Of(CheckJson.Check, "check.json")],
         Streams = true,
         Refusals = [ProblemKind.Unreadable, ProblemKind.Store],
     };

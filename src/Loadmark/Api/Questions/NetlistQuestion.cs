@@ -20,7 +20,7 @@ internal sealed class NetlistQuestion : IQuestion
         Summary = QuestionSpecs.Netlist.Sentence,
         Options = [.. QuestionSpecs.Netlist.EveryOption, ApiOptions.File],
         Bodies = ApiContent.Rig,
-        Answers = [new(ApiContent.Plain, "Deck", "netlist.txt")],
+        Answers = [ApiContent.Text(ApiContent.Plain, "A SPICE deck.", "netlist.txt")],
         Refusals = [ProblemKind.Unreadable, ProblemKind.Store, ProblemKind.NoWiring],
     };
 

@@ -21,7 +21,7 @@ internal sealed class PlanQuestion : IQuestion
         About = "The rig's own wiring does not bind, except feeds with 'pinned: true'.",
         Options = [.. QuestionSpecs.Plan.EveryOption, ApiOptions.File],
         Bodies = ApiContent.Rig,
-        Answers = [new(ApiContent.Json, "Plan", "plan.json")],
+        Answers = [ApiContent.Of(PlanJson.Plan, "plan.json")],
         Streams = true,
         Refusals = [ProblemKind.Unreadable, ProblemKind.Store],
     };

@@ -13,15 +13,25 @@ namespace Loadmark.Api.Questions;
 /// <param name="limits">How many are taken at once.</param>
 internal sealed class ReadQuestion(ApiLimits limits) : IQuestion
 {
+    private static readonly BodyMember Texts = new("texts", "What is printed, as it stands; one label each.") { IsList = true };
+
+    private static readonly BodyShape Asked = new("TextsToRead", "Labels to read.", [Texts]);
+
     /// <inheritdoc/>
     public ApiOperation Operation { get; } = new()
     {
         Name = QuestionSpecs.Read.Name,
         Group = "Questions",
         Summary = QuestionSpecs.Read.Sentence,
-        About = $"One reading for each text, in the order given; at most {limits.MostTexts}. In a body of plain text each line is a label, and empty lines count for nothing. Asked for application/x-ndjson, each reading is a line, as the command writes it.",
-        Bodies = [new(ApiContent.Json, RequestBodies.TextsToRead.Name, "texts.json"), new(ApiContent.Plain, "LinesToRead", "texts.txt")],
-        Answers = [new(ApiContent.Json, "Readings", "read.json"), new(ApiContent.JsonLines, "ReadingLines")],
+        About = $"One reading for each text, in the order given; at most {limits.MostTexts}. "
+            + "In a body of plain text each line is a label, and empty lines count for nothing. "
+            + "Asked for application/x-ndjson, each reading is a line, as the command writes it.",
+        Bodies = [ApiContent.Of(Asked, "texts.json"), ApiContent.Text(ApiContent.Plain, "Labels to read, one a line.", "texts.txt")],
+        Answers =
+        [
+            ApiContent.Of(NameplateJson.Readings, "read.json"),
+            ApiContent.Text(ApiContent.JsonLines, "One reading a line, each an object as Reading."),
+        ],
         Refusals = [ProblemKind.Unreadable],
     };
 
@@ -35,18 +45,13 @@ internal sealed class ReadQuestion(ApiLimits limits) : IQuestion
             return new Problem(ProblemKind.BadRequest, $"{texts.Count} texts; at most {limits.MostTexts} are read at once.");
         if (request.AnswerTypeOf(Operation) == ApiContent.JsonLines)
             return new Computation((_, _) => AnswerBytes.Of(output => NameplateJson.Write(output, texts)));
-        return new Computation((_, _) => AnswerBytes.Of(output => JsonFormat.WriteLine(output, json =>
-        {
-            json.WriteStartArray();
-            foreach (var text in texts)
-                NameplateJson.Reading.Write(json, NameplateReader.Read(text));
-            json.WriteEndArray();
-        })));
+        return new Computation((_, _) => AnswerBytes.Of(
+            output => JsonFormat.WriteLine(output, NameplateJson.Readings, texts.Select(static text => NameplateReader.Read(text)))));
     }
 
     private static IReadOnlyList<string>? TextsIn(ApiRequest request, out Problem? refusal) =>
-        BodyObject.Read(request.Body, RequestBodies.TextsToRead, out refusal) is { } body
-            ? body.Texts(RequestBodies.Texts, out refusal)
+        BodyObject.Read(request.Body, Asked, out refusal) is { } body
+            ? body.Texts(Texts, out refusal)
             : null;
 
     private static List<string>? LinesIn(ApiRequest request, out Problem? refusal)

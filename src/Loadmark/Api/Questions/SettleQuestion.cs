@@ -19,7 +19,7 @@ internal sealed class SettleQuestion : IQuestion
         Summary = QuestionSpecs.Settle.Sentence,
         Options = [.. QuestionSpecs.Settle.EveryOption, ApiOptions.File],
         Bodies = ApiContent.Rig,
-        Answers = [new(ApiContent.Json, "SteadyState", "settle.json")],
+        Answers = [ApiContent.Of(SimulationJson.SteadyState, "settle.json")],
         Streams = true,
         Refusals = [ProblemKind.Unreadable, ProblemKind.Store],
     };

@@ -19,7 +19,7 @@ internal sealed class StartUpQuestion : IQuestion
         Summary = QuestionSpecs.StartUp.Sentence,
         Options = [.. QuestionSpecs.StartUp.EveryOption, ApiOptions.File],
         Bodies = ApiContent.Rig,
-        Answers = [new(ApiContent.Json, "FirstSeconds", "startup.json")],
+        Answers = [ApiContent.Of(SimulationJson.FirstSeconds, "startup.json")],
         Streams = true,
         Refusals = [ProblemKind.Unreadable, ProblemKind.Store],
     };

@@ -1,10 +1,12 @@
+using Loadmark.Shapes;
+
 namespace Loadmark.Api.Requests;
 
 /// <summary>A body of a request or an answer.</summary>
 /// <param name="MediaType">The body's media type.</param>
-/// <param name="Shape">The name of its shape in the document.</param>
+/// <param name="Value">What the body is.</param>
 /// <param name="Example">The name of an example that is built in; null for none.</param>
-internal sealed record ApiContent(string MediaType, string Shape, string? Example = null)
+internal sealed record ApiContent(string MediaType, ValueDescription Value, string? Example = null)
 {
     /// <summary>The media type of JSON.</summary>
     public const string Json = "application/json";
@@ -25,8 +27,35 @@ internal sealed record ApiContent(string MediaType, string Shape, string? Exampl
     public const string Events = "text/event-stream";
 
     /// <summary>What a rig may come as. Generated clients take the first, and know how to write it.</summary>
-    public static IReadOnlyList<ApiContent> Rig { get; } = [new(Json, "Rig", "board.rig.json"), new(Yaml, "RigText", "board.rig.yaml")];
+    public static IReadOnlyList<ApiContent> Rig { get; } =
+    [
+        // Without a type: what may be an object or a text is "anything" to the generators, and a class with nothing in it when told in
+        // full.
+        new(
+            Json,
+            new ValueDescription(
+                JsonKind.Any,
+                "A rig file as an object of the same shape (schema/rig.schema.json), or a rig file's text, YAML or JSON, in quotes as a text "
+                + "of JSON."),
+            "board.rig.json"),
+        Text(Yaml, "A rig file (docs/rig-file.md), in UTF-8.", "board.rig.yaml"),
+    ];
 
-    /// <summary>What one piece of gear may come as.</summary>
-    public static IReadOnlyList<ApiContent> Gear { get; } = [new(Json, "Gear", "gear.json"), new(Yaml, "GearText", "gear.yaml")];
+    /// <summary>A body of JSON.</summary>
+    /// <param name="value">What the body is written as.</param>
+    /// <param name="example">The name of an example that is built in.</param>
+    public static ApiContent Of<T>(JsonValue<T> value, string example) => new(Json, value.Description, example);
+
+    /// <summary>A body of JSON with texts in it.</summary>
+    /// <param name="shape">What the body is read as.</param>
+    /// <param name="example">The name of an example that is built in.</param>
+    public static ApiContent Of(BodyShape shape, string example) =>
+        new(Json, new ValueDescription(JsonKind.Object, "") { Shape = shape }, example);
+
+    /// <summary>A body that is a text.</summary>
+    /// <param name="mediaType">The body's media type.</param>
+    /// <param name="about">What the text is, in a sentence.</param>
+    /// <param name="example">The name of an example that is built in; null for none.</param>
+    public static ApiContent Text(string mediaType, string about, string? example = null) =>
+        new(mediaType, new ValueDescription(JsonKind.Text, about), example);
 }

@@ -1,3 +1,5 @@
+using Loadmark.Shapes;
+
 namespace Loadmark.Api.Requests;
 
 /// <summary>A member of a body, told once for whoever reads it and for the description.</summary>
@@ -10,4 +12,14 @@ internal sealed record BodyMember(string Name, string Text)
 
     /// <summary>Whether the member may be left out, or be null.</summary>
     public bool IsOptional { get; init; }
+
+    /// <summary>What the API's description tells of the member.</summary>
+    public MemberDescription Description => new(
+        Name,
+        new ValueDescription(IsList ? JsonKind.List : JsonKind.Text, Text)
+        {
+            Items = IsList ? JsonText.Item.Description : null,
+            OrNull = IsOptional,
+        },
+        IsRequired: !IsOptional);
 }

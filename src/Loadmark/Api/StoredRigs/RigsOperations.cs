@@ -1,3 +1,4 @@
+using Loadmark.Answers;
 using Loadmark.Api.Requests;
 using Loadmark.Questions;
 using Loadmark.Web.Problems;
@@ -15,7 +16,9 @@ internal static class RigsOperations
         Example = "changing the delay's label",
     };
 
-    private static readonly IReadOnlyList<ApiContent> Rig = [new(ApiContent.Json, "KeptRig", "rig.json")];
+    private static readonly PathParameter Id = new("id", "The rig.") { Format = "uuid" };
+
+    private static readonly IReadOnlyList<ApiContent> Rig = [ApiContent.Of(StoredRigJson.Rig, "rig.json")];
 
     /// <summary>The operation that lists rigs.</summary>
     public static ApiOperation List { get; } = new()
@@ -23,7 +26,7 @@ internal static class RigsOperations
         Name = "listRigs",
         Group = Group,
         Summary = "The rigs that are kept, the last changed first.",
-        Answers = [new(ApiContent.Json, "RigList", "rigs.json")],
+        Answers = [ApiContent.Of(StoredRigJson.List, "rigs.json")],
         Refusals = [ProblemKind.Store],
     };
 
@@ -33,7 +36,7 @@ internal static class RigsOperations
         Name = "getRig",
         Group = Group,
         Summary = "One rig, with its file's text and its revision.",
-        NamesRig = true,
+        Names = [Id],
         Answers = Rig,
         TellsRevision = true,
         Refusals = [ProblemKind.Store],
@@ -58,7 +61,7 @@ internal static class RigsOperations
         Name = "saveRig",
         Group = Group,
         Summary = "Keeps an edit of a rig: its file's new text.",
-        NamesRig = true,
+        Names = [Id],
         NeedsRevision = true,
         Options = [What],
         Bodies = ApiContent.Rig,
@@ -73,7 +76,7 @@ internal static class RigsOperations
         Name = "removeRig",
         Group = Group,
         Summary = "Removes a rig from the list. It can be brought back on the page.",
-        NamesRig = true,
+        Names = [Id],
         NeedsRevision = true,
         Status = StatusCodes.Status204NoContent,
         Answers = [],
