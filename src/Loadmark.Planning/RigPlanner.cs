@@ -37,6 +37,18 @@ public static class RigPlanner
         return Search(rig, options, cancellation).FeedsAll();
     }
 
+    /// <summary>Finds a wiring that feeds every load and that the rules do not refuse, and looks no further for the best.</summary>
+    /// <param name="rig">The rig; of its own wiring only pinned feeds count.</param>
+    /// <param name="options">How to plan.</param>
+    /// <param name="cancellation">Stops the search.</param>
+    /// <returns>The wiring, with nothing proven of it; null where none was found, be it that there is none.</returns>
+    /// <exception cref="InvalidRigException">The rig refers to a load, outlet or lead that it does not have.</exception>
+    internal static PlanResult? FeedAll(Rig rig, PlanOptions options, CancellationToken cancellation)
+    {
+        var search = Search(rig, options, cancellation);
+        return search.FeedsAll() is true && search.Whole is { IsSafe: true, Unfed: 0 } whole ? Describe(whole with { Gaps = [] }) : null;
+    }
+
     private static InputSearch Search(Rig rig, PlanOptions options, CancellationToken cancellation) =>
         new(rig, options, TimeProvider.System, cancellation);
 

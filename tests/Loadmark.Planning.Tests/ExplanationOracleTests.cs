@@ -11,12 +11,12 @@ namespace Loadmark.Planning.Tests;
 /// </summary>
 public sealed class ExplanationOracleTests(ITestOutputHelper output)
 {
-    private const int Rigs = 250;
+    private const int Rigs = 80;
 
     [Fact]
     public void Every_set_named_fails_alone_and_every_change_works()
     {
-        var (reasons, sets, changes, rigs, unexplained, unmended) = (0, 0, 0, 0, 0, 0);
+        var (reasons, sets, others, changes, together, rigs, unmended) = (0, 0, 0, 0, 0, 0, 0);
         var kinds = new List<string>();
         for (var seed = 10_001; rigs < Rigs; seed++)
         {
@@ -28,13 +28,23 @@ public sealed class ExplanationOracleTests(ITestOutputHelper output)
 
             rigs++;
             var explanation = PlanExplainer.Explain(plan, new PlanOptions(), TestContext.Current.CancellationToken);
-            unexplained += explanation.Reasons.Count == 0 ? 1 : 0;
+            var explained = explanation.Reasons.Items.SelectMany(static reason => reason.Loads.Items.Concat(reason.AlsoDark.Items)).ToList();
+            Assert.True(plan.Unfed.Items.All(explained.Contains), $"seed {seed}: no reason for one of {plan.Unfed}\n{text}");
+            Assert.Equal(plan.Unfed.Items, explanation.Dark.Items.Select(static dark => dark.Load));
             unmended += explanation.Changes.Count == 0 ? 1 : 0;
             foreach (var reason in explanation.Reasons)
             {
                 reasons++;
                 var core = rig with { Loads = [.. rig.Loads.Items.Where(load => reason.Loads.Items.Contains(load.Id))] };
                 Assert.False(FeedsAll(core), $"seed {seed}: {string.Join(", ", reason.Loads)} can be fed alone\n{text}");
+                foreach (var other in reason.AlsoDark)
+                {
+                    others++;
+                    var replaced = reason.Loads.Items.Last(plan.Unfed.Items.Contains);
+                    var instead = rig with { Loads = [.. rig.Loads.Items.Where(load => load.Id == other || (load.Id != replaced && reason.Loads.Items.Contains(load.Id)))] };
+                    Assert.False(FeedsAll(instead), $"seed {seed}: {other} can be fed in the place of {replaced}: {reason.Because}\n{text}");
+                }
+
                 if (reason.Loads.Count == 1)
                     continue;
                 sets++;
@@ -48,16 +58,19 @@ public sealed class ExplanationOracleTests(ITestOutputHelper output)
             foreach (var change in explanation.Changes.Items.Select(static change => change.Text))
             {
                 changes++;
-                kinds.Add(change.StartsWith("one", StringComparison.Ordinal) ? string.Join(' ', change.Split(' ').Take(3)) : change.StartsWith("take", StringComparison.Ordinal) ? "take off" : "several outlets");
+                var added = ChangeReader.CountOf(change);
+                together += added > 1 && change.Contains("lead", StringComparison.Ordinal) ? 1 : 0;
+                kinds.Add(added switch { 0 => "take off", 1 => string.Join(' ', change.Split(' ').Take(3)), _ => $"{added} together" });
                 var mended = ChangeReader.Make(rig, change);
                 Assert.True(mended is not null, $"seed {seed}: nobody understands \"{change}\"");
                 Assert.True(FeedsAll(mended), $"seed {seed}: {change} does not mend it\n{text}");
             }
         }
 
-        output.WriteLine($"{rigs} rigs that cannot be fed: {reasons} reasons, {sets} of them of several loads; {changes} changes ({string.Join(", ", kinds.CountBy(static kind => kind).Select(static kind => $"{kind.Key} {kind.Value}"))}); {unexplained} rigs without a reason, {unmended} without a change");
-        Assert.Equal(0, unexplained);
-        Assert.True(sets > 20);
+        output.WriteLine($"{rigs} rigs that cannot be fed: {reasons} reasons, {sets} of them of several loads, {others} dark loads beside them; {changes} changes ({string.Join(", ", kinds.CountBy(static kind => kind).Select(static kind => $"{kind.Key} {kind.Value}"))}); {unmended} rigs without a change");
+        Assert.True(others > 5);
+        Assert.True(together > 5);
+        Assert.True(sets > 8);
         Assert.True(changes > Rigs);
     }
 

@@ -52,6 +52,56 @@ public sealed class PlanExplainerTests
         Assert.Equal("one more daisy chain with 2 plugs, so that L1 and L2 share s/1", Explain(Rig(["9V DC 100mA"], ["9V DC 20mA", "9V DC 20mA"])).Changes[0].Text);
 
     [Fact]
+    public void Every_load_left_dark_is_named_and_what_it_lacks_is_told()
+    {
+        var rig = Rig(["9V DC 100mA", "9V DC 100mA"], ["9V DC 20mA", "9V DC 30mA", "9V DC 40mA", "9V DC 60mA", "9V DC 90mA", "18V DC 20mA"]);
+        var plan = Plan(rig);
+        var explanation = Explain(rig);
+        Assert.Equal(4, plan.Unfed.Count);
+        Assert.Equal(
+            plan.Unfed.Items.Order(StringComparer.Ordinal),
+            explanation.Reasons.Items.SelectMany(static reason => reason.Loads.Items.Concat(reason.AlsoDark.Items)).Distinct()
+                .Where(plan.Unfed.Items.Contains).Order(StringComparer.Ordinal));
+        Assert.Equal(plan.Unfed.Items, explanation.Dark.Items.Select(static dark => dark.Load));
+        Assert.Equal("18 V d.c. 50 mA", explanation.Dark.Items.Single(static dark => dark.Load == "L6").Outlet);
+    }
+
+    /// <summary>One load is dark because of a thing and others because of another: each has a reason of its own.</summary>
+    [Fact]
+    public void Dark_loads_with_different_causes_have_different_reasons()
+    {
+        var explanation = Explain(Rig(["9V DC 100mA", "18V DC 100mA"], ["9V DC 20mA", "9V DC 20mA", "18V DC 20mA", "18V DC 20mA"]));
+        Assert.Equal(["L1, L2", "L3, L4"], explanation.Reasons.Items.Select(static reason => reason.Loads.ToString()).Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void Where_no_single_thing_mends_it_several_small_ones_together_are_tried()
+    {
+        // Two loads are the other way round, and for one there is no voltage.
+        var rig = Rig(
+            ["9V DC 100mA centre negative", "9V DC 100mA centre negative", "9V DC 100mA centre negative"],
+            ["9V DC 80mA centre positive", "9V DC 80mA centre positive", "9V DC 80mA centre negative", "18V DC 80mA centre negative"]);
+        var explanation = Explain(rig);
+        Assert.Equal("2 more reversing leads and one more outlet of 18 V d.c. 100 mA centre negative", explanation.Changes[0].Text);
+        var mended = Plan(explanation.Changes[0].Rig);
+        Assert.Empty(mended.Unfed);
+        PlanAssert.IsSafe(mended);
+    }
+
+    [Fact]
+    public void Where_more_than_three_are_needed_none_of_those_offered_is_needless()
+    {
+        var rig = Rig(
+            [.. Enumerable.Repeat("9V DC 100mA centre negative", 3)],
+            [.. Enumerable.Repeat("9V DC 90mA centre positive", 3), .. Enumerable.Repeat("18V DC 90mA centre negative", 2)]);
+        var change = Explain(rig).Changes[0];
+        Assert.Equal("3 more reversing leads and 2 more outlets: 2 × 18 V d.c. 100 mA centre negative", change.Text);
+        Assert.Empty(Plan(change.Rig).Unfed);
+        Assert.NotEmpty(Plan(change.Rig with { Supplies = [.. change.Rig.Supplies.Items.Select(static supply => supply.Id == "more" ? supply with { Outlets = [supply.Outlets[0]] } : supply)] }).Unfed);
+        Assert.NotEmpty(Plan(change.Rig with { Leads = [change.Rig.Leads[0] with { Count = 2 }] }).Unfed);
+    }
+
+    [Fact]
     public void Grounds_that_must_not_meet_are_named_as_such()
     {
         var rig = Rig(["9V DC 100mA", "9V DC 100mA"], ["9V DC 20mA", "9V DC 20mA"]);

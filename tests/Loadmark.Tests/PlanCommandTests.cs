@@ -32,7 +32,7 @@ public sealed class PlanCommandTests : IDisposable
     {
         var answer = Run(0, "plan", Save(), "--json");
         using var json = JsonDocument.Parse(answer);
-        Assert.Equal(["status", "feeds", "unfed", "reasons", "changes", "objective"], json.RootElement.EnumerateObject().Select(property => property.Name));
+        Assert.Equal(["status", "feeds", "unfed", "reasons", "lacks", "changes", "objective"], json.RootElement.EnumerateObject().Select(property => property.Name));
         Assert.Equal("optimal", json.RootElement.GetProperty("status").GetString());
         var feed = json.RootElement.GetProperty("feeds")[1];
         Assert.Equal("""{"from":["brick/2"],"joined":null,"volts":9,"lead":"straight","to":["delay-2"]}""", feed.GetRawText());
@@ -59,6 +59,7 @@ public sealed class PlanCommandTests : IDisposable
         Assert.Contains("Not fed: delay-2.", text, StringComparison.Ordinal);
         Assert.Contains("What stands in the way", text, StringComparison.Ordinal);
         Assert.Contains("No outlet here gives delay-2", text, StringComparison.Ordinal);
+        Assert.Contains("9 V 400 mA: delay-2", text, StringComparison.Ordinal);
     }
 
     [Fact]

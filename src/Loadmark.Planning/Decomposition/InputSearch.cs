@@ -93,6 +93,11 @@ internal sealed class InputSearch
         return best with { Gaps = IsComplete ? bounds.GapsOf(best.Units()) : [] };
     }
 
+    /// <summary>
+    /// The wiring by which <see cref="FeedsAll"/> knows that every load can be fed, as the rules see it; null where there is none.
+    /// </summary>
+    public Candidate? Whole { get; private set; }
+
     /// <summary>Whether every load can be fed; null when the time did not suffice to tell.</summary>
     public bool? FeedsAll()
     {
@@ -100,17 +105,22 @@ internal sealed class InputSearch
         for (var place = 0; place < _choices.Count; place++)
         {
             var inputs = _choices[place];
-            var feeds = place == 0 && _isPinnedDark ? false : Search(inputs, _choices.Count - place).FeedsAll();
+            var search = Search(inputs, _choices.Count - place);
+            var feeds = place == 0 && _isPinnedDark ? false : search.FeedsAll();
             if (feeds is false)
                 continue;
             if (place == 0 && feeds is true)
+            {
+                Whole = search.Whole();
                 return true;
+            }
+
             isSure = false;
             if (place > 0 && !IsOver && FeedsAllAsItIs(inputs, place))
                 return true;
         }
 
-        return isSure ? false : IsOver ? null : FeedsAllAtBest();
+        return isSure ? false : IsOver || _options.IsBrief ? null : FeedsAllAtBest();
     }
 
     /// <summary>What the best wiring says, where it is proven that something stays dark or that nothing need be.</summary>
@@ -118,14 +128,19 @@ internal sealed class InputSearch
     {
         var best = Best();
         if (best.Unfed == 0)
+        {
+            Whole = best;
             return true;
+        }
+
         return best.Gaps.ElementAtOrDefault(0) is { } gap && gap < best.Unfed ? false : null;
     }
 
     private bool FeedsAllAsItIs(PlannedInputs inputs, int place)
     {
         var found = Search(inputs, _choices.Count - place).Best();
-        return Judged(found, inputs, BoundOf(found)).Any(static candidate => candidate.Unfed == 0);
+        Whole = Judged(found, inputs, BoundOf(found)).FirstOrDefault(static candidate => candidate.Unfed == 0);
+        return Whole is not null;
     }
 
     /// <summary>

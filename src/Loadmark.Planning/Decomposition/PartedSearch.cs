@@ -17,6 +17,7 @@ internal sealed class PartedSearch
     private readonly CancellationToken _cancellation;
     private readonly long _begin;
     private readonly ImmutableArray<RigPart> _parts;
+    private readonly List<PlanSearch> _feeding = [];
 
     /// <summary>Splits the rig.</summary>
     /// <param name="rig">The rig.</param>
@@ -46,8 +47,9 @@ internal sealed class PartedSearch
     /// <summary>Whether every load can be fed; null when the time did not suffice to tell.</summary>
     public bool? FeedsAll()
     {
+        _feeding.Clear();
         if (_parts is [_])
-            return new PlanSearch(_rig, _problem, _options, _time, _cancellation).FeedsAll();
+            return Feeds(new PlanSearch(_rig, _problem, _options, _time, _cancellation));
 
         // A load in no part is one that nothing could feed.
         if (_parts.Sum(static part => part.Loads) < _problem.Loads.Sum(static load => load.Count))
@@ -55,13 +57,30 @@ internal sealed class PartedSearch
         bool? all = true;
         for (var place = 0; place < _parts.Length; place++)
         {
-            var feeds = SearchOf(place).FeedsAll();
+            var feeds = Feeds(SearchOf(place));
             if (feeds is false)
                 return false;
             all = feeds is null ? null : all;
         }
 
         return all;
+    }
+
+    /// <summary>The wiring that feeds every load, as the rules see it; null where none was found when that was asked.</summary>
+    public Candidate? Whole()
+    {
+        var found = _feeding.Select(static search => search.Whole()).OfType<Candidate>().ToList();
+        if (found.Count < _parts.Length)
+            return null;
+        return found is [var whole] ? whole : Candidate.Of(_rig, Together(found), [], _options.Inputs);
+    }
+
+    private bool? Feeds(PlanSearch search)
+    {
+        var feeds = search.FeedsAll();
+        if (feeds is true)
+            _feeding.Add(search);
+        return feeds;
     }
 
     /// <summary>

@@ -21,6 +21,12 @@ public sealed record PlanOptions
     internal PlannedInputs Inputs { get; init; } = PlannedInputs.None;
 
     /// <summary>
+    /// Whether only what a short local search finds is answered where it is asked if every load can be fed: the same answer however busy
+    /// the machine is, and no proof that they cannot.
+    /// </summary>
+    internal bool IsBrief { get; init; }
+
+    /// <summary>
     /// Told what is being looked for, each time that changes; null for nobody. It is called on threads of the planner, at times on two at
     /// once. Of a rig that falls into parts that have nothing to do with one another, each part is looked at by itself.
     /// </summary>

@@ -78,12 +78,25 @@ internal sealed class PlanSearch
         return BestSoFar();
     }
 
+    /// <summary>
+    /// The wiring that feeds every load which <see cref="FeedsAll"/> has found, improved a little, as the rules see it; null where it has
+    /// found none.
+    /// </summary>
+    public Candidate? Whole()
+    {
+        if (_best is null && !_improver.IsAnyDark)
+            _improver.Begin();
+        return _best ?? (_improver.IsAnyDark ? null : BestSoFar());
+    }
+
     /// <summary>Whether every load can be fed; null when the time did not suffice to tell.</summary>
     public bool? FeedsAll()
     {
         _improver.FeedAll(400);
         if (!_improver.IsAnyDark)
             return true;
+        if (_options.IsBrief)
+            return null;
         if (LeavesDark(_coarsening.Finest))
             return false;
         _improver.FeedAll(6_400);
@@ -95,14 +108,28 @@ internal sealed class PlanSearch
             using var solver = Solver(problem, model);
             if (solver.FeedsAll(HintOf(problem, model, _improver.Best), _improver.Best.Levels, TimeFor(problem)) is not { } feeds)
                 continue;
-            if (!feeds || problem == _problem)
-                return feeds;
-            if (solver.Values is not { } values)
-                continue;
-            if (CanBeDecoded(problem)
-                && Candidate.Of(_rig, new FeedDecoder(problem, model).Decode(values), [], _options.Inputs) is { IsSafe: true, Unfed: 0 })
-                return true;
-            if (new RelaxedSolutionRepair(_space, () => IsOver).Follow(problem, model, values, _bounds.Ideal, Level.Unfed))
+            if (!feeds)
+                return false;
+            if (solver.Values is { } values)
+            {
+                var decoded = CanBeDecoded(problem)
+                    ? Candidate.Of(_rig, new FeedDecoder(problem, model).Decode(values), [], _options.Inputs)
+                    : null;
+                if (decoded is { IsSafe: true, Unfed: 0 } whole)
+                {
+                    _best = whole;
+                    return true;
+                }
+
+                var repair = new RelaxedSolutionRepair(_space, () => IsOver);
+                if (problem != _problem && repair.Follow(problem, model, values, _bounds.Ideal, Level.Unfed) && repair.Best is { } repaired)
+                {
+                    _improver.Take(repaired);
+                    return true;
+                }
+            }
+
+            if (problem == _problem)
                 return true;
         }
 

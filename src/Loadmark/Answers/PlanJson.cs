@@ -22,7 +22,14 @@ internal static class PlanJson
 
     private static JsonShape<Reason> Reason { get; } = new JsonShape<Reason>("Reason", "Demands that cannot hold together.")
         .Texts("loads", static reason => reason.Loads, "The loads.")
-        .Text("because", static reason => reason.Because, "Why.");
+        .Text("because", static reason => reason.Because, "Why.")
+        .Texts(
+            "alsoDark", static reason => reason.AlsoDark,
+            "Further dark loads, each of which cannot be fed either in the place of the last dark one of the loads.");
+
+    private static JsonShape<DarkLoad> Lack { get; } = new JsonShape<DarkLoad>("Lack", "What a load that stays dark lacks.")
+        .Text("load", static dark => dark.Load, "The load.")
+        .Text("outlet", static dark => dark.Outlet, "The outlet that would do for it, with the rig's headroom, such as 9 V 300 mA.");
 
     private static JsonShape<ObjectiveLevel> Level { get; } = new JsonShape<ObjectiveLevel>(
             "ObjectiveLevel", "One level of what is looked for; less is better.")
@@ -37,10 +44,13 @@ internal static class PlanJson
             "Proven best; feeds all, but not proven best; proven that not all can be fed; neither.")
         .List("feeds", static plan => WiredRig.Of(plan.Result.Rig).Feeds, Feed, "The wiring.")
         .Texts("unfed", static plan => plan.Result.Unfed, "Loads that stay dark.")
-        .List("reasons", static plan => plan.Explanation.Reasons, Reason, "Demands that cannot hold together.")
+        .List(
+            "reasons", static plan => plan.Explanation.Reasons, Reason,
+            "Demands that cannot hold together; every load that stays dark is in one of them.")
+        .List("lacks", static plan => plan.Explanation.Dark, Lack, "For each load that stays dark the outlet that would do for it.")
         .Texts(
             "changes", static plan => plan.Explanation.Changes.Items.Select(static change => change.Text),
-            "The smallest changes that would mend it.")
+            "The smallest changes that would mend it; each was planned, and the rules refuse nothing of it.")
         .List("objective", static plan => plan.Result.Objective, Level, "What the wiring was chosen by, each level before the next.");
 
     /// <summary>Writes the answer and a line end.</summary>

@@ -1,3 +1,4 @@
+using Loadmark.Core.Checks;
 using Loadmark.Core.Display;
 using Loadmark.Core.Rigs;
 using Loadmark.Planning.Explaining;
@@ -82,6 +83,13 @@ internal static class PlanPage
             sheet.BlankLine().Line("What stands in the way", SheetStyle.Strong);
             foreach (var reason in explanation.Reasons)
                 sheet.PadTo(Indent).Wrap(reason.Because, Indent).EndLine();
+        }
+
+        if (explanation.Dark.Count > 0)
+        {
+            sheet.BlankLine().Line("What would do for the loads that are not fed, one outlet each", SheetStyle.Strong);
+            foreach (var alike in explanation.Dark.Items.GroupBy(static dark => dark.Outlet, static dark => dark.Load, StringComparer.Ordinal))
+                sheet.PadTo(Indent).Wrap($"{alike.Key}: {Phrases.List([.. alike])}", Indent).EndLine();
         }
 
         if (explanation.Changes.Count > 0)

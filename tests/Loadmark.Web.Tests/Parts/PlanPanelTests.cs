@@ -68,6 +68,7 @@ public sealed class PlanPanelTests : PageTest
         var part = Show<PlanPanel>(view);
         await PlanAsync(part);
         Assert.Contains("1 of 2 loads are fed", part.Find("[role=status] .says").TextContent, StringComparison.Ordinal);
+        Assert.Equal("9 V 50 mA: drive-4", part.Find(".lacks li").TextContent);
         var change = part.FindAll(".changes li")[0];
         await change.QuerySelector("button")!.ClickAsync(new());
         part.WaitForAssertion(() => Assert.Contains("Every load is fed", part.Find("[role=status] .says").TextContent, StringComparison.Ordinal), Patience);
