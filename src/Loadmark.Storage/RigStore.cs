@@ -95,7 +95,14 @@ public sealed class RigStore
             async context =>
             {
                 var now = _clock.GetUtcNow();
-                var row = new RigRow { Id = Guid.CreateVersion7(now), Name = name, Text = TextPacking.Pack(text), Revision = 1, Changed = now.UtcTicks };
+                var row = new RigRow
+                {
+                    Id = Guid.CreateVersion7(now),
+                    Name = name,
+                    Text = TextPacking.Pack(text),
+                    Revision = 1,
+                    Changed = now.UtcTicks,
+                };
                 context.Rigs.Add(row);
                 await _uses.FindAgainAsync(context, row, text, cancellationToken);
                 await context.SaveChangesAsync(cancellationToken);

@@ -9,4 +9,5 @@ namespace Loadmark.Circuits.Analyses;
 /// <param name="Device">The load that cannot be fed or does not stay in one state; null where there is none or it cannot be told.</param>
 /// <param name="Proof">For <see cref="OperatingPointStatus.NoSolution"/> what proves it.</param>
 public readonly record struct OperatingPointResult(
-    OperatingPointStatus Status, int Iterations, SolutionMethods Tried, string WorstNode, double Residual, string? Device, Shortfall? Proof);
+    OperatingPointStatus Status, int Iterations, SolutionMethods Tried, string WorstNode, double Residual, string? Device,
+    Shortfall? Proof);

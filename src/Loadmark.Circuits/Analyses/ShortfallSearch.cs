@@ -41,7 +41,8 @@ internal static class ShortfallSearch
     private static DisjointSets Parts(Network network)
     {
         var parts = new DisjointSets();
-        foreach (var device in network.Devices.Where(device => device is not Capacitor && device.Plus != Netlist.Ground && device.Minus != Netlist.Ground))
+        foreach (var device in network.Devices
+            .Where(device => device is not Capacitor && device.Plus != Netlist.Ground && device.Minus != Netlist.Ground))
             parts.Join(device.Plus, device.Minus);
         return parts;
     }
@@ -59,7 +60,8 @@ internal static class ShortfallSearch
         var outlets = members.OfType<OutletElement>().ToList();
         if (members.Exists(element => element is DiodeElement or ThermalElement)
             || outlets.Count > 1
-            || (outlets.Count == 1 && (members.Exists(element => element is VoltageSourceElement or CurrentSourceElement) || IsOffLine(network, outlets[0])))
+            || (outlets.Count == 1
+                && (members.Exists(element => element is VoltageSourceElement or CurrentSourceElement) || IsOffLine(network, outlets[0])))
             || members.OfType<LoadElement>()
                 .Any(
                     load => load is { Law: LoadLaw.Current, IsOn: true, Draw: > 0 }
@@ -69,7 +71,11 @@ internal static class ShortfallSearch
         }
 
         // An outlet at its limit gives less than its EMF and resistance would: as if something drew current at its terminals.
-        PairSlots[] ports = [.. powers.Select(load => load.Pair), .. outlets.Where(outlet => double.IsFinite(outlet.LimitAmps)).Select(outlet => outlet.Pair)];
+        PairSlots[] ports =
+        [
+            .. powers.Select(load => load.Pair),
+            .. outlets.Where(outlet => double.IsFinite(outlet.LimitAmps)).Select(outlet => outlet.Pair),
+        ];
         var ohms = new double[ports.Length, ports.Length];
         var vector = new double[network.System.Size + 1];
         for (var port = 0; port < ports.Length; port++)

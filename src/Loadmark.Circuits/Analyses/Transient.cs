@@ -32,7 +32,16 @@ public sealed class Transient
     {
         ArgumentNullException.ThrowIfNull(network);
         ArgumentNullException.ThrowIfNull(options);
-        foreach (var figure in new[] { options.EndSeconds, options.RelativeError, options.AbsoluteError, options.LongestStep, options.ShortestStep, options.EventSeconds, options.ChangeLimit })
+        foreach (var figure in new[]
+        {
+            options.EndSeconds,
+            options.RelativeError,
+            options.AbsoluteError,
+            options.LongestStep,
+            options.ShortestStep,
+            options.EventSeconds,
+            options.ChangeLimit,
+        })
         {
             if (!(figure > 0))
                 throw new ArgumentOutOfRangeException(nameof(options), figure, "Must be over 0.");

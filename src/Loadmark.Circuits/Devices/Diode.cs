@@ -8,4 +8,5 @@ namespace Loadmark.Circuits.Devices;
 /// <param name="Emission">Emission coefficient n, over 0; SPICE's default is 1.</param>
 /// <param name="SeriesOhms">Resistance in series, 0 Ω or more.</param>
 public sealed record Diode(
-    string Name, string Plus, string Minus, double SaturationAmps = 1e-14, double Emission = 1, double SeriesOhms = 0) : Device(Name, Plus, Minus);
+    string Name, string Plus, string Minus, double SaturationAmps = 1e-14, double Emission = 1,
+    double SeriesOhms = 0) : Device(Name, Plus, Minus);

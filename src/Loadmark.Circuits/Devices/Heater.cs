@@ -10,4 +10,5 @@ namespace Loadmark.Circuits.Devices;
 /// <param name="RatedVolts">Rated voltage, over 0 V.</param>
 /// <param name="ThermalSeconds">Thermal time constant τ, over 0 s.</param>
 public sealed record Heater(
-    string Name, string Plus, string Minus, double ColdOhms, double HotOhms, double RatedVolts, double ThermalSeconds) : Device(Name, Plus, Minus);
+    string Name, string Plus, string Minus, double ColdOhms, double HotOhms, double RatedVolts,
+    double ThermalSeconds) : Device(Name, Plus, Minus);

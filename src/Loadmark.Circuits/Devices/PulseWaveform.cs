@@ -9,7 +9,8 @@ namespace Loadmark.Circuits.Devices;
 /// <param name="WidthSeconds">Time at the high value, s, 0 or more.</param>
 /// <param name="PeriodSeconds">Time from pulse to pulse, s, at least the sum of the three; infinite for one pulse.</param>
 public sealed record PulseWaveform(
-    double Low, double High, double DelaySeconds, double RiseSeconds, double FallSeconds, double WidthSeconds, double PeriodSeconds) : SourceWaveform
+    double Low, double High, double DelaySeconds, double RiseSeconds, double FallSeconds, double WidthSeconds,
+    double PeriodSeconds) : SourceWaveform
 {
     internal override IEnumerable<double> Figures => [Low, High, DelaySeconds, RiseSeconds, FallSeconds, WidthSeconds];
 

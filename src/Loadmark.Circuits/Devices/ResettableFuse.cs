@@ -14,7 +14,8 @@ namespace Loadmark.Circuits.Devices;
 /// <param name="ThermalSeconds">Thermal time constant τ, over 0 s.</param>
 /// <param name="Span">Rise of the heat state for a tenfold resistance, over 0.</param>
 public sealed record ResettableFuse(
-    string Name, string Plus, string Minus, double ColdOhms, double ThresholdAmps, double ThermalSeconds, double Span = 0.1) : Device(Name, Plus, Minus)
+    string Name, string Plus, string Minus, double ColdOhms, double ThresholdAmps, double ThermalSeconds,
+    double Span = 0.1) : Device(Name, Plus, Minus)
 {
     /// <summary>A fuse from the figures that data sheets print.</summary>
     /// <param name="name">Its name.</param>

@@ -60,7 +60,9 @@ internal static class StructureCheck
             }
         }
 
-        for (var node = to; came.TryGetValue(node, out var source) && source is not null; node = source.Plus == node ? source.Minus : source.Plus)
+        for (var node = to;
+            came.TryGetValue(node, out var source) && source is not null;
+            node = source.Plus == node ? source.Minus : source.Plus)
             yield return source.Name;
     }
 
@@ -77,7 +79,9 @@ internal static class StructureCheck
         {
             ImmutableArray<string> names = [.. island];
             ImmutableArray<string> sources =
-                [.. netlist.Devices.OfType<CurrentSource>().Where(source => names.Contains(source.Plus) != names.Contains(source.Minus)).Select(source => source.Name)];
+                [.. netlist.Devices.OfType<CurrentSource>()
+                    .Where(source => names.Contains(source.Plus) != names.Contains(source.Minus))
+                    .Select(source => source.Name)];
             yield return sources.IsEmpty
                 ? new(
                     StructuralFaultKind.Floating,

@@ -92,7 +92,8 @@ public sealed class SpiceDeck
         PiecewiseLinearWaveform pieces => Points(pieces.Points),
         PulseWaveform pulse =>
             $"pulse({Number(pulse.Low)} {Number(pulse.High)} {Number(pulse.DelaySeconds)} {Number(Math.Max(1e-9, pulse.RiseSeconds))} "
-            + $"{Number(Math.Max(1e-9, pulse.FallSeconds))} {Number(pulse.WidthSeconds)} {Number(double.IsInfinity(pulse.PeriodSeconds) ? 1e9 : pulse.PeriodSeconds)})",
+            + $"{Number(Math.Max(1e-9, pulse.FallSeconds))} {Number(pulse.WidthSeconds)} "
+            + $"{Number(double.IsInfinity(pulse.PeriodSeconds) ? 1e9 : pulse.PeriodSeconds)})",
         SineWaveform sine => $"sin({Number(sine.Offset)} {Number(sine.Amplitude)} {Number(sine.Hertz)} {Number(sine.DelaySeconds)})",
         _ => throw new ArgumentException($"SPICE has no {waveform.GetType().Name}.", nameof(waveform)),
     };

@@ -46,7 +46,8 @@ internal sealed class SpiceLaws(SpiceDeck deck, bool isSteady)
         {
             LoadLaw.Resistance => $"{volts}/{Number(draw)}",
             LoadLaw.Current => $"{Number(draw)}*({volts}>={floor} ? 1 : ({volts}>0 ? {share}*(2-{share}) : 2*{share}))",
-            _ => $"{Number(draw)}*({volts}>={floor} ? 1/max({volts},{floor}) : ({volts}>0 ? {share}*(3-2*{share})/{floor} : 3*{share}/{floor}))",
+            _ => $"{Number(draw)}*({volts}>={floor} ? 1/max({volts},{floor}) : "
+                + $"({volts}>0 ? {share}*(3-2*{share})/{floor} : 3*{share}/{floor}))",
         };
     }
 
@@ -76,7 +77,9 @@ internal sealed class SpiceLaws(SpiceDeck deck, bool isSteady)
         {
             deck.Line($"C{name}_boot {name}_boot 0 1 ic=0");
             deck.Line($"R{name}_boot {name}_boot 0 1e12");
-            deck.Line($"B{name}_boot 0 {name}_boot i=v({name}_on)*{Number(1 / load.BootSeconds)}*min(1,max(0,10*(2-v({name}_boot))))-(1-v({name}_on))*1e3*v({name}_boot)");
+            deck.Line(
+                $"B{name}_boot 0 {name}_boot "
+                + $"i=v({name}_on)*{Number(1 / load.BootSeconds)}*min(1,max(0,10*(2-v({name}_boot))))-(1-v({name}_on))*1e3*v({name}_boot)");
             drawn = $"({Law(load, boot, volts)}+min(1,max(0,1000*(v({name}_boot)-1)))*({running}-{Law(load, boot, volts)}))";
         }
 
@@ -89,7 +92,9 @@ internal sealed class SpiceLaws(SpiceDeck deck, bool isSteady)
         var emf = Number(outlet.Volts);
         if (!isSteady && outlet.SoftStartSeconds + outlet.DelaySeconds > 0)
         {
-            deck.Line($"V{name}_emf {name}_emf 0 pwl({Number(outlet.DelaySeconds)} 0 {Number(outlet.DelaySeconds + Math.Max(1e-9, outlet.SoftStartSeconds))} {emf})");
+            deck.Line(
+                $"V{name}_emf {name}_emf 0 pwl({Number(outlet.DelaySeconds)} 0 "
+                + $"{Number(outlet.DelaySeconds + Math.Max(1e-9, outlet.SoftStartSeconds))} {emf})");
             emf = $"v({name}_emf)";
         }
 
@@ -101,7 +106,8 @@ internal sealed class SpiceLaws(SpiceDeck deck, bool isSteady)
         {
             OverloadBehaviour.None => free,
             OverloadBehaviour.Foldback when knee > 0 =>
-                $"min({free},{Number(outlet.ShortAmps)}+{Number((outlet.LimitAmps - outlet.ShortAmps) / knee)}*min({Number(knee)},max(0,{volts})))",
+                $"min({free},{Number(outlet.ShortAmps)}"
+                + $"+{Number((outlet.LimitAmps - outlet.ShortAmps) / knee)}*min({Number(knee)},max(0,{volts})))",
             _ => $"min({free},{Number(outlet.LimitAmps)})",
         };
         deck.Line($"B{name} {minus} {plus} i=max(0,{limited})-{Number(OutletElement.OffSiemens)}*{volts}");

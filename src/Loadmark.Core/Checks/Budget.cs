@@ -152,7 +152,8 @@ internal sealed class Budget
         var amount = starting ? part.Start : part.Run;
         if (!part.IsKnown && amount == 0)
             return $"{part.Load.Id} ?";
-        return $"{part.Load.Id} {Text(amount)}{((starting ? part.Load.Rating.Starting : part.Load.Rating.Running) is { IsAssumed: true } ? " (assumed)" : "")}";
+        var figure = starting ? part.Load.Rating.Starting : part.Load.Rating.Running;
+        return $"{part.Load.Id} {Text(amount)}{(figure is { IsAssumed: true } ? " (assumed)" : "")}";
     }
 
     private List<BudgetPart> Largest(bool starting, int count) =>

@@ -53,8 +53,8 @@ public sealed record CheckResult
     public required bool HeadroomIsDefault { get; init; }
 
     /// <summary>
-    /// What the rules found to fit at every load that is plugged in, in words: <c>volts</c>, <c>a.c.</c>, <c>polarity</c>, <c>current</c>. What
-    /// is not known, or was taken for granted, is not among it. Of worth only where no finding is worse than a note.
+    /// What the rules found to fit at every load that is plugged in, in words: <c>volts</c>, <c>a.c.</c>, <c>polarity</c>, <c>current</c>.
+    /// What is not known, or was taken for granted, is not among it. Of worth only where no finding is worse than a note.
     /// </summary>
     public ValueList<string> Fitting { get; init; }
 

@@ -34,7 +34,9 @@ public sealed record Finding
     /// <summary>Where the rule comes from: a standard, a law of physics, or "common practice, no source".</summary>
     public required string Source { get; init; }
 
-    /// <summary>The subjects up to the first that is of another kind than the first one: loads are named by a word, outlets by a path.</summary>
+    /// <summary>
+    /// The subjects up to the first that is of another kind than the first one: loads are named by a word, outlets by a path.
+    /// </summary>
     private ValueList<string> FirstOfOneKind()
     {
         var isOutlet = IsOutlet(Subjects[0]);

@@ -5,8 +5,8 @@ using Loadmark.Core.Rigs;
 namespace Loadmark.Core.Checks;
 
 /// <summary>
-/// Which figures the rules could compare at every plug of a rig, so that a verdict without a finding may say that they fit. A figure that is
-/// not known, or that a convention stands for, was compared with nothing and is left out.
+/// Which figures the rules could compare at every plug of a rig, so that a verdict without a finding may say that they fit. A figure that
+/// is not known, or that a convention stands for, was compared with nothing and is left out.
 /// </summary>
 internal static class FittingFigures
 {
@@ -16,7 +16,9 @@ internal static class FittingFigures
     /// <summary>The word for what is asked of every outlet.</summary>
     public const string Current = "current";
 
-    /// <summary>The words for them: <c>volts</c>, <c>a.c.</c>, <c>polarity</c>, <c>current</c>; empty while nothing is plugged in.</summary>
+    /// <summary>
+    /// The words for them: <c>volts</c>, <c>a.c.</c>, <c>polarity</c>, <c>current</c>; empty while nothing is plugged in.
+    /// </summary>
     /// <param name="subject">What the rules judge.</param>
     public static ValueList<string> Of(NameplateCase subject)
     {
@@ -27,7 +29,8 @@ internal static class FittingFigures
         var words = new List<string>(4);
         if (feeds.Items.All(static feed => feed.Volts is not null && feed.Loads.All(static load => load.Rating.Voltage.IsKnown)))
             words.Add(Volts);
-        if (feeds.Items.Any(IsAlternating) && feeds.Items.All(static feed => Stated(feed.Form) && feed.Loads.All(static load => Stated(load.Rating.Form))))
+        if (feeds.Items.Any(IsAlternating)
+            && feeds.Items.All(static feed => Stated(feed.Form) && feed.Loads.All(static load => Stated(load.Rating.Form))))
             words.Add("a.c.");
         if (!feeds.Items.All(IsAlternating) && feeds.Items.Where(static feed => !IsAlternating(feed)).All(PolarityIsStated))
             words.Add("polarity");

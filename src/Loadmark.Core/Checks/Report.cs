@@ -17,7 +17,8 @@ public sealed class Report
     /// <param name="remedy">What to do; empty where there is nothing.</param>
     /// <param name="arises">As <see cref="Finding.Arises"/>; none for the first subjects of one kind.</param>
     public void Add(
-        IRule rule, ValueList<string> subjects, string message, string working = "", string remedy = "", ValueList<string> arises = default) =>
+        IRule rule, ValueList<string> subjects, string message, string working = "", string remedy = "",
+        ValueList<string> arises = default) =>
         Add(rule, rule.Severity, subjects, message, working, remedy, arises);
 
     /// <summary>Reports what a rule has to say that is less, or less certain, than the rule being broken.</summary>

@@ -53,7 +53,9 @@ public static class VerdictSentence
         return text + NotTold(check);
     }
 
-    /// <summary>What is asked of the limit that is nearest to being reached, with its name where there are several; null for none.</summary>
+    /// <summary>
+    /// What is asked of the limit that is nearest to being reached, with its name where there are several; null for none.
+    /// </summary>
     private static string? Tightest(CheckResult check)
     {
         var limits = check.Outlets.Items
@@ -81,7 +83,8 @@ public static class VerdictSentence
         List<string> mains =
         [
             .. check.Untold.Items.Where(static untold => untold.Rule == RuleId.MainsMismatch).SelectMany(static untold => untold.Subjects)
-                .Concat(check.Findings.Items.Where(static finding => finding.Rule == RuleId.MainsMismatch).SelectMany(static finding => finding.Subjects))
+                .Concat(check.Findings.Items.Where(static finding => finding.Rule == RuleId.MainsMismatch)
+                    .SelectMany(static finding => finding.Subjects))
                 .Distinct(StringComparer.Ordinal),
         ];
         var others = check.Untold.Items.Count(static untold => untold.Rule != RuleId.MainsMismatch);

@@ -17,11 +17,14 @@ internal static class LoadDrafts
     /// <param name="rig">The rig.</param>
     public static IEnumerable<QuestionDraft> Of(WiredRig rig)
     {
-        List<LoadRating> loads = [.. rig.Loads.Items.Where(static load => load.Feeds.Count > 0 && !load.IsFedSupply).Select(static load => load.Rating)];
+        List<LoadRating> loads =
+            [.. rig.Loads.Items.Where(static load => load.Feeds.Count > 0 && !load.IsFedSupply).Select(static load => load.Rating)];
         var direct = loads.Where(static load => load.Form.Value == SupplyForm.Direct && !load.TakesEitherForm).ToList();
         foreach (var load in direct.Where(static load => !load.Polarity.IsKnown))
             yield return Polarity([load.Id]);
-        if (direct.Where(static load => load.Polarity.Origin == Origin.Assumed).Select(static load => load.Id).ToList() is { Count: > 0 } silent)
+        if (direct.Where(static load => load.Polarity.Origin == Origin.Assumed)
+            .Select(static load => load.Id)
+            .ToList() is { Count: > 0 } silent)
             yield return Polarity([.. silent]);
         foreach (var load in loads)
         {
@@ -33,7 +36,8 @@ internal static class LoadDrafts
                 yield return Draw(load);
         }
 
-        if (loads.Where(static load => load is { Voltage.IsKnown: true, Form.Origin: Origin.Assumed, TakesEitherForm: false }).ToList() is { Count: > 0 } formless)
+        if (loads.Where(static load => load is { Voltage.IsKnown: true, Form.Origin: Origin.Assumed, TakesEitherForm: false })
+            .ToList() is { Count: > 0 } formless)
             yield return Form(formless);
         var shared = rig.Returns.Items.Where(static group => group.Loads.Count > 1).SelectMany(static group => group.Loads)
             .Where(static load => !load.IsFedSupply).Select(static load => load.Rating).Distinct().ToList();
@@ -64,7 +68,8 @@ internal static class LoadDrafts
             : $"Is any of these an old circuit with positive ground: {Phrases.List(some)}?",
         ("none: all negative ground", "negative ground", "positive ground"),
         static (id, isUsual) => $"{id}: {{ ground: {(isUsual ? "negative" : "positive")} }}",
-        static (rig, ids, isUsual) => rig.WithLoads(ids, load => load with { Ground = isUsual ? GroundSide.Negative : GroundSide.Positive }));
+        static (rig, ids, isUsual) => rig.WithLoads(
+            ids, load => load with { Ground = isUsual ? GroundSide.Negative : GroundSide.Positive }));
 
     private static QuestionDraft Kind(ValueList<string> loads, Rig rig)
     {
@@ -106,7 +111,11 @@ internal static class LoadDrafts
     }
 
     private static QuestionDraft Voltage(string id) => new([id], IsOfEach: false, about => new OpenQuestion(
-        QuestionTopic.Voltage, about, "voltage", $"What voltage does the label of {id} print?", [.. CommonVoltage.All.Select(volts => Typed(id, volts))]));
+        QuestionTopic.Voltage,
+        about,
+        "voltage",
+        $"What voltage does the label of {id} print?",
+        [.. CommonVoltage.All.Select(volts => Typed(id, volts))]));
 
     private static PossibleAnswer Typed(string id, CommonVoltage volts) => new(
         volts.Words,

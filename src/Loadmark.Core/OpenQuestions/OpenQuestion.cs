@@ -12,7 +12,8 @@ namespace Loadmark.Core.OpenQuestions;
 public sealed record OpenQuestion(QuestionTopic Topic, ValueList<string> About, string Key, string Text, ValueList<PossibleAnswer> Answers)
 {
     /// <summary>
-    /// The rig that the answers were tried on: with the usual answers to everything else that is not known, or as it stands. Null before that.
+    /// The rig that the answers were tried on: with the usual answers to everything else that is not known, or as it stands. Null before
+    /// that.
     /// </summary>
     public Rig? TriedOn { get; init; }
 

@@ -14,8 +14,10 @@ internal static class PlugDrafts
     {
         ValueList<string> names =
         [
-            .. rig.Loads.Items.Where(static load => load is { Feeds.Count: > 0, IsFedSupply: false, Rating.Plug.IsAssumed: true }).Select(static load => load.Id),
-            .. rig.Outlets.Items.Where(static outlet => outlet is { Feeds.Count: > 0, Rating.Plug.IsAssumed: true }).Select(static outlet => outlet.Name),
+            .. rig.Loads.Items.Where(static load => load is { Feeds.Count: > 0, IsFedSupply: false, Rating.Plug.IsAssumed: true })
+                .Select(static load => load.Id),
+            .. rig.Outlets.Items.Where(static outlet => outlet is { Feeds.Count: > 0, Rating.Plug.IsAssumed: true })
+                .Select(static outlet => outlet.Name),
         ];
         if (names.Count > 0)
             yield return QuestionDraft.OfEach(

@@ -10,8 +10,8 @@ namespace Loadmark.Core.OpenQuestions;
 public sealed record PossibleAnswer(string Words, string Line, Func<Rig, Rig> Apply)
 {
     /// <summary>
-    /// The worst of the findings that the answer brings and not every other answer does; good for none. It is told as if everything else that
-    /// is not known were as it usually is, unless the answers differ only as the rig stands.
+    /// The worst of the findings that the answer brings and not every other answer does; good for none. It is told as if everything else
+    /// that is not known were as it usually is, unless the answers differ only as the rig stands.
     /// </summary>
     public Severity LeadsTo { get; init; }
 }

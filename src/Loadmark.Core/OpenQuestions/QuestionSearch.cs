@@ -26,7 +26,8 @@ public static class QuestionSearch
             if (cancellation.IsCancellationRequested)
                 break;
 
-            // What is unknown elsewhere can hide what an answer changes: it is tried with the usual answers to all else, then as the rig stands.
+            // What is unknown elsewhere can hide what an answer changes: it is tried with the usual answers to all else, then as the rig
+            // stands.
             var usual = drafts.Where(other => !ReferenceEquals(other, draft)).Aggregate(rig, static (so, other) => Usual(other, so));
             if ((Try(draft, usual) ?? Try(draft, rig)) is { } question && TakesAnswers(question, rig))
                 found.Add(question);
@@ -101,8 +102,8 @@ public static class QuestionSearch
     }
 
     /// <summary>
-    /// The findings worse than a note, by rule, severity and subjects; null where the answer makes no rig, such as one set to a voltage that its
-    /// outlet does not give. The keys are texts and the values objects, for which code is compiled ahead: a check answers at once.
+    /// The findings worse than a note, by rule, severity and subjects; null where the answer makes no rig, such as one set to a voltage
+    /// that its outlet does not give. The keys are texts and the values objects, for which code is compiled ahead: a check answers at once.
     /// </summary>
     private static Dictionary<string, Finding>? Judge(Rig rig)
     {
@@ -112,7 +113,8 @@ public static class QuestionSearch
             foreach (var finding in NameplateCheck.Of(rig).Findings)
             {
                 if (finding.Severity > Severity.Note)
-                    findings.TryAdd($"{finding.Rule.Name} {SeverityText.Sentence(finding.Severity)} {finding.Subjects.ToString()}", finding);
+                    findings.TryAdd(
+                        $"{finding.Rule.Name} {SeverityText.Sentence(finding.Severity)} {finding.Subjects.ToString()}", finding);
             }
 
             return findings;
@@ -123,7 +125,9 @@ public static class QuestionSearch
         }
     }
 
-    /// <summary>Whether each answer, once in the rig, settles its question: one that the label's reading swallows would be asked for ever.</summary>
+    /// <summary>
+    /// Whether each answer, once in the rig, settles its question: one that the label's reading swallows would be asked for ever.
+    /// </summary>
     private static bool TakesAnswers(OpenQuestion question, Rig rig) => question.Answers.Items.All(
         answer => !Drafts(answer.Apply(rig)).Exists(
             draft => draft.Whole.Topic == question.Topic && question.About.Items.All(draft.Subjects.Items.Contains)));

@@ -29,7 +29,8 @@ internal static class RigAnswers
         [
             .. rig.Supplies.Items.Select(supply => supply with
             {
-                Outlets = [.. supply.Outlets.Items.Select(outlet => names.Items.Contains($"{supply.Id}/{outlet.Id}") ? change(outlet) : outlet)],
+                Outlets = [.. supply.Outlets.Items
+                    .Select(outlet => names.Items.Contains($"{supply.Id}/{outlet.Id}") ? change(outlet) : outlet)],
             }),
         ],
     };

@@ -26,9 +26,15 @@ internal static class SupplyDrafts
                     static (one, answer) => one with { Regulated = answer });
             if (supply.Supply.Outlets.Count > 1 && used.Exists(static outlet => outlet.Rating.Isolated.IsAssumed))
                 yield return OfSupply(
-                    QuestionTopic.Isolated, "isolated", id, $"Has each outlet of {id} a return of its own (isolated)?", ("not isolated", false),
-                    ("isolated", true), static (one, answer) => one with { Isolated = answer });
-            if (Names(used, static outlet => outlet.Form.Value == SupplyForm.Direct && outlet.Polarity.IsAssumed) is { Count: > 0 } unmarked)
+                    QuestionTopic.Isolated,
+                    "isolated",
+                    id,
+                    $"Has each outlet of {id} a return of its own (isolated)?",
+                    ("not isolated", false),
+                    ("isolated", true),
+                    static (one, answer) => one with { Isolated = answer });
+            var unmarked = Names(used, static outlet => outlet.Form.Value == SupplyForm.Direct && outlet.Polarity.IsAssumed);
+            if (unmarked.Count > 0)
                 yield return Polarity(id, unmarked, rig);
             foreach (var outlet in used)
             {
@@ -38,8 +44,11 @@ internal static class SupplyDrafts
                     yield return Form([outlet.Rating]);
             }
 
-            if (used.Where(static outlet => outlet is { Volts: not null, Rating: { Form.Origin: Origin.Assumed, Modes.Length: 1 } }).Select(static outlet => outlet.Rating).ToList() is
-                { Count: > 0 } formless)
+            var formless = used
+                .Where(static outlet => outlet is { Volts: not null, Rating: { Form.Origin: Origin.Assumed, Modes.Length: 1 } })
+                .Select(static outlet => outlet.Rating)
+                .ToList();
+            if (formless.Count > 0)
                 yield return Form(formless);
         }
 
@@ -111,7 +120,8 @@ internal static class SupplyDrafts
             ("none: all d.c.", "d.c.", "a.c."),
             (name, isUsual) => LineOf(each[name], TextFor(each[name], isUsual)),
             (rig, names, isUsual) => names.Items.Aggregate(
-                rig, (so, name) => so.WithOutlets([name], outlet => outlet with { Label = NameplateReader.Read(TextFor(each[name], isUsual)) })));
+                rig, (so, name) => so.WithOutlets(
+                    [name], outlet => outlet with { Label = NameplateReader.Read(TextFor(each[name], isUsual)) })));
 
         static string TextFor(OutletRating outlet, bool isUsual)
         {
@@ -126,8 +136,11 @@ internal static class SupplyDrafts
     private static QuestionDraft Setting(WiredFeed feed)
     {
         var outlet = feed.Outlets[0];
-        var settings = outlet.Rating.Modes.Select(static mode => mode.Volts).Where(static volts => volts is { IsSingle: true }).Select(static volts => volts!.Value.Low)
-            .Distinct().OrderByDescending(volts => volts == outlet.Volts);
+        var settings = outlet.Rating.Modes.Select(static mode => mode.Volts)
+            .Where(static volts => volts is { IsSingle: true })
+            .Select(static volts => volts!.Value.Low)
+            .Distinct()
+            .OrderByDescending(volts => volts == outlet.Volts);
         return new([outlet.Name], IsOfEach: false, about => new OpenQuestion(
             QuestionTopic.Setting,
             about,
@@ -137,10 +150,18 @@ internal static class SupplyDrafts
                 .. settings.Select(volts => new PossibleAnswer(
                     FigureDisplay.Printed<Volt>(volts),
                     $"- {{ from: {outlet.Name}, at: {volts}, to: [{string.Join(", ", feed.Feed.To)}] }}",
-                    rig => rig with { Wired = (ValueList<Feed>?)[.. rig.Wired!.Value.Items.Select((one, place) => place == feed.Index ? one with { At = [volts] } : one)] })),
+                    rig => SetTo(rig, feed.Index, volts))),
             ]));
     }
 
-    private static string LineOf(Outlet outlet, string added, string supply) =>
-        $"{supply}: {{ outlets: {{ {outlet.Id}: {{ {(outlet.Label.Text.Length > 0 ? $"label: \"{outlet.Label.Text}\", " : "")}{added} }} }} }}";
+    private static Rig SetTo(Rig rig, int feed, Volts volts) => rig with
+    {
+        Wired = (ValueList<Feed>?)[.. rig.Wired!.Value.Items.Select((one, place) => place == feed ? one with { At = [volts] } : one)],
+    };
+
+    private static string LineOf(Outlet outlet, string added, string supply)
+    {
+        var label = outlet.Label.Text.Length > 0 ? $"label: \"{outlet.Label.Text}\", " : "";
+        return $"{supply}: {{ outlets: {{ {outlet.Id}: {{ {label}{added} }} }} }}";
+    }
 }

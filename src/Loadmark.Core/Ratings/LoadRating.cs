@@ -196,7 +196,9 @@ public sealed class LoadRating
         return takesEither
             ? new Figure<SupplyForm>(SupplyForm.Direct, Origin.Assumed)
             : Conventions.Form(
-                Conventions.IsUnclear(load.Label, static label => label.Form, LabelTopics.Form), load.Polarity ?? load.Label?.Polarity.Value, isOrdinary);
+                Conventions.IsUnclear(load.Label, static label => label.Form, LabelTopics.Form),
+                load.Polarity ?? load.Label?.Polarity.Value,
+                isOrdinary);
     }
 
     private static Figure<Polarity> ReadPolarity(Load load, Figure<SupplyForm> form, bool isOrdinary, RatingNotes notes)
@@ -308,7 +310,12 @@ public sealed class LoadRating
     {
         { Amps: { Origin: Origin.Derived }, Watts: { } watts, Volts: { Low.Value: > 0 } volts } =>
             new Figure<Amps>(watts.Value / At(volts, fed), Origin.Derived),
-        { Amps: null or { Origin: Origin.Derived }, Watts: null, VoltAmps: { Origin: Origin.Stated } apparent, Volts: { Low.Value: > 0 } volts } =>
+        {
+            Amps: null or { Origin: Origin.Derived },
+            Watts: null,
+            VoltAmps: { Origin: Origin.Stated } apparent,
+            Volts: { Low.Value: > 0 } volts,
+        } =>
             new Figure<Amps>(apparent.Value / At(volts, fed), Origin.Derived),
         _ => mode.Amps,
     };

@@ -56,9 +56,12 @@ public static class DrawEstimate
             parts.Add($"from {draw.Least} to {draw.Most}");
         parts.Add(draw switch
         {
-            { FromScatter: not null, FromMeter: not null } => $"standard uncertainty {Show(draw.Uncertainty)} (readings {Show(draw.FromScatter)}, meter {Show(draw.FromMeter)})",
-            { FromScatter: not null } => $"standard uncertainty at least {Show(draw.FromScatter)}, from the readings; the meter's accuracy is not known",
-            { FromMeter: not null } => $"standard uncertainty at least {Show(draw.FromMeter)}, from the meter; one reading does not tell how much it varies",
+            { FromScatter: not null, FromMeter: not null } =>
+                $"standard uncertainty {Show(draw.Uncertainty)} (readings {Show(draw.FromScatter)}, meter {Show(draw.FromMeter)})",
+            { FromScatter: not null } =>
+                $"standard uncertainty at least {Show(draw.FromScatter)}, from the readings; the meter's accuracy is not known",
+            { FromMeter: not null } =>
+                $"standard uncertainty at least {Show(draw.FromMeter)}, from the meter; one reading does not tell how much it varies",
             _ => "how sure it is cannot be told: the meter's accuracy is not known, and one reading does not tell how much it varies",
         });
         if (draw.Count is > 1 and < OutlierTest.Fewest)

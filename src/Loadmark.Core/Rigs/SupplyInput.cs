@@ -13,7 +13,13 @@ public static class SupplyInput
     {
         ArgumentNullException.ThrowIfNull(supply);
         return supply.Label?.Input is { } input
-            ? new Load { Id = supply.Id, Name = supply.Name, Kind = new LoadKind("supply"), Label = NameplateReader.Read(TextOf(input, supply.Label)) }
+            ? new Load
+            {
+                Id = supply.Id,
+                Name = supply.Name,
+                Kind = new LoadKind("supply"),
+                Label = NameplateReader.Read(TextOf(input, supply.Label)),
+            }
             : null;
     }
 
@@ -32,7 +38,12 @@ public static class SupplyInput
     {
         var choices = input.Choices.IsEmpty ? $"{input.Volts}" : string.Join("; ", input.Choices);
         var form = input.Form.Value switch { SupplyForm.Direct => " DC", SupplyForm.Alternating => " AC", _ => "" };
-        var polarity = label.Polarity.Value switch { Polarity.CentreNegative => ", centre negative", Polarity.CentrePositive => ", centre positive", _ => "" };
+        var polarity = label.Polarity.Value switch
+        {
+            Polarity.CentreNegative => ", centre negative",
+            Polarity.CentrePositive => ", centre positive",
+            _ => "",
+        };
         return $"{choices}{form} {input.Amps?.ToString() ?? input.Watts?.ToString() ?? input.VoltAmps?.ToString()}{polarity}".Trim();
     }
 }

@@ -19,7 +19,9 @@ public static class SentenceCase
         return text.Length == 0 ? text : $"{char.ToLowerInvariant(text[0])}{text.AsSpan(1)}";
     }
 
-    /// <summary>The text as a sentence that stands alone: with a capital letter, and a full stop unless it ends in a mark of its own.</summary>
+    /// <summary>
+    /// The text as a sentence that stands alone: with a capital letter, and a full stop unless it ends in a mark of its own.
+    /// </summary>
     /// <param name="text">The text, not empty.</param>
     public static string Whole(string text) => Ended(Capital(text));
 

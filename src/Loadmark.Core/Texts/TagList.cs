@@ -15,7 +15,8 @@ internal sealed class TagList
 
     public TagList(IReadOnlyList<IndexedText> things)
     {
-        _sorted = [.. things.Select(static (thing, index) => (SearchTerms.Bare(thing.Tag), index)).OrderBy(static tag => tag.Item1, StringComparer.Ordinal)];
+        _sorted = [.. things.Select(static (thing, index) => (SearchTerms.Bare(thing.Tag), index))
+            .OrderBy(static tag => tag.Item1, StringComparer.Ordinal)];
         _plain = _sorted.ToLookup(static tag => SearchTerms.WithoutNoughts(tag.Bare), static tag => tag.Thing, StringComparer.Ordinal);
     }
 

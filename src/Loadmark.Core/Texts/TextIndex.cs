@@ -61,7 +61,11 @@ public sealed class TextIndex
             AddWords(tokens, withTypos: true, mayMiss: 0, costs);
         if (!Any() && tokens.Count > 1)
             AddWords(tokens, withTypos: true, mayMiss: 1, costs);
-        return [.. costs.Where(found => where is null || where(found.Key)).OrderBy(static found => found.Value).ThenBy(found => _order[found.Key], StringComparer.Ordinal).Take(most).Select(static found => found.Key)];
+        return [.. costs.Where(found => where is null || where(found.Key))
+            .OrderBy(static found => found.Value)
+            .ThenBy(found => _order[found.Key], StringComparer.Ordinal)
+            .Take(most)
+            .Select(static found => found.Key)];
 
         bool Any() => where is null ? costs.Count > 0 : costs.Keys.Any(where);
     }

@@ -56,7 +56,9 @@ internal sealed class WordList
     public IEnumerable<int> BeginningWith(string token)
     {
         var first = Array.BinarySearch(_words, token, StringComparer.Ordinal);
-        for (var word = first < 0 ? ~first : first; word < _words.Length && _words[word].StartsWith(token, StringComparison.Ordinal); word++)
+        for (var word = first < 0 ? ~first : first;
+            word < _words.Length && _words[word].StartsWith(token, StringComparison.Ordinal);
+            word++)
             yield return word;
     }
 

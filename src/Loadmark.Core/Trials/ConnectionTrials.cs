@@ -76,7 +76,9 @@ public sealed class ConnectionTrials(Rig rig, CheckResult present, Func<Rig, Che
         {
             var feed = rest.Wired!.Value[index];
             foreach (var lead in Leads(rest, feed, feed.To.Count + 1))
-                yield return ($"{load} onto {outlet}, with {string.Join(", ", feed.To)}{Over(lead)}", rest.Replace(index, feed with { Lead = lead, To = [.. feed.To, load] }));
+                yield return (
+                    $"{load} onto {outlet}, with {string.Join(", ", feed.To)}{Over(lead)}",
+                    rest.Replace(index, feed with { Lead = lead, To = [.. feed.To, load] }));
             yield break;
         }
 

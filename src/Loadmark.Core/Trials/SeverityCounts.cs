@@ -12,6 +12,11 @@ public static class SeverityCounts
         Span<int> counts = stackalloc int[(int)Severity.Harm + 1];
         foreach (var finding in check.Findings)
             counts[(int)finding.Severity]++;
-        return (counts[(int)Severity.Harm], counts[(int)Severity.Fails], counts[(int)Severity.Unsure], counts[(int)Severity.Noise], counts[(int)Severity.Margin]);
+        return (
+            counts[(int)Severity.Harm],
+            counts[(int)Severity.Fails],
+            counts[(int)Severity.Unsure],
+            counts[(int)Severity.Noise],
+            counts[(int)Severity.Margin]);
     }
 }

@@ -49,9 +49,9 @@ public static class WiringEdits
     }
 
     /// <summary>
-    /// The rig with a load on an outlet as it is known to be plugged, right or wrong: nothing is chosen for it but what has to be there. On a
-    /// free outlet that is a plain lead, and no setting is said; on one that feeds others already, the lead that is there, or a daisy chain
-    /// on hand that no other feed uses where the lead has too few plugs. The rules say what comes of it.
+    /// The rig with a load on an outlet as it is known to be plugged, right or wrong: nothing is chosen for it but what has to be there. On
+    /// a free outlet that is a plain lead, and no setting is said; on one that feeds others already, the lead that is there, or a daisy
+    /// chain on hand that no other feed uses where the lead has too few plugs. The rules say what comes of it.
     /// </summary>
     /// <param name="rig">The rig.</param>
     /// <param name="outlet">The outlet; one of the rig's.</param>
@@ -86,7 +86,9 @@ public static class WiringEdits
         return -1;
     }
 
-    /// <summary>Whether a lead is a daisy chain with a plug for each of several loads. One that gives no count has as many as are wanted.</summary>
+    /// <summary>
+    /// Whether a lead is a daisy chain with a plug for each of several loads. One that gives no count has as many as are wanted.
+    /// </summary>
     /// <param name="lead">The lead.</param>
     /// <param name="loads">How many loads there are.</param>
     public static bool HasPlugsFor(this Lead lead, int loads)
@@ -114,7 +116,10 @@ public static class WiringEdits
     public static Rig RemoveSupply(this Rig rig, string id)
     {
         ArgumentNullException.ThrowIfNull(rig);
-        return rig.WithoutFeeds(outlet => outlet.Supply == id).WithoutInput(id) with { Supplies = [.. rig.Supplies.Items.Where(supply => supply.Id != id)] };
+        return rig.WithoutFeeds(outlet => outlet.Supply == id).WithoutInput(id) with
+        {
+            Supplies = [.. rig.Supplies.Items.Where(supply => supply.Id != id)],
+        };
     }
 
     /// <summary>
@@ -223,7 +228,8 @@ public static class WiringEdits
     }
 
     /// <summary>The rig without what feeds a supply's input; a load of the same id stays fed.</summary>
-    private static Rig WithoutInput(this Rig rig, string supply) => rig.Loads.Items.Any(load => load.Id == supply) ? rig : rig.Unplug(supply);
+    private static Rig WithoutInput(this Rig rig, string supply) =>
+        rig.Loads.Items.Any(load => load.Id == supply) ? rig : rig.Unplug(supply);
 
     /// <summary>Whether every outlet of a supply that a feed takes from gives the voltage that the feed sets it to.</summary>
     private static bool Fits(Feed feed, Supply supply)
@@ -245,7 +251,11 @@ public static class WiringEdits
     {
         var bank = supply.Outlets.Items.FirstOrDefault(outlet => outlet.Id == id)?.Bank;
         ValueList<Outlet> left = [.. supply.Outlets.Items.Where(outlet => outlet.Id != id)];
-        return supply with { Outlets = left, Banks = [.. supply.Banks.Items.Where(one => one.Name != bank || left.Items.Any(outlet => outlet.Bank == bank))] };
+        return supply with
+        {
+            Outlets = left,
+            Banks = [.. supply.Banks.Items.Where(one => one.Name != bank || left.Items.Any(outlet => outlet.Bank == bank))],
+        };
     }
 
     private static Rig WithoutFeeds(this Rig rig, Func<OutletRef, bool> isGone) =>

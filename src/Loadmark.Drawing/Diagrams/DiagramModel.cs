@@ -57,7 +57,13 @@ internal sealed class DiagramModel
             return [];
 
         var none = limit.Watts is null ? new SupplyTotal(Amps: default(Amps), null) : new SupplyTotal(null, default(Watts));
-        return [new TotalLoading(supply.Supply.Id, $"{supply.Supply.Id} in all", limit.Watts is null ? limit : new SupplyTotal(null, limit.Watts), none, none, IsWhole: true)];
+        return [new TotalLoading(
+            supply.Supply.Id,
+            $"{supply.Supply.Id} in all",
+            limit.Watts is null ? limit : new SupplyTotal(null, limit.Watts),
+            none,
+            none,
+            IsWhole: true)];
     }
 
     /// <summary>What was read at an outlet; null for nothing.</summary>

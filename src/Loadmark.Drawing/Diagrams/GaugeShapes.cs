@@ -89,7 +89,8 @@ internal static class GaugeShapes
         shapes.Add(new PathShape(
             Ink.GaugeOver,
             [
-                new(left, mark), new(left, top + 1.5), new(left - Spill, top + 5), new(left - Spill, top), new(left + 1, top - 2.5), new(left + (Width / 2), top - 3.5),
+                new(left, mark), new(left, top + 1.5), new(left - Spill, top + 5), new(left - Spill, top), new(left + 1, top - 2.5),
+                new(left + (Width / 2), top - 3.5),
                 new(right - 1, top - 2.5), new(right + Spill, top), new(right + Spill, top + 5), new(right, top + 1.5), new(right, mark),
             ],
             Closed: true));

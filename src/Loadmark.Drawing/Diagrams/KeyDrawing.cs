@@ -56,7 +56,10 @@ internal sealed class KeyDrawing
             Add(
                 $"{FigureDisplay.Percent(headroom)} headroom begins",
                 static at =>
-                    [new LineShape(Ink.GaugeVessel, new(at.X, at.Y - 8), new(at.X, at.Y + 8)), new LineShape(Ink.GaugeHeadroom, new(at.X - 3, at.Y), new(at.X + 3, at.Y))]);
+                    [
+                        new LineShape(Ink.GaugeVessel, new(at.X, at.Y - 8), new(at.X, at.Y + 8)),
+                        new LineShape(Ink.GaugeHeadroom, new(at.X - 3, at.Y), new(at.X + 3, at.Y)),
+                    ]);
         if (view.Check.Outlets.Items.Any(static outlet => outlet.StartsOver))
             Add("starting past the limit", static at => [new LineShape(Ink.GaugeStartOver, new(at.X - 11, at.Y), new(at.X + 11, at.Y))]);
         if (view.Check.Outlets.Items.Any(static outlet => outlet.RunsOver))
@@ -67,17 +70,29 @@ internal sealed class KeyDrawing
             Add(
                 "return of its own",
                 static at =>
-                    [.. Stub(at, 2), new LineShape(Ink.LeadLine, new(at.X - 2, at.Y - 5), new(at.X - 2, at.Y + 5)), new LineShape(Ink.LeadLine, new(at.X + 2, at.Y - 5), new(at.X + 2, at.Y + 5))]);
+                    [
+                        .. Stub(at, 2),
+                        new LineShape(Ink.LeadLine, new(at.X - 2, at.Y - 5), new(at.X - 2, at.Y + 5)),
+                        new LineShape(Ink.LeadLine, new(at.X + 2, at.Y - 5), new(at.X + 2, at.Y + 5)),
+                    ]);
         if (outlets.Any(static outlet => OutletDrawing.SharesReturn(outlet)))
             Add(
                 "shared return",
                 static at =>
-                    [new LineShape(Ink.ReturnRail, new(at.X, at.Y - 8), new(at.X, at.Y + 8)), .. Stub(at, 0), new CircleShape(Ink.LeadPlug, at, 3)]);
+                    [
+                        new LineShape(Ink.ReturnRail, new(at.X, at.Y - 8), new(at.X, at.Y + 8)),
+                        .. Stub(at, 0),
+                        new CircleShape(Ink.LeadPlug, at, 3),
+                    ]);
         if (view.Rig.Feeds.Items.Any(static feed => feed.Lead is { Type: LeadType.DaisyChain }))
             Add(
                 "plug of a chain",
                 static at =>
-                    [new LineShape(Ink.LeadLine, new(at.X, at.Y - 8), new(at.X, at.Y + 8)), new LineShape(Ink.LeadLine, at, new(at.X + 10, at.Y)), new CircleShape(Ink.LeadPlug, at, 3)]);
+                    [
+                        new LineShape(Ink.LeadLine, new(at.X, at.Y - 8), new(at.X, at.Y + 8)),
+                        new LineShape(Ink.LeadLine, at, new(at.X + 10, at.Y)),
+                        new CircleShape(Ink.LeadPlug, at, 3),
+                    ]);
         if (view.Rig.Feeds.Items.Any(static feed => feed.Reverses))
             Add("reverses polarity", static at => [.. Stub(at, 9), .. LeadDrawing.Reversal(at)]);
         if (view.Check.Outlets.Items.Any(static outlet => outlet.DrawIsAssumed))
@@ -85,7 +100,10 @@ internal sealed class KeyDrawing
     }
 
     private static Shape[] Stub(Point at, double gap) =>
-        [new LineShape(Ink.LeadLine, new(at.X - 12, at.Y), new(at.X - gap, at.Y)), new LineShape(Ink.LeadLine, new(at.X + gap, at.Y), new(at.X + 12, at.Y))];
+        [
+            new LineShape(Ink.LeadLine, new(at.X - 12, at.Y), new(at.X - gap, at.Y)),
+            new LineShape(Ink.LeadLine, new(at.X + gap, at.Y), new(at.X + 12, at.Y)),
+        ];
 
     private void AddGauge(string word, Gauge gauge) => Add(word, at =>
     {

@@ -14,12 +14,14 @@ internal static class RigDescription
     {
         var rig = view.Rig;
         var text = new StringBuilder();
-        text.Append($"Single-line diagram of {rig.Rig.Name}: {Count(rig.Supplies.Count, "supply", "supplies")} with {Count(rig.Outlets.Count, "outlet", "outlets")}, {Count(rig.Loads.Count, "load", "loads")}. ");
+        text.Append($"Single-line diagram of {rig.Rig.Name}: {Count(rig.Supplies.Count, "supply", "supplies")} with "
+            + $"{Count(rig.Outlets.Count, "outlet", "outlets")}, {Count(rig.Loads.Count, "load", "loads")}. ");
         text.Append(Sentences.OfMains(rig.Rig)).Append(' ');
         text.Append(VerdictSentence.Of(view.Check));
 
         foreach (var feed in rig.Feeds.Items.Take(MostFeeds))
-            text.Append($" {feed.OutletNames} at {feed.VoltsText}{(feed.Lead is { } lead ? $" over {lead.Id}" : "")} feeds {Phrases.List(Phrases.Ids(feed.Loads))}.");
+            text.Append($" {feed.OutletNames} at {feed.VoltsText}{(feed.Lead is { } lead ? $" over {lead.Id}" : "")} feeds "
+                + $"{Phrases.List(Phrases.Ids(feed.Loads))}.");
         if (rig.Feeds.Count > MostFeeds)
             text.Append($" So do {rig.Feeds.Count - MostFeeds} more.");
         if (!view.Rows.Unfed.IsEmpty)

@@ -36,7 +36,8 @@ internal static class Sentences
         }
         else
         {
-            parts.Add($"{(loading.DrawIsAssumed ? "assumed " : "")}{AmountText.Of(loading.Run?.ToString(), loading.Limit?.ToString())}{(loading.RunsOver ? ", over its limit" : "")}");
+            var amount = AmountText.Of(loading.Run?.ToString(), loading.Limit?.ToString());
+            parts.Add($"{(loading.DrawIsAssumed ? "assumed " : "")}{amount}{(loading.RunsOver ? ", over its limit" : "")}");
             if (loading.Start is { } start && start != loading.Run)
                 parts.Add($"starts with {start}{(loading.StartsOver ? ", over its limit" : "")}");
         }
@@ -94,7 +95,9 @@ internal static class Sentences
 
     private static string ReturnOf(WiredOutlet outlet) => outlet.Rating.Isolated.Value
         ? "return of its own"
-        : outlet.Rating.Outlet.Bank is { } bank ? $"shares the return of bank {bank}" : $"shares its supply's return{(outlet.Rating.Isolated.IsAssumed ? " (assumed)" : "")}";
+        : outlet.Rating.Outlet.Bank is { } bank
+            ? $"shares the return of bank {bank}"
+            : $"shares its supply's return{(outlet.Rating.Isolated.IsAssumed ? " (assumed)" : "")}";
 
     private static string TypeOf(LeadType type) => type switch
     {

@@ -102,7 +102,13 @@ internal static class LineSampling
     {
         var (dx, dy) = (to.X - from.X, to.Y - from.Y);
         var (enter, leave) = (0.0, 1.0);
-        foreach (var (p, q) in (ReadOnlySpan<(double, double)>)[(-dx, from.X - frame.X), (dx, frame.Right - from.X), (-dy, from.Y - frame.Y), (dy, frame.Bottom - from.Y)])
+        foreach (var (p, q) in (ReadOnlySpan<(double, double)>)
+        [
+            (-dx, from.X - frame.X),
+            (dx, frame.Right - from.X),
+            (-dy, from.Y - frame.Y),
+            (dy, frame.Bottom - from.Y),
+        ])
         {
             if (p == 0 && q < 0)
                 return null;

@@ -33,16 +33,38 @@ public static class PlotDrawing
         var rest = new List<Shape>();
         PlotLabels.Add(plot, frame, lines, marks, rest);
         for (var index = 0; index < marks.Length; index++)
-            groups.Add(new SceneGroup { Key = $"mark {index + 1}", Kind = SubjectKind.Decoration, Title = SafeText.Clean($"{plot.Marks[index].Label} {frame.Y.LevelText(plot.Marks[index].At)}."), Shapes = [.. marks[index]], Bounds = frame.Box });
+            groups.Add(new SceneGroup
+            {
+                Key = $"mark {index + 1}",
+                Kind = SubjectKind.Decoration,
+                Title = SafeText.Clean($"{plot.Marks[index].Label} {frame.Y.LevelText(plot.Marks[index].At)}."),
+                Shapes = [.. marks[index]],
+                Bounds = frame.Box,
+            });
         // The most important line lies on top.
         for (var index = lines.Length - 1; index >= 0; index--)
-            groups.Add(new SceneGroup { Key = $"line {index + 1}", Kind = SubjectKind.Series, Subject = plot.Lines[index].Name, Title = SafeText.Clean(SentenceOf(plot, plot.Lines[index], frame)), Shapes = [.. lines[index]], Bounds = frame.Box });
+            groups.Add(new SceneGroup
+            {
+                Key = $"line {index + 1}",
+                Kind = SubjectKind.Series,
+                Subject = plot.Lines[index].Name,
+                Title = SafeText.Clean(SentenceOf(plot, plot.Lines[index], frame)),
+                Shapes = [.. lines[index]],
+                Bounds = frame.Box,
+            });
 
         SpotLabels.Draw(plot, frame, groups);
         AddCursor(plot, frame, rest);
         if (rest.Count > 0)
             groups.Add(new SceneGroup { Key = "cursor", Kind = SubjectKind.Decoration, Shapes = [.. rest], Bounds = frame.Box });
-        return new Scene { Width = width, Height = height, Title = TitleOf(plot), Description = Describe(plot, frame), Groups = [.. groups] };
+        return new Scene
+        {
+            Width = width,
+            Height = height,
+            Title = TitleOf(plot),
+            Description = Describe(plot, frame),
+            Groups = [.. groups],
+        };
     }
 
     private static SceneGroup Axes(Plot plot, PlotFrame frame, double width, double height)
@@ -94,7 +116,8 @@ public static class PlotDrawing
     private static List<Shape> LineShapes(PlotLine line, int index, PlotFrame frame)
     {
         var points = LineSampling.Thin(Corners(line).Select(value => frame.At(value.X, value.Y)));
-        return [.. LineSampling.Clip(points, frame.Box).Select(stretch => new PathShape(Ink.SeriesLine, stretch) { Variant = index % Shape.Variants })];
+        return [.. LineSampling.Clip(points, frame.Box)
+            .Select(stretch => new PathShape(Ink.SeriesLine, stretch) { Variant = index % Shape.Variants })];
     }
 
     private static IEnumerable<PlotValue> Corners(PlotLine line)
@@ -161,7 +184,8 @@ public static class PlotDrawing
 
     private static string Describe(Plot plot, PlotFrame frame)
     {
-        var text = new StringBuilder($"{TitleOf(plot)}. {plot.Y.Label} over {plot.X.Label}, from {frame.X.ValueText(frame.X.Low)} to {frame.X.ValueText(frame.X.High)}.");
+        var text = new StringBuilder($"{TitleOf(plot)}. {plot.Y.Label} over {plot.X.Label}, from {frame.X.ValueText(frame.X.Low)} to "
+            + $"{frame.X.ValueText(frame.X.High)}.");
         foreach (var mark in plot.Marks)
             text.Append($" {mark.Label} {frame.Y.LevelText(mark.At)}.");
         foreach (var line in plot.Lines.Take(MostDescribed))

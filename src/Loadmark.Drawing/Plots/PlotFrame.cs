@@ -43,16 +43,14 @@ internal sealed class PlotFrame
         var y = AxisScale.Of(plot.Y, Ends(YValues(plot)), Math.Max(2, (int)(tall / 34) + 1), isTight: false);
         var labels = PlotLabels.WidestOf(plot, y);
         var labelWidth = labels > 0 ? Math.Min(labels + 18, width * 0.34) : 0;
-        var left = 8 + y.Ticks.Select(tick => TextWidth.Of(y.TickText(tick), TextRole.Small, isBold: false)).DefaultIfEmpty(0)
-            .Max() + TickGap;
+        var left = 8 + WidestTick(y) + TickGap;
         var wide = Math.Max(40, width - left - labelWidth - Right);
 
         // Fewer ticks until their texts stand apart.
         var most = Math.Max(2, (int)(wide / 44));
         var ends = Ends(XValues(plot));
         var x = AxisScale.Of(plot.X, ends, most, plot.Spots.IsEmpty);
-        while (most > 2 && x.Ticks.Length > 1
-            && x.Ticks.Max(tick => TextWidth.Of(x.TickText(tick), TextRole.Small, isBold: false)) + 12 > (x.Ticks[1] - x.Ticks[0]) / (x.High - x.Low) * wide)
+        while (most > 2 && x.Ticks.Length > 1 && WidestTick(x) + 12 > (x.Ticks[1] - x.Ticks[0]) / (x.High - x.Low) * wide)
             x = AxisScale.Of(plot.X, ends, --most, plot.Spots.IsEmpty);
         return new PlotFrame(new Box(left, top, wide, tall), x, y, labelWidth);
     }
@@ -62,6 +60,9 @@ internal sealed class PlotFrame
     public double Up(double value) => Box.Bottom - ((value - Y.Low) / (Y.High - Y.Low) * Box.Height);
 
     public Point At(double x, double y) => new(Across(x), Up(y));
+
+    private static double WidestTick(AxisScale scale) =>
+        scale.Ticks.Select(tick => TextWidth.Of(scale.TickText(tick), TextRole.Small, isBold: false)).DefaultIfEmpty(0).Max();
 
     /// <summary>The least and the largest of many values; none where none is a number.</summary>
     private static double[] Ends(IEnumerable<double> values)

@@ -33,7 +33,8 @@ internal static class SpotLabels
             var shapes = new List<Shape> { new CircleShape(Ink.SeriesPoint, at, radius) { Variant = spot.IsOnFront ? 0 : 5 } };
             var name = FittedText.Of(
                 SafeText.Clean(spot.Label), TextRole.Small, TextWidth.IsBold(Ink.Text), Math.Min(WidestLabel, frame.Box.Width));
-            if (name.Length > 0 && (Place(name, at, radius, frame.Box, [.. taken, .. front]) ?? Place(name, at, radius, frame.Box, taken)) is { } label)
+            if (name.Length > 0
+                && (Place(name, at, radius, frame.Box, [.. taken, .. front]) ?? Place(name, at, radius, frame.Box, taken)) is { } label)
             {
                 taken.Add(label.Box);
                 shapes.Add(label);
@@ -60,7 +61,13 @@ internal static class SpotLabels
             .Select(spot => frame.At(spot.X, spot.Y));
         var stretches = LineSampling.Clip(front, frame.Box);
         if (stretches.Count > 0)
-            groups.Add(new SceneGroup { Key = "front", Kind = SubjectKind.Decoration, Shapes = [.. stretches.Select(static points => new PathShape(Ink.SeriesLine, points) { Variant = 1 })], Bounds = frame.Box });
+            groups.Add(new SceneGroup
+            {
+                Key = "front",
+                Kind = SubjectKind.Decoration,
+                Shapes = [.. stretches.Select(static points => new PathShape(Ink.SeriesLine, points) { Variant = 1 })],
+                Bounds = frame.Box,
+            });
 
         var passed = new List<Box>();
         foreach (var points in stretches)

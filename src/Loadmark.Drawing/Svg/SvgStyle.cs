@@ -79,10 +79,11 @@ public sealed class SvgStyle
         for (var variant = 0; variant < Shape.Variants; variant++)
         {
             var tone = colour(Tone.Series0 + variant);
-            var dashes = InkStyle.SeriesDashes[variant];
+            var dashes = InkStyle.SeriesDashes[variant] is { Length: > 0 } some ? some : "none";
             css.Append(
                 CultureInfo.InvariantCulture,
-                $"svg.scene .{SvgWriter.ClassOf(Ink.SeriesLine)}.variant-{variant}{{stroke:{tone};stroke-dasharray:{(dashes.Length == 0 ? "none" : dashes)};stroke-linecap:butt}}\n");
+                $"svg.scene .{SvgWriter.ClassOf(Ink.SeriesLine)}.variant-{variant}"
+                + $"{{stroke:{tone};stroke-dasharray:{dashes};stroke-linecap:butt}}\n");
             foreach (var ink in (ReadOnlySpan<Ink>)[Ink.SeriesPoint, Ink.SeriesText, Ink.Band])
                 css.Append(CultureInfo.InvariantCulture, $"svg.scene .{SvgWriter.ClassOf(ink)}.variant-{variant}{{fill:{tone}}}\n");
         }

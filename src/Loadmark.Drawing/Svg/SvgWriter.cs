@@ -37,7 +37,14 @@ public static class SvgWriter
     public static string Write(Scene scene, SvgStyle style)
     {
         var text = new StringBuilder();
-        var settings = new XmlWriterSettings { OmitXmlDeclaration = true, Indent = true, IndentChars = " ", NewLineChars = "\n", NewLineHandling = NewLineHandling.None };
+        var settings = new XmlWriterSettings
+        {
+            OmitXmlDeclaration = true,
+            Indent = true,
+            IndentChars = " ",
+            NewLineChars = "\n",
+            NewLineHandling = NewLineHandling.None,
+        };
         using (var xml = XmlWriter.Create(text, settings))
         {
             xml.WriteStartElement("svg", Space);

@@ -40,7 +40,8 @@ public static class SafeText
 
             switch (Rune.GetUnicodeCategory(rune))
             {
-                case UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.Surrogate or UnicodeCategory.PrivateUse or UnicodeCategory.OtherNotAssigned:
+                case UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.Surrogate or UnicodeCategory.PrivateUse
+                    or UnicodeCategory.OtherNotAssigned:
                     break;
                 case UnicodeCategory.NonSpacingMark or UnicodeCategory.EnclosingMark or UnicodeCategory.SpacingCombiningMark:
                     if (++marks <= MostMarks && safe.Length > 0)

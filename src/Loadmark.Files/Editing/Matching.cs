@@ -52,7 +52,8 @@ internal static class Matching
             }
         }
 
-        return [.. sources.Select((source, index) => new Wanted(source, null, after.Items[index], source < 0 ? null : before.Items[source]))];
+        return [.. sources.Select(
+            (source, index) => new Wanted(source, null, after.Items[index], source < 0 ? null : before.Items[source]))];
     }
 
     /// <summary>The longest run of old siblings that keep their order, so that as few as possible move.</summary>

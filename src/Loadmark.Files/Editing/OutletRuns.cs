@@ -58,7 +58,9 @@ internal static class OutletRuns
 
     /// <summary>The run that goes on in the old entry's place: the first that has not changed, else the first.</summary>
     private static HashSet<Run> HeirsOf(List<Run> runs) =>
-        [.. runs.Where(run => run.Place.Entry >= 0).GroupBy(run => run.Place.Entry).Select(group => group.FirstOrDefault(run => run.IsUnchanged) ?? group.First())];
+        [.. runs.Where(run => run.Place.Entry >= 0)
+            .GroupBy(run => run.Place.Entry)
+            .Select(group => group.FirstOrDefault(run => run.IsUnchanged) ?? group.First())];
 
     /// <summary>Where the file names an outlet.</summary>
     /// <param name="Entry">The entry; -1 when nowhere.</param>

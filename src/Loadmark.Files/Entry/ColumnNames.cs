@@ -75,5 +75,6 @@ internal sealed class ColumnNames((string Key, IReadOnlyList<string> Names)[] wo
 
     /// <summary>The words of a name: its runs of letters.</summary>
     private static List<string> WordsOf(string name) =>
-        [.. string.Concat(name.ToLowerInvariant().Select(character => char.IsLetter(character) ? character : ' ')).Split(' ', StringSplitOptions.RemoveEmptyEntries)];
+        [.. string.Concat(name.ToLowerInvariant().Select(character => char.IsLetter(character) ? character : ' '))
+            .Split(' ', StringSplitOptions.RemoveEmptyEntries)];
 }

@@ -21,13 +21,18 @@ internal sealed class LoadRows(List<EntryColumn> columns, char separator, EntryT
     /// <summary>A row for each.</summary>
     public List<EntryRow> Read(List<TableRow> rows)
     {
-        var free = new IdSequence(LoadLines.Prefix, 2, [.. target.Existing, .. rows.Select(row => row.Text(_tag)?.Trim()).OfType<string>()], target.Elsewhere);
+        var free = new IdSequence(
+            LoadLines.Prefix, 2, [.. target.Existing, .. rows.Select(row => row.Text(_tag)?.Trim()).OfType<string>()], target.Elsewhere);
         return rows.ConvertAll(row => ReadRow(row, free));
     }
 
     /// <summary>A polarity in the rig file's own words, where its words are those of a label and say nothing else.</summary>
     public static string Polarity(string text) =>
-        NameplateReader.Read(text) is { Unread.Length: 0, Modes.Length: 0, Mains: null, Plug.State: FieldState.Absent, Form.State: FieldState.Absent, Polarity.Value: { } polarity }
+        NameplateReader.Read(text) is
+        {
+            Unread.Length: 0, Modes.Length: 0, Mains: null, Plug.State: FieldState.Absent,
+            Form.State: FieldState.Absent, Polarity.Value: { } polarity
+        }
             ? RigWords.Polarity.WordOf(polarity)
             : text;
 

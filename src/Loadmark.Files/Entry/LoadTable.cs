@@ -15,7 +15,8 @@ public static class LoadTable
     /// <param name="text">The text; a byte order mark at its start is passed over.</param>
     /// <param name="existing">The tags that the rig has already.</param>
     /// <returns>What each column became and a row for each load.</returns>
-    public static EntryResult Read(string text, IReadOnlyCollection<string> existing) => Read(text, new EntryTarget(EntryKind.Loads, existing));
+    public static EntryResult Read(string text, IReadOnlyCollection<string> existing) =>
+        Read(text, new EntryTarget(EntryKind.Loads, existing));
 
     /// <summary>As above, for more than the rig's own tags.</summary>
     /// <param name="text">The text; a byte order mark at its start is passed over.</param>

@@ -3,8 +3,8 @@ using Loadmark.Core.Nameplates;
 namespace Loadmark.Files.Entry;
 
 /// <summary>
-/// What somebody says of one thing, "my delay says 9V DC 300mA", taken apart into a name and what is printed. A name stands before a colon, or
-/// it is the one piece of words that no label has; words round it that name nothing ("my", "says") are left out.
+/// What somebody says of one thing, "my delay says 9V DC 300mA", taken apart into a name and what is printed. A name stands before a colon,
+/// or it is the one piece of words that no label has; words round it that name nothing ("my", "says") are left out.
 /// </summary>
 /// <param name="Name">The name; null where none is told.</param>
 /// <param name="Label">What is printed.</param>
@@ -16,15 +16,16 @@ public sealed record NamedLabel(string? Name, string Label)
 
     private static readonly HashSet<string> Fillers = new(StringComparer.OrdinalIgnoreCase)
     {
-        "a", "an", "and", "at", "back", "for", "gives", "got", "had", "has", "have", "here", "i", "i've", "in", "is", "it", "it's", "its", "label", "labelled",
-        "marked", "my", "needs", "of", "on", "our", "printed", "reads", "s", "said", "says", "sticker", "takes", "that", "the", "there", "this",
-        "underneath", "using", "wants", "which", "with", "your",
+        "a", "an", "and", "at", "back", "for", "gives", "got", "had", "has", "have", "here", "i", "i've", "in", "is", "it", "it's", "its",
+        "label", "labelled", "marked", "my", "needs", "of", "on", "our", "printed", "reads", "s", "said", "says", "sticker", "takes",
+        "that", "the", "there", "this", "underneath", "using", "wants", "which", "with", "your",
     };
 
     /// <summary>Words for a thing that gives; on labels they are read and mean no figure, so that they can be a name.</summary>
     private static readonly HashSet<string> Devices = new(StringComparer.OrdinalIgnoreCase)
     {
-        "adapter", "adaptor", "battery", "block", "box", "brick", "charger", "mains", "pack", "plug", "power", "psu", "supply", "unit", "wall", "wart",
+        "adapter", "adaptor", "battery", "block", "box", "brick", "charger", "mains", "pack", "plug", "power", "psu", "supply", "unit",
+        "wall", "wart",
     };
 
     /// <summary>Takes a text apart. What it says of figures is the same before and after.</summary>
@@ -71,19 +72,25 @@ public sealed record NamedLabel(string? Name, string Label)
         return digit < 0 ? label : label[..digit];
     }
 
-    /// <summary>A name in a piece that was not read; null where it names nothing, or is too long for a name, or holds a figure alone.</summary>
+    /// <summary>
+    /// A name in a piece that was not read; null where it names nothing, or is too long for a name, or holds a figure alone.
+    /// </summary>
     private static string? NameIn(string piece)
     {
         var words = Words(piece).SkipWhile(Fillers.Contains).Reverse().SkipWhile(Fillers.Contains).Reverse().ToList();
         var name = string.Join(' ', words);
-        return words.Count is > 0 and <= MostWords && name.Length is >= ShortestName and <= LongestName && char.IsLetter(name[0]) ? name : null;
+        return words.Count is > 0 and <= MostWords && name.Length is >= ShortestName and <= LongestName && char.IsLetter(name[0])
+            ? name
+            : null;
     }
 
     /// <summary>The words for a thing that gives, where a text is only those and fillers.</summary>
     private static string? DeviceIn(string text)
     {
         var words = Words(text).Where(static word => !Fillers.Contains(word)).ToList();
-        return words.Count is > 0 and <= MostWords && words.TrueForAll(Devices.Contains) ? string.Join(' ', words).ToLowerInvariant() : null;
+        return words.Count is > 0 and <= MostWords && words.TrueForAll(Devices.Contains)
+            ? string.Join(' ', words).ToLowerInvariant()
+            : null;
     }
 
     private static string[] Words(string text) =>
@@ -93,6 +100,7 @@ public sealed record NamedLabel(string? Name, string Label)
     {
         foreach (var place in places.OrderByDescending(static place => place.Start))
             text = string.Concat(text.AsSpan(0, place.Start), " ", text.AsSpan(place.End));
-        return string.Join(' ', text.Replace("( )", " ", StringComparison.Ordinal).Split(' ', StringSplitOptions.RemoveEmptyEntries)).Trim(' ', ',', ';');
+        return string.Join(' ', text.Replace("( )", " ", StringComparison.Ordinal).Split(' ', StringSplitOptions.RemoveEmptyEntries))
+            .Trim(' ', ',', ';');
     }
 }

@@ -25,7 +25,9 @@ internal sealed record SourceLine(int Number, string Text)
 
     /// <summary>The lines with text in them.</summary>
     public static List<SourceLine> Split(string text) =>
-        [.. text.Split(["\r\n", "\n", "\r"], StringSplitOptions.None).Select((line, index) => new SourceLine(index + 1, line)).Where(line => !string.IsNullOrWhiteSpace(line.Text))];
+        [.. text.Split(["\r\n", "\n", "\r"], StringSplitOptions.None)
+            .Select((line, index) => new SourceLine(index + 1, line))
+            .Where(line => !string.IsNullOrWhiteSpace(line.Text))];
 
     /// <summary>Why no text of this size or with these characters is read; null when it is.</summary>
     /// <param name="text">The text.</param>

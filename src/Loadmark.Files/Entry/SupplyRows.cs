@@ -79,7 +79,14 @@ internal sealed class SupplyRows(List<EntryColumn> columns, char separator, IRea
         if (!errors.Any && good.Count > 0)
         {
             var text = string.Join('\n', good.Select(row => row.Source.Text));
-            var taken = new EntryRow { Line = good[0].Source.Number, Text = text, Supply = supply, Words = good.Select(row => Text(row, ColumnNames.Words)).FirstOrDefault(static words => words is not null), Replaces = _existing.Contains(id) ? [id] : [] };
+            var taken = new EntryRow
+            {
+                Line = good[0].Source.Number,
+                Text = text,
+                Supply = supply,
+                Words = good.Select(row => Text(row, ColumnNames.Words)).FirstOrDefault(static words => words is not null),
+                Replaces = _existing.Contains(id) ? [id] : [],
+            };
             return refused.Append(taken);
         }
 
@@ -101,7 +108,8 @@ internal sealed class SupplyRows(List<EntryColumn> columns, char separator, IRea
             if (group.Find(key) is not ScalarNode known)
                 group.Entries.Add((row.Node(0, key), row.Node(IndexOf(key), text)));
             else if (known.Value != text)
-                return $"{key}: the line {known.Start.Line} says \"{ErrorList.Quote(known.Value)}\" of the same supply and this one \"{ErrorList.Quote(text)}\"";
+                return $"{key}: the line {known.Start.Line} says \"{ErrorList.Quote(known.Value)}\" of the same supply and this one "
+                    + $"\"{ErrorList.Quote(text)}\"";
         }
 
         return null;

@@ -27,10 +27,15 @@ public static class SupplyTable
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(existing);
-        return TableRow.ReadAll(text, (rows, separator) =>
-            TableColumns.ByName(rows[0], ColumnNames.OfSupplies) is { } columns && columns.Exists(column => column.Becomes == Id)
-                ? new EntryResult([.. new SupplyRows(columns, separator, existing).Read(rows[1..])], [.. columns], null)
-                : EntryResult.Failed($"the first row must name the columns, 'supply' among them; the names are {string.Join(", ", ColumnNames.OfSupplies.Keys)}"), limits);
+        return TableRow.ReadAll(
+            text,
+            (rows, separator) =>
+                TableColumns.ByName(rows[0], ColumnNames.OfSupplies) is { } columns && columns.Exists(column => column.Becomes == Id)
+                    ? new EntryResult([.. new SupplyRows(columns, separator, existing).Read(rows[1..])], [.. columns], null)
+                    : EntryResult.Failed(
+                        "the first row must name the columns, 'supply' among them; "
+                        + $"the names are {string.Join(", ", ColumnNames.OfSupplies.Keys)}"),
+            limits);
     }
 
     /// <summary>

@@ -65,7 +65,9 @@ public static class InForce
 
     /// <summary>A current as it is shown, since a file holds no endless figure; null where it is none that a file may hold.</summary>
     private static Amps? AsShown(Figure<Amps>? amps) =>
-        amps is { } known && QuantityReader.TryRead<Ampere>(FigureDisplay.Printed<Ampere>(known.Value), out var shown, out _) ? shown : null;
+        amps is { } known && QuantityReader.TryRead<Ampere>(FigureDisplay.Printed<Ampere>(known.Value), out var shown, out _)
+            ? shown
+            : null;
 
     /// <summary>The texts that come when a figure is put into its field, each with where the figure came from.</summary>
     private static Dictionary<string, FieldInForce> Find<T>(T thing, FieldTable<T> table, IEnumerable<(T Filled, Origin Origin)> figures)

@@ -13,7 +13,12 @@ internal static class RigWords
 
     public static WordTable Polarity { get; } = new(
         ["centre negative", "center negative", "centre positive", "center positive"],
-        [Core.Gear.Polarity.CentreNegative, Core.Gear.Polarity.CentreNegative, Core.Gear.Polarity.CentrePositive, Core.Gear.Polarity.CentrePositive]);
+        [
+            Core.Gear.Polarity.CentreNegative,
+            Core.Gear.Polarity.CentreNegative,
+            Core.Gear.Polarity.CentrePositive,
+            Core.Gear.Polarity.CentrePositive,
+        ]);
 
     public static WordTable Ground { get; } = new(
         ["negative", "positive"],
@@ -29,7 +34,13 @@ internal static class RigWords
 
     public static WordTable LeadType { get; } = new(
         ["straight", "daisy chain", "reversing", "series", "parallel"],
-        [Core.Rigs.LeadType.Straight, Core.Rigs.LeadType.DaisyChain, Core.Rigs.LeadType.Reversing, Core.Rigs.LeadType.Series, Core.Rigs.LeadType.Parallel]);
+        [
+            Core.Rigs.LeadType.Straight,
+            Core.Rigs.LeadType.DaisyChain,
+            Core.Rigs.LeadType.Reversing,
+            Core.Rigs.LeadType.Series,
+            Core.Rigs.LeadType.Parallel,
+        ]);
 
     public static WordTable Joined { get; } = new(
         ["series", "parallel"],

@@ -47,8 +47,8 @@ internal static class SupplyKeys
             static supply => supply.Total, static (supply, value) => supply with { Total = (SupplyTotal?)value },
             "What it can give over all outlets, in amps, watts or both.", examples: ["18 W", "2 A", "2 A 18 W"]),
         new Key(Outlets, ValueForm.NamedTextsOrGroups,
-            "Its outlets: an id, or a range of ids such as 1-4, with what is printed there. An empty text means: as the supply's label says. "
-            + "Left out, they are the ones that the supply's label says.")
+            "Its outlets: an id, or a range of ids such as 1-4, with what is printed there. An empty text means: "
+            + "as the supply's label says. Left out, they are the ones that the supply's label says.")
         {
             Group = OutletKeys.Table,
             Least = 1,

@@ -87,12 +87,20 @@ public static class GearFileReader
             Rows =
             [
                 .. reading.Rows.Select(row => row.Piece is null ? row
-                    : HoldsControl(row) ? row with { Piece = null, Refusal = new EntryRefusal("its name or one of its words holds a control character", "letters, digits and signs") }
+                    : HoldsControl(row)
+                        ? Refused(row, "its name or one of its words holds a control character", "letters, digits and signs")
                     : lines.TryAdd((row.Kind, GearTag.KeyOf(row.Tag)), row.Line) ? row
-                    : row with { Piece = null, Refusal = new EntryRefusal($"'{ErrorList.Quote(row.Tag)}' stands here a second time; the first is on line {lines[(row.Kind, GearTag.KeyOf(row.Tag))]}", "each tag once") }),
+                    : Refused(
+                        row,
+                        $"'{ErrorList.Quote(row.Tag)}' stands here a second time; "
+                        + $"the first is on line {lines[(row.Kind, GearTag.KeyOf(row.Tag))]}",
+                        "each tag once")),
             ],
         };
     }
+
+    private static GearFileRow Refused(GearFileRow row, string because, string expected) =>
+        row with { Piece = null, Refusal = new EntryRefusal(because, expected) };
 
     /// <summary>Quotes in YAML may spell characters that the text itself does not have.</summary>
     private static bool HoldsControl(GearFileRow row) =>

@@ -16,7 +16,12 @@ public static class GearFileWriter
         ArgumentNullException.ThrowIfNull(gear);
         var yaml = new YamlWriter();
         yaml.BeginGroup();
-        foreach (var (kind, section) in (ReadOnlySpan<(GearKind, string)>)[(GearKind.Load, "loads"), (GearKind.Supply, "supplies"), (GearKind.Lead, "leads")])
+        foreach (var (kind, section) in (ReadOnlySpan<(GearKind, string)>)
+        [
+            (GearKind.Load, "loads"),
+            (GearKind.Supply, "supplies"),
+            (GearKind.Lead, "leads"),
+        ])
         {
             var pieces = gear.Where(one => one.Piece.Kind == kind).ToList();
             if (pieces.Count == 0)

@@ -30,12 +30,19 @@ internal static class GearTables
     }
 
     private static ImmutableArray<string> LeftOut(EntryResult reading) =>
-        [.. reading.Columns.Where(static column => column.Becomes is null && column.Name is not null).Select(static column => $"{ErrorList.Quote(column.Name!)}: {column.Because}")];
+        [.. reading.Columns.Where(static column => column.Becomes is null && column.Name is not null)
+            .Select(static column => $"{ErrorList.Quote(column.Name!)}: {column.Because}")];
 
     private static GearFileRow RowOf(GearKind kind, EntryRow row)
     {
         var piece = row.Load is { } load ? GearPiece.Of(load) : row.Supply is { } supply ? GearPiece.Of(supply) : null;
-        var found = new GearFileRow { Line = row.Line, Kind = kind, Tag = piece?.Tag ?? "", Words = row.Words is { } words ? GearTrees.Split(words) : null };
+        var found = new GearFileRow
+        {
+            Line = row.Line,
+            Kind = kind,
+            Tag = piece?.Tag ?? "",
+            Words = row.Words is { } words ? GearTrees.Split(words) : null,
+        };
         if (row.IsIdProposed)
             return found with { Tag = "", Refusal = new EntryRefusal("it has no tag", "a tag such as delay-2") };
         return piece is null

@@ -34,7 +34,13 @@ internal static class GearTrees
             else if (kind.Section is not null && value is MappingNode section)
                 rows.AddRange(section.Entries.Select(entry => ReadPiece(kind.Kind, entry.Key, entry.Value)));
             else if (kind.Section is not null && !value.IsNull)
-                rows.Add(new GearFileRow { Line = value.Start.Line, Kind = kind.Kind, Tag = "", Refusal = new EntryRefusal($"{key.Value}: expected tags with what is said of each, found {value.Form}", null) });
+                rows.Add(new GearFileRow
+                {
+                    Line = value.Start.Line,
+                    Kind = kind.Kind,
+                    Tag = "",
+                    Refusal = new EntryRefusal($"{key.Value}: expected tags with what is said of each, found {value.Form}", null),
+                });
         }
 
         return new GearFileResult([.. rows.OrderBy(static row => row.Line)], [], []);
@@ -42,13 +48,19 @@ internal static class GearTrees
 
     /// <summary>Words that a piece is filed under, as they are typed in one text: with commas or semicolons between.</summary>
     public static ValueList<string> Split(string words) =>
-        [.. words.Split([',', ';', '\n', '\r'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Distinct(StringComparer.OrdinalIgnoreCase)];
+        [.. words.Split([',', ';', '\n', '\r'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
+            .Distinct(StringComparer.OrdinalIgnoreCase)];
 
     private static GearFileRow RefuseSection(ScalarNode key)
     {
         var nearest = NearestWord.Find(key.Value, Sections.Select(static section => section.Section));
         var hint = nearest is null ? "the sections are loads, supplies and leads" : $"did you mean '{nearest}'?";
-        return new GearFileRow { Line = key.Start.Line, Tag = "", Refusal = new EntryRefusal($"'{ErrorList.Quote(key.Value)}' is not a section of a file of gear; {hint}", nearest) };
+        return new GearFileRow
+        {
+            Line = key.Start.Line,
+            Tag = "",
+            Refusal = new EntryRefusal($"'{ErrorList.Quote(key.Value)}' is not a section of a file of gear; {hint}", nearest),
+        };
     }
 
     private static GearFileRow ReadPiece(GearKind kind, ScalarNode id, Node value)

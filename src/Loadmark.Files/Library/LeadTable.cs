@@ -50,7 +50,12 @@ internal static class LeadTable
 
     private static GearFileRow ReadRow(TableRow row, List<EntryColumn> columns, char separator)
     {
-        var found = new GearFileRow { Line = row.Source.Number, Kind = GearKind.Lead, Tag = row.Text(columns.FindIndex(static column => column.Becomes == Id))?.Trim() ?? "" };
+        var found = new GearFileRow
+        {
+            Line = row.Source.Number,
+            Kind = GearKind.Lead,
+            Tag = row.Text(columns.FindIndex(static column => column.Becomes == Id))?.Trim() ?? "",
+        };
         if (row.Refuse(columns.Count, separator) is { } odd)
             return found with { Refusal = odd };
         var group = new MappingNode(row.Cells[0].Start, isFlow: true);
@@ -65,7 +70,12 @@ internal static class LeadTable
         var errors = new ErrorList("");
         var lead = LeadReader.Read(row.Node(0, found.Tag), group, errors);
         if (errors.Any)
-            return found with { Refusal = new EntryRefusal(string.Join("; ", errors.ToArray().Select(static error => error.Message)), errors.ToArray()[0].Expected) };
+        {
+            var said = errors.ToArray();
+            var because = string.Join("; ", said.Select(static error => error.Message));
+            return found with { Refusal = new EntryRefusal(because, said[0].Expected) };
+        }
+
         var words = row.Text(columns.FindIndex(static column => column.Becomes == ColumnNames.Words));
         return found with { Piece = GearPiece.Of(lead!), Words = words is null ? null : GearTrees.Split(words) };
     }

@@ -47,7 +47,10 @@ internal sealed class WholenessMerge(FieldMerge fields, Rig before, Rig ours, Ri
             var side = fields.Choose(new MergePlace(MergePart.Outlet, $"{outlet}", ""), OutletIn(before, outlet), mine, other);
             if ((side == MergeSide.Ours ? mine : other) is not { } kept)
                 return false;
-            rig = rig with { Supplies = new ValueList<Supply>(rig.Supplies.Items.Replace(supply, supply with { Outlets = [.. supply.Outlets, kept] })) };
+            rig = rig with
+            {
+                Supplies = new ValueList<Supply>(rig.Supplies.Items.Replace(supply, supply with { Outlets = [.. supply.Outlets, kept] })),
+            };
         }
         else
         {

@@ -127,7 +127,8 @@ internal sealed class FeedReader(RigIndex index, ErrorList errors)
 
         for (var i = 0; i < scalars.Count; i++)
         {
-            if (QuantityParser.Read(Unit.Volt, scalars[i], "at", SettingForm, mayBeZero: false, keySaysUnit: false, errors) is not Volts volts)
+            var setting = QuantityParser.Read(Unit.Volt, scalars[i], "at", SettingForm, mayBeZero: false, keySaysUnit: false, errors);
+            if (setting is not Volts volts)
                 continue;
             settings.Add(volts);
             for (var j = scalars.Count == 1 ? 0 : i; j < (scalars.Count == 1 ? from.Count : Math.Min(i + 1, from.Count)); j++)
@@ -161,7 +162,8 @@ internal sealed class FeedReader(RigIndex index, ErrorList errors)
             case { } type:
                 errors.Add(
                     scalar.Start,
-                    $"lead: 'leads' lists no '{ErrorList.Quote(id)}'; only plain straight leads need no listing, so list it with 'type: {RigWords.LeadType.WordOf(type)}'",
+                    $"lead: 'leads' lists no '{ErrorList.Quote(id)}'; only plain straight leads need no listing, "
+                    + $"so list it with 'type: {RigWords.LeadType.WordOf(type)}'",
                     id,
                     "the name of a lead under 'leads'");
                 return null;

@@ -111,7 +111,8 @@ internal sealed class TreeReader
             case AnchorAlias alias:
                 _errors.Add(
                     start,
-                    $"aliases (*{ErrorList.Quote(alias.Value.Value)}) are not allowed in a rig file; write the value out, or put text that begins with * in quotes");
+                    $"aliases (*{ErrorList.Quote(alias.Value.Value)}) are not allowed in a rig file; write the value out, "
+                    + "or put text that begins with * in quotes");
                 return new ScalarNode(start, "", isPlain: true) { EndIndex = (int)alias.End.Index };
             case MappingStart or SequenceStart when depth > Deepest:
                 _errors.Add(start, $"brackets or lists are nested deeper than {Deepest}; no rig needs that");

@@ -90,7 +90,8 @@ internal static class TypedVoltage
         { AmbiguousVolts.State: FieldState.Ambiguous } => "the comma may mean a decimal point or thousands; write the number without it",
         { AmbiguousVolts.State: FieldState.Unreadable } => Positive,
         { Unread: [var unread, ..] } => $"'{ErrorList.Quote(unread.Text)}' in it cannot be read",
-        { Outlets.Length: > 0 } or { EachOutlet: true } or { Total: not null } or { Input: not null } or { Conflicts.Length: > 0 } => "it says more than that",
+        { Outlets.Length: > 0 } or { EachOutlet: true } or { Total: not null } or { Input: not null } or { Conflicts.Length: > 0 } =>
+            "it says more than that",
         _ => TypedNumbers.Unheard(text, reading) is { } number ? $"'{number}' in it cannot be read" : null,
     };
 

@@ -45,7 +45,8 @@ internal sealed class NodeText(bool isJson, bool isSpaced, string newLine)
                 return "{}";
             case MappingNode mapping:
                 var space = isSpaced ? " " : "";
-                return $"{{{space}{string.Join(", ", mapping.Entries.Select(entry => $"{Key(entry.Key)}: {Inline(entry.Value)}"))}{space}}}";
+                var entries = string.Join(", ", mapping.Entries.Select(entry => $"{Key(entry.Key)}: {Inline(entry.Value)}"));
+                return $"{{{space}{entries}{space}}}";
             default:
                 throw new ArgumentException(value.Form, nameof(value));
         }

@@ -62,7 +62,8 @@ internal sealed class DoesNotStart : CircuitRule
             $"{Phrases.List(names)} {Phrases.Verb(names.Count, "does", "do")} not run.",
             why.Count > 0
                 ? string.Join(" ", why)
-                : $"{names[0]} drops out below {SiConversion.Volts(evidence.Circuit.Loads[places[0]].StopsBelow)}, and there is no steady state in which it has more",
+                : $"{names[0]} drops out below {SiConversion.Volts(evidence.Circuit.Loads[places[0]].StopsBelow)}, "
+                    + "and there is no steady state in which it has more",
             Remedy(evidence, feed, places, cancellation));
     }
 
@@ -74,12 +75,15 @@ internal sealed class DoesNotStart : CircuitRule
         var story = Story(started, feed, names);
         var over = loads.Where(static load => load.Cycles).ToList();
         var what = over.Count > 0
-            ? $"{Phrases.List(names)} {Phrases.Verb(names.Count, "starts", "start")} and {Phrases.Verb(names.Count, "drops", "drop")} out over and over"
+            ? $"{Phrases.List(names)} {Phrases.Verb(names.Count, "starts", "start")} and {Phrases.Verb(names.Count, "drops", "drop")} out "
+                + "over and over"
             : loads.Exists(static load => load.State == LoadState.Off)
                 ? $"{Phrases.List(names)} {Phrases.Verb(names.Count, "does", "do")} not come up"
                 : loads.Exists(static load => load.State == LoadState.Low)
-                    ? $"{Phrases.List(names)} {Phrases.Verb(names.Count, "comes", "come")} up only part of the way and {Phrases.Verb(names.Count, "stays", "stay")} there"
-                    : $"{Phrases.List(names)} {Phrases.Verb(names.Count, "starts", "start")} more than once before {Phrases.Verb(names.Count, "it stays", "they stay")} on";
+                    ? $"{Phrases.List(names)} {Phrases.Verb(names.Count, "comes", "come")} up only part of the way and "
+                        + $"{Phrases.Verb(names.Count, "stays", "stay")} there"
+                    : $"{Phrases.List(names)} {Phrases.Verb(names.Count, "starts", "start")} more than once before "
+                        + $"{Phrases.Verb(names.Count, "it stays", "they stay")} on";
         report.Add(
             this,
             [.. names, .. feed.Outlets.Select(static outlet => outlet.Name)],
@@ -113,7 +117,8 @@ internal sealed class DoesNotStart : CircuitRule
         if (load.LowestVolts is null)
             return $"{load.Load} starts from {SiConversion.Volts(branch.StartsAbove)} and does not get there in {started.Durations[place]}";
         return load.Restarts > 0
-            ? $"{load.Load} drops out below {SiConversion.Volts(branch.StopsBelow)}: {load.Restarts} {Phrases.Verb(load.Restarts, "restart", "restarts")} in {started.Durations[place]}"
+            ? $"{load.Load} drops out below {SiConversion.Volts(branch.StopsBelow)}: "
+                + $"{load.Restarts} {Phrases.Verb(load.Restarts, "restart", "restarts")} in {started.Durations[place]}"
             : $"{load.Load} drops out below {SiConversion.Volts(branch.StopsBelow)}";
     }
 
@@ -133,6 +138,7 @@ internal sealed class DoesNotStart : CircuitRule
         ];
         return Remedies.Text(
             ways,
-            $"Nothing was found that passes the whole check: feed {Phrases.List([.. places.Select(place => evidence.Circuit.Loads[place].Id)])} from a stronger outlet.");
+            "Nothing was found that passes the whole check: "
+            + $"feed {Phrases.List([.. places.Select(place => evidence.Circuit.Loads[place].Id)])} from a stronger outlet.");
     }
 }

@@ -26,7 +26,11 @@ internal static class FeedChange
     {
         var lead = LeadOf(feed);
         return WithLead(rig, feed, lead.Type == LeadType.DaisyChain
-            ? lead with { Tail = (lead.Tail ?? new Metres((decimal)Figures.CircuitDefaults.TailMetres.Value)) * factor, Pitch = (lead.Pitch ?? new Metres((decimal)Figures.CircuitDefaults.PitchMetres.Value)) * factor }
+            ? lead with
+            {
+                Tail = (lead.Tail ?? new Metres((decimal)Figures.CircuitDefaults.TailMetres.Value)) * factor,
+                Pitch = (lead.Pitch ?? new Metres((decimal)Figures.CircuitDefaults.PitchMetres.Value)) * factor,
+            }
             : lead with { Length = (lead.Length ?? Lead.CommonLength) * factor });
     }
 

@@ -64,14 +64,20 @@ internal sealed class Sags : CircuitRule
         var lead = feed.Lead is { } listed ? $"the lead {listed.Id}" : "the lead";
         var costs = byLead >= byOutlet
             ? $"{lead} costs {FigureDisplay.Computed(byLead)} of the {FigureDisplay.Computed(byLead + byOutlet)} lost"
-            : $"{feed.OutletNames} is down to {FigureDisplay.Computed(given)}, {FigureDisplay.Computed(byOutlet)} of the {FigureDisplay.Computed(byLead + byOutlet)} lost";
+            : $"{feed.OutletNames} is down to {FigureDisplay.Computed(given)}, {FigureDisplay.Computed(byOutlet)} of the "
+                + $"{FigureDisplay.Computed(byLead + byOutlet)} lost";
         var isStarved = severity == Severity.Margin;
         report.Add(
             this,
             severity,
-            [.. loads.Select(static load => load.Load), .. feed.Outlets.Select(static outlet => outlet.Name), .. feed.Lead is { } named ? [named.Id] : Array.Empty<string>()],
+            [
+                .. loads.Select(static load => load.Load),
+                .. feed.Outlets.Select(static outlet => outlet.Name),
+                .. feed.Lead is { } named ? [named.Id] : Array.Empty<string>(),
+            ],
             $"{names} {Phrases.Verb(loads.Count, "settles", "settle")} more than 10 % under what is printed: {costs}."
-            + (isStarved ? $" {Phrases.Verb(loads.Count, "An analog load runs", "Analog loads run")} on that, with less headroom in {Phrases.Verb(loads.Count, "its", "their")} sound." : ""),
+            + (isStarved ? $" {Phrases.Verb(loads.Count, "An analog load runs", "Analog loads run")} on that, "
+                + $"with less headroom in {Phrases.Verb(loads.Count, "its", "their")} sound." : ""),
             Working(evidence.Circuit.Loads[worst].Load, volts, printed, isStarved),
             remedy);
     }
@@ -106,6 +112,7 @@ internal sealed class Sags : CircuitRule
         ];
         return Remedies.Text(
             ways,
-            $"No wire, no length and no free outlet was found that passes the whole check: use a stronger outlet than {feed.OutletNames}, or fewer loads on it.");
+            $"No wire, no length and no free outlet was found that passes the whole check: use a stronger outlet than {feed.OutletNames}, "
+            + "or fewer loads on it.");
     }
 }

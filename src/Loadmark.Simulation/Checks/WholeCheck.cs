@@ -58,7 +58,8 @@ internal sealed class WholeCheck
 
             // A part of the circuit that is not concerned is as it was, and its first seconds were not computed again.
             if (Concerns(finding, concerned)
-                || (!IsOfCircuit(finding) && !_before.Said.Findings.Items.Any(known => known.Rule == finding.Rule && known.Subjects == finding.Subjects)))
+                || (!IsOfCircuit(finding)
+                    && !_before.Said.Findings.Items.Any(known => known.Rule == finding.Rule && known.Subjects == finding.Subjects)))
                 return false;
         }
 

@@ -36,7 +36,8 @@ internal sealed class AssumptionList
 
     /// <summary>What was said, in the order in which it was said first.</summary>
     public ImmutableArray<Assumption> ToArray() =>
-        [.. _entries.Select(static entry => new Assumption(entry.Figure, entry.Value, [.. entry.Subjects], entry.Source, entry.IsForStartUp))];
+        [.. _entries.Select(
+            static entry => new Assumption(entry.Figure, entry.Value, [.. entry.Subjects], entry.Source, entry.IsForStartUp))];
 
     private sealed record Entry(string Figure, string Value, string Source, bool IsForStartUp, List<string> Subjects);
 }

@@ -44,7 +44,10 @@ public static class CircuitDefaults
 
     /// <summary>No-load voltage of an unregulated outlet, as a multiple of its printed voltage.</summary>
     public static CircuitDefault<double> NoLoadRatio { get; } = new(
-        "no-load voltage of an unregulated outlet", (double)OpenVoltage.AssumedRatio, $"{OpenVoltage.AssumedRatio} × the printed one", Practice);
+        "no-load voltage of an unregulated outlet",
+        (double)OpenVoltage.AssumedRatio,
+        $"{OpenVoltage.AssumedRatio} × the printed one",
+        Practice);
 
     /// <summary>How long an outlet's voltage takes to rise after switch-on, s.</summary>
     public static CircuitDefault<double> SoftStartSeconds { get; } = new(
@@ -139,9 +142,10 @@ public static class CircuitDefaults
     [
         .. new[]
         {
-            RegulatedSourceOhms, UnregulatedSourceOhms, NoLoadRatio, SoftStartSeconds, FoldbackShare, HiccupTripSeconds, HiccupOffSeconds, FuseTripRatio,
-            FuseColdVolts, FuseTestRatio, FuseTestSeconds, InputSeriesOhms, StartSeconds, HeaterColdShare, HeaterSeconds, TailMetres, PitchMetres,
-            MeasuredDrawShare, RatedDrawLeast, OutletTolerance, UnregulatedTolerance, LengthTolerance, AssumedLengthRatio,
+            RegulatedSourceOhms, UnregulatedSourceOhms, NoLoadRatio, SoftStartSeconds, FoldbackShare, HiccupTripSeconds, HiccupOffSeconds,
+            FuseTripRatio, FuseColdVolts, FuseTestRatio, FuseTestSeconds, InputSeriesOhms, StartSeconds, HeaterColdShare, HeaterSeconds,
+            TailMetres, PitchMetres, MeasuredDrawShare, RatedDrawLeast, OutletTolerance, UnregulatedTolerance, LengthTolerance,
+            AssumedLengthRatio,
         }.Select(static figure => (figure.Name, figure.Text, figure.Source)),
         .. LoadClassDefaults.All.SelectMany(static defaults => defaults.Figures)
         .Select(static figure => (figure.Name, figure.Text, figure.Source)),

@@ -41,7 +41,13 @@ internal static class SettleReport
         var branch = settlement.Circuit.Loads[place];
         var lowest = branch.Load.Rating.Voltage.Value.Low;
         if (!settlement.LoadIsFound(place))
-            return new SettledLoad(branch.Id, null, null, LoadState.Off) { LowestPrinted = lowest, Because = branch.Because ?? "No steady state was found." };
+        {
+            return new SettledLoad(branch.Id, null, null, LoadState.Off)
+            {
+                LowestPrinted = lowest,
+                Because = branch.Because ?? "No steady state was found.",
+            };
+        }
 
         var state = settlement.LoadState(place);
         var drawIsUnknown = branch.Device is null && branch.Load.Rating.Running is null && branch.Feed is not null;
@@ -64,7 +70,8 @@ internal static class SettleReport
         if (settlement.LoadCycles(place))
             return $"{branch.Feed!.OutletNames} is at its limit and switches off and on over and over.";
         return state == LoadState.Off
-            ? $"It drops out below {SiConversion.Volts(branch.StopsBelow)} and does not start below {SiConversion.Volts(branch.StartsAbove)}."
+            ? $"It drops out below {SiConversion.Volts(branch.StopsBelow)} and does not start below "
+                + $"{SiConversion.Volts(branch.StartsAbove)}."
             : null;
     }
 
@@ -78,8 +85,10 @@ internal static class SettleReport
 
     private static string Because(LoadBranch branch, in OperatingPointResult reason) => reason switch
     {
-        { Proof: { Loads.Length: 1 } proof } => $"{branch.Id} asks for {SiConversion.Of<Watt>(proof.DemandWatts)}; no more than {SiConversion.Of<Watt>(proof.LimitWatts)} can reach it.",
-        { Proof: { } proof } => $"{Phrases.List([.. proof.Loads.Select(static name => name["load ".Length..])])} ask together for more than can reach them.",
+        { Proof: { Loads.Length: 1 } proof } => $"{branch.Id} asks for {SiConversion.Of<Watt>(proof.DemandWatts)}; "
+            + $"no more than {SiConversion.Of<Watt>(proof.LimitWatts)} can reach it.",
+        { Proof: { } proof } =>
+            $"{Phrases.List([.. proof.Loads.Select(static name => name["load ".Length..])])} ask together for more than can reach them.",
         { Status: OperatingPointStatus.Unsteady } => $"{branch.Id} drops out when it draws and starts again when it does not.",
         _ => $"{branch.Id} finds no voltage at which it gets what it asks for.",
     };

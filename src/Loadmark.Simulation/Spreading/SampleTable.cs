@@ -90,7 +90,9 @@ internal sealed class SampleTable
                     return;
                 set(sampler.Circuit, sample);
                 _isFound[sample] = sampler.Sample(
-                    _figures.AsSpan((int)(sample * (long)_width), _width), _states.AsSpan((int)(sample * (long)_loads), _loads), cancellation);
+                    _figures.AsSpan((int)(sample * (long)_width), _width),
+                    _states.AsSpan((int)(sample * (long)_loads), _loads),
+                    cancellation);
                 _isDone[sample] = true;
                 var done = Interlocked.Increment(ref _done);
                 if (done % stride == 0)

@@ -24,7 +24,8 @@ public sealed record PulseRange(Amps Least, Amps Most, Seconds OverLimitLeast, S
     /// ...".
     /// </summary>
     public string Because =>
-        $"the charging of input capacitors decides it, or may, and how much they take is not known: computed with {string.Join(" and ", Assumed.Items)} at half and at double of what is assumed";
+        "the charging of input capacitors decides it, or may, and how much they take is not known: "
+        + $"computed with {string.Join(" and ", Assumed.Items)} at half and at double of what is assumed";
 
     /// <summary>The range with what it rests on: "99 mA to 396 mA (input capacitance assumed, at half and at double)".</summary>
     public override string ToString() => $"{Peaks} ({string.Join(" and ", Assumed.Items)} assumed, at half and at double)";

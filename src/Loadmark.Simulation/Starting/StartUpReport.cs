@@ -61,7 +61,10 @@ internal static class StartUpReport
 
         var (amps, seconds) = run.OutletPeak(place);
         return new StartedOutlet(
-            outlet.Rating.Reference, SiConversion.Amps(amps), SiConversion.Seconds(seconds), SiConversion.Seconds(run.OutletSecondsOver(place)))
+            outlet.Rating.Reference,
+            SiConversion.Amps(amps),
+            SiConversion.Seconds(seconds),
+            SiConversion.Seconds(run.OutletSecondsOver(place)))
         {
             Limit = limit,
             Pulse = pulses[place],

@@ -68,7 +68,8 @@ internal sealed class StartUpStory : ITransientObserver
             (_, DeviceState.Off) => (StartUpEventKind.DropsOut, $"{branch.Id} drops out at {volts}."),
             (_, DeviceState.Booting) => (
                 StartUpEventKind.Starts,
-                $"{branch.Id} starts, at {volts}: it takes {SiConversion.Amps(branch.StartAmps)} for {SiConversion.Seconds(branch.StartSeconds)}."),
+                $"{branch.Id} starts, at {volts}: it takes {SiConversion.Amps(branch.StartAmps)} for "
+                + $"{SiConversion.Seconds(branch.StartSeconds)}."),
             (DeviceState.Booting, DeviceState.Running) => (
                 StartUpEventKind.HasStarted, $"{branch.Id} has started; it takes {SiConversion.Amps(branch.RunAmps)} now."),
             (_, DeviceState.Running) => (

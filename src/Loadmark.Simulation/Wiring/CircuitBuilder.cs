@@ -55,7 +55,11 @@ internal sealed class CircuitBuilder(WiredRig rig)
             [.. _parts.Select(part => Part(part, parts))],
             _assumptions.ToArray(),
             [.. _untold],
-            [.. _assumed.Select(figure => new AssumedFigure(parts[figure.Device].Part, parts.Slot(figure.Device, figure.IsSource ? DeviceParameter.SourceOhms : DeviceParameter.Farads), figure.Value, figure.IsSource))]);
+            [.. _assumed.Select(figure => new AssumedFigure(
+                parts[figure.Device].Part,
+                parts.Slot(figure.Device, figure.IsSource ? DeviceParameter.SourceOhms : DeviceParameter.Farads),
+                figure.Value,
+                figure.IsSource))]);
     }
 
     /// <summary>Who is in which part.</summary>
@@ -178,11 +182,16 @@ internal sealed class CircuitBuilder(WiredRig rig)
     /// <summary>
     /// Which way round the load takes its jack; alternating current has no way round, and what is not known is computed as if it suited.
     /// </summary>
-    /// <summary>What takes either kind of current rectifies for itself: without a polarity printed it takes direct current either way round.</summary>
+    /// <summary>
+    /// What takes either kind of current rectifies for itself: without a polarity printed it takes direct current either way round.
+    /// </summary>
     private static bool TakesEitherWayRound(LoadRating load) => load.TakesEitherForm && load.Polarity.IsAssumed;
 
     private static Polarity PolarityOf(WiredLoad load, WiredFeed feed) =>
-        feed.Form.Value == SupplyForm.Alternating || !load.Rating.Polarity.IsKnown || TakesEitherWayRound(load.Rating) || !feed.Outlets[0].Rating.Polarity.IsKnown
+        feed.Form.Value == SupplyForm.Alternating
+        || !load.Rating.Polarity.IsKnown
+        || TakesEitherWayRound(load.Rating)
+        || !feed.Outlets[0].Rating.Polarity.IsKnown
             ? feed.PolarityAtPlug
             : load.Rating.Polarity.Value;
 

@@ -57,6 +57,7 @@ internal sealed class CircuitParts
     {
         var compilation = Network.Compile(new Netlist(devices));
         return compilation.Network
-            ?? throw new InvalidOperationException($"The circuit of the rig does not hold together: {string.Join(" ", compilation.Faults.Select(static fault => fault.Message))}");
+            ?? throw new InvalidOperationException("The circuit of the rig does not hold together: "
+                + $"{string.Join(" ", compilation.Faults.Select(static fault => fault.Message))}");
     }
 }

@@ -25,10 +25,13 @@ internal static class CopyFaults
     public static StorageException WhileBackingUp(StoreFault fault, string database, string target, Exception cause) =>
         cause as StorageException ?? new StorageException(fault, fault switch
         {
-            StoreFault.NotWritable => $"{target} cannot be written. No backup was written. Check that its folder is there, its rights, and that its disk is not read-only.",
+            StoreFault.NotWritable => $"{target} cannot be written. No backup was written. Check that its folder is there, its rights, "
+                + "and that its disk is not read-only.",
             StoreFault.DiskFull => $"The disk of {target} is full. No backup was written. Free some space there or choose another disk.",
-            StoreFault.Damaged or StoreFault.NotADatabase => $"{database} is damaged. No backup was written. Put an earlier backup in its place.",
-            StoreFault.Busy => $"Another program is keeping {database} to itself. No backup was written. Try again; if it stays so, close that program.",
+            StoreFault.Damaged or StoreFault.NotADatabase =>
+                $"{database} is damaged. No backup was written. Put an earlier backup in its place.",
+            StoreFault.Busy =>
+                $"Another program is keeping {database} to itself. No backup was written. Try again; if it stays so, close that program.",
             _ => $"The disk of {target} failed. No backup was written. Check that disk, and choose another meanwhile.",
         }, cause);
 
@@ -40,7 +43,8 @@ internal static class CopyFaults
             StoreFault.Damaged => $"{path} is damaged. Nothing was restored. Take an earlier backup.",
             StoreFault.NewerSchema => $"{path} was written by a newer version of Loadmark. Nothing was restored. Use that version.",
             StoreFault.NotWritable => $"{path} cannot be read. Nothing was restored. Check its rights.",
-            StoreFault.DiskFull => $"The disk for temporary files is full, and {path} is checked there first. Nothing was restored. Free some space.",
+            StoreFault.DiskFull =>
+                $"The disk for temporary files is full, and {path} is checked there first. Nothing was restored. Free some space.",
             _ => $"The disk of {path} failed. Nothing was restored. Check that disk.",
         }, cause);
 
@@ -48,10 +52,14 @@ internal static class CopyFaults
     public static StorageException WhileRestoring(StoreFault fault, string database, Exception cause) =>
         cause as StorageException ?? new StorageException(fault, fault switch
         {
-            StoreFault.DiskFull => $"The disk of {database} is full. Nothing was restored; what was kept before is there still. Free some space, then try again.",
-            StoreFault.NotWritable => $"{database} cannot be written. Nothing was restored. Check the folder's rights and that its disk is not read-only.",
-            StoreFault.Busy => $"Another program is keeping {database} to itself. Nothing was restored. Try again; if it stays so, close that program.",
-            StoreFault.Damaged or StoreFault.NotADatabase => $"{database} is damaged. Nothing was restored. Close Loadmark, move the file away together with those whose names begin the same, then restore again.",
+            StoreFault.DiskFull => $"The disk of {database} is full. Nothing was restored; what was kept before is there still. "
+                + "Free some space, then try again.",
+            StoreFault.NotWritable =>
+                $"{database} cannot be written. Nothing was restored. Check the folder's rights and that its disk is not read-only.",
+            StoreFault.Busy =>
+                $"Another program is keeping {database} to itself. Nothing was restored. Try again; if it stays so, close that program.",
+            StoreFault.Damaged or StoreFault.NotADatabase => $"{database} is damaged. Nothing was restored. Close Loadmark, "
+                + "move the file away together with those whose names begin the same, then restore again.",
             _ => $"The disk of {database} failed. Nothing was restored. Check the disk.",
         }, cause);
 }

@@ -12,7 +12,9 @@ internal sealed class Restoring(DatabaseFile file, TimeProvider clock)
 {
     /// <summary>What stands beside the rows: what the program knows its schema by stays, and SQLite keeps its own.</summary>
     private const string TablesOfRows = """
-        SELECT name FROM main.sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite\_%' ESCAPE '\' AND name NOT LIKE '\_\_EF%' ESCAPE '\' ORDER BY name
+        SELECT name FROM main.sqlite_master
+        WHERE type = 'table' AND name NOT LIKE 'sqlite\_%' ESCAPE '\' AND name NOT LIKE '\_\_EF%' ESCAPE '\'
+        ORDER BY name
         """;
 
     /// <summary>
@@ -20,7 +22,8 @@ internal sealed class Restoring(DatabaseFile file, TimeProvider clock)
     /// is to be read anew.
     /// </summary>
     private const string Counted = $"""
-        UPDATE main.GearDecisions SET Revision = $next WHERE Revision = (SELECT Revision FROM main.Gear WHERE Gear.Id = GearDecisions.GearId);
+        UPDATE main.GearDecisions SET Revision = $next
+            WHERE Revision = (SELECT Revision FROM main.Gear WHERE Gear.Id = GearDecisions.GearId);
         UPDATE main.Gear SET Revision = $next, Stamp = $next;
         UPDATE main.Rigs SET UsesRevision = CASE WHEN UsesRevision = Revision THEN $next ELSE 0 END, Revision = $next;
         INSERT OR REPLACE INTO main.Counts (Name, Value) VALUES ('{CountRow.Gear}', $next), ('{CountRow.Restored}', $next);

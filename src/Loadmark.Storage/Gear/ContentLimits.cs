@@ -8,7 +8,13 @@ internal static class ContentLimits
     public static void Check(GearContent content, string what)
     {
         ArgumentNullException.ThrowIfNull(content);
-        foreach (var (text, name) in (ReadOnlySpan<(string, string)>)[(content.Tag, nameof(content.Tag)), (content.Name, nameof(content.Name)), (content.Label, nameof(content.Label)), (what, nameof(what))])
+        foreach (var (text, name) in (ReadOnlySpan<(string, string)>)
+        [
+            (content.Tag, nameof(content.Tag)),
+            (content.Name, nameof(content.Name)),
+            (content.Label, nameof(content.Label)),
+            (what, nameof(what)),
+        ])
             TextLimits.CheckWords(text, name);
         if (string.IsNullOrWhiteSpace(content.Tag))
             throw new ArgumentException("Gear has a tag.", nameof(content));

@@ -84,7 +84,10 @@ public sealed class GearLibrary
                     return [];
                 var changes = new List<GearChange>();
                 GearContent? before = null;
-                foreach (var change in await context.GearChanges.AsNoTracking().Where(change => change.GearId == id).OrderBy(change => change.Number).ToListAsync(cancellationToken))
+                foreach (var change in await context.GearChanges.AsNoTracking()
+                    .Where(change => change.GearId == id)
+                    .OrderBy(change => change.Number)
+                    .ToListAsync(cancellationToken))
                 {
                     var after = StoredGearChanges.Show(row.Kind, change);
                     changes.Add(new GearChange(change.Number, change.What, History.StoredRigEdits.Moment(change.Made), before, after));

@@ -62,7 +62,9 @@ internal sealed class GearSteps(StorageContext context, TimeProvider clock)
 
     private async Task LearnTagsAsync(CancellationToken cancellationToken)
     {
-        foreach (var gear in await context.Gear.Where(gear => gear.TagKey != null).Select(gear => new { gear.Kind, gear.TagKey, gear.Id }).ToListAsync(cancellationToken))
+        foreach (var gear in await context.Gear.Where(gear => gear.TagKey != null)
+            .Select(gear => new { gear.Kind, gear.TagKey, gear.Id })
+            .ToListAsync(cancellationToken))
             _tags[(gear.Kind, gear.TagKey!)] = gear.Id;
         _knowsAllTags = true;
     }

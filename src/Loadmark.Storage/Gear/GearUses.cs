@@ -64,7 +64,8 @@ public sealed class GearUses
                     .GroupBy(use => new { use.Kind, use.TagKey })
                     .Select(group => new { group.Key.Kind, group.Key.TagKey, Count = group.Count() })
                     .ToListAsync(cancellationToken);
-                return (IReadOnlyDictionary<(GearKind, string), int>)counts.ToDictionary(count => (count.Kind, count.TagKey), count => count.Count);
+                return (IReadOnlyDictionary<(GearKind, string), int>)counts.ToDictionary(
+                    count => (count.Kind, count.TagKey), count => count.Count);
             },
             cancellationToken);
     }

@@ -12,7 +12,15 @@ internal sealed class StoredGearChanges(StorageContext context, GearRow row, Tim
     public static StoredGear Show(GearRow row) => new()
     {
         Id = row.Id,
-        Content = new GearContent { Kind = row.Kind, Tag = row.Tag, Name = row.Name, Label = row.Label, Words = Split(row.Words), Text = TextPacking.Unpack(row.Text) },
+        Content = new GearContent
+        {
+            Kind = row.Kind,
+            Tag = row.Tag,
+            Name = row.Name,
+            Label = row.Label,
+            Words = Split(row.Words),
+            Text = TextPacking.Unpack(row.Text),
+        },
         Revision = row.Revision,
         Changed = StoredRigEdits.Moment(row.Changed),
         IsRemoved = row.IsRemoved,
@@ -20,7 +28,15 @@ internal sealed class StoredGearChanges(StorageContext context, GearRow row, Tim
 
     public static GearContent? Show(GearKind kind, GearChangeRow change) => change.IsRemoved
         ? null
-        : new GearContent { Kind = kind, Tag = change.Tag, Name = change.Name, Label = change.Label, Words = Split(change.Words), Text = TextPacking.Unpack(change.Text) };
+        : new GearContent
+        {
+            Kind = kind,
+            Tag = change.Tag,
+            Name = change.Name,
+            Label = change.Label,
+            Words = Split(change.Words),
+            Text = TextPacking.Unpack(change.Text),
+        };
 
     /// <summary>Says something else of the piece, or brings it back.</summary>
     public async Task BecomeAsync(GearContent content, string what, CancellationToken cancellationToken)

@@ -27,7 +27,8 @@ public sealed record AskedRig(Rig Rig, bool IsChain)
     {
         ArgumentNullException.ThrowIfNull(question);
         complaint = question.Loads.Count == 0 ? "Nothing is said of what is to be plugged in, such as \"9V DC 300mA centre negative\"."
-            : question.Loads.Count > Most || question.Supplies.Count > Most ? $"At most {Most} things are looked at; write a rig file for more."
+            : question.Loads.Count > Most || question.Supplies.Count > Most
+                ? $"At most {Most} things are looked at; write a rig file for more."
             : "";
         if (complaint.Length > 0)
             return null;
@@ -69,13 +70,16 @@ public sealed record AskedRig(Rig Rig, bool IsChain)
     private static string NameOf(List<Load> loads, List<Supply> supplies)
     {
         const int named = 3;
-        var what = string.Join(", ", loads.Take(named).Select(static load => load.Id)) + (loads.Count > named ? $" and {loads.Count - named} more" : "");
+        var what = string.Join(", ", loads.Take(named).Select(static load => load.Id))
+            + (loads.Count > named ? $" and {loads.Count - named} more" : "");
         return supplies.Count == 0 ? what : $"{what} on {supplies[0].Id}{(supplies.Count > 1 ? $" and {supplies.Count - 1} more" : "")}";
     }
 
     /// <summary>The kind that a name tells: "analogue drive", "digital delay"; null where it does not say which of the two.</summary>
     private static LoadKind? KindIn(string? name) =>
-        name is not null && name.Split(' ').Any(static word => Circuits.Contains(word, StringComparer.OrdinalIgnoreCase)) ? new LoadKind(name) : null;
+        name is not null && name.Split(' ').Any(static word => Circuits.Contains(word, StringComparer.OrdinalIgnoreCase))
+            ? new LoadKind(name)
+            : null;
 
     /// <summary>What a text says, as the lines of labels are read everywhere; null where it cannot be used.</summary>
     private static EntryRow? Read(string text, EntryKind kind, out string? name, out string complaint)
@@ -88,12 +92,17 @@ public sealed record AskedRig(Rig Rig, bool IsChain)
             return silent;
         }
 
-        var row = LabelLines.Read($"thing: {(named.Label.Length == 0 ? text.Trim() : named.Label)}", new EntryTarget(kind, [])).Rows.FirstOrDefault();
-        complaint = row is { Refusal: null } ? "" : $"'{Shortened(text)}' cannot be used: {row?.Refusal?.Because ?? "there is nothing in it"}.";
+        var line = $"thing: {(named.Label.Length == 0 ? text.Trim() : named.Label)}";
+        var row = LabelLines.Read(line, new EntryTarget(kind, [])).Rows.FirstOrDefault();
+        complaint = row is { Refusal: null }
+            ? ""
+            : $"'{Shortened(text)}' cannot be used: {row?.Refusal?.Because ?? "there is nothing in it"}.";
         return row is { Refusal: null } ? row : null;
     }
 
-    /// <summary>A thing of which nothing but words are known, such as a name: its figures are asked for. Null where it has figures.</summary>
+    /// <summary>
+    /// A thing of which nothing but words are known, such as a name: its figures are asked for. Null where it has figures.
+    /// </summary>
     private static EntryRow? Silent(string text, NamedLabel named, EntryKind kind)
     {
         if (!text.Any(char.IsLetter) || text.Any(char.IsDigit))
@@ -101,7 +110,12 @@ public sealed record AskedRig(Rig Rig, bool IsChain)
         var label = NameplateReader.Read(named.Label);
         return kind == EntryKind.Loads
             ? new EntryRow { Line = 1, Text = text, Load = new Load { Id = Pedal, Label = label } }
-            : new EntryRow { Line = 1, Text = text, Supply = new Supply { Id = Adaptor, Label = label, Outlets = [new Outlet { Id = "1", Label = NameplateReader.Read("") }] } };
+            : new EntryRow
+            {
+                Line = 1,
+                Text = text,
+                Supply = new Supply { Id = Adaptor, Label = label, Outlets = [new Outlet { Id = "1", Label = NameplateReader.Read("") }] },
+            };
     }
 
     private static string Shortened(string text) => text.Length <= 60 ? text : $"{text.AsSpan(0, 60)}…";

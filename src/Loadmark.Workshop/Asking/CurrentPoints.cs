@@ -30,7 +30,8 @@ internal sealed class CurrentPoints(RigAnalysis analysis)
     /// <summary>The points, one of each sort for each outlet in use.</summary>
     public IEnumerable<JudgedPoint> Judge() => Used.Select(Running).Concat(Totals()).Concat(Used.Select(Starting));
 
-    private static JudgedPoint Point(PlugInAspect aspect, PointState state, string working) => new(aspect, state, SentenceCase.Capital(working));
+    private static JudgedPoint Point(PlugInAspect aspect, PointState state, string working) =>
+        new(aspect, state, SentenceCase.Capital(working));
 
     /// <summary>What an outlet carries in words: "300 mA of 2 A", "12 mA + 300 mA = 312 mA of 2 A".</summary>
     /// <param name="outlet">The outlet, with draws and limit known.</param>
@@ -51,9 +52,12 @@ internal sealed class CurrentPoints(RigAnalysis analysis)
         if (outlet.Run is not { } run)
         {
             var unknown = ThingNames.List(outlet.Loads.Items.Where(load => RunOf(load) is null));
-            return Point(aspect, PointState.Unsure, $"nothing tells what {unknown} draws; {name} gives {(outlet.Limit is { } most ? $"at most {most}" : "no one knows how much")}.") with
+            var most = outlet.Limit is { } limited ? $"at most {limited}" : "no one knows how much";
+            return Point(aspect, PointState.Unsure, $"nothing tells what {unknown} draws; {name} gives {most}.") with
             {
-                If = outlet.Limit is { } all ? $"no more than {all} is drawn from {name} in all: read the label of {unknown}, or measure" : $"{name} gives what {unknown} draws",
+                If = outlet.Limit is { } all
+                    ? $"no more than {all} is drawn from {name} in all: read the label of {unknown}, or measure"
+                    : $"{name} gives what {unknown} draws",
             };
         }
 
@@ -70,7 +74,8 @@ internal sealed class CurrentPoints(RigAnalysis analysis)
             {
                 If = $"no more than {limit} is drawn from {name} in all",
             };
-        return analysis.Check.Findings.Items.Any(finding => finding.Rule == RuleId.ThinHeadroom && finding.Subjects.Items.Contains(outlet.Outlet.ToString()))
+        return analysis.Check.Findings.Items
+            .Any(finding => finding.Rule == RuleId.ThinHeadroom && finding.Subjects.Items.Contains(outlet.Outlet.ToString()))
             ? Point(aspect, PointState.Unsure, $"{Of(outlet)}: it is enough, with little to spare.") with
             {
                 If = left.Value > 0
@@ -82,7 +87,9 @@ internal sealed class CurrentPoints(RigAnalysis analysis)
 
     private IEnumerable<JudgedPoint> Totals() => analysis.Check.Findings.Items.Where(static finding => OfTotals.Contains(finding.Rule))
         .Select(static finding => Point(
-            PlugInAspect.Amps, finding.Severity >= Severity.Fails ? PointState.Bad : PointState.Unsure, $"{finding.Message} {finding.Working}."));
+            PlugInAspect.Amps,
+            finding.Severity >= Severity.Fails ? PointState.Bad : PointState.Unsure,
+            $"{finding.Message} {finding.Working}."));
 
     private JudgedPoint Starting(OutletLoading outlet)
     {
@@ -99,10 +106,16 @@ internal sealed class CurrentPoints(RigAnalysis analysis)
             return Point(aspect, PointState.Unsure, "whether it starts cannot be told without the currents.");
         var given = analysis.Wired.Loads.Items.Where(load => outlet.Loads.Items.Contains(load.Id)).ToList();
         if (given.Exists(static load => load.Rating.StartIsGiven))
-            return Point(aspect, PointState.Good, $"{FigureDisplay.Computed(outlet.Start)} of {FigureDisplay.Printed(outlet.Limit)} while starting.");
+            return Point(
+                aspect,
+                PointState.Good,
+                $"{FigureDisplay.Computed(outlet.Start)} of {FigureDisplay.Printed(outlet.Limit)} while starting.");
         var started = analysis.Started?.Loads.Items.Where(load => outlet.Loads.Items.Contains(load.Load)).ToList();
         return started is { Count: > 0 } && started.TrueForAll(static load => load.RunsAfter is not null && load.State == LoadState.Runs)
             ? Point(aspect, PointState.Good, "computed, it comes up; nothing on the labels says that starting takes more than running.")
-            : Point(aspect, PointState.Good, $"nothing on the labels says that starting takes more than running: {FigureDisplay.Computed(outlet.Run)}.");
+            : Point(
+                aspect,
+                PointState.Good,
+                $"nothing on the labels says that starting takes more than running: {FigureDisplay.Computed(outlet.Run)}.");
     }
 }

@@ -5,8 +5,8 @@ using Loadmark.Simulation;
 namespace Loadmark.Workshop.Asking;
 
 /// <summary>
-/// Answers "may I plug this in?". The rules decide; points, sentences and what is often asked next are made of what they judged, and a yes is
-/// said only where no figure that could mean harm is taken for granted.
+/// Answers "may I plug this in?". The rules decide; points, sentences and what is often asked next are made of what they judged, and a yes
+/// is said only where no figure that could mean harm is taken for granted.
 /// </summary>
 public static class PlugInAdvisor
 {
@@ -79,7 +79,10 @@ public static class PlugInAdvisor
             .. untold.Where(static finding => finding.Severity is Severity.Noise or Severity.Margin)
                 .Select(static finding => $"this does not matter: {finding.Message.TrimEnd('.')}"),
         ];
-        var verdict = bad.Count > 0 ? PlugInVerdict.No : asks.Count > 0 ? PlugInVerdict.FindOut : ifs.Count > 0 ? PlugInVerdict.YesIf : PlugInVerdict.Yes;
+        var verdict = bad.Count > 0 ? PlugInVerdict.No
+            : asks.Count > 0 ? PlugInVerdict.FindOut
+            : ifs.Count > 0 ? PlugInVerdict.YesIf
+            : PlugInVerdict.Yes;
         var summary = new PlugInSummary(analysis, currents.Left);
         return new PlugInAnswer
         {
@@ -149,11 +152,18 @@ public static class PlugInAdvisor
         .Select(static aspect => new PlugInPoint(
             aspect.Key,
             aspect.Max(static point => point.State),
-            string.Join(' ', aspect.OrderByDescending(static point => point.State).Select(static point => point.Working).Distinct(StringComparer.Ordinal))));
+            string.Join(
+                ' ',
+                aspect.OrderByDescending(static point => point.State)
+                    .Select(static point => point.Working)
+                    .Distinct(StringComparer.Ordinal))));
 
     /// <summary>A sentence that goes on after a colon; names that begin with a capital stay.</summary>
     private static string Lowered(string sentence) =>
-        sentence.Length > 1 && char.IsUpper(sentence[0]) && char.IsLower(sentence[1]) && !sentence.StartsWith("I ", StringComparison.Ordinal)
+        sentence.Length > 1
+        && char.IsUpper(sentence[0])
+        && char.IsLower(sentence[1])
+        && !sentence.StartsWith("I ", StringComparison.Ordinal)
             ? SentenceCase.Small(sentence)
             : sentence;
 }

@@ -17,12 +17,14 @@ public sealed record PlugInAnswer
     /// <summary>Why: what decided, each a sentence; what fits where it is a yes.</summary>
     public ValueList<string> Because { get; init; }
 
-    /// <summary>What has to hold for a yes, or has to be found out first, each as the end of a sentence that begins with "if" or "find out".</summary>
+    /// <summary>
+    /// What has to hold for a yes, or has to be found out first, each as the end of a sentence that begins with "if" or "find out".
+    /// </summary>
     public ValueList<string> Ifs { get; init; }
 
     /// <summary>
-    /// What stands below the sentence: the rest of what decided a no, or all that has to hold or to be found out where the sentence does not
-    /// say it; empty where the sentence says all.
+    /// What stands below the sentence: the rest of what decided a no, or all that has to hold or to be found out where the sentence does
+    /// not say it; empty where the sentence says all.
     /// </summary>
     public IEnumerable<string> Details => Verdict switch
     {

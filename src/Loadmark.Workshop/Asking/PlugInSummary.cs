@@ -21,7 +21,8 @@ internal sealed class PlugInSummary(RigAnalysis analysis, Amps? left)
         get
         {
             var used = analysis.Check.Outlets.Items.Where(static outlet => outlet.Loads.Count > 0).ToList();
-            var what = analysis.Wired.Feeds.Items.All(static feed => feed.Form is { IsKnown: true, Value: Core.Gear.SupplyForm.Alternating })
+            var what = analysis.Wired.Feeds.Items
+                .All(static feed => feed.Form is { IsKnown: true, Value: Core.Gear.SupplyForm.Alternating })
                 ? "Volts, kind of current and amps"
                 : "Volts, polarity and current";
             var sums = used.Select(static outlet => $"{FigureDisplay.Computed(outlet.Run)} of {FigureDisplay.Printed(outlet.Limit)}");
@@ -35,12 +36,15 @@ internal sealed class PlugInSummary(RigAnalysis analysis, Amps? left)
     public IEnumerable<string> Fits()
     {
         foreach (var outlet in analysis.Check.FreeOutlets)
-            yield return $"{SentenceCase.Capital(ThingNames.Of(Rig, outlet.Outlet))} is free: {FigureDisplay.Printed(outlet.Volts)}, {FigureDisplay.Printed(outlet.Limit)}.";
-        foreach (var outlet in analysis.Check.Outlets.Items.Where(static outlet => outlet is { Loads.Count: > 0, Limit: not null, Run: not null, Volts: not null }))
+            yield return $"{SentenceCase.Capital(ThingNames.Of(Rig, outlet.Outlet))} is free: {FigureDisplay.Printed(outlet.Volts)}, "
+                + $"{FigureDisplay.Printed(outlet.Limit)}.";
+        foreach (var outlet in analysis.Check.Outlets.Items
+            .Where(static outlet => outlet is { Loads.Count: > 0, Limit: not null, Run: not null, Volts: not null }))
         {
             var spare = (outlet.Limit!.Value.Value * (1 - Rig.HeadroomInForce)) - outlet.Run!.Value.Value;
             if (spare > 0)
-                yield return $"On one lead with {ThingNames.List(outlet.Loads.Items)}: more for {outlet.Volts} of the same kind and polarity, up to {FigureDisplay.Spare(new Amps(spare))} in all, if none of it is digital.";
+                yield return $"On one lead with {ThingNames.List(outlet.Loads.Items)}: more for {outlet.Volts} of the same kind and "
+                    + $"polarity, up to {FigureDisplay.Spare(new Amps(spare))} in all, if none of it is digital.";
         }
     }
 
@@ -54,7 +58,8 @@ internal sealed class PlugInSummary(RigAnalysis analysis, Amps? left)
             var draw = analysis.Check.Outlets.Items.Sum(static outlet => outlet.Run?.Value ?? 0);
             yield return new FollowUp(
                 "Is so much current too much?",
-                $"No. What is plugged in takes the {FigureDisplay.Computed(new Amps(draw))} that it needs and no more; {FigureDisplay.Spare(unused)} stay unused and do no harm.");
+                $"No. What is plugged in takes the {FigureDisplay.Computed(new Amps(draw))} that it needs and no more; "
+                + $"{FigureDisplay.Spare(unused)} stay unused and do no harm.");
         }
 
         if (loads is [{ Rating.Voltage.IsKnown: true } only])
@@ -64,7 +69,8 @@ internal sealed class PlugInSummary(RigAnalysis analysis, Amps? left)
         foreach (var (setting, check) in OtherSettings())
             yield return new FollowUp(
                 $"And set to {setting}?",
-                check.Findings.Items.FirstOrDefault(static finding => finding.Severity >= Severity.Unsure && finding.Rule != RuleId.Unfed) is { } worst
+                check.Findings.Items.FirstOrDefault(
+                    static finding => finding.Severity >= Severity.Unsure && finding.Rule != RuleId.Unfed) is { } worst
                     ? $"{(worst.Severity == Severity.Unsure ? "Not without finding out first" : "No")}: {worst.Message}"
                     : "That would do as well, by the labels.");
     }
@@ -74,10 +80,13 @@ internal sealed class PlugInSummary(RigAnalysis analysis, Amps? left)
         var wanted = load.Voltage.Value;
         var (most, high) = (wanted.High * (1 + VoltageBand.Allowed), wanted.High * (1 + VoltageBand.Fine));
         var (least, low) = (wanted.Low * (1 - VoltageBand.Allowed), wanted.Low * (1 - VoltageBand.Fine));
-        return $"It is made for {wanted}. From {low} to {high} all is well; down to {least} and up to {most} is the edge. More can damage it; less, and it does not run as it should (common practice).";
+        return $"It is made for {wanted}. From {low} to {high} all is well; down to {least} and up to {most} is the edge. "
+            + "More can damage it; less, and it does not run as it should (common practice).";
     }
 
-    /// <summary>How many of the same the outlet would carry on one lead, tried one by one; null where the very first is the last that can be told.</summary>
+    /// <summary>
+    /// How many of the same the outlet would carry on one lead, tried one by one; null where the very first is the last that can be told.
+    /// </summary>
     private FollowUp? HowMany()
     {
         var feed = Rig.Wired!.Value.Items[0];
@@ -108,14 +117,17 @@ internal sealed class PlugInSummary(RigAnalysis analysis, Amps? left)
         {
             null => "",
             { Rule: var rule } when rule == RuleId.OutletOverload =>
-                $" {most + 1} would be too many: {most + 1} × {each} = {FigureDisplay.Computed(each * (most + 1))} of {FigureDisplay.Printed(analysis.Check.Outlets.Items.First(static outlet => outlet.Loads.Count > 0).Limit)}.",
+                $" {most + 1} would be too many: {most + 1} × {each} = {FigureDisplay.Computed(each * (most + 1))} of "
+                + $"{FigureDisplay.Printed(analysis.Check.Outlets.Items.First(static outlet => outlet.Loads.Count > 0).Limit)}.",
             var worst => $" With {most + 1}: {worst.Message}",
         };
         return new FollowUp(
             "How many of the same?",
             most == 1
                 ? $"Only this one.{why}"
-                : $"{(beyond is null ? $"{most} and more" : $"Up to {most}")} on one lead: {most} × {each} = {FigureDisplay.Computed(each * most)}.{why} On one lead they share a return, and digital ones may whine.");
+                : $"{(beyond is null ? $"{most} and more" : $"Up to {most}")} on one lead: "
+                    + $"{most} × {each} = {FigureDisplay.Computed(each * most)}.{why} On one lead they share a return, "
+                    + "and digital ones may whine.");
     }
 
     private IEnumerable<(Volts Setting, CheckResult Check)> OtherSettings()

@@ -37,11 +37,15 @@ internal sealed record PlugInWiring(Rig Rig, ValueList<string> Unfed, ValueList<
         var shared = rig.Loads.Count > outlets.Count ? rig with { Leads = [.. rig.Leads.Items, ChainOf(rig.Loads.Count)] } : rig;
         var options = new PlanOptions { TimeLimit = PlanningTime };
         var plan = RigPlanner.Plan(shared, options, cancellation);
-        var reasons = plan.Unfed.Count == 0 ? [] : PlanExplainer.Explain(plan, options, cancellation).Reasons.Items.Select(static reason => reason.Because);
+        var reasons = plan.Unfed.Count == 0
+            ? []
+            : PlanExplainer.Explain(plan, options, cancellation).Reasons.Items.Select(static reason => reason.Because);
         return new PlugInWiring(WithoutUnusedChain(plan.Rig), plan.Unfed, [.. reasons]);
     }
 
-    /// <summary>All loads on one outlet, on one lead where they are several: of all outlets and settings the one with least against it.</summary>
+    /// <summary>
+    /// All loads on one outlet, on one lead where they are several: of all outlets and settings the one with least against it.
+    /// </summary>
     private static Rig OnOneOutlet(Rig rig)
     {
         var loads = rig.Loads.Items.Select(static load => load.Id).ToList();

@@ -18,7 +18,8 @@ internal sealed class SharingPoint(WiredRig wired)
         if (shared.Count > 0)
             return shared.Select(Of);
         var loads = wired.Loads.Items.Count(static load => load.Feeds.Count > 0);
-        return loads == 0 ? [] : [new JudgedPoint(Aspect, PointState.Good, loads == 1 ? "It has the outlet to itself." : "Each has an isolated outlet to itself.")];
+        var alone = loads == 1 ? "It has the outlet to itself." : "Each has an isolated outlet to itself.";
+        return loads == 0 ? [] : [new JudgedPoint(Aspect, PointState.Good, alone)];
     }
 
     private JudgedPoint Of(ReturnGroup group)
@@ -27,12 +28,16 @@ internal sealed class SharingPoint(WiredRig wired)
         var all = ThingNames.List(group.Loads.Select(static load => load.Id));
         if (occupancy.Harmless == Fit.No)
             return new JudgedPoint(Aspect, PointState.Bad, occupancy.Grounds == Fit.No
-                ? $"{SentenceCase.Capital(all)} share one return, and one of them has its ground on the positive side: the audio lead between them shorts the supply."
+                ? $"{SentenceCase.Capital(all)} share one return, and one of them has its ground on the positive side: "
+                    + "the audio lead between them shorts the supply."
                 : $"{SentenceCase.Capital(all)} share one winding of alternating current: the audio lead between them shorts it.");
         if (occupancy.Harmless == Fit.NotKnown)
         {
             var unknown = ThingNames.List(group.Loads.Where(static load => !load.Rating.Ground.IsKnown).Select(static load => load.Id));
-            return new JudgedPoint(Aspect, PointState.Unsure, $"{SentenceCase.Capital(all)} share one return, and nothing tells which side of {unknown} is the ground.")
+            return new JudgedPoint(
+                Aspect,
+                PointState.Unsure,
+                $"{SentenceCase.Capital(all)} share one return, and nothing tells which side of {unknown} is the ground.")
             {
                 Ask = $"Has {unknown} positive ground, as some old fuzzes have? Shared with others it shorts the supply.",
             };
@@ -41,7 +46,8 @@ internal sealed class SharingPoint(WiredRig wired)
         if (occupancy.SharesDigital || occupancy.SharesIsolating)
         {
             var noisy = ThingNames.List(group.Loads.Where(static load => load.Rating.IsDigital == true).Select(static load => load.Id));
-            return new JudgedPoint(Aspect, PointState.Unsure, $"{SentenceCase.Capital(all)} share one return{(noisy.Length > 0 ? $", and {noisy} is digital" : "")}: it may hum or whine.")
+            var why = noisy.Length > 0 ? $", and {noisy} is digital" : "";
+            return new JudgedPoint(Aspect, PointState.Unsure, $"{SentenceCase.Capital(all)} share one return{why}: it may hum or whine.")
             {
                 If = "a little hum or whine is bearable; an isolated outlet for each ends it",
             };
@@ -50,9 +56,15 @@ internal sealed class SharingPoint(WiredRig wired)
         List<string> open = [.. group.Loads.Where(static load => load.Rating.IsDigital is null).Select(static load => load.Id)];
         var granted = group.Loads.Any(static load => load.Rating.Ground.Origin == Origin.Assumed);
         return open.Count > 0
-            ? new JudgedPoint(Aspect, PointState.Unsure, $"{SentenceCase.Capital(all)} share one return. That does no harm{(granted ? " where none of them is an old fuzz with positive ground" : "")}; a digital one may whine into the others.")
+            ? new JudgedPoint(
+                Aspect,
+                PointState.Unsure,
+                $"{SentenceCase.Capital(all)} share one return. "
+                + $"That does no harm{(granted ? " where none of them is an old fuzz with positive ground" : "")}; "
+                + "a digital one may whine into the others.")
             {
-                If = $"none of them is digital{(granted ? ", nor an old fuzz with positive ground" : "")}: a digital one may whine into the others{(granted ? ", positive ground shorts the supply" : "")}",
+                If = $"none of them is digital{(granted ? ", nor an old fuzz with positive ground" : "")}: "
+                    + $"a digital one may whine into the others{(granted ? ", positive ground shorts the supply" : "")}",
             }
             : new JudgedPoint(Aspect, PointState.Good, $"{SentenceCase.Capital(all)} share one return, and none of them is digital.");
     }

@@ -39,18 +39,24 @@ internal static class ShopAdvice
         if (ways.Count == 0)
             return Refused(rig, check, isChain ? Seen([Isolated(rig)], cancellation) : []);
         List<string> granted = [.. ratings.GroupBy(Granted).Where(static alike => alike.Key.Length > 0).Select(static alike =>
-            $"{ThingNames.List(alike.Select(static load => load.Id))} {Phrases.Is(alike.Count())} {alike.Key}, {ThingNames.AsUsual}: look for the drawing of the plug")];
+            $"{ThingNames.List(alike.Select(static load => load.Id))} {Phrases.Is(alike.Count())} {alike.Key}, {ThingNames.AsUsual}: "
+            + "look for the drawing of the plug")];
         return new PlugInAnswer
         {
             Verdict = PlugInVerdict.YesIf,
             Sentence = $"It wants {ways[0]}.",
-            Because = [.. ratings.Select(static rating => $"{SentenceCase.Capital(ThingNames.The(rating.Id))} needs {LoadNeeds.Of(rating.Load)}.")],
+            Because = [.. ratings.Select(
+                static rating => $"{SentenceCase.Capital(ThingNames.The(rating.Id))} needs {LoadNeeds.Of(rating.Load)}.")],
             Ifs = [.. granted],
             Fits = [.. ways.Select(static way => $"{SentenceCase.Capital(way)}.")],
             Next =
             [
-                new("May it give more current?", "Yes. Things take what they need and no more: the milliamps of a supply are the most that it can give."),
-                new("May it give other volts?", "No. The volts have to be those that are printed: more can damage, less does not run as it should."),
+                new(
+                    "May it give more current?",
+                    "Yes. Things take what they need and no more: the milliamps of a supply are the most that it can give."),
+                new(
+                    "May it give other volts?",
+                    "No. The volts have to be those that are printed: more can damage, less does not run as it should."),
             ],
             Rig = rig,
             Check = check,
@@ -123,7 +129,8 @@ internal static class ShopAdvice
         var seen = new List<string>();
         foreach (var way in ways)
         {
-            if (way is var (text, rig) && RigPlanner.Plan(rig, options, cancellation) is { Unfed.Count: 0, Check.Verdict: < Severity.Unsure })
+            if (way is var (text, rig)
+                && RigPlanner.Plan(rig, options, cancellation) is { Unfed.Count: 0, Check.Verdict: < Severity.Unsure })
                 seen.Add(text);
         }
 
@@ -136,12 +143,15 @@ internal static class ShopAdvice
         var outlets = rig.Loads.Items.Select(load => MissingOutlet.For(load, rig.HeadroomInForce).Outlet).ToList();
         var list = string.Join("; ", rig.Loads.Items.Zip(outlets, Described).GroupBy(static text => text)
             .Select(static alike => alike.Count() == 1 ? alike.Key : $"{alike.Count()} × {alike.Key}"));
-        return (rig.Loads.Count == 1 ? $"a regulated supply with {list}" : $"{rig.Loads.Count} isolated outlets: {list}", With(rig, [.. outlets], isIsolated: true));
+        var what = rig.Loads.Count == 1 ? $"a regulated supply with {list}" : $"{rig.Loads.Count} isolated outlets: {list}";
+        return (what, With(rig, [.. outlets], isIsolated: true));
     }
 
     /// <summary>One outlet for all loads; null where there is one load, or where volts, kinds of current or polarities differ.</summary>
     private static (string Text, Rig Rig)? OnOneLead(Rig rig) => rig.Loads.Count > 1 && Common(rig) is { } outlet
-        ? ($"one regulated supply with {Described(rig.Loads.Items[0], outlet)}, for all on one lead", With(rig, [outlet], isIsolated: false))
+        ? (
+            $"one regulated supply with {Described(rig.Loads.Items[0], outlet)}, for all on one lead",
+            With(rig, [outlet], isIsolated: false))
         : null;
 
     private static Rig With(Rig rig, ValueList<Outlet> outlets, bool isIsolated) => rig with

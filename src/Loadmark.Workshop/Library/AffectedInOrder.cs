@@ -21,6 +21,8 @@ public static class AffectedInOrder
         var found = new List<AffectedRig>();
         await foreach (var rig in rigs.FindAsync(gear, options, stop))
             found.Add(rig);
-        return [.. found.OrderByDescending(static rig => rig.After?.Verdict ?? Severity.Harm).ThenBy(static rig => rig.Rig.Name, StringComparer.OrdinalIgnoreCase).ThenBy(static rig => rig.Rig.Id)];
+        return [.. found.OrderByDescending(static rig => rig.After?.Verdict ?? Severity.Harm)
+            .ThenBy(static rig => rig.Rig.Name, StringComparer.OrdinalIgnoreCase)
+            .ThenBy(static rig => rig.Rig.Id)];
     }
 }

@@ -49,7 +49,8 @@ public sealed class AffectedRigs(Store store, LibraryCache cache)
         var library = await cache.NowAsync(cancellationToken);
         var decided = await store.Gear.Uses.DecisionsAsync(gear.Id, gear.Stored.Revision, cancellationToken);
         var before = await BeforeAsync(gear, cancellationToken);
-        List<RigText> rigs = [.. (await store.Gear.Uses.RigsWithAsync(gear.Kind, gear.Tag, cancellationToken)).Where(rig => !decided.ContainsKey(rig.Rig.Id))];
+        List<RigText> rigs = [.. (await store.Gear.Uses.RigsWithAsync(gear.Kind, gear.Tag, cancellationToken))
+            .Where(rig => !decided.ContainsKey(rig.Rig.Id))];
 
         var done = 0;
         var found = Channel.CreateUnbounded<AffectedRig>();
@@ -60,7 +61,12 @@ public sealed class AffectedRigs(Store store, LibraryCache cache)
                 Exception? fault = null;
                 try
                 {
-                    await Parallel.ForEachAsync(rigs, new ParallelOptions { MaxDegreeOfParallelism = options.Threads ?? Environment.ProcessorCount, CancellationToken = stop.Token }, (rig, token) =>
+                    var threads = new ParallelOptions
+                    {
+                        MaxDegreeOfParallelism = options.Threads ?? Environment.ProcessorCount,
+                        CancellationToken = stop.Token,
+                    };
+                    await Parallel.ForEachAsync(rigs, threads, (rig, token) =>
                     {
                         if (Compare(rig, now, before, library, token) is { } affected)
                             found.Writer.TryWrite(affected);
@@ -136,8 +142,20 @@ public sealed class AffectedRigs(Store store, LibraryCache cache)
     /// <summary>A rig that takes a piece from the library, with the figures of another reading of it written beside.</summary>
     private static Rig WithFiguresOf(Rig rig, Rig before) => rig with
     {
-        Loads = [.. rig.Loads.Items.Select(load => before.Loads.Items.FirstOrDefault(one => one.Id == load.Id) is { } old && load.FromLibrary != old.FromLibrary ? old with { FromLibrary = load.FromLibrary } : load)],
-        Supplies = [.. rig.Supplies.Items.Select(supply => before.Supplies.Items.FirstOrDefault(one => one.Id == supply.Id) is { } old && supply.FromLibrary != old.FromLibrary ? old with { FromLibrary = supply.FromLibrary } : supply)],
+        Loads =
+        [
+            .. rig.Loads.Items.Select(load =>
+                before.Loads.Items.FirstOrDefault(one => one.Id == load.Id) is { } old && load.FromLibrary != old.FromLibrary
+                    ? old with { FromLibrary = load.FromLibrary }
+                    : load),
+        ],
+        Supplies =
+        [
+            .. rig.Supplies.Items.Select(supply =>
+                before.Supplies.Items.FirstOrDefault(one => one.Id == supply.Id) is { } old && supply.FromLibrary != old.FromLibrary
+                    ? old with { FromLibrary = supply.FromLibrary }
+                    : supply),
+        ],
     };
 
     private static AffectedRig? Compare(

@@ -33,5 +33,6 @@ public sealed record ExportedGear(string Text, int Count)
     }
 
     private static List<(GearPiece Piece, ValueList<string> Words)> Of(GearSnapshot library, GearKind? kind) =>
-        [.. library.Gear.Where(one => one.Piece is not null && (kind is null || one.Kind == kind)).Select(static one => (one.Piece!, one.Stored.Content.Words))];
+        [.. library.Gear.Where(one => one.Piece is not null && (kind is null || one.Kind == kind))
+            .Select(static one => (one.Piece!, one.Stored.Content.Words))];
 }

@@ -14,6 +14,14 @@ public static class GearContents
     public static GearContent Of(GearPiece piece, ValueList<string> words = default)
     {
         ArgumentNullException.ThrowIfNull(piece);
-        return new GearContent { Kind = piece.Kind, Tag = piece.Tag, Name = piece.Name, Label = piece.Label, Words = words, Text = GearText.Write(piece) };
+        return new GearContent
+        {
+            Kind = piece.Kind,
+            Tag = piece.Tag,
+            Name = piece.Name,
+            Label = piece.Label,
+            Words = words,
+            Text = GearText.Write(piece),
+        };
     }
 }

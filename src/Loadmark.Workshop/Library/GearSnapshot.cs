@@ -17,7 +17,8 @@ public sealed class GearSnapshot : IGearLookup
         Stamp = stamp;
         Gear = [.. gear.OrderBy(static one => one.Kind).ThenBy(static one => one.Tag, StringComparer.OrdinalIgnoreCase)];
         _byTag = Gear.ToDictionary(static one => (one.Kind, GearTag.KeyOf(one.Tag)));
-        _index = new Lazy<TextIndex>(() => new TextIndex([.. Gear.Select(static one => new IndexedText(one.Tag, [one.Name, string.Join(' ', one.Stored.Content.Words.Items), one.Stored.Content.Label]))]));
+        _index = new Lazy<TextIndex>(() => new TextIndex([.. Gear.Select(static one => new IndexedText(
+            one.Tag, [one.Name, string.Join(' ', one.Stored.Content.Words.Items), one.Stored.Content.Label]))]));
     }
 
     /// <summary>A library with nothing in it.</summary>

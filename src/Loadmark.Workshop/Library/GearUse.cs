@@ -19,10 +19,18 @@ public static class GearUse
         ArgumentNullException.ThrowIfNull(rig);
         ArgumentNullException.ThrowIfNull(piece);
         if (piece.Load is { } load)
-            return rig with { Loads = PutAmong(rig.Loads, load with { FromLibrary = fromLibrary ? load : null }, static one => one.Id, static (one, id) => one with { Id = id }) };
-        return piece.Supply is { } supply
-            ? rig with { Supplies = PutAmong(rig.Supplies, supply with { FromLibrary = fromLibrary ? supply : null }, static one => one.Id, static (one, id) => one with { Id = id }) }
-            : rig with { Leads = PutAmong(rig.Leads, piece.Lead!, static one => one.Id, static (one, id) => one with { Id = id }) };
+        {
+            var taken = load with { FromLibrary = fromLibrary ? load : null };
+            return rig with { Loads = PutAmong(rig.Loads, taken, static one => one.Id, static (one, id) => one with { Id = id }) };
+        }
+
+        if (piece.Supply is { } supply)
+        {
+            var taken = supply with { FromLibrary = fromLibrary ? supply : null };
+            return rig with { Supplies = PutAmong(rig.Supplies, taken, static one => one.Id, static (one, id) => one with { Id = id }) };
+        }
+
+        return rig with { Leads = PutAmong(rig.Leads, piece.Lead!, static one => one.Id, static (one, id) => one with { Id = id }) };
     }
 
     /// <summary>The piece of that kind and tag that a rig has, capitals aside; null when it has none.</summary>

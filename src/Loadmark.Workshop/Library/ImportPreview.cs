@@ -19,7 +19,14 @@ public sealed record ImportPreview(ImmutableArray<ImportRow> Rows)
         ArgumentNullException.ThrowIfNull(file);
         return new ImportPreview([.. file.Rows.Select(row => row.Piece is { } piece
             ? Compare(library, piece, row.Words, row.Line)
-            : new ImportRow { Line = row.Line, Kind = row.Kind, Tag = row.Tag, State = ImportState.Refused, Refusal = row.Refusal!.Because })]);
+            : new ImportRow
+            {
+                Line = row.Line,
+                Kind = row.Kind,
+                Tag = row.Tag,
+                State = ImportState.Refused,
+                Refusal = row.Refusal!.Because,
+            })]);
     }
 
     /// <summary>
@@ -49,7 +56,12 @@ public sealed record ImportPreview(ImmutableArray<ImportRow> Rows)
         var differences = GearText.Differences(known, merged);
         if (row.Words != present.Stored.Content.Words)
             differences = differences.Add(new GearDifference(Words, Show(present.Stored.Content.Words), Show(row.Words)));
-        return row with { Piece = merged, Differences = differences, State = differences.Length == 0 ? ImportState.Same : ImportState.Differs };
+        return row with
+        {
+            Piece = merged,
+            Differences = differences,
+            State = differences.Length == 0 ? ImportState.Same : ImportState.Differs,
+        };
 
         static ImportRow Refuse(ImportRow row, string because) => row with { State = ImportState.Refused, Piece = null, Refusal = because };
 

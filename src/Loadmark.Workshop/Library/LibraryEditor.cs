@@ -37,7 +37,8 @@ public sealed class LibraryEditor(Store store)
         foreach (var some in rows.Chunk(AtATime))
             outcomes.AddRange(
                 await store.Gear.ApplyAsync(
-                    [.. some.Select(row => new GearStep(row.Present?.Id, row.Present?.Stored.Revision ?? 0, GearContents.Of(row.Piece!, row.Words), what))],
+                    [.. some.Select(row => new GearStep(
+                        row.Present?.Id, row.Present?.Stored.Revision ?? 0, GearContents.Of(row.Piece!, row.Words), what))],
                     cancellationToken));
         var saved = rows.Zip(outcomes).ToLookup(static pair => pair.Second.State == GearState.Saved, static pair => pair.First);
         return new ImportResult(

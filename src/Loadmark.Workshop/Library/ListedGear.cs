@@ -28,7 +28,8 @@ public sealed record ListedGear(LibraryGear Gear, int Rigs)
         ArgumentNullException.ThrowIfNull(words);
         var now = await cache.NowAsync(stop);
         var uses = await store.Gear.Uses.CountAsync(stop);
-        return [.. now.Search(words, most ?? (words.Length == 0 ? int.MaxValue : MostFound), kind).Select(gear => new ListedGear(gear, RigsOf(gear, uses)))];
+        return [.. now.Search(words, most ?? (words.Length == 0 ? int.MaxValue : MostFound), kind)
+            .Select(gear => new ListedGear(gear, RigsOf(gear, uses)))];
     }
 
     /// <summary>How many rigs have a piece.</summary>

@@ -18,9 +18,11 @@ public static class TagsInStore
     {
         ArgumentNullException.ThrowIfNull(store);
         ArgumentNullException.ThrowIfNull(library);
-        var tags = (await store.Gear.Uses.CountAsync(cancellationToken)).Keys.Where(use => use.Kind == kind).Select(static use => use.TagKey)
+        var tags = (await store.Gear.Uses.CountAsync(cancellationToken)).Keys.Where(use => use.Kind == kind).Select(
+            static use => use.TagKey)
             .ToHashSet(StringComparer.Ordinal);
-        tags.UnionWith((await library.NowAsync(cancellationToken)).Gear.Where(gear => gear.Kind == kind).Select(static gear => GearTag.KeyOf(gear.Tag)));
+        tags.UnionWith((await library.NowAsync(cancellationToken)).Gear.Where(gear => gear.Kind == kind)
+            .Select(static gear => GearTag.KeyOf(gear.Tag)));
         return tags;
     }
 }

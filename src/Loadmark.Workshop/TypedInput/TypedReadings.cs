@@ -36,7 +36,15 @@ public static class TypedReadings
         if (typed.Value!.Run is { } running)
             readings.Add(new DrawReading { Kind = DrawKind.Running, Current = running, Meter = meter, Taken = now, Note = note });
         if (typed.Value.Start is { } starting)
-            readings.Add(new DrawReading { Kind = DrawKind.Starting, Current = starting.Current, Duration = starting.Duration, Meter = meter, Taken = now, Note = note });
+            readings.Add(new DrawReading
+            {
+                Kind = DrawKind.Starting,
+                Current = starting.Current,
+                Duration = starting.Duration,
+                Meter = meter,
+                Taken = now,
+                Note = note,
+            });
         return readings;
     }
 }

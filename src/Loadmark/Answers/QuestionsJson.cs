@@ -6,7 +6,8 @@ namespace Loadmark.Answers;
 /// <summary>Questions about a rig as JSON.</summary>
 internal static class QuestionsJson
 {
-    private static JsonShape<PossibleAnswer> Answer { get; } = new JsonShape<PossibleAnswer>("PossibleAnswer", "One way to answer a question.")
+    private static JsonShape<PossibleAnswer> Answer { get; } = new JsonShape<PossibleAnswer>(
+        "PossibleAnswer", "One way to answer a question.")
         .Text("answer", static answer => answer.Words, "The answer in a few words.")
         .Word(
             "leadsTo", static answer => JsonWords.Of(answer.LeadsTo), JsonWords.Severities,
@@ -19,5 +20,9 @@ internal static class QuestionsJson
         .Texts("about", static question => question.About, "The loads, outlets or supplies that it is about.")
         .Text("key", static question => question.Key, "The key in the rig file that the answer belongs to.")
         .Text("question", static question => question.Text, "The question.")
-        .List("answers", static question => question.Answers, Answer, "Answers, at least two, the usual one first; of a figure those that are common.");
+        .List(
+            "answers",
+            static question => question.Answers,
+            Answer,
+            "Answers, at least two, the usual one first; of a figure those that are common.");
 }

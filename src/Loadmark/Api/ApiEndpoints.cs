@@ -74,9 +74,11 @@ internal static class ApiEndpoints
         MapGear(routes);
         routes.MapGet("/healthz", static Task<IResult> (HttpContext context, Health health) => health.AnswerAsync(context))
             .WithMetadata(Health.Operation);
-        routes.MapGet(ProblemKind.Folder + "{name}", static IResult (string name) => ProblemKind.All.FirstOrDefault(kind => kind.Name == name) is { } kind
-            ? Results.Text($"{kind.Title} ({kind.Status})\n{kind.Meaning}\n", "text/plain", Encoding.UTF8)
-            : new ProblemResult(new Problem(ProblemKind.NotFound, "There is no such kind of problem.")));
+        routes.MapGet(
+            ProblemKind.Folder + "{name}",
+            static IResult (string name) => ProblemKind.All.FirstOrDefault(kind => kind.Name == name) is { } kind
+                ? Results.Text($"{kind.Title} ({kind.Status})\n{kind.Meaning}\n", "text/plain", Encoding.UTF8)
+                : new ProblemResult(new Problem(ProblemKind.NotFound, "There is no such kind of problem.")));
         routes.MapOpenApi("/api/{documentName:regex(^(openapi|openapi-3\\.0)$)}.json");
         return routes;
     }

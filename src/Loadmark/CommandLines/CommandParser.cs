@@ -136,5 +136,6 @@ internal sealed class CommandParser
         NearestWord.Find(typed, [.. words]) is { } nearest ? $" Did you mean {nearest}?" : "";
 
     /// <summary>The options of a command, after those of the commands below it.</summary>
-    private static IEnumerable<OptionSpec> OptionsOf(CommandSpec spec) => spec.Commands.SelectMany(static below => OptionsOf(below.Spec)).Concat(spec.EveryOption);
+    private static IEnumerable<OptionSpec> OptionsOf(CommandSpec spec) =>
+        spec.Commands.SelectMany(static below => OptionsOf(below.Spec)).Concat(spec.EveryOption);
 }

@@ -5,9 +5,9 @@ using Loadmark.Questions;
 namespace Loadmark.CommandLines;
 
 /// <summary>
-/// A command, told once but for its name, which stands in the list that it is in: the parser, the near words of a mistyped one, the help and the
-/// table in README are made of this. A command that asks what can be asked over HTTP too takes its name, its question and the shared options from
-/// a <see cref="QuestionSpec"/>.
+/// A command, told once but for its name, which stands in the list that it is in: the parser, the near words of a mistyped one, the help
+/// and the table in README are made of this. A command that asks what can be asked over HTTP too takes its name, its question and the
+/// shared options from a <see cref="QuestionSpec"/>.
 /// </summary>
 internal sealed record CommandSpec
 {
@@ -86,7 +86,8 @@ internal sealed record CommandSpec
             if (Commands.Count > 0 && Run is null)
                 return "COMMAND";
             var places = Forms ?? string.Join(' ', Parameters.Select(static parameter => parameter.Usage));
-            return string.Join(' ', Options.Where(static option => option.IsRequired).Select(static option => option.Usage).Prepend(places)).Trim();
+            return string.Join(' ', Options.Where(static option => option.IsRequired).Select(static option => option.Usage).Prepend(places))
+                .Trim();
         }
     }
 
@@ -95,7 +96,8 @@ internal sealed record CommandSpec
     public string FullUsage(bool withCommon)
     {
         var usage = new StringBuilder(ShortUsage);
-        foreach (var option in Options.Where(option => !option.IsRequired && Forms?.Contains(option.Typed, StringComparison.Ordinal) != true))
+        foreach (var option in Options.Where(
+            option => !option.IsRequired && Forms?.Contains(option.Typed, StringComparison.Ordinal) != true))
             usage.Append(option.With is { } with ? $" [{option.Usage} [{with.Usage}]]" : $" [{option.Usage}]");
         if (withCommon)
             usage.Append(IsOnStore ? $" [{CommonOptions.Data.Usage}]" : "").Append(Json is null ? "" : $" [{CommonOptions.Json.Usage}]");

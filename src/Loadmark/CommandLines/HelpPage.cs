@@ -20,7 +20,8 @@ internal static class HelpPage
         if (isProgram && spec.Run is not null)
             HelpBlocks.WriteEntry(sheet, name, "Open the page, in your browser and for this machine only.");
         foreach (var below in spec.Commands)
-            HelpBlocks.WriteEntry(sheet, $"{(isProgram ? $"{name} " : "")}{below.Name} {below.Spec.ShortUsage}".TrimEnd(), SentenceOf(below.Spec));
+            HelpBlocks.WriteEntry(
+                sheet, $"{(isProgram ? $"{name} " : "")}{below.Name} {below.Spec.ShortUsage}".TrimEnd(), SentenceOf(below.Spec));
         if (spec.Commands.Count > 0)
             sheet.BlankLine();
         foreach (var parameter in spec.Parameters)

@@ -36,7 +36,8 @@ internal sealed class AffectedCommand(CommandInput input)
         {
             if (_session.Find(await library.Cache.NowAsync(stop), tag, kind) is not { } gear)
                 return ExitCode.Unreadable;
-            var ordered = await AffectedInOrder.FindAsync(new AffectedRigs(library.Store, library.Cache), gear, new AffectedOptions(), stop);
+            var ordered =
+                await AffectedInOrder.FindAsync(new AffectedRigs(library.Store, library.Cache), gear, new AffectedOptions(), stop);
             if (input.Json)
                 RigsJson.Write(input.Process.Output, gear, ordered);
             else

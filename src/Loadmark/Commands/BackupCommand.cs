@@ -33,7 +33,8 @@ internal sealed class BackupCommand(CommandInput input)
         [
             new(
                 "FILE",
-                "A backup. It is checked first, and only read. What is kept now is copied to a file beside the database, which the answer names."),
+                "A backup. It is checked first, and only read. What is kept now is copied to a file beside the database, "
+                + "which the answer names."),
         ],
         Needs = "the name of one backup",
         IsOnStore = true,

@@ -78,7 +78,12 @@ internal sealed class BuyCommand(CommandInput input)
     {
         using var talk = new ProgressNotice<BuyProgress>(input.Process, WordsOf);
         var options =
-            new BuyOptions { ReservedLoads = room, Only = only.Count == 0 ? null : only.ToHashSet(StringComparer.Ordinal), Progress = talk };
+            new BuyOptions
+            {
+                ReservedLoads = room,
+                Only = only.Count == 0 ? null : only.ToHashSet(StringComparer.Ordinal),
+                Progress = talk,
+            };
         return SupplyBuyer.Buy(rig, offers, options, interruption);
     }
 

@@ -17,7 +17,10 @@ internal sealed class CheckCommand(CommandInput input)
         Question = QuestionSpecs.Check.Text,
         Parameters =
         [
-            new("RIG", "A rig file, or - for one on standard input. Several give each its verdict and a summary, worst first.") { IsRepeated = true },
+            new("RIG", "A rig file, or - for one on standard input. Several give each its verdict and a summary, worst first.")
+            {
+                IsRepeated = true,
+            },
         ],
         Options = QuestionSpecs.Check.Options,
         Needs = "the path of a rig file, or - for one on standard input",

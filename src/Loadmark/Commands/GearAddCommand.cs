@@ -14,7 +14,8 @@ namespace Loadmark.Commands;
 /// <summary><c>loadmark gear add</c>: puts gear into the library.</summary>
 internal sealed class GearAddCommand(CommandInput input)
 {
-    private static readonly OptionSpec From = new("from", OptionKind.Text, "Add what this rig file has, with --kind only that; - is one on standard input.")
+    private static readonly OptionSpec From = new(
+        "from", OptionKind.Text, "Add what this rig file has, with --kind only that; - is one on standard input.")
     {
         Placeholder = "RIG",
         Needs = "the name of a file",
@@ -34,7 +35,15 @@ internal sealed class GearAddCommand(CommandInput input)
         Question = "adds a load, or with --kind supply a supply with the outlets that its label says; or what a rig has",
         Forms = "TAG \"LABEL\" | --from RIG",
         Parameters = [new("TAG", "The tag that rigs name the piece by."), new("LABEL", "What is printed on it, in quotes.")],
-        Options = [From, QuestionSpecs.Kind with { Text = "load (unless said otherwise), supply or lead." }, Name, Filed, LibraryOptions.Take, LibraryOptions.TakeAll],
+        Options =
+        [
+            From,
+            QuestionSpecs.Kind with { Text = "load (unless said otherwise), supply or lead." },
+            Name,
+            Filed,
+            LibraryOptions.Take,
+            LibraryOptions.TakeAll,
+        ],
         Needs = "a tag and what is printed, or --from with the path of a rig file",
         IsOnStore = true,
         Json = "One object: the piece; with --from, what was taken.",
@@ -69,7 +78,8 @@ internal sealed class GearAddCommand(CommandInput input)
             ];
             var outcome = await library.Editor.AddAsync(piece, words, "typed in", stop);
             if (outcome.State == GearState.TagTaken)
-                return input.Complaints.Unusable($"the library has a {JsonWords.Of(piece.Kind)} with the tag {outcome.Gear!.Content.Tag} already. Nothing was changed. See: loadmark gear show {outcome.Gear.Content.Tag}");
+                return input.Complaints.Unusable($"the library has a {JsonWords.Of(piece.Kind)} with the tag {outcome.Gear!.Content.Tag} "
+                    + $"already. Nothing was changed. See: loadmark gear show {outcome.Gear.Content.Tag}");
             return await new GearReadCommand(input).ShowAsync(library, new LibraryGear(outcome.Gear!), stop);
         });
     }

@@ -82,7 +82,8 @@ internal sealed class GearFileCommand(CommandInput input)
             input.Process.Error.WriteLine(
                 $"loadmark: {unread} pieces were left out: a newer version of the program wrote them, and this one cannot read them.");
         if (isTable && kind is null && now.Gear.Any(static one => one.Kind != GearKind.Load))
-            input.Process.Error.WriteLine("loadmark: a table holds gear of one kind; these are the loads. Use --kind supply and --kind lead for the others, or a file whose name ends in .yaml for all.");
+            input.Process.Error.WriteLine("loadmark: a table holds gear of one kind; these are the loads. "
+                + "Use --kind supply and --kind lead for the others, or a file whose name ends in .yaml for all.");
         if (input.Json)
             ImportJson.WriteExport(input.Process.Output, file, gear.Count);
         else

@@ -13,13 +13,18 @@ namespace Loadmark.Commands;
 /// <summary><c>loadmark gear measure</c>: adds what a meter showed of a load.</summary>
 internal sealed class GearMeasureCommand(CommandInput input)
 {
-    private static readonly OptionSpec Running = new("run", OptionKind.Text, "The running current, such as \"212 mA\".") { Placeholder = "CURRENT" };
-    private static readonly OptionSpec Starting = new("start", OptionKind.Text, "The starting current and for how long, such as \"520 mA for 1.5 s\".")
+    private static readonly OptionSpec Running = new(
+        "run", OptionKind.Text, "The running current, such as \"212 mA\".")
+    { Placeholder = "CURRENT" };
+    private static readonly OptionSpec Starting = new(
+        "start", OptionKind.Text, "The starting current and for how long, such as \"520 mA for 1.5 s\".")
     {
         Placeholder = "CURRENT",
     };
 
-    private static readonly OptionSpec Meter = new("meter", OptionKind.Text, "The accuracy of the meter, such as \"1 % + 2 mA\".") { Placeholder = "ACCURACY" };
+    private static readonly OptionSpec Meter = new(
+        "meter", OptionKind.Text, "The accuracy of the meter, such as \"1 % + 2 mA\".")
+    { Placeholder = "ACCURACY" };
     private static readonly OptionSpec Note = new("note", OptionKind.Text, "What there is to say of the reading.") { Placeholder = "TEXT" };
 
     private readonly LibrarySession _session = new(input);
@@ -43,7 +48,8 @@ internal sealed class GearMeasureCommand(CommandInput input)
         if (input.Words is not [var tag] || !(input.Has(Running) || input.Has(Starting)))
             return input.Refuse();
         var readings = TypedReadings.Read(
-            input.Text(Running), input.Text(Starting), input.Text(Meter), input.Text(Note), input.Process.Time.GetUtcNow(), out var complaint);
+            input.Text(Running), input.Text(Starting), input.Text(Meter), input.Text(Note), input.Process.Time.GetUtcNow(),
+            out var complaint);
         if (readings is null)
             return input.Complaints.Unusable(complaint!);
         return _session.Use(makes: false, async (library, stop) =>
@@ -54,7 +60,8 @@ internal sealed class GearMeasureCommand(CommandInput input)
             foreach (var reading in readings)
                 measured = await library.Editor.MeasureAsync(gear.Id, reading, stop);
             if (measured.Outcome.Gear is not { } after || measured.Outcome.State != GearState.Saved)
-                return input.Complaints.Unusable($"the reading of {gear.Tag} is kept, but its figure could not be changed: somebody else is changing it. Measure again.");
+                return input.Complaints.Unusable($"the reading of {gear.Tag} is kept, but its figure could not be changed: "
+                    + "somebody else is changing it. Measure again.");
             if (input.Json)
                 GearJson.Write(input.Process.Output, after, measured.Figures);
             else

@@ -37,12 +37,16 @@ internal sealed class LibrarySession(CommandInput input)
     /// <summary>The piece of gear that was meant; null when there is none, or there are several, which has been said then.</summary>
     public LibraryGear? Find(GearSnapshot library, string tag, GearKind? kind)
     {
-        List<LibraryGear> found = [.. Enum.GetValues<GearKind>().Where(one => kind is null || one == kind).Select(one => library.Find(one, tag)).OfType<LibraryGear>()];
+        List<LibraryGear> found = [.. Enum.GetValues<GearKind>()
+            .Where(one => kind is null || one == kind)
+            .Select(one => library.Find(one, tag))
+            .OfType<LibraryGear>()];
         if (found.Count == 1)
             return found[0];
         if (found.Count > 1)
         {
-            input.Complaints.Unusable($"there are several of that tag: {string.Join(", ", found.Select(static gear => $"a {JsonWords.Of(gear.Kind)}"))}. Say which with --kind.");
+            input.Complaints.Unusable("there are several of that tag: "
+                + $"{string.Join(", ", found.Select(static gear => $"a {JsonWords.Of(gear.Kind)}"))}. Say which with --kind.");
             return null;
         }
 
@@ -55,7 +59,8 @@ internal sealed class LibrarySession(CommandInput input)
     private async Task<int> UseAsync(string folder, bool makes, Func<OpenLibrary, CancellationToken, Task<int>> run, CancellationToken stop)
     {
         if (!makes && !File.Exists(Path.Combine(folder, Store.FileName)))
-            return input.Complaints.Unusable($"nothing is kept in {TerminalText.Neutral(folder)} yet. Name another folder with --data, or begin with 'loadmark gear add' or 'loadmark rigs import'.");
+            return input.Complaints.Unusable($"nothing is kept in {TerminalText.Neutral(folder)} yet. Name another folder with --data, "
+                + "or begin with 'loadmark gear add' or 'loadmark rigs import'.");
         var (library, trouble) = await OpenLibrary.OpenAsync(folder, input.Process.Time, stop);
         if (library is null)
             return input.Complaints.Unusable(trouble!);

@@ -51,7 +51,8 @@ internal sealed class NetlistCommand(CommandInput input)
 
         var circuit = RigCircuit.Of(WiredRig.Of(rig));
         if (circuit.Parts.IsEmpty)
-            return complaints.Unusable($"{StandardInput.NameOf(path)} has no wiring that can be computed. Have it planned: loadmark plan {path} --write FILE");
+            return complaints.Unusable(
+                $"{StandardInput.NameOf(path)} has no wiring that can be computed. Have it planned: loadmark plan {path} --write FILE");
 
         var deck = RigDeck.Write(circuit, input.Has(QuestionSpecs.Steady));
         if (file is not null)

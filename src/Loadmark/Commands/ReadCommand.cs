@@ -20,7 +20,8 @@ internal sealed class ReadCommand(CommandInput input)
         [
             new(
                 "TEXT",
-                "What is printed, best in quotes; words without quotes are one label. - reads standard input, a label a line. After -- a text may begin with a dash."),
+                "What is printed, best in quotes; words without quotes are one label. - reads standard input, a label a line. "
+                + "After -- a text may begin with a dash."),
         ],
         Needs = "the text of a nameplate, or - to read lines from standard input",
         Json = "One object a line for each text.",

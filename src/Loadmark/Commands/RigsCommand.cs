@@ -134,7 +134,8 @@ internal sealed class RigsCommand(CommandInput input)
     private async Task<StoredRig?> FindAsync(OpenLibrary library, string typed, CancellationToken stop)
     {
         var rigs = await library.Store.Rigs.ListAsync(stop);
-        List<RigSummary> found = [.. rigs.Where(rig => $"{rig.Id}".Equals(typed, StringComparison.OrdinalIgnoreCase) || rig.Name.Equals(typed, StringComparison.OrdinalIgnoreCase))];
+        List<RigSummary> found = [.. rigs.Where(rig => $"{rig.Id}".Equals(typed, StringComparison.OrdinalIgnoreCase)
+            || rig.Name.Equals(typed, StringComparison.OrdinalIgnoreCase))];
         if (found.Count == 1)
             return await library.Store.Rigs.FindAsync(found[0].Id, stop);
         var nearest = NearestWord.Find(typed, rigs.Select(static rig => rig.Name));

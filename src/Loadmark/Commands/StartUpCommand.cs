@@ -35,7 +35,8 @@ internal sealed class StartUpCommand(CommandInput input)
     /// <summary>Reads the rig, computes its first seconds, writes the waveforms where that was asked, and answers.</summary>
     private int Run()
     {
-        if (Sampling.Read(input.Text(QuestionSpecs.Spread), input.Text(QuestionSpecs.Seed), out var unusable) is var sampling && unusable is not null)
+        if (Sampling.Read(input.Text(QuestionSpecs.Spread), input.Text(QuestionSpecs.Seed), out var unusable) is var sampling
+            && unusable is not null)
             return input.Refuse(unusable);
         if (input.Words is not [var path])
             return input.Refuse();

@@ -34,7 +34,8 @@ internal static class QuestionSpecs
     public static OptionSpec Spread { get; } = new(
         "spread",
         OptionKind.Number,
-        "Compute it so many times more with draws, outlet voltages and lead lengths as they may be: what each load gets then, and how likely the rig runs.")
+        "Compute it so many times more with draws, outlet voltages and lead lengths as they may be: what each load gets then, "
+        + "and how likely the rig runs.")
     { Placeholder = "N", Example = "200", With = Seed };
 
     /// <summary>Whether a deck is for the steady state.</summary>
@@ -42,7 +43,9 @@ internal static class QuestionSpecs
         "steady", OptionKind.Flag, "For the steady state; without it for the first seconds after switch-on.")
     { Example = "true" };
 
-    /// <summary>The kind of gear; made when it is asked for, since its words are gone through by reflection, which other commands do without.</summary>
+    /// <summary>
+    /// The kind of gear; made when it is asked for, since its words are gone through by reflection, which other commands do without.
+    /// </summary>
     public static OptionSpec Kind => field ??= new("kind", OptionKind.Text, "Only gear of this kind: load, supply or lead.")
     {
         Placeholder = "KIND",
@@ -72,13 +75,17 @@ internal static class QuestionSpecs
     };
 
     /// <summary>Is a rig fine as wired?</summary>
-    public static QuestionSpec Check { get; } = new("check", "as wired: is it safe, does it run, what is left?") { Options = [AlsoStartUp] };
+    public static QuestionSpec Check { get; } = new(
+        "check", "as wired: is it safe, does it run, what is left?")
+    { Options = [AlsoStartUp] };
 
     /// <summary>How is a rig best wired?</summary>
     public static QuestionSpec Plan { get; } = new("plan", "what should feed what, and why not where it cannot be?") { Options = [Only] };
 
     /// <summary>What is to be bought?</summary>
-    public static QuestionSpec Buy { get; } = new("buy", "which supplies should I buy, from this price list?") { Options = [Room, Only, All] };
+    public static QuestionSpec Buy { get; } = new(
+        "buy", "which supplies should I buy, from this price list?")
+    { Options = [Room, Only, All] };
 
     /// <summary>What is the steady state?</summary>
     public static QuestionSpec Settle { get; } = new("settle", "what voltage does each load really get, through its lead?")

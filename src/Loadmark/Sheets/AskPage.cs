@@ -45,14 +45,24 @@ internal static class AskPage
 
     private static void WriteThing(Sheet sheet, string name, Core.Nameplates.Nameplate? label)
     {
-        var unread = label is { Unread.Length: > 0 } ? $"; not understood: {string.Join(", ", label.Unread.Select(static piece => $"“{piece.Text}”"))}" : "";
-        sheet.PadTo(Indent).PutShortened(name, TextColumn - Indent - 1).PadTo(TextColumn).Wrap($"{label?.Text}{unread}", TextColumn, SheetStyle.Faint).EndLine();
+        var unread = label is { Unread.Length: > 0 }
+            ? $"; not understood: {string.Join(", ", label.Unread.Select(static piece => $"“{piece.Text}”"))}"
+            : "";
+        sheet.PadTo(Indent)
+            .PutShortened(name, TextColumn - Indent - 1)
+            .PadTo(TextColumn)
+            .Wrap($"{label?.Text}{unread}", TextColumn, SheetStyle.Faint)
+            .EndLine();
     }
 
     private static void WritePoint(Sheet sheet, PlugInPoint point)
     {
         var look = LookOf(point.State);
-        sheet.PadTo(Indent).Put($"{(sheet.Unicode ? look.Sign : look.Ascii)} {AskJson.WordOf(point.Aspect)}", look.Style).PadTo(TextColumn).Wrap(point.Working, TextColumn).EndLine();
+        sheet.PadTo(Indent)
+            .Put($"{(sheet.Unicode ? look.Sign : look.Ascii)} {AskJson.WordOf(point.Aspect)}", look.Style)
+            .PadTo(TextColumn)
+            .Wrap(point.Working, TextColumn)
+            .EndLine();
     }
 
     private static (string Sign, string Ascii, Style Style) LookOf(PointState state) => state switch

@@ -25,10 +25,11 @@ internal static class BuyPage
         sheet.Put("BUY  ", SheetStyle.Strong).Wrap(result.Rig.Name, sheet.Column, SheetStyle.Strong).EndLine();
         sheet.PadTo(Indent).Wrap(Verdict(result), Indent).EndLine();
         if (result.ReservedLoads.Count > 0)
-            sheet.PadTo(Indent)
-                .Wrap(
-                    $"Room is kept for {string.Join(", ", result.Rig.Loads.Items.Where(load => result.ReservedLoads.Items.Contains(load.Id)).Select(static load => $"{load.Id} ({load.Label})"))}.",
-                    Indent).EndLine();
+        {
+            var reserved = result.Rig.Loads.Items.Where(load => result.ReservedLoads.Items.Contains(load.Id))
+                .Select(static load => $"{load.Id} ({load.Label})");
+            sheet.PadTo(Indent).Wrap($"Room is kept for {string.Join(", ", reserved)}.", Indent).EndLine();
+        }
 
         if (result.Cheapest is { } cheapest)
         {
@@ -48,9 +49,11 @@ internal static class BuyPage
 
     private static string Verdict(BuyResult result) => result.Status switch
     {
-        BuyStatus.Optimal when result.Cheapest is { Purchases.Count: 0 } => "Nothing need be bought: the supplies there are feed every load.",
+        BuyStatus.Optimal when result.Cheapest is { Purchases.Count: 0 } =>
+            "Nothing need be bought: the supplies there are feed every load.",
         BuyStatus.Optimal => "Every load can be fed, and nothing cheaper on the list can do it: proven, as far as the list tells.",
-        BuyStatus.Feasible => $"Every load can be fed. Whether it can be done for less was not proven in the time{Below(result, "it cannot")}.",
+        BuyStatus.Feasible =>
+            $"Every load can be fed. Whether it can be done for less was not proven in the time{Below(result, "it cannot")}.",
         BuyStatus.Infeasible => "Nothing on the list feeds every load: proven, as far as the list tells.",
         _ => $"Nothing that feeds every load was found in the time{Below(result, "there is nothing")}.",
     };
@@ -74,7 +77,8 @@ internal static class BuyPage
         if (option.Plan.Unfed.Count > 0)
             sheet.PadTo(Indent)
                 .Wrap(
-                    $"A wiring for everything exists but was not found in the time; without a feed here: {string.Join(", ", option.Plan.Unfed)}.",
+                    "A wiring for everything exists but was not found in the time; without a feed here: "
+                    + $"{string.Join(", ", option.Plan.Unfed)}.",
                     Indent,
                     SheetStyle.Orange).EndLine();
         sheet.PadTo(Indent).Wrap(Quality(option.Plan), Indent, SheetStyle.Faint).EndLine();
@@ -100,8 +104,9 @@ internal static class BuyPage
             for (var index = 0; index < result.Front.Count; index++)
                 WriteRow(sheet, index + 1, result.Front[index]);
             sheet.PadTo(Indent).Wrap(
-                "Each is lighter than every cheaper one by 100 g, or has 5 W more to spare; in none can a supply be left out, and none costs more than one and a half times the cheapest. "
-                + "Tight: limits past their headroom. Noise: findings of noise.",
+                "Each is lighter than every cheaper one by 100 g, or has 5 W more to spare; in none can a supply be left out, "
+                + "and none costs more than one and a half times the cheapest. Tight: limits past their headroom. Noise: "
+                + "findings of noise.",
                 Indent, SheetStyle.Faint).EndLine();
         }
 
@@ -144,7 +149,8 @@ internal static class BuyPage
         if (result.NeedLeads.Count > 0)
             sheet.PadTo(Indent)
                 .Wrap(
-                    $"Fed only over reversing, series or parallel leads, of which there may be too few: {string.Join(", ", result.NeedLeads)}.",
+                    "Fed only over reversing, series or parallel leads, of which there may be too few: "
+                    + $"{string.Join(", ", result.NeedLeads)}.",
                     Indent).EndLine();
         if (result.Unsuited.Count == 0 && result.NeedLeads.Count == 0)
             sheet.PadTo(Indent).Wrap("Each load alone could be fed; what they need together was not found.", Indent).EndLine();
@@ -155,7 +161,8 @@ internal static class BuyPage
         if (result.LeftOut.Count == 0)
             return;
         sheet.BlankLine().Line("Left out of the choice", SheetStyle.Faint);
-        foreach (var reason in result.LeftOut.Items.GroupBy(static left => left.Because.Replace(left.Offer.Id, "*", StringComparison.Ordinal), StringComparer.Ordinal))
+        foreach (var reason in result.LeftOut.Items.GroupBy(
+            static left => left.Because.Replace(left.Offer.Id, "*", StringComparison.Ordinal), StringComparer.Ordinal))
         {
             var names = string.Join(", ", reason.Select(static left => left.Offer.Id));
             sheet.PadTo(Indent).Wrap($"{names}: {reason.First().Because}", Indent, SheetStyle.Faint).EndLine();

@@ -41,7 +41,11 @@ internal static class HelpBlocks
         foreach (var severity in SeverityLook.WorstFirst)
         {
             var look = SeverityLook.Of(severity);
-            sheet.PadTo(Indent).Put($"{look.SignOn(sheet)} {look.Word}", look.Style).PadTo(SeverityColumn).Wrap(look.Meaning, SeverityColumn).EndLine();
+            sheet.PadTo(Indent)
+                .Put($"{look.SignOn(sheet)} {look.Word}", look.Style)
+                .PadTo(SeverityColumn)
+                .Wrap(look.Meaning, SeverityColumn)
+                .EndLine();
         }
 
         sheet.BlankLine();

@@ -15,7 +15,9 @@ internal static class ImportPage
         var same = preview.Rows.Count(static row => row.State == ImportState.Same);
         sheet.Put("GEAR  ", SheetStyle.Strong)
             .Wrap(
-                $"{result.Added.Length} added, {result.Changed.Length} changed, {same} the same already, {result.Left.Length} different and left as they are, {preview.Rows.Count(static row => row.State == ImportState.Refused)} refused",
+                $"{result.Added.Length} added, {result.Changed.Length} changed, {same} the same already, "
+                + $"{result.Left.Length} different and left as they are, "
+                + $"{preview.Rows.Count(static row => row.State == ImportState.Refused)} refused",
                 sheet.Column,
                 SheetStyle.Strong).EndLine();
         if (result.Added.Length > 0)
@@ -29,7 +31,8 @@ internal static class ImportPage
         if (result.Overtaken.Length > 0)
             sheet.BlankLine()
                 .Wrap(
-                    $"Not taken, because somebody else changed them in the library meanwhile: {string.Join(", ", result.Overtaken.Select(static row => row.Tag))}. Try again.",
+                    "Not taken, because somebody else changed them in the library meanwhile: "
+                    + $"{string.Join(", ", result.Overtaken.Select(static row => row.Tag))}. Try again.",
                     Indent,
                     SheetStyle.Orange).EndLine();
         WriteRefused(sheet, preview);

@@ -34,7 +34,13 @@ internal static class MeasuredBlock
             var isOutlier = !one.IsStruckOut && draw.LeftOut.Items.Contains(counted++);
             var remark = one.IsStruckOut ? "struck out" : isOutlier ? "left out: too far from the rest" : "";
             var meter = one.Reading.Meter is { } accuracy ? $"meter {accuracy}" : "meter not known";
-            var parts = new[] { $"{one.Reading.Current}{(one.Reading.Duration is { } lasted ? $" for {lasted}" : "")}", meter, one.Reading.Note ?? "", remark };
+            var parts = new[]
+            {
+                $"{one.Reading.Current}{(one.Reading.Duration is { } lasted ? $" for {lasted}" : "")}",
+                meter,
+                one.Reading.Note ?? "",
+                remark,
+            };
             sheet.PadTo(Indent).Put(one.Reading.Taken.UtcDateTime.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), SheetStyle.Faint)
                 .PadTo(TextColumn)
                 .Wrap(

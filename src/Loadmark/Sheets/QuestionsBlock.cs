@@ -37,11 +37,16 @@ internal static class QuestionsBlock
             }
 
             if (question.Answers.Count > MostAnswers)
-                sheet.PadTo(AnswerIndent).Wrap($"and {question.Answers.Count - MostAnswers} answers more, alike", AnswerIndent, SheetStyle.Faint).EndLine();
+                sheet.PadTo(AnswerIndent)
+                    .Wrap($"and {question.Answers.Count - MostAnswers} answers more, alike", AnswerIndent, SheetStyle.Faint)
+                    .EndLine();
         }
 
         if (questions.Count > MostQuestions)
-            sheet.PadTo(Indent).Wrap($"and {questions.Count - MostQuestions} questions more, that could lead to nothing worse: --json has them all", Indent, SheetStyle.Faint).EndLine();
+            sheet.PadTo(Indent).Wrap(
+                $"and {questions.Count - MostQuestions} questions more, that could lead to nothing worse: --json has them all",
+                Indent,
+                SheetStyle.Faint).EndLine();
         sheet.BlankLine();
     }
 }

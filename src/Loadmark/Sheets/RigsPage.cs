@@ -23,7 +23,8 @@ internal static class RigsPage
     /// <summary>Writes that a rig was written to a file.</summary>
     public static void WriteExport(Sheet sheet, string rig, string file, bool isWrittenOut) =>
         sheet.Wrap(
-            $"The rig file of {rig} is written to {file}{(isWrittenOut ? "; what it takes from the gear library is written into it" : "")}.",
+            $"The rig file of {rig} is written to "
+            + $"{file}{(isWrittenOut ? "; what it takes from the gear library is written into it" : "")}.",
             0).EndLine();
 
     /// <summary>Writes which rigs are kept now.</summary>

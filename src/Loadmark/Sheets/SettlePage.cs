@@ -65,7 +65,9 @@ internal static class SettlePage
             new[]
             {
                 dark.Count > 0 ? $"{Phrases.List(dark)} {Phrases.Verb(dark.Count, "does", "do")} not run." : "",
-                low.Count > 0 ? $"{Phrases.List(low)} {Phrases.Verb(low.Count, "gets", "get")} under 0.90 of the lowest printed voltage." : "",
+                low.Count > 0
+                    ? $"{Phrases.List(low)} {Phrases.Verb(low.Count, "gets", "get")} under 0.90 of the lowest printed voltage."
+                    : "",
             }.Where(static text => text.Length > 0));
     }
 

@@ -30,7 +30,8 @@ internal static class SpreadBlock
         if (spread.OpenUpwards.Count > 0)
             Line(
                 sheet,
-                $"The draw of {Core.Checks.Phrases.List([.. spread.OpenUpwards])} is known from below only. All of this is for that least draw, and the worst corner cannot be told: measure it.",
+                $"The draw of {Core.Checks.Phrases.List([.. spread.OpenUpwards])} is known from below only. "
+                + "All of this is for that least draw, and the worst corner cannot be told: measure it.",
                 SheetStyle.Orange);
         if (spread.Uncomputed > 0)
             Line(sheet, $"{spread.Uncomputed} samples could not be computed in full; they count as not running.", SheetStyle.Orange);
@@ -66,7 +67,8 @@ internal static class SpreadBlock
         sheet.BlankLine();
         Line(
             sheet,
-            "Corner: every draw at its highest, every outlet at its lowest voltage, every lead at its longest, all at once, or all the other way round; the worse of the two.",
+            "Corner: every draw at its highest, every outlet at its lowest voltage, every lead at its longest, all at once, "
+            + "or all the other way round; the worse of the two.",
             SheetStyle.Faint);
         foreach (var assumption in spread.Assumptions)
             sheet.PadTo(Indent).Wrap($"{assumption}.", Indent + Indent, SheetStyle.Faint).EndLine();
@@ -78,7 +80,9 @@ internal static class SpreadBlock
         var what = spread.IsStartUp ? "everything comes up and stays up" : "every load runs";
         return spread.Samples == 0
             ? "No sample was computed."
-            : $"In {spread.Runs.Held} of {spread.Samples} samples {what}: {FigureDisplay.Chance(spread.Runs.Share)}. The probability is between {FigureDisplay.Chance(spread.Runs.Low)} and {FigureDisplay.Chance(spread.Runs.High)} (95 % interval of Wilson); seed {spread.Seed}.";
+            : $"In {spread.Runs.Held} of {spread.Samples} samples {what}: {FigureDisplay.Chance(spread.Runs.Share)}. "
+                + $"The probability is between {FigureDisplay.Chance(spread.Runs.Low)} and {FigureDisplay.Chance(spread.Runs.High)} (95 % "
+                + $"interval of Wilson); seed {spread.Seed}.";
     }
 
     private static void Add<TUnit>(

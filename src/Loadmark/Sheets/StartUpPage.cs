@@ -63,7 +63,8 @@ internal static class StartUpPage
         {
             (_, false) => $"The first {FigureDisplay.Computed(started.Duration)} could be computed, no more.",
             (0, _) => $"Everything comes up and stays up; at rest after {FigureDisplay.Computed(started.SettledAfter ?? default)}.",
-            _ => $"In the first {FigureDisplay.Computed(started.Duration)} {Phrases.List(failing)} {Phrases.Verb(failing.Count, "does", "do")} not come up properly.",
+            _ => $"In the first {FigureDisplay.Computed(started.Duration)} {Phrases.List(failing)} "
+                + $"{Phrases.Verb(failing.Count, "does", "do")} not come up properly.",
         };
         SimulationParts.WriteVerdict(sheet, check, text, failing.Count == 0 && started.IsComplete);
     }

@@ -34,7 +34,11 @@ internal sealed class RigFileSource(ProcessContext process, string? data) : IRig
         }
         catch (StorageException fault)
         {
-            return (new RigFileResult(null, [new FileError(StandardInput.NameOf(path), 1, 1, $"it takes gear from the library, which cannot be read. {fault.Message}") { IsOfWhole = true }]), null);
+            return (new RigFileResult(null, [new FileError(
+                StandardInput.NameOf(path),
+                1,
+                1,
+                $"it takes gear from the library, which cannot be read. {fault.Message}") { IsOfWhole = true }]), null);
         }
     }
 

@@ -30,7 +30,9 @@ internal sealed class AcIntoDc : NameplateRule
                     report.Add(
                         this,
                         Phrases.Subjects(load, feed),
-                        $"{feed.OutletNames} gives alternating current; {load.Id} is made for direct current{(load.Rating.Form.IsAssumed ? " (assumed, its label does not say)" : "")}.",
+                        $"{feed.OutletNames} gives alternating current; "
+                        + $"{load.Id} is made for direct "
+                        + $"current{(load.Rating.Form.IsAssumed ? " (assumed, its label does not say)" : "")}.",
                         "a.c. ~ into d.c. ⎓",
                         $"Feed {load.Id} from a d.c. outlet of {load.Rating.Voltage.Value}.");
                 }
@@ -60,9 +62,11 @@ internal sealed class AcIntoDc : NameplateRule
                 this,
                 Severity.Unsure,
                 [.. outlets, .. concerned],
-                $"Whether {Phrases.List(outlets)} {Phrases.Verb(outlets.Count, "gives", "give")} direct or alternating current is not known: the wrong one can destroy {Phrases.List(concerned)}.",
+                $"Whether {Phrases.List(outlets)} {Phrases.Verb(outlets.Count, "gives", "give")} direct or alternating current is not "
+                + $"known: the wrong one can destroy {Phrases.List(concerned)}.",
                 "neither ⎓ nor ~ is printed",
-                "Look for ⎓ or d.c., ~ or a.c. on the label, or measure with a meter on both ranges: an a.c. outlet shows next to nothing on the d.c. range.");
+                "Look for ⎓ or d.c., ~ or a.c. on the label, or measure with a meter on both ranges: "
+                + "an a.c. outlet shows next to nothing on the d.c. range.");
         }
     }
 }

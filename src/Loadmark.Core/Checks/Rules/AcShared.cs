@@ -15,7 +15,8 @@ internal sealed class AcShared : NameplateRule
 
     /// <inheritdoc/>
     public override string Source =>
-        "Kirchhoff's voltage law: rectifiers put the grounds of two loads at different ends of the winding, and the audio screens join them";
+        "Kirchhoff's voltage law: rectifiers put the grounds of two loads at different ends of the winding, "
+        + "and the audio screens join them";
 
     protected override void Judge(NameplateCase subject, Report report)
     {
@@ -34,8 +35,9 @@ internal sealed class AcShared : NameplateRule
         report.Add(
             this,
             Phrases.Subjects(judged.Group, loads),
-            $"{Phrases.List(loads)} take alternating current from one winding, that of {Phrases.List(judged.Group.Names)}{Taken(judged)}, and their audio "
-            + "leads join their grounds. What is inside decides; where their rectifiers differ, the winding is shorted through the screens.",
+            $"{Phrases.List(loads)} take alternating current from one winding, that of {Phrases.List(judged.Group.Names)}{Taken(judged)}, "
+            + "and their audio leads join their grounds. What is inside decides; where their rectifiers differ, "
+            + "the winding is shorted through the screens.",
             $"{loads.Count} a.c. loads with joined grounds > 1 on one winding",
             "Give each an a.c. adaptor, or an isolated a.c. outlet, of its own.");
     }
@@ -49,13 +51,14 @@ internal sealed class AcShared : NameplateRule
             this,
             Severity.Unsure,
             Phrases.Subjects(judged.Group, [.. alternating, .. direct]),
-            $"{Phrases.List(alternating)} takes alternating current and {Phrases.List(direct)} {Phrases.Verb(direct.Count, "takes", "take")} direct current "
-            + $"from outlets of {names} that share a return{Taken(judged)}, and their audio leads join their grounds. If both come from one winding, "
+            $"{Phrases.List(alternating)} takes alternating current and {Phrases.List(direct)} "
+            + $"{Phrases.Verb(direct.Count, "takes", "take")} direct current from outlets of {names} that share a return{Taken(judged)}, "
+            + "and their audio leads join their grounds. If both come from one winding, "
             + "what is inside decides whether it is shorted through the screens.",
             $"1 a.c. load beside {direct.Count} d.c. {Phrases.Verb(direct.Count, "load", "loads")} on one return, grounds joined",
-            "With the supply unplugged from the mains and from everything else, measure from each contact of the a.c. outlet to the return of a d.c. "
-            + "outlet, with the meter's diode range, both ways round: where it never shows a path, the winding is apart; then type "
-            + $"'isolated: true' for the a.c. outlet. Else give {Phrases.List(alternating)} an a.c. adaptor of its own.",
+            "With the supply unplugged from the mains and from everything else, measure from each contact of the a.c. outlet to the return "
+            + "of a d.c. outlet, with the meter's diode range, both ways round: where it never shows a path, the winding is apart; "
+            + $"then type 'isolated: true' for the a.c. outlet. Else give {Phrases.List(alternating)} an a.c. adaptor of its own.",
             [.. alternating]);
     }
 

@@ -16,7 +16,8 @@ internal sealed class DcIntoAc : NameplateRule
 
     /// <inheritdoc/>
     public override string Source =>
-        "IEC 60417-5031 (direct current) and 5032 (alternating current); Faraday's law: a transformer passes no direct current; what else is inside is not known from outside";
+        "IEC 60417-5031 (direct current) and 5032 (alternating current); Faraday's law: a transformer passes no direct current; "
+        + "what else is inside is not known from outside";
 
     protected override void Judge(NameplateCase subject, Report report)
     {
@@ -31,8 +32,9 @@ internal sealed class DcIntoAc : NameplateRule
                     report.Add(
                         this,
                         Phrases.Subjects(load, feed),
-                        $"{feed.OutletNames} gives direct current{(point.Form.IsAssumed ? " (assumed, its label does not say)" : "")}; {load.Id} is made for alternating current. "
-                        + "It depends on what is inside: with a transformer there, direct current overheats it; with rectifiers, some of its voltages are missing and it may not run.",
+                        $"{feed.OutletNames} gives direct current{(point.Form.IsAssumed ? " (assumed, its label does not say)" : "")}; "
+                        + $"{load.Id} is made for alternating current. It depends on what is inside: with a transformer there, "
+                        + "direct current overheats it; with rectifiers, some of its voltages are missing and it may not run.",
                         "d.c. ⎓ into a.c. ~",
                         $"Feed {load.Id} from an a.c. outlet of {load.Rating.Voltage.Value}.");
                 }
@@ -52,9 +54,11 @@ internal sealed class DcIntoAc : NameplateRule
                 this,
                 Severity.Unsure,
                 [.. unknown],
-                $"Whether {Phrases.List(unknown)} {Phrases.Is(unknown.Count)} made for direct or alternating current is not known.{(said.Length > 0 ? said : " Direct current is usual only for ordinary pedals of 9 V.")}",
+                $"Whether {Phrases.List(unknown)} {Phrases.Is(unknown.Count)} made for direct or alternating current is not "
+                + $"known.{(said.Length > 0 ? said : " Direct current is usual only for ordinary pedals of 9 V.")}",
                 "neither ⎓ nor ~ is printed",
-                $"Look for ⎓ or d.c., ~ or a.c. beside the jack{Phrases.Verb(unknown.Count, "", "s")}; where there is neither, ask the maker.");
+                $"Look for ⎓ or d.c., ~ or a.c. beside the jack{Phrases.Verb(unknown.Count, "", "s")}; where there is neither, "
+                + "ask the maker.");
         }
     }
 }

@@ -56,7 +56,8 @@ internal sealed class FigureAssumed : NameplateRule
                 this,
                 Severity.Margin,
                 [.. ids],
-                $"The draw of {Phrases.List(ids)} is not known: taken as {figures.StandIn}{Phrases.Verb(ids.Count, "", " each")}.{string.Concat(loads.Take(3).Select(UnclearFigure))}",
+                $"The draw of {Phrases.List(ids)} is not known: "
+                + $"taken as {figures.StandIn}{Phrases.Verb(ids.Count, "", " each")}.{string.Concat(loads.Take(3).Select(UnclearFigure))}",
                 $"{Phrases.List(kinds)}: {figures}, taken as {figures.StandIn}",
                 $"Read the {Phrases.Verb(ids.Count, "label", "labels")} or measure.");
         }
@@ -92,7 +93,9 @@ internal sealed class FigureAssumed : NameplateRule
                     Severity.Margin,
                     budget.SubjectsAndLoads(),
                     $"The limit of {budget.Holder} is not known; it is enough only if it gives {budget.Text(budget.Start)} or more."
-                    + (PrintsVoltAmps(subject.Rig, budget) ? " Its VA are those of a transformer: of direct current it gives less than they come to." : ""),
+                    + (PrintsVoltAmps(subject.Rig, budget)
+                        ? " Its VA are those of a transformer: of direct current it gives less than they come to."
+                        : ""),
                     budget.Sum(starting: true),
                     $"Read the label of {budget.Holder}, or its supply's.",
                     budget.Subjects);
@@ -129,7 +132,8 @@ internal sealed class FigureAssumed : NameplateRule
                 this,
                 Severity.Margin,
                 [.. ids, .. budget.Subjects],
-                $"What {Phrases.List(ids)} {Phrases.Verb(ids.Count, "takes", "take")} to start is not known: taken as the running draw. If it is the printed one, {budget.Holder} cannot start {Phrases.Verb(ids.Count, "it", "them")}.",
+                $"What {Phrases.List(ids)} {Phrases.Verb(ids.Count, "takes", "take")} to start is not known: taken as the running draw. "
+                + $"If it is the printed one, {budget.Holder} cannot start {Phrases.Verb(ids.Count, "it", "them")}.",
                 $"{budget.Text(most)} > {budget.Text(limit)}",
                 $"Measure what {Phrases.List(ids)} {Phrases.Verb(ids.Count, "takes", "take")} while booting.");
         }
@@ -148,7 +152,8 @@ internal sealed class FigureAssumed : NameplateRule
                 this,
                 Severity.Margin,
                 [.. loads, .. budget.Subjects],
-                $"Nothing tells what {Phrases.List(loads)} {Phrases.Verb(loads.Count, "draws", "draw")}{Consequence(budget, loads.Count)}.{unclear}",
+                $"Nothing tells what {Phrases.List(loads)} "
+                + $"{Phrases.Verb(loads.Count, "draws", "draw")}{Consequence(budget, loads.Count)}.{unclear}",
                 budget.Limit is { } limit && !budget.RunsOver
                     ? $"{budget.Text(limit)} − {budget.Text(budget.Run)} known = {budget.Text(limit - budget.Run)}"
                     : budget.Sum(starting: false),
@@ -162,7 +167,8 @@ internal sealed class FigureAssumed : NameplateRule
             return $", nor what {budget.Holder} can give";
         if (budget.RunsOver)
             return $"; {budget.Holder} is over its limit without {Phrases.Verb(count, "it", "them")}";
-        return $"; {budget.Holder} is enough only if that is no more than {budget.Text(limit - budget.Run)}{Phrases.Verb(count, "", " in all")}";
+        return $"; {budget.Holder} is enough only if that is no more than "
+            + $"{budget.Text(limit - budget.Run)}{Phrases.Verb(count, "", " in all")}";
     }
 
     /// <summary>A piece of the label with a digit in it may be the very figure that is missing.</summary>
@@ -195,7 +201,8 @@ internal sealed class FigureAssumed : NameplateRule
                 this,
                 Severity.Margin,
                 [outlet.Name],
-                $"{outlet.Name} can be set to {settings}, and the wiring does not say which: taken as {FigureDisplay.Printed(outlet.Volts)}.",
+                $"{outlet.Name} can be set to {settings}, and the wiring does not say which: "
+                + $"taken as {FigureDisplay.Printed(outlet.Volts)}.",
                 $"settings {settings}",
                 $"Look at the switch before plugging in, and write 'at: {outlet.Volts?.ToString() ?? "…"}'.");
         }
@@ -225,7 +232,8 @@ internal sealed class FigureAssumed : NameplateRule
                 this,
                 Severity.Margin,
                 [.. names],
-                $"The plug of {Phrases.List(names)} is not known, and {Plug.Common} is usual only for ordinary pedals of 9 V: it may not fit.",
+                $"The plug of {Phrases.List(names)} is not known, and {Plug.Common} is usual only for ordinary pedals of 9 V: "
+                + "it may not fit.",
                 "plug not known",
                 "See that the plug goes in and holds, before the day it is needed.");
         }

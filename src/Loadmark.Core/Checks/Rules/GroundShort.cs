@@ -37,7 +37,9 @@ internal sealed class GroundShort : NameplateRule
             report.Add(
                 this,
                 Phrases.Subjects(group, [.. positive, .. negative]),
-                $"{Phrases.List(positive)} {Phrases.Verb(positive.Count, "has", "have")} the ground on the positive side and {Phrases.Verb(positive.Count, "shares", "share")} the return of {names} with {Phrases.List(negative)}: the audio leads short the supply.",
+                $"{Phrases.List(positive)} {Phrases.Verb(positive.Count, "has", "have")} the ground on the positive side and "
+                + $"{Phrases.Verb(positive.Count, "shares", "share")} the return of {names} with {Phrases.List(negative)}: "
+                + "the audio leads short the supply.",
                 "+ of the supply meets − through the screens of the audio leads",
                 $"Feed {Phrases.List(positive)} from an isolated outlet or a supply of {Phrases.Verb(positive.Count, "its", "their")} own.",
                 [.. positive]);
@@ -50,11 +52,14 @@ internal sealed class GroundShort : NameplateRule
             this,
             Severity.Unsure,
             Phrases.Subjects(group, [.. unknown, .. others]),
-            $"Which side is the ground of {Phrases.List(unknown)} is not known, and {Phrases.Verb(unknown.Count, "it shares", "they share")} the return of {names}{(others.Count > 0 ? $" with {Phrases.List(others)}" : "")}: "
-            + $"old circuits that are centre positive often have positive ground, and then the audio leads short the supply.{said}",
+            $"Which side is the ground of {Phrases.List(unknown)} is not known, "
+            + $"and {Phrases.Verb(unknown.Count, "it shares", "they share")} the return of "
+            + $"{names}{(others.Count > 0 ? $" with {Phrases.List(others)}" : "")}: old circuits that are centre positive often have "
+            + $"positive ground, and then the audio leads short the supply.{said}",
             "ground not known on a shared return",
-            $"With nothing connected, measure between the sleeve of the audio jack and both contacts of the power jack of {Phrases.List(unknown)}: the one with no resistance is the ground. "
-            + $"Then type it as 'ground', or give {Phrases.Verb(unknown.Count, "it", "each")} an isolated outlet.",
+            "With nothing connected, measure between the sleeve of the audio jack and both contacts of the power jack of "
+            + $"{Phrases.List(unknown)}: the one with no resistance is the ground. Then type it as 'ground', "
+            + $"or give {Phrases.Verb(unknown.Count, "it", "each")} an isolated outlet.",
             [.. unknown]);
     }
 }

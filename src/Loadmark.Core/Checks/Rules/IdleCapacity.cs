@@ -58,8 +58,10 @@ internal sealed class IdleCapacity : NameplateRule
             report.Add(
                 this,
                 [outlet.Name, exchange.Outlet.Name, .. Phrases.Ids(outlet.Feeds[0].Loads)],
-                $"{Phrases.List(Phrases.Ids(outlet.Feeds[0].Loads))} {Phrases.Verb(outlet.Feeds[0].Loads.Length, "draws", "draw")} {outlet.Run} from {outlet.Name}, which can give {limit}; {exchange.Outlet.Name} is free and enough.",
-                $"{outlet.Run} ≤ {FigureDisplay.Percent(1 - rig.Rig.HeadroomInForce)} × {exchange.Limit} = {exchange.Limit * (1 - rig.Rig.HeadroomInForce)}; {exchange.Limit} < {limit}",
+                $"{Phrases.List(Phrases.Ids(outlet.Feeds[0].Loads))} {Phrases.Verb(outlet.Feeds[0].Loads.Length, "draws", "draw")} "
+                + $"{outlet.Run} from {outlet.Name}, which can give {limit}; {exchange.Outlet.Name} is free and enough.",
+                $"{outlet.Run} ≤ {FigureDisplay.Percent(1 - rig.Rig.HeadroomInForce)} × {exchange.Limit} = "
+                + $"{exchange.Limit * (1 - rig.Rig.HeadroomInForce)}; {exchange.Limit} < {limit}",
                 $"Move to {exchange.Outlet.Name}, and {outlet.Name} is free for something larger.");
         }
     }

@@ -78,11 +78,13 @@ internal sealed class LeadShortOfPlugs : NameplateRule
         report.Add(
             this,
             Subjects(feed),
-            $"{feed.OutletNames} feeds {Phrases.List(Phrases.Ids(feed.Loads))} over {name}, which has {plugs} {Phrases.Verb(plugs, "plug", "plugs")} for loads.",
+            $"{feed.OutletNames} feeds {Phrases.List(Phrases.Ids(feed.Loads))} over {name}, "
+            + $"which has {plugs} {Phrases.Verb(plugs, "plug", "plugs")} for loads.",
             $"{feed.Loads.Length} loads > {plugs} {Phrases.Verb(plugs, "plug", "plugs")}",
             feed.Joined == Joint.None
                 ? $"Use a daisy chain with {feed.Loads.Length} plugs or more."
-                : $"Use a lead that joins the outlets and has {feed.Loads.Length} plugs or more, or feed {Phrases.List(Phrases.Ids(feed.Loads.Skip(plugs)))} from elsewhere.",
+                : $"Use a lead that joins the outlets and has {feed.Loads.Length} plugs or more, "
+                    + $"or feed {Phrases.List(Phrases.Ids(feed.Loads.Skip(plugs)))} from elsewhere.",
             WhereOf(feed));
     }
 
@@ -112,10 +114,11 @@ internal sealed class LeadShortOfPlugs : NameplateRule
         };
         if (!fits)
         {
+            var need = feed.Outlets.Length == 1 ? "alone needs" : $"in {feed.Joined.ToString().ToLowerInvariant()} need";
             report.Add(
                 this,
                 Subjects(feed),
-                $"{Phrases.Verb(feed.Outlets.Length, $"{feed.OutletNames} alone needs", $"{feed.OutletNames} in {feed.Joined.ToString().ToLowerInvariant()} need")} {wanted}; {lead.Id} is a {TypeText(lead.Type)}.",
+                $"{feed.OutletNames} {need} {wanted}; {lead.Id} is a {TypeText(lead.Type)}.",
                 $"{TypeText(lead.Type)} ≠ {wanted}",
                 $"Use {wanted}.",
                 WhereOf(feed));

@@ -83,7 +83,8 @@ internal sealed class MainsMismatch : NameplateRule
                 this,
                 harms ? Severity.Unsure : Severity.Margin,
                 [id],
-                $"{id} takes {string.Join(" or ", choices)}, and how its selector is set is not given: {(harms ? "set too low, it is destroyed" : "set too high, it does not run")}.",
+                $"{id} takes {string.Join(" or ", choices)}, and how its selector is set is not given: "
+                + $"{(harms ? "set too low, it is destroyed" : "set too high, it does not run")}.",
                 $"{string.Join(" or ", choices)}; here {mains.Volts}",
                 $"Set it to {choices.First(choice => IsOver(choice, mains.Volts) is null)} before plugging in.");
         }
@@ -127,7 +128,8 @@ internal sealed class MainsMismatch : NameplateRule
             report.CannotTell(
                 this,
                 [id],
-                $"{id} is printed for {hertz} and the mains here is {here}: less flux in a transformer, and most supplies bear it; its maker knows.");
+                $"{id} is printed for {hertz} and the mains here is {here}: less flux in a transformer, and most supplies bear it; "
+                + "its maker knows.");
             return;
         }
 
@@ -146,13 +148,18 @@ internal sealed class MainsMismatch : NameplateRule
                 $"{working}: {Math.Round(flux / made, 2)} times",
                 $"Use a supply that is printed for {here}.");
         else
+        {
+            var why = printed.High > printed.Low * OneNominal
+                ? "a supply for such a range switches and bears it"
+                : "at this voltage a transformer's core bears it";
             report.Add(
                 this,
                 Severity.Margin,
                 [id],
-                $"{id} is printed for {hertz} and the mains here is {here}; {(printed.High > printed.Low * OneNominal ? "a supply for such a range switches and bears it" : "at this voltage a transformer's core bears it")}.",
+                $"{id} is printed for {hertz} and the mains here is {here}; {why}.",
                 working,
                 "Feel after half an hour whether it stays merely warm.");
+        }
     }
 
     /// <summary>

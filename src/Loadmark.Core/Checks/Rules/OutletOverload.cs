@@ -29,7 +29,8 @@ internal sealed class OutletOverload : LimitRule
             this,
             Severity.Margin,
             budget.SubjectsAndLoads(),
-            $"{budget.Holder} do not share equally: one of them may have to give all {budget.Text(asked)}, and the smallest can give {budget.Text(least)}.",
+            $"{budget.Holder} do not share equally: one of them may have to give all {budget.Text(asked)}, "
+            + $"and the smallest can give {budget.Text(least)}.",
             $"{budget.Text(least)} < {budget.Text(asked)} ≤ {string.Join(" + ", limits.Select(budget.Text))} = {budget.Text(sum)}",
             $"To be sure, use one outlet that gives {budget.Text(asked)} alone, or outlets that their maker allows in parallel.",
             budget.Subjects);

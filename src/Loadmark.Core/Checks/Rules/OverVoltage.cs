@@ -47,7 +47,8 @@ internal sealed class OverVoltage : NameplateRule
             report.Add(
                 this,
                 Phrases.Subjects(load, feed),
-                $"{load.Id} gets {(isNominal ? feed.VoltsText : volts.ToString())} from {feed.OutletNames}{(isNominal ? "" : " until it draws its current")}; it is made for {printed}.",
+                $"{load.Id} gets {(isNominal ? feed.VoltsText : volts.ToString())} from "
+                + $"{feed.OutletNames}{(isNominal ? "" : " until it draws its current")}; it is made for {printed}.",
                 $"{volts} > 1.10 × {most} = {most * (1 + VoltageBand.Allowed)}",
                 setting.Text ?? VoltageAdvice.Outlet(load));
         }
@@ -70,7 +71,8 @@ internal sealed class OverVoltage : NameplateRule
                 [.. unknown],
                 $"The voltage of {Phrases.List(unknown)} is not known: a load fed more than it is made for can be destroyed.",
                 "voltage not known",
-                $"Read the {Phrases.Verb(unknown.Count, "label", "labels")} before plugging in: volts, d.c. or a.c., polarity. Where nothing is printed, ask the maker; trying is no test.");
+                $"Read the {Phrases.Verb(unknown.Count, "label", "labels")} before plugging in: volts, d.c. or a.c., polarity. "
+                + "Where nothing is printed, ask the maker; trying is no test.");
         }
     }
 
@@ -85,7 +87,8 @@ internal sealed class OverVoltage : NameplateRule
                 this,
                 Severity.Unsure,
                 Phrases.Subjects(feed),
-                $"The voltage of {feed.OutletNames} is not known, so whether it suits {Phrases.List(Phrases.Ids(feed.Loads))} cannot be told.",
+                $"The voltage of {feed.OutletNames} is not known, so whether it suits {Phrases.List(Phrases.Ids(feed.Loads))} cannot "
+                + "be told.",
                 point.Unloaded is { } open ? $"{open} with nothing connected; its voltage under load not known" : "voltage not known",
                 "Read its label, and measure it with a meter before plugging in: first on the a.c. range, then on d.c.");
         }

@@ -41,7 +41,8 @@ internal sealed class ParallelUnequal : NameplateRule
                     this,
                     Severity.Unsure,
                     Phrases.Subjects(feed),
-                    $"A voltage of {feed.OutletNames} is not known, so whether they are equal cannot be told: the higher one drives current into the other.",
+                    $"A voltage of {feed.OutletNames} is not known, so whether they are equal cannot be told: "
+                    + "the higher one drives current into the other.",
                     "voltage not known",
                     "Measure each with a meter before joining them.");
             }
@@ -51,7 +52,8 @@ internal sealed class ParallelUnequal : NameplateRule
                     this,
                     Severity.Unsure,
                     Phrases.Subjects(feed),
-                    $"{feed.OutletNames} can be set to several voltages, and the wiring does not say to which: set differently, one drives current into the other.",
+                    $"{feed.OutletNames} can be set to several voltages, and the wiring does not say to which: set differently, "
+                    + "one drives current into the other.",
                     "settings not given",
                     "Look at both switches before joining them, and write 'at'.");
             }
@@ -61,7 +63,8 @@ internal sealed class ParallelUnequal : NameplateRule
                     this,
                     Severity.Unsure,
                     Phrases.Subjects(feed),
-                    $"The kind of current or the polarity of {feed.OutletNames} is not known: joined the wrong way round, one shorts the other.",
+                    $"The kind of current or the polarity of {feed.OutletNames} is not known: joined the wrong way round, "
+                    + "one shorts the other.",
                     "not known whether they are alike",
                     "Look at the labels, or measure each with a meter before joining them.");
             }
@@ -82,7 +85,8 @@ internal sealed class ParallelUnequal : NameplateRule
                 return $"{first.Name} and {other.Name}: d.c. joined to a.c.";
             if (other.Rating.Polarity.IsKnown && first.Rating.Polarity.IsKnown && other.Rating.Polarity.Value != first.Rating.Polarity.Value
                 && first.Rating.Form.Value == SupplyForm.Direct)
-                return $"{first.Name} {PolarityText.Of(first.Rating.Polarity.Value)} ≠ {other.Name} {PolarityText.Of(other.Rating.Polarity.Value)}";
+                return $"{first.Name} {PolarityText.Of(first.Rating.Polarity.Value)} ≠ {other.Name} "
+                    + $"{PolarityText.Of(other.Rating.Polarity.Value)}";
         }
 
         return first.Rating.Form is { IsKnown: true, Value: SupplyForm.Alternating } ? "two a.c. outlets: their phase is not known" : null;

@@ -29,7 +29,8 @@ internal sealed class PlugLoose : NameplateRule
                 report.Add(
                     this,
                     Phrases.Subjects(load, feed),
-                    $"The plug of {(feed.Lead?.Plug is null ? feed.OutletNames : $"the lead {feed.Lead.Id}")} ({plug}) sits loose on the pin of {load.Id} ({jack}): it may lose contact when the board is moved.",
+                    $"The plug of {(feed.Lead?.Plug is null ? feed.OutletNames : $"the lead {feed.Lead.Id}")} ({plug}) sits loose on the "
+                    + $"pin of {load.Id} ({jack}): it may lose contact when the board is moved.",
                     "bore 2.5 mm > pin 2.1 mm",
                     $"Use a lead that ends in {jack.Value}, and list it under 'leads' with its plug.");
             }

@@ -29,9 +29,11 @@ internal sealed class PlugMismatch : NameplateRule
                 report.Add(
                     this,
                     Phrases.Subjects(load, feed),
-                    $"{(feed.Lead?.Plug is null ? feed.OutletNames : $"The lead {feed.Lead.Id}")} ends in a plug of {plug}; {load.Id} takes {jack}.",
+                    $"{(feed.Lead?.Plug is null ? feed.OutletNames : $"The lead {feed.Lead.Id}")} ends in a plug of {plug}; "
+                    + $"{load.Id} takes {jack}.",
                     $"{plug.Value} ≠ {jack.Value}",
-                    $"Use a lead or adaptor that ends in {jack.Value}, see that it keeps the polarity, and list it under 'leads' with its plug.");
+                    $"Use a lead or adaptor that ends in {jack.Value}, see that it keeps the polarity, "
+                    + "and list it under 'leads' with its plug.");
             }
         }
     }

@@ -26,7 +26,9 @@ internal sealed class ReturnNotItsOwn : NameplateRule
             report.Add(
                 this,
                 Phrases.Subjects(group, [.. own, .. others]),
-                $"{Phrases.List(own)} {Phrases.Verb(own.Count, "wants a return of its own and shares", "want returns of their own and share")} that of {Phrases.List(group.Names)}"
+                $"{Phrases.List(own)} "
+                + $"{Phrases.Verb(own.Count, "wants a return of its own and shares", "want returns of their own and share")} that of "
+                + $"{Phrases.List(group.Names)}"
                 + (others.Count > 0 ? $" with {Phrases.List(others)}." : "."),
                 $"{group.Loads.Count} loads on one return",
                 $"Give {Phrases.List(own)} an isolated outlet{Phrases.Verb(own.Count, "", " each")}.",

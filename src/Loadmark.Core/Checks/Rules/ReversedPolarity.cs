@@ -61,7 +61,8 @@ internal sealed class ReversedPolarity : NameplateRule
         report.Add(
             this,
             Phrases.Subjects(load, feed),
-            $"{load.Id} is {Text(wanted)}; {feed.OutletNames} is {Text(feed.Outlets[0].Rating.Polarity)}{(feed.Reverses ? $" and the lead {feed.Lead!.Id} reverses it" : "")}.",
+            $"{load.Id} is {Text(wanted)}; {feed.OutletNames} is "
+            + $"{Text(feed.Outlets[0].Rating.Polarity)}{(feed.Reverses ? $" and the lead {feed.Lead!.Id} reverses it" : "")}.",
             $"{PolarityText.Of(feed.PolarityAtPlug)} at the plug ≠ {PolarityText.Of(wanted.Value)}",
             feed.Reverses ? $"Use a lead that does not reverse, for {load.Id} alone." : $"Use a reversing lead, for {load.Id} alone.");
     }
@@ -77,9 +78,12 @@ internal sealed class ReversedPolarity : NameplateRule
             this,
             Severity.Unsure,
             [.. loads],
-            $"The polarity of {Phrases.List(loads)} is not known.{(said.Length > 0 ? said : " Centre negative is usual only for ordinary pedals of 9 V.")} Fed the wrong way round, {Phrases.Verb(loads.Count, "it", "they")} can be destroyed.",
+            $"The polarity of {Phrases.List(loads)} is not "
+            + $"known.{(said.Length > 0 ? said : " Centre negative is usual only for ordinary pedals of 9 V.")} Fed the wrong way round, "
+            + $"{Phrases.Verb(loads.Count, "it", "they")} can be destroyed.",
             "polarity not known",
-            $"Look for the drawing of the plug beside the jack{Phrases.Verb(loads.Count, "", "s")} and type it as 'polarity'; where there is none, ask the maker.");
+            $"Look for the drawing of the plug beside the jack{Phrases.Verb(loads.Count, "", "s")} and type it as 'polarity'; "
+            + "where there is none, ask the maker.");
     }
 
     private void TellOutlets(List<string> outlets, List<string> concerned, Report report)
@@ -93,7 +97,8 @@ internal sealed class ReversedPolarity : NameplateRule
             [.. outlets, .. concerned],
             $"The polarity of {Phrases.List(outlets)} is not known: the other way round it can destroy {Phrases.List(concerned)}.",
             "polarity not known",
-            $"Look for the drawing of the plug on the label, or measure: red probe inside the plug, black outside; a reading with a minus sign is centre negative. Then type it as 'polarity'.");
+            "Look for the drawing of the plug on the label, or measure: red probe inside the plug, black outside; "
+            + "a reading with a minus sign is centre negative. Then type it as 'polarity'.");
     }
 
     private void JudgeSeries(WiredFeed feed, Report report)
@@ -108,8 +113,10 @@ internal sealed class ReversedPolarity : NameplateRule
             report.Add(
                 this,
                 Phrases.Subjects(feed),
-                $"{feed.OutletNames} are joined in series, but {first.Name} is {Text(first.Rating.Polarity)} and {other.Name} is {Text(other.Rating.Polarity)}: their voltages subtract instead of adding.",
-                $"{first.Name} {PolarityText.Of(first.Rating.Polarity.Value)} ≠ {other.Name} {PolarityText.Of(other.Rating.Polarity.Value)}",
+                $"{feed.OutletNames} are joined in series, but {first.Name} is {Text(first.Rating.Polarity)} and {other.Name} is "
+                + $"{Text(other.Rating.Polarity)}: their voltages subtract instead of adding.",
+                $"{first.Name} {PolarityText.Of(first.Rating.Polarity.Value)} ≠ {other.Name} "
+                + $"{PolarityText.Of(other.Rating.Polarity.Value)}",
                 "Join only outlets of the same polarity.");
             return;
         }

@@ -42,7 +42,8 @@ internal sealed class SeriesShort : NameplateRule
                     this,
                     Severity.Margin,
                     Phrases.Subjects(feed),
-                    $"{feed.OutletNames} are joined in series and alternating: whether their voltages add or cancel depends on their phase, which is not known.",
+                    $"{feed.OutletNames} are joined in series and alternating: whether their voltages add or cancel depends on their "
+                    + "phase, which is not known.",
                     "phase not known",
                     "Measure the pair before plugging in, and exchange the contacts of one where they cancel.");
             }
@@ -54,10 +55,12 @@ internal sealed class SeriesShort : NameplateRule
                     this,
                     Phrases.Subjects(feed),
                     IsAssumed(feed)
-                        ? $"{feed.OutletNames} are joined in series, and nothing says that they are isolated: where they share the return of {shared}, one of them is shorted."
+                        ? $"{feed.OutletNames} are joined in series, and nothing says that they are isolated: "
+                            + $"where they share the return of {shared}, one of them is shorted."
                         : $"{feed.OutletNames} are joined in series but share the return of {shared}: one of them is shorted.",
                     "output of one outlet joined to its own return",
-                    "Join only outlets that each have a return of their own (isolated): with the supply unplugged, nothing conducts between either contact of the one and either contact of the other.");
+                    "Join only outlets that each have a return of their own (isolated): with the supply unplugged, "
+                    + "nothing conducts between either contact of the one and either contact of the other.");
             }
             else
             {
@@ -80,7 +83,8 @@ internal sealed class SeriesShort : NameplateRule
             report.Add(
                 this,
                 Phrases.Subjects(feed),
-                $"{feed.OutletNames} are joined in series, and the returns of {Phrases.List(busy)} carry other loads: the audio leads join those returns and short an outlet.",
+                $"{feed.OutletNames} are joined in series, and the returns of {Phrases.List(busy)} carry other loads: "
+                + "the audio leads join those returns and short an outlet.",
                 "two returns at different voltages joined over audio grounds",
                 "Leave the outlets of a series pair to its own loads.");
         }
@@ -90,9 +94,11 @@ internal sealed class SeriesShort : NameplateRule
                 this,
                 Severity.Unsure,
                 Phrases.Subjects(feed),
-                $"The return of {busy[0]} carries other loads too: safe only if the series lead takes the load's 0 V from {busy[0]}, else the audio leads short an outlet.",
+                $"The return of {busy[0]} carries other loads too: safe only if the series lead takes the load's 0 V from {busy[0]}, "
+                + "else the audio leads short an outlet.",
                 "which outlet gives the 0 V is not known",
-                $"Measure before plugging in: the 0 V contact at the load's end must be joined to that of {busy[0]}. Better, leave the outlets of a series pair to its own loads.");
+                $"Measure before plugging in: the 0 V contact at the load's end must be joined to that of {busy[0]}. Better, "
+                + "leave the outlets of a series pair to its own loads.");
         }
     }
 

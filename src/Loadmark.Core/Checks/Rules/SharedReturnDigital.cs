@@ -11,7 +11,8 @@ internal sealed class SharedReturnDigital : NameplateRule
 
     /// <inheritdoc/>
     public override string Source =>
-        "common-impedance coupling: the digital load's current pulses drop a voltage in the shared return (V = I·R); that it is heard is common practice, no source";
+        "common-impedance coupling: the digital load's current pulses drop a voltage in the shared return (V = I·R); "
+        + "that it is heard is common practice, no source";
 
     protected override void Judge(NameplateCase subject, Report report)
     {
@@ -36,8 +37,11 @@ internal sealed class SharedReturnDigital : NameplateRule
                     this,
                     Phrases.Subjects(group, [.. digital, .. other]),
                     other.Count > 0
-                        ? $"{Phrases.List(digital)} {Phrases.Is(digital.Count)} digital and {Phrases.Verb(digital.Count, "shares", "share")} the return of {Phrases.List(group.Names)} with {Phrases.List(other)}: a whine may come through."
-                        : $"{Phrases.List(digital)} are digital and share the return of {Phrases.List(group.Names)}: each may be heard in the others.",
+                        ? $"{Phrases.List(digital)} {Phrases.Is(digital.Count)} digital and "
+                            + $"{Phrases.Verb(digital.Count, "shares", "share")} the return of {Phrases.List(group.Names)} with "
+                            + $"{Phrases.List(other)}: a whine may come through."
+                        : $"{Phrases.List(digital)} are digital and share the return of {Phrases.List(group.Names)}: "
+                            + "each may be heard in the others.",
                     $"{group.Loads.Count} loads on one return",
                     $"Give {Phrases.List(digital)} an isolated outlet {Phrases.Verb(digital.Count, "of its own", "each")}.",
                     [.. digital]);
@@ -47,7 +51,8 @@ internal sealed class SharedReturnDigital : NameplateRule
                 report.CannotTell(
                     this,
                     [.. unknown],
-                    $"Whether {Phrases.List(unknown)} {Phrases.Is(unknown.Count)} digital is not given ('kind'): taken as analog on a shared return.");
+                    $"Whether {Phrases.List(unknown)} {Phrases.Is(unknown.Count)} digital is not given ('kind'): "
+                    + "taken as analog on a shared return.");
         }
     }
 }

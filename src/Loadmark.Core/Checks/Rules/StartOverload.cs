@@ -49,7 +49,8 @@ internal sealed class StartOverload : NameplateRule
                 this,
                 Severity.Margin,
                 budget.SubjectsAndLoads(),
-                $"{budget.Holder} bears {budget.Text(surge)} for a moment; how long is not given, and its {Phrases.Verb(budget.Parts.Count, "load asks", "loads ask")} for {budget.Text(budget.Start)} while starting.",
+                $"{budget.Holder} bears {budget.Text(surge)} for a moment; how long is not given, "
+                + $"and its {Phrases.Verb(budget.Parts.Count, "load asks", "loads ask")} for {budget.Text(budget.Start)} while starting.",
                 $"{budget.Text(limit)} < {budget.Sum(starting: true)} ≤ {budget.Text(surge)}",
                 "Look it up, or try it with a meter on the outlet.",
                 budget.Subjects);
@@ -97,7 +98,8 @@ internal sealed class StartOverload : NameplateRule
                 this,
                 Severity.Margin,
                 [.. budget.Subjects, .. unknown],
-                $"How long {Phrases.List(unknown)} {Phrases.Verb(unknown.Count, "takes", "take")} to start is not given; {budget.Holder} bears {budget.Text(surge)} for {bears}.",
+                $"How long {Phrases.List(unknown)} {Phrases.Verb(unknown.Count, "takes", "take")} to start is not given; "
+                + $"{budget.Holder} bears {budget.Text(surge)} for {bears}.",
                 $"after {bears}: up to {budget.Text(atMost)} > {budget.Text(limit)}",
                 $"Measure how long {Phrases.List(unknown)} {Phrases.Verb(unknown.Count, "takes", "take")}.",
                 [.. unknown]);
@@ -107,7 +109,8 @@ internal sealed class StartOverload : NameplateRule
     private void Add(Budget budget, decimal limit, string surge, string working, Report report) => report.Add(
         this,
         budget.SubjectsAndLoads(),
-        $"{budget.Holder} must give {budget.Text(budget.Start)} while its {Phrases.Verb(budget.Parts.Count, "load starts", "loads start")} and can give {budget.Text(limit)}{surge}.",
+        $"{budget.Holder} must give {budget.Text(budget.Start)} while its {Phrases.Verb(budget.Parts.Count, "load starts", "loads start")} "
+        + $"and can give {budget.Text(limit)}{surge}.",
         working,
         budget.Relief(limit, usable: 1, starting: true),
         budget.Subjects);
@@ -126,7 +129,8 @@ internal sealed class StartOverload : NameplateRule
             report.CannotTell(
                 this,
                 [.. missing],
-                $"The starting draw of {Phrases.List(missing)} is not given: taken as the running draw, though digital loads often take far more while they boot.");
+                $"The starting draw of {Phrases.List(missing)} is not given: taken as the running draw, "
+                + "though digital loads often take far more while they boot.");
         }
     }
 }

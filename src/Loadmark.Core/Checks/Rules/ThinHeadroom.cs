@@ -25,7 +25,9 @@ internal sealed class ThinHeadroom : NameplateRule
             report.Add(
                 this,
                 budget.SubjectsAndLoads(),
-                $"{budget.Holder} carries {budget.Text(budget.Run)} of {budget.Text(limit)}: {(Budget.IsOver(limit, budget.Run) ? $"less than {FigureDisplay.Percent(rig.Rig.HeadroomInForce)}" : "nothing")} stays free.",
+                $"{budget.Holder} carries {budget.Text(budget.Run)} of {budget.Text(limit)}: "
+                + $"{(Budget.IsOver(limit, budget.Run) ? $"less than {FigureDisplay.Percent(rig.Rig.HeadroomInForce)}" : "nothing")} "
+                + "stays free.",
                 $"{budget.Sum(starting: false)} > {FigureDisplay.Percent(usable)} × {budget.Text(limit)} = {budget.Text(usable * limit)}",
                 budget.Relief(limit, usable, starting: false),
                 budget.Subjects);

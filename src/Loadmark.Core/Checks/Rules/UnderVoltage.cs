@@ -36,7 +36,8 @@ internal sealed class UnderVoltage : NameplateRule
                 report.Add(
                     this,
                     Phrases.Subjects(load, feed),
-                    $"{load.Id} gets {(point.Volts is null ? $"{volts} at the most" : feed.VoltsText)} from {feed.OutletNames}; it is made for {printed}."
+                    $"{load.Id} gets {(point.Volts is null ? $"{volts} at the most" : feed.VoltsText)} from {feed.OutletNames}; "
+                    + $"it is made for {printed}."
                     + (mayRun ? " An analog load would run on that, a digital one will not; which it is, is not given ('kind')." : ""),
                     isAnalog
                         ? $"{volts} < 0.50 × {least} = {least * VoltageBand.Starved}"

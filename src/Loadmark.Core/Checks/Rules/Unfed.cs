@@ -65,7 +65,9 @@ internal sealed class Unfed : NameplateRule
     {
         if (!rig.IsInUse(supply.Id))
             return;
-        List<string> behind = [.. supply.Feeds.SelectMany(static feed => feed.Outlets).Select(static outlet => outlet.Rating.Supply.Id).Distinct(StringComparer.Ordinal)];
+        List<string> behind = [.. supply.Feeds.SelectMany(static feed => feed.Outlets)
+            .Select(static outlet => outlet.Rating.Supply.Id)
+            .Distinct(StringComparer.Ordinal)];
         var why = behind switch
         {
             [] => "by nothing, so its outlets give nothing",

@@ -66,10 +66,12 @@ internal sealed class Unregulated : NameplateRule
         report.Add(
             this,
             [.. feed.Outlets.Select(static outlet => outlet.Name), .. ids],
-            $"{supply.Supply.Id} {(supply.Regulated is false ? "is not regulated" : "looks like a plain transformer adaptor")}: {feed.OutletNames} {Phrases.Verb(feed.Outlets.Length, "", "together ")}may stand at {open} "
-            + $"while little is drawn, and {Phrases.List(ids)} {Phrases.Is(ids.Count)} made for less.",
+            $"{supply.Supply.Id} {(supply.Regulated is false ? "is not regulated" : "looks like a plain transformer adaptor")}: "
+            + $"{feed.OutletNames} {Phrases.Verb(feed.Outlets.Length, "", "together ")}may stand at {open} while little is drawn, "
+            + $"and {Phrases.List(ids)} {Phrases.Is(ids.Count)} made for less.",
             Working(feed, open),
-            "Measure it with nothing connected, and again with the loads running; type the first as 'no_load', or 'regulated: true' where the two are alike.");
+            "Measure it with nothing connected, and again with the loads running; type the first as 'no_load', "
+            + "or 'regulated: true' where the two are alike.");
         return true;
     }
 

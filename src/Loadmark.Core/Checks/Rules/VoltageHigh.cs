@@ -31,7 +31,8 @@ internal sealed class VoltageHigh : NameplateRule
                 report.Add(
                     this,
                     Phrases.Subjects(load, feed),
-                    $"{load.Id} gets {volts} from {feed.OutletNames}{(isUnloaded ? " until it draws its current" : "")}, a little over what it is made for: {printed}.",
+                    $"{load.Id} gets {volts} from {feed.OutletNames}{(isUnloaded ? " until it draws its current" : "")}, "
+                    + $"a little over what it is made for: {printed}.",
                     $"1.05 × {most} = {most * (1 + VoltageBand.Fine)} < {volts} ≤ 1.10 × {most} = {most * (1 + VoltageBand.Allowed)}",
                     $"Most loads bear it; ask the maker of {load.Id}, or use an outlet of {most}.");
             }

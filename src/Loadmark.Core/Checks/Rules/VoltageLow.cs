@@ -33,11 +33,13 @@ internal sealed class VoltageLow : NameplateRule
                     this,
                     Phrases.Subjects(load, feed),
                     isStarved
-                        ? $"{load.Id} gets {text} from {feed.OutletNames}; it is made for {printed}. An analog load runs on that, with less headroom in its sound."
+                        ? $"{load.Id} gets {text} from {feed.OutletNames}; it is made for {printed}. An analog load runs on that, "
+                            + "with less headroom in its sound."
                         : $"{load.Id} gets {text} from {feed.OutletNames}, a little under what it is made for: {printed}.",
                     isStarved
                         ? $"0.50 × {least} = {least * VoltageBand.Starved} ≤ {volts} < 0.90 × {least} = {least * (1 - VoltageBand.Allowed)}"
-                        : $"0.90 × {least} = {least * (1 - VoltageBand.Allowed)} ≤ {volts} < 0.95 × {least} = {least * (1 - VoltageBand.Fine)}",
+                        : $"0.90 × {least} = {least * (1 - VoltageBand.Allowed)} ≤ {volts} < 0.95 × {least} = "
+                            + $"{least * (1 - VoltageBand.Fine)}",
                     isStarved
                         ? $"For its full headroom use an outlet of {least}."
                         : $"It may clip early or restart; use an outlet of {least}.");

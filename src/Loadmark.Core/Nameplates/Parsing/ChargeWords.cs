@@ -73,8 +73,8 @@ internal static class ChargeWords
         Span<char> lower = stackalloc char[Math.Min(word.Length, Longest)];
         if (word.Length > Longest || word.ToLowerInvariant(lower) != word.Length)
             return false;
-        return lower is "bank" or "powerbank" or "battery" or "batteries" or "batterie" or "batería" or "bateria" or "akku" or "accu" or "accumulator"
-                or "mah" or "wh" or "lipo" or "lithium" or "li-ion" or "バッテリー" or "電池"
+        return lower is "bank" or "powerbank" or "battery" or "batteries" or "batterie" or "batería" or "bateria" or "akku" or "accu"
+            or "accumulator" or "mah" or "wh" or "lipo" or "lithium" or "li-ion" or "バッテリー" or "電池"
             || (char.IsAsciiDigit(lower[0]) && (lower.EndsWith("mah") || lower.EndsWith("wh")));
     }
 
@@ -82,7 +82,10 @@ internal static class ChargeWords
         ["no", "without", "nor", "nicht", "kein", "keine", "ohne", "sans", "pas", "sin", "senza", "non", "sem", "geen", "zonder"];
 
     private static readonly string[] Others =
-        ["charger", "chargers", "eliminator", "replacement", "replacer", "substitute", "saver", "clip", "snap", "connector", "operated", "powered", "ladegerät", "chargeur", "cargador"];
+        [
+            "charger", "chargers", "eliminator", "replacement", "replacer", "substitute", "saver", "clip", "snap", "connector", "operated",
+            "powered", "ladegerät", "chargeur", "cargador",
+        ];
 
     private const int Longest = 16;
 

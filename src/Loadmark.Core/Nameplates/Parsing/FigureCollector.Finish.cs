@@ -111,7 +111,9 @@ internal sealed partial class FigureCollector
     {
         foreach (var group in _groups)
         {
-            var doubts = (group.Volts is { Doubtful: true } ? 1 : 0) + (group.Amps is { Doubtful: true } ? 1 : 0) + (group.Watts is { Doubtful: true } ? 1 : 0);
+            var doubts = (group.Volts is { Doubtful: true } ? 1 : 0)
+                + (group.Amps is { Doubtful: true } ? 1 : 0)
+                + (group.Watts is { Doubtful: true } ? 1 : 0);
             if (doubts == 0)
                 continue;
             if (doubts == 1 && group is { Volts: { } volts, Amps: { } amps, Watts: { } watts }
@@ -170,7 +172,16 @@ internal sealed partial class FigureCollector
     {
         for (var i = Math.Min(_groups.Count, MostCompared) - 1; i >= 0; i--)
         {
-            if (_groups[i] is not { Volts: { } volts, Amps: null, AmpsDisputed: false, Watts: null, WattsDisputed: false, VoltAmps: null, Hertz: null })
+            if (_groups[i] is not
+                {
+                    Volts: { } volts,
+                    Amps: null,
+                    AmpsDisputed: false,
+                    Watts: null,
+                    WattsDisputed: false,
+                    VoltAmps: null,
+                    Hertz: null,
+                })
                 continue;
             for (var j = 0; j < _groups.Count && j < MostCompared; j++)
             {

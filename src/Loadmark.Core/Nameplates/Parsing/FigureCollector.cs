@@ -195,7 +195,16 @@ internal sealed partial class FigureCollector
             return -1;
         for (var i = _open; i < _groups.Count; i++)
         {
-            if (_groups[i] is not { Volts: not null, Amps: null, AmpsDisputed: false, Watts: null, WattsDisputed: false, VoltAmps: null, Hertz: null })
+            if (_groups[i] is not
+                {
+                    Volts: not null,
+                    Amps: null,
+                    AmpsDisputed: false,
+                    Watts: null,
+                    WattsDisputed: false,
+                    VoltAmps: null,
+                    Hertz: null,
+                })
                 return -1;
         }
 

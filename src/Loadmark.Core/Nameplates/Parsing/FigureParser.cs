@@ -110,7 +110,12 @@ internal static class FigureParser
             i++;
         if (i + 1 >= tokens.Length || tokens[i + 1].Sign != Sign.Number
             || tokens[i].Sign is not (Sign.Dash or Sign.Dots or Sign.Tilde or Sign.To or Sign.And))
-            return new PrintedFigure(low, low, Between(first, tokens[i - 1])) { Other = first.Other == 0m ? 0m : first.Other * factor, Doubtful = first.Doubtful, IsApparent = isApparent };
+            return new PrintedFigure(low, low, Between(first, tokens[i - 1]))
+            {
+                Other = first.Other == 0m ? 0m : first.Other * factor,
+                Doubtful = first.Doubtful,
+                IsApparent = isApparent,
+            };
 
         i++;
         unit = UnitAfter(tokens, i);

@@ -40,7 +40,8 @@ internal static class Folding
     {
         // Full-width forms are ASCII moved up as one block.
         >= '\uFF01' and <= '\uFF5E' => (char)(character - 0xFEE0),
-        '\u00AD' or (>= '\u2010' and <= '\u2015') or '\u2212' or '\u2043' or '\uFE58' or '\uFE63' or '\u2500' or '\u2501' or '\u30FC' or '\u2E3A' or '\u2E3B' => '-',
+        '\u00AD' or (>= '\u2010' and <= '\u2015') or '\u2212' or '\u2043' or '\uFE58' or '\uFE63' or '\u2500' or '\u2501' or '\u30FC'
+            or '\u2E3A' or '\u2E3B' => '-',
         '\u223F' or '\u23E6' or '\u301C' or '\u223C' or '\u02DC' or '\u2053' or '\u223D' or '\u223E' or '\u3030' => '~',
         '\u2550' or '\u2A75' or '\u2A76' or '\uFE66' or '\u3013' or '\u2E40' or '\u30A0' or '\uA4FF' => '=',
         '\u00D7' or '\u2715' or '\u2716' or '\u2A2F' or '\u22C5' or '\u2217' => '*',

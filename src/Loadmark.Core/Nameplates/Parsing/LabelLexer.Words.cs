@@ -19,7 +19,8 @@ internal ref partial struct LabelLexer
         var sign = beforeDigit && !inRunAfterNumber ? SideOf(word) : LabelWords.SignOf(word);
         if (inRunAfterNumber || beforeDigit)
         {
-            if (sign is Sign.Direct or Sign.Alternating or Sign.Qualifier or Sign.Input or Sign.Output or Sign.Mains or Sign.Quiet or Sign.Each or Sign.Total
+            if (sign is Sign.Direct or Sign.Alternating or Sign.Qualifier or Sign.Input or Sign.Output or Sign.Mains or Sign.Quiet
+                or Sign.Each or Sign.Total
                 || (sign is Sign.Times or Sign.To or Sign.Or && inRunAfterNumber) || (sign is Sign.Times && IsTrailingTimes(start, end)))
             {
                 Add(sign, start, end);
@@ -172,7 +173,8 @@ internal ref partial struct LabelLexer
         }
 
         var sign = SideOf(_lower[start..end]);
-        if (sign is Sign.Direct or Sign.Alternating or Sign.Qualifier or Sign.Quiet or Sign.Input or Sign.Output or Sign.Times or Sign.To or Sign.Or or Sign.Each or Sign.Total)
+        if (sign is Sign.Direct or Sign.Alternating or Sign.Qualifier or Sign.Quiet or Sign.Input or Sign.Output or Sign.Times or Sign.To
+            or Sign.Or or Sign.Each or Sign.Total)
         {
             Add(sign, start, end);
             return true;
@@ -266,7 +268,8 @@ internal ref partial struct LabelLexer
         if (At(i + 1) == '/')
             return LowerAt(i) is 'i' or 'o' && LowerAt(i + 2) == 'p';
         return At(i + 1) == ' ' && LowerAt(i) is 'd' or 'a' && LowerAt(i + 2) == 'c'
-            && (Previous == Sign.Volt || (NextVisible(i + 3) is >= '0' and <= '9' && Previous is Sign.NewLine or Sign.Colon or Sign.Input or Sign.Output or Sign.Quiet));
+            && (Previous == Sign.Volt || (NextVisible(i + 3) is >= '0' and <= '9'
+                && Previous is Sign.NewLine or Sign.Colon or Sign.Input or Sign.Output or Sign.Quiet));
     }
 
     /// <summary>"min in het midden", "min aan de kern": minus, not minimum.</summary>

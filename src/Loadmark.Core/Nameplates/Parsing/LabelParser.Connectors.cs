@@ -57,7 +57,8 @@ internal ref partial struct LabelParser
         }
 
         var before = phrase.From > 0 ? _tokens[phrase.From - 1].Sign : Sign.NewLine;
-        var apart = before is Sign.NewLine or Sign.Comma or Sign.Semicolon or Sign.Colon or Sign.Open or Sign.Slash or Sign.Positive or Sign.Negative or Sign.Sleeve or Sign.Centre;
+        var apart = before is Sign.NewLine or Sign.Comma or Sign.Semicolon or Sign.Colon or Sign.Open or Sign.Slash or Sign.Positive
+            or Sign.Negative or Sign.Sleeve or Sign.Centre;
         return apart || (dash.Spaced && !contact.Spaced);
     }
 
@@ -85,7 +86,8 @@ internal ref partial struct LabelParser
     private static void Consider(char sign, ref bool jack, ref bool coaxial)
     {
         jack |= sign == Sign.Jack;
-        coaxial |= sign is Sign.Connector or Sign.Pin or Sign.Barrel or Sign.Centre or Sign.Drawing or PhraseKind.ContactSign or PhraseKind.SignContact;
+        coaxial |= sign is Sign.Connector or Sign.Pin or Sign.Barrel or Sign.Centre or Sign.Drawing or PhraseKind.ContactSign
+            or PhraseKind.SignContact;
     }
 
     private void AddPlug(Span<Token> tokens, params scoped ReadOnlySpan<Plug> plugs)

@@ -94,7 +94,11 @@ internal ref partial struct LabelParser
             before -= 2;
         else
             before = phrase.From - 1;
-        for (var words = 0; words < Reach && before >= 0 && _tokens[before].Sign is Sign.Point or Sign.Colon or Sign.Quiet or Sign.Output or Sign.Filler or Sign.Qualifier; words++)
+        for (var words = 0;
+            words < Reach
+            && before >= 0
+            && _tokens[before].Sign is Sign.Point or Sign.Colon or Sign.Quiet or Sign.Output or Sign.Filler or Sign.Qualifier;
+            words++)
         {
             drawn |= _tokens[before].Sign == Sign.Quiet && IsDraw(before);
             before--;

@@ -51,7 +51,10 @@ internal ref partial struct LabelParser
     /// <summary>Whether a voltage follows a word for a side before the next such word does.</summary>
     private readonly bool HasVoltsAhead(int index)
     {
-        for (var i = index + 1; i < _phrases.Length && _phrases[i].Kind is not (PhraseKind.Side or Sign.Arrow or PhraseKind.OutletIds or PhraseKind.OutletCount); i++)
+        for (var i = index + 1;
+            i < _phrases.Length
+            && _phrases[i].Kind is not (PhraseKind.Side or Sign.Arrow or PhraseKind.OutletIds or PhraseKind.OutletCount);
+            i++)
         {
             if (_phrases[i].Kind == PhraseKind.Volts)
                 return true;

@@ -22,14 +22,17 @@ internal ref partial struct LabelParser
         var lastOnly = outlets.Count > 1 && _polarity.IsEmpty && outlets.TrueForAll(group => group == last || group.Polarity.IsEmpty);
         if (lastOnly && last.Polarity.Positive)
             _polarity.Add(negative: true, positive: true, last.Polarity.Place);
-        else if (lastOnly || outlets.TrueForAll(group => (group.Polarity.Negative, group.Polarity.Positive) == (last.Polarity.Negative, last.Polarity.Positive)))
+        else if (lastOnly
+            || outlets.TrueForAll(
+                group => (group.Polarity.Negative, group.Polarity.Positive) == (last.Polarity.Negative, last.Polarity.Positive)))
             LiftPolarity(outlets);
 
-        if (outlets.TrueForAll(group => (group.Isolation.Isolated, group.Isolation.Common) == (last.Isolation.Isolated, last.Isolation.Common)))
+        if (outlets.TrueForAll(
+            group => (group.Isolation.Isolated, group.Isolation.Common) == (last.Isolation.Isolated, last.Isolation.Common)))
             LiftIsolation(outlets);
 
-        // What the label says anyway needs no saying of some; but where some are direct and some alternating, each that says so goes on saying
-        // it, since without it the direct ones alone would seem to speak for all.
+        // What the label says anyway needs no saying of some; but where some are direct and some alternating, each that says so goes on
+        // saying it, since without it the direct ones alone would seem to speak for all.
         var areMixed = outlets.Exists(static group => group.Forms is { Direct: true, Alternating: false })
             && outlets.Exists(static group => group.Forms is { Alternating: true, Direct: false });
         foreach (var group in outlets)

@@ -167,7 +167,8 @@ internal ref partial struct LabelParser
         for (var i = 0; i < outlets.Count; i++)
         {
             var group = outlets[i];
-            printed.Add(new PrintedOutlets(group.Ids, group.Count, derived.Modes(figures[i], group.Forms.IsEmpty ? _forms.Field : group.Forms.Field), group.Place)
+            printed.Add(new PrintedOutlets(
+                group.Ids, group.Count, derived.Modes(figures[i], group.Forms.IsEmpty ? _forms.Field : group.Forms.Field), group.Place)
             {
                 Form = group.Forms.Field,
                 Polarity = group.Polarity.Field,

@@ -6,28 +6,29 @@ internal static partial class LabelWords
     /// <summary>What a word is; <see cref="Sign.Word"/> when it means nothing here.</summary>
     public static char SignOf(ReadOnlySpan<char> word) => word switch
     {
-        "dc" or "vdc" or "直流" or "直流電源" or "gleichstrom" or "gleichspannung" or "continu" or "continua" or "contínua" or "continuo" or "gelijkstroom"
-            or "gelijkspanning" or "постоянный" => Sign.Direct,
+        "dc" or "vdc" or "直流" or "直流電源" or "gleichstrom" or "gleichspannung" or "continu" or "continua" or "contínua" or "continuo"
+            or "gelijkstroom" or "gelijkspanning" or "постоянный" => Sign.Direct,
         "ac" or "vac" or "交流" or "交流電源" or "wechselstrom" or "wechselspannung" or "alternatif" or "alterna" or "alternata" or "alternada"
             or "wisselstroom" or "wisselspanning" or "переменный" => Sign.Alternating,
         "to" or "thru" or "through" or "bis" => Sign.To,
         "and" or "und" or "et" => Sign.And,
         "or" or "oder" or "ou" => Sign.Or,
         "x" or "by" => Sign.Times,
-        "centre" or "center" or "ctr" or "cent" or "cntr" or "centr" or "inner" or "inside" or "tip" or "core" or "centra" or "mitte" or "innen"
-            or "centro" or "centrale" or "central" or "centrum" or "midden" or "kern" or "mittelkontakt" or "innenkontakt" or "mittelstift"
-            or "interno" or "センター" or "センタ" or "中心" => Sign.Centre,
+        "centre" or "center" or "ctr" or "cent" or "cntr" or "centr" or "inner" or "inside" or "tip" or "core" or "centra" or "mitte"
+            or "innen" or "centro" or "centrale" or "central" or "centrum" or "midden" or "kern" or "mittelkontakt" or "innenkontakt"
+            or "mittelstift" or "interno" or "センター" or "センタ" or "中心" => Sign.Centre,
         "pin" => Sign.Pin,
-        "sleeve" or "outer" or "outside" or "ring" or "shell" or "shield" or "aussen" or "außen" or "extérieur" or "exterior" or "esterno" or "buiten"
-            or "スリーブ" => Sign.Sleeve,
+        "sleeve" or "outer" or "outside" or "ring" or "shell" or "shield" or "aussen" or "außen" or "extérieur" or "exterior" or "esterno"
+            or "buiten" or "スリーブ" => Sign.Sleeve,
         "barrel" => Sign.Barrel,
         "positive" or "pos" or "plus" or "positiv" or "pluspol" or "positif" or "positivo" or "positief" or "プラス" or "正極" => Sign.Positive,
-        "negative" or "neg" or "minus" or "negativ" or "minuspol" or "négatif" or "negatif" or "négative" or "negativo" or "negatief" or "マイナス"
-            or "負極" => Sign.Negative,
-        "plug" or "connector" or "conn" or "coaxial" or "coax" or "socket" or "mini" or "mono" or "miniature" or "receptacle" or "hollow" => Sign.Connector,
+        "negative" or "neg" or "minus" or "negativ" or "minuspol" or "négatif" or "negatif" or "négative" or "negativo" or "negatief"
+            or "マイナス" or "負極" => Sign.Negative,
+        "plug" or "connector" or "conn" or "coaxial" or "coax" or "socket" or "mini" or "mono" or "miniature" or "receptacle" or "hollow" =>
+            Sign.Connector,
         "jack" or "minijack" or "phone" => Sign.Jack,
-        "input" or "inputs" or "vin" or "eingang" or "primary" or "prim" or "pri" or "entree" or "entrée" or "entrada" or "ingresso" or "ingang" or "输入"
-            or "輸入" or "入力" or "charge" or "charging" or "вход" => Sign.Input,
+        "input" or "inputs" or "vin" or "eingang" or "primary" or "prim" or "pri" or "entree" or "entrée" or "entrada" or "ingresso"
+            or "ingang" or "输入" or "輸入" or "入力" or "charge" or "charging" or "вход" => Sign.Input,
         "mains" or "netz" or "secteur" => Sign.Mains,
         "max" or "maximum" or "min" or "minimum" or "typ" or "typical" or "typically" or "nom" or "nominal" => Sign.Qualifier,
         "rated" or "rating" or "ratings" or "approx" or "approximately" or "about" or "ca" or "circa" or "up"
@@ -35,27 +36,32 @@ internal static partial class LabelWords
             or "consumption" or "draw" or "draws" or "frequency" or "freq" or "polarity" or "requirement" or "requirements" or "requires"
             or "size" or "load" or "rms" or "contact" or "conductor" or "courant" or "corriente" or "corrente" or "stroom" or "spanning"
             or "定格" or "電源" or "電圧" or "電流" or "消費電流" or "ток" => Sign.Quiet,
-        "each" or "every" or "jeweils" or "je" or "cadauna" or "cada" or "chaque" or "chacun" or "chacune" or "ciascuna" or "ciascuno" or "各" => Sign.Each,
+        "each" or "every" or "jeweils" or "je" or "cadauna" or "cada" or "chaque" or "chacun" or "chacune" or "ciascuna" or "ciascuno"
+            or "各" => Sign.Each,
         "id" or "od" => Sign.Diameter,
         "not" or "never" or "except" or "dont" or "cannot" or "avoid" or "nicht" => Sign.Not,
         "inrush" or "surge" or "peak" => Sign.Aside,
         "total" or "totals" or "sum" or "summe" or "combined" or "altogether" or "gesamt" or "insgesamt" or "totale" or "合計" => Sign.Total,
-        "regulated" or "stabilised" or "stabilized" or "geregelt" or "stabilisiert" or "stabilisé" or "régulé" or "regulado" or "estabilizado"
-            or "stabilizzato" or "gestabiliseerd" or "smps" or "switchmode" or "switch-mode" or "switching" or "schaltnetzteil" => Sign.Regulated,
+        "regulated" or "stabilised" or "stabilized" or "geregelt" or "stabilisiert" or "stabilisé" or "régulé" or "regulado"
+            or "estabilizado" or "stabilizzato" or "gestabiliseerd" or "smps" or "switchmode" or "switch-mode" or "switching"
+            or "schaltnetzteil" => Sign.Regulated,
         "unregulated" or "unstabilised" or "unstabilized" or "nonregulated" or "ungeregelt" => Sign.Unregulated,
-        "isolated" or "isoliert" or "isolé" or "isolée" or "isolées" or "isolés" or "aislado" or "aisladas" or "aislados" or "isolato" or "isolate"
-            or "isolati" or "isolado" or "isoladas" or "geïsoleerd" or "絶縁" => Sign.Isolated,
+        "isolated" or "isoliert" or "isolé" or "isolée" or "isolées" or "isolés" or "aislado" or "aisladas" or "aislados" or "isolato"
+            or "isolate" or "isolati" or "isolado" or "isoladas" or "geïsoleerd" or "絶縁" => Sign.Isolated,
         "common" or "shared" or "gemeinsame" or "gemeinsamer" or "commune" or "común" or "comune" => Sign.Common,
         "return" or "returns" => Sign.Return,
-        "ground" or "gnd" or "earth" or "chassis" or "masse" or "massa" or "tierra" or "terra" or "aarde" or "erde" or "アース" or "接地" => Sign.Ground,
+        "ground" or "gnd" or "earth" or "chassis" or "masse" or "massa" or "tierra" or "terra" or "aarde" or "erde" or "アース" or "接地" =>
+            Sign.Ground,
         "non" or "un" => Sign.Un,
         "linear" => Sign.Linear,
-        "from" or "is" or "per" or "the" or "of" or "only" or "with" or "a" or "an" or "al" or "au" or "im" or "het" or "der" or "die" or "das" => Sign.Filler,
+        "from" or "is" or "per" or "the" or "of" or "only" or "with" or "a" or "an" or "al" or "au" or "im" or "het" or "der" or "die"
+            or "das" => Sign.Filler,
         "at" => Sign.At,
         "between" => Sign.Between,
         "adaptor" or "adapter" or "adaptors" or "adapters" or "charger" or "converter" or "psu" or "supply" or "supplies" => Sign.Adaptor,
-        "model" or "mod" or "modell" or "serial" or "series" or "sn" or "pn" or "part" or "item" or "art" or "ref" or "cat" or "no" or "nr" or "sku" or "lot"
-            or "batch" or "rev" or "ver" or "version" or "class" or "level" or "date" or "pat" or "patent" or "mfg" or "page" or "tel" or "fax" or "ic" => Sign.Name,
+        "model" or "mod" or "modell" or "serial" or "series" or "sn" or "pn" or "part" or "item" or "art" or "ref" or "cat" or "no" or "nr"
+            or "sku" or "lot" or "batch" or "rev" or "ver" or "version" or "class" or "level" or "date" or "pat" or "patent" or "mfg"
+            or "page" or "tel" or "fax" or "ic" => Sign.Name,
         "fuse" or "fused" => Sign.Fuse,
         "led" or "leds" or "on" or "off" or "standby" or "idle" or "bypass" or "bypassed" or "engaged" or "operating" or "active" or "sleep"
             or "quiescent" => Sign.State,
@@ -76,8 +82,9 @@ internal static partial class LabelWords
     public static LabelTopics TopicOf(ReadOnlySpan<char> word) => word switch
     {
         "form" or "rectified" or "unrectified" or "pulsed" or "pulsating" or "unsmoothed" or "waveform" => LabelTopics.Form,
-        "polarity" or "polarité" or "polarität" or "polung" or "polaridad" or "polarità" or "polaridade" or "polariteit" or "極性" or "reversed" or "reversible"
-            or "inverted" or "centre" or "center" or "ctr" or "tip" or "sleeve" or "centro" or "mittelkontakt" or "センター" or "negtive" or "postive" or "possitive" => LabelTopics.Polarity,
+        "polarity" or "polarité" or "polarität" or "polung" or "polaridad" or "polarità" or "polaridade" or "polariteit" or "極性"
+            or "reversed" or "reversible" or "inverted" or "centre" or "center" or "ctr" or "tip" or "sleeve" or "centro" or "mittelkontakt"
+            or "センター" or "negtive" or "postive" or "possitive" => LabelTopics.Polarity,
         "grounded" or "grounding" or "earthed" => LabelTopics.Ground,
         "usb" or "xlr" or "din" or "molex" or "proprietary" or "kettle" or "locking" or "lemo" or "powercon" => LabelTopics.Plug,
         "regulation" => LabelTopics.Regulation,

@@ -68,14 +68,16 @@ internal ref partial struct OutletMarks
     private readonly bool IsAfterTimes(int i)
     {
         if (SignAt(i - 1) != Sign.Times
-            || SignAt(i + 1) is Sign.Times or Sign.Millimetre or Sign.Volt or Sign.Ampere or Sign.Watt or Sign.Inch or Sign.Dash or Sign.Identifier)
+            || SignAt(i + 1) is Sign.Times or Sign.Millimetre or Sign.Volt or Sign.Ampere or Sign.Watt or Sign.Inch or Sign.Dash
+                or Sign.Identifier)
             return false;
         if (SignAt(i - 2) == Sign.Output)
             return IsFigureAt(SignAt(i + 1) is Sign.Colon or Sign.Direct or Sign.Close ? i + 2 : i + 1, out var unit)
                 ? unit == Sign.Volt
                 : SignAt(i + 1) is not (Sign.Number or Sign.Identifier);
         return Sign.IsUnit(SignAt(i - 2))
-            || SignAt(i - 2) is Sign.Direct or Sign.Alternating or Sign.Equal or Sign.Tilde or Sign.Close or Sign.Comma or Sign.Open or Sign.Each;
+            || SignAt(i - 2) is Sign.Direct or Sign.Alternating or Sign.Equal or Sign.Tilde or Sign.Close or Sign.Comma or Sign.Open
+                or Sign.Each;
     }
 
     /// <summary>"5 outs daisy chain": plugs of one lead, and no outlets.</summary>
@@ -88,7 +90,8 @@ internal ref partial struct OutletMarks
         {
             if (_tokens[j].Sign == Sign.Output)
                 return !IsOfChain(j + 1) && (LabelWords.IsPlural(Lower(j)) || (number == 1 && j == i + 1));
-            if (_tokens[j].Sign is not (Sign.Word or Sign.Quiet or Sign.Isolated or Sign.Regulated or Sign.Direct or Sign.Alternating or Sign.Filler or Sign.Dash))
+            if (_tokens[j].Sign is not (Sign.Word or Sign.Quiet or Sign.Isolated or Sign.Regulated or Sign.Direct or Sign.Alternating
+                or Sign.Filler or Sign.Dash))
                 return false;
         }
 

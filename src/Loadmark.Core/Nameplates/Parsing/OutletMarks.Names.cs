@@ -71,8 +71,8 @@ internal ref partial struct OutletMarks
     /// <summary>A word for what a plug goes into, which numbers may name: "slots 1-4 9 V", "port 5 12 V".</summary>
     private readonly bool IsHolder(int i) =>
         SignAt(i) is Sign.Word or Sign.Connector or Sign.Jack
-            && Lower(i) is "slot" or "slots" or "port" or "ports" or "channel" or "channels"
-        or "socket" or "sockets" or "jack" or "jacks" or "buchse" or "buchsen" or "anschluss" or "anschlüsse" or "prise" or "prises" or "toma" or "tomas" or "presa" or "prese";
+            && Lower(i) is "slot" or "slots" or "port" or "ports" or "channel" or "channels" or "socket" or "sockets" or "jack" or "jacks"
+                or "buchse" or "buchsen" or "anschluss" or "anschlüsse" or "prise" or "prises" or "toma" or "tomas" or "presa" or "prese";
 
     /// <summary>"A: 9 V … B: 12 V": letters that count on from A, each with a colon and a voltage.</summary>
     private readonly bool IsLettered(int i)

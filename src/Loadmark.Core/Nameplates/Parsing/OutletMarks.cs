@@ -97,7 +97,8 @@ internal ref partial struct OutletMarks
         for (var i = 2; i + 1 < _tokens.Length; i++)
         {
             if (_tokens[i].Sign == Sign.Number && _tokens[i].Value == next && IsBoundary(i)
-                && (_tokens[i + 1].Sign == Sign.Colon || (_tokens[i + 1].Sign is Sign.Dash or Sign.Tilde or Sign.Dots && SignAt(i + 3) == Sign.Colon)))
+                && (_tokens[i + 1].Sign == Sign.Colon
+                    || (_tokens[i + 1].Sign is Sign.Dash or Sign.Tilde or Sign.Dots && SignAt(i + 3) == Sign.Colon)))
                 return true;
         }
 
@@ -107,7 +108,8 @@ internal ref partial struct OutletMarks
     /// <summary>Whether a number at <paramref name="i"/> begins something of its own.</summary>
     private readonly bool IsBoundary(int i) =>
         SignAt(i - 1) is not (Sign.Number or Sign.Ids or Sign.Count or Sign.Dash or Sign.Times or Sign.To or Sign.Input or Sign.Mains
-        or Sign.Name or Sign.Dots or Sign.Tilde or Sign.Fuse or Sign.Centre or Sign.Diameter or Sign.At or Sign.Between or Sign.Or or Sign.Qualifier);
+            or Sign.Name or Sign.Dots or Sign.Tilde or Sign.Fuse or Sign.Centre or Sign.Diameter or Sign.At or Sign.Between
+            or Sign.Or or Sign.Qualifier);
 
     private readonly bool IsId(int i) =>
         SignAt(i) == Sign.Number && _tokens[i].Length <= 2 && _tokens[i].Value >= 1m && _tokens[i].Value <= HighestId
@@ -153,7 +155,8 @@ internal ref partial struct OutletMarks
         for (var count = 1; count < MostIds; count++)
         {
             var joiner = SignAt(end);
-            if (joiner is not (Sign.Dash or Sign.Tilde or Sign.Dots or Sign.To or Sign.Slash or Sign.Comma or Sign.And or Sign.Or or Sign.Plus))
+            if (joiner is not (Sign.Dash or Sign.Tilde or Sign.Dots or Sign.To or Sign.Slash or Sign.Comma or Sign.And or Sign.Or
+                or Sign.Plus))
                 break;
             var next = SkipHash(end + 1);
             if (!(letters ? IsLetter(next) : IsId(next)) || IdOf(next) <= last || (!letters && IsFigureAt(next, out _)))
@@ -240,7 +243,8 @@ internal ref partial struct OutletMarks
                 return IsFigureAt(i, out var unit) && unit == Sign.Volt;
             if (SignAt(i) == Sign.Output && isTold)
                 return true;
-            if (SignAt(i) is not (Sign.Direct or Sign.Alternating or Sign.Open or Sign.NewLine or Sign.Equal or Sign.Tilde or Sign.Isolated or Sign.Each or Sign.Point) || i >= _tokens.Length)
+            if (SignAt(i) is not (Sign.Direct or Sign.Alternating or Sign.Open or Sign.NewLine or Sign.Equal or Sign.Tilde or Sign.Isolated
+                or Sign.Each or Sign.Point) || i >= _tokens.Length)
                 return false;
         }
 

@@ -199,7 +199,8 @@ internal ref partial struct PhraseGrammar
         {
             Take(Sign.Millimetre);
             if (TakeAny([Sign.Slash, Sign.Dash]) && Take(Sign.Number)
-                && (Take(Sign.Millimetre) || Current is '\0' or Sign.NewLine or Sign.Semicolon or Sign.Connector or Sign.Jack or Sign.Pin or Sign.Barrel))
+                && (Take(Sign.Millimetre)
+                    || Current is '\0' or Sign.NewLine or Sign.Semicolon or Sign.Connector or Sign.Jack or Sign.Pin or Sign.Barrel))
                 return true;
         }
 

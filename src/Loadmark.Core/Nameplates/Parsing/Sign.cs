@@ -143,6 +143,6 @@ internal static class Sign
     public static bool IsUnit(char sign) => sign is Volt or Ampere or Watt or Hertz or Millimetre;
 
     /// <summary>Whether an unread piece may run over it: punctuation and words without meaning of their own.</summary>
-    public static bool IsPlain(char sign) => sign is Dash or Dots or Slash or Comma or Semicolon or NewLine or Colon
-        or Plus or Open or Close or Point or Tilde or Equal or Quiet or Diameter or At or Filler or Qualifier or And or Or or To or Between or Adaptor;
+    public static bool IsPlain(char sign) => sign is Dash or Dots or Slash or Comma or Semicolon or NewLine or Colon or Plus or Open
+        or Close or Point or Tilde or Equal or Quiet or Diameter or At or Filler or Qualifier or And or Or or To or Between or Adaptor;
 }

@@ -36,7 +36,8 @@ internal static class Topics
 
     /// <summary>Whether a token is mere punctuation, of which most tokens are that stay unread.</summary>
     private static bool IsSilent(char sign) =>
-        sign is Sign.Comma or Sign.Colon or Sign.Semicolon or Sign.NewLine or Sign.Slash or Sign.Dash or Sign.Point or Sign.Open or Sign.Close;
+        sign is Sign.Comma or Sign.Colon or Sign.Semicolon or Sign.NewLine or Sign.Slash or Sign.Dash or Sign.Point or Sign.Open
+            or Sign.Close;
 
     private static LabelTopics Of(ReadOnlySpan<Token> tokens, int i, ReadOnlySpan<char> text)
     {

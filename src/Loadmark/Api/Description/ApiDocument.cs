@@ -38,7 +38,9 @@ internal static class ApiDocument
                 Title = "Loadmark",
                 Version = typeof(ApiDocument).Assembly.GetName().Version?.ToString(3),
                 Description = string.Create(CultureInfo.InvariantCulture,
-                    $"The answers of the commands, over HTTP, for programs on this machine. Figures are in SI units, named in their keys; null is what is not known. At most {limits.LargestBody} bytes a body, {limits.LongestSolve.TotalSeconds:0.###} s a computation, {limits.MostPresent} computations that wait or run."),
+                    $"The answers of the commands, over HTTP, for programs on this machine. Figures are in SI units, named in their keys; "
+                    + $"null is what is not known. At most {limits.LargestBody} bytes a body, {limits.LongestSolve.TotalSeconds:0.###} s a "
+                    + $"computation, {limits.MostPresent} computations that wait or run."),
             };
             document.Servers = [];
             ShapeBook.AddTo(
@@ -57,7 +59,8 @@ internal static class ApiDocument
         {
             Type = SecuritySchemeType.Http,
             Scheme = "bearer",
-            Description = "The key of this start of the program. The file loadmark-PORT.header of the folder that rigs are kept in holds the header as a line.",
+            Description = "The key of this start of the program. The file loadmark-PORT.header of the folder that rigs are kept in holds "
+                + "the header as a line.",
         });
         document.Security = [new OpenApiSecurityRequirement { [new OpenApiSecuritySchemeReference(Key, document)] = [] }];
     }

@@ -135,7 +135,8 @@ internal sealed class OperationDescription(OpenApiDocument document, ApiOperatio
     };
 
     /// <summary>What the book of shapes has a name for is referred to.</summary>
-    private IOpenApiSchema SchemaOf(ValueDescription value) => value.ReferredTo is { Length: > 0 } name ? Reference(name) : SchemaShape.Of(value);
+    private IOpenApiSchema SchemaOf(ValueDescription value) =>
+        value.ReferredTo is { Length: > 0 } name ? Reference(name) : SchemaShape.Of(value);
 
     private OpenApiSchemaReference Reference(string shape) => new(shape, document);
 

@@ -94,6 +94,8 @@ internal sealed class ApiGate(SolveGate gate, ApiLimits limits, TimeProvider clo
             // Out of time; said below.
         }
 
-        return (default, new Problem(ProblemKind.OutOfTime, $"The computation was ended after {limits.LongestSolve.TotalSeconds:0.###} s."));
+        return (
+            default,
+            new Problem(ProblemKind.OutOfTime, $"The computation was ended after {limits.LongestSolve.TotalSeconds:0.###} s."));
     }
 }

@@ -66,7 +66,10 @@ internal sealed class QuestionEndpoint(
 
     /// <summary>Tells progress from time to time, then the answer, or the problem that keeps from it.</summary>
     private async IAsyncEnumerable<SseItem<string>> TellAsync(
-        string id, Task<(ReadOnlyMemory<byte> Body, Problem? Refusal)> run, SolveProgress progress, [EnumeratorCancellation] CancellationToken left)
+        string id,
+        Task<(ReadOnlyMemory<byte> Body, Problem? Refusal)> run,
+        SolveProgress progress,
+        [EnumeratorCancellation] CancellationToken left)
     {
         var begin = clock.GetTimestamp();
         yield return new SseItem<string>(progress.Write(TimeSpan.Zero), "progress");

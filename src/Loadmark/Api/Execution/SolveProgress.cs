@@ -10,7 +10,8 @@ using Loadmark.Workshop.Library;
 namespace Loadmark.Api.Execution;
 
 /// <summary>How far a computation has come: the last that it told.</summary>
-internal sealed class SolveProgress : IProgress<PlanProgress>, IProgress<BuyProgress>, IProgress<SpreadProgress>, IProgress<AffectedProgress>
+internal sealed class SolveProgress
+    : IProgress<PlanProgress>, IProgress<BuyProgress>, IProgress<SpreadProgress>, IProgress<AffectedProgress>
 {
     private volatile object? _last;
 

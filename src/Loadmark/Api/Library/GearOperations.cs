@@ -45,7 +45,8 @@ internal static class GearOperations
     public static OptionSpec Take { get; } = new(
         "take",
         OptionKind.Texts,
-        "What to take: 'new' for what the library has not; 'all' for what it says otherwise, too; or 'new' and, of what it says otherwise, these tags, parted by commas.")
+        "What to take: 'new' for what the library has not; 'all' for what it says otherwise, too; or 'new' and, of what it says otherwise, "
+        + "these tags, parted by commas.")
     { Example = "new" };
 
     /// <summary>The form of a file.</summary>
@@ -123,7 +124,8 @@ internal static class GearOperations
         Summary = "Says something else of a piece: all that is to be said of it, as a file of gear.",
         Names = GearAddress.Parts,
         NeedsRevision = true,
-        About = "What the body says nothing of is no longer said. With another tag in the body, the piece has that one from now on. Every change is kept.",
+        About = "What the body says nothing of is no longer said. With another tag in the body, the piece has that one from now on. "
+            + "Every change is kept.",
         Options = [ApiOptions.What],
         Bodies = Piece,
         Answers = [Shown],

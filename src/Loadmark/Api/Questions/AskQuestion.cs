@@ -15,7 +15,8 @@ internal sealed class AskQuestion : IQuestion
         IsList = true,
     };
 
-    private static readonly BodyMember Supplies = new("supplies", "What each adaptor or supply says; left out, the answer is what would do.")
+    private static readonly BodyMember Supplies = new(
+        "supplies", "What each adaptor or supply says; left out, the answer is what would do.")
     {
         IsList = true,
         IsOptional = true,

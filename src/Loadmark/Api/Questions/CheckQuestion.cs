@@ -33,7 +33,8 @@ internal sealed class CheckQuestion : IQuestion
         return new Computation((_, cancellation) =>
         {
             var check = RigAnalysis.Of(rig, depth, cancellation).Check;
-            return AnswerBytes.Of(output => CheckJson.Write(output, [new CheckAnswer(request.File, check, []) { Questions = QuestionSearch.Of(rig, cancellation) }]));
+            return AnswerBytes.Of(output => CheckJson.Write(
+                output, [new CheckAnswer(request.File, check, []) { Questions = QuestionSearch.Of(rig, cancellation) }]));
         });
     }
 }

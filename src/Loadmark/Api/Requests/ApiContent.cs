@@ -35,8 +35,8 @@ internal sealed record ApiContent(string MediaType, ValueDescription Value, stri
             Json,
             new ValueDescription(
                 JsonKind.Any,
-                "A rig file as an object of the same shape (schema/rig.schema.json), or a rig file's text, YAML or JSON, in quotes as a text "
-                + "of JSON."),
+                "A rig file as an object of the same shape (schema/rig.schema.json), or a rig file's text, YAML or JSON, "
+                + "in quotes as a text of JSON."),
             "board.rig.json"),
         Text(Yaml, "A rig file (docs/rig-file.md), in UTF-8.", "board.rig.yaml"),
     ];

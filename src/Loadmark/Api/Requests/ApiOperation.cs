@@ -33,7 +33,9 @@ internal sealed record ApiOperation
     /// <summary>Whether the answer comes as events with progress where the caller asks for those.</summary>
     public bool Streams { get; init; }
 
-    /// <summary>The parts of the address that name one thing, a rig or a piece of gear; empty where it is about none in particular.</summary>
+    /// <summary>
+    /// The parts of the address that name one thing, a rig or a piece of gear; empty where it is about none in particular.
+    /// </summary>
     public IReadOnlyList<PathParameter> Names { get; init; } = [];
 
     /// <summary>Whether the request has to say which revision it starts from.</summary>

@@ -45,7 +45,8 @@ internal sealed class BodyObject
             && found._values.Keys.All(key => shape.Members.Any(member => member.Name == key));
         refusal = fits
             ? null
-            : Wrong($"The body has to be an object with {string.Join(" and ", shape.Members.Select(static member => member.Name))}, and nothing else.");
+            : Wrong($"The body has to be an object with {string.Join(" and ", shape.Members.Select(static member => member.Name))}, "
+                + "and nothing else.");
         return fits ? found : null;
     }
 

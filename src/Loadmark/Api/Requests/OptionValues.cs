@@ -73,7 +73,8 @@ internal sealed class OptionValues
             return $"{option.Name}: given {given.Count} times, and once is enough.";
         return option.Kind switch
         {
-            OptionKind.Flag when given.ToString() is not ("" or "true" or "false") => $"{option.Name}: expected true or false, found '{Shortened(given.ToString())}'.",
+            OptionKind.Flag when given.ToString() is not ("" or "true" or "false") =>
+                $"{option.Name}: expected true or false, found '{Shortened(given.ToString())}'.",
             OptionKind.Number when !ulong.TryParse(given.ToString(), NumberStyles.None, CultureInfo.InvariantCulture, out _) =>
                 $"{option.Name}: expected a whole number from 0, found '{Shortened(given.ToString())}'.",
             OptionKind.Text when option.Words.Count > 0 && !option.Words.Contains(given.ToString(), StringComparer.Ordinal) =>

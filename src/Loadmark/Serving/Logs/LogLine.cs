@@ -10,4 +10,11 @@ namespace Loadmark.Serving.Logs;
 /// <param name="Id">The id of the request or page; null where it belongs to none.</param>
 /// <param name="Fault">Where the program stopped; null where it did not.</param>
 internal sealed record LogLine(
-    DateTimeOffset Time, LogLevel Level, string Source, int Number, string Message, IReadOnlyList<KeyValuePair<string, object?>> Fields, string? Id, string? Fault);
+    DateTimeOffset Time,
+    LogLevel Level,
+    string Source,
+    int Number,
+    string Message,
+    IReadOnlyList<KeyValuePair<string, object?>> Fields,
+    string? Id,
+    string? Fault);
