@@ -88,7 +88,9 @@ internal sealed class Carrier
         foreach (var kind in without)
             free[kind]--;
         var sum = 0L;
-        foreach (var demand in Enumerable.Range(0, _demands.Count).Where(demand => worths[demand] > 0).OrderByDescending(demand => worths[demand]))
+        foreach (var demand in Enumerable.Range(0, _demands.Count)
+            .Where(demand => worths[demand] > 0)
+            .OrderByDescending(demand => worths[demand]))
         {
             for (var load = 0; load < _demands[demand].Count && Place(demand, new bool[free.Length]); load++)
                 sum += worths[demand];

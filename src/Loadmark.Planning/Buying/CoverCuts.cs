@@ -72,8 +72,11 @@ internal sealed class CoverCuts
             var members = Enumerable.Range(0, demands.Count).Where(demand => set.Contains(ClassOf(demands[demand].Rating))).ToHashSet();
             foreach (var least in members.Select(demand => StartOf(demands[demand].Rating)).Distinct().ToList())
                 yield return [.. demands.Select((demand, index) => members.Contains(index) && StartOf(demand.Rating) >= least ? 1L : 0L)];
-            yield return [.. demands.Select((demand, index) => members.Contains(index) ? (long)decimal.Floor(StartOf(demand.Rating) * Micro) : 0)];
-            yield return [.. demands.Select((demand, index) => members.Contains(index) ? (long)decimal.Floor(StartOf(demand.Rating) * demand.Rating.Voltage.Value.Low.Value * Micro) : 0)];
+            yield return [.. demands.Select(
+                (demand, index) => members.Contains(index) ? (long)decimal.Floor(StartOf(demand.Rating) * Micro) : 0)];
+            yield return [.. demands.Select((demand, index) => members.Contains(index)
+                ? (long)decimal.Floor(StartOf(demand.Rating) * demand.Rating.Voltage.Value.Low.Value * Micro)
+                : 0)];
         }
     }
 

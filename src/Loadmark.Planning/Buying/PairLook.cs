@@ -37,5 +37,7 @@ internal sealed class PairLook
 
     /// <summary>The settings of known voltage, without what they can give.</summary>
     private static List<Setting> SettingsOf(OutletKind kind) =>
-        [.. kind.Settings.Where(static setting => setting.Volts is not null).Select(static setting => setting with { Limit = null }).Distinct()];
+        [.. kind.Settings.Where(static setting => setting.Volts is not null)
+            .Select(static setting => setting with { Limit = null })
+            .Distinct()];
 }

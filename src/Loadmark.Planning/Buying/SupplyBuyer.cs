@@ -87,7 +87,8 @@ public static class SupplyBuyer
 
     /// <summary>Plans the wiring of each option, several at a time; what one plan comes to does not depend on the others.</summary>
     private static BuyOption[] Describe(
-        IReadOnlyList<PricedBasket> baskets, BuyProblem problem, BasketJudge judge, Scales scales, BuyOptions options, CancellationToken cancellation)
+        IReadOnlyList<PricedBasket> baskets, BuyProblem problem, BasketJudge judge, Scales scales, BuyOptions options,
+        CancellationToken cancellation)
     {
         var described = new BuyOption[baskets.Count];
         var done = 0;

@@ -33,7 +33,8 @@ internal sealed class UnfeedableLoads(
         var load = problem.Rig.Loads.Items.First(load => load.Id == demand.Loads[0]);
         var fitting = offers.Useful.Where(offer => offer.Terms.Kinds.Any(kind => kind.FitOf(demand.Rating, problem.Leads) is not null))
             .ToList();
-        if (fitting.Exists(offer => !SupplyInput.MustBeFed(offer.Offer.Supply) && SuitableOutlets.For(problem.Rig with { Supplies = [offer.Offer.Supply] }, load, null, mustBeCertain: true).Count > 0))
+        if (fitting.Exists(offer => !SupplyInput.MustBeFed(offer.Offer.Supply)
+            && SuitableOutlets.For(problem.Rig with { Supplies = [offer.Offer.Supply] }, load, null, mustBeCertain: true).Count > 0))
             return false;
 
         // Whatever the rules say of single outlets, there are leads to reverse and to join, and supplies that others feed; the planner

@@ -179,8 +179,8 @@ internal sealed class InputSearch
         return
         [
             .. problem.Singles.Where(source => source.CostOf(input, LeadEnds.Plain) is not null)
-                .Select(source => new FeedNamer(problem).Name([new PlannedFeed(Joint.None, source.Volts, [source.Part], null, [input])]).Items
-                    .First(static feed => !feed.Pinned) with { Pinned = true }),
+                .Select(source => new PlannedFeed(Joint.None, source.Volts, [source.Part], null, [input]))
+                .Select(feed => new FeedNamer(problem).Name([feed]).Items.First(static named => !named.Pinned) with { Pinned = true }),
         ];
     }
 

@@ -73,7 +73,8 @@ internal sealed class RigSplitter
     {
         foreach (var feed in _pinned.Feeds)
         {
-            foreach (var outlet in feed.Outlets.Concat(feed.Loads.SelectMany(static load => load.Feeds).SelectMany(static other => other.Outlets)))
+            var others = feed.Loads.SelectMany(static load => load.Feeds).SelectMany(static other => other.Outlets);
+            foreach (var outlet in feed.Outlets.Concat(others))
                 Tie(SupplyOf(feed.Outlets[0]), SupplyOf(outlet));
 
             // A load may be a supply that is fed by this one.

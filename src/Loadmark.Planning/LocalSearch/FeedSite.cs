@@ -43,7 +43,8 @@ internal sealed class FeedSite
             [.. parts.Zip(limits, (part, limit) => new SiteOutlet(part, limit, limit is null ? null : draws.Against(limit.Scale, Volts)))];
         Capacity = parts.Sum(static part => part.Group.Capacity) * OutletsALeg;
         AllowsSeveral = limits.All(static limit => limit is not null);
-        Totals = [.. Enumerable.Range(0, problem.Totals.Length).SelectMany(index => parts.Where(part => problem.Totals[index].Covers(part.Group))
+        Totals = [.. Enumerable.Range(0, problem.Totals.Length)
+            .SelectMany(index => parts.Where(part => problem.Totals[index].Covers(part.Group))
             .Select(part => (index, draws.Against(problem.Totals[index].FactorAt(part.Setting.Basis), Volts))))];
     }
 

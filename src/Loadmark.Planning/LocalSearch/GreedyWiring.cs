@@ -17,7 +17,9 @@ internal static class GreedyWiring
     public static void FeedDark(WiringSpace space, LiveWiring wiring)
     {
         var weights = new Weights(wiring.Count);
-        foreach (var load in Enumerable.Range(0, wiring.Count).Where(load => wiring.FeedOf(load) is null).OrderByDescending(load => wiring.GroupOf(load).Darkness)
+        foreach (var load in Enumerable.Range(0, wiring.Count)
+            .Where(load => wiring.FeedOf(load) is null)
+            .OrderByDescending(load => wiring.GroupOf(load).Darkness)
             .ThenBy(load => space.Placements[wiring.GroupOf(load).Index].Length == 0)
             .ThenByDescending(load => wiring.GroupOf(load).Rating.Running?.Value.Value ?? 0).ThenBy(load => wiring.GroupOf(load).Priority))
             Feed(space, wiring, weights, load);

@@ -47,7 +47,8 @@ internal sealed class LevelSolver : IDisposable
     /// <param name="progress">Told what is searched for; null for nobody.</param>
     /// <param name="cancellation">Stops the search.</param>
     public LevelSolver(
-        WiringModel wiring, long[] easierBounds, TimeSpan limit, TimeProvider time, IProgress<PlanProgress>? progress, CancellationToken cancellation)
+        WiringModel wiring, long[] easierBounds, TimeSpan limit, TimeProvider time, IProgress<PlanProgress>? progress,
+        CancellationToken cancellation)
     {
         _wiring = wiring;
         _linear = new LinearRelaxation(wiring);

@@ -35,7 +35,8 @@ internal sealed class ReturnModel
         var singles = wiring.Singles.FindAll(single => single.Source.Group.SharedReturn == shared && !single.Load.IsInput);
         var slots = wiring.Slots.FindAll(slot => slot.Class.SharedReturn == shared);
         _on = [.. singles.Select(static single => single.OnReturn).Concat(slots.SelectMany(Heard))];
-        _volts = [.. singles.Select(static single => single.Source.Volts).Concat(slots.SelectMany(static slot => Heard(slot).Select(_ => slot.Class.Volts)))];
+        _volts = [.. singles.Select(static single => single.Source.Volts)
+            .Concat(slots.SelectMany(static slot => Heard(slot).Select(_ => slot.Class.Volts)))];
         _pinned = problem.PinnedOnReturn.TryGetValue(shared, out var pinned)
             ? [.. pinned.Select(new SignalPath(problem.Pinned.Rig).OccupantOf)]
             : [];

@@ -37,7 +37,8 @@ internal sealed class LoadMerger
             }
         }
 
-        ImmutableArray<LoadGroup> loads = [.. merged.OrderBy(static parts => parts.Min(static part => part.Index)).Select(static (parts, index) => LoadGroup.Merge(index, parts))];
+        ImmutableArray<LoadGroup> loads = [.. merged.OrderBy(static parts => parts.Min(static part => part.Index))
+            .Select(static (parts, index) => LoadGroup.Merge(index, parts))];
         return _problem with { Loads = loads };
     }
 
@@ -54,7 +55,8 @@ internal sealed class LoadMerger
         text.Append(load.IsInput ? load.Rating.Load.Id : "").Append('\n');
         text.Append(
             CultureInfo.InvariantCulture,
-            $"{load.IsInSignal} {load.Rating.IsDigital == true} {load.Rating.Load.Isolate} {load.Rating.Ground.Value} {load.Rating.Ground.Origin} {load.IsDrawKnown} {load.Rating.DrawVaries} ");
+            $"{load.IsInSignal} {load.Rating.IsDigital == true} {load.Rating.Load.Isolate} {load.Rating.Ground.Value} "
+            + $"{load.Rating.Ground.Origin} {load.IsDrawKnown} {load.Rating.DrawVaries} ");
         if (_problem.Outlets.Any(static group => group.Rating.Outlet.Surge?.Duration is not null))
             text.Append(CultureInfo.InvariantCulture, $"{load.Rating.StartDuration?.Value} ");
         LeadEnds[] ends = [LeadEnds.Plain, .. _problem.SingleLeads.Select(static lead => lead.Ends)];

@@ -182,14 +182,17 @@ internal sealed class PlanProblemBuilder
         foreach (var mode in rating.Modes)
             text.Append(
                 CultureInfo.InvariantCulture,
-                $"{mode.Volts?.Low.Value}-{mode.Volts?.High.Value} V {mode.Limit?.Value.Value} A {mode.Limit?.Origin} {mode.Power?.Value} W;");
+                $"{mode.Volts?.Low.Value}-{mode.Volts?.High.Value} V {mode.Limit?.Value.Value} A {mode.Limit?.Origin} "
+                + $"{mode.Power?.Value} W;");
         text.Append(
             CultureInfo.InvariantCulture,
-            $"{rating.Form.Value} {rating.Form.IsKnown} {rating.Polarity.Value} {rating.Polarity.IsKnown} {rating.Plug.Value} {rating.Plug.IsKnown} ");
+            $"{rating.Form.Value} {rating.Form.IsKnown} {rating.Polarity.Value} {rating.Polarity.IsKnown} {rating.Plug.Value} "
+            + $"{rating.Plug.IsKnown} ");
         text.Append(CultureInfo.InvariantCulture, $"bank {rating.Outlet.Bank} {outlet.Supply.Regulated} {outlet.Supply.MayBeUnregulated} ");
         text.Append(
             CultureInfo.InvariantCulture,
-            $"{rating.Outlet.Surge?.Current.Value} A {rating.Outlet.Surge?.Duration?.Value} s {rating.Outlet.NoLoad?.Value} V {rating.Outlet.SourceOhms?.Value} ohms");
+            $"{rating.Outlet.Surge?.Current.Value} A {rating.Outlet.Surge?.Duration?.Value} s {rating.Outlet.NoLoad?.Value} V "
+            + $"{rating.Outlet.SourceOhms?.Value} ohms");
         return text.ToString();
     }
 }

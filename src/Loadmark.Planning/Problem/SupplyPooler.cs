@@ -44,7 +44,8 @@ internal static class SupplyPooler
             Singles = singles,
             Slots = [.. slots.Slots],
             SlotLeads = [.. slots.SlotLeads],
-            Totals = [.. problem.Totals.Where(total => !gone.Contains(total.Supply)).Select(total => total.Times(firsts.GetValueOrDefault(total.Supply, 1)))],
+            Totals = [.. problem.Totals.Where(total => !gone.Contains(total.Supply))
+                .Select(total => total.Times(firsts.GetValueOrDefault(total.Supply, 1)))],
             AlikeSupplies = [],
             ReturnCounts = counts.ToImmutable(),
             IsPooled = true,

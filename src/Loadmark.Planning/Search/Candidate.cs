@@ -42,7 +42,10 @@ internal sealed record Candidate(WiredRig Wired, CheckResult Check, decimal[] Le
         var wired = inputs is { Supplies.Count: > 0 } ? WiredRig.WithInputsApart(planned, inputs.Supplies) : WiredRig.Of(planned);
         var check = NameplateCheck.Of(wired);
         return new Candidate(
-            wired, check, [.. Enum.GetValues<Level>().Select(level => LevelMeter.Measure(level, wired, check, inputs ?? PlannedInputs.None))], gaps);
+            wired,
+            check,
+            [.. Enum.GetValues<Level>().Select(level => LevelMeter.Measure(level, wired, check, inputs ?? PlannedInputs.None))],
+            gaps);
     }
 
     /// <summary>

@@ -176,8 +176,8 @@ internal sealed class PlanSearch
     }
 
     /// <summary>
-    /// Proves on this thread while the wiring is improved on another; the best wiring where that proves it the best, else null. Neither looks
-    /// at what the other does before it is done, and each stops the other only where that can change nothing: so the same rig gives
+    /// Proves on this thread while the wiring is improved on another; the best wiring where that proves it the best, else null. Neither
+    /// looks at what the other does before it is done, and each stops the other only where that can change nothing: so the same rig gives
     /// the same plan, whichever is the quicker.
     /// </summary>
     /// <param name="prove">Given the wiring at the beginning, what repairs coarse solutions, and when to stop, gives levels that no
@@ -241,7 +241,11 @@ internal sealed class PlanSearch
         {
             solver.Raise(_bounds.Levels);
             answer = solver.Solve(
-                HintOf(problem, model, begun), begun.Levels, TimeFor(problem), (values, ideal) => relaxedSolutions.Follow(problem, model, values, ideal), enough);
+                HintOf(problem, model, begun),
+                begun.Levels,
+                TimeFor(problem),
+                (values, ideal) => relaxedSolutions.Follow(problem, model, values, ideal),
+                enough);
             if (answer.Values is { } values)
                 relaxedSolutions.Follow(problem, model, values, answer.Levels);
             return answer.ObjectiveBounds();
