@@ -10,7 +10,8 @@ public sealed class AnswerHeaders(RequestDelegate next)
 {
     // The component library writes its theme into a style element, so styles may be inline; scripts may not.
     private const string Policy =
-        "default-src 'none'; script-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data:; font-src 'self'; connect-src 'self'; " +
+        "default-src 'none'; script-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data:; font-src 'self'; "
+        + "connect-src 'self'; " +
         "manifest-src 'self'; base-uri 'self'; form-action 'self'; frame-ancestors 'none'";
 
     /// <summary>Handles a request and adds the headers to its answer.</summary>

@@ -60,7 +60,15 @@ internal static class PageTheme
         Typography = new Typography
         {
             Default = new DefaultTypography { FontFamily = Faces, FontSize = "1rem", LineHeight = "1.45" },
-            Button = new ButtonTypography { FontFamily = Faces, FontSize = "0.9375rem", FontWeight = "600", TextTransform = "none", LineHeight = "1.4", LetterSpacing = "0" },
+            Button = new ButtonTypography
+            {
+                FontFamily = Faces,
+                FontSize = "0.9375rem",
+                FontWeight = "600",
+                TextTransform = "none",
+                LineHeight = "1.4",
+                LetterSpacing = "0",
+            },
         },
         LayoutProperties = new LayoutProperties { DefaultBorderRadius = "3px" },
     };

@@ -21,7 +21,15 @@ public sealed partial class RigPage : ComponentBase
     private const string Gear = "gear";
 
     private static readonly (string Part, string Name)[] Parts =
-        [(Findings, "Findings"), (Gear, "Gear"), ("wire", "Wire"), ("plan", "Plan"), ("start", "Switch on"), ("buy", "Buy"), ("text", "File")];
+        [
+            (Findings, "Findings"),
+            (Gear, "Gear"),
+            ("wire", "Wire"),
+            ("plan", "Plan"),
+            ("start", "Switch on"),
+            ("buy", "Buy"),
+            ("text", "File"),
+        ];
 
     private RigSession? _session;
     private RigView? _view;
@@ -82,7 +90,9 @@ public sealed partial class RigPage : ComponentBase
         try
         {
             if (_session is { } session && await session.FollowAsync() && ReferenceEquals(session, _session))
-                Notes.Add(T["Changed elsewhere, and shown here: {0}.", session.Kept?.UndoWhat ?? T["an edit taken back"].Value], MudBlazor.Severity.Info);
+                Notes.Add(
+                    T["Changed elsewhere, and shown here: {0}.", session.Kept?.UndoWhat ?? T["an edit taken back"].Value],
+                    MudBlazor.Severity.Info);
         }
         catch (StorageException)
         {

@@ -49,7 +49,8 @@ public sealed partial class AskBox : ComponentBase, IDisposable
             await _first.FocusAsync(preventScroll: true);
     }
 
-    private static List<string> Lines(string text) => [.. text.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)];
+    private static List<string> Lines(string text) =>
+        [.. text.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)];
 
     private static int Rows(string text) => Math.Clamp(text.Count(static character => character == '\n') + 1, 1, MostRows);
 

@@ -63,7 +63,8 @@ public sealed partial class BuyPanel : ComponentBase, IDisposable
 
     private string Says(BuyResult result) => result.Status switch
     {
-        BuyStatus.Optimal when result.Cheapest is { Purchases.Count: 0 } => T["Nothing need be bought: the supplies there are feed every load."],
+        BuyStatus.Optimal when result.Cheapest is { Purchases.Count: 0 } =>
+            T["Nothing need be bought: the supplies there are feed every load."],
         BuyStatus.Optimal => T["Every load can be fed, and nothing cheaper on the list can do it: proven, as far as the list tells."],
         BuyStatus.Feasible => T["Every load can be fed. Whether it can be done for less was not proven in the time."],
         BuyStatus.Infeasible => T["Nothing on the list feeds every load: proven, as far as the list tells."],
@@ -77,7 +78,8 @@ public sealed partial class BuyPanel : ComponentBase, IDisposable
         Y = new PlotAxis(T["to spare"], "W") { TakesPrefix = false },
         Width = width,
         Height = 260,
-        Spots = [.. result.Front.Items.Select(static (option, index) => new PlotSpot($"{index + 1}", (double)option.Price, (double)option.Spare.Value, (double)(option.MassGrams ?? 0), IsOnFront: true))],
+        Spots = [.. result.Front.Items.Select(static (option, index) => new PlotSpot(
+            $"{index + 1}", (double)option.Price, (double)option.Spare.Value, (double)(option.MassGrams ?? 0), IsOnFront: true))],
     });
 
     private async Task OpenAsync(InputFileChangeEventArgs chosen)

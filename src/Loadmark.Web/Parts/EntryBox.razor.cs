@@ -76,13 +76,17 @@ public sealed partial class EntryBox : ComponentBase
     private static string Short(string text) => text.Length <= LongestShown ? text.Trim() : text[..LongestShown].Trim() + "…";
 
     private string Says(EntryColumn column) =>
-        $"{column.Name ?? $"{column.Index + 1}"} → {(column.Becomes is { } key ? T[GearForm.TitleOf(key)] : T["left out"])}{(column.Because.Length > 0 ? $" ({column.Because})" : "")}";
+        $"{column.Name ?? $"{column.Index + 1}"} → {(column.Becomes is { } key ? T[GearForm.TitleOf(key)] : T["left out"])}"
+        + (column.Because.Length > 0 ? $" ({column.Because})" : "");
 
     /// <summary>What a line comes to, each figure with where it came from.</summary>
     private string Reads(EntryRow row)
     {
         if (row.Supply is { } supply)
-            return T[supply.Outlets.Count == 1 ? "{0} outlet: {1}" : "{0} outlets: {1}", supply.Outlets.Count, string.Join("; ", supply.Outlets.Items.Select(outlet => $"{outlet.Id} {Modes(supply, outlet)}"))];
+            return T[
+                supply.Outlets.Count == 1 ? "{0} outlet: {1}" : "{0} outlets: {1}",
+                supply.Outlets.Count,
+                string.Join("; ", supply.Outlets.Items.Select(outlet => $"{outlet.Id} {Modes(supply, outlet)}"))];
         if (row.Load is not { } load)
             return "";
         var rating = LoadRating.Of(load);
@@ -137,7 +141,10 @@ public sealed partial class EntryBox : ComponentBase
             return;
         var count = Takes;
         var rig = Kind == EntryKind.Loads
-            ? View.Rig with { Loads = new ValueList<Load>(Put(View.Rig.Loads.Items, reading.Rows.Select(static row => row.Load).OfType<Load>())) }
+            ? View.Rig with
+            {
+                Loads = new ValueList<Load>(Put(View.Rig.Loads.Items, reading.Rows.Select(static row => row.Load).OfType<Load>())),
+            }
             : reading.Rows.Select(static row => row.Supply).OfType<Supply>().Aggregate(View.Rig, Put);
         var what = Kind == EntryKind.Loads
             ? T[count == 1 ? "adding {0} load" : "adding {0} loads", count]

@@ -43,7 +43,8 @@ public sealed partial class GearEntry : ComponentBase
     private List<GearPiece> Pieces => _kind == GearKind.Lead
         ? GearForm.ReadLead(_leadName.Trim(), new Dictionary<string, string> { ["type"] = _leadType }).Value is { } lead
             && _leadName.Trim().Length > 0 ? [GearPiece.Of(lead)] : []
-        : [.. (Reading?.Rows ?? []).Where(static row => row.Refusal is null && row.Replaces.Count == 0).Select(static row => row.Load is { } load ? GearPiece.Of(load) : GearPiece.Of(row.Supply!))];
+        : [.. (Reading?.Rows ?? []).Where(static row => row.Refusal is null && row.Replaces.Count == 0)
+            .Select(static row => row.Load is { } load ? GearPiece.Of(load) : GearPiece.Of(row.Supply!))];
 
     private void KindAsync(ChangeEventArgs change) => (_kind, _said) = (Enum.Parse<GearKind>((string)change.Value!), null);
 

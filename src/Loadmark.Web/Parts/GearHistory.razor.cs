@@ -57,7 +57,8 @@ public sealed partial class GearHistory : ComponentBase
             _fault = outcome.State switch
             {
                 GearState.Saved => null,
-                GearState.TagTaken => T["Another piece of gear is called {0} now. Call that one otherwise first.", outcome.Gear!.Content.Tag].Value,
+                GearState.TagTaken =>
+                    T["Another piece of gear is called {0} now. Call that one otherwise first.", outcome.Gear!.Content.Tag].Value,
                 _ => T["This gear was changed elsewhere meanwhile. It is shown as it is kept now; your last change was not made."].Value,
             };
         }

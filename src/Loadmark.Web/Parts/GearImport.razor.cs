@@ -60,7 +60,12 @@ public sealed partial class GearImport : ComponentBase
         try
         {
             var result = await Editor.TakeAsync(_preview, _taken.Contains, T["imported from {0}", Name]);
-            _said = T["{0} added, {1} changed, {2} left as they are, {3} not taken because they were changed meanwhile.", result.Added.Length, result.Changed.Length, result.Left.Length, result.Overtaken.Length];
+            _said = T[
+                "{0} added, {1} changed, {2} left as they are, {3} not taken because they were changed meanwhile.",
+                result.Added.Length,
+                result.Changed.Length,
+                result.Left.Length,
+                result.Overtaken.Length];
             _trouble = null;
         }
         catch (Exception fault) when (fault is StorageException or ArgumentException)

@@ -82,7 +82,15 @@ public sealed partial class GearReadingsPart : ComponentBase
         await DoAsync(
             () => Editor.MeasureAsync(
                 Gear.Id,
-                new DrawReading { Kind = _kind, Current = current, Duration = duration, Meter = accuracy, Taken = Clock.GetUtcNow(), Note = note.Length == 0 ? null : note }));
+                new DrawReading
+                {
+                    Kind = _kind,
+                    Current = current,
+                    Duration = duration,
+                    Meter = accuracy,
+                    Taken = Clock.GetUtcNow(),
+                    Note = note.Length == 0 ? null : note,
+                }));
         if (_fault is null)
             (_current, _duration, _note) = ("", "", ""); // the meter is the same the next time
     }

@@ -30,7 +30,12 @@ public sealed partial class LeadRow : ComponentBase
     private string Facts =>
         string.Join(
             ", ",
-            new[] { Lead.Plugs is { } plugs ? T["{0} plugs", plugs].Value : null, Lead.Length?.ToString(), Lead.Count is > 1 ? $"× {Lead.Count}" : null }.OfType<string>());
+            new[]
+            {
+                Lead.Plugs is { } plugs ? T["{0} plugs", plugs].Value : null,
+                Lead.Length?.ToString(),
+                Lead.Count is > 1 ? $"× {Lead.Count}" : null,
+            }.OfType<string>());
 
     private async Task RenameAsync(ChangeEventArgs change)
     {

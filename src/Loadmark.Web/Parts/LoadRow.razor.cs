@@ -100,7 +100,10 @@ public sealed partial class LoadRow : ComponentBase
         var id = FreeIds.Like(Load.Id, View.Rig.Loads.Items.Select(static load => load.Id));
         return View.Session.EditAsync(
             T["duplicating {0}", Load.Id],
-            View.Rig with { Loads = new ValueList<Load>(View.Rig.Loads.Items.Insert(Index + 1, Load with { Id = id, FromLibrary = null })) });
+            View.Rig with
+            {
+                Loads = new ValueList<Load>(View.Rig.Loads.Items.Insert(Index + 1, Load with { Id = id, FromLibrary = null })),
+            });
     }
 
     private Task MoveAsync(int by)

@@ -8,10 +8,14 @@ using Microsoft.Extensions.Localization;
 
 namespace Loadmark.Web.Parts;
 
-/// <summary>How the rig is plugged, load by load. Any wiring can be entered here, an unsafe one too; the rules say what comes of it.</summary>
+/// <summary>
+/// How the rig is plugged, load by load. Any wiring can be entered here, an unsafe one too; the rules say what comes of it.
+/// </summary>
 public sealed partial class PluggedRows : ComponentBase
 {
-    /// <summary>The value of the choice that stands for the joined outlets that a load is on; no outlet is called so, for it has no slash.</summary>
+    /// <summary>
+    /// The value of the choice that stands for the joined outlets that a load is on; no outlet is called so, for it has no slash.
+    /// </summary>
     private const string Joined = "joined";
 
     /// <summary>The rig's page.</summary>

@@ -52,7 +52,8 @@ public sealed partial class StartPlots : ComponentBase
     private List<StartedOutlet> Fed => [.. Answer.Result.Outlets.Items.Where(static outlet => !outlet.IsFree)];
 
     private IReadOnlyList<string> Loads =>
-        [.. (Answer.Rig.Wired ?? []).Items.Where(feed => feed.From.Items.Any(outlet => outlet.ToString() == _outlet)).SelectMany(static feed => feed.To.Items)];
+        [.. (Answer.Rig.Wired ?? []).Items.Where(feed => feed.From.Items.Any(outlet => outlet.ToString() == _outlet))
+            .SelectMany(static feed => feed.To.Items)];
 
     private bool IsPlaying => _playing is not null;
 
@@ -121,7 +122,8 @@ public sealed partial class StartPlots : ComponentBase
     private double Telling()
     {
         var events = Answer.Result.Events.Items.Where(Concerns).ToList();
-        var telling = events.Find(static happening => happening.Kind is StartUpEventKind.DropsOut or StartUpEventKind.SwitchesOff or StartUpEventKind.FuseTrips)
+        var telling = events.Find(
+            static happening => happening.Kind is StartUpEventKind.DropsOut or StartUpEventKind.SwitchesOff or StartUpEventKind.FuseTrips)
             ?? events.FindLast(static happening => happening.Kind == StartUpEventKind.Starts);
 
         // A waveform holds at a jump what was before it.
@@ -194,8 +196,14 @@ public sealed partial class StartPlots : ComponentBase
         var peak = FigureDisplay.Computed(outlet.PeakAmps);
         return outlet switch
         {
-            { OverLimit.Value: > 0 } => T["{0}: peak {1}, at its limit of {2} or over it for {3}.", outlet.Outlet, peak, limit, Seconds((double)outlet.OverLimit.Value)],
-            { PeakAt: { } at } => T["{0}: peak {1}, {2} after switch-on; limit {3}.", outlet.Outlet, peak, Seconds((double)at.Value), limit],
+            { OverLimit.Value: > 0 } => T[
+                "{0}: peak {1}, at its limit of {2} or over it for {3}.",
+                outlet.Outlet,
+                peak,
+                limit,
+                Seconds((double)outlet.OverLimit.Value)],
+            { PeakAt: { } at } =>
+                T["{0}: peak {1}, {2} after switch-on; limit {3}.", outlet.Outlet, peak, Seconds((double)at.Value), limit],
             _ => T["{0}: peak {1}; limit {2}.", outlet.Outlet, peak, limit],
         };
     }
@@ -204,9 +212,14 @@ public sealed partial class StartPlots : ComponentBase
     private string SaysOf(StartedOutlet outlet, PulseRange pulse)
     {
         var limited = pulse.OverLimitMost.Value > 0
-            ? $" {T["At its limit of {0} or over it for {1} to {2}.", FigureDisplay.Printed(outlet.Limit), Seconds((double)pulse.OverLimitLeast.Value), Seconds((double)pulse.OverLimitMost.Value)]}"
+            ? " " + T[
+                "At its limit of {0} or over it for {1} to {2}.",
+                FigureDisplay.Printed(outlet.Limit),
+                Seconds((double)pulse.OverLimitLeast.Value),
+                Seconds((double)pulse.OverLimitMost.Value)]
             : "";
-        return $"{T["The peak of {0} is a range: {1}.", outlet.Outlet, pulse.Because]}{limited} {T["The curve is computed with what is assumed."]}";
+        return $"{T["The peak of {0} is a range: {1}.", outlet.Outlet, pulse.Because]}{limited} "
+            + $"{T["The curve is computed with what is assumed."]}";
     }
 
     private bool Concerns(StartUpEvent happening) => happening.Subject == _outlet || Loads.Contains(happening.Subject);
@@ -220,6 +233,11 @@ public sealed partial class StartPlots : ComponentBase
         var unit = Math.Pow(10, Math.Max(0, Math.Floor(Math.Log10(value)) - 1));
         return (value < 10 ? Math.Round(value, 1) : Math.Round(value / unit) * unit).ToString(CultureInfo.InvariantCulture);
     }
+
+    /// <summary>What a curve has at a moment, as a table shows it.</summary>
+    private string ValueAt<TUnit>(Waveform? series, double time)
+        where TUnit : struct, IUnit =>
+        series is { } known ? new Quantity<TUnit>(Rounded(Answer.At(known, time))).ToString() : "?";
 
     private static decimal Rounded(double value) => (decimal)Math.Round(value, 5);
 
@@ -290,14 +308,20 @@ public sealed partial class StartPlots : ComponentBase
     private Scene DrawVolts(int width)
     {
         var marks = Loads.Select(load => (load, Answer.ThresholdsOf(load))).Where(static entry => entry.Item2 is not null)
-            .SelectMany(entry => new[] { (Name: "starts from", entry.load, At: entry.Item2!.Value.Starts), (Name: "drops out below", entry.load, At: entry.Item2.Value.Stops) })
+            .SelectMany(entry => new[]
+            {
+                (Name: "starts from", entry.load, At: entry.Item2!.Value.Starts),
+                (Name: "drops out below", entry.load, At: entry.Item2.Value.Stops),
+            })
             .Where(static mark => mark.At > 0)
             .GroupBy(static mark => (mark.Name, mark.At))
             .Select(
                 group => new PlotMark(
                     Loads.Count == 1
                         ? T[group.Key.Name].Value
-                        : $"{T[group.Key.Name]}: {(group.Count() == Loads.Count ? T["all"].Value : string.Join(", ", group.Select(static mark => mark.load)))}",
+                        : $"{T[group.Key.Name]}: " + (group.Count() == Loads.Count
+                            ? T["all"].Value
+                            : string.Join(", ", group.Select(static mark => mark.load))),
                     group.Key.At));
         return PlotDrawing.Draw(new Plot
         {
@@ -306,7 +330,10 @@ public sealed partial class StartPlots : ComponentBase
             Y = new PlotAxis(T["voltage"], "V"),
             Width = width,
             Height = PlotHeight,
-            Lines = [.. Loads.Take(MostLines).Select(load => (load, Answer.VoltsOf(load))).Where(static entry => entry.Item2 is not null).Select(entry => Line(entry.load, entry.Item2!))],
+            Lines = [.. Loads.Take(MostLines)
+                .Select(load => (load, Answer.VoltsOf(load)))
+                .Where(static entry => entry.Item2 is not null)
+                .Select(entry => Line(entry.load, entry.Item2!))],
             Marks = [.. marks],
             Cursor = _cursor,
         });
@@ -319,6 +346,8 @@ public sealed partial class StartPlots : ComponentBase
         var times = Answer.Result.Waveforms.Seconds;
         return new PlotLine(
             name,
-            [.. Enumerable.Range(0, times.Length).Where(index => times[index] >= _from && times[index] <= _to).Select(index => new PlotValue(times[index], series.Values[index]))]);
+            [.. Enumerable.Range(0, times.Length)
+                .Where(index => times[index] >= _from && times[index] <= _to)
+                .Select(index => new PlotValue(times[index], series.Values[index]))]);
     }
 }

@@ -96,7 +96,10 @@ public sealed partial class SupplyCard : ComponentBase
         var id = FreeIds.Like(Supply.Id, View.Rig.Supplies.Items.Select(static supply => supply.Id));
         return View.Session.EditAsync(
             T["duplicating {0}", Supply.Id],
-            View.Rig with { Supplies = new ValueList<Supply>(View.Rig.Supplies.Items.Insert(Index + 1, Supply with { Id = id, FromLibrary = null })) });
+            View.Rig with
+            {
+                Supplies = new ValueList<Supply>(View.Rig.Supplies.Items.Insert(Index + 1, Supply with { Id = id, FromLibrary = null })),
+            });
     }
 
     private Task MoveAsync(int by) =>

@@ -9,7 +9,8 @@ namespace Loadmark.Web.RequestIds;
 internal sealed class PageRequestIdHandler(PageRequestId id, ILogger<PageRequestIdHandler> log) : CircuitHandler
 {
     /// <inheritdoc/>
-    public override Func<CircuitInboundActivityContext, Task> CreateInboundActivityHandler(Func<CircuitInboundActivityContext, Task> next) =>
+    public override Func<CircuitInboundActivityContext, Task> CreateInboundActivityHandler(
+        Func<CircuitInboundActivityContext, Task> next) =>
         async context =>
         {
             using var scope = log.BeginScope(id);

@@ -58,7 +58,8 @@ public sealed class RequestIdMiddleware(RequestDelegate next, RequestIdSource id
 
     private static bool IsOfTheCaller(Exception fault, HttpContext context) =>
         fault is ConnectionResetException or ConnectionAbortedException
-        || (fault is OperationCanceledException or IOException and not BadHttpRequestException && context.RequestAborted.IsCancellationRequested);
+        || (fault is OperationCanceledException or IOException and not BadHttpRequestException
+            && context.RequestAborted.IsCancellationRequested);
 
     /// <summary>A method of HTTP; anything else may be anything.</summary>
     private static string MethodOf(HttpContext context) => Methods.FirstOrDefault(context.Request.Method.Equals) ?? "other";
@@ -82,7 +83,8 @@ public sealed class RequestIdMiddleware(RequestDelegate next, RequestIdSource id
             <html lang="en"><head><meta charset="utf-8" /><title>Loadmark stopped here</title></head>
             <body><h1>A fault in the program</h1>
             <p>It says nothing about your rigs; every edit is kept. <a href="/">Back to the rigs</a></p>
-            <p>Whoever looks into it finds it by this id: <strong>{WebUtility.HtmlEncode(context.TraceIdentifier)}</strong></p></body></html>
+            <p>Whoever looks into it finds it by this id: <strong>{WebUtility.HtmlEncode(context.TraceIdentifier)}</strong></p>
+            </body></html>
             """,
             context.RequestAborted);
     }

@@ -10,7 +10,8 @@ internal static class ExamplePrices
     {
         get
         {
-            using var reader = new StreamReader(typeof(ExamplePrices).Assembly.GetManifestResourceStream(Name) ?? throw new InvalidOperationException($"{Name} is not built in."));
+            using var reader = new StreamReader(typeof(ExamplePrices).Assembly.GetManifestResourceStream(Name)
+                ?? throw new InvalidOperationException($"{Name} is not built in."));
             return reader.ReadToEnd();
         }
     }

@@ -77,8 +77,8 @@ public sealed class RigView(RigSession session)
     }
 
     /// <summary>
-    /// Plugs a load into the picked outlet in the best way there is, or unplugs it where it is there already. What would be harmed is entered
-    /// all the same: it may be plugged like this.
+    /// Plugs a load into the picked outlet in the best way there is, or unplugs it where it is there already. What would be harmed is
+    /// entered all the same: it may be plugged like this.
     /// </summary>
     /// <param name="load">The load's tag.</param>
     /// <returns>What stands against it, to be told; null when nothing does.</returns>

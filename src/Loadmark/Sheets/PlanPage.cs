@@ -88,7 +88,8 @@ internal static class PlanPage
         if (explanation.Dark.Count > 0)
         {
             sheet.BlankLine().Line("What would do for the loads that are not fed, one outlet each", SheetStyle.Strong);
-            foreach (var alike in explanation.Dark.Items.GroupBy(static dark => dark.Outlet, static dark => dark.Load, StringComparer.Ordinal))
+            foreach (var alike in explanation.Dark.Items.GroupBy(
+                static dark => dark.Outlet, static dark => dark.Load, StringComparer.Ordinal))
                 sheet.PadTo(Indent).Wrap($"{alike.Key}: {Phrases.List([.. alike])}", Indent).EndLine();
         }
 

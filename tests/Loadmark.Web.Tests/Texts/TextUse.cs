@@ -47,10 +47,12 @@ internal sealed record TextUse(string Expression, ImmutableArray<string> Texts)
         return new TextUse(source[begin..at].Trim(), texts.ToImmutable());
     }
 
-    /// <summary>A text in quotation marks, and where its closing one is.</summary>
+    /// <summary>A text in quotation marks, in pieces or whole, and where its last one is.</summary>
     private static (string Text, int End) Literal(string source, int at)
     {
-        Assert.False(at > 0 && source[at - 1] is '$' or '@', $"a looked-up text is written out: {source.AsSpan(at, Math.Min(40, source.Length - at))}");
+        Assert.False(
+            at > 0 && source[at - 1] is '$' or '@',
+            $"a looked-up text is written out: {source.AsSpan(at, Math.Min(40, source.Length - at))}");
         var text = new StringBuilder();
         for (at++; source[at] != '"'; at++)
         {
@@ -59,6 +61,10 @@ internal sealed record TextUse(string Expression, ImmutableArray<string> Texts)
             text.Append(source[at]);
         }
 
-        return (text.ToString(), at);
+        var rest = source.AsSpan(at + 1).TrimStart();
+        if (rest is not ['+', ..] || rest[1..].TrimStart() is not ['"', ..] next)
+            return (text.ToString(), at);
+        var (more, end) = Literal(source, source.Length - next.Length);
+        return (text + more, end);
     }
 }
