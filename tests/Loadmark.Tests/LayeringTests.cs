@@ -152,6 +152,13 @@ public sealed class LayeringTests
         Assert.Empty(tooLong);
     }
 
+    /// <summary>As a tool writes them, migrations have what lines they have.</summary>
+    [Fact]
+    public void A_line_ends_at_140_columns() =>
+        Assert.Empty(SourceTree.Read(Repository.Root)
+            .Where(static file => !file.IsMigration)
+            .SelectMany(static file => file.WideLines.Select(line => $"{file.Path}:{line}")));
+
     [Fact]
     public void A_name_is_of_one_file_only()
     {

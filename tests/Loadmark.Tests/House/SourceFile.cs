@@ -22,6 +22,9 @@ internal sealed partial class SourceFile(string path, IReadOnlyList<string> line
     /// <summary>Whether a tool wrote it, to bring old stores up to date; such files are counted apart.</summary>
     public bool IsMigration => path.Contains("/Migrations/", StringComparison.Ordinal);
 
+    /// <summary>The lines, from 1, that are wider than a screen beside another: over 140 columns.</summary>
+    public IEnumerable<int> WideLines => lines.Index().Where(static line => line.Item.Length > 140).Select(static line => line.Index + 1);
+
     /// <summary>The namespace that it declares; null where it declares none, as pages and top-level statements do.</summary>
     public string? Namespace { get; } = Matches(lines, NamespaceLine()).FirstOrDefault();
 
