@@ -1,4 +1,6 @@
+using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
+using Loadmark.Planning.Problem;
 
 namespace Loadmark.Planning;
 
@@ -8,6 +10,17 @@ namespace Loadmark.Planning;
 /// <param name="After">The feed it is to be on; null when it is not fed.</param>
 public sealed record LoadMove(string Load, ValueList<Feed> Before, Feed? After)
 {
+    /// <summary>Where a load on a feed is plugged in, for people: "brick/2 + brick/3 in series at 9 V over flip".</summary>
+    /// <param name="feed">The feed.</param>
+    public static string PlaceOf(Feed feed)
+    {
+        ArgumentNullException.ThrowIfNull(feed);
+
+        var joined = feed.Joined == Joint.None ? "" : $" in {feed.Joined.ToString().ToLowerInvariant()}";
+        var at = feed.At.Count == 0 ? "" : $" at {string.Join(" and ", feed.At)}";
+        return $"{string.Join(" + ", feed.From)}{joined}{at}{(feed.Lead is { } lead ? $" over {lead}" : "")}";
+    }
+
     /// <summary>
     /// Compares two wirings, load by load, in the order of the file, then supplies that are fed by others. What else is on a feed does not
     /// count as a move.
@@ -20,19 +33,18 @@ public sealed record LoadMove(string Load, ValueList<Feed> Before, Feed? After)
         ArgumentNullException.ThrowIfNull(after);
 
         var moves = new List<LoadMove>();
-        foreach (var load in after.EveryLoad)
+        var present = WiredRig.Of(before).Loads.Items
+            .ToDictionary(static load => load.Id, static load => load.Feeds, StringComparer.Ordinal);
+        foreach (var load in WiredRig.Of(after).Loads)
         {
-            var now = (before.Wired ?? []).Items.Where(feed => feed.To.Items.Contains(load.Id)).ToList();
-            var then = (after.Wired ?? []).Items.FirstOrDefault(feed => feed.To.Items.Contains(load.Id));
+            var now = present.GetValueOrDefault(load.Id) ?? [];
+            var then = load.Feeds.Count > 0 ? load.Feeds[0] : null;
             if (now.Count == 0 && then is null)
                 continue;
-            if (now is not [var one] || then is null || !IsSame(one, then))
-                moves.Add(new LoadMove(load.Id, [.. now], then));
+            if (now is not [var one] || then is null || !PresentWiring.IsSame(one, then))
+                moves.Add(new LoadMove(load.Id, [.. now.Select(static feed => feed.Feed)], then?.Feed));
         }
 
         return [.. moves];
     }
-
-    private static bool IsSame(Feed one, Feed other) =>
-        one.From == other.From && one.Joined == other.Joined && one.Lead == other.Lead && (one.At == other.At || other.At.Count == 0);
 }

@@ -20,7 +20,8 @@ public static class RigPlanner
         ArgumentNullException.ThrowIfNull(rig);
         ArgumentNullException.ThrowIfNull(options);
 
-        return Describe(Search(rig, options, cancellation).Best());
+        var present = options.FewestMoves ? PresentWiring.Of(rig) : null;
+        return Describe(Search(rig, options with { Present = present }, cancellation).Best(), options.FewestMoves);
     }
 
     /// <summary>Answers whether every load of a rig can be fed, and looks no further for the best wiring.</summary>
@@ -46,17 +47,21 @@ public static class RigPlanner
     internal static PlanResult? FeedAll(Rig rig, PlanOptions options, CancellationToken cancellation)
     {
         var search = Search(rig, options, cancellation);
-        return search.FeedsAll() is true && search.Whole is { IsSafe: true, Unfed: 0 } whole ? Describe(whole with { Gaps = [] }) : null;
+        var isFound = search.FeedsAll() is true && search.Whole is { IsSafe: true, Unfed: 0 };
+        return isFound ? Describe(search.Whole! with { Gaps = [] }, false) : null;
     }
 
     private static InputSearch Search(Rig rig, PlanOptions options, CancellationToken cancellation) =>
         new(rig, options, TimeProvider.System, cancellation);
 
-    private static PlanResult Describe(Candidate plan)
+    private static PlanResult Describe(Candidate plan, bool fewestMoves)
     {
         var levels = new List<ObjectiveLevel>();
         foreach (var level in Enum.GetValues<Level>())
         {
+            if (level == Level.Moves && !fewestMoves)
+                continue;
+
             // What pinned feeds add is the same for every wiring, so the gap is what the search left of it.
             var value = plan.Levels[(int)level];
             var bound = plan.Gaps.ElementAtOrDefault((int)level) is { } gap ? Math.Max(0, value - LevelMeter.Scaled(level, gap)) : 0;

@@ -32,7 +32,7 @@ public sealed class PlanCommandTests : IDisposable
     {
         var answer = Run(0, "plan", Save(), "--json");
         using var json = JsonDocument.Parse(answer);
-        Assert.Equal(["status", "feeds", "unfed", "reasons", "lacks", "changes", "objective"], json.RootElement.EnumerateObject().Select(property => property.Name));
+        Assert.Equal(["status", "feeds", "unfed", "reasons", "lacks", "changes", "moves", "objective"], json.RootElement.EnumerateObject().Select(property => property.Name));
         Assert.Equal("optimal", json.RootElement.GetProperty("status").GetString());
         var feed = json.RootElement.GetProperty("feeds")[1];
         Assert.Equal("""{"from":["brick/2"],"joined":null,"volts":9,"lead":"straight","to":["delay-2"]}""", feed.GetRawText());
@@ -70,6 +70,21 @@ public sealed class PlanCommandTests : IDisposable
         var text = Run(0, "plan", path);
         Assert.Contains("drive-3: from brick/2 at 9 V to brick/1", text, StringComparison.Ordinal);
         Assert.Contains("delay-2: not fed now, to brick/2 at 9 V", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Leaves_what_is_wired_where_that_is_asked_for()
+    {
+        var path = Save();
+        File.AppendAllText(path, "\nwired:\n  - { from: brick/2, at: 9 V, to: drive-3 }\n");
+        using var anew = JsonDocument.Parse(Run(0, "plan", path, "--json"));
+        Assert.Equal(
+            """[{"load":"drive-3","from":["brick/2 at 9 V"],"to":"brick/1"},{"load":"delay-2","from":[],"to":"brick/2 at 9 V"}]""",
+            anew.RootElement.GetProperty("moves").GetRawText());
+
+        // The large outlet is needed by the delay: one move is the least, and is proven.
+        var text = Run(0, "plan", path, "--fewest-moves");
+        Assert.Contains("wired loads moved: 1 (proven)", text, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -29,7 +29,7 @@ internal sealed class WarmStart
         _outlets = problem.Outlets.ToDictionary(static group => group);
         _singles = wiring.Singles.ToLookup(static single => (single.Load, single.Source.Group));
         _values = new long[wiring.Variables.Count];
-        foreach (var alike in problem.AlikeSupplies)
+        foreach (var alike in problem.AlikeSupplies.Where(_ => problem.Homes is null))
             Order([.. alike.Select(static groups => groups.ToArray())]);
     }
 

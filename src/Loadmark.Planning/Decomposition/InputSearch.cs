@@ -150,7 +150,7 @@ internal sealed class InputSearch
     {
         if (found.Unfed < inputs.Weight)
         {
-            var real = Candidate.Of(_rig, found.Wired.Rig.Wired!.Value, []);
+            var real = Candidate.Of(_rig, found.Wired.Rig.Wired!.Value, [], _options);
             if (real.IsSafe)
                 yield return real;
             if (real.IsSafe && real.Units().AsSpan().SequenceEqual(bound))
@@ -167,14 +167,14 @@ internal sealed class InputSearch
             var planned = new PartedSearch(pinned, options, _time, _cancellation).Best();
             var feeds = planned.Wired.Rig.Wired!.Value.Items.Select(feed => feed == sources[place] ? feed with { Pinned = false } : feed);
             if (planned.IsSafe)
-                yield return Candidate.Of(_rig, [.. feeds], []);
+                yield return Candidate.Of(_rig, [.. feeds], [], _options);
         }
     }
 
     /// <summary>A feed of the input from each sort of outlet that suits it, at each setting, over a plain lead.</summary>
     private List<Feed> SourcesOf(PlannedInputs inputs)
     {
-        var problem = new PlanProblemBuilder(_rig, _options.Certain, inputs).Build(_options.Only);
+        var problem = new PlanProblemBuilder(_rig, _options.Certain, inputs, _options.Present).Build(_options.Only);
         var input = problem.Loads.First(static load => load.IsInput);
         return
         [
@@ -207,7 +207,8 @@ internal sealed class InputSearch
     /// </summary>
     private HashSet<string> WithinReach(WiredRig pinned, HashSet<string> inputs)
     {
-        var problem = new PlanProblemBuilder(_rig, _options.Certain, new PlannedInputs(inputs, inputs.Count + 1)).Build(_options.Only);
+        var planned = new PlannedInputs(inputs, inputs.Count + 1);
+        var problem = new PlanProblemBuilder(_rig, _options.Certain, planned, _options.Present).Build(_options.Only);
         var ways = FeedCandidates.Pairs(problem).Where(static pair => pair.Load.IsInput)
             .Select(
                 pair => (

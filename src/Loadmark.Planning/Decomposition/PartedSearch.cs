@@ -31,7 +31,7 @@ internal sealed class PartedSearch
         _time = time;
         _cancellation = cancellation;
         _begin = time.GetTimestamp();
-        _problem = new PlanProblemBuilder(rig, options.Certain, options.Inputs).Build(options.Only);
+        _problem = new PlanProblemBuilder(rig, options.Certain, options.Inputs, options.Present).Build(options.Only);
         _parts = new RigSplitter(_problem).Split();
     }
 
@@ -41,7 +41,7 @@ internal sealed class PartedSearch
         if (_parts is [_])
             return new PlanSearch(_rig, _problem, _options, _time, _cancellation).Best();
         var found = _parts.Select((_, place) => SearchOf(place).Best()).ToList();
-        return Candidate.Of(_rig, Together(found), GapsOf(found), _options.Inputs);
+        return Candidate.Of(_rig, Together(found), GapsOf(found), _options);
     }
 
     /// <summary>Whether every load can be fed; null when the time did not suffice to tell.</summary>
@@ -72,7 +72,7 @@ internal sealed class PartedSearch
         var found = _feeding.Select(static search => search.Whole()).OfType<Candidate>().ToList();
         if (found.Count < _parts.Length)
             return null;
-        return found is [var whole] ? whole : Candidate.Of(_rig, Together(found), [], _options.Inputs);
+        return found is [var whole] ? whole : Candidate.Of(_rig, Together(found), [], _options);
     }
 
     private bool? Feeds(PlanSearch search)
@@ -90,7 +90,7 @@ internal sealed class PartedSearch
     {
         var part = _parts[place];
         var left = (_options.TimeLimit - _time.GetElapsedTime(_begin)) / (_parts.Length - place);
-        var problem = new PlanProblemBuilder(part.Rig, _options.Certain, _options.Inputs).Build(_options.Only);
+        var problem = new PlanProblemBuilder(part.Rig, _options.Certain, _options.Inputs, _options.Present).Build(_options.Only);
         return new PlanSearch(part.Rig, problem, _options with { TimeLimit = left }, _time, _cancellation);
     }
 

@@ -41,7 +41,8 @@ internal sealed class RigSplitter
     /// </summary>
     public ImmutableArray<RigPart> Split()
     {
-        if (_supplies.Count < 2)
+        // A lead that is plugged in now belongs to the part that it is plugged in at; leads are dealt out by kind alone.
+        if (_supplies.Count < 2 || _problem.Homes?.Values.Any(static home => home.Feed.Lead is not null) is true)
             return [Whole()];
         TieByPinned();
         foreach (var load in _problem.Loads.Where(static load => load.IsInput))

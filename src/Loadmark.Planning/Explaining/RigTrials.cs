@@ -26,7 +26,7 @@ internal sealed class RigTrials
     public RigTrials(Rig rig, PlanOptions options, TimeProvider time, CancellationToken cancellation)
     {
         Rig = rig;
-        _options = options with { TimeLimit = options.TimeLimit * ShareOfTime, Progress = null };
+        _options = options with { TimeLimit = options.TimeLimit * ShareOfTime, Progress = null, FewestMoves = false };
         _time = time;
         _begin = time.GetTimestamp();
         _cancellation = cancellation;

@@ -13,6 +13,7 @@ internal sealed class FeedSite
     private readonly Occupant[]?[] _occupants;
     private readonly IReadOnlyList<LoadGroup> _loads;
     private readonly IReadOnlyList<LeadEnds> _ends;
+    private readonly int[]? _homeKinds;
 
     /// <summary>Describes the site that one or more outlets make.</summary>
     /// <param name="from">The class of sources it is of.</param>
@@ -21,6 +22,7 @@ internal sealed class FeedSite
     /// <param name="problem">The problem.</param>
     /// <param name="returns">The shared returns.</param>
     /// <param name="ends">All that leads do to polarity and plug.</param>
+    /// <param name="kinds">The kinds of leads.</param>
     /// <param name="draws">What the loads draw.</param>
     public FeedSite(
         FeedClass from,
@@ -29,6 +31,7 @@ internal sealed class FeedSite
         PlanProblem problem,
         ImmutableArray<string> returns,
         IReadOnlyList<LeadEnds> ends,
+        IReadOnlyList<LeadKind> kinds,
         DrawTable draws)
     {
         _loads = problem.Loads;
@@ -41,6 +44,7 @@ internal sealed class FeedSite
         OutletsALeg = from.OutletsALeg;
         Legs =
             [.. parts.Zip(limits, (part, limit) => new SiteOutlet(part, limit, limit is null ? null : draws.Against(limit.Scale, Volts)))];
+        _homeKinds = problem.Homes is null ? null : HomeKinds(parts, kinds);
         Capacity = parts.Sum(static part => part.Group.Capacity) * OutletsALeg;
         AllowsSeveral = limits.All(static limit => limit is not null);
         Totals = [.. Enumerable.Range(0, problem.Totals.Length)
@@ -78,9 +82,32 @@ internal sealed class FeedSite
     public LoadCost? CostOf(int load, int ends) =>
         (_costs[ends] ??= [.. _loads.Select(group => _from.CostOf(group, _ends[ends]))])[load];
 
+    /// <summary>Whether something is plugged in here now.</summary>
+    public bool IsHome => _homeKinds is not null;
+
+    /// <summary>The kind of lead over which a load is plugged in here now; -1 where it is not.</summary>
+    /// <param name="load">The place of the load's group.</param>
+    public int HomeKindOf(int load) => _homeKinds?[load] ?? -1;
+
     /// <summary>What a load that is fed from here is to others that share the site's return.</summary>
     /// <param name="load">The place of the load's group.</param>
     /// <param name="ends">The place of what the lead does.</param>
     public Occupant OccupantOf(int load, int ends) =>
         (_occupants[ends] ??= [.. _loads.Select(group => group.OccupantAt(_from.Point, _ends[ends].Reverses))])[load];
+
+    private int[]? HomeKinds(SourcePart[] parts, IReadOnlyList<LeadKind> kinds)
+    {
+        var homes = new int[_loads.Count];
+        Array.Fill(homes, -1);
+        foreach (var load in _loads.Where(static load => load.Home is not null))
+        {
+            for (var kind = 0; kind < kinds.Count; kind++)
+            {
+                if (kinds[kind].Joined == Joined && !load.IsMovedBy(Joined, parts, kinds[kind].Ids))
+                    homes[load.Index] = kind;
+            }
+        }
+
+        return Array.TrueForAll(homes, static kind => kind < 0) ? null : homes;
+    }
 }

@@ -48,5 +48,6 @@ internal sealed class FeedSiteBuilder(WiringSpace space)
         space.Problem,
         space.Returns,
         space.Ends,
+        space.Kinds,
         _draws);
 }

@@ -9,8 +9,22 @@ internal static class GreedyWiring
     public static LiveWiring Of(WiringSpace space)
     {
         var wiring = new LiveWiring(space);
+        if (wiring.HasHomes)
+            LeaveAtHome(space, wiring);
         FeedDark(space, wiring);
         return wiring;
+    }
+
+    /// <summary>Leaves loads where they are plugged in now, as far as nothing forbids it.</summary>
+    private static void LeaveAtHome(WiringSpace space, LiveWiring wiring)
+    {
+        for (var load = 0; load < wiring.Count; load++)
+        {
+            if (space.HomeOf(wiring.GroupOf(load)) is not { } home || wiring.Open(load, home.FeedSite, home.Ends))
+                continue;
+            if (wiring.Feeds.FirstOrDefault(feed => feed.FeedSite == home.FeedSite && feed.Ends == home.Ends) is { } beside)
+                wiring.Add(load, beside);
+        }
     }
 
     /// <summary>Feeds the loads that are dark, as far as they can be.</summary>

@@ -29,6 +29,9 @@ internal sealed class LiveFeed(FeedSite site, int ends)
     /// <summary>How many of the feed's loads it is not known to suit, or feeds well under their voltage.</summary>
     public int Doubts { get; set; }
 
+    /// <summary>How many of its loads are wired now, be it elsewhere.</summary>
+    public int Wired { get; set; }
+
     /// <summary>What the feed's loads do to one another on their return.</summary>
     public ReturnOccupancy Occupancy;
 }

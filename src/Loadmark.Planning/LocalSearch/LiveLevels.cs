@@ -10,7 +10,8 @@ namespace Loadmark.Planning.LocalSearch;
 /// again as it is.
 /// </summary>
 /// <param name="kinds">The kinds of leads.</param>
-internal sealed class LiveLevels(ImmutableArray<LeadKind> kinds)
+/// <param name="loads">Every load, as the group it is of.</param>
+internal sealed class LiveLevels(ImmutableArray<LeadKind> kinds, LoadGroup[] loads)
 {
     private readonly long[] _levels = new long[Enum.GetValues<Level>().Length];
 
@@ -35,8 +36,8 @@ internal sealed class LiveLevels(ImmutableArray<LeadKind> kinds)
     /// <summary>A feed comes, or goes.</summary>
     public void Count(LiveFeed feed, int sign)
     {
-        var loads = feed.Loads.Count;
-        if (loads == 0)
+        var count = feed.Loads.Count;
+        if (count == 0)
             return;
 
         var site = feed.FeedSite;
@@ -56,8 +57,10 @@ internal sealed class LiveLevels(ImmutableArray<LeadKind> kinds)
         _levels[(int)Level.Capacity] += sign * site.Capacity;
         if (kinds[feed.Kind].IsSpecial)
             _levels[(int)Level.SpecialLeads] += sign;
-        if (loads > 1)
-            _levels[(int)Level.Sharing] += sign * loads;
+        if (count > 1)
+            _levels[(int)Level.Sharing] += sign * count;
+        if (feed.Wired > 0)
+            _levels[(int)Level.Moves] += sign * (feed.Wired - AtHome(feed));
         if (site.Return < 0)
             Count(feed.Occupancy, sign);
     }
@@ -80,10 +83,23 @@ internal sealed class LiveLevels(ImmutableArray<LeadKind> kinds)
             _levels[(int)Level.Thin] += sign;
     }
 
+    /// <summary>How many loads of a feed are on it now.</summary>
+    private int AtHome(LiveFeed feed)
+    {
+        if (!feed.FeedSite.IsHome)
+            return 0;
+        var count = 0;
+        foreach (var load in feed.Loads)
+            count += feed.FeedSite.HomeKindOf(loads[load].Index) == feed.Kind ? 1 : 0;
+        return count;
+    }
+
     /// <summary>A load falls dark, or is fed.</summary>
     public void CountDark(LoadGroup load, int sign)
     {
         _levels[(int)Level.Unfed] += sign * load.Darkness;
+        if (load.IsWired)
+            _levels[(int)Level.Moves] += sign;
         if (load.IsInput)
             return;
         if (load.Priority == 1)

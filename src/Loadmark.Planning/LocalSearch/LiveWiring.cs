@@ -1,4 +1,5 @@
 using Loadmark.Core.Fits;
+using Loadmark.Core.Rigs;
 using Loadmark.Planning.Problem;
 
 namespace Loadmark.Planning.LocalSearch;
@@ -23,8 +24,8 @@ internal sealed class LiveWiring
     public LiveWiring(WiringSpace space)
     {
         _space = space;
-        Levels = new LiveLevels(space.Kinds);
         _loads = [.. space.Loads];
+        Levels = new LiveLevels(space.Kinds, _loads);
         _limits = [.. space.Problem.Totals];
         _totals = new (long, long)[_limits.Length];
         _free = [.. space.Problem.Outlets.Select(static group => group.Count)];
@@ -53,6 +54,9 @@ internal sealed class LiveWiring
 
     /// <summary>The feeds of the wiring as it is now.</summary>
     public IReadOnlyList<LiveFeed> Feeds => _feeds;
+
+    /// <summary>Whether as few as possible of the loads that are wired now are to be moved.</summary>
+    public bool HasHomes => _space.Problem.Homes is not null;
 
     /// <summary>How many loads there are.</summary>
     public int Count => _loads.Length;
@@ -83,19 +87,50 @@ internal sealed class LiveWiring
     {
         var group = _loads[load];
         if (feed.FeedSite.CostOf(group.Index, feed.Ends) is not { } cost || !Bears(feed, group)
-            || LeadFor(feed, feed.Loads.Count + 1) is not { } kind)
+            || LeadFor(feed, feed.Loads.Count + 1, load) is not { } kind)
             return false;
 
+        Add(load, feed, cost, kind);
+        return true;
+    }
+
+    /// <summary>Puts a load back on the feed that it was taken from, just as that was then.</summary>
+    /// <param name="load">The load, dark now.</param>
+    /// <param name="feed">The feed; gone where nothing is left on it.</param>
+    /// <param name="kind">The kind of lead that it had.</param>
+    public void PutBack(int load, LiveFeed feed, int kind)
+    {
+        if (feed.Loads.Count == 0)
+        {
+            feed.Place = _feeds.Count;
+            TakeOutlets(feed.FeedSite, 1);
+            _feeds.Add(feed);
+        }
+
+        Add(load, feed, feed.FeedSite.CostOf(_loads[load].Index, feed.Ends)!.Value, kind);
+    }
+
+    /// <summary>Gives a feed another kind of lead, which must be there and do.</summary>
+    public void Change(LiveFeed feed, int kind)
+    {
+        Levels.Count(feed, -1);
+        Use(feed, kind);
+        Levels.Count(feed, 1);
+    }
+
+    private void Add(int load, LiveFeed feed, LoadCost cost, int kind)
+    {
+        var group = _loads[load];
         Levels.Count(feed, -1);
         Take(feed, group, 1);
         feed.Loads.Add(load);
         feed.Margins += cost.Margins;
         feed.Doubts += cost.Doubts;
+        feed.Wired += group.IsWired ? 1 : 0;
         Use(feed, kind);
         Levels.Count(feed, 1);
         Levels.CountDark(group, -1);
         _feedOf[load] = feed;
-        return true;
     }
 
     /// <summary>Takes a load off its feed; a feed without loads is gone.</summary>
@@ -109,6 +144,7 @@ internal sealed class LiveWiring
         var cost = feed.FeedSite.CostOf(group.Index, feed.Ends)!.Value;
         feed.Margins -= cost.Margins;
         feed.Doubts -= cost.Doubts;
+        feed.Wired -= group.IsWired ? 1 : 0;
         _feedOf[load] = null;
         Levels.CountDark(group, 1);
         if (feed.Loads.Count == 0)
@@ -118,8 +154,8 @@ internal sealed class LiveWiring
             return;
         }
 
-        if (_space.Kinds[feed.Kind].Least > feed.Loads.Count)
-            Use(feed, LeadFor(feed, feed.Loads.Count)!.Value);
+        if (HasHomes || _space.Kinds[feed.Kind].Least > feed.Loads.Count)
+            Use(feed, LeadFor(feed, feed.Loads.Count, feed.Loads[0])!.Value);
         Levels.Count(feed, 1);
     }
 
@@ -176,10 +212,15 @@ internal sealed class LiveWiring
     }
 
     /// <summary>
-    /// The kind of lead for a feed with so many loads: the one it has where that will do, else the one with the fewest plugs.
+    /// The kind of lead for a feed with so many loads: the one over which a load is plugged in here now; else the one it has where that
+    /// will do, but for a chain with one load; else the one with the fewest plugs.
     /// </summary>
-    private int? LeadFor(LiveFeed feed, int loads)
+    private int? LeadFor(LiveFeed feed, int loads, int load)
     {
+        if (feed.FeedSite.IsHome && HomeKind(feed, loads, load) is var home && home >= 0)
+            return home;
+        if (HasHomes && loads == 1 && feed.FeedSite.Joined == Joint.None && _space.Ends[feed.Ends] == LeadEnds.Plain)
+            return 0;
         if (feed.Kind >= 0 && _space.Kinds[feed.Kind] is var own && own.Least <= loads && loads <= own.Plugs)
             return feed.Kind;
         foreach (var kind in _space.KindsFor(feed.FeedSite.Joined, feed.Ends))
@@ -189,6 +230,16 @@ internal sealed class LiveWiring
         }
 
         return null;
+    }
+
+    private int HomeKind(LiveFeed feed, int loads, int load)
+    {
+        var kind = feed.FeedSite.HomeKindOf(_loads[load].Index);
+        for (var place = 0; kind < 0 && place < feed.Loads.Count; place++)
+            kind = feed.FeedSite.HomeKindOf(_loads[feed.Loads[place]].Index);
+        if (kind < 0 || _space.Ends.IndexOf(_space.Kinds[kind].Ends) != feed.Ends || loads > _space.Kinds[kind].Plugs)
+            return -1;
+        return feed.Kind == kind || _leads[kind] > 0 ? kind : -1;
     }
 
     private void Use(LiveFeed feed, int kind)

@@ -7,12 +7,14 @@ internal sealed class Move(LiveWiring wiring)
 {
     private readonly List<(int Load, FeedSite FeedSite, int Ends, LiveFeed Feed)> _taken = [];
     private readonly List<int> _put = [];
+    private readonly List<(int Load, LiveFeed Feed, int Kind, bool IsPut)> _steps = [];
 
     /// <summary>Begins anew; what was done stays.</summary>
     public void Begin()
     {
         _taken.Clear();
         _put.Clear();
+        _steps.Clear();
     }
 
     /// <summary>Takes a load off its feed, if it is on one.</summary>
@@ -20,16 +22,20 @@ internal sealed class Move(LiveWiring wiring)
     {
         if (wiring.FeedOf(load) is not { } feed)
             return;
-        _taken.Add((load, feed.FeedSite, feed.Ends, feed));
+        if (wiring.HasHomes)
+            _steps.Add((load, feed, feed.Kind, false));
+        else
+            _taken.Add((load, feed.FeedSite, feed.Ends, feed));
         wiring.Remove(load);
     }
 
     /// <summary>Puts a dark load on a feed.</summary>
     public bool Put(int load, LiveFeed feed)
     {
+        var kind = feed.Kind;
         if (!wiring.Add(load, feed))
             return false;
-        _put.Add(load);
+        Note(load, feed, kind);
         return true;
     }
 
@@ -38,7 +44,7 @@ internal sealed class Move(LiveWiring wiring)
     {
         if (!wiring.Open(load, site, ends))
             return false;
-        _put.Add(load);
+        Note(load, wiring.FeedOf(load)!, -1);
         return true;
     }
 
@@ -60,6 +66,8 @@ internal sealed class Move(LiveWiring wiring)
     /// <summary>Puts the wiring back as it was when the move began.</summary>
     public void Undo()
     {
+        for (var place = _steps.Count - 1; place >= 0; place--)
+            Undo(_steps[place]);
         for (var place = _put.Count - 1; place >= 0; place--)
             wiring.Remove(_put[place]);
         for (var place = _taken.Count - 1; place >= 0; place--)
@@ -69,6 +77,31 @@ internal sealed class Move(LiveWiring wiring)
         }
 
         Begin();
+    }
+
+    private void Note(int load, LiveFeed feed, int kind)
+    {
+        if (wiring.HasHomes)
+            _steps.Add((load, feed, kind, true));
+        else
+            _put.Add(load);
+    }
+
+    /// <summary>
+    /// Undoes one step, with the lead that the feed had before it: where it matters what is plugged in now, leads of which either would do
+    /// are not the same.
+    /// </summary>
+    private void Undo((int Load, LiveFeed Feed, int Kind, bool IsPut) step)
+    {
+        if (!step.IsPut)
+        {
+            wiring.PutBack(step.Load, step.Feed, step.Kind);
+            return;
+        }
+
+        wiring.Remove(step.Load);
+        if (step.Feed.Loads.Count > 0)
+            wiring.Change(step.Feed, step.Kind);
     }
 
     /// <summary>

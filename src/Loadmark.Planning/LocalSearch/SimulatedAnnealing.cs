@@ -172,6 +172,8 @@ internal sealed class SimulatedAnnealing
     {
         var load = _random.Next(_wiring.Count);
         var from = _wiring.FeedOf(load);
+        if (_wiring.HasHomes && _space.HomeOf(_wiring.GroupOf(load)) is { } home && _random.Next(4) == 0)
+            return GoHome(load, home);
         if (_wiring.Feeds.Count > 0 && _random.Next(2) == 0)
         {
             var to = _wiring.Feeds[_random.Next(_wiring.Feeds.Count)];
@@ -189,6 +191,23 @@ internal sealed class SimulatedAnnealing
             return false;
         _move.Take(load);
         return _move.Put(load, placement.FeedSite, placement.Ends);
+    }
+
+    /// <summary>One load back to where it is plugged in now.</summary>
+    private bool GoHome(int load, Placement home)
+    {
+        if (_wiring.FeedOf(load)?.FeedSite == home.FeedSite)
+            return false;
+        _move.Take(load);
+        if (_move.Put(load, home.FeedSite, home.Ends))
+            return true;
+        foreach (var feed in _wiring.Feeds)
+        {
+            if (feed.FeedSite == home.FeedSite && feed.Ends == home.Ends)
+                return _move.Put(load, feed);
+        }
+
+        return false;
     }
 
     /// <summary>Two loads change places; one of them may be dark.</summary>

@@ -25,6 +25,7 @@ internal sealed class Weights
         _weights[(int)Level.UnfedFirst] = 50 * noise;
         _weights[(int)Level.UnfedSecond] = 16 * noise;
         _weights[(int)Level.Doubtful] = 8 * noise;
+        _weights[(int)Level.Moves] = 6 * noise;
         _weights[(int)Level.Thin] = 4 * noise;
         _weights[(int)Level.Margins] = 2 * noise;
         _weights[(int)Level.Noise] = noise;

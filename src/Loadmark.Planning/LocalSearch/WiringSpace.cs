@@ -8,6 +8,7 @@ namespace Loadmark.Planning.LocalSearch;
 internal sealed class WiringSpace
 {
     private readonly int[][] _kinds;
+    private readonly Placement?[] _homes;
 
     /// <summary>Looks a problem up.</summary>
     public WiringSpace(PlanProblem problem)
@@ -21,6 +22,7 @@ internal sealed class WiringSpace
             .Where(kind => Kinds[kind].Joined == joined && Kinds[kind].Ends == ends).OrderBy(kind => Kinds[kind].Plugs).ToArray()))];
         Sites = [.. new FeedSiteBuilder(this).Build()];
         Placements = [.. problem.Loads.Select(BerthsOf)];
+        _homes = [.. problem.Loads.Select(HomeAmong)];
     }
 
     /// <summary>The problem whose wirings these are.</summary>
@@ -46,6 +48,20 @@ internal sealed class WiringSpace
 
     /// <summary>The kinds of leads for a feed, those with the fewest plugs first.</summary>
     public int[] KindsFor(Joint joined, int ends) => _kinds[((int)joined * Ends.Length) + ends];
+
+    /// <summary>Where the loads of a group are plugged in now; null where none is, or none may stay.</summary>
+    public Placement? HomeOf(LoadGroup load) => _homes[load.Index];
+
+    private Placement? HomeAmong(LoadGroup load)
+    {
+        foreach (var placement in Placements[load.Index])
+        {
+            if (placement.FeedSite.HomeKindOf(load.Index) is >= 0 and var kind && Ends[placement.Ends] == Kinds[kind].Ends)
+                return placement;
+        }
+
+        return null;
+    }
 
     private ImmutableArray<Placement> BerthsOf(LoadGroup load)
     {

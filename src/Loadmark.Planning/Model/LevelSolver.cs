@@ -20,7 +20,7 @@ internal sealed class LevelSolver : IDisposable
     private static readonly Level[][] Together =
     [
         [Level.Unfed],
-        [Level.UnfedFirst, Level.UnfedSecond, Level.Doubtful, Level.Thin, Level.Margins],
+        [Level.UnfedFirst, Level.UnfedSecond, Level.Doubtful, Level.Moves, Level.Thin, Level.Margins],
         [Level.Noise, Level.NoisyLoads],
         [Level.SpecialLeads, Level.Sharing, Level.Capacity],
     ];

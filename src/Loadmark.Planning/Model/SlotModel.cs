@@ -45,6 +45,8 @@ internal sealed class SlotModel(PlanProblem problem, WiringModel wiring, LeadSlo
         {
             wiring[Level.Doubtful].Add(load.Count, costs[load.Load].Doubts, load.Most);
             wiring[Level.Margins].Add(load.Count, costs[load.Load].Margins, load.Most);
+            var isMoved = load.Load.IsMovedBy(from.Joined, from.FirstParts, problem.SlotLeads[slot.Kind]);
+            wiring[Level.Moves].Add(load.Count, isMoved ? 1 : 0, load.Most);
         }
 
         return choice;

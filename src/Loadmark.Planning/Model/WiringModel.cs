@@ -1,4 +1,5 @@
 using Google.OrTools.Sat;
+using Loadmark.Core.Rigs;
 using Loadmark.Planning.Objective;
 using Loadmark.Planning.Problem;
 
@@ -86,7 +87,7 @@ internal sealed class WiringModel
     {
         SingleLead?[] leads = [null, .. _problem.SingleLeads];
         var used = leads.Select(static _ => new BoundedSum()).ToArray();
-        var found = new List<(Source Source, SingleLead? Lead, LoadCost Cost)>();
+        var found = new List<(Source Source, SingleLead? Lead, LoadCost Cost, int Moves)>();
         foreach (var load in _problem.Loads)
         {
             foreach (var alike in _problem.Singles.GroupBy(static source => source.Group))
@@ -97,18 +98,19 @@ internal sealed class WiringModel
                     foreach (var lead in leads)
                     {
                         if (source.CostOf(load, lead?.Ends ?? LeadEnds.Plain) is { } cost)
-                            found.Add((source, lead, cost));
+                            found.Add((source, lead, cost, load.IsMovedBy(Joint.None, [source.Part], lead?.Ids) ? 1 : 0));
                     }
                 }
 
-                foreach (var (source, lead, cost) in found)
+                foreach (var (source, lead, cost, moves) in found)
                 {
-                    if (found.Exists(other => IsBetter(other, (source, lead, cost), load)))
+                    if (found.Exists(other => IsBetter(other, (source, lead, cost, moves), load)))
                         continue;
                     var most = Math.Min(load.Count, Math.Min(source.Group.Count, lead?.Ids.Length ?? int.MaxValue));
                     var choice = new SingleChoice(source, load, lead, cost, Variables.Decision(most), most);
                     Singles.Add(choice);
                     this[Level.Doubtful].Add(choice.Count, cost.Doubts, most);
+                    this[Level.Moves].Add(choice.Count, moves, most);
                     this[Level.Margins].Add(choice.Count, cost.Margins, most);
                     this[Level.Thin].Add(choice.Count, source.IsThin(load) ? 1 : 0, most);
                     used[lead is null ? 0 : lead.Index + 1].Add(choice.Count, 1, most);
@@ -128,16 +130,18 @@ internal sealed class WiringModel
     /// good.
     /// </summary>
     private bool IsBetter(
-        (Source Source, SingleLead? Lead, LoadCost Cost) one, (Source Source, SingleLead? Lead, LoadCost Cost) other, LoadGroup load)
+        (Source Source, SingleLead? Lead, LoadCost Cost, int Moves) one,
+        (Source Source, SingleLead? Lead, LoadCost Cost, int Moves) other,
+        LoadGroup load)
     {
         if (one == other || (one.Lead is not null && one.Lead != other.Lead) || one.Cost.Doubts > other.Cost.Doubts
-            || one.Cost.Margins > other.Cost.Margins)
+            || one.Moves > other.Moves || one.Cost.Margins > other.Cost.Margins)
             return false;
 
         var (ones, others) = (Costs(one.Source), Costs(other.Source));
         if (ones.Zip(others).Any(static pair => pair.First > pair.Second))
             return false;
-        return one.Cost != other.Cost || one.Lead != other.Lead || !ones.SequenceEqual(others)
+        return one.Cost != other.Cost || one.Moves != other.Moves || one.Lead != other.Lead || !ones.SequenceEqual(others)
             || one.Source.Volts < other.Source.Volts;
 
         List<long> Costs(Source source)
@@ -188,6 +192,7 @@ internal sealed class WiringModel
             Dark.Add(dark);
             Model.Add(those.Expression() + dark == load.Count);
             this[Level.Unfed].Add(dark, load.Darkness, load.Count);
+            this[Level.Moves].Add(dark, load.IsWired ? 1 : 0, load.Count);
             if (load.IsInput)
                 continue;
             if (load.Priority == 1)
@@ -231,7 +236,8 @@ internal sealed class WiringModel
     /// <summary>Of supplies that are alike the first have the more outlets in use.</summary>
     private void OrderSupplies()
     {
-        foreach (var alike in _problem.AlikeSupplies)
+        // Where something is plugged in now, exchanging alike supplies is another solution.
+        foreach (var alike in _problem.AlikeSupplies.Where(_ => _problem.Homes is null))
         {
             var uses = alike.Select(groups =>
             {
@@ -250,6 +256,7 @@ internal sealed class WiringModel
     {
         var loads = _problem.Loads.Sum(load => load.Count);
         this[Level.Doubtful].Cap(loads);
+        this[Level.Moves].Cap(loads);
         this[Level.Margins].Cap(3 * loads);
         this[Level.Sharing].Cap(loads);
         this[Level.NoisyLoads].Cap(loads + _problem.PinnedOnReturn.Values.Sum(pinned => pinned.Length));

@@ -15,6 +15,9 @@ internal enum Level
     /// <summary>Loads on what is not known to suit, or well under their voltage.</summary>
     Doubtful,
 
+    /// <summary>Loads that are wired now and are fed otherwise, or not at all; nothing unless a plan is to move as few as it can.</summary>
+    Moves,
+
     /// <summary>Limits of outlets, banks and supplies with too little free.</summary>
     Thin,
 

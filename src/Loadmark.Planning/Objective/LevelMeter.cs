@@ -16,6 +16,7 @@ internal static class LevelMeter
         Level.UnfedFirst => "loads of priority 1 not fed",
         Level.UnfedSecond => "loads of priority 2 not fed",
         Level.Doubtful => "loads on what is not known to suit, or under their voltage",
+        Level.Moves => "wired loads moved",
         Level.Thin => "limits past their headroom",
         Level.Margins => "other margins",
         Level.Noise => "noise findings",
@@ -36,22 +37,25 @@ internal static class LevelMeter
     /// <param name="rig">The wired rig.</param>
     /// <param name="check">What the rules say of it.</param>
     /// <param name="inputs">The inputs of supplies that are to be fed before all loads.</param>
-    public static decimal Measure(Level level, WiredRig rig, CheckResult check, PlannedInputs inputs) => level switch
-    {
-        Level.Unfed => FedSupplies.Unfed(rig, inputs).Sum(load => inputs.Has(load) ? inputs.Weight : 1),
-        Level.UnfedFirst => Unfed(rig, 1),
-        Level.UnfedSecond => Unfed(rig, 2),
-        Level.Doubtful => Costs(rig).Sum(static cost => cost.Doubts),
-        Level.Thin => check.Findings.Items.Count(static finding => finding.Rule == RuleId.ThinHeadroom),
-        Level.Margins => Costs(rig).Sum(static cost => cost.Margins),
-        Level.Noise => Occupancies(rig).Sum(static occupancy => occupancy.NoiseFindings),
-        Level.NoisyLoads => Occupancies(rig).Where(static occupancy => occupancy.NoiseFindings > 0)
-            .Sum(static occupancy => occupancy.Count),
-        Level.SpecialLeads => rig.Feeds.Items.Count(IsSpecial),
-        Level.Sharing => rig.Feeds.Items.Where(feed => feed.Loads.Length > 1).Sum(feed => feed.Loads.Length),
-        _ => rig.Outlets.Items.Where(outlet => outlet.Feeds.Count > 0)
-            .Sum(outlet => Scaled(Level.Capacity, MicroUnits.Nearest(Capacity(outlet)))),
-    };
+    /// <param name="present">The present wiring, of which as little as can be is to be moved; null where that does not count.</param>
+    public static decimal Measure(
+        Level level, WiredRig rig, CheckResult check, PlannedInputs inputs, PresentWiring? present) => level switch
+        {
+            Level.Unfed => FedSupplies.Unfed(rig, inputs).Sum(load => inputs.Has(load) ? inputs.Weight : 1),
+            Level.UnfedFirst => Unfed(rig, 1),
+            Level.UnfedSecond => Unfed(rig, 2),
+            Level.Doubtful => Costs(rig).Sum(static cost => cost.Doubts),
+            Level.Moves => present is null ? 0 : rig.Loads.Items.Count(present.IsMoved),
+            Level.Thin => check.Findings.Items.Count(static finding => finding.Rule == RuleId.ThinHeadroom),
+            Level.Margins => Costs(rig).Sum(static cost => cost.Margins),
+            Level.Noise => Occupancies(rig).Sum(static occupancy => occupancy.NoiseFindings),
+            Level.NoisyLoads => Occupancies(rig).Where(static occupancy => occupancy.NoiseFindings > 0)
+                .Sum(static occupancy => occupancy.Count),
+            Level.SpecialLeads => rig.Feeds.Items.Count(IsSpecial),
+            Level.Sharing => rig.Feeds.Items.Where(feed => feed.Loads.Length > 1).Sum(feed => feed.Loads.Length),
+            _ => rig.Outlets.Items.Where(outlet => outlet.Feeds.Count > 0)
+                .Sum(outlet => Scaled(Level.Capacity, MicroUnits.Nearest(Capacity(outlet)))),
+        };
 
     private static int Unfed(WiredRig rig, int priority) =>
         FedSupplies.Unfed(rig, PlannedInputs.None).Count(load => LoadGroup.PriorityOf(load.Rating.Load.Priority) == priority);

@@ -29,6 +29,9 @@ internal sealed record FeedClass(Joint Joined, FeedPoint Point, string? SharedRe
     /// <summary>Whether the two legs choose from the same outlets, so that exchanging the two is no other choice.</summary>
     public bool LegsAreAlike => Legs is [var first, var second] && ReferenceEquals(first, second);
 
+    /// <summary>The first outlet of each leg; where something is plugged in now, there is no other sort.</summary>
+    public ImmutableArray<SourcePart> FirstParts => [.. Legs.Select(static leg => leg.Parts[0])];
+
     /// <summary>How many outlets of a group one choice takes in one leg.</summary>
     public int OutletsALeg => Joined == Joint.Parallel ? 2 : 1;
 }

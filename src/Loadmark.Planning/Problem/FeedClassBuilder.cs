@@ -25,7 +25,9 @@ internal sealed class FeedClassBuilder(ImmutableArray<Source> sources, decimal h
     public ImmutableArray<FeedClass> SeriesPairs()
     {
         var legs = sources.Where(static source => source.Group.SharedReturn is null && source.Point.IsForJoining)
-            .GroupBy(static source => (source.Point, source.Limit?.Scale, source.Group.MustBeCertain, source.Group.PlannedInput))
+            .GroupBy(
+                static source => (
+                    source.Point, source.Limit?.Scale, source.Group.MustBeCertain, source.Group.PlannedInput, source.Group.Apart))
             .Select(alike => (First: alike.First(), Leg: LegOf(alike, 1), Outlets: alike.Sum(source => source.Group.Count))).ToList();
         var classes = ImmutableArray.CreateBuilder<FeedClass>();
         for (var one = 0; one < legs.Count; one++)
@@ -50,7 +52,9 @@ internal sealed class FeedClassBuilder(ImmutableArray<Source> sources, decimal h
     private ImmutableArray<FeedClass> Classes(IEnumerable<Source> alone, Joint joined, int times) =>
     [
         .. alone.GroupBy(
-            source => (source.Point, source.Group.SharedReturn, source.Limit?.Scale, source.Group.MustBeCertain, source.Group.PlannedInput))
+            source => (
+                source.Point, source.Group.SharedReturn, source.Limit?.Scale, source.Group.MustBeCertain, source.Group.PlannedInput,
+                source.Group.Apart))
             .Select(
                 alike => new FeedClass(joined, alike.Key.Point, alike.Key.SharedReturn, [LegOf(alike, times)], alike.Key.MustBeCertain)),
     ];

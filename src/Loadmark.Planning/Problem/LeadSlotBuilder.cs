@@ -8,8 +8,26 @@ namespace Loadmark.Planning.Problem;
 /// Expands the leads on hand into slots, one for each lead that could be used, or in a pooled problem for each kind; an instance serves
 /// once.
 /// </summary>
-internal sealed class LeadSlotBuilder(WiredRig pinned, List<OutletGroup> outlets, FeedClassBuilder classes, int loads, bool isPooled)
+/// <param name="pinned">The rig with its pinned feeds only.</param>
+/// <param name="outlets">The outlets that may be used.</param>
+/// <param name="classes">What leads may take from.</param>
+/// <param name="loads">How many loads there are to feed.</param>
+/// <param name="isPooled">Whether leads that are alike are one slot.</param>
+/// <param name="homes">
+/// Where loads are plugged in now, if as few as possible are to be moved: then a chain may have one load too, as it may have now.
+/// </param>
+internal sealed class LeadSlotBuilder(
+    WiredRig pinned,
+    List<OutletGroup> outlets,
+    FeedClassBuilder classes,
+    int loads,
+    bool isPooled,
+    ImmutableDictionary<int, LoadHome>? homes)
 {
+    private readonly HashSet<string> _present = [.. (homes?.Values ?? []).Select(static home => home.Lead).OfType<string>()];
+
+    private int LeastOfPlain => homes is null ? 2 : 1;
+
     /// <summary>The slots, those of one kind side by side.</summary>
     public List<LeadSlot> Slots { get; } = [];
 
@@ -26,7 +44,8 @@ internal sealed class LeadSlotBuilder(WiredRig pinned, List<OutletGroup> outlets
         var kinds = pinned.Rig.Leads.Items.GroupBy(lead => (lead.Type, lead.Plug, Plugs: Math.Min(lead.LoadPlugs ?? loads, loads)));
         foreach (var kind in kinds)
         {
-            var ids = kind.SelectMany(lead => Enumerable.Repeat(lead.Id, LeadsLeft.Of(lead, pinned, loads))).ToList();
+            var ids = kind.OrderBy(lead => !_present.Contains(lead.Id))
+                .SelectMany(lead => Enumerable.Repeat(lead.Id, LeadsLeft.Of(lead, pinned, loads))).ToList();
             var (type, plug, plugs) = kind.Key;
             var ends = new LeadEnds(type == LeadType.Reversing, plug);
             switch (type)
@@ -38,7 +57,7 @@ internal sealed class LeadSlotBuilder(WiredRig pinned, List<OutletGroup> outlets
                     Add(ids, 1, plugs, ends, classes.ParallelPairs());
                     break;
                 case LeadType.DaisyChain when plug is null:
-                    Add(ids, 2, plugs, ends, singles);
+                    Add(ids, LeastOfPlain, plugs, ends, singles);
                     break;
                 default:
                     AddOther(ids, plugs, ends, singles);
@@ -51,7 +70,7 @@ internal sealed class LeadSlotBuilder(WiredRig pinned, List<OutletGroup> outlets
     private void AddOther(List<string> ids, int plugs, LeadEnds ends, ImmutableArray<FeedClass> singles)
     {
         if (plugs > 1)
-            Add(ids, ends == LeadEnds.Plain ? 2 : 1, plugs, ends, singles);
+            Add(ids, ends == LeadEnds.Plain ? LeastOfPlain : 1, plugs, ends, singles);
         else if (ends != LeadEnds.Plain && ids.Count > 0)
             Singles.Add(new SingleLead(Singles.Count, ends, [.. ids]));
     }

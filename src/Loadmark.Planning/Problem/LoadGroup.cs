@@ -1,6 +1,8 @@
+using System.Collections.Immutable;
 using Loadmark.Core.Fits;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Ratings;
+using Loadmark.Core.Rigs;
 
 namespace Loadmark.Planning.Problem;
 
@@ -36,6 +38,15 @@ internal sealed class LoadGroup(int index, LoadRating rating, bool isInSignal)
     /// <summary>How many loads each load of the group counts as where it stays dark.</summary>
     public int Darkness { get; init; } = 1;
 
+    /// <summary>
+    /// Where each of them is plugged in now, as that of the first of them: alike ones are on outlets that are alike. Null where none is, or
+    /// where no plan could leave it there.
+    /// </summary>
+    public LoadHome? Home { get; init; }
+
+    /// <summary>Whether each of them is wired now, so that feeding it otherwise, or not, counts as a move.</summary>
+    public bool IsWired { get; init; }
+
     /// <summary>The places of the group's loads among the rig's loads, ascending.</summary>
     public List<int> Members { get; } = [];
 
@@ -66,6 +77,13 @@ internal sealed class LoadGroup(int index, LoadRating rating, bool isInSignal)
             point.Form is { IsKnown: true, Value: SupplyForm.Alternating } ? SupplyForm.Alternating : SupplyForm.Direct,
             IsInSignal);
 
+    /// <summary>Whether feeding each of them so is a move.</summary>
+    /// <param name="joined">How the outlets are joined.</param>
+    /// <param name="parts">The outlets, one for each leg.</param>
+    /// <param name="leads">The leads of the feed's kind; null for plain ones.</param>
+    public bool IsMovedBy(Joint joined, IReadOnlyList<SourcePart> parts, ImmutableArray<string>? leads) =>
+        IsWired && Home?.IsAt(joined, parts, leads) is not true;
+
     /// <summary>What each of them draws.</summary>
     /// <param name="fed">The voltage it is fed; its draw may depend on it.</param>
     public LoadDraw DrawAt(Volts fed)
@@ -83,7 +101,13 @@ internal sealed class LoadGroup(int index, LoadRating rating, bool isInSignal)
     /// <summary>Makes one group of several.</summary>
     public static LoadGroup Merge(int index, List<LoadGroup> parts)
     {
-        var merged = new LoadGroup(index, parts[0].Rating, parts[0].IsInSignal) { Darkness = parts[0].Darkness };
+        var first = parts[0];
+        var merged = new LoadGroup(index, first.Rating, first.IsInSignal)
+        {
+            Darkness = first.Darkness,
+            Home = first.Home,
+            IsWired = first.IsWired,
+        };
         merged._parts.AddRange(parts);
         merged.Members.AddRange(parts.SelectMany(static part => part.Members).Order());
         return merged;

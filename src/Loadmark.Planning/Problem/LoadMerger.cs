@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
+using Loadmark.Core.Rigs;
 
 namespace Loadmark.Planning.Problem;
 
@@ -59,6 +60,14 @@ internal sealed class LoadMerger
             + $"{load.Rating.Ground.Origin} {load.IsDrawKnown} {load.Rating.DrawVaries} ");
         if (_problem.Outlets.Any(static group => group.Rating.Outlet.Surge?.Duration is not null))
             text.Append(CultureInfo.InvariantCulture, $"{load.Rating.StartDuration?.Value} ");
+        text.Append(load.IsWired ? 'w' : 'n');
+        SingleLead?[] leads = [null, .. _problem.SingleLeads];
+        foreach (var lead in leads.Where(_ => load.IsWired))
+        {
+            foreach (var source in _problem.Singles)
+                text.Append(load.IsMovedBy(Joint.None, [source.Part], lead?.Ids) ? 'm' : 'h');
+        }
+
         LeadEnds[] ends = [LeadEnds.Plain, .. _problem.SingleLeads.Select(static lead => lead.Ends)];
         foreach (var end in ends)
         {
@@ -71,6 +80,8 @@ internal sealed class LoadMerger
             foreach (var from in kind.Classes)
             {
                 text.Append(Sign(from.CostOf(load, kind.Ends)));
+                if (load.IsWired)
+                    text.Append(load.IsMovedBy(from.Joined, from.FirstParts, _problem.SlotLeads[kind.Kind]) ? 'm' : 'h');
                 foreach (var leg in from.Legs)
                 {
                     foreach (var limit in leg.Limits)

@@ -27,6 +27,14 @@ internal sealed class OutletGroup(int index, OutletRating rating, string? shared
     /// <summary>Whether the outlets feed only loads that they are known to suit: money is not spent on what may not suit.</summary>
     public required bool MustBeCertain { get; init; }
 
+    /// <summary>
+    /// Whether something is plugged in here now over a listed lead, so that feeds from here are counted apart from those from elsewhere.
+    /// </summary>
+    public bool IsHome { get; set; }
+
+    /// <summary>What keeps apart the sources of the group from others that give the same; -1 where nothing does.</summary>
+    public int Apart => IsHome ? Index : -1;
+
     /// <summary>The supply that the outlets are of, where the plan feeds that supply; null otherwise.</summary>
     public string? PlannedInput { get; init; }
 
@@ -50,6 +58,7 @@ internal sealed class OutletGroup(int index, OutletRating rating, string? shared
             IsOfSeveralSupplies = true,
             MustBeCertain = first.MustBeCertain,
             PlannedInput = first.PlannedInput,
+            IsHome = alike.Any(static group => group.IsHome),
         };
         pooled.Members.AddRange(alike.SelectMany(static group => group.Members));
         return pooled;

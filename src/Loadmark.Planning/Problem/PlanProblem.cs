@@ -39,6 +39,33 @@ internal sealed record PlanProblem
     /// <summary>Limits of supplies and banks.</summary>
     public required ImmutableArray<TotalLimit> Totals { get; init; }
 
+    /// <summary>
+    /// Where loads are plugged in now, by their places in the rig, where as few of them as possible are to be moved; null where that does
+    /// not count.
+    /// </summary>
+    public ImmutableDictionary<int, LoadHome>? Homes { get; init; }
+
+    /// <summary>
+    /// Whether wirings may be missed, so that nothing is proven: two outlets of which one has several loads now are not looked at side by
+    /// side, and a lead that is in more feeds now than there are of it is left in the first.
+    /// </summary>
+    public bool IsNarrowed { get; init; }
+
+    /// <summary>All leads that can stand in for one another with a lead; null for a plain one.</summary>
+    /// <param name="lead">The id of a lead.</param>
+    public ImmutableArray<string>? LeadsLike(string? lead)
+    {
+        if (lead is null)
+            return null;
+        foreach (var ids in SlotLeads.Concat(SingleLeads.Select(static single => single.Ids)))
+        {
+            if (ids.Contains(lead))
+                return ids;
+        }
+
+        return null;
+    }
+
     /// <summary>For each load that is in a group, by its place in the rig, that group.</summary>
     public Dictionary<int, LoadGroup> GroupsOfLoads() =>
         Loads.SelectMany(static group => group.Members.Select(member => (member, group)))

@@ -18,6 +18,9 @@ internal sealed class PlanProblemBuilder
     private readonly LoadRating[] _ratings;
     private readonly IReadOnlySet<string>? _certain;
     private readonly PlannedInputs _inputs;
+    private readonly PresentWiring? _present;
+    private readonly ImmutableDictionary<int, LoadHome>? _homes;
+    private readonly bool _isNarrowed;
     private readonly List<LoadGroup> _loads = [];
     private readonly List<OutletGroup> _outlets = [];
     private readonly Dictionary<string, ImmutableArray<WiredLoad>> _pinnedOnReturn = new(StringComparer.Ordinal);
@@ -26,7 +29,9 @@ internal sealed class PlanProblemBuilder
     /// <param name="rig">The rig; of its wiring only pinned feeds count.</param>
     /// <param name="certain">The supplies of which only what is known to suit a load may feed it; null for none.</param>
     /// <param name="inputs">The supplies that are to be fed as loads are; null for none.</param>
-    public PlanProblemBuilder(Rig rig, IReadOnlySet<string>? certain = null, PlannedInputs? inputs = null)
+    /// <param name="present">The present wiring, of which as little as can be is to be moved; null where that does not count.</param>
+    public PlanProblemBuilder(
+        Rig rig, IReadOnlySet<string>? certain = null, PlannedInputs? inputs = null, PresentWiring? present = null)
     {
         _pinned = WiredRig.Of(rig with { Wired = [.. (rig.Wired ?? []).Items.Where(feed => feed.Pinned)] });
         _headroom = rig.HeadroomInForce;
@@ -34,6 +39,9 @@ internal sealed class PlanProblemBuilder
         _ratings = [.. _pinned.Loads.Items.Select(static load => load.Rating)];
         _certain = certain;
         _inputs = inputs ?? PlannedInputs.None;
+        _present = present;
+        if (present is not null)
+            _homes = HomeFinder.Find(present, _pinned, FedSupplies.DarkLoads(_pinned, _inputs), out _isNarrowed);
     }
 
     /// <summary>Builds the problem.</summary>
@@ -44,7 +52,7 @@ internal sealed class PlanProblemBuilder
         GroupLoads();
         var singles = Source.All(_outlets, _headroom);
         var slots = new LeadSlotBuilder(
-            _pinned, _outlets, new FeedClassBuilder(singles, _headroom), _loads.Sum(load => load.Count), isPooled: false);
+            _pinned, _outlets, new FeedClassBuilder(singles, _headroom), _loads.Sum(load => load.Count), isPooled: false, _homes);
         slots.Build();
         ImmutableArray<TotalLimit> totals = [.. new TotalLimitBuilder(_pinned, _headroom).Build()];
         return new PlanProblem
@@ -59,6 +67,9 @@ internal sealed class PlanProblemBuilder
             Totals = totals,
             AlikeSupplies = [.. AlikeSupplies(totals)],
             PinnedOnReturn = _pinnedOnReturn.ToImmutableDictionary(StringComparer.Ordinal),
+            Homes = _homes,
+            IsNarrowed = _isNarrowed || (_homes?.Values.Any(static home => home.IsShared) is true
+                && _pinned.Rig.Leads.Items.Any(static lead => lead.Type == LeadType.Parallel)),
         };
     }
 
@@ -87,15 +98,35 @@ internal sealed class PlanProblemBuilder
         {
             var isInSignal = mayMeetWindings && _signal.Contains(load.Id);
             var isInput = _inputs.Has(load);
-            var key = isInput ? load.Id : LoadGroup.Key(load.Rating, isInSignal);
+            var home = _homes?.GetValueOrDefault(load.Index);
+            var isWired = _present?.IsWired(load.Id) is true;
+            var key = (isInput ? load.Id : LoadGroup.Key(load.Rating, isInSignal), isWired, home is null ? null : KeyOf(home));
             if (!groups.TryGetValue(key, out var group))
             {
-                groups.Add(key, group = new LoadGroup(_loads.Count, load.Rating, isInSignal) { Darkness = isInput ? _inputs.Weight : 1 });
+                groups.Add(key, group = new LoadGroup(_loads.Count, load.Rating, isInSignal)
+                {
+                    Darkness = isInput ? _inputs.Weight : 1,
+                    Home = home,
+                    IsWired = isWired,
+                });
                 _loads.Add(group);
             }
 
             group.Members.Add(load.Index);
         }
+    }
+
+    /// <summary>What must be equal for two homes to be alike: where several loads are on one feed, the feed itself.</summary>
+    private string KeyOf(LoadHome home)
+    {
+        if (home.IsShared)
+            return $"feed {home.Index}";
+        var lead = _pinned.Rig.Leads.Items.FirstOrDefault(lead => lead.Id == home.Lead);
+        var outlets = home.Outlets.Select(
+            outlet => string.Create(
+                CultureInfo.InvariantCulture,
+                $"{_outlets.FindIndex(group => group.Members.Contains(outlet.Outlet))} at {outlet.Volts?.Value}"));
+        return $"{string.Join(' ', outlets)} {home.Feed.Joined} {lead?.Type} {lead?.Plug} {lead?.LoadPlugs}";
     }
 
     private static bool MayTakeAlternating(LoadRating load) =>
@@ -111,7 +142,13 @@ internal sealed class PlanProblemBuilder
             .Select(outlet => outlet.ReturnGroup).ToHashSet();
         var names = new Dictionary<ReturnGroup, string>();
         var mergeable = SuppliesWithoutTotals();
-        var groups = new Dictionary<(string?, string?, string, bool), OutletGroup>();
+        var homes = _homes?.Values ?? [];
+        var listed = homes.Where(static home => home.Lead is not null).SelectMany(static home => home.Outlets)
+            .Select(static one => one.Outlet).ToHashSet();
+        var apart = homes.Where(static home => home.IsShared)
+            .SelectMany(static home => home.Outlets, static (home, one) => (one.Outlet, First: home.Outlets[0].Outlet))
+            .DistinctBy(static pair => pair.Outlet).ToDictionary(static pair => pair.Outlet, static pair => pair.First);
+        var groups = new Dictionary<(string?, string?, string, bool, int), OutletGroup>();
         foreach (var outlet in _pinned.Outlets)
         {
             var supply = outlet.Rating.Supply.Id;
@@ -126,7 +163,7 @@ internal sealed class PlanProblemBuilder
             var look = LookOf(outlet);
             var isOfSeveral = shared is null && mergeable.Contains(supply);
             var mustBeCertain = _certain?.Contains(supply) is true;
-            var key = (isOfSeveral ? null : supply, shared, look, mustBeCertain);
+            var key = (isOfSeveral ? null : supply, shared, look, mustBeCertain, apart.GetValueOrDefault(outlet.Index, -1));
             if (!groups.TryGetValue(key, out var group))
             {
                 ImmutableArray<Setting> settings = [.. Setting.Of(outlet.Rating, outlet.Supply, _ratings)];
@@ -142,6 +179,7 @@ internal sealed class PlanProblemBuilder
             }
 
             group.Members.Add(outlet.Index);
+            group.IsHome |= listed.Contains(outlet.Index);
         }
     }
 

@@ -36,7 +36,8 @@ internal static class SupplyPooler
         var headroom = problem.Pinned.Rig.HeadroomInForce;
         var singles = Source.All(outlets, headroom);
         var slots = new LeadSlotBuilder(
-            problem.Pinned, outlets, new FeedClassBuilder(singles, headroom), problem.Loads.Sum(static load => load.Count), isPooled: true);
+            problem.Pinned, outlets, new FeedClassBuilder(singles, headroom), problem.Loads.Sum(static load => load.Count), isPooled: true,
+            problem.Homes);
         slots.Build();
         return problem with
         {

@@ -32,20 +32,18 @@ internal sealed record Candidate(WiredRig Wired, CheckResult Check, decimal[] Le
     /// <param name="rig">The rig.</param>
     /// <param name="feeds">The wiring.</param>
     /// <param name="gaps">How far each level may be from the best.</param>
-    /// <param name="inputs">
-    /// The inputs of supplies that the search feeds as loads are, and null for none. Then the wiring is judged as the search sees it, where
-    /// no such supply joins returns: that is never worse than what the rules say of the rig itself.
+    /// <param name="options">
+    /// How it was planned; null for as it is by default. Where the search feeds inputs of supplies as loads are, the wiring is judged as
+    /// the search sees it, where no such supply joins returns: that is never worse than what the rules say of the rig itself.
     /// </param>
-    public static Candidate Of(Rig rig, ValueList<Feed> feeds, long?[] gaps, PlannedInputs? inputs = null)
+    public static Candidate Of(Rig rig, ValueList<Feed> feeds, long?[] gaps, PlanOptions? options = null)
     {
         var planned = rig with { Wired = feeds };
-        var wired = inputs is { Supplies.Count: > 0 } ? WiredRig.WithInputsApart(planned, inputs.Supplies) : WiredRig.Of(planned);
+        var inputs = options?.Inputs ?? PlannedInputs.None;
+        var wired = inputs.Supplies.Count > 0 ? WiredRig.WithInputsApart(planned, inputs.Supplies) : WiredRig.Of(planned);
         var check = NameplateCheck.Of(wired);
-        return new Candidate(
-            wired,
-            check,
-            [.. Enum.GetValues<Level>().Select(level => LevelMeter.Measure(level, wired, check, inputs ?? PlannedInputs.None))],
-            gaps);
+        var levels = Enum.GetValues<Level>().Select(level => LevelMeter.Measure(level, wired, check, inputs, options?.Present));
+        return new Candidate(wired, check, [.. levels], gaps);
     }
 
     /// <summary>

@@ -21,6 +21,15 @@ public sealed record PlanOptions
     internal PlannedInputs Inputs { get; init; } = PlannedInputs.None;
 
     /// <summary>
+    /// Whether as few as possible of the loads that are wired now are moved to another outlet, setting or lead: before headroom, noise
+    /// and all that follows, but never for a load that could be fed, or one that need not be on what is not known to suit it.
+    /// </summary>
+    public bool FewestMoves { get; init; }
+
+    /// <summary>The present wiring, where as few as possible of its loads are to be moved; null where that does not count.</summary>
+    internal PresentWiring? Present { get; init; }
+
+    /// <summary>
     /// Whether only what a short local search finds is answered where it is asked if every load can be fed: the same answer however busy
     /// the machine is, and no proof that they cannot.
     /// </summary>

@@ -54,7 +54,9 @@ internal sealed class PlanSearch
     private bool IsOver => Left <= TimeSpan.Zero || _cancellation.IsCancellationRequested;
 
     /// <summary>Finds the best wiring, or the best that the time allows.</summary>
-    public Candidate Best()
+    public Candidate Best() => _problem.IsNarrowed ? Search() with { Gaps = [] } : Search();
+
+    private Candidate Search()
     {
         _improver.Begin();
         var coarsest = _coarsening.Coarsest(_improver.IsAnyDark);
@@ -113,7 +115,7 @@ internal sealed class PlanSearch
             if (solver.Values is { } values)
             {
                 var decoded = CanBeDecoded(problem)
-                    ? Candidate.Of(_rig, new FeedDecoder(problem, model).Decode(values), [], _options.Inputs)
+                    ? Candidate.Of(_rig, new FeedDecoder(problem, model).Decode(values), [], _options)
                     : null;
                 if (decoded is { IsSafe: true, Unfed: 0 } whole)
                 {
@@ -255,7 +257,7 @@ internal sealed class PlanSearch
 
         // What the search has found may be the wiring itself.
         var candidate = CanBeDecoded(problem) && answer.Values is { } values
-            ? Candidate.Of(_rig, new FeedDecoder(problem, model).Decode(values), answer.Gaps, _options.Inputs)
+            ? Candidate.Of(_rig, new FeedDecoder(problem, model).Decode(values), answer.Gaps, _options)
             : null;
         if (problem == _problem && candidate is not null && answer.IsProven)
             return candidate;
@@ -297,7 +299,7 @@ internal sealed class PlanSearch
     private Candidate BestSoFar()
     {
         var found = _improver.Best;
-        var candidate = Candidate.Of(_rig, ShapeDecoder.Decode(_space, found), _bounds.GapsOf(found.Levels), _options.Inputs);
+        var candidate = Candidate.Of(_rig, ShapeDecoder.Decode(_space, found), _bounds.GapsOf(found.Levels), _options);
         return _best is { } best && best.IsBetterThan(candidate) ? best with { Gaps = _bounds.GapsOf(best.Units()) } : candidate;
     }
 

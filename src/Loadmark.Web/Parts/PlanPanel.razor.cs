@@ -17,6 +17,7 @@ public sealed partial class PlanPanel : ComponentBase, IDisposable
 {
     private readonly HashSet<string> _without = new(StringComparer.Ordinal);
     private SolveJob<PlanAnswer, PlanProgress> _job = null!;
+    private bool _fewestMoves;
 
     /// <summary>The rig's page.</summary>
     [Parameter, EditorRequired] public RigView View { get; set; } = null!;
@@ -65,7 +66,13 @@ public sealed partial class PlanPanel : ComponentBase, IDisposable
         View.Show((RigPreview?)null);
         var only = rig.Supplies.Items.Select(static supply => supply.Id).Where(id => !_without.Contains(id))
             .ToHashSet(StringComparer.Ordinal);
-        var options = new PlanOptions { Only = _without.Count == 0 ? null : only, Progress = _job, TimeLimit = Limits.SolveTime };
+        var options = new PlanOptions
+        {
+            Only = _without.Count == 0 ? null : only,
+            FewestMoves = _fewestMoves,
+            Progress = _job,
+            TimeLimit = Limits.SolveTime,
+        };
         await _job.RunAsync(stop =>
         {
             var plan = RigPlanner.Plan(rig, options, stop);

@@ -24,7 +24,7 @@ internal static class BuyJson
             "massKilograms", static option => option.MassGrams / GramsInKilogram, "What it weighs, kg; null where the list does not say.",
             Presence.OrNull)
         .Figure("spareWatts", static option => option.Spare.Value, "What is left to give, W.")
-        .Value("plan", static option => new ExplainedPlan(option.Plan, PlanExplanation.None), PlanJson.Plan);
+        .Value("plan", static option => new ExplainedPlan(option.Plan, PlanExplanation.None, []), PlanJson.Plan);
 
     private static JsonShape<OfferLeftOut> LeftOut { get; } = new JsonShape<OfferLeftOut>(
             "SupplyLeftOut", "A supply that was not looked at.")

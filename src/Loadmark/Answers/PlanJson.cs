@@ -1,4 +1,5 @@
 using Loadmark.Core.Ratings;
+using Loadmark.Core.Rigs;
 using Loadmark.Planning;
 using Loadmark.Planning.Explaining;
 using Loadmark.Planning.Objective;
@@ -31,6 +32,15 @@ internal static class PlanJson
         .Text("load", static dark => dark.Load, "The load.")
         .Text("outlet", static dark => dark.Outlet, "The outlet that would do for it, with the rig's headroom, such as 9 V 300 mA.");
 
+    private static JsonShape<LoadMove> Move { get; } = new JsonShape<LoadMove>("Move", "A load that is to be plugged in otherwise.")
+        .Text("load", static move => move.Load, "The load.")
+        .Texts(
+            "from", static move => move.Before.Items.Select(LoadMove.PlaceOf),
+            "Where it is plugged in now, with setting and lead; empty where it is not.")
+        .Text(
+            "to", static move => move.After is { } after ? LoadMove.PlaceOf(after) : null,
+            "Where it is to be plugged in; null for nowhere.", Presence.OrNull);
+
     private static JsonShape<ObjectiveLevel> Level { get; } = new JsonShape<ObjectiveLevel>(
             "ObjectiveLevel", "One level of what is looked for; less is better.")
         .Text("name", static level => level.Name, "What is counted.")
@@ -51,9 +61,17 @@ internal static class PlanJson
         .Texts(
             "changes", static plan => plan.Explanation.Changes.Items.Select(static change => change.Text),
             "The smallest changes that would mend it; each was planned, and the rules refuse nothing of it.")
+        .List("moves", static plan => plan.Moves, Move, "What changes against the rig's own wiring; empty where it has none.")
         .List("objective", static plan => plan.Result.Objective, Level, "What the wiring was chosen by, each level before the next.");
 
     /// <summary>Writes the answer and a line end.</summary>
-    public static void Write(Stream output, PlanResult plan, PlanExplanation explanation) =>
-        JsonFormat.WriteLine(output, Plan, new ExplainedPlan(plan, explanation));
+    /// <param name="output">Where to.</param>
+    /// <param name="rig">The rig as it was, for what changes.</param>
+    /// <param name="plan">The plan.</param>
+    /// <param name="explanation">What stands in the way of the loads it does not feed.</param>
+    public static void Write(Stream output, Rig rig, PlanResult plan, PlanExplanation explanation)
+    {
+        var moves = rig.Wired is { Count: > 0 } ? LoadMove.Between(rig, plan.Rig) : [];
+        JsonFormat.WriteLine(output, Plan, new ExplainedPlan(plan, explanation, moves));
+    }
 }

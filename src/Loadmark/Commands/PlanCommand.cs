@@ -68,7 +68,12 @@ internal sealed class PlanCommand(CommandInput input)
             static at =>
                 $"{at.Level} {FigureDisplay.Number(at.Value)}, not below {FigureDisplay.Number(at.Bound)}. Ctrl-C shows the best so far.");
         var options =
-            new PlanOptions { Only = only.Count == 0 ? null : only.ToHashSet(StringComparer.Ordinal), Progress = talk };
+            new PlanOptions
+            {
+                Only = only.Count == 0 ? null : only.ToHashSet(StringComparer.Ordinal),
+                FewestMoves = input.Has(QuestionSpecs.FewestMoves),
+                Progress = talk,
+            };
         var plan = RigPlanner.Plan(rig, options, interruption);
         var explanation = PlanExplainer.Explain(plan, options, interruption);
         if (writeTo is { } file)
@@ -84,7 +89,7 @@ internal sealed class PlanCommand(CommandInput input)
         if (toOutput)
             return CodeOf(plan, interruption);
         if (input.Json)
-            PlanJson.Write(_process.Output, plan, explanation);
+            PlanJson.Write(_process.Output, rig, plan, explanation);
         else
             SheetPrinter.Print(_process, sheet => PlanPage.Write(sheet, rig, plan, explanation, writeTo));
         return CodeOf(plan, interruption);

@@ -15,6 +15,13 @@ internal static class QuestionSpecs
         "only", OptionKind.Texts, "Of the rig's supplies use these alone: names parted by commas, or the option several times.")
     { Placeholder = "SUPPLY", Example = "brick" };
 
+    /// <summary>Whether as little as can be of the present wiring is changed.</summary>
+    public static OptionSpec FewestMoves { get; } = new(
+        "fewest-moves",
+        OptionKind.Flag,
+        "Move as few as possible of the loads that are wired now: before headroom and noise, never before safety or a load more.")
+    { Example = "true" };
+
     /// <summary>A load to come.</summary>
     public static OptionSpec Room { get; } = new(
         "room", OptionKind.Texts, "Keep room for a load to come, told by its label, such as \"9 V 300 mA\"; may be given several times.")
@@ -80,7 +87,8 @@ internal static class QuestionSpecs
     { Options = [AlsoStartUp] };
 
     /// <summary>How is a rig best wired?</summary>
-    public static QuestionSpec Plan { get; } = new("plan", "what should feed what, and why not where it cannot be?") { Options = [Only] };
+    public static QuestionSpec Plan { get; } = new("plan", "what should feed what, and why not where it cannot be?")
+    { Options = [Only, FewestMoves] };
 
     /// <summary>What is to be bought?</summary>
     public static QuestionSpec Buy { get; } = new(

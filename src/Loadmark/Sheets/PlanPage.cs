@@ -57,23 +57,16 @@ internal static class PlanPage
             sheet.PadTo(Indent).Put("Nothing.").EndLine();
         foreach (var move in moves)
         {
-            var before = string.Join(" and ", move.Before.Items.Select(static feed => Place(feed)));
+            var before = string.Join(" and ", move.Before.Items.Select(LoadMove.PlaceOf));
             sheet.PadTo(Indent).Wrap(
                 (move.After, before.Length) switch
                 {
                     (null, _) => $"{move.Load}: off {before}, not fed",
-                    ({ } after, 0) => $"{move.Load}: not fed now, to {Place(after)}",
-                    ({ } after, _) => $"{move.Load}: from {before} to {Place(after)}",
+                    ({ } after, 0) => $"{move.Load}: not fed now, to {LoadMove.PlaceOf(after)}",
+                    ({ } after, _) => $"{move.Load}: from {before} to {LoadMove.PlaceOf(after)}",
                 },
                 Indent).EndLine();
         }
-    }
-
-    private static string Place(Feed feed)
-    {
-        var joined = feed.Joined == Joint.None ? "" : $" in {feed.Joined.ToString().ToLowerInvariant()}";
-        var at = feed.At.Count == 0 ? "" : $" at {string.Join(" and ", feed.At)}";
-        return $"{string.Join(" + ", feed.From)}{joined}{at}{(feed.Lead is { } lead ? $" over {lead}" : "")}";
     }
 
     private static void WriteExplanation(Sheet sheet, PlanResult plan, PlanExplanation explanation)

@@ -20,6 +20,7 @@ internal sealed class BruteForce
     private readonly IReadOnlySet<string>? _only;
     private readonly IReadOnlySet<string>? _certain;
     private readonly bool _leavesOut;
+    private readonly Rig? _present;
     private readonly int _fedByPinned;
     private readonly int _usedByPinned;
     private readonly int[] _twinsBefore;
@@ -30,9 +31,11 @@ internal sealed class BruteForce
     /// <param name="only">The supplies that may be used; null for all.</param>
     /// <param name="certain">The supplies of which only what is known to suit a load may feed it; null for none.</param>
     /// <param name="leavesOut">Whether what cannot be better is left out; else every wiring that the rules allow is looked at.</param>
-    public BruteForce(Rig rig, IReadOnlySet<string>? only = null, IReadOnlySet<string>? certain = null, bool leavesOut = true)
+    /// <param name="fewestMoves">Whether the rig's own wiring is to be changed as little as can be.</param>
+    public BruteForce(Rig rig, IReadOnlySet<string>? only = null, IReadOnlySet<string>? certain = null, bool leavesOut = true, bool fewestMoves = false)
     {
         _leavesOut = leavesOut;
+        _present = fewestMoves ? rig : null;
         _pinned = [.. (rig.Wired ?? []).Items.Where(feed => feed.Pinned)];
         _rig = rig with { Wired = [.. _pinned] };
         _bare = WiredRig.Of(_rig);
@@ -43,9 +46,11 @@ internal sealed class BruteForce
         _fedByPinned = Enumerable.Range(0, _bare.Loads.Count).Where(load => _bare.Loads[load].Feeds.Count > 0).Sum(static load => 1 << load);
         _usedByPinned = Enumerable.Range(0, _bare.Outlets.Count).Where(outlet => _bare.Outlets[outlet].Feeds.Count > 0).Sum(static outlet => 1 << outlet);
 
-        // Outlets of one supply that the file gives in the same words.
+        // Outlets of one supply that the file gives in the same words; not where it matters what is plugged in there now.
+        var used = (_present?.Wired ?? []).Items.SelectMany(static feed => feed.From.Items).ToHashSet();
         _twinsBefore = [.. Enumerable.Range(0, _bare.Outlets.Count).Select(outlet => Enumerable.Range(0, outlet)
-            .Where(before => _bare.Outlets[before].Rating.Supply == _bare.Outlets[outlet].Rating.Supply
+            .Where(before => !used.Contains(_bare.Outlets[before].Rating.Reference) && !used.Contains(_bare.Outlets[outlet].Rating.Reference)
+                && _bare.Outlets[before].Rating.Supply == _bare.Outlets[outlet].Rating.Supply
                 && _bare.Outlets[before].Rating.Outlet with { Id = "" } == _bare.Outlets[outlet].Rating.Outlet with { Id = "" })
             .Sum(static before => 1 << before))];
     }
@@ -62,7 +67,7 @@ internal sealed class BruteForce
     /// <summary>Finds the best wiring.</summary>
     public BruteForce Run()
     {
-        var levels = Judge(_pinned) ?? Levels.Of(_rig);
+        var levels = Judge(_pinned) ?? Measured(_rig);
         Extend([.. _pinned], new Taken(0, 0, 0), levels, stopWhenFed: false);
         return this;
     }
@@ -70,7 +75,7 @@ internal sealed class BruteForce
     /// <summary>Whether some wiring feeds every load; tried until one does.</summary>
     public bool FeedsAll()
     {
-        Extend([.. _pinned], new Taken(0, 0, 0), Levels.Of(_rig), stopWhenFed: true);
+        Extend([.. _pinned], new Taken(0, 0, 0), Measured(_rig), stopWhenFed: true);
         return Best is not null;
     }
 
@@ -121,6 +126,10 @@ internal sealed class BruteForce
         var dark = taken.Dark | IsHopeless(feeds, taken);
         var least = levels.ToArray();
         (least[0], least[1], least[2]) = (0, 0, 0);
+
+        // A load that is still open may yet stay where it is.
+        if (_present is { } present)
+            least[Levels.Moves] -= Enumerable.Range(0, _bare.Loads.Count).Count(load => ((_fedByPinned | taken.Fed | taken.Dark) >> load & 1) == 0 && Levels.IsWired(present, _bare.Loads[load].Id));
         for (var load = 0; load < _rig.Loads.Count; load++)
         {
             if ((dark >> load & 1) == 0)
@@ -185,7 +194,13 @@ internal sealed class BruteForce
         var rig = _rig with { Wired = [.. feeds] };
         var wired = WiredRig.Of(rig);
         var check = NameplateCheck.Of(wired);
-        return check.Findings.Items.Any(Refuses) || wired.Feeds.Items.Any(IsDoubtfulPurchase) ? null : Levels.Of(rig, wired, check);
+        return check.Findings.Items.Any(Refuses) || wired.Feeds.Items.Any(IsDoubtfulPurchase) ? null : Measured(rig, wired, check);
+    }
+
+    private decimal[] Measured(Rig rig, WiredRig? wired = null, CheckResult? check = null)
+    {
+        var levels = wired is null ? Levels.Of(rig) : Levels.Of(rig, wired, check!);
+        return _present is { } present ? Levels.WithMoves(levels, present, rig) : levels;
     }
 
     /// <summary>Dark loads are counted, and supplies for other mains stay idle; what is joined must be known to be harmless.</summary>

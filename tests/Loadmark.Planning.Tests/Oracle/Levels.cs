@@ -8,6 +8,32 @@ namespace Loadmark.Planning.Tests.Oracle;
 /// <summary>The levels of the objective, measured again from what the rules say; nothing of it is the planner's.</summary>
 internal static class Levels
 {
+    /// <summary>The place of the loads moved, where they count.</summary>
+    public const int Moves = 4;
+
+    /// <summary>The levels with the loads among them that are wired in one rig and otherwise, or not, in the other.</summary>
+    public static decimal[] WithMoves(decimal[] levels, Rig present, Rig planned) =>
+        [.. levels[..Moves], planned.EveryLoad.Count(load => IsWired(present, load.Id) && !IsKept(present, planned, load.Id)), .. levels[Moves..]];
+
+    /// <summary>Whether a feed that is not pinned has a load.</summary>
+    public static bool IsWired(Rig rig, string load) =>
+        rig.Wired!.Value.Items.Any(feed => feed.To.Items.Contains(load)) && !rig.Wired!.Value.Items.Any(feed => feed.Pinned && feed.To.Items.Contains(load));
+
+    private static bool IsKept(Rig present, Rig planned, string load)
+    {
+        var (before, after) = (HowFed(present, load), HowFed(planned, load));
+        return before.Count == 1 && after.Count == 1 && before[0] == after[0];
+    }
+
+    /// <summary>Each feed of a load in words that are the same where nobody who plugs it in would see a difference.</summary>
+    private static List<string> HowFed(Rig rig, string load)
+    {
+        var wired = WiredRig.Of(rig);
+        return [.. rig.Wired!.Value.Items.Where(feed => feed.To.Items.Contains(load)).Select(feed =>
+            string.Join(" + ", feed.From.Items.Select(from => $"{from} at {wired.Outlets.Items.Single(outlet => outlet.Rating.Reference == from).Volts}").Order(StringComparer.Ordinal))
+            + $" {feed.Joined} over {feed.Lead}")];
+    }
+
     public static decimal[] Of(Rig rig)
     {
         var wired = WiredRig.Of(rig);

@@ -77,6 +77,28 @@ public sealed class PlanPanelTests : PageTest
     }
 
     [Fact]
+    public async Task What_is_plugged_in_stays_where_that_is_asked_for()
+    {
+        var view = await OpenAsync("""
+            rig: r
+            mains: 230 V 50 Hz
+            loads:
+              drive-3: { label: "9V DC 12mA centre negative 5.5x2.1" }
+              drive-4: { label: "9V DC 12mA centre negative 5.5x2.1" }
+            supplies:
+              brick: { label: "INPUT 100-240V~ 50/60Hz", isolated: true, outlets: { 1-2: 9 V DC 150 mA, 3: 9 V DC 500 mA } }
+            wired: [{ from: brick/3, to: drive-3 }]
+
+            """);
+        var part = Show<PlanPanel>(view);
+        await PlanAsync(part);
+        Assert.Contains("drive-3", part.Find(".moves").TextContent, StringComparison.Ordinal);
+        part.Find(".check input").Change(true);
+        await PlanAsync(part);
+        part.WaitForAssertion(() => Assert.Equal("drive-4: not fed now, to brick/1", part.Find(".moves").TextContent.Trim()), Patience);
+    }
+
+    [Fact]
     public async Task A_supply_that_may_not_be_used_is_not()
     {
         var view = await OpenAsync(PageExamples.Read("fuzz-shared").Replace("leads:", "  spare:\n    label: INPUT 100-240V~ 50/60Hz OUTPUT 9V DC 600mA centre negative 5.5x2.1\n    outlets: { 1: \"\" }\nleads:", StringComparison.Ordinal));

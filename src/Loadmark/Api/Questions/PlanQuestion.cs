@@ -35,10 +35,15 @@ internal sealed class PlanQuestion : IQuestion
             return refusal;
         return new Computation((progress, cancellation) =>
         {
-            var options = new PlanOptions { Only = only, Progress = progress };
+            var options = new PlanOptions
+            {
+                Only = only,
+                FewestMoves = request.Options.Has(QuestionSpecs.FewestMoves),
+                Progress = progress,
+            };
             var plan = RigPlanner.Plan(rig, options, cancellation);
             var explanation = PlanExplainer.Explain(plan, options, cancellation);
-            return AnswerBytes.Of(output => PlanJson.Write(output, plan, explanation));
+            return AnswerBytes.Of(output => PlanJson.Write(output, rig, plan, explanation));
         });
     }
 }
