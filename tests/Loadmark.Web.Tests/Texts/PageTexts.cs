@@ -64,7 +64,7 @@ internal static class PageTexts
     {
         var parts = ((string Part, string Name)[])typeof(RigPage).GetField("Parts", BindingFlags.NonPublic | BindingFlags.Static)!.GetValue(null)!;
         var fields = new[] { GearForm.LoadFields, GearForm.SupplyFields, GearForm.OutletFields, GearForm.LeadFields, GearForm.RigFields }.SelectMany(static one => one).ToList();
-        var marks = Regex.Matches(File.ReadAllText(Path.Combine(Source, "Parts", "StartPlots.razor.cs")), "Name: \"(?<name>[^\"]+)\"", RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1));
+        var marks = Regex.Matches(File.ReadAllText(Path.Combine(Source, "Parts", "StartPlots.Curves.cs")), "Name: \"(?<name>[^\"]+)\"", RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(1));
         Assert.Equal(2, marks.Count);
         var severities = Enum.GetValues<Severity>();
         return
