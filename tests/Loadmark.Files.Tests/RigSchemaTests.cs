@@ -9,7 +9,7 @@ public sealed class RigSchemaTests
     private static readonly string Root = FindRoot();
 
     [Fact]
-    public void The_schema_in_the_repository_is_the_one_the_program_writes()
+    public void The_schema_in_the_repository_is_the_one_the_table_of_keys_makes()
     {
         var path = Path.Combine(Root, "schema", "rig.schema.json");
         if (Environment.GetEnvironmentVariable("LOADMARK_UPDATE_EXPECTED") is not null)

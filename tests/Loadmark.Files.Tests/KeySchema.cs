@@ -1,7 +1,7 @@
 using System.Text.Json;
 using Loadmark.Files.Keys;
 
-namespace Loadmark.Files.Schema;
+namespace Loadmark.Files.Tests;
 
 /// <summary>Writes the schema of keys.</summary>
 internal static class KeySchema

@@ -2,12 +2,11 @@ using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using Loadmark.Files.Keys;
-using Loadmark.Files.Schema;
 
-namespace Loadmark.Files;
+namespace Loadmark.Files.Tests;
 
 /// <summary>The JSON Schema of rig files, written from the same table of keys that the reader goes by.</summary>
-public static class RigSchema
+internal static class RigSchema
 {
     /// <summary>The schema (JSON Schema, draft 7, which editors know best), with line ends of one character.</summary>
     public static string Write()
