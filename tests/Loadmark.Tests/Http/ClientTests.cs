@@ -31,7 +31,7 @@ public sealed class ClientTests(SharedHost shared) : IClassFixture<SharedHost>
                 var check = await client.CheckAsync(true, "board.rig.yaml", rig);
                 said.Add($"{check.Verdict} {check.File} {check.Outlets.Count} {check.Outlets.First().LimitAmps}");
 
-                var plan = await client.PlanAsync(new[] { "brick" }, null, rig);
+                var plan = await client.PlanAsync(new[] { "brick" }, null, null, rig);
                 said.Add($"{plan.Status} {plan.Feeds.Sum(feed => feed.To.Count)} {plan.Feeds.First().Joined is null}");
 
                 var settled = await client.SettleAsync(20, 7, null, rig);
