@@ -49,18 +49,11 @@ internal sealed class AskCommand(CommandInput input)
         };
         if (AskedRig.Of(question, out var complaint) is not { } asked)
             return input.Complaints.Unusable(complaint);
-        try
-        {
-            var answer = PlugInAdvisor.Answer(asked, input.Process.Interruption());
-            if (input.Json)
-                AskJson.Write(input.Process.Output, answer);
-            else
-                SheetPrinter.Print(input.Process, sheet => AskPage.Write(sheet, answer));
-            return answer.Verdict is PlugInVerdict.Yes or PlugInVerdict.YesIf ? ExitCode.Fine : ExitCode.Refused;
-        }
-        catch (OperationCanceledException)
-        {
-            return ExitCode.Interrupted;
-        }
+        var answer = PlugInAdvisor.Answer(asked, input.Process.Interruption());
+        if (input.Json)
+            AskJson.Write(input.Process.Output, answer);
+        else
+            SheetPrinter.Print(input.Process, sheet => AskPage.Write(sheet, answer));
+        return answer.Verdict is PlugInVerdict.Yes or PlugInVerdict.YesIf ? ExitCode.Fine : ExitCode.Refused;
     }
 }

@@ -24,10 +24,6 @@ internal sealed class LibrarySession(CommandInput input)
         {
             return UseAsync(DataFolder.From(input.Data, input.Process.Environment), makes, run, stop).GetAwaiter().GetResult();
         }
-        catch (OperationCanceledException) when (stop.IsCancellationRequested)
-        {
-            return ExitCode.Interrupted;
-        }
         catch (StorageException fault)
         {
             return input.Complaints.Unusable(fault.Message);

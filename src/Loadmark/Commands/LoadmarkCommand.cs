@@ -21,6 +21,10 @@ internal static class LoadmarkCommand
         {
             return new CommandParser(ProgramCommands.Program).Run(args, process, rigs, check);
         }
+        catch (OperationCanceledException) when (process.Interruption().IsCancellationRequested)
+        {
+            return ExitCode.Interrupted;
+        }
         catch (IOException fault)
         {
             process.Error.WriteLine($"loadmark: the answer could not be written: {TerminalText.Neutral(fault.Message)}");

@@ -39,23 +39,16 @@ internal sealed class SettleCommand(CommandInput input)
             return input.Complaints.Unreadable([new CheckAnswer(path, null, reading.Errors)], input.Json);
 
         var interruption = process.Interruption();
-        try
-        {
-            using var talk = new WaitNotice(process, "computing what each load gets");
-            var (circuit, settled, check) = RigAnalysis.Settle(rig, interruption);
-            talk.Dispose();
-            var spread = SpreadRun.Of(sampling, process, options => RigSpread.Settle(circuit, options, interruption));
-            if (input.Json)
-                SimulationJson.Write(process.Output, settled, check, spread);
-            else
-                SheetPrinter.Print(process, sheet => SettlePage.Write(sheet, settled, check, path, spread));
-            if (interruption.IsCancellationRequested)
-                return ExitCode.Interrupted;
-            return check.IsRefused ? ExitCode.Refused : ExitCode.Fine;
-        }
-        catch (OperationCanceledException)
-        {
+        using var talk = new WaitNotice(process, "computing what each load gets");
+        var (circuit, settled, check) = RigAnalysis.Settle(rig, interruption);
+        talk.Dispose();
+        var spread = SpreadRun.Of(sampling, process, options => RigSpread.Settle(circuit, options, interruption));
+        if (input.Json)
+            SimulationJson.Write(process.Output, settled, check, spread);
+        else
+            SheetPrinter.Print(process, sheet => SettlePage.Write(sheet, settled, check, path, spread));
+        if (interruption.IsCancellationRequested)
             return ExitCode.Interrupted;
-        }
+        return check.IsRefused ? ExitCode.Refused : ExitCode.Fine;
     }
 }

@@ -49,26 +49,19 @@ internal sealed class StartUpCommand(CommandInput input)
             return input.Complaints.Unreadable([new CheckAnswer(path, null, reading.Errors)], input.Json);
 
         var interruption = process.Interruption();
-        try
-        {
-            using var talk = new WaitNotice(process, "computing the first seconds after switch-on");
-            var (circuit, started, check) = RigAnalysis.StartUp(rig, interruption);
-            talk.Dispose();
-            var spread = SpreadRun.Of(sampling, process, options => RigSpread.StartUp(circuit, options, cancellation: interruption));
-            if (input.Text(Csv) is { } file && !outputs.TrySave(file, TableOf(started.Waveforms), force))
-                return ExitCode.Unreadable;
-            if (input.Json)
-                SimulationJson.Write(process.Output, started, check, spread);
-            else
-                SheetPrinter.Print(process, sheet => StartUpPage.Write(sheet, started, check, path, input.Text(Csv), spread));
-            if (interruption.IsCancellationRequested)
-                return ExitCode.Interrupted;
-            return check.IsRefused ? ExitCode.Refused : ExitCode.Fine;
-        }
-        catch (OperationCanceledException)
-        {
+        using var talk = new WaitNotice(process, "computing the first seconds after switch-on");
+        var (circuit, started, check) = RigAnalysis.StartUp(rig, interruption);
+        talk.Dispose();
+        var spread = SpreadRun.Of(sampling, process, options => RigSpread.StartUp(circuit, options, cancellation: interruption));
+        if (input.Text(Csv) is { } file && !outputs.TrySave(file, TableOf(started.Waveforms), force))
+            return ExitCode.Unreadable;
+        if (input.Json)
+            SimulationJson.Write(process.Output, started, check, spread);
+        else
+            SheetPrinter.Print(process, sheet => StartUpPage.Write(sheet, started, check, path, input.Text(Csv), spread));
+        if (interruption.IsCancellationRequested)
             return ExitCode.Interrupted;
-        }
+        return check.IsRefused ? ExitCode.Refused : ExitCode.Fine;
     }
 
     private static string TableOf(Waveforms waveforms)

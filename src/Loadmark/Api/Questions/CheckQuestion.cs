@@ -4,7 +4,6 @@ using Loadmark.Api.Requests;
 using Loadmark.Core.OpenQuestions;
 using Loadmark.Questions;
 using Loadmark.Simulation;
-using Loadmark.Web.Problems;
 
 namespace Loadmark.Api.Questions;
 
@@ -12,17 +11,7 @@ namespace Loadmark.Api.Questions;
 internal sealed class CheckQuestion : IQuestion
 {
     /// <inheritdoc/>
-    public ApiOperation Operation { get; } = new()
-    {
-        Name = QuestionSpecs.Check.Name,
-        Group = "Questions",
-        Summary = QuestionSpecs.Check.Sentence,
-        Options = [.. QuestionSpecs.Check.EveryOption, ApiOptions.File],
-        Bodies = ApiContent.Rig,
-        Answers = [ApiContent.Of(CheckJson.Check, "check.json")],
-        Streams = true,
-        Refusals = [ProblemKind.Unreadable, ProblemKind.Store],
-    };
+    public ApiOperation Operation { get; } = ApiOperation.OnRig(QuestionSpecs.Check, ApiContent.Of(CheckJson.Check, "check.json"));
 
     /// <inheritdoc/>
     public PreparedQuestion Prepare(ApiRequest request)

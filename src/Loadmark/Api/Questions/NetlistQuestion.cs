@@ -13,14 +13,10 @@ namespace Loadmark.Api.Questions;
 internal sealed class NetlistQuestion : IQuestion
 {
     /// <inheritdoc/>
-    public ApiOperation Operation { get; } = new()
+    public ApiOperation Operation { get; } = ApiOperation.OnRig(
+        QuestionSpecs.Netlist, ApiContent.Text(ApiContent.Plain, "A SPICE deck.", "netlist.txt")) with
     {
-        Name = QuestionSpecs.Netlist.Name,
-        Group = "Questions",
-        Summary = QuestionSpecs.Netlist.Sentence,
-        Options = [.. QuestionSpecs.Netlist.EveryOption, ApiOptions.File],
-        Bodies = ApiContent.Rig,
-        Answers = [ApiContent.Text(ApiContent.Plain, "A SPICE deck.", "netlist.txt")],
+        Streams = false,
         Refusals = [ProblemKind.Unreadable, ProblemKind.Store, ProblemKind.NoWiring],
     };
 

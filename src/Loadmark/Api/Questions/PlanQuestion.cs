@@ -5,7 +5,6 @@ using Loadmark.Planning;
 using Loadmark.Planning.Explaining;
 using Loadmark.Planning.Search;
 using Loadmark.Questions;
-using Loadmark.Web.Problems;
 
 namespace Loadmark.Api.Questions;
 
@@ -13,17 +12,9 @@ namespace Loadmark.Api.Questions;
 internal sealed class PlanQuestion : IQuestion
 {
     /// <inheritdoc/>
-    public ApiOperation Operation { get; } = new()
+    public ApiOperation Operation { get; } = ApiOperation.OnRig(QuestionSpecs.Plan, ApiContent.Of(PlanJson.Plan, "plan.json")) with
     {
-        Name = QuestionSpecs.Plan.Name,
-        Group = "Questions",
-        Summary = QuestionSpecs.Plan.Sentence,
         About = "The rig's own wiring does not bind, except feeds with 'pinned: true'.",
-        Options = [.. QuestionSpecs.Plan.EveryOption, ApiOptions.File],
-        Bodies = ApiContent.Rig,
-        Answers = [ApiContent.Of(PlanJson.Plan, "plan.json")],
-        Streams = true,
-        Refusals = [ProblemKind.Unreadable, ProblemKind.Store],
     };
 
     /// <inheritdoc/>

@@ -4,7 +4,6 @@ using Loadmark.Api.Requests;
 using Loadmark.Simulation;
 using Loadmark.Simulation.Spreading;
 using Loadmark.Questions;
-using Loadmark.Web.Problems;
 
 namespace Loadmark.Api.Questions;
 
@@ -12,17 +11,8 @@ namespace Loadmark.Api.Questions;
 internal sealed class SettleQuestion : IQuestion
 {
     /// <inheritdoc/>
-    public ApiOperation Operation { get; } = new()
-    {
-        Name = QuestionSpecs.Settle.Name,
-        Group = "Questions",
-        Summary = QuestionSpecs.Settle.Sentence,
-        Options = [.. QuestionSpecs.Settle.EveryOption, ApiOptions.File],
-        Bodies = ApiContent.Rig,
-        Answers = [ApiContent.Of(SimulationJson.SteadyState, "settle.json")],
-        Streams = true,
-        Refusals = [ProblemKind.Unreadable, ProblemKind.Store],
-    };
+    public ApiOperation Operation { get; } = ApiOperation.OnRig(
+        QuestionSpecs.Settle, ApiContent.Of(SimulationJson.SteadyState, "settle.json"));
 
     /// <inheritdoc/>
     public PreparedQuestion Prepare(ApiRequest request)

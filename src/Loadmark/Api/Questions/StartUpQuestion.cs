@@ -4,7 +4,6 @@ using Loadmark.Api.Requests;
 using Loadmark.Simulation;
 using Loadmark.Simulation.Spreading;
 using Loadmark.Questions;
-using Loadmark.Web.Problems;
 
 namespace Loadmark.Api.Questions;
 
@@ -12,17 +11,8 @@ namespace Loadmark.Api.Questions;
 internal sealed class StartUpQuestion : IQuestion
 {
     /// <inheritdoc/>
-    public ApiOperation Operation { get; } = new()
-    {
-        Name = QuestionSpecs.StartUp.Name,
-        Group = "Questions",
-        Summary = QuestionSpecs.StartUp.Sentence,
-        Options = [.. QuestionSpecs.StartUp.EveryOption, ApiOptions.File],
-        Bodies = ApiContent.Rig,
-        Answers = [ApiContent.Of(SimulationJson.FirstSeconds, "startup.json")],
-        Streams = true,
-        Refusals = [ProblemKind.Unreadable, ProblemKind.Store],
-    };
+    public ApiOperation Operation { get; } = ApiOperation.OnRig(
+        QuestionSpecs.StartUp, ApiContent.Of(SimulationJson.FirstSeconds, "startup.json"));
 
     /// <inheritdoc/>
     public PreparedQuestion Prepare(ApiRequest request)

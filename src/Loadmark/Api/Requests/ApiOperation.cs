@@ -46,4 +46,19 @@ internal sealed record ApiOperation
 
     /// <summary>What may be refused, beyond what anything may be.</summary>
     public IReadOnlyList<ProblemKind> Refusals { get; init; } = [];
+
+    /// <summary>The operation of a question about one rig.</summary>
+    /// <param name="question">The question.</param>
+    /// <param name="answer">The content of a good answer.</param>
+    public static ApiOperation OnRig(QuestionSpec question, ApiContent answer) => new()
+    {
+        Name = question.Name,
+        Group = "Questions",
+        Summary = question.Sentence,
+        Options = [.. question.EveryOption, ApiOptions.File],
+        Bodies = ApiContent.Rig,
+        Answers = [answer],
+        Streams = true,
+        Refusals = [ProblemKind.Unreadable, ProblemKind.Store],
+    };
 }
