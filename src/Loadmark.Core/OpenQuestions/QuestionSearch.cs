@@ -20,6 +20,7 @@ public static class QuestionSearch
     {
         ArgumentNullException.ThrowIfNull(rig);
         var drafts = Drafts(rig);
+        var judged = new JudgedRigs();
         var found = new List<OpenQuestion>();
         foreach (var draft in drafts)
         {
@@ -29,7 +30,7 @@ public static class QuestionSearch
             // What is unknown elsewhere can hide what an answer changes: it is tried with the usual answers to all else, then as the rig
             // stands.
             var usual = drafts.Where(other => !ReferenceEquals(other, draft)).Aggregate(rig, static (so, other) => Usual(other, so));
-            if ((Try(draft, usual) ?? Try(draft, rig)) is { } question && TakesAnswers(question, rig))
+            if ((Try(draft, usual, judged) ?? Try(draft, rig, judged)) is { } question && TakesAnswers(question, rig))
                 found.Add(question);
         }
 
@@ -54,24 +55,24 @@ public static class QuestionSearch
     private static Rig Usual(QuestionDraft draft, Rig rig) => draft.Whole.Answers is [var first, ..] ? first.Apply(rig) : rig;
 
     /// <summary>The question with what its answers lead to; null where they all lead to the same.</summary>
-    private static OpenQuestion? Try(QuestionDraft draft, Rig rig)
+    private static OpenQuestion? Try(QuestionDraft draft, Rig rig, JudgedRigs judged)
     {
-        var question = Judged(draft.Whole, rig);
+        var question = Judged(draft.Whole, rig, judged);
         if (question is null || !draft.IsOfEach || draft.Subjects.Count == 1)
             return question;
 
         // Who is asked about many things is asked only about those of which the answer matters.
-        var matter = draft.Subjects.Items.Where(subject => Judged(draft.Build([subject]), rig) is not null).ToList();
-        return matter.Count == 0 || matter.Count == draft.Subjects.Count ? question : Judged(draft.Build([.. matter]), rig);
+        var matter = draft.Subjects.Items.Where(subject => Judged(draft.Build([subject]), rig, judged) is not null).ToList();
+        return matter.Count == 0 || matter.Count == draft.Subjects.Count ? question : Judged(draft.Build([.. matter]), rig, judged);
     }
 
-    private static OpenQuestion? Judged(OpenQuestion question, Rig rig)
+    private static OpenQuestion? Judged(OpenQuestion question, Rig rig, JudgedRigs judged)
     {
         var answers = new List<PossibleAnswer>();
         var said = new List<Dictionary<string, Finding>>();
         foreach (var answer in question.Answers)
         {
-            if (Judge(answer.Apply(rig)) is { } findings)
+            if (judged.Of(answer.Apply(rig)) is { } findings)
             {
                 answers.Add(answer);
                 said.Add(findings);
@@ -99,30 +100,6 @@ public static class QuestionSearch
         }
 
         return worst;
-    }
-
-    /// <summary>
-    /// The findings worse than a note, by rule, severity and subjects; null where the answer makes no rig, such as one set to a voltage
-    /// that its outlet does not give. The keys are texts and the values objects, for which code is compiled ahead: a check answers at once.
-    /// </summary>
-    private static Dictionary<string, Finding>? Judge(Rig rig)
-    {
-        try
-        {
-            var findings = new Dictionary<string, Finding>(StringComparer.Ordinal);
-            foreach (var finding in NameplateCheck.Of(rig).Findings)
-            {
-                if (finding.Severity > Severity.Note)
-                    findings.TryAdd(
-                        $"{finding.Rule.Name} {SeverityText.Sentence(finding.Severity)} {finding.Subjects.ToString()}", finding);
-            }
-
-            return findings;
-        }
-        catch (InvalidRigException)
-        {
-            return null;
-        }
     }
 
     /// <summary>
