@@ -26,6 +26,7 @@ public sealed class ImportTests(SharedBrowser browser, ServedPage served) : Page
         await label.FillAsync(After);
         await label.PressAsync("Enter");
         await Expect(undo).ToBeEnabledAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "More about chorus-1" }).ClickAsync();
         await Expect(page.GetByRole(AriaRole.Group, new() { Name = "Figures of chorus-1" })).ToContainTextAsync("60 mA");
         AssertOneLineDiffers(imported, await page.ExportAsync(), "chorus-1");
 

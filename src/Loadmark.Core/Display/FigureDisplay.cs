@@ -23,6 +23,10 @@ public static class FigureDisplay
     public const int SecondDecimals = 4;
 
     private const int GramsInKilogram = 1000;
+    private const int SaidDigits = 3;
+
+    /// <summary>The most decimals that the type of the figures can be rounded to.</summary>
+    private const int MostDecimals = 28;
 
     /// <summary>A figure as it was printed or typed, to four digits.</summary>
     /// <param name="figure">The figure; null when it is not known.</param>
@@ -50,6 +54,38 @@ public static class FigureDisplay
     /// <summary>A computed time.</summary>
     /// <param name="time">In seconds; null when it is not known.</param>
     public static string Computed(Seconds? time) => Printed(Rounded(time, SecondDecimals));
+
+    /// <summary>A voltage that was computed, to 10 mV.</summary>
+    /// <param name="volts">In volts; null when it is not known.</param>
+    public static string Said(Volts? volts) => Printed(Rounded(volts, 2));
+
+    /// <summary>
+    /// A current that was computed or added up, with the three digits that a person would say. Beside a limit it never reads as the limit
+    /// without being it: then with four.
+    /// </summary>
+    /// <param name="amps">In amperes; null when it is not known.</param>
+    /// <param name="beside">The limit that it stands beside; null for none.</param>
+    public static string Said(Amps? amps, Amps? beside = null) => Significant(amps, beside);
+
+    /// <summary>A power that was computed or added up, as <see cref="Said(Amps?, Amps?)"/> writes a current.</summary>
+    /// <param name="watts">In watts; null when it is not known.</param>
+    /// <param name="beside">The limit that it stands beside; null for none.</param>
+    public static string Said(Watts? watts, Watts? beside = null) => Significant(watts, beside);
+
+    /// <summary>A time that was computed, to three digits.</summary>
+    /// <param name="time">In seconds; null when it is not known.</param>
+    public static string Said(Seconds? time) => Significant(time, null);
+
+    /// <summary>What is drawn in all, as the total beside it is printed: in amps, in watts or in both.</summary>
+    /// <param name="total">What is drawn.</param>
+    /// <param name="beside">The total that it stands beside; null for none.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="total"/> is null.</exception>
+    public static string SaidTotal(SupplyTotal total, SupplyTotal? beside = null)
+    {
+        ArgumentNullException.ThrowIfNull(total);
+        var amps = total.Amps is null ? null : Said(total.Amps, beside?.Amps);
+        return amps is not null && total.Watts is null ? amps : $"{(amps is null ? "" : amps + ", ")}{Said(total.Watts, beside?.Watts)}";
+    }
 
     /// <summary>What stays free, with as many digits as a person would say and never more than there is: "1.65 A", "488 mA".</summary>
     /// <param name="amps">The current.</param>
@@ -92,6 +128,18 @@ public static class FigureDisplay
     public static string Size(long bytes) => bytes < 1_000_000
         ? string.Create(CultureInfo.InvariantCulture, $"{bytes / 1e3:0} kB")
         : string.Create(CultureInfo.InvariantCulture, $"{bytes / 1e6:0.0} MB");
+
+    private static string Significant<TUnit>(Quantity<TUnit>? figure, Quantity<TUnit>? beside)
+        where TUnit : struct, IUnit
+    {
+        if (figure is not { Value: not 0 } known)
+            return Printed(figure);
+        var place = (int)Math.Floor(Math.Log10((double)Math.Abs(known.Value))) - SaidDigits + 1;
+        var said = place < 0
+            ? Math.Round(known.Value, Math.Min(-place, MostDecimals), MidpointRounding.AwayFromZero)
+            : Math.Round(known.Value, MidpointRounding.AwayFromZero);
+        return Printed<TUnit>(said == beside?.Value ? known : new Quantity<TUnit>(said));
+    }
 
     private static Quantity<TUnit>? Rounded<TUnit>(Quantity<TUnit>? figure, int decimals)
         where TUnit : struct, IUnit => figure is { } known ? new Quantity<TUnit>(Math.Round(known.Value, decimals)) : null;

@@ -15,7 +15,13 @@ public static partial class NameplateWriter
     /// </summary>
     /// <example><c>MAINS 100-240V 50-60Hz 0.6A OUTPUT 9V DC 0.5A; 12V 0.4A, centre negative, 5.5x2.1</c>.</example>
     /// <exception cref="ArgumentNullException"><paramref name="nameplate"/> is null.</exception>
-    public static string Write(Nameplate nameplate)
+    public static string Write(Nameplate nameplate) => Write(nameplate, nameplate?.NotUnderstood ?? default);
+
+    /// <summary>The same without the topics that were not understood: two readings of which this is alike tell the same figures.</summary>
+    /// <param name="nameplate">The reading.</param>
+    internal static string WriteFigures(Nameplate nameplate) => Write(nameplate, default);
+
+    private static string Write(Nameplate? nameplate, LabelTopics notUnderstood)
     {
         ArgumentNullException.ThrowIfNull(nameplate);
 
@@ -35,7 +41,7 @@ public static partial class NameplateWriter
         AppendRegulation(text, nameplate.Regulated);
         AppendGround(text, nameplate.Ground);
         AppendIsolation(text, nameplate.Isolated);
-        AppendNotUnderstood(text, nameplate.NotUnderstood);
+        AppendNotUnderstood(text, notUnderstood);
         foreach (var group in nameplate.Outlets)
             AppendOutlets(text, group, nameplate);
         if (nameplate.Total is { } total)

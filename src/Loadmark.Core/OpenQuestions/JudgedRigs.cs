@@ -5,16 +5,16 @@ using Loadmark.Core.Rigs;
 namespace Loadmark.Core.OpenQuestions;
 
 /// <summary>
-/// What the rules on nameplates say of the rigs that one search tries. Many of them are the same rig, since the usual answer to one question
-/// stands while every other is tried: each is judged once.
+/// What the rules on nameplates say of the rigs that one search tries. Many of them are the same rig, since the usual answer to one
+/// question stands while every other is tried: each is judged once.
 /// </summary>
 internal sealed class JudgedRigs
 {
     private readonly Dictionary<Rig, Dictionary<string, Finding>?> _judged = [];
 
     /// <summary>
-    /// The findings worse than a note, by rule, severity and subjects; null where the answer makes no rig, such as one set to a voltage that its
-    /// outlet does not give. The keys are texts and the values objects, for which code is compiled ahead: a check answers at once.
+    /// The findings worse than a note, by rule, severity and subjects; null where the answer makes no rig, such as one set to a voltage
+    /// that its outlet does not give. The keys are texts and the values objects, for which code is compiled ahead: a check answers at once.
     /// </summary>
     /// <param name="rig">The rig with an answer in it.</param>
     public Dictionary<string, Finding>? Of(Rig rig)
@@ -32,7 +32,8 @@ internal sealed class JudgedRigs
             foreach (var finding in NameplateCheck.Of(rig).Findings)
             {
                 if (finding.Severity > Severity.Note)
-                    findings.TryAdd($"{finding.Rule.Name} {SeverityText.Sentence(finding.Severity)} {finding.Subjects.ToString()}", finding);
+                    findings.TryAdd(
+                        $"{finding.Rule.Name} {SeverityText.Sentence(finding.Severity)} {finding.Subjects.ToString()}", finding);
             }
 
             return findings;

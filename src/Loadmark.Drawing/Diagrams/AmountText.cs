@@ -1,3 +1,4 @@
+using Loadmark.Core.Checks;
 using Loadmark.Core.Display;
 using Loadmark.Core.Gear;
 
@@ -6,6 +7,12 @@ namespace Loadmark.Drawing.Diagrams;
 /// <summary>Figures in the fewest words.</summary>
 internal static class AmountText
 {
+    /// <summary>What is drawn of what an outlet can give.</summary>
+    public static string Of(Amps? amount, Amps? limit) => Of(amount is null ? null : FigureDisplay.Said(amount, limit), limit?.ToString());
+
+    /// <summary>What is drawn of what a supply or a bank can give in all.</summary>
+    public static string Of(TotalLoading total) => Of(FigureDisplay.SaidTotal(total.Run, total.Limit), total.Limit.ToString());
+
     /// <summary>"210 of 500 mA" where both have the same unit, else "900 mA of 3 A"; what is not known is "?".</summary>
     public static string Of(string? amount, string? limit)
     {

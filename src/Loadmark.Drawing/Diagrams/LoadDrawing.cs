@@ -1,3 +1,4 @@
+using Loadmark.Core.Display;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Ratings;
 using Loadmark.Drawing.Scenes;
@@ -61,7 +62,7 @@ internal static class LoadDrawing
 
         if (view.ReadingOf(load) is { } reading)
         {
-            pieces.Add(new TextPiece(reading.Volts.ToString(), Ink.TextReading) { BeginsLine = true });
+            pieces.Add(new TextPiece(FigureDisplay.Said(reading.Volts), Ink.TextReading) { BeginsLine = true });
             if (reading.State is { } state)
                 pieces.Add(new TextPiece(SafeText.Clean(state), Ink.TextReading, 1));
             pieces.Add(new TextPiece($"needs {NeedOf(rating)}, {DrawOf(rating)}", Ink.TextQuiet, 2));

@@ -1,3 +1,4 @@
+using Loadmark.Core.Display;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Ratings;
 using Loadmark.Drawing.Scenes;
@@ -46,18 +47,18 @@ internal static class OutletDrawing
         var ceiling = loading.Limit?.ToString();
         var assumed = loading.DrawIsAssumed ? "~" : "";
         if (reading is not null)
-            pieces.Add(new TextPiece(AmountText.Of(reading.Amps.ToString(), ceiling), Ink.TextReading) { BeginsLine = true });
+            pieces.Add(new TextPiece(AmountText.Of(reading.Amps, loading.Limit), Ink.TextReading) { BeginsLine = true });
         else if (isFree)
             pieces.Add(new TextPiece($"free, {ceiling ?? "limit ?"}", Ink.TextQuiet) { BeginsLine = true });
         else
-            pieces.Add(new TextPiece($"{assumed}{AmountText.Of(loading.Run?.ToString(), ceiling)}", Ink.TextFigure) { BeginsLine = true });
+            pieces.Add(new TextPiece($"{assumed}{AmountText.Of(loading.Run, loading.Limit)}", Ink.TextFigure) { BeginsLine = true });
 
         if (PolarityNote.Of(outlet.Rating.Polarity, outlet.Rating.Form) is not null)
             pieces.Add(new TextPiece(outlet.Rating.Polarity.IsKnown ? "centre +" : "polarity ?", Ink.Text, 1));
         if (reading?.State is { } state)
             pieces.Add(new TextPiece(SafeText.Clean(state), Ink.TextReading, 1));
         else if (reading is null && loading.Start is { } start && start != loading.Run)
-            pieces.Add(new TextPiece($"start {start}", Ink.TextQuiet, 3));
+            pieces.Add(new TextPiece($"start {FigureDisplay.Said(start, loading.Limit)}", Ink.TextQuiet, 3));
         if (worst is { } below && measures.OutletLines > 2)
             pieces.Add(new TextPiece(SignShapes.WordOf(below), SignShapes.InkOf(below)) { Sign = below, BeginsLine = true });
 

@@ -1,4 +1,5 @@
 using Loadmark.Core.Checks;
+using Loadmark.Core.Display;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
@@ -20,7 +21,7 @@ internal static class Sentences
         if (supply.Mains?.Volts is { } mains)
             parts.Add($"for mains of {mains}");
         foreach (var total in view.TotalsOf(supply))
-            parts.Add($"{total.Holder} {(total.IsWhole ? "" : "over ")}{AmountText.Of(total.Run.ToString(), total.Limit.ToString())}");
+            parts.Add($"{total.Holder} {(total.IsWhole ? "" : "over ")}{AmountText.Of(total)}");
         return Join(parts, view.WorstOf(supply.Supply.Id));
     }
 
@@ -36,14 +37,14 @@ internal static class Sentences
         }
         else
         {
-            var amount = AmountText.Of(loading.Run?.ToString(), loading.Limit?.ToString());
-            parts.Add($"{(loading.DrawIsAssumed ? "assumed " : "")}{amount}{(loading.RunsOver ? ", over its limit" : "")}");
+            var (assumed, over) = (loading.DrawIsAssumed ? "assumed " : "", loading.RunsOver ? ", over its limit" : "");
+            parts.Add($"{assumed}{AmountText.Of(loading.Run, loading.Limit)}{over}");
             if (loading.Start is { } start && start != loading.Run)
-                parts.Add($"starts with {start}{(loading.StartsOver ? ", over its limit" : "")}");
+                parts.Add($"starts with {FigureDisplay.Said(start, loading.Limit)}{(loading.StartsOver ? ", over its limit" : "")}");
         }
 
         if (view.ReadingOf(outlet) is { } reading)
-            parts.Add($"now {reading.Amps}{(reading.State is { } state ? $", {state}" : "")}");
+            parts.Add($"now {FigureDisplay.Said(reading.Amps, loading.Limit)}{(reading.State is { } state ? $", {state}" : "")}");
         if (loading.Loads.Count > 0)
             parts.Add($"feeds {Phrases.List(loading.Loads)}");
         if (outlet.Rating.Isolated.Value || OutletDrawing.SharesReturn(outlet))
@@ -74,7 +75,7 @@ internal static class Sentences
             parts.Add($"starts with {start}");
         parts.Add(load.Feeds.Count == 0 ? "not fed" : $"fed by {Phrases.List([.. load.Feeds.Select(static feed => feed.OutletNames)])}");
         if (view.ReadingOf(load) is { } reading)
-            parts.Add($"now {reading.Volts}{(reading.State is { } state ? $", {state}" : "")}");
+            parts.Add($"now {FigureDisplay.Said(reading.Volts)}{(reading.State is { } state ? $", {state}" : "")}");
         return Join(parts, view.WorstOf(load.Id));
     }
 

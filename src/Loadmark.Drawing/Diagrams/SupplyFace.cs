@@ -85,8 +85,8 @@ internal sealed class SupplyFace
             ? "in all"
             : total.Holder.Replace($" of {total.Supply}", "", StringComparison.Ordinal);
         var run = total.IsWhole
-            ? AmountText.Of(total.Run.ToString(), total.Limit.ToString())
-            : $"over {AmountText.Of(total.Run.ToString(), total.Limit.ToString())}";
+            ? AmountText.Of(total)
+            : $"over {AmountText.Of(total)}";
         TextPiece[] pieces =
         [
             new(run, Ink.TextFigure),

@@ -21,6 +21,9 @@ public sealed record EntryRow
     /// <summary>The outlets, several of a range; empty when it is none.</summary>
     public ValueList<Outlet> Outlets { get; init; }
 
+    /// <summary>The lines of a supply's outlets, each a row of its own that belongs to this one; empty where it has none.</summary>
+    public ValueList<EntryRow> Parts { get; init; }
+
     /// <summary>The words that a library files it under, as typed; null when there are none. A rig has no place for them.</summary>
     public string? Words { get; init; }
 

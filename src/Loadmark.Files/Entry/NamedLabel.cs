@@ -57,7 +57,7 @@ public sealed record NamedLabel(string? Name, string Label)
         var names = named.Where(static piece => piece.Name is not null).ToList();
         var rest = reading.Unread.Where(piece => Words(piece.Text).All(Fillers.Contains)).Select(static piece => piece.Place)
             .Concat(names.Take(names.Count == 1 ? 1 : 0).Select(static piece => piece.Place));
-        var label = Without(text, rest);
+        var label = LabelTrim.Without(text, rest);
 
         // Words can also say what a figure is of: where the rest says something else without them, they stay.
         if (names.Count > 1 || NameplateWriter.Write(NameplateReader.Read(label)) != NameplateWriter.Write(reading))
@@ -95,12 +95,4 @@ public sealed record NamedLabel(string? Name, string Label)
 
     private static string[] Words(string text) =>
         text.Split([' ', '\t', ',', ';', '(', ')', '[', ']', '"', '“', '”', '.', ':', '='], StringSplitOptions.RemoveEmptyEntries);
-
-    private static string Without(string text, IEnumerable<Place> places)
-    {
-        foreach (var place in places.OrderByDescending(static place => place.Start))
-            text = string.Concat(text.AsSpan(0, place.Start), " ", text.AsSpan(place.End));
-        return string.Join(' ', text.Replace("( )", " ", StringComparison.Ordinal).Split(' ', StringSplitOptions.RemoveEmptyEntries))
-            .Trim(' ', ',', ';');
-    }
 }

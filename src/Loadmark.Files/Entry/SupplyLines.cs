@@ -62,6 +62,7 @@ internal sealed class SupplyLines(EntryTarget target)
                 Label = label,
                 Outlets = lines.Count == 0 ? said!.Value : listed,
             },
+            Parts = [.. outlets.Where(static one => one.Refusal is null)],
             IsIdProposed = part.Id is null,
             Replaces = target.Existing.Contains(id) ? [id] : [],
         };

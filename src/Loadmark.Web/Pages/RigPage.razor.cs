@@ -65,6 +65,12 @@ public sealed partial class RigPage : ComponentBase
 
     private bool IsEmpty => _session?.Rig is { Loads.Count: 0, Supplies.Count: 0 };
 
+    /// <summary>
+    /// Whether the page is one sheet to enter gear on: there is nothing to draw as long as there are not both loads and supplies.
+    /// </summary>
+    private bool IsSheet =>
+        Shown == Gear && _session?.Rig is ({ Loads.Count: 0 } or { Supplies.Count: 0 }) and { Wired: not { Count: > 0 } };
+
     private string Shown => Parts.Any(part => part.Part == Part) ? Part! : _first;
 
     /// <summary>What the page is about, in a few words.</summary>

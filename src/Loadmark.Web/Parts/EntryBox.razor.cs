@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
-using Loadmark.Core.Display;
 using Loadmark.Core.Gear;
-using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 using Loadmark.Core.Trials;
 using Loadmark.Files.Entry;
@@ -11,6 +9,7 @@ using Loadmark.Storage.Faults;
 using Loadmark.Web.Texts;
 using Loadmark.Web.Views;
 using Loadmark.Workshop.Library;
+using Loadmark.Workshop.TypedInput;
 using Microsoft.AspNetCore.Components.Forms;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.Localization;
@@ -20,12 +19,8 @@ namespace Loadmark.Web.Parts;
 /// <summary>Takes many loads or supplies at once.</summary>
 public sealed partial class EntryBox : ComponentBase
 {
-    private const int MostShown = 60;
-    private const int LongestShown = 60;
-
-    private string _text = "";
-    private bool _isTable;
-    private EntryResult? _reading;
+    private readonly EntryDraft _draft = new();
+    private Rig? _seen;
     private string? _added;
 
     /// <summary>What gear of this kind is called elsewhere in the store, so that no proposed tag is another's.</summary>
@@ -47,9 +42,12 @@ public sealed partial class EntryBox : ComponentBase
         ? "drive-3: 9V DC 12mA centre negative\ndelay-2: 9V 300mA"
         : "brick: INPUT 100-240V~ 50/60Hz\n  1-4: 9 V 150 mA\n  5: 9 V 500 mA; 12 V 400 mA";
 
-    private int Takes => _reading?.Rows.Count(static row => row.Refusal is null) ?? 0;
-
-    private int Refused => _reading?.Rows.Count(static row => row.Refusal is not null) ?? 0;
+    private string AddText => (_draft.Takes, Kind) switch
+    {
+        (0, _) => T["Add"],
+        (var count, EntryKind.Loads) => T[count == 1 ? "Add {0} load" : "Add {0} loads", count],
+        var (count, _) => T[count == 1 ? "Add {0} supply" : "Add {0} supplies", count],
+    };
 
     private EntryTarget Target => new(Kind, Existing) { Elsewhere = _elsewhere };
 
@@ -59,6 +57,16 @@ public sealed partial class EntryBox : ComponentBase
 
     /// <inheritdoc/>
     protected override void OnInitialized() => _ = Task.Run(LookElsewhereAsync);
+
+    /// <inheritdoc/>
+    protected override void OnParametersSet()
+    {
+        // What a line comes to depends on what is there already, which an undo or another window may change.
+        if (ReferenceEquals(_seen, View.Rig))
+            return;
+        _seen = View.Rig;
+        _draft.ReadAgain(Target);
+    }
 
     /// <summary>Aside, since nothing that is shown waits for it: it is there long before a line is typed to its end.</summary>
     private async Task LookElsewhereAsync()
@@ -73,59 +81,22 @@ public sealed partial class EntryBox : ComponentBase
         }
     }
 
-    private static string Short(string text) => text.Length <= LongestShown ? text.Trim() : text[..LongestShown].Trim() + "…";
-
     private string Says(EntryColumn column) =>
         $"{column.Name ?? $"{column.Index + 1}"} → {(column.Becomes is { } key ? T[GearForm.TitleOf(key)] : T["left out"])}"
         + (column.Because.Length > 0 ? $" ({column.Because})" : "");
 
-    /// <summary>What a line comes to, each figure with where it came from.</summary>
-    private string Reads(EntryRow row)
+    private void Typed(string text)
     {
-        if (row.Supply is { } supply)
-            return T[
-                supply.Outlets.Count == 1 ? "{0} outlet: {1}" : "{0} outlets: {1}",
-                supply.Outlets.Count,
-                string.Join("; ", supply.Outlets.Items.Select(outlet => $"{outlet.Id} {Modes(supply, outlet)}"))];
-        if (row.Load is not { } load)
-            return "";
-        var rating = LoadRating.Of(load);
-        List<string> figures =
-        [
-            FigureWords.Of(FigureWords.Volts($"{rating.Voltage.Value}", rating.Form), rating.Voltage.Origin, T["voltage not known"], T),
-            FigureWords.Of(rating.Running?.Value.ToString(), rating.Running?.Origin, T["draw not known"], T),
-            FigureWords.Of(T["plug {0}", rating.Plug.Value.Name], rating.Plug.Origin, T["plug not known"], T),
-        ];
-        if (rating.Form.Value != SupplyForm.Alternating)
-            figures.Insert(2, FigureWords.Of(PolarityText.Of(rating.Polarity.Value), rating.Polarity.Origin, T["polarity not known"], T));
-        if (!rating.Form.IsKnown)
-            figures.Insert(1, T["d.c. or a.c. not known"]);
-        return string.Join(", ", figures);
+        _added = null;
+        _draft.Type(text, Target);
     }
-
-    private static string Modes(Supply supply, Outlet outlet) =>
-        string.Join(
-            " or ",
-            OutletRating.Of(supply, outlet).Modes.Select(
-                static mode => $"{FigureDisplay.Printed(mode.Volts)} {FigureDisplay.Printed(mode.Limit?.Value)}"));
-
-    private void Typed()
-    {
-        (_isTable, _added) = (false, null);
-        Read();
-    }
-
-    private void Read() => _reading = string.IsNullOrWhiteSpace(_text) ? null
-        : _isTable ? LoadTable.Read(_text, Target)
-        : LabelLines.Read(_text, Target);
 
     private async Task OpenFileAsync(InputFileChangeEventArgs chosen)
     {
         _added = null;
         if (await ChosenFile.ReadTextAsync(chosen.File) is { } text)
         {
-            (_text, _isTable) = (text, true);
-            Read();
+            _draft.Open(text, Target);
         }
         else
         {
@@ -133,29 +104,25 @@ public sealed partial class EntryBox : ComponentBase
         }
     }
 
-    private void Clear() => (_text, _reading, _added) = ("", null, null);
+    private void Clear() => Typed("");
 
     private async Task AddAsync()
     {
-        if (_reading is not { } reading)
+        var (count, rows) = (_draft.Takes, _draft.Rows);
+        if (count == 0)
             return;
-        var count = Takes;
         var rig = Kind == EntryKind.Loads
-            ? View.Rig with
-            {
-                Loads = new ValueList<Load>(Put(View.Rig.Loads.Items, reading.Rows.Select(static row => row.Load).OfType<Load>())),
-            }
-            : reading.Rows.Select(static row => row.Supply).OfType<Supply>().Aggregate(View.Rig, Put);
+            ? View.Rig with { Loads = new ValueList<Load>(Put(View.Rig.Loads.Items, rows.Select(static row => row.Load).OfType<Load>())) }
+            : rows.Select(static row => row.Supply).OfType<Supply>().Aggregate(View.Rig, Put);
         var what = Kind == EntryKind.Loads
             ? T[count == 1 ? "adding {0} load" : "adding {0} loads", count]
             : T[count == 1 ? "adding {0} supply" : "adding {0} supplies", count];
 
         // What cannot be taken stays where it was typed.
-        _text = string.Join('\n', reading.Rows.Where(static row => row.Refusal is not null).Select(static row => row.Text));
-        _isTable = false;
+        _draft.Leave(static _ => true, Target);
         _added = T["Done: {0}.", what];
         await View.Session.EditAsync(what, rig);
-        Read();
+        _draft.ReadAgain(Target);
     }
 
     /// <summary>A supply that replaces another may lack an outlet that something was plugged into.</summary>

@@ -22,6 +22,9 @@ public sealed partial class GearPanel : ComponentBase
     /// <summary>The rig's page.</summary>
     [Parameter, EditorRequired] public RigView View { get; set; } = null!;
 
+    /// <summary>Whether it is the whole page, on which a rig begins: what is entered first stands first then.</summary>
+    [Parameter] public bool IsSheet { get; set; }
+
     [Inject] private IStringLocalizer<PageText> T { get; set; } = null!;
 
     /// <inheritdoc/>

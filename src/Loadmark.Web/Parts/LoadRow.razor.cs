@@ -3,6 +3,7 @@ using Loadmark.Core.Nameplates;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 using Loadmark.Core.Trials;
+using Loadmark.Files.Entry;
 using Loadmark.Files.Forms;
 using Loadmark.Web.Texts;
 using Loadmark.Web.Views;
@@ -16,7 +17,7 @@ namespace Loadmark.Web.Parts;
 public sealed partial class LoadRow : ComponentBase
 {
     private Load? _rated;
-    private LoadRating? _rating;
+    private List<ShownFigure> _figures = [];
     private string? _tagFault;
     private (Load, Severity?, bool, bool, int, int)? _rendered;
 
@@ -48,7 +49,7 @@ public sealed partial class LoadRow : ComponentBase
     {
         if (_rated == Load)
             return;
-        (_rated, _rating, _tagFault) = (Load, LoadRating.Of(Load), null);
+        (_rated, _figures, _tagFault) = (Load, GearFigures.Of(Load, LoadRating.Of(Load), T), null);
     }
 
     /// <inheritdoc/>
@@ -83,6 +84,11 @@ public sealed partial class LoadRow : ComponentBase
         var text = (change.Value as string ?? "").Trim();
         return PutAsync(T["editing the label of {0}", Load.Id], Load with { Label = text.Length == 0 ? null : NameplateReader.Read(text) });
     }
+
+    private Task SettleAsync(string piece, UnreadMeaning? meaning) =>
+        meaning is { } known
+            ? PutAsync(T["editing the label of {0}", Load.Id], UnreadPiece.Settle(Load, piece, known))
+            : Task.CompletedTask;
 
     private async Task<IReadOnlyDictionary<string, string>> KeepAsync(IReadOnlyDictionary<string, string> values)
     {

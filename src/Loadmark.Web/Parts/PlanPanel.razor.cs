@@ -27,6 +27,9 @@ public sealed partial class PlanPanel : ComponentBase, IDisposable
     [Inject] private PageLimits Limits { get; set; } = null!;
     [Inject] private IStringLocalizer<PageText> T { get; set; } = null!;
 
+    /// <summary>There where the plan was asked for on the way here: it begins at once then.</summary>
+    [SupplyParameterFromQuery(Name = "now")] private string? Now { get; set; }
+
     /// <inheritdoc/>
     public void Dispose() => _job.Dispose();
 
@@ -34,6 +37,9 @@ public sealed partial class PlanPanel : ComponentBase, IDisposable
     protected override void OnInitialized() =>
         _job = new SolveJob<PlanAnswer, PlanProgress>(Gate, () => _ = InvokeAsync(StateHasChanged), Clock);
 
+    /// <inheritdoc/>
+    protected override Task OnAfterRenderAsync(bool firstRender) =>
+        firstRender && Now is not null && View.Rig is { Supplies.Count: > 0, Loads.Count: > 0 } ? PlanAsync() : Task.CompletedTask;
 
     private string Says(PlanResult plan)
     {

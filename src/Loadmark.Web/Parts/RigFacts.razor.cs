@@ -16,6 +16,20 @@ public sealed partial class RigFacts : ComponentBase
 
     [Inject] private IStringLocalizer<PageText> T { get; set; } = null!;
 
+    /// <summary>What the part is about, with what of it is set, so that nobody has to open it to see.</summary>
+    private string Summary
+    {
+        get
+        {
+            List<string> set = [];
+            if (View.Rig.Signal.Count > 0)
+                set.Add(string.Join(" → ", View.Rig.Signal));
+            foreach (var value in GearForm.ValuesOf(View.Rig).Where(static value => value.Value.Length > 0))
+                set.Add($"{T[GearForm.TitleOf(value.Key)]} {value.Value}");
+            return set.Count == 0 ? T["Name, signal path, mains and headroom of the rig"] : string.Join("; ", set);
+        }
+    }
+
     private async Task RenameAsync(ChangeEventArgs change)
     {
         var name = (change.Value as string ?? "").Trim();

@@ -189,7 +189,7 @@ public sealed partial class StartPlots : ComponentBase
                 : T["{0}: peak {1}; limit {2}.", outlet.Outlet, pulse.Peaks, limit];
         }
 
-        var peak = FigureDisplay.Computed(outlet.PeakAmps);
+        var peak = FigureDisplay.Said(outlet.PeakAmps);
         return outlet switch
         {
             { OverLimit.Value: > 0 } => T[

@@ -2,6 +2,7 @@ using Loadmark.Core.Checks;
 using Loadmark.Core.Nameplates;
 using Loadmark.Core.Rigs;
 using Loadmark.Core.Trials;
+using Loadmark.Files.Entry;
 using Loadmark.Files.Forms;
 using Loadmark.Web.Texts;
 using Loadmark.Web.Views;
@@ -59,6 +60,14 @@ public sealed partial class SupplyCard : ComponentBase
         return PutAsync(
             T["editing the label of {0}", Supply.Id], Supply with { Label = label, Outlets = LabelledOutlets.After(Supply, label) });
     }
+
+    private Task IsolateAsync(bool isIsolated) =>
+        PutAsync(T["answering whether {0} is isolated", Supply.Id], Supply with { Isolated = isIsolated });
+
+    private Task SettleAsync(string piece, UnreadMeaning? meaning) =>
+        meaning is { } known
+            ? PutAsync(T["editing the label of {0}", Supply.Id], UnreadPiece.Settle(Supply, piece, known))
+            : Task.CompletedTask;
 
     private Task RelabelOutletAsync(int index, ChangeEventArgs change)
     {

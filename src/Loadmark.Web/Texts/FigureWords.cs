@@ -27,6 +27,10 @@ internal static class FigureWords
     public static string Of(string? value, Origin? origin, string unknown, IStringLocalizer<PageText> T) =>
         value is null || origin is null or Origin.Unknown ? unknown : origin == Origin.Stated ? value : $"{value} {Of(origin.Value, T)}";
 
+    /// <summary>Figures one after the other, each with where it came from.</summary>
+    public static string List(IEnumerable<ShownFigure> figures, IStringLocalizer<PageText> T) =>
+        string.Join(", ", figures.Select(figure => Of(figure.What, figure.Origin, figure.Unknown ?? T["not known"], T)));
+
     /// <summary>A voltage with its kind of current: "9 V", "9 V a.c.".</summary>
     public static string Volts(string volts, Figure<SupplyForm> form) => form.Value == SupplyForm.Alternating ? $"{volts} a.c." : volts;
 }

@@ -39,7 +39,7 @@ internal sealed class CurrentPoints(RigAnalysis analysis)
     {
         var parts = outlet.Loads.Items.Select(RunOf).ToList();
         var sum = parts.Count > 1 ? $"{string.Join(" + ", parts.Select(FigureDisplay.Printed))} = " : "";
-        return $"{sum}{FigureDisplay.Computed(outlet.Run)} of {FigureDisplay.Printed(outlet.Limit)}";
+        return $"{sum}{FigureDisplay.Said(outlet.Run)} of {FigureDisplay.Printed(outlet.Limit)}";
     }
 
     private Amps? RunOf(string load) => analysis.Wired.Loads.Items.First(one => one.Id == load).Rating.Running?.Value;
@@ -107,15 +107,13 @@ internal sealed class CurrentPoints(RigAnalysis analysis)
         var given = analysis.Wired.Loads.Items.Where(load => outlet.Loads.Items.Contains(load.Id)).ToList();
         if (given.Exists(static load => load.Rating.StartIsGiven))
             return Point(
-                aspect,
-                PointState.Good,
-                $"{FigureDisplay.Computed(outlet.Start)} of {FigureDisplay.Printed(outlet.Limit)} while starting.");
+                aspect, PointState.Good, $"{FigureDisplay.Said(outlet.Start)} of {FigureDisplay.Printed(outlet.Limit)} while starting.");
         var started = analysis.Started?.Loads.Items.Where(load => outlet.Loads.Items.Contains(load.Load)).ToList();
         return started is { Count: > 0 } && started.TrueForAll(static load => load.RunsAfter is not null && load.State == LoadState.Runs)
             ? Point(aspect, PointState.Good, "computed, it comes up; nothing on the labels says that starting takes more than running.")
             : Point(
                 aspect,
                 PointState.Good,
-                $"nothing on the labels says that starting takes more than running: {FigureDisplay.Computed(outlet.Run)}.");
+                $"nothing on the labels says that starting takes more than running: {FigureDisplay.Said(outlet.Run)}.");
     }
 }

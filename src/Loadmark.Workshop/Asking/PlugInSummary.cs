@@ -25,7 +25,7 @@ internal sealed class PlugInSummary(RigAnalysis analysis, Amps? left)
                 .All(static feed => feed.Form is { IsKnown: true, Value: Core.Gear.SupplyForm.Alternating })
                 ? "Volts, kind of current and amps"
                 : "Volts, polarity and current";
-            var sums = used.Select(static outlet => $"{FigureDisplay.Computed(outlet.Run)} of {FigureDisplay.Printed(outlet.Limit)}");
+            var sums = used.Select(static outlet => $"{FigureDisplay.Said(outlet.Run)} of {FigureDisplay.Printed(outlet.Limit)}");
             return $"{what} fit; {string.Join(", ", sums)}.";
         }
     }
@@ -58,7 +58,7 @@ internal sealed class PlugInSummary(RigAnalysis analysis, Amps? left)
             var draw = analysis.Check.Outlets.Items.Sum(static outlet => outlet.Run?.Value ?? 0);
             yield return new FollowUp(
                 "Is so much current too much?",
-                $"No. What is plugged in takes the {FigureDisplay.Computed(new Amps(draw))} that it needs and no more; "
+                $"No. What is plugged in takes the {FigureDisplay.Said(new Amps(draw))} that it needs and no more; "
                 + $"{FigureDisplay.Spare(unused)} stay unused and do no harm.");
         }
 
@@ -117,7 +117,7 @@ internal sealed class PlugInSummary(RigAnalysis analysis, Amps? left)
         {
             null => "",
             { Rule: var rule } when rule == RuleId.OutletOverload =>
-                $" {most + 1} would be too many: {most + 1} × {each} = {FigureDisplay.Computed(each * (most + 1))} of "
+                $" {most + 1} would be too many: {most + 1} × {each} = {FigureDisplay.Said(each * (most + 1))} of "
                 + $"{FigureDisplay.Printed(analysis.Check.Outlets.Items.First(static outlet => outlet.Loads.Count > 0).Limit)}.",
             var worst => $" With {most + 1}: {worst.Message}",
         };
@@ -126,7 +126,7 @@ internal sealed class PlugInSummary(RigAnalysis analysis, Amps? left)
             most == 1
                 ? $"Only this one.{why}"
                 : $"{(beyond is null ? $"{most} and more" : $"Up to {most}")} on one lead: "
-                    + $"{most} × {each} = {FigureDisplay.Computed(each * most)}.{why} On one lead they share a return, "
+                    + $"{most} × {each} = {FigureDisplay.Said(each * most)}.{why} On one lead they share a return, "
                     + "and digital ones may whine.");
     }
 

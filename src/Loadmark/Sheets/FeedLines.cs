@@ -29,7 +29,8 @@ internal static class FeedLines
 
         var free = OutletRow.Fold([.. plan.Check.FreeOutlets])
             .Select(static row => $"{row.Name} ({FigureDisplay.Printed(row.Outlet.Limit)})").ToList();
-        sheet.PadTo(indent).Wrap(free.Count == 0 ? "Nothing stays free." : $"Free: {string.Join(", ", free)}.", indent, SheetStyle.Faint)
+        sheet.PadTo(indent)
+            .Wrap(free.Count == 0 ? "No outlet is left over." : $"Free: {string.Join(", ", free)}.", indent, SheetStyle.Faint)
             .EndLine();
         var idle = plan.Check.IdleSupplies.ToList();
         if (idle.Count > 0)

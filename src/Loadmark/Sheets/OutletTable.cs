@@ -1,4 +1,5 @@
 using Loadmark.Core.Checks;
+using Loadmark.Core.Display;
 using Spectre.Console;
 
 namespace Loadmark.Sheets;
@@ -106,7 +107,7 @@ internal sealed class OutletTable
 
     /// <summary>A draw that is an assumption is marked as one, wherever it stands.</summary>
     private static string DrawOf(OutletLoading outlet, Amps? draw) =>
-        outlet.DrawIsAssumed && draw is not null ? $"{Assumed}{TextOf(draw)}" : TextOf(draw);
+        $"{(outlet.DrawIsAssumed && draw is not null ? Assumed : "")}{FigureDisplay.Said(draw, outlet.Limit)}";
 
     private void WriteGauge(OutletLoading outlet)
     {

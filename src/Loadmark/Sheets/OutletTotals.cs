@@ -1,4 +1,5 @@
 using Loadmark.Core.Checks;
+using Loadmark.Core.Display;
 using Loadmark.Hosting;
 
 namespace Loadmark.Sheets;
@@ -32,12 +33,14 @@ internal static class OutletTotals
 
         var of = outlets.Count == 1 ? "1 outlet" : $"{outlets.Count} outlets";
         var atLeast = whole ? "" : "at least ";
-        sheet.PadTo(2).Wrap($"In all: {used} of {of} in use; {atLeast}{run.ToString()} running, {start.ToString()} starting.", 2).EndLine();
+        var watts = $"{FigureDisplay.Said(run)} running, {FigureDisplay.Said(start)} starting";
+        sheet.PadTo(2).Wrap($"In all: {used} of {of} in use; {atLeast}{watts}.", 2).EndLine();
         foreach (var total in result.Totals)
         {
             var least = total.IsWhole ? "" : "at least ";
+            var (running, starting) = (FigureDisplay.SaidTotal(total.Run, total.Limit), FigureDisplay.SaidTotal(total.Start, total.Limit));
             sheet.PadTo(2)
-                .Wrap($"{TerminalText.Neutral(total.Holder)}: {least}{total.Run} of {total.Limit} running, {total.Start} starting.", 2)
+                .Wrap($"{TerminalText.Neutral(total.Holder)}: {least}{running} of {total.Limit} running, {starting} starting.", 2)
                 .EndLine();
         }
     }

@@ -30,8 +30,8 @@ internal static class SettlePage
             loads.Add(
                 load.Load,
                 $"{load.LowestPrinted}",
-                load.State == LoadState.Off && load.Volts is null ? "-" : FigureDisplay.Computed(load.Volts),
-                FigureDisplay.Computed(load.Amps),
+                load.State == LoadState.Off && load.Volts is null ? "-" : FigureDisplay.Said(load.Volts),
+                FigureDisplay.Said(load.Amps),
                 State(load));
         loads.Write(sheet);
 
@@ -39,9 +39,9 @@ internal static class SettlePage
         foreach (var outlet in settled.Outlets.Items.Where(static outlet => !outlet.IsFree))
             outlets.Add(
                 $"{outlet.Outlet}",
-                FigureDisplay.Computed(outlet.Amps),
-                FigureDisplay.Computed(outlet.Limit),
-                FigureDisplay.Computed(outlet.Volts),
+                FigureDisplay.Said(outlet.Amps),
+                FigureDisplay.Printed(outlet.Limit),
+                FigureDisplay.Said(outlet.Volts),
                 State(outlet));
         outlets.Write(sheet);
         var free = settled.Outlets.Items.Where(static outlet => outlet.IsFree).Select(static outlet => $"{outlet.Outlet}").ToList();

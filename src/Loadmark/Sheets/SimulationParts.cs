@@ -1,4 +1,5 @@
 using Loadmark.Core.Checks;
+using Loadmark.Core.Display;
 using Loadmark.Simulation.Figures;
 using Loadmark.Simulation.Wiring;
 
@@ -44,7 +45,7 @@ internal static class SimulationParts
             var over = total.IsOver ? ": more than it is printed for, and nothing in the circuit holds it back" : "";
             sheet.PadTo(Indent)
                 .Wrap(
-                    $"{total.Holder}: {peak}{total.Given} of {total.Limit}{over}.",
+                    $"{total.Holder}: {peak}{FigureDisplay.SaidTotal(total.Given, total.Limit)} of {total.Limit}{over}.",
                     Indent,
                     total.IsOver ? SheetStyle.Orange : SheetStyle.Plain).EndLine();
         }

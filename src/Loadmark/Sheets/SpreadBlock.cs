@@ -43,14 +43,14 @@ internal static class SpreadBlock
                 volts,
                 load.Load,
                 load.Volts,
-                static value => FigureDisplay.Computed(value),
+                static value => FigureDisplay.Said(value),
                 "-",
                 $"{FigureDisplay.Chance(load.Runs.Share)}{(load.Corner == LoadState.Runs ? "" : $"; corner: {Word(load.Corner)}")}");
         volts.Write(sheet);
 
         var after = new ColumnTable("load", "runs after 5 %", "median", "95 %", "corner", "");
         foreach (var load in spread.Loads.Items.Where(static load => load.RunsAfter is { Samples: > 0 }))
-            Add(after, load.Load, load.RunsAfter!, static time => FigureDisplay.Computed(time), "never", "");
+            Add(after, load.Load, load.RunsAfter!, static time => FigureDisplay.Said(time), "never", "");
         after.Write(sheet);
 
         var amps = new ColumnTable("outlet", spread.IsStartUp ? "peak 5 %" : "gives 5 %", "median", "95 %", "corner", "limit");
@@ -59,9 +59,9 @@ internal static class SpreadBlock
                 amps,
                 $"{outlet.Outlet}",
                 outlet.Amps,
-                static value => FigureDisplay.Computed(value),
+                static value => FigureDisplay.Said(value),
                 "-",
-                FigureDisplay.Computed(outlet.Limit));
+                FigureDisplay.Printed(outlet.Limit));
         amps.Write(sheet);
 
         sheet.BlankLine();

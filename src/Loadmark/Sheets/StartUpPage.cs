@@ -32,8 +32,8 @@ internal static class StartUpPage
         foreach (var load in started.Loads)
             loads.Add(
                 load.Load,
-                load.RunsAfter is { } after ? FigureDisplay.Computed(after) : "-",
-                load.LowestVolts is null ? "-" : FigureDisplay.Computed(load.LowestVolts),
+                load.RunsAfter is { } after ? FigureDisplay.Said(after) : "-",
+                load.LowestVolts is null ? "-" : FigureDisplay.Said(load.LowestVolts),
                 $"{load.Restarts}",
                 State(load));
         loads.Write(sheet);
@@ -42,9 +42,9 @@ internal static class StartUpPage
         foreach (var outlet in started.Outlets.Items.Where(static outlet => !outlet.IsFree))
             outlets.Add(
                 $"{outlet.Outlet}",
-                FigureDisplay.Computed(outlet.Limit),
+                FigureDisplay.Printed(outlet.Limit),
                 Peak(outlet),
-                outlet.PeakAt is { } at ? FigureDisplay.Computed(at) : "-",
+                outlet.PeakAt is { } at ? FigureDisplay.Said(at) : "-",
                 OverLimit(outlet));
         outlets.Write(sheet);
         WritePulses(sheet, started);
@@ -61,10 +61,10 @@ internal static class StartUpPage
         var failing = started.Loads.Items.Where(static load => load.State != LoadState.Runs).Select(static load => load.Load).ToList();
         var text = (failing.Count, started.IsComplete) switch
         {
-            (_, false) => $"The first {FigureDisplay.Computed(started.Duration)} could be computed, no more.",
-            (0, _) => $"Everything comes up and stays up; at rest after {FigureDisplay.Computed(started.SettledAfter ?? default)}.",
-            _ => $"In the first {FigureDisplay.Computed(started.Duration)} {Phrases.List(failing)} "
-                + $"{Phrases.Verb(failing.Count, "does", "do")} not come up properly.",
+            (_, false) => $"The first {FigureDisplay.Said(started.Duration)} could be computed, no more.",
+            (0, _) => $"Everything comes up and stays up; at rest after {FigureDisplay.Said(started.SettledAfter ?? default)}.",
+            _ => $"In the first {FigureDisplay.Said(started.Duration)} {Phrases.List(failing)} {Phrases.Verb(failing.Count, "does", "do")} "
+                + "not come up properly.",
         };
         SimulationParts.WriteVerdict(sheet, check, text, failing.Count == 0 && started.IsComplete);
     }
@@ -94,12 +94,12 @@ internal static class StartUpPage
         sheet.BlankLine()
             .Line(concerned.Count == 0 ? "What happens after switch-on" : "What happens where it does not come up", SheetStyle.Strong);
         foreach (var happening in events.Take(MostEvents))
-            sheet.PutRight(FigureDisplay.Computed(happening.Time), TextColumn - 2, SheetStyle.Faint).PadTo(TextColumn)
+            sheet.PutRight(FigureDisplay.Said(happening.Time), TextColumn - 2, SheetStyle.Faint).PadTo(TextColumn)
                 .Wrap(happening.Text, TextColumn).EndLine();
         if (events.Count > MostEvents)
             sheet.PadTo(TextColumn)
                 .Wrap(
-                    $"... and so on: {events.Count - MostEvents} more, the last after {FigureDisplay.Computed(events[^1].Time)}.",
+                    $"... and so on: {events.Count - MostEvents} more, the last after {FigureDisplay.Said(events[^1].Time)}.",
                     TextColumn).EndLine();
     }
 
@@ -111,7 +111,7 @@ internal static class StartUpPage
         _ => load.Because is { } because ? $"off: {because}" : "off",
     };
 
-    private static string Peak(StartedOutlet outlet) => outlet.Pulse?.Peaks ?? FigureDisplay.Computed(outlet.PeakAmps);
+    private static string Peak(StartedOutlet outlet) => outlet.Pulse?.Peaks ?? FigureDisplay.Said(outlet.PeakAmps);
 
     private static string OverLimit(StartedOutlet outlet)
     {
@@ -121,5 +121,5 @@ internal static class StartUpPage
     }
 
     private static string Range(Seconds least, Seconds most) =>
-        least == most ? FigureDisplay.Computed(least) : $"{FigureDisplay.Computed(least)} to {FigureDisplay.Computed(most)}";
+        least == most ? FigureDisplay.Said(least) : $"{FigureDisplay.Said(least)} to {FigureDisplay.Said(most)}";
 }

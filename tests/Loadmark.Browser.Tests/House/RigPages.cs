@@ -44,12 +44,12 @@ internal static class RigPages
         await page.WaitForPartAsync(part);
     }
 
-    /// <summary>Waits until a part is shown, and the diagram with it.</summary>
+    /// <summary>Waits until a part is shown, and the diagram with it; a rig begins as a sheet that has none.</summary>
     public static async Task WaitForPartAsync(this IPage page, string part)
     {
         await Expect(page.GetByRole(AriaRole.Navigation, new() { Name = "What to do" }).Locator("a[aria-current=page]"))
             .ToContainTextAsync(Parts.Single(one => one.Part == part).Name);
-        await Expect(page.GetByRole(AriaRole.Region, new() { Name = "Diagram" }).Locator("svg.scene, .begin")).ToBeVisibleAsync();
+        await Expect(page.Locator("section.drawing svg.scene, section.drawing .begin, .entering .gearpanel").First).ToBeVisibleAsync();
     }
 
     /// <summary>Imports a rig file through the file field and waits for its page.</summary>

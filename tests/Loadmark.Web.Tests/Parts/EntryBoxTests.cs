@@ -83,6 +83,46 @@ public sealed class EntryBoxTests : PageTest
     }
 
     [Fact]
+    public async Task What_a_piece_is_said_to_be_holds_for_every_line_that_has_it_and_can_be_taken_back()
+    {
+        var (view, part) = await ShowAsync(EntryKind.Loads, "rig: r\n");
+        part.Find("textarea").Input("drive-3: 9V 12mA blue lamp\n9V 3mA treble mender\ndelay-2: 9V 300mA blue lamp");
+        await part.InvokeAsync(() => part.FindAll(".preview select")[0].ChangeAsync(new() { Value = "Nothing" }));
+        await part.InvokeAsync(() => part.FindAll(".preview select")[1].ChangeAsync(new() { Value = "Name" }));
+        await part.InvokeAsync(() => part.FindAll(".preview select")[2].ChangeAsync(new() { Value = "Kind" }));
+        await part.InvokeAsync(() => part.FindAll(".preview select")[2].ChangeAsync(new() { Value = "" }));
+        await part.InvokeAsync(() => part.FindAll(".preview select")[0].ChangeAsync(new() { Value = "Nothing" }));
+        Assert.Equal(["drive-3", "treble mender", "delay-2"], part.FindAll(".preview li strong").Select(static tag => tag.TextContent));
+        await Add(part).ClickAsync(new());
+        Assert.Equal(["9V 12mA", "9V 3mA", "9V 300mA"], view.Rig.Loads.Select(static load => load.Label!.Text));
+        Assert.All(view.Rig.Loads, static load => Assert.Equal((null, null), (load.Name, load.Kind)));
+    }
+
+    [Fact]
+    public async Task What_a_line_comes_to_stands_on_the_same_row()
+    {
+        var (_, part) = await ShowAsync(EntryKind.Supplies, "rig: r\n");
+        part.Find("textarea").Input("\nbrick: INPUT 100-240V~\n  1-4: 9 V 150 mA\n\n  5: 12 V\nqwerty\nwall: 9V 2A");
+        Assert.Equal(
+            ["", "brick", "1-4", "", "5", "qwerty", "wall"],
+            part.FindAll(".preview li").Select(static line => line.TextContent.Contains("qwerty", StringComparison.Ordinal) ? "qwerty" : line.QuerySelector("strong")?.TextContent ?? ""));
+        Assert.Equal("8", part.Find("textarea").GetAttribute("rows"));
+    }
+
+    [Theory]
+    [InlineData("true", true)]
+    [InlineData("false", false)]
+    [InlineData("", null)]
+    public async Task Isolation_is_asked_with_a_supply_of_several_outlets(string answer, bool? isIsolated)
+    {
+        var (view, part) = await ShowAsync(EntryKind.Supplies, "rig: r\n");
+        part.Find("textarea").Input("brick: INPUT 100-240V~\n  1-4: 9 V 150 mA\nrow: isolated outputs 1-4 9V 100mA\nwall: 9V 2A");
+        await part.InvokeAsync(() => Assert.Single(part.FindAll(".preview select")).ChangeAsync(new() { Value = answer }));
+        await Add(part).ClickAsync(new());
+        Assert.Equal([isIsolated, null, null], view.Rig.Supplies.Select(static supply => supply.Isolated));
+    }
+
+    [Fact]
     public async Task Supplies_are_read_with_their_outlets()
     {
         var (view, part) = await ShowAsync(EntryKind.Supplies, "rig: r\n");

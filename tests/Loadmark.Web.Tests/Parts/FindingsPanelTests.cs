@@ -51,7 +51,7 @@ public sealed class FindingsPanelTests : PageTest
     {
         var view = await OpenAsync(PageExamples.Read("left-at-18"));
         var part = Show<FindingsPanel>(view);
-        part.Find("button.finding").Click();
+        await part.InvokeAsync(() => part.Find("button.finding").ClickAsync(new()));
         part.WaitForAssertion(() => Assert.NotEmpty(part.FindAll(".remedies button")));
         var remedy = part.FindAll(".remedies button").First(button => button.TextContent == "Set brick/2 to 9 V");
         await remedy.ClickAsync(new());
@@ -68,9 +68,9 @@ public sealed class FindingsPanelTests : PageTest
     {
         var view = await OpenAsync(PageExamples.Read("left-at-18"));
         var part = Show<FindingsPanel>(view);
-        part.Find("button.finding").Focus();
+        await part.InvokeAsync(() => part.Find("button.finding").FocusAsync(new()));
         Assert.Equal(view.Check.Findings[0].Subjects.Order(), view.Lit.Order());
-        part.Find("button.finding").Blur();
+        await part.InvokeAsync(() => part.Find("button.finding").BlurAsync(new()));
         Assert.Empty(view.Lit);
     }
 

@@ -14,30 +14,56 @@ public sealed class GearPanelTests : PageTest
     {
         var view = await OpenAsync("rig: r\nloads:\n  drive-3: { kind: analog drive, label: \"9V 2.7W\", run: 210 mA }\n  NEW: { kind: tuner }\n  W: { label: 9V DC 3W }\n");
         var part = Show<GearPanel>(view);
-        var figures = Figures(part, "drive-3");
+        var figures = await OpenedAsync(part, "drive-3");
         Assert.Contains("9 V, stated", figures);
         Assert.Contains("210 mA, measured", figures);
         Assert.Contains("centre negative, assumed", figures);
-        Assert.Contains("5.5x2.1, assumed", figures);
-        Assert.Contains("333.3 mA, derived", Figures(part, "W"));
-        Assert.Equal(["voltage not known", "d.c. or a.c. not known", "draw not known", "polarity not known", "plug not known"], Figures(part, "NEW"));
+        Assert.Contains("plug 5.5x2.1, assumed", figures);
+        Assert.Contains("333.3 mA, derived", await OpenedAsync(part, "W"));
+        Assert.Equal(["voltage not known", "d.c. or a.c. not known", "draw not known", "polarity not known", "plug not known"], await OpenedAsync(part, "NEW"));
     }
 
     [Fact]
     public async Task Alternating_current_has_no_polarity_and_a_printed_positive_ground_shows()
     {
         var part = Show<GearPanel>(await OpenAsync("rig: r\nloads:\n  multi-2: { label: 9V AC 500mA }\n  fuzz-1: { label: \"9V DC 3mA centre positive, positive ground\" }\n"));
-        Assert.Contains("9 V a.c., stated", Figures(part, "multi-2"));
+        Assert.Contains("9 V a.c., stated", await OpenedAsync(part, "multi-2"));
         Assert.DoesNotContain(Figures(part, "multi-2"), static figure => figure.Contains("centre", StringComparison.Ordinal) || figure.Contains("polarity", StringComparison.Ordinal));
-        Assert.Contains("positive ground, stated", Figures(part, "fuzz-1"));
+        Assert.Contains("positive ground, stated", await OpenedAsync(part, "fuzz-1"));
     }
 
     [Fact]
     public async Task What_was_not_read_of_a_label_shows()
     {
         var part = Show<GearPanel>(await OpenAsync("rig: r\nloads:\n  drive-3: { label: \"9V 12mA blue lamp\" }\n"));
-        Assert.Contains("not read:", part.Find("[data-gear='drive-3'] .unread").TextContent, StringComparison.Ordinal);
-        Assert.Contains("lamp", part.Find("[data-gear='drive-3'] .unread").TextContent, StringComparison.Ordinal);
+        Assert.Contains("not read: blue lamp", part.Find("[data-gear='drive-3'] .marks").TextContent, StringComparison.Ordinal);
+        await OpenedAsync(part, "drive-3");
+        Assert.Contains("not read: blue lamp", part.Find("[data-gear='drive-3'] select.unread").TextContent, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("Name", "blue lamp", null)]
+    [InlineData("Kind", null, "blue lamp")]
+    [InlineData("Nothing", null, null)]
+    public async Task What_was_not_read_is_put_where_its_owner_says(string meaning, string? name, string? kind)
+    {
+        var view = await OpenAsync("rig: r\nloads:\n  drive-3: { label: \"9V 12mA blue lamp\" }\n");
+        var part = Show<GearPanel>(view);
+        await OpenedAsync(part, "drive-3");
+        await part.InvokeAsync(() => part.Find("[data-gear='drive-3'] select.unread").ChangeAsync(new() { Value = meaning }));
+        Assert.Equal(("9V 12mA", name, kind), (view.Rig.Loads[0].Label!.Text, view.Rig.Loads[0].Name, view.Rig.Loads[0].Kind?.Text));
+    }
+
+    [Theory]
+    [InlineData("9V DC 12mA centre negative 5.5x2.1", null)]
+    [InlineData("9V DC 2.7W", "2 assumed, 1 derived")]
+    [InlineData("18V 40mA", "3 not known")]
+    [InlineData("12V DC 40mA 5.5x2.1", "polarity not known")]
+    [InlineData("9V DC 12mA blue lamp centre negative 5.5x2.1", "not read: blue lamp")]
+    public async Task A_row_marks_only_what_is_not_simply_printed(string label, string? marks)
+    {
+        var part = Show<GearPanel>(await OpenAsync($"rig: r\nloads:\n  drive-3: {{ label: \"{label}\" }}\n"));
+        Assert.Equal(marks, part.FindAll("[data-gear='drive-3'] .marks").SingleOrDefault()?.TextContent.Trim());
     }
 
     [Fact]
@@ -49,7 +75,7 @@ public sealed class GearPanelTests : PageTest
         Assert.Equal("9V DC 25mA", view.Rig.Loads[0].Label!.Text);
         Assert.Equal("editing the label of drive-3", view.Session.Kept!.UndoWhat);
         Assert.Contains("# loud", view.Session.Text, StringComparison.Ordinal);
-        part.WaitForAssertion(() => Assert.Contains("25 mA, stated", Figures(part, "drive-3")));
+        Assert.Contains("25 mA, stated", await OpenedAsync(part, "drive-3"));
     }
 
     [Fact]
@@ -163,6 +189,12 @@ public sealed class GearPanelTests : PageTest
         Assert.Equal(new Metres(1.2m), view.Rig.Leads[0].Tail);
         await part.InvokeAsync(() => Button(part, "Remove daisy chain").ClickAsync(new()));
         Assert.Equal("daisy chain 2", Assert.Single(view.Rig.Leads).Id);
+    }
+
+    private static async Task<IReadOnlyCollection<string>> OpenedAsync(IRenderedComponent<PartHost> part, string load)
+    {
+        await part.InvokeAsync(() => part.Find($"[data-gear='{load}'] .more").ClickAsync(new()));
+        return [.. Figures(part, load)];
     }
 
     private static List<string> Figures(IRenderedComponent<PartHost> part, string id) =>

@@ -1,3 +1,4 @@
+using Loadmark.Core.Display;
 using System.Globalization;
 using Bunit;
 using Loadmark.Web.Parts;
@@ -22,7 +23,7 @@ public sealed class StartPanelTests : PageTest
 
         Assert.Null(view.Readings);
         await part.InvokeAsync(() => Button(part, "Show it in the diagram").ClickAsync(new()));
-        Assert.Equal(rows[0][1], view.Readings!.Loads["drive-3"].Volts.ToString());
+        Assert.Equal(rows[0][1], FigureDisplay.Said(view.Readings!.Loads["drive-3"].Volts));
         Assert.Contains("brick/1", view.Readings.Outlets.Keys);
     }
 
@@ -115,7 +116,7 @@ public sealed class StartPanelTests : PageTest
 
         // Each outlet's peak, with how long it is at its limit, or when it is.
         var peaks = part.FindAll(".peaks li").Select(static peak => peak.TextContent.Trim()).ToList();
-        Assert.Contains("brick/5: peak 423.2 mA, 109 ms after switch-on; limit 500 mA.", peaks);
+        Assert.Contains("brick/5: peak 423 mA, 109 ms after switch-on; limit 500 mA.", peaks);
         Assert.Contains("brick/6: peak 400 mA, at its limit of 400 mA or over it for 15 s.", peaks);
 
         await part.InvokeAsync(() => part.Find("#start-time").InputAsync(new() { Value = "0" }));

@@ -13,6 +13,7 @@ public sealed class SupplyCardTests : PageTest
     {
         var view = await OpenAsync(SmallRig.Text);
         var part = Show<GearPanel>(view);
+        await part.InvokeAsync(() => part.Find("[data-gear=brick] .more").ClickAsync(new()));
         await part.InvokeAsync(() => part.Find("#more-0").ChangeAsync(new() { Value = "3-4: 9 V 1 A" }));
         await part.InvokeAsync(() => part.Find("form.addoutlet").SubmitAsync());
         Assert.Equal("There is an outlet 3 already.", part.Find("form.addoutlet [role=alert]").TextContent);
@@ -120,10 +121,25 @@ public sealed class SupplyCardTests : PageTest
     {
         var view = await OpenAsync("rig: r\nsupplies: { wall: { label: OUTPUT 12V 1A, outlets: { 1: '' } }, blank: { label: '', outlets: { 1: '', 2: 9 V } }, row: \"isolated outputs 1-4 9V 100mA\" }\n");
         var part = Show<GearPanel>(view);
-        Assert.Equal(["12 V, 1 A, stated", "d.c. or a.c. not known", "polarity not known"], Figures(part, "wall/1"));
-        Assert.Equal(["voltage not known", "limit not known", "d.c. or a.c. not known", "polarity not known"], Figures(part, "blank/1"));
-        Assert.Equal(["9 V, stated", "limit not known"], Figures(part, "blank/2"));
+        Assert.Equal(["12 V, 1 A, stated", "d.c. or a.c. not known", "polarity not known"], await OpenedAsync(part, "wall/1"));
+        Assert.Equal(["voltage not known", "limit not known", "d.c. or a.c. not known", "polarity not known"], await OpenedAsync(part, "blank/1"));
+        Assert.Equal(["9 V, stated", "limit not known"], await OpenedAsync(part, "blank/2"));
+        await part.InvokeAsync(() => part.Find("[data-gear=row] .more").ClickAsync(new()));
         Assert.Equal("isolated outlets, stated", part.Find("[aria-label='Figures of row'] .fig").TextContent.Trim());
+    }
+
+    [Theory]
+    [InlineData("The outlets of brick are isolated", true)]
+    [InlineData("The outlets of brick share a return", false)]
+    public async Task Isolation_is_asked_until_it_is_answered(string answer, bool isIsolated)
+    {
+        var view = await OpenAsync("rig: r\nsupplies:\n  brick: { outlets: { 1-2: 9 V 100 mA } }\n  told: { isolated: yes, outlets: { 1-2: 9 V 100 mA } }\n  wall: { label: 9V 1A, outlets: { 1: '' } }\n");
+        var part = Show<GearPanel>(view);
+        Assert.Equal(2, part.FindAll(".asked button").Count);
+        await part.InvokeAsync(() => part.Find($"[aria-label='{answer}']").ClickAsync(new()));
+        Assert.Equal(isIsolated, view.Rig.Supplies[0].Isolated);
+        part.WaitForAssertion(() => Assert.Empty(part.FindAll(".asked")));
+        AssertReads(view);
     }
 
     [Fact]
@@ -136,6 +152,12 @@ public sealed class SupplyCardTests : PageTest
         Assert.Empty(view.Rig.Supplies);
         Assert.Equal(3, view.Rig.Loads.Count);
         AssertReads(view);
+    }
+
+    private static async Task<IEnumerable<string>> OpenedAsync(IRenderedComponent<PartHost> part, string outlet)
+    {
+        await part.InvokeAsync(() => part.Find($"[aria-label='More about outlet {outlet}']").ClickAsync(new()));
+        return Figures(part, outlet);
     }
 
     private static IEnumerable<string> Figures(IRenderedComponent<PartHost> part, string outlet) =>

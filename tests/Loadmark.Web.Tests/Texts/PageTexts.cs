@@ -15,7 +15,7 @@ internal static class PageTexts
     public static readonly string[] Computed =
     [
         "Parts.First(part => part.Part == Shown).Name", "name", // RigPage.Parts
-        "field.Title", "GearForm.TitleOf(key)", "field.Description", "word", "TypeWord", "Word(field, found.Text)", // the fields of gear
+        "field.Title", "GearForm.TitleOf(key)", "GearForm.TitleOf(value.Key)", "field.Description", "word", "TypeWord", "Word(field, found.Text)", // the fields of gear
         "severity.Word()", "worst.Word()", "Severity.Word()", // severities
         "group.Key.Name", // StartPlots
     ];
