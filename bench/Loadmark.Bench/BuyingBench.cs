@@ -17,7 +17,7 @@ internal static class BuyingBench
 
     public static int Run()
     {
-        var example = RigFileReader.ReadFile("examples/to-buy.rig.yaml").Rig!;
+        var example = RigFileReader.ReadFileWithText("examples/to-buy.rig.yaml").Reading.Rig!;
         IReadOnlyList<Offer> list = [.. PriceListReader.ReadFile("examples/harbour-row.prices.csv").Offers!.Value];
         var table = new ResultTable(
             "Buying supplies",

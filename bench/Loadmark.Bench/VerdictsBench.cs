@@ -26,7 +26,7 @@ internal static class VerdictsBench
         Add("ordinary boards, as wired", verdicts);
         Add("ordinary boards, as planned", boards.Take(PlannedBoards).Select(static rig => RigPlanner.Plan(rig with { Wired = null }, new PlanOptions(), CancellationToken.None).Check.Verdict).ToList());
         var examples = Directory.GetFiles("examples", "*.rig.yaml", SearchOption.AllDirectories).Order(StringComparer.Ordinal).ToList();
-        var wired = examples.Select(static path => (Path: path, RigFileReader.ReadFile(path).Rig)).Where(static one => one.Rig is { Wired: not null }).ToList();
+        var wired = examples.Select(static path => (Path: path, RigFileReader.ReadFileWithText(path).Reading.Rig)).Where(static one => one.Rig is { Wired: not null }).ToList();
         Add("examples that are wired", wired.ConvertAll(static one => NameplateCheck.Of(one.Rig!).Verdict));
         foreach (var (path, rig) in wired)
             Add($"`{Path.GetFileName(path)}`", [NameplateCheck.Of(rig!).Verdict]);

@@ -29,18 +29,6 @@ public static class RigFileReader
         return Read(text, new ErrorList(fileName), library);
     }
 
-    /// <summary>Reads a rig file.</summary>
-    /// <param name="path">Its path. One that cannot be read comes back as an error.</param>
-    /// <param name="library">The gear that the file may take <c>from: library</c>; null where there is no library, and then such a file is
-    /// refused.</param>
-    /// <returns>The rig, or every error in the file.</returns>
-    public static RigFileResult ReadFile(string path, IGearLookup? library = null)
-    {
-        ArgumentNullException.ThrowIfNull(path);
-        var errors = new ErrorList(path);
-        return RigFile.LoadText(path, errors) is { } text ? Read(text, errors, library) : new RigFileResult(null, errors.ToArray());
-    }
-
     /// <summary>Reads a rig file and gives its text too, to the letter.</summary>
     /// <param name="path">Its path. One that cannot be read comes back as an error.</param>
     /// <param name="library">The gear that the file may take <c>from: library</c>; null where there is no library, and then such a file is

@@ -23,7 +23,7 @@ public sealed partial class EnteringPageTests
             "loads" => LabelLines.Read(text, new EntryTarget(EntryKind.Loads, [])),
             "outlets" => LabelLines.Read(text, new EntryTarget(EntryKind.Outlets, [])),
             "supplies" => LabelLines.Read(text, new EntryTarget(EntryKind.Supplies, [])),
-            "table" => LoadTable.Read(text, []),
+            "table" => LoadTable.Read(text, new EntryTarget(EntryKind.Loads, [])),
             _ => SupplyTable.Read(text, []),
         };
         var shown = Row().Matches(Page[example.Index..].Split("\n## ")[0].Split("\nA table of")[0]).Select(match => (match.Groups["of"].Value, match.Groups["is"].Value)).ToList();

@@ -15,7 +15,7 @@ public sealed class EntryTableTests
             Gen.Select(RigGen.Rigs, Gen.Int[0, 2].Select(index => ",;\t"[index])),
             (rig, separator) =>
             {
-                var reading = LoadTable.Read(LoadTable.Write(rig.Loads, separator), []);
+                var reading = LoadTable.Read(LoadTable.Write(rig.Loads, separator), new EntryTarget(EntryKind.Loads, []));
                 Assert.Equal(rig.Loads, (ValueList<Load>)[.. reading.Rows.Select(row => row.Load!)]);
             },
             iter: 300,
@@ -43,7 +43,7 @@ public sealed class EntryTableTests
         foreach (var separator in (ReadOnlySpan<char>)[',', ';', '\t'])
         {
             var table = LoadTable.Write([load], separator);
-            Assert.Equal(load, Assert.Single(LoadTable.Read(table, []).Rows).Load);
+            Assert.Equal(load, Assert.Single(LoadTable.Read(table, new EntryTarget(EntryKind.Loads, [])).Rows).Load);
             foreach (var cell in table.Split('\n')[1].Split(separator).Select(cell => cell.Trim('"').TrimStart(' ')))
                 Assert.False(cell.Length > 0 && "=+-@\t\r".Contains(cell[0], StringComparison.Ordinal) && !text.Contains(separator, StringComparison.Ordinal), table);
         }
@@ -52,7 +52,7 @@ public sealed class EntryTableTests
     [Fact]
     public void Reads_a_table_with_names_and_decimal_commas()
     {
-        var reading = LoadTable.Read("\uFEFFTag;Name;Volts;Current (mA);Polarity;Colour;Measured [A]\r\ndrive-3;Drive;9,5;12,5;centre negative;red;0,011\r\ndelay-2;\"Delay; long\";9;300;c+;;\r\n", ["delay-2"]);
+        var reading = LoadTable.Read("\uFEFFTag;Name;Volts;Current (mA);Polarity;Colour;Measured [A]\r\ndrive-3;Drive;9,5;12,5;centre negative;red;0,011\r\ndelay-2;\"Delay; long\";9;300;c+;;\r\n", new EntryTarget(EntryKind.Loads, ["delay-2"]));
         Assert.Equal(["tag", "name", "voltage", "current", "polarity", null, "run"], reading.Columns.Select(column => column.Becomes));
         Assert.Equal("by its name; bare numbers are in mA", reading.Columns[3].Because);
         Assert.StartsWith("left out: 'Colour' is not the name of a column", reading.Columns[5].Because, StringComparison.Ordinal);
@@ -75,7 +75,7 @@ public sealed class EntryTableTests
     [InlineData("tag,volts\ndrive-3,-9", "a figure below zero makes no sense here")]
     public void Refuses_a_row_and_says_why(string text, string because)
     {
-        var row = LoadTable.Read(text, []).Rows[^1];
+        var row = LoadTable.Read(text, new EntryTarget(EntryKind.Loads, [])).Rows[^1];
         Assert.Contains(because, row.Refusal!.Because, StringComparison.Ordinal);
         Assert.Equal(text.Split('\n')[^1], row.Text);
         Assert.Equal(text.Split('\n').Length, row.Line);

@@ -82,7 +82,7 @@ public sealed class FuzzTests
                 }
 
                 File.WriteAllBytes(path, bytes);
-                var reading = RigFileReader.ReadFile(path);
+                var reading = RigFileReader.ReadFileWithText(path).Reading;
                 Assert.Equal(reading.Rig is null, reading.Errors.Length > 0);
             }
         }

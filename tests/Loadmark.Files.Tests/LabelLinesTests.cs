@@ -155,7 +155,7 @@ public sealed class LabelLinesTests
             var text = string.Concat(Enumerable.Range(0, random.Next(1, 25)).Select(_ => pieces[random.Next(pieces.Length)]));
             foreach (var kind in Enum.GetValues<EntryKind>())
                 AssertWhole(text, LabelLines.Read(text, new EntryTarget(kind, ["drive-3", "1"])));
-            AssertWhole(text, LoadTable.Read(text, ["drive-3"]));
+            AssertWhole(text, LoadTable.Read(text, new EntryTarget(EntryKind.Loads, ["drive-3"])));
             AssertWhole(text, SupplyTable.Read(text, ["brick"]));
         }
     }

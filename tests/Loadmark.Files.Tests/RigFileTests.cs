@@ -145,7 +145,7 @@ public sealed class RigFileTests : IDisposable
 
     private static void AssertError(string path, string part)
     {
-        var reading = RigFileReader.ReadFile(path);
+        var reading = RigFileReader.ReadFileWithText(path).Reading;
         Assert.Null(reading.Rig);
         Assert.Contains(part, Assert.Single(reading.Errors).Message, StringComparison.Ordinal);
     }
@@ -167,6 +167,6 @@ public sealed class RigFileTests : IDisposable
     {
         var path = Path.Combine(_folder, "bytes.yaml");
         File.WriteAllBytes(path, bytes);
-        return RigFileReader.ReadFile(path);
+        return RigFileReader.ReadFileWithText(path).Reading;
     }
 }

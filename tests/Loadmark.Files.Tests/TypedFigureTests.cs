@@ -90,7 +90,7 @@ public sealed partial class TypedFigureTests
         Assert.StartsWith($"voltage: expected a voltage such as 9 V, 9-18 V or 9 V AC, found \"{voltage}\"; ", error.Message, StringComparison.Ordinal);
 
         Assert.Contains("voltage", GearForm.ReadLoad("x", new Dictionary<string, string> { ["voltage"] = voltage }).Faults.Keys);
-        Assert.NotNull(LoadTable.Read($"tag,label,voltage\nx,9-18V 12mA,\"{voltage}\"\n", []).Rows[0].Refusal);
+        Assert.NotNull(LoadTable.Read($"tag,label,voltage\nx,9-18V 12mA,\"{voltage}\"\n", new EntryTarget(EntryKind.Loads, [])).Rows[0].Refusal);
     }
 
     [Theory]
@@ -137,7 +137,7 @@ public sealed partial class TypedFigureTests
     [InlineData("not centre negative")]
     [InlineData("centre negative or so")]
     public void A_polarity_in_a_table_is_taken_whole(string polarity) =>
-        Assert.NotNull(LoadTable.Read($"tag,label,polarity\nx,9V 12mA,{polarity}\n", []).Rows[0].Refusal);
+        Assert.NotNull(LoadTable.Read($"tag,label,polarity\nx,9V 12mA,{polarity}\n", new EntryTarget(EntryKind.Loads, [])).Rows[0].Refusal);
 
     private static List<(KeyTable Table, Key Key, string Value)> AllValues()
     {

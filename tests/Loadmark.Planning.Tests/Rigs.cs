@@ -12,7 +12,7 @@ internal static class Rigs
         return reading.Rig ?? throw new InvalidOperationException(string.Join('\n', reading.Errors) + "\n" + text);
     }
 
-    public static Rig Example(string path) => RigFileReader.ReadFile(path).Rig ?? throw new InvalidOperationException(path);
+    public static Rig Example(string path) => RigFileReader.ReadFileWithText(path).Reading.Rig ?? throw new InvalidOperationException(path);
 
     public static PlanResult Plan(string text, PlanOptions? options = null) =>
         RigPlanner.Plan(Read(text), options ?? new PlanOptions(), TestContext.Current.CancellationToken);

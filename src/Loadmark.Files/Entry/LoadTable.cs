@@ -13,21 +13,12 @@ public static class LoadTable
     /// and decimal commas are read. Never throws on any text.
     /// </summary>
     /// <param name="text">The text; a byte order mark at its start is passed over.</param>
-    /// <param name="existing">The tags that the rig has already.</param>
-    /// <returns>What each column became and a row for each load.</returns>
-    public static EntryResult Read(string text, IReadOnlyCollection<string> existing) =>
-        Read(text, new EntryTarget(EntryKind.Loads, existing));
-
-    /// <summary>As above, for more than the rig's own tags.</summary>
-    /// <param name="text">The text; a byte order mark at its start is passed over.</param>
     /// <param name="target">What the table is read for.</param>
+    /// <returns>What each column became and a row for each load.</returns>
     public static EntryResult Read(string text, EntryTarget target) => Read(text, target, TableLimits.OfEntry);
 
     /// <summary>As above, with other limits.</summary>
-    internal static EntryResult Read(string text, IReadOnlyCollection<string> existing, TableLimits limits) =>
-        Read(text, new EntryTarget(EntryKind.Loads, existing), limits);
-
-    private static EntryResult Read(string text, EntryTarget target, TableLimits limits)
+    internal static EntryResult Read(string text, EntryTarget target, TableLimits limits)
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(target);
@@ -47,23 +38,18 @@ public static class LoadTable
     /// </summary>
     /// <param name="loads">The loads.</param>
     /// <param name="separator">A comma, a semicolon or a tab.</param>
+    /// <param name="wordsOf">The words that a load is filed under; null where none is.</param>
     /// <exception cref="ArgumentException">Another separator, or a load has a figure that no text reads back as.</exception>
-    public static string Write(IEnumerable<Load> loads, char separator = ',')
+    public static string Write(IEnumerable<Load> loads, char separator = ',', Func<Load, string>? wordsOf = null)
     {
         ArgumentNullException.ThrowIfNull(loads);
-        return Write(loads, separator, static _ => "");
-    }
-
-    /// <summary>As above, with the words that each load is filed under, if there are any.</summary>
-    internal static string Write(IEnumerable<Load> loads, char separator, Func<Load, string> wordsOf)
-    {
         var table = new TableWriter(ColumnNames.OfLoads, Tag, "label");
         foreach (var load in loads)
         {
             table.NewRow();
             table.Put(Tag, load.Id);
             table.Put(load, LoadKeys.Table);
-            table.Put(ColumnNames.Words, wordsOf(load));
+            table.Put(ColumnNames.Words, wordsOf?.Invoke(load) ?? "");
         }
 
         return table.Write(separator);

@@ -19,11 +19,9 @@ public static class SupplyTable
     /// </summary>
     /// <param name="text">The text; a byte order mark at its start is passed over.</param>
     /// <param name="existing">The ids of the supplies that the rig has already.</param>
+    /// <param name="limits">How much is read; null for as much as is taken on entry.</param>
     /// <returns>What each column became, a row for each supply and one for each line that is refused.</returns>
-    public static EntryResult Read(string text, IReadOnlyCollection<string> existing) => Read(text, existing, TableLimits.OfEntry);
-
-    /// <summary>As above, with other limits.</summary>
-    internal static EntryResult Read(string text, IReadOnlyCollection<string> existing, TableLimits limits)
+    internal static EntryResult Read(string text, IReadOnlyCollection<string> existing, TableLimits? limits = null)
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(existing);
@@ -35,7 +33,7 @@ public static class SupplyTable
                     : EntryResult.Failed(
                         "the first row must name the columns, 'supply' among them; "
                         + $"the names are {string.Join(", ", ColumnNames.OfSupplies.Keys)}"),
-            limits);
+            limits ?? TableLimits.OfEntry);
     }
 
     /// <summary>
@@ -44,19 +42,14 @@ public static class SupplyTable
     /// </summary>
     /// <param name="supplies">The supplies.</param>
     /// <param name="separator">A comma, a semicolon or a tab.</param>
+    /// <param name="wordsOf">The words that a supply is filed under; null where none is.</param>
     /// <exception cref="ArgumentException">Another separator, or a supply has a figure that no text reads back as.</exception>
-    public static string Write(IEnumerable<Supply> supplies, char separator = ',')
+    public static string Write(IEnumerable<Supply> supplies, char separator = ',', Func<Supply, string>? wordsOf = null)
     {
         ArgumentNullException.ThrowIfNull(supplies);
-        return Write(supplies, separator, static _ => "");
-    }
-
-    /// <summary>As above, with the words that each supply is filed under, if there are any.</summary>
-    internal static string Write(IEnumerable<Supply> supplies, char separator, Func<Supply, string> wordsOf)
-    {
         var table = new TableWriter(ColumnNames.OfSupplies, Id);
         foreach (var supply in supplies)
-            Put(table, supply, wordsOf(supply));
+            Put(table, supply, wordsOf?.Invoke(supply) ?? "");
         return table.Write(separator);
     }
 

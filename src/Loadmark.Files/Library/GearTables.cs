@@ -18,7 +18,7 @@ internal static class GearTables
             .Select(static name => name.Trim('"')).ToList();
         var (kind, reading) = names.Contains("supply") ? (GearKind.Supply, SupplyTable.Read(text, [], Limits))
             : names.Contains("lead") ? (GearKind.Lead, null)
-            : (GearKind.Load, LoadTable.Read(text, [], Limits));
+            : (GearKind.Load, LoadTable.Read(text, new EntryTarget(EntryKind.Loads, []), Limits));
         var rows = new List<GearFileRow>();
         if (reading is null)
             reading = LeadTable.Read(text, rows, Limits);
