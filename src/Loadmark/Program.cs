@@ -1,5 +1,5 @@
 using Loadmark.Commands;
-using Loadmark.Hosting;
+using Loadmark.Processes;
 using Loadmark.Simulation;
 using Loadmark.Sources;
 

@@ -1,7 +1,7 @@
 using System.Text;
 using System.Text.Json;
 using Loadmark.Commands;
-using Loadmark.Hosting;
+using Loadmark.Processes;
 using Loadmark.Storage;
 
 namespace Loadmark.Tests;

@@ -1,5 +1,5 @@
 using System.Globalization;
-using Loadmark.Sheets;
+using Loadmark.Terminal;
 using Spectre.Console;
 
 namespace Loadmark.Tests;

@@ -3,7 +3,7 @@ using Loadmark.CommandLines;
 using Loadmark.Commands;
 using Loadmark.Core.Checks;
 using Loadmark.Files.Errors;
-using Loadmark.Hosting;
+using Loadmark.Processes;
 using Loadmark.Serving;
 using Loadmark.Serving.Logs;
 

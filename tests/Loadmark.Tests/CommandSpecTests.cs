@@ -40,7 +40,7 @@ public sealed class CommandSpecTests
         using var error = new StringWriter();
         var ran = 0;
         var parser = new CommandParser(Silenced(ProgramCommands.Program, () => ran++));
-        var process = new Hosting.ProcessContext { Output = Stream.Null, Error = error, Input = static () => Stream.Null };
+        var process = new Processes.ProcessContext { Output = Stream.Null, Error = error, Input = static () => Stream.Null };
         var code = parser.Run([.. args.Skip(1)], process, new ProgramRun(), static (_, _) => throw new InvalidOperationException());
         Assert.Equal((0, 1, ""), (code, ran, error.ToString()));
     }
@@ -60,7 +60,7 @@ public sealed class CommandSpecTests
             ],
         });
         using var error = new StringWriter();
-        var process = new Hosting.ProcessContext { Output = Stream.Null, Error = error, Input = static () => Stream.Null };
+        var process = new Processes.ProcessContext { Output = Stream.Null, Error = error, Input = static () => Stream.Null };
         var code = parser.Run(["once", "upon"], process, new ProgramRun(), static (_, _) => throw new InvalidOperationException());
         Assert.Equal((1, 1, ""), (code, ran, error.ToString()));
     }

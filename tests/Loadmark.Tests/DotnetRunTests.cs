@@ -1,6 +1,6 @@
 using System.Diagnostics;
 using System.Reflection;
-using Loadmark.Hosting;
+using Loadmark.Processes;
 
 namespace Loadmark.Tests;
 

@@ -1,7 +1,7 @@
 using System.Diagnostics;
 using System.Text;
 using System.Text.RegularExpressions;
-using Loadmark.Hosting;
+using Loadmark.Processes;
 using Loadmark.Serving;
 using Loadmark.Web.Guarding;
 

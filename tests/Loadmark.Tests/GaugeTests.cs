@@ -1,7 +1,7 @@
 using CsCheck;
 using Loadmark.Core.Checks;
 using Loadmark.Core.Rigs;
-using Loadmark.Sheets;
+using Loadmark.Terminal;
 
 namespace Loadmark.Tests;
 

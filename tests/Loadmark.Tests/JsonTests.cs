@@ -6,7 +6,7 @@ using Loadmark.Core.Gear;
 using Loadmark.Core.Nameplates;
 using Loadmark.Files.Errors;
 using Loadmark.Shapes;
-using Loadmark.Sheets;
+using Loadmark.Terminal;
 
 namespace Loadmark.Tests;
 

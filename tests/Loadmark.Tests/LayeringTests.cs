@@ -78,7 +78,7 @@ public sealed class LayeringTests
     }
 
     [Theory]
-    [InlineData("Spectre.Console", "Loadmark.Sheets")]
+    [InlineData("Spectre.Console", "Loadmark.Terminal")]
     [InlineData("System.CommandLine", "Loadmark.CommandLines")]
     [InlineData("Microsoft.OpenApi", "Loadmark.Api.Description")]
     public void A_package_of_the_program_is_used_in_one_folder_only(string package, string folder)
@@ -92,7 +92,7 @@ public sealed class LayeringTests
     public void Answers_in_JSON_need_no_console() =>
         Assert.DoesNotContain(
             Code.Types.Where(type => type.Namespace.FullName is "Loadmark.Answers" or "Loadmark.Shapes").SelectMany(type => type.Dependencies),
-            dependency => IsWithin(dependency.Target, "Spectre.Console") || IsWithin(dependency.Target, "Loadmark.Sheets"));
+            dependency => IsWithin(dependency.Target, "Spectre.Console") || IsWithin(dependency.Target, "Loadmark.Terminal"));
 
     [Fact]
     public void The_rule_about_input_and_output_finds_it_where_it_is() =>

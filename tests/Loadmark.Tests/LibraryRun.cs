@@ -1,6 +1,6 @@
 using System.Text;
 using Loadmark.Commands;
-using Loadmark.Hosting;
+using Loadmark.Processes;
 using Loadmark.Simulation;
 using Loadmark.Sources;
 

@@ -1,6 +1,6 @@
 using System.Text.RegularExpressions;
 using System.Diagnostics;
-using Loadmark.Hosting;
+using Loadmark.Processes;
 
 namespace Loadmark.Tests;
 

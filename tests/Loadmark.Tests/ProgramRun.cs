@@ -5,7 +5,7 @@ using Loadmark.Core.Rigs;
 using Loadmark.Files;
 using Loadmark.Files.Errors;
 using Loadmark.Files.Parsing;
-using Loadmark.Hosting;
+using Loadmark.Processes;
 using Loadmark.Simulation;
 using Loadmark.Sources;
 

@@ -1,7 +1,7 @@
 using Loadmark.Core.Gear;
 using Loadmark.Core.Nameplates;
-using Loadmark.Sheets;
-using Loadmark.Hosting;
+using Loadmark.Terminal;
+using Loadmark.Processes;
 using System.Text;
 
 namespace Loadmark.Tests;

@@ -1,7 +1,7 @@
 using System.CommandLine;
 using Loadmark.Core.Checks;
 using Loadmark.Core.Rigs;
-using Loadmark.Hosting;
+using Loadmark.Processes;
 using Loadmark.Questions;
 using Loadmark.Sources;
 using Loadmark.Workshop.TypedInput;

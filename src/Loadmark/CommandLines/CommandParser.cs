@@ -3,9 +3,9 @@ using System.CommandLine.Parsing;
 using Loadmark.Core.Checks;
 using Loadmark.Core.Rigs;
 using Loadmark.Core.Texts;
-using Loadmark.Hosting;
+using Loadmark.Processes;
 using Loadmark.Questions;
-using Loadmark.Sheets;
+using Loadmark.Terminal;
 using Loadmark.Sources;
 
 namespace Loadmark.CommandLines;

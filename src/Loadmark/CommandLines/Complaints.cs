@@ -1,6 +1,6 @@
 using Loadmark.Answers;
 using Loadmark.Core.Rigs;
-using Loadmark.Hosting;
+using Loadmark.Processes;
 
 namespace Loadmark.CommandLines;
 

@@ -1,5 +1,5 @@
 using Loadmark.Questions;
-using Loadmark.Sheets;
+using Loadmark.Terminal;
 
 namespace Loadmark.CommandLines;
 

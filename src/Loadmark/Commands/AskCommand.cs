@@ -1,8 +1,8 @@
 using Loadmark.Answers;
 using Loadmark.CommandLines;
-using Loadmark.Hosting;
+using Loadmark.Processes;
 using Loadmark.Questions;
-using Loadmark.Sheets;
+using Loadmark.Terminal;
 using Loadmark.Workshop.Asking;
 
 namespace Loadmark.Commands;

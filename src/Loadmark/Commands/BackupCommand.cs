@@ -1,7 +1,7 @@
 using Loadmark.Answers;
 using Loadmark.CommandLines;
-using Loadmark.Hosting;
-using Loadmark.Sheets;
+using Loadmark.Processes;
+using Loadmark.Terminal;
 using Loadmark.Storage;
 using Loadmark.Storage.Faults;
 using Loadmark.Workshop.DataFolders;

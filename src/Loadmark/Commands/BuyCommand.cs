@@ -6,10 +6,10 @@ using Loadmark.Core.Nameplates;
 using Loadmark.Core.Offers;
 using Loadmark.Core.Rigs;
 using Loadmark.Files.PriceLists;
-using Loadmark.Hosting;
+using Loadmark.Processes;
 using Loadmark.Planning.Buying;
 using Loadmark.Questions;
-using Loadmark.Sheets;
+using Loadmark.Terminal;
 using Loadmark.Sources;
 using Loadmark.Workshop.TypedInput;
 

@@ -1,9 +1,9 @@
 using Loadmark.Answers;
 using Loadmark.CommandLines;
 using Loadmark.Core.OpenQuestions;
-using Loadmark.Hosting;
+using Loadmark.Processes;
 using Loadmark.Questions;
-using Loadmark.Sheets;
+using Loadmark.Terminal;
 using Loadmark.Sources;
 
 namespace Loadmark.Commands;

@@ -2,10 +2,10 @@ using Loadmark.Answers;
 using Loadmark.CommandLines;
 using Loadmark.Core.Gear;
 using Loadmark.Files.Library;
-using Loadmark.Hosting;
+using Loadmark.Processes;
 using Loadmark.Outputs;
 using Loadmark.Questions;
-using Loadmark.Sheets;
+using Loadmark.Terminal;
 using Loadmark.Workshop.DataFolders;
 using Loadmark.Workshop.Library;
 

@@ -1,9 +1,9 @@
 using Loadmark.Answers;
 using Loadmark.CommandLines;
 using Loadmark.Core.Gear;
-using Loadmark.Hosting;
+using Loadmark.Processes;
 using Loadmark.Questions;
-using Loadmark.Sheets;
+using Loadmark.Terminal;
 using Loadmark.Storage.Gear;
 using Loadmark.Workshop.Library;
 using Loadmark.Workshop.TypedInput;

@@ -1,7 +1,7 @@
 using Loadmark.Answers;
 using Loadmark.CommandLines;
 using Loadmark.Core.Gear;
-using Loadmark.Hosting;
+using Loadmark.Processes;
 using Loadmark.Storage;
 using Loadmark.Storage.Faults;
 using Loadmark.Workshop.DataFolders;

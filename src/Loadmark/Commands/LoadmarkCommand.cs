@@ -1,7 +1,7 @@
 using Loadmark.CommandLines;
 using Loadmark.Core.Checks;
 using Loadmark.Core.Rigs;
-using Loadmark.Hosting;
+using Loadmark.Processes;
 using Loadmark.Sources;
 
 namespace Loadmark.Commands;

@@ -2,7 +2,7 @@ using System.Text;
 using Loadmark.Answers;
 using Loadmark.CommandLines;
 using Loadmark.Core.Ratings;
-using Loadmark.Hosting;
+using Loadmark.Processes;
 using Loadmark.Outputs;
 using Loadmark.Questions;
 using Loadmark.Simulation;

@@ -1,6 +1,6 @@
 using System.Globalization;
 using Loadmark.CommandLines;
-using Loadmark.Hosting;
+using Loadmark.Processes;
 using Loadmark.Questions;
 using Loadmark.Serving;
 using Loadmark.Serving.Logs;

@@ -4,14 +4,14 @@ using Loadmark.CommandLines;
 using Loadmark.Core.Display;
 using Loadmark.Core.Rigs;
 using Loadmark.Files;
-using Loadmark.Hosting;
+using Loadmark.Processes;
 using Loadmark.Outputs;
 using Loadmark.Planning.Explaining;
 using Loadmark.Planning.Objective;
 using Loadmark.Planning.Search;
 using Loadmark.Planning;
 using Loadmark.Questions;
-using Loadmark.Sheets;
+using Loadmark.Terminal;
 using Loadmark.Sources;
 
 namespace Loadmark.Commands;

@@ -1,9 +1,9 @@
 using Loadmark.Answers;
 using Loadmark.CommandLines;
 using Loadmark.Core.Nameplates;
-using Loadmark.Hosting;
+using Loadmark.Processes;
 using Loadmark.Questions;
-using Loadmark.Sheets;
+using Loadmark.Terminal;
 
 namespace Loadmark.Commands;
 

@@ -1,4 +1,4 @@
-using Loadmark.Hosting;
+using Loadmark.Processes;
 using Loadmark.Simulation.Spreading;
 using Loadmark.Workshop.TypedInput;
 

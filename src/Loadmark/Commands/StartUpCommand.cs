@@ -1,10 +1,10 @@
 using Loadmark.Answers;
 using Loadmark.CommandLines;
 using Loadmark.Files.Tables;
-using Loadmark.Hosting;
+using Loadmark.Processes;
 using Loadmark.Outputs;
 using Loadmark.Questions;
-using Loadmark.Sheets;
+using Loadmark.Terminal;
 using Loadmark.Simulation;
 using Loadmark.Simulation.Spreading;
 using Loadmark.Simulation.Starting;

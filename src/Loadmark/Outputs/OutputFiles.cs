@@ -1,5 +1,5 @@
 using Loadmark.Files;
-using Loadmark.Hosting;
+using Loadmark.Processes;
 using Loadmark.Sources;
 using Loadmark.Storage;
 using Loadmark.Workshop.DataFolders;

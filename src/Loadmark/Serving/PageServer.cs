@@ -1,7 +1,7 @@
 using System.Diagnostics;
 using System.Net.Sockets;
 using Loadmark.Files.Library;
-using Loadmark.Hosting;
+using Loadmark.Processes;
 using Loadmark.Storage;
 using Loadmark.Storage.Faults;
 using Loadmark.Web.Guarding;

@@ -1,7 +1,7 @@
 using Loadmark.Files;
 using Loadmark.Files.Errors;
 using Loadmark.Files.Parsing;
-using Loadmark.Hosting;
+using Loadmark.Processes;
 using Loadmark.Storage.Faults;
 using Loadmark.Workshop.DataFolders;
 

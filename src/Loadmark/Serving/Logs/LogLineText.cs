@@ -2,7 +2,7 @@ using System.Buffers;
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
-using Loadmark.Hosting;
+using Loadmark.Processes;
 using Loadmark.Shapes;
 
 namespace Loadmark.Serving.Logs;
