@@ -29,6 +29,29 @@ public sealed class RigDiagramTests
         }
     }
 
+    [Theory]
+    [InlineData(1400)]
+    [InlineData(360)]
+    public void What_nobody_has_yet_is_marked(int width)
+    {
+        var rig = Rigs.Example(Rigs.ExampleFiles.First(static file => file.Contains("pit", StringComparison.Ordinal)));
+        var chain = rig.Wired!.Value.Items.First(static feed => feed.Lead is not null).Lead;
+        var marked = rig with
+        {
+            Supplies = [rig.Supplies[0] with { ToBuy = true }, .. rig.Supplies.Items.Skip(1)],
+            Leads = [.. rig.Leads.Items.Select(lead => lead with { ToBuy = lead.Id == chain })],
+        };
+        Assert.DoesNotContain(TextsOf(rig), static text => text.Contains("to buy", StringComparison.Ordinal));
+        Assert.Equal(2, TextsOf(marked).Count(static text => text.Contains("to buy", StringComparison.Ordinal)));
+
+        List<string> TextsOf(Rig drawn)
+        {
+            var scene = RigDiagram.Draw(drawn, NameplateCheck.Of(drawn), new DiagramOptions { Width = width });
+            SceneAssert.IsSound(scene);
+            return [.. scene.Groups.SelectMany(static group => group.Shapes).OfType<Scenes.TextShape>().Select(static shape => shape.Text)];
+        }
+    }
+
     [Fact]
     public void Random_rigs_with_hostile_names_are_drawn_soundly() => Gen.Select(Rigs.Random, Gen.Double[200, 1700]).Sample(
         static (rig, width) =>

@@ -111,6 +111,7 @@ internal static class RigGen
         from isolate in Gen.Bool
         from thresholds in Gen.Select(Positive<Volt>().Null(), Positive<Volt>().Null(), Any<Farad>().Null())
         from priority in Gen.Int[1, 3].Nullable()
+        from board in Words.Null()
         select new Load
         {
             Id = id,
@@ -131,6 +132,7 @@ internal static class RigGen
             StopsBelow = thresholds.Item2,
             InputCapacitance = thresholds.Item3,
             Priority = priority,
+            Board = board,
         };
 
     private static Gen<Outlet> Outlet(string id) =>
@@ -161,6 +163,8 @@ internal static class RigGen
         from bankTotal in Total
         from overload in Gen.Enum<OverloadWay>().Nullable()
         from mains in MainsText.Null()
+        from board in Words.Null()
+        from toBuy in Gen.Bool
         select new Supply
         {
             Id = id,
@@ -173,6 +177,8 @@ internal static class RigGen
             Banks = [.. outlets.Select(outlet => outlet.Bank).OfType<string>().Distinct().Select(bank => new Bank(bank, bankTotal))],
             Overload = overload,
             Mains = mains,
+            Board = board,
+            ToBuy = toBuy,
         };
 
     private static Gen<Lead> Lead(string id) =>
@@ -182,6 +188,7 @@ internal static class RigGen
         from wire in Wires.Nullable()
         from ohms in Gen.Select(Any<Ohm>().Null(), Any<Ohm>().Null())
         from plug in Plugs.Nullable()
+        from toBuy in Gen.Bool
         select new Lead
         {
             Id = id,
@@ -195,6 +202,7 @@ internal static class RigGen
             Ohms = ohms.Item1,
             ContactOhms = ohms.Item2,
             Plug = plug,
+            ToBuy = toBuy,
         };
 
     /// <summary>From nothing to a thousand units, with up to twelve decimals where the unit is for small values.</summary>

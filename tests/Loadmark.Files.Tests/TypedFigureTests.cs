@@ -12,7 +12,7 @@ namespace Loadmark.Files.Tests;
 /// <summary>What is typed for a key is read whole, or refused with its place: nothing of it is passed over in silence.</summary>
 public sealed partial class TypedFigureTests
 {
-    private static readonly string[] FreeTexts = ["name", "kind", "label", "bank", "plug", "lead", "rig"];
+    private static readonly string[] FreeTexts = ["name", "kind", "label", "bank", "plug", "lead", "rig", "board"];
 
     private static readonly string[] Junk =
     [

@@ -32,7 +32,7 @@ public sealed class JsonTests
     public void The_keys_of_the_contract_come_first_and_in_order()
     {
         using var answer = JsonDocument.Parse(new ProgramRun().With("a.yaml", DemoResults.Pit).Run("check", "a.yaml", "--json").Output);
-        Assert.Equal(["rig", "verdict", "findings", "outlets", "totals", "headroom", "headroomIsDefault", "untold", "file", "questions"], Keys(answer.RootElement));
+        Assert.Equal(["rig", "verdict", "findings", "outlets", "totals", "headroom", "headroomIsDefault", "untold", "file", "questions", "toBuy"], Keys(answer.RootElement));
         Assert.Equal(["rule", "severity", "subjects", "message", "working", "remedy", "source"], Keys(answer.RootElement.GetProperty("findings")[0]));
         Assert.Equal(["outlet", "volts", "limitAmps", "runAmps", "startAmps", "loads"], Keys(answer.RootElement.GetProperty("outlets")[0]));
         Assert.Equal(["rule", "subjects", "because"], Keys(answer.RootElement.GetProperty("untold")[0]));

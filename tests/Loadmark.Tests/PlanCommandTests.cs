@@ -32,7 +32,7 @@ public sealed class PlanCommandTests : IDisposable
     {
         var answer = Run(0, "plan", Save(), "--json");
         using var json = JsonDocument.Parse(answer);
-        Assert.Equal(["status", "feeds", "unfed", "reasons", "lacks", "changes", "moves", "objective"], json.RootElement.EnumerateObject().Select(property => property.Name));
+        Assert.Equal(["status", "feeds", "toBuy", "unfed", "reasons", "lacks", "changes", "moves", "objective"], json.RootElement.EnumerateObject().Select(property => property.Name));
         Assert.Equal("optimal", json.RootElement.GetProperty("status").GetString());
         var feed = json.RootElement.GetProperty("feeds")[1];
         Assert.Equal("""{"from":["brick/2"],"joined":null,"volts":9,"lead":"straight","to":["delay-2"]}""", feed.GetRawText());
@@ -85,6 +85,41 @@ public sealed class PlanCommandTests : IDisposable
         // The large outlet is needed by the delay: one move is the least, and is proven.
         var text = Run(0, "plan", path, "--fewest-moves");
         Assert.Contains("wired loads moved: 1 (proven)", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_nobody_has_yet_is_marked()
+    {
+        var path = Path.Combine(_folder, "shopping.rig.yaml");
+        File.WriteAllText(path, """
+            rig: Shopping
+            loads: { drive-3: 9V DC 12mA centre negative 5.5x2.1, drive-4: 9V DC 12mA centre negative 5.5x2.1 }
+            supplies: { wall-9: { to_buy: true, isolated: true, outlets: { 1: 9 V DC 150 mA centre negative 5.5x2.1 } } }
+            leads: { chain: { type: daisy chain, plugs: 2, to_buy: true } }
+
+            """);
+        var planned = Path.Combine(_folder, "bought.rig.yaml");
+        var text = Run(0, "plan", path, "--write", planned);
+        Assert.Contains("over chain (to buy) to drive-3, drive-4", text, StringComparison.Ordinal);
+        Assert.Contains("Yet to be bought: wall-9, chain.", text, StringComparison.Ordinal);
+        Assert.Contains("to_buy: true", File.ReadAllText(planned), StringComparison.Ordinal);
+        Assert.Contains("Yet to be bought: wall-9, chain.", Run(0, "check", planned), StringComparison.Ordinal);
+        using var json = JsonDocument.Parse(Run(0, "check", planned, "--json"));
+        Assert.Equal("""["wall-9","chain"]""", json.RootElement.GetProperty("toBuy").GetRawText());
+    }
+
+    [Fact]
+    public void Boards_keep_to_themselves_unless_they_may_not()
+    {
+        var path = Path.Combine(_folder, "boards.rig.yaml");
+        File.WriteAllText(path, """
+            rig: Boards
+            loads: { drive-3: { label: 9V DC 12mA centre negative 5.5x2.1, board: bass } }
+            supplies: { wall-9: { board: voice, isolated: true, outlets: { 1: 9 V DC 150 mA centre negative 5.5x2.1 } } }
+
+            """);
+        Assert.Contains("wall-9/1: it is of the board voice.", Run(1, "plan", path).ReplaceLineEndings(" ").Replace("   ", " ", StringComparison.Ordinal), StringComparison.Ordinal);
+        Run(0, "plan", path, "--across-boards");
     }
 
     [Fact]

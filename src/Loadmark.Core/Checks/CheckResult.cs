@@ -58,6 +58,9 @@ public sealed record CheckResult
     /// </summary>
     public ValueList<string> Fitting { get; init; }
 
+    /// <summary>The names of the supplies and leads that the verdict counts as there, and that are yet to be bought.</summary>
+    public ValueList<string> ToBuy { get; init; }
+
     /// <summary>The conventions of the trade that the verdict rests on, in words: <c>centre negative</c>.</summary>
     public ValueList<string> TakenForGranted { get; init; }
 

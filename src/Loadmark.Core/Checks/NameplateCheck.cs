@@ -30,6 +30,7 @@ public static class NameplateCheck
             Totals = Totals(subject.Budgets),
             Fitting = FittingFigures.Of(subject),
             TakenForGranted = [.. subject.TakenForGranted.Conventions],
+            ToBuy = [.. rig.Rig.ToBuy],
             Headroom = rig.Rig.HeadroomInForce,
             HeadroomIsDefault = rig.Rig.Headroom is null,
         };

@@ -47,6 +47,9 @@ public sealed record Lead
     /// <summary>How many such leads there are; null when not given, which means one, or as many as are wanted of a straight one.</summary>
     public int? Count { get; init; }
 
+    /// <summary>Whether the lead, or all of them where there are several, is yet to be bought or made: nobody has it.</summary>
+    public bool ToBuy { get; init; }
+
     /// <summary>How many loads the lead can feed: null when a chain does not say; one for every other lead that does not.</summary>
     public int? LoadPlugs => Plugs ?? (Type == LeadType.DaisyChain ? null : 1);
 }

@@ -69,4 +69,10 @@ public sealed record Load
 
     /// <summary>How much the show needs the load, 1 (most) to 3 (least); null when not given.</summary>
     public int? Priority { get; init; }
+
+    /// <summary>
+    /// The board the load belongs to: a plan feeds it from supplies of that board, or of none, unless it is told otherwise. Null when not
+    /// given: then any supply may feed it. Of the rig, not of the gear: the gear library does not keep it.
+    /// </summary>
+    public string? Board { get; init; }
 }

@@ -61,6 +61,13 @@ public sealed record Rig
         Supplies = [.. Supplies.Items.Select(static supply => supply with { FromLibrary = null })],
     };
 
+    /// <summary>The names of the supplies and leads that are yet to be bought, in the order of the file.</summary>
+    public IEnumerable<string> ToBuy =>
+    [
+        .. Supplies.Items.Where(static supply => supply.ToBuy).Select(static supply => supply.Id),
+        .. Leads.Items.Where(static lead => lead.ToBuy).Select(static lead => lead.Id),
+    ];
+
     /// <summary>The headroom in force.</summary>
     public decimal HeadroomInForce => Headroom ?? CommonHeadroom;
 }

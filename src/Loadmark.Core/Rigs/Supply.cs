@@ -39,6 +39,15 @@ public sealed record Supply
     /// <summary>Whether the supply holds its voltage whatever is drawn; null when not given.</summary>
     public bool? Regulated { get; init; }
 
+    /// <summary>
+    /// The board the supply belongs to: a plan feeds loads of that board from it, or of none, unless it is told otherwise. Null when not
+    /// given: then it may feed any load. Of the rig, not of the gear: the gear library does not keep it.
+    /// </summary>
+    public string? Board { get; init; }
+
+    /// <summary>Whether the supply is yet to be bought: nobody has it. Of the rig, not of the gear.</summary>
+    public bool ToBuy { get; init; }
+
     /// <summary>The mains input typed beside the label, read like a label ("100-240 V"); null when none was.</summary>
     public Nameplate? Mains { get; init; }
 }

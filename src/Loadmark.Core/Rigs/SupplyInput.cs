@@ -18,6 +18,7 @@ public static class SupplyInput
                 Id = supply.Id,
                 Name = supply.Name,
                 Kind = new LoadKind("supply"),
+                Board = supply.Board,
                 Label = NameplateReader.Read(TextOf(input, supply.Label)),
             }
             : null;

@@ -1,3 +1,4 @@
+using Loadmark.Core.Display;
 using Loadmark.Core.Rigs;
 using Loadmark.Drawing.Scenes;
 using Loadmark.Drawing.Texts;
@@ -221,6 +222,8 @@ internal sealed class LeadDrawing
         if (rows.Feed.Lead is { } lead)
         {
             pieces.Add(new TextPiece(SafeText.Clean(lead.Id), Ink.TextQuiet) { MayShrink = true });
+            if (lead.ToBuy)
+                pieces.Add(new TextPiece(ToBuyMark.Words, Ink.TextStrong));
             if (_view.WorstOf(lead.Id) is { } worst)
                 pieces.Add(new TextPiece(SignShapes.WordOf(worst), SignShapes.InkOf(worst)) { Sign = worst });
         }

@@ -17,6 +17,8 @@ internal static class Sentences
         var parts = new List<string> { $"Supply {supply.Supply.Id}" };
         if (supply.Supply.Name is { } name)
             parts.Add(name);
+        if (supply.Supply.ToBuy)
+            parts.Add(ToBuyMark.Words);
         parts.Add(supply.Supply.Outlets.Count switch { 0 => "no outlets", 1 => "one outlet", var count => $"{count} outlets" });
         if (supply.Mains?.Volts is { } mains)
             parts.Add($"for mains of {mains}");
@@ -83,6 +85,8 @@ internal static class Sentences
     {
         var feed = rows.Feed;
         var parts = new List<string> { feed.Lead is { } lead ? $"Lead {lead.Id}, {TypeOf(lead.Type)}" : "Straight lead" };
+        if (feed.Lead is { ToBuy: true })
+            parts.Add(ToBuyMark.Words);
         if (feed.Joined != Joint.None)
             parts.Add($"in {feed.Joined.ToString().ToLowerInvariant()}, {feed.VoltsText}");
         parts.Add($"from {feed.OutletNames} to {Phrases.List(Phrases.Ids(feed.Loads))}");

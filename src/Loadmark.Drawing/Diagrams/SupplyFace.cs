@@ -1,4 +1,5 @@
 using Loadmark.Core.Checks;
+using Loadmark.Core.Display;
 using Loadmark.Core.Ratings;
 using Loadmark.Drawing.Scenes;
 using Loadmark.Drawing.Texts;
@@ -39,6 +40,8 @@ internal sealed class SupplyFace
         var totals = view.TotalsOf(supply);
         var pieces =
             new List<TextPiece> { new(SafeText.Clean(supply.Supply.Id), Ink.TextStrong) { Role = TextRole.Body, MayShrink = true } };
+        if (supply.Supply.ToBuy)
+            pieces.Add(new TextPiece(ToBuyMark.Words, Ink.TextStrong));
         if (view.WorstOf(supply.Supply.Id) is { } worst)
             pieces.Add(new TextPiece(SignShapes.WordOf(worst), SignShapes.InkOf(worst)) { Sign = worst });
         if (supply.Supply.Name is { } name)

@@ -44,5 +44,8 @@ internal static class LeadKeys
             examples: RigWords.PlugExamples, columns: ["connector", "plug size"]),
         new Field("count", "How many there are", ValueKinds.Number(1, MostOfAKind),
             static lead => lead.Count, static (lead, value) => lead with { Count = value is int said ? said : null },
-            "How many such leads there are. Default: 1; of a straight one, as many as are wanted.", columns: ["number", "quantity"]));
+            "How many such leads there are. Default: 1; of a straight one, as many as are wanted.", columns: ["number", "quantity"]),
+        new Field("to_buy", "Yet to be bought", ValueKinds.Flag,
+            static lead => lead.ToBuy, static (lead, value) => lead with { ToBuy = value is true },
+            "Whether it is yet to be bought or made: nobody has it. It counts as there, and is marked wherever it is shown. Default: no."));
 }

@@ -81,7 +81,12 @@ internal static class LoadKeys
             "The capacitance across its supply input.", examples: ["100 µF"]),
         new Field("priority", "How much the show needs it (1 to 3)", ValueKinds.Number(1, 3),
             static load => load.Priority, static (load, value) => load with { Priority = value is int said ? said : null },
-            "How much the show needs it: 1 most, 3 least."))
+            "How much the show needs it: 1 most, 3 least."),
+        new Field("board", "Board", ValueKinds.Text,
+            static load => load.Board, static (load, value) => load with { Board = (string?)value },
+            "The board it belongs to. Supplies of other boards do not feed it, unless a plan is told that they may. "
+            + "Without it, any supply may.",
+            examples: ["voice", "bass"], columns: ["group"]))
     {
         TextKey = "label",
     };

@@ -69,7 +69,15 @@ internal static class SupplyKeys
             "Whether it holds its voltage whatever is drawn. Without it, not known."),
         new Field("mains", "Mains", ValueKinds.MainsInput,
             static supply => supply.Mains, static (supply, value) => supply with { Mains = (Nameplate?)value },
-            "The mains it takes. Wins over the label.", examples: ["100-240 V 50/60 Hz"], columns: ["input"]))
+            "The mains it takes. Wins over the label.", examples: ["100-240 V 50/60 Hz"], columns: ["input"]),
+        new Field("board", "Board", ValueKinds.Text,
+            static supply => supply.Board, static (supply, value) => supply with { Board = (string?)value },
+            "The board it belongs to. It does not feed loads of other boards, unless a plan is told that it may. "
+            + "Without it, it may feed any.",
+            examples: ["voice", "bass"], columns: ["group"]),
+        new Field("to_buy", "Yet to be bought", ValueKinds.Flag,
+            static supply => supply.ToBuy, static (supply, value) => supply with { ToBuy = value is true },
+            "Whether it is yet to be bought: nobody has it. It counts as there, and is marked wherever it is shown. Default: no."))
     {
         TextKey = "label",
     };

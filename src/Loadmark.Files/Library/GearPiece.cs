@@ -40,20 +40,22 @@ public sealed record GearPiece
         }
     }
 
-    /// <summary>A load, with all of its figures its own.</summary>
+    /// <summary>A load, with all of its figures its own; the board that it is on in a rig is none of them.</summary>
     /// <param name="load">The load.</param>
     public static GearPiece Of(Load load)
     {
         ArgumentNullException.ThrowIfNull(load);
-        return new GearPiece { Load = load with { FromLibrary = null } };
+        return new GearPiece { Load = load with { FromLibrary = null, Board = null } };
     }
 
-    /// <summary>A supply, with all of its figures its own.</summary>
+    /// <summary>
+    /// A supply, with all of its figures its own; the board that it is on in a rig, and whether it is yet to be bought, are none of them.
+    /// </summary>
     /// <param name="supply">The supply.</param>
     public static GearPiece Of(Supply supply)
     {
         ArgumentNullException.ThrowIfNull(supply);
-        return new GearPiece { Supply = supply with { FromLibrary = null } };
+        return new GearPiece { Supply = supply with { FromLibrary = null, Board = null, ToBuy = false } };
     }
 
     /// <summary>A lead as a piece of gear.</summary>
@@ -61,7 +63,7 @@ public sealed record GearPiece
     public static GearPiece Of(Lead lead)
     {
         ArgumentNullException.ThrowIfNull(lead);
-        return new GearPiece { Lead = lead };
+        return new GearPiece { Lead = lead with { ToBuy = false } };
     }
 
     /// <summary>Everything that a rig has, loads first.</summary>

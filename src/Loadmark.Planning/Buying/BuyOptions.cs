@@ -15,6 +15,9 @@ public sealed record BuyOptions
     /// <summary>The supplies of the rig that may be used besides what is bought; null for all.</summary>
     public IReadOnlySet<string>? Only { get; init; }
 
+    /// <summary>Whether supplies of one board may feed loads of another; what is bought is of no board, and may feed any.</summary>
+    public bool AcrossBoards { get; init; }
+
     /// <summary>Whether to look beyond the cheapest option for all that are worth choosing between.</summary>
     public bool WithFront { get; init; } = true;
 

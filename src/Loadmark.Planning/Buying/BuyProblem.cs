@@ -11,6 +11,7 @@ namespace Loadmark.Planning.Buying;
 /// <summary>What there is to feed, what there is already, and what the list offers.</summary>
 internal sealed class BuyProblem
 {
+    private readonly bool _acrossBoards;
     private readonly SpareCapacity _spare;
     private readonly LoadRating[] _ratings;
 
@@ -18,8 +19,10 @@ internal sealed class BuyProblem
     /// <param name="rig">The rig, loads to come included.</param>
     /// <param name="only">The supplies of the rig that may be used; null for all.</param>
     /// <param name="offers">The price list.</param>
-    public BuyProblem(Rig rig, IReadOnlySet<string>? only, IReadOnlyList<Offer> offers)
+    /// <param name="acrossBoards">Whether supplies of one board may feed loads of another.</param>
+    public BuyProblem(Rig rig, IReadOnlySet<string>? only, IReadOnlyList<Offer> offers, bool acrossBoards = false)
     {
+        _acrossBoards = acrossBoards;
         Rig = rig with { Wired = [.. (rig.Wired ?? []).Items.Where(static feed => feed.Pinned)] };
         Only = only;
         Pinned = WiredRig.Of(Rig);
@@ -89,12 +92,13 @@ internal sealed class BuyProblem
         foreach (var (offer, count) in purchases)
         {
             for (var place = 1; place <= count; place++)
-                added.Add(offer.Supply with { Id = Free(count == 1 ? offer.Id : $"{offer.Id}#{place}", names) });
+                added.Add(offer.Supply with { Id = Free(count == 1 ? offer.Id : $"{offer.Id}#{place}", names), ToBuy = true });
         }
 
         var only = Only is null ? null : Only.Concat(added.Select(static supply => supply.Id)).ToHashSet(StringComparer.Ordinal);
         var certain = added.Select(static supply => supply.Id).ToHashSet(StringComparer.Ordinal);
-        return (Rig with { Supplies = [.. Rig.Supplies, .. added] }, new PlanOptions { Only = only, Certain = certain, TimeLimit = limit });
+        var options = new PlanOptions { Only = only, Certain = certain, AcrossBoards = _acrossBoards, TimeLimit = limit };
+        return (Rig with { Supplies = [.. Rig.Supplies, .. added] }, options);
     }
 
     private static string Free(string name, HashSet<string> names)

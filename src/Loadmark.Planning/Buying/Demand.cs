@@ -23,7 +23,8 @@ internal sealed record Demand(LoadRating Rating, IReadOnlyList<string> Loads)
                     rating.TakesEitherForm && rating.Polarity.IsAssumed,
                     rating.Plug.Value,
                     rating.Plug.IsKnown),
-                (rating.Running?.Value, rating.Starting?.Value, VoltageBand.IsAnalog(rating), rating.DrawVaries ? rating.Id : "")))
+                (rating.Running?.Value, rating.Starting?.Value, VoltageBand.IsAnalog(rating), rating.DrawVaries ? rating.Id : ""),
+                rating.Load.Board))
             .Select(static alike => new Demand(alike.First(), [.. alike.Select(static rating => rating.Id)])),
     ];
 }

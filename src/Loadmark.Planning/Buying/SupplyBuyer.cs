@@ -35,7 +35,7 @@ public static class SupplyBuyer
         var clock = new SearchClock(options.TimeLimit, TimeProvider.System, cancellation);
         var reserved = ReservedFor(rig, options.ReservedLoads);
         var whole = rig with { Loads = [.. rig.Loads, .. reserved] };
-        var problem = new BuyProblem(whole, options.Only, offers);
+        var problem = new BuyProblem(whole, options.Only, offers, options.AcrossBoards);
         var screen = new OfferScreen(problem, offers);
         var scales = new Scales(screen.Useful, problem.OwnedSpare, options);
         var cuts = new CoverCuts(problem, screen).All();

@@ -31,8 +31,8 @@ internal sealed class ReasonFinder(PlanResult plan, RigTrials trials)
         {
             var load = trials.LoadOf(id);
             var alone = Rig with { Loads = [load], Wired = (ValueList<Feed>)[] };
-            if (SuitableOutlets.For(Rig, load, trials.Only).Count == 0 && trials.Fails(alone))
-                yield return new Reason([id], $"No outlet here gives {id} what it needs: {LoadNeeds.Of(load)}.{Against(load)}", []);
+            if (SuitableFor(load).Count == 0 && trials.Fails(alone))
+                yield return new Reason([id], $"No outlet {Here(load)} gives {id} what it needs: {LoadNeeds.Of(load)}.{Against(load)}", []);
             else
                 _open.Add(id);
         }
@@ -83,7 +83,7 @@ internal sealed class ReasonFinder(PlanResult plan, RigTrials trials)
     /// <summary>What of a rig that cannot be fed stands in the way: that without which it could be, tried one after the other.</summary>
     private string Because(Rig core)
     {
-        var suitable = core.Loads.Items.SelectMany(load => SuitableOutlets.For(Rig, load, trials.Only)).Distinct().ToList();
+        var suitable = core.Loads.Items.SelectMany(SuitableFor).Distinct().ToList();
         var names = string.Join(", ", core.Loads.Items.Select(static load => load.Id));
         var isOne = core.Loads.Count == 1;
         var outlets = string.Join(", ", suitable);
@@ -93,6 +93,8 @@ internal sealed class ReasonFinder(PlanResult plan, RigTrials trials)
             return $"{names} could {all}be fed, but what would feed {(isOne ? "it" : "them")} is not for the mains here ({outlets}).";
         }
 
+        if (!trials.AcrossBoards && core.Loads.Items.Any(static load => load.Board is not null) && trials.Holds(WithoutBoards(core)))
+            return $"{names} could {(isOne ? "" : "all ")}be fed if boards helped each other, which they do only where that is allowed.";
         if (suitable.Count < core.Loads.Count)
         {
             var suit = suitable.Count == 1 ? "one outlet suits" : $"{suitable.Count} outlets suit";
@@ -139,6 +141,8 @@ internal sealed class ReasonFinder(PlanResult plan, RigTrials trials)
             ? "loads for alternating current must not share one winding, because their audio leads join their grounds."
             : null;
     }
+
+    private static Rig WithoutBoards(Rig rig) => WithEach(rig, static load => load with { Board = null });
 
     private static Rig WithEach(Rig rig, Func<Load, Load> change) => rig with { Loads = [.. rig.Loads.Items.Select(change)] };
 
@@ -187,10 +191,14 @@ internal sealed class ReasonFinder(PlanResult plan, RigTrials trials)
     /// <summary>What stands against the outlets there are, a sentence for each of the first few.</summary>
     private string Against(Load load)
     {
-        var reasons = SuitableOutlets.Against(Rig, load, trials.Only).ToList();
+        var reasons = SuitableOutlets.Against(Rig, load, trials.Only, trials.AcrossBoards).ToList();
         var more = reasons.Count > MostOutletsTold ? $" And {reasons.Count - MostOutletsTold} more." : "";
         return string.Concat(reasons.Take(MostOutletsTold).Select(static reason => $" {reason}.")) + more;
     }
+
+    private List<OutletRef> SuitableFor(Load load) => SuitableOutlets.For(Rig, load, trials.Only, acrossBoards: trials.AcrossBoards);
+
+    private string Here(Load load) => load.Board is null || trials.AcrossBoards ? "here" : $"of the board {load.Board}, or of none,";
 
     private static string Unknown(Rig rig, Func<LoadRating, bool> isUnknown) =>
         string.Join(", ", rig.Loads.Items.Where(load => isUnknown(LoadRating.Of(load))).Select(static load => load.Id));

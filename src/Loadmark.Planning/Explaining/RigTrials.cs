@@ -39,6 +39,9 @@ internal sealed class RigTrials
     /// <summary>The supplies that may be used; null for all.</summary>
     public IReadOnlySet<string>? Only => _options.Only;
 
+    /// <summary>Whether supplies of one board may feed loads of another.</summary>
+    public bool AcrossBoards => _options.AcrossBoards;
+
     /// <summary>Whether to ask nothing more.</summary>
     public bool IsOver => IsSpent(1);
 

@@ -55,7 +55,10 @@ internal sealed record SmallChange(string Name, Lead? Lead, Outlet? Outlet)
     {
         var leads = rig.Leads.Items.ToList();
         foreach (var (lead, count) in changes.Select(static change => change.Lead).OfType<Lead>().CountBy(static lead => lead))
-            leads.Add(lead with { Id = Free(lead.Id, leads.Select(static other => other.Id)), Count = count == 1 ? null : count });
+        {
+            var id = Free(lead.Id, leads.Select(static other => other.Id));
+            leads.Add(lead with { Id = id, Count = count == 1 ? null : count, ToBuy = true });
+        }
 
         var outlets = changes.Select(static change => change.Outlet).OfType<Outlet>()
             .Select(static (outlet, index) => outlet with { Id = $"{index + 1}" }).ToList();
@@ -63,7 +66,7 @@ internal sealed record SmallChange(string Name, Lead? Lead, Outlet? Outlet)
         if (outlets.Count > 0)
         {
             var id = Free("more", supplies.Select(static other => other.Id));
-            supplies.Add(new Supply { Id = id, Isolated = true, Outlets = [.. outlets] });
+            supplies.Add(new Supply { Id = id, Isolated = true, ToBuy = true, Outlets = [.. outlets] });
         }
 
         return rig with { Leads = [.. leads], Supplies = [.. supplies] };

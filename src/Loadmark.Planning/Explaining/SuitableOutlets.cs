@@ -15,14 +15,16 @@ internal static class SuitableOutlets
     /// <param name="load">The load.</param>
     /// <param name="only">The supplies that may be used; null for all.</param>
     /// <param name="mustBeCertain">Whether they must be known to suit; else it is enough that they are not known not to.</param>
-    public static List<OutletRef> For(Rig rig, Load load, IReadOnlySet<string>? only, bool mustBeCertain = false)
+    /// <param name="acrossBoards">Whether supplies of other boards may feed it.</param>
+    public static List<OutletRef> For(
+        Rig rig, Load load, IReadOnlySet<string>? only, bool mustBeCertain = false, bool acrossBoards = false)
     {
         var rating = LoadRating.Of(load);
         return
         [
             .. OutletsOf(rig, only)
                 .Where(
-                    outlet => Setting.Of(outlet.Rating, outlet.Supply, [rating])
+                    outlet => (acrossBoards || !AreApart(outlet, load)) && Setting.Of(outlet.Rating, outlet.Supply, [rating])
                         .Any(setting => Feeds(rig, rating, outlet, setting, mustBeCertain)))
                 .Select(static outlet => outlet.Rating.Reference),
         ];
@@ -35,10 +37,16 @@ internal static class SuitableOutlets
     /// <param name="rig">The rig.</param>
     /// <param name="load">The load.</param>
     /// <param name="only">The supplies that may be used; null for all.</param>
-    public static IEnumerable<string> Against(Rig rig, Load load, IReadOnlySet<string>? only)
+    /// <param name="acrossBoards">Whether supplies of other boards may feed it.</param>
+    public static IEnumerable<string> Against(Rig rig, Load load, IReadOnlySet<string>? only, bool acrossBoards = false)
     {
         var rating = LoadRating.Of(load);
-        return OutletsOf(rig, only).Select(outlet => (outlet.Name, Because: Because(outlet, rating)))
+        return OutletsOf(rig, only)
+            .Select(outlet => (
+                outlet.Name,
+                Because: !acrossBoards && AreApart(outlet, load)
+                    ? $"it is of the board {outlet.Rating.Supply.Board}"
+                    : Because(outlet, rating)))
             .Where(static pair => pair.Because.Length > 0)
             .GroupBy(static pair => pair.Because, StringComparer.Ordinal)
             .Select(static alike => $"{string.Join(", ", alike.Select(static pair => pair.Name))}: {alike.Key}");
@@ -46,6 +54,8 @@ internal static class SuitableOutlets
 
     private static IEnumerable<WiredOutlet> OutletsOf(Rig rig, IReadOnlySet<string>? only) =>
         WiredRig.Of(rig with { Wired = null }).Outlets.Items.Where(outlet => only?.Contains(outlet.Rating.Supply.Id) is not false);
+
+    private static bool AreApart(WiredOutlet outlet, Load load) => Boards.AreApart(outlet.Rating.Supply.Board, load.Board);
 
     private static string Because(WiredOutlet outlet, LoadRating load)
     {

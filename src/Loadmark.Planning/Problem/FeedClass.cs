@@ -21,7 +21,7 @@ internal sealed record FeedClass(Joint Joined, FeedPoint Point, string? SharedRe
 
     /// <summary>What counts in the objective when a load is fed from the class; null when the load must not be.</summary>
     public LoadCost? CostOf(LoadGroup load, LeadEnds lead) =>
-        load.IsInput && Legs.Any(leg => leg.Parts[0].Group.IsFedBy(load)) ? null : lead.CostOf(Point, load.Rating, MustBeCertain);
+        Legs.Any(leg => leg.Parts[0].Group.Bars(load)) ? null : lead.CostOf(Point, load.Rating, MustBeCertain);
 
     /// <summary>Whether several loads may be put on the class: every limit is known.</summary>
     public bool AllowsSeveral => Legs.All(static leg => leg.Scale is not null);

@@ -27,7 +27,8 @@ internal sealed class FeedClassBuilder(ImmutableArray<Source> sources, decimal h
         var legs = sources.Where(static source => source.Group.SharedReturn is null && source.Point.IsForJoining)
             .GroupBy(
                 static source => (
-                    source.Point, source.Limit?.Scale, source.Group.MustBeCertain, source.Group.PlannedInput, source.Group.Apart))
+                    source.Point, source.Limit?.Scale, source.Group.MustBeCertain, source.Group.PlannedInput, source.Group.Apart,
+                    source.Group.Board))
             .Select(alike => (First: alike.First(), Leg: LegOf(alike, 1), Outlets: alike.Sum(source => source.Group.Count))).ToList();
         var classes = ImmutableArray.CreateBuilder<FeedClass>();
         for (var one = 0; one < legs.Count; one++)
@@ -35,7 +36,8 @@ internal sealed class FeedClassBuilder(ImmutableArray<Source> sources, decimal h
             for (var other = 0; other < legs.Count; other++)
             {
                 var (first, second) = (legs[one].First, legs[other].First);
-                if (first.Point.Polarity.Value != second.Point.Polarity.Value || (one == other && legs[one].Outlets < 2))
+                if (first.Point.Polarity.Value != second.Point.Polarity.Value || (one == other && legs[one].Outlets < 2)
+                    || Boards.AreApart(first.Group.Board, second.Group.Board))
                     continue;
                 if (other >= one || first.Point.Plug != second.Point.Plug)
                 {
@@ -54,7 +56,7 @@ internal sealed class FeedClassBuilder(ImmutableArray<Source> sources, decimal h
         .. alone.GroupBy(
             source => (
                 source.Point, source.Group.SharedReturn, source.Limit?.Scale, source.Group.MustBeCertain, source.Group.PlannedInput,
-                source.Group.Apart))
+                source.Group.Apart, source.Group.Board))
             .Select(
                 alike => new FeedClass(joined, alike.Key.Point, alike.Key.SharedReturn, [LegOf(alike, times)], alike.Key.MustBeCertain)),
     ];

@@ -47,6 +47,9 @@ internal sealed class LoadGroup(int index, LoadRating rating, bool isInSignal)
     /// <summary>Whether each of them is wired now, so that feeding it otherwise, or not, counts as a move.</summary>
     public bool IsWired { get; init; }
 
+    /// <summary>The board of each of them, of whose supplies alone it is fed, beside those of none; null where any may feed it.</summary>
+    public string? Board { get; init; }
+
     /// <summary>The places of the group's loads among the rig's loads, ascending.</summary>
     public List<int> Members { get; } = [];
 
@@ -107,6 +110,7 @@ internal sealed class LoadGroup(int index, LoadRating rating, bool isInSignal)
             Darkness = first.Darkness,
             Home = first.Home,
             IsWired = first.IsWired,
+            Board = first.Board,
         };
         merged._parts.AddRange(parts);
         merged.Members.AddRange(parts.SelectMany(static part => part.Members).Order());

@@ -60,7 +60,7 @@ internal sealed class LoadMerger
             + $"{load.Rating.Ground.Origin} {load.IsDrawKnown} {load.Rating.DrawVaries} ");
         if (_problem.Outlets.Any(static group => group.Rating.Outlet.Surge?.Duration is not null))
             text.Append(CultureInfo.InvariantCulture, $"{load.Rating.StartDuration?.Value} ");
-        text.Append(load.IsWired ? 'w' : 'n');
+        text.Append(load.Board).Append('\n').Append(load.IsWired ? 'w' : 'n');
         SingleLead?[] leads = [null, .. _problem.SingleLeads];
         foreach (var lead in leads.Where(_ => load.IsWired))
         {

@@ -35,12 +35,19 @@ internal sealed class OutletGroup(int index, OutletRating rating, string? shared
     /// <summary>What keeps apart the sources of the group from others that give the same; -1 where nothing does.</summary>
     public int Apart => IsHome ? Index : -1;
 
+    /// <summary>The board whose loads alone the outlets feed, beside those of none; null where they may feed any.</summary>
+    public string? Board { get; init; }
+
     /// <summary>The supply that the outlets are of, where the plan feeds that supply; null otherwise.</summary>
     public string? PlannedInput { get; init; }
 
-    /// <summary>Whether something that draws is the input of the outlets' own supply, which they would then feed themselves.</summary>
+    /// <summary>
+    /// Whether the outlets feed a load in no case, whatever suits: it is of another board, or the input of their own supply, which they
+    /// would then feed themselves.
+    /// </summary>
     /// <param name="load">What draws.</param>
-    public bool IsFedBy(LoadGroup load) => load.IsInput && load.Rating.Load.Id == PlannedInput;
+    public bool Bars(LoadGroup load) =>
+        Boards.AreApart(Board, load.Board) || (load.IsInput && load.Rating.Load.Id == PlannedInput);
 
     /// <summary>The largest limit of the outlets' settings, in millionths of an amp; zero when nothing tells.</summary>
     public long Capacity { get; } = capacity;
@@ -58,6 +65,7 @@ internal sealed class OutletGroup(int index, OutletRating rating, string? shared
             IsOfSeveralSupplies = true,
             MustBeCertain = first.MustBeCertain,
             PlannedInput = first.PlannedInput,
+            Board = first.Board,
             IsHome = alike.Any(static group => group.IsHome),
         };
         pooled.Members.AddRange(alike.SelectMany(static group => group.Members));

@@ -21,6 +21,7 @@ internal sealed class PlanProblemBuilder
     private readonly PresentWiring? _present;
     private readonly ImmutableDictionary<int, LoadHome>? _homes;
     private readonly bool _isNarrowed;
+    private readonly bool _acrossBoards;
     private readonly List<LoadGroup> _loads = [];
     private readonly List<OutletGroup> _outlets = [];
     private readonly Dictionary<string, ImmutableArray<WiredLoad>> _pinnedOnReturn = new(StringComparer.Ordinal);
@@ -30,8 +31,13 @@ internal sealed class PlanProblemBuilder
     /// <param name="certain">The supplies of which only what is known to suit a load may feed it; null for none.</param>
     /// <param name="inputs">The supplies that are to be fed as loads are; null for none.</param>
     /// <param name="present">The present wiring, of which as little as can be is to be moved; null where that does not count.</param>
+    /// <param name="acrossBoards">Whether supplies of one board may feed loads of another.</param>
     public PlanProblemBuilder(
-        Rig rig, IReadOnlySet<string>? certain = null, PlannedInputs? inputs = null, PresentWiring? present = null)
+        Rig rig,
+        IReadOnlySet<string>? certain = null,
+        PlannedInputs? inputs = null,
+        PresentWiring? present = null,
+        bool acrossBoards = false)
     {
         _pinned = WiredRig.Of(rig with { Wired = [.. (rig.Wired ?? []).Items.Where(feed => feed.Pinned)] });
         _headroom = rig.HeadroomInForce;
@@ -40,6 +46,7 @@ internal sealed class PlanProblemBuilder
         _certain = certain;
         _inputs = inputs ?? PlannedInputs.None;
         _present = present;
+        _acrossBoards = acrossBoards;
         if (present is not null)
             _homes = HomeFinder.Find(present, _pinned, FedSupplies.DarkLoads(_pinned, _inputs), out _isNarrowed);
     }
@@ -81,7 +88,7 @@ internal sealed class PlanProblemBuilder
                 supply => !supply.Any(
                     group => group.PlannedInput is not null || group.SharedReturn is { } shared && _pinnedOnReturn.ContainsKey(shared)));
         return supplies.GroupBy(supply => (
-                string.Join('\n', supply.Select(group => $"{group.Count} {group.Look} {(group.SharedReturn is null ? "own" : "shared")}")),
+                string.Join('\n', supply.Select(group => $"{group.Count} {group.Look} {group.SharedReturn is null} {group.Board}")),
                 string.Join(
                     '\n',
                     totals.Where(total => total.Supply == supply.Key)
@@ -100,7 +107,9 @@ internal sealed class PlanProblemBuilder
             var isInput = _inputs.Has(load);
             var home = _homes?.GetValueOrDefault(load.Index);
             var isWired = _present?.IsWired(load.Id) is true;
-            var key = (isInput ? load.Id : LoadGroup.Key(load.Rating, isInSignal), isWired, home is null ? null : KeyOf(home));
+            var board = BoardOf(load.Rating.Load.Board);
+            var like = isInput ? load.Id : LoadGroup.Key(load.Rating, isInSignal);
+            var key = (like, isWired, home is null ? null : KeyOf(home), board);
             if (!groups.TryGetValue(key, out var group))
             {
                 groups.Add(key, group = new LoadGroup(_loads.Count, load.Rating, isInSignal)
@@ -108,6 +117,7 @@ internal sealed class PlanProblemBuilder
                     Darkness = isInput ? _inputs.Weight : 1,
                     Home = home,
                     IsWired = isWired,
+                    Board = board,
                 });
                 _loads.Add(group);
             }
@@ -115,6 +125,9 @@ internal sealed class PlanProblemBuilder
             group.Members.Add(load.Index);
         }
     }
+
+    /// <summary>A board as it counts here: in one case, and none where boards may help each other.</summary>
+    private string? BoardOf(string? board) => _acrossBoards ? null : board?.ToUpperInvariant();
 
     /// <summary>What must be equal for two homes to be alike: where several loads are on one feed, the feed itself.</summary>
     private string KeyOf(LoadHome home)
@@ -148,7 +161,7 @@ internal sealed class PlanProblemBuilder
         var apart = homes.Where(static home => home.IsShared)
             .SelectMany(static home => home.Outlets, static (home, one) => (one.Outlet, First: home.Outlets[0].Outlet))
             .DistinctBy(static pair => pair.Outlet).ToDictionary(static pair => pair.Outlet, static pair => pair.First);
-        var groups = new Dictionary<(string?, string?, string, bool, int), OutletGroup>();
+        var groups = new Dictionary<(string?, string?, string, bool, int, string?), OutletGroup>();
         foreach (var outlet in _pinned.Outlets)
         {
             var supply = outlet.Rating.Supply.Id;
@@ -163,7 +176,8 @@ internal sealed class PlanProblemBuilder
             var look = LookOf(outlet);
             var isOfSeveral = shared is null && mergeable.Contains(supply);
             var mustBeCertain = _certain?.Contains(supply) is true;
-            var key = (isOfSeveral ? null : supply, shared, look, mustBeCertain, apart.GetValueOrDefault(outlet.Index, -1));
+            var board = BoardOf(outlet.Rating.Supply.Board);
+            var key = (isOfSeveral ? null : supply, shared, look, mustBeCertain, apart.GetValueOrDefault(outlet.Index, -1), board);
             if (!groups.TryGetValue(key, out var group))
             {
                 ImmutableArray<Setting> settings = [.. Setting.Of(outlet.Rating, outlet.Supply, _ratings)];
@@ -173,6 +187,7 @@ internal sealed class PlanProblemBuilder
                     Look = look,
                     IsOfSeveralSupplies = isOfSeveral,
                     MustBeCertain = mustBeCertain,
+                    Board = board,
                     PlannedInput = _inputs.Supplies.Contains(supply) ? supply : null,
                 });
                 _outlets.Add(group);

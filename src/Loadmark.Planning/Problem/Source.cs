@@ -27,7 +27,7 @@ internal sealed class Source(SourcePart part, decimal headroom)
 
     /// <summary>What counts in the objective when a load is fed from the source; null when the load must not be.</summary>
     public LoadCost? CostOf(LoadGroup load, LeadEnds lead) =>
-        Group.IsFedBy(load) || Limit?.Bears(load, Volts) is false ? null : lead.CostOf(Point, load.Rating, Group.MustBeCertain);
+        Group.Bars(load) || Limit?.Bears(load, Volts) is false ? null : lead.CostOf(Point, load.Rating, Group.MustBeCertain);
 
     /// <summary>Whether a load alone on the source leaves less free than the headroom.</summary>
     public bool IsThin(LoadGroup load) => Limit?.IsThin(load, Volts) is true;

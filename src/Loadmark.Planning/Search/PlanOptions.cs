@@ -26,6 +26,9 @@ public sealed record PlanOptions
     /// </summary>
     public bool FewestMoves { get; init; }
 
+    /// <summary>Whether supplies of one board may feed loads of another; what is of no board goes with any in any case.</summary>
+    public bool AcrossBoards { get; init; }
+
     /// <summary>The present wiring, where as few as possible of its loads are to be moved; null where that does not count.</summary>
     internal PresentWiring? Present { get; init; }
 

@@ -18,6 +18,7 @@ public sealed partial class PlanPanel : ComponentBase, IDisposable
     private readonly HashSet<string> _without = new(StringComparer.Ordinal);
     private SolveJob<PlanAnswer, PlanProgress> _job = null!;
     private bool _fewestMoves;
+    private bool _acrossBoards;
 
     /// <summary>The rig's page.</summary>
     [Parameter, EditorRequired] public RigView View { get; set; } = null!;
@@ -76,6 +77,7 @@ public sealed partial class PlanPanel : ComponentBase, IDisposable
         {
             Only = _without.Count == 0 ? null : only,
             FewestMoves = _fewestMoves,
+            AcrossBoards = _acrossBoards,
             Progress = _job,
             TimeLimit = Limits.SolveTime,
         };

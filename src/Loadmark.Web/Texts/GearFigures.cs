@@ -27,6 +27,8 @@ internal static class GearFigures
             figures.Add(new(T["positive ground"], rating.Ground.Origin));
         if (load.Isolate)
             figures.Add(new(T["wants its own return"], Origin.Stated));
+        if (load.Board is { } board)
+            figures.Add(new(T["board {0}", board], Origin.Stated));
         if (load.FromLibrary is not null)
             figures.Add(new(T["from the library"], Origin.Stated));
         return figures;
@@ -45,6 +47,8 @@ internal static class GearFigures
 
         if (SupplyRating.Of(supply).Total is { } total)
             figures.Add(new(T["{0} in all", total.Amps?.ToString() ?? FigureDisplay.Printed(total.Watts)], Origin.Stated));
+        if (supply.Board is { } board)
+            figures.Add(new(T["board {0}", board], Origin.Stated));
         if (supply.FromLibrary is not null)
             figures.Add(new(T["from the library"], Origin.Stated));
         return figures;

@@ -88,7 +88,8 @@ internal static class CheckJson
         .Include(Asked, static answer => answer)
         .List(
             "questions", static answer => answer.Questions, QuestionsJson.Question,
-            "What is worth asking about the rig, those first whose answer could lead to the worst.");
+            "What is worth asking about the rig, those first whose answer could lead to the worst.")
+        .Texts("toBuy", static answer => answer.Result!.ToBuy, "Supplies and leads that count as there, and that nobody has yet.");
 
     /// <summary>Writes the answers, at least one, and a line end.</summary>
     public static void Write(Stream output, IReadOnlyList<CheckAnswer> answers)

@@ -53,6 +53,7 @@ internal static class PlanJson
             "status", static plan => plan.Result.Status, JsonWords.Of,
             "Proven best; feeds all, but not proven best; proven that not all can be fed; neither.")
         .List("feeds", static plan => WiredRig.Of(plan.Result.Rig).Feeds, Feed, "The wiring.")
+        .Texts("toBuy", static plan => plan.Result.Check.ToBuy, "Supplies and leads that the rig has, and nobody yet.")
         .Texts("unfed", static plan => plan.Result.Unfed, "Loads that stay dark.")
         .List(
             "reasons", static plan => plan.Explanation.Reasons, Reason,

@@ -82,6 +82,7 @@ internal sealed class BuyCommand(CommandInput input)
             {
                 ReservedLoads = room,
                 Only = only.Count == 0 ? null : only.ToHashSet(StringComparer.Ordinal),
+                AcrossBoards = input.Has(QuestionSpecs.AcrossBoards),
                 Progress = talk,
             };
         return SupplyBuyer.Buy(rig, offers, options, interruption);

@@ -72,6 +72,7 @@ internal sealed class PlanCommand(CommandInput input)
             {
                 Only = only.Count == 0 ? null : only.ToHashSet(StringComparer.Ordinal),
                 FewestMoves = input.Has(QuestionSpecs.FewestMoves),
+                AcrossBoards = input.Has(QuestionSpecs.AcrossBoards),
                 Progress = talk,
             };
         var plan = RigPlanner.Plan(rig, options, interruption);

@@ -22,6 +22,11 @@ internal static class QuestionSpecs
         "Move as few as possible of the loads that are wired now: before headroom and noise, never before safety or a load more.")
     { Example = "true" };
 
+    /// <summary>Whether boards may help each other.</summary>
+    public static OptionSpec AcrossBoards { get; } = new(
+        "across-boards", OptionKind.Flag, "Let supplies of one 'board' feed loads of another; without it each board keeps to itself.")
+    { Example = "true" };
+
     /// <summary>A load to come.</summary>
     public static OptionSpec Room { get; } = new(
         "room", OptionKind.Texts, "Keep room for a load to come, told by its label, such as \"9 V 300 mA\"; may be given several times.")
@@ -88,12 +93,12 @@ internal static class QuestionSpecs
 
     /// <summary>How is a rig best wired?</summary>
     public static QuestionSpec Plan { get; } = new("plan", "what should feed what, and why not where it cannot be?")
-    { Options = [Only, FewestMoves] };
+    { Options = [Only, FewestMoves, AcrossBoards] };
 
     /// <summary>What is to be bought?</summary>
     public static QuestionSpec Buy { get; } = new(
         "buy", "which supplies should I buy, from this price list?")
-    { Options = [Room, Only, All] };
+    { Options = [Room, Only, AcrossBoards, All] };
 
     /// <summary>What is the steady state?</summary>
     public static QuestionSpec Settle { get; } = new("settle", "what voltage does each load really get, through its lead?")

@@ -21,7 +21,7 @@ internal static class FeedLines
         foreach (var feed in feeds)
         {
             sheet.PadTo(indent).Put(feed.OutletNames, SheetStyle.Strong).PadTo(from);
-            var how = feed.Feed.Lead is { } lead ? $" over {lead}" : "";
+            var how = feed.Lead is { } lead ? $" over {ToBuyMark.On(lead.Id, lead.ToBuy)}" : "";
             var setting = feed.Outlets.Any(static outlet => outlet.Rating.Modes.Length > 1) ? $"set to {feed.VoltsText}" : feed.VoltsText;
             var joined = feed.Joined == Joint.None ? "" : $" in {feed.Joined.ToString().ToLowerInvariant()}";
             sheet.Wrap($"{setting}{joined}{how} to {string.Join(", ", feed.Feed.To)}", sheet.Column).EndLine();
@@ -32,6 +32,8 @@ internal static class FeedLines
         sheet.PadTo(indent)
             .Wrap(free.Count == 0 ? "No outlet is left over." : $"Free: {string.Join(", ", free)}.", indent, SheetStyle.Faint)
             .EndLine();
+        if (plan.Check.ToBuy.Count > 0)
+            sheet.PadTo(indent).Wrap($"Yet to be bought: {string.Join(", ", plan.Check.ToBuy)}.", indent, SheetStyle.Orange).EndLine();
         var idle = plan.Check.IdleSupplies.ToList();
         if (idle.Count > 0)
             sheet.PadTo(indent)

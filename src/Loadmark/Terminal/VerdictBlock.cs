@@ -21,6 +21,8 @@ internal static class VerdictBlock
         sheet.EndLine();
 
         sheet.PadTo(Indent).Wrap(VerdictSentence.Of(result), Indent).EndLine();
+        if (result.ToBuy.Count > 0)
+            sheet.PadTo(Indent).Wrap($"Yet to be bought: {string.Join(", ", result.ToBuy)}.", Indent, SheetStyle.Orange).EndLine();
         if (Counts(result) is { Length: > 0 } counts)
             sheet.PadTo(Indent).Wrap(counts, Indent, SheetStyle.Faint).EndLine();
     }

@@ -109,7 +109,7 @@ public sealed class GearFormTests
     public void The_fields_are_the_keys_that_hold_one_value()
     {
         Assert.Equal(
-            ["name", "kind", "label", "voltage", "current", "watts", "run", "start", "polarity", "plug", "ground", "isolate", "draws", "starts_below", "stops_below", "input_capacitance", "priority"],
+            ["name", "kind", "label", "voltage", "current", "watts", "run", "start", "polarity", "plug", "ground", "isolate", "draws", "starts_below", "stops_below", "input_capacitance", "priority", "board"],
             GearForm.LoadFields.Select(field => field.Key));
         Assert.DoesNotContain(GearForm.SupplyFields, field => field.Key is "outlets" or "banks");
         Assert.Equal(["mains", "headroom"], GearForm.RigFields.Select(field => field.Key));

@@ -275,6 +275,8 @@ internal sealed class BruteForce
             List<int> more = [.. set, load];
             if ((_fedByPinned >> load & 1) == 1 || (more.Count > 1 && (!limitsKnown || more.Exists(one => _bare.Loads[one].Rating.Running is null))))
                 continue;
+            if (make([]).From.Items.Any(outlet => IsApart(outlet, _bare.Loads[load].Rating.Load.Board)))
+                continue;
             if (Judge([.. _pinned, make([.. more.Select(one => _bare.Loads[one])])]) is null)
                 continue;
             yield return more;
@@ -282,6 +284,10 @@ internal sealed class BruteForce
                 yield return larger;
         }
     }
+
+    /// <summary>Whether an outlet and a load are of two boards.</summary>
+    private bool IsApart(OutletRef outlet, string? board) =>
+        board is not null && _rig.Supplies.Items.First(supply => supply.Id == outlet.Supply).Board is { } own && own != board;
 
     /// <summary>How many there are of a lead: of a straight one that gives no count as many as are wanted.</summary>
     private int CountOf(Lead lead) => lead.Count ?? (lead.Type == LeadType.Straight ? _bare.Loads.Count : 1);

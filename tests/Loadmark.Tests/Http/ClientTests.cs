@@ -31,7 +31,7 @@ public sealed class ClientTests(SharedHost shared) : IClassFixture<SharedHost>
                 var check = await client.CheckAsync(true, "board.rig.yaml", rig);
                 said.Add($"{check.Verdict} {check.File} {check.Outlets.Count} {check.Outlets.First().LimitAmps}");
 
-                var plan = await client.PlanAsync(new[] { "brick" }, null, null, rig);
+                var plan = await client.PlanAsync(new[] { "brick" }, null, null, null, rig);
                 said.Add($"{plan.Status} {plan.Feeds.Sum(feed => feed.To.Count)} {plan.Feeds.First().Joined is null}");
 
                 var settled = await client.SettleAsync(20, 7, null, rig);
@@ -40,7 +40,7 @@ public sealed class ClientTests(SharedHost shared) : IClassFixture<SharedHost>
                 var started = await client.StartupAsync(null, null, null, rig);
                 said.Add($"{started.IsComplete} {started.Events.Count > 0}");
 
-                var bought = await client.BuyAsync(new[] { "9 V 100 mA" }, null, true, null, new RigAndPrices { Rig = rig, Prices = prices });
+                var bought = await client.BuyAsync(new[] { "9 V 100 mA" }, null, null, true, null, new RigAndPrices { Rig = rig, Prices = prices });
                 said.Add($"{bought.Status} {bought.Room.Count}");
 
                 said.Add((await client.NetlistAsync(true, null, rig)).Split('\n')[0]);

@@ -74,6 +74,10 @@ public sealed class PlanPanelTests : PageTest
         part.WaitForAssertion(() => Assert.Contains("Every load is fed", part.Find("[role=status] .says").TextContent, StringComparison.Ordinal), Patience);
         Assert.NotEqual(view.Rig, view.Preview!.Rig);
         Assert.Null(view.Session.Kept!.UndoWhat);
+
+        // What was added is nobody's yet.
+        Assert.Contains("(to buy)", part.Find(".feedtable").TextContent, StringComparison.Ordinal);
+        Assert.NotEmpty(view.Preview.Rig.ToBuy);
     }
 
     [Fact]

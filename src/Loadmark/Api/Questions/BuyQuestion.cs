@@ -51,7 +51,13 @@ internal sealed class BuyQuestion : IQuestion
         return new Computation((progress, cancellation) =>
         {
             var result = SupplyBuyer.Buy(
-                rig, offers, new BuyOptions { ReservedLoads = room, Only = only, Progress = progress }, cancellation);
+                rig, offers, new BuyOptions
+                {
+                    ReservedLoads = room,
+                    Only = only,
+                    AcrossBoards = request.Options.Has(QuestionSpecs.AcrossBoards),
+                    Progress = progress,
+                }, cancellation);
             return AnswerBytes.Of(output => BuyJson.Write(output, result));
         });
     }

@@ -30,6 +30,7 @@ internal sealed class PlanQuestion : IQuestion
             {
                 Only = only,
                 FewestMoves = request.Options.Has(QuestionSpecs.FewestMoves),
+                AcrossBoards = request.Options.Has(QuestionSpecs.AcrossBoards),
                 Progress = progress,
             };
             var plan = RigPlanner.Plan(rig, options, cancellation);
