@@ -13,8 +13,8 @@ public static class OpenVoltage
     public const decimal AssumedRatio = 1.4m;
 
     /// <summary>
-    /// The no-load voltage of an outlet: as measured; else, for an unregulated supply, printed voltage plus limit times source resistance
-    /// (Ohm's law); else, for an unregulated supply, an assumption.
+    /// The no-load voltage of an outlet: as measured or printed; else, for an unregulated supply, printed voltage plus limit times source
+    /// resistance (Ohm's law); else, for an unregulated supply, an assumption.
     /// </summary>
     /// <param name="outlet">The outlet.</param>
     /// <param name="volts">Its voltage as it is set.</param>
@@ -31,8 +31,8 @@ public static class OpenVoltage
     /// <returns>Null for an outlet that stands at its printed voltage as far as is known.</returns>
     public static Figure<Volts>? Of(OutletRating outlet, SupplyRating supply, Figure<Amps>? limit, Volts volts, bool countsPossible)
     {
-        if (outlet.Outlet.NoLoad is { } measured)
-            return new Figure<Volts>(measured, Origin.Measured);
+        if (outlet.NoLoad is { } known)
+            return known;
         if (outlet.Form is { IsKnown: true, Value: SupplyForm.Alternating } || !IsUnregulated(supply, countsPossible))
             return null;
         return outlet.Outlet.SourceOhms is { } ohms && limit is { } most

@@ -28,7 +28,7 @@ public readonly record struct StandingVoltage(Volts? Volts, Volts? Unloaded, Vol
     /// <param name="volts">The voltage it is set to; null where that is not known.</param>
     public static StandingVoltage Of(OutletRating outlet, SupplyRating supply, Figure<Amps>? limit, Volts? volts)
     {
-        if ((volts ?? outlet.Outlet.NoLoad) is not { } stands)
+        if ((volts ?? outlet.NoLoad?.Value) is not { } stands)
             return default;
         var known = OpenVoltage.Of(outlet, supply, limit, stands, countsPossible: false);
         return known is { IsAssumed: false } unloaded

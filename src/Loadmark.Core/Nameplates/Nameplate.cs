@@ -46,6 +46,9 @@ public sealed class Nameplate(string Text) : IEquatable<Nameplate>
     /// <summary>Whether the output is regulated (true) or not (false), where the label says so; "linear" alone leaves both open.</summary>
     public Field<bool> Regulated { get; init; }
 
+    /// <summary>The voltage with nothing drawn, which is no setting ("14 V no load"); null when not printed.</summary>
+    public Volts? NoLoad { get; init; }
+
     /// <summary>The mains input; null when the label prints none.</summary>
     public MainsInput? Mains { get; init; }
 

@@ -9,9 +9,9 @@ namespace Loadmark.Core.Nameplates;
 public static partial class NameplateWriter
 {
     /// <summary>
-    /// Writes the inputs, the modes with their form or the outlets with theirs, the polarity, the plug, the regulation, the ground, the
-    /// isolation, the total, and which topics were not understood. What was derived is left out, because it is derived again; what was
-    /// unread, or ambiguous among figures, is left out too.
+    /// Writes the inputs, the modes with their form or the outlets with theirs, the polarity, the plug, the regulation, the voltage with
+    /// nothing drawn, the ground, the isolation, the total, and which topics were not understood. What was derived is left out, because it
+    /// is derived again; what was unread, or ambiguous among figures, is left out too.
     /// </summary>
     /// <example><c>MAINS 100-240V 50-60Hz 0.6A OUTPUT 9V DC 0.5A; 12V 0.4A, centre negative, 5.5x2.1</c>.</example>
     /// <exception cref="ArgumentNullException"><paramref name="nameplate"/> is null.</exception>
@@ -39,6 +39,8 @@ public static partial class NameplateWriter
         AppendPolarity(text, nameplate.Polarity);
         AppendPlug(text, nameplate.Plug);
         AppendRegulation(text, nameplate.Regulated);
+        if (nameplate.NoLoad is { } unloaded)
+            Separate(text, ", ").Append("no load ").Append(LabelFigure.Write(unloaded.Value, "V"));
         AppendGround(text, nameplate.Ground);
         AppendIsolation(text, nameplate.Isolated);
         AppendNotUnderstood(text, notUnderstood);

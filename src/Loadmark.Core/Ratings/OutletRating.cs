@@ -48,6 +48,12 @@ public sealed class OutletRating
     /// <summary>The outlet's plug. Where nothing is printed, 5.5x2.1: assumed of an outlet for 9 V, else not known.</summary>
     public Figure<Plug> Plug { get; private init; }
 
+    /// <summary>
+    /// The voltage with nothing drawn: as measured, else as its label or its supply's prints it, of whatever setting that is. Null where
+    /// nothing tells.
+    /// </summary>
+    public Figure<Volts>? NoLoad { get; private init; }
+
     /// <summary>Whether the outlet's return is its own; not so, assumed, where nothing is stated.</summary>
     public Figure<bool> Isolated { get; private init; }
 
@@ -86,6 +92,9 @@ public sealed class OutletRating
                     || (isOrdinary && supply.Outlets.Count > 1 && !IsUnclear(static plate => plate.Polarity, LabelTopics.Polarity))),
             Plug = Typed(outlet.Plug, label.Plug.Value ?? supply.Label?.Plug.Value, "plug", notes, static plug => plug.Name)
                 ?? Conventions.Common(Gear.Plug.Common, isOrdinary && !IsUnclear(static plate => plate.Plug, LabelTopics.Plug)),
+            NoLoad = outlet.NoLoad is { } measured ? new Figure<Volts>(measured, Origin.Measured)
+                : (label.NoLoad ?? supply.Label?.NoLoad) is { } printed ? new Figure<Volts>(printed, Origin.Stated)
+                : null,
             Isolated = isolated,
             Return = isolated.Value ? name : outlet.Bank is { } bank ? $"{supply.Id}, bank {bank}" : supply.Id,
             Disagreements = notes.Disagreements,

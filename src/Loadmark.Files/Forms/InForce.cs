@@ -58,6 +58,7 @@ public static class InForce
         return Find(outlet, OutletKeys.Table,
         [
             (outlet with { Isolated = rating.Isolated.Value }, rating.Isolated.Origin),
+            (outlet with { NoLoad = rating.NoLoad?.Value }, rating.NoLoad?.Origin ?? Origin.Unknown),
             (outlet with { Polarity = rating.Polarity.Value }, rating.Polarity.Origin),
             (outlet with { Plug = rating.Plug.Value }, rating.Plug.Origin),
         ]);

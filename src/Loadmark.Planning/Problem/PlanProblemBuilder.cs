@@ -244,7 +244,7 @@ internal sealed class PlanProblemBuilder
         text.Append(CultureInfo.InvariantCulture, $"bank {rating.Outlet.Bank} {outlet.Supply.Regulated} {outlet.Supply.MayBeUnregulated} ");
         text.Append(
             CultureInfo.InvariantCulture,
-            $"{rating.Outlet.Surge?.Current.Value} A {rating.Outlet.Surge?.Duration?.Value} s {rating.Outlet.NoLoad?.Value} V "
+            $"{rating.Outlet.Surge?.Current.Value} A {rating.Outlet.Surge?.Duration?.Value} s {rating.NoLoad?.Value.Value} V "
             + $"{rating.Outlet.SourceOhms?.Value} ohms");
         return text.ToString();
     }

@@ -21,7 +21,7 @@ internal sealed class OutletModel
     {
         _outlet = outlet;
         _assumptions = assumptions;
-        if (outlet.Supply.Regulated is null && outlet.Rating.Outlet is { NoLoad: null, SourceOhms: null })
+        if (outlet.Supply.Regulated is null && outlet.Rating is { NoLoad: null, Outlet.SourceOhms: null })
             assumptions.Add("regulation", "regulated", outlet.Supply.Supply.Id, "common practice, no source");
 
         var open = OpenVoltage.Of(outlet, nominal);

@@ -60,6 +60,23 @@ public sealed partial class GearAffected : ComponentBase
         _stop.Dispose();
     }
 
+    /// <summary>How many rigs have other figures of the piece, and in how many it may be another piece.</summary>
+    private string Heading
+    {
+        get
+        {
+            var doubtful = _rigs.Count(static rig => rig.IsInDoubt);
+            var plain = _rigs.Count - doubtful;
+            var differ = T[plain == 1 ? "Its figures differ from those in {0} rig" : "Its figures differ from those in {0} rigs", plain];
+            var doubt = T[
+                doubtful == 1
+                    ? "{0} rig has a piece of this tag that may be another"
+                    : "{0} rigs have a piece of this tag that may be another",
+                doubtful];
+            return doubtful == 0 ? differ : plain == 0 ? doubt : $"{differ}; {doubt}";
+        }
+    }
+
     private async Task DecideAsync(AffectedRig rig, bool takesNew)
     {
         (_fault, _said) = (null, null);

@@ -16,6 +16,12 @@ public sealed record AffectedRig
     /// </summary>
     public required bool TakesFromLibrary { get; init; }
 
+    /// <summary>
+    /// Whether the rig's gear of that tag may be another piece: it has copies of figures, and neither its name nor its label is that of the
+    /// library's piece, now or before its last change.
+    /// </summary>
+    public bool IsInDoubt { get; init; }
+
     /// <summary>What is said otherwise of the piece: before is what the rig has, or had, and after what the library has now.</summary>
     public required ImmutableArray<GearDifference> Differences { get; init; }
 

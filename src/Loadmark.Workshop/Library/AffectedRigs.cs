@@ -171,7 +171,9 @@ public sealed class AffectedRigs(Store store, LibraryCache cache)
         {
             var renewed = Renewed(rig, now);
             var differences = Differences(own, GearUse.Find(renewed, now.Kind, now.Tag)!);
-            return differences.Length == 0 ? null : Judge(affected with { Differences = differences }, rig, renewed, cancellationToken);
+            var isSame = GearMatching.IsSame(own, now) || (before is not null && GearMatching.IsSame(own, before));
+            affected = affected with { Differences = differences, IsInDoubt = !isSame };
+            return differences.Length == 0 ? null : Judge(affected, rig, renewed, cancellationToken);
         }
 
         if (before is null || RigFileReader.Read(kept.Text, "", new EarlierGear(library, before)).Rig is not { } earlier)

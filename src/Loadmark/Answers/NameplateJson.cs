@@ -101,6 +101,9 @@ internal static class NameplateJson
         .List(
             "notUnderstood", static nameplate => JsonWords.Of(nameplate.NotUnderstood), new JsonText("A topic.", JsonWords.Topics),
             "Of what words or drawings stand on the label that were not understood.")
+        .Figure(
+            "noLoadVolts", static nameplate => nameplate.NoLoad?.Value,
+            "The voltage with nothing drawn, V; absent where it is not printed.", Presence.OrAbsent)
         .Include(NameplateFieldsJson.Members, static nameplate => nameplate);
 
     /// <summary>The shape of the readings of several labels.</summary>

@@ -27,6 +27,9 @@ internal static class RigsJson
         .Flag(
             "takesFromLibrary", static rig => rig.TakesFromLibrary,
             "Whether it takes the piece from the library, and so has the new figures already.")
+        .Flag(
+            "inDoubt", static rig => rig.IsInDoubt,
+            "Whether its gear of that tag may be another piece: neither name nor label is that of the library's.")
         .Include(GearJson.Differences, static rig => rig.Differences)
         .Word(
             "verdictBefore", static rig => WordOf(rig.Before), JsonWords.Severities,

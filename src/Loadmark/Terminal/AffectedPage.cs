@@ -45,6 +45,13 @@ internal static class AffectedPage
             sheet.PadTo(Deeper).Wrap(GearPage.Say(difference), Deeper).EndLine();
         foreach (var finding in AffectedFindings.New(rig).Where(static finding => finding.Severity >= Severity.Noise))
             sheet.PadTo(Deeper).Wrap(finding.Message, Deeper).EndLine();
+        if (rig.IsInDoubt)
+            sheet.PadTo(Deeper)
+                .Wrap(
+                    "It may be another piece of that tag: neither its name nor its label is that of the library's.",
+                    Deeper,
+                    SheetStyle.Orange)
+                .EndLine();
         if (rig.TakesFromLibrary)
             sheet.PadTo(Deeper).Wrap("It takes its figures from the library, and so has the new ones already.", Deeper, SheetStyle.Faint)
                 .EndLine();

@@ -42,6 +42,8 @@ internal sealed class NameplatePage
         WriteUnclear("volts", _nameplate.AmbiguousVolts);
         WriteUnclear("amps", _nameplate.AmbiguousAmps);
         WriteUnclear("watts", _nameplate.AmbiguousWatts);
+        if (_nameplate.NoLoad is { } unloaded)
+            Row("no load", unloaded.ToString(), Origin.Stated);
         WriteField(
             "polarity",
             _nameplate.Polarity,

@@ -51,6 +51,25 @@ public sealed class AffectedRigsTests : GearTest
         });
     }
 
+    /// <summary>The tag alone does not tell that two things are one: people begin every rig with the same ones.</summary>
+    [Theory]
+    [InlineData("label: 9V 300mA", false)]
+    [InlineData("label: \"9 V ⎓ 300 mA\"", false)]
+    [InlineData("label: 9V 250mA", false)]
+    [InlineData("name: delay with the long tail, label: 9V 30mA", false)]
+    [InlineData("label: 9V 30mA", true)]
+    [InlineData("run: 30 mA", true)]
+    [InlineData("kind: analog drive, label: 9V 300mA", true)]
+    public async Task Gear_of_the_tag_that_may_be_another_piece_is_asked_about(string own, bool isInDoubt)
+    {
+        // The library's label was 250 mA before it was 300 mA: a rig that still says so has the same piece.
+        await KeepAsync(Delay.Replace("300", "250", StringComparison.Ordinal));
+        await KeepRigAsync($"rig: Own\nloads: {{ delay-2: {{ {own} }} }}");
+        var gear = await KeepAsync(Delay);
+
+        Assert.Equal(isInDoubt, Assert.Single(await AffectedByAsync(gear)).IsInDoubt);
+    }
+
     [Fact]
     public async Task Taking_the_new_figure_changes_that_alone_and_the_rig_is_not_shown_again()
     {

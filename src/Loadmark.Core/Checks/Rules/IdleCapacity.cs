@@ -86,7 +86,7 @@ internal sealed class IdleCapacity : NameplateRule
 
     private static bool IsAlike(WiredOutlet from, WiredOutlet candidate) =>
         KeepsBank(from.Rating.Outlet.Bank, candidate.Rating.Outlet.Bank, candidate.Rating.Supply.Banks)
-        && candidate.Rating.Outlet.NoLoad == from.Rating.Outlet.NoLoad
+        && candidate.Rating.NoLoad == from.Rating.NoLoad
         && candidate.Rating.Form.Value == from.Rating.Form.Value
         && candidate.Rating.Polarity == from.Rating.Polarity
         && candidate.Rating.Plug == from.Rating.Plug;

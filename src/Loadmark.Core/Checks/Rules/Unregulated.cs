@@ -61,7 +61,7 @@ internal sealed class Unregulated : NameplateRule
             return false;
 
         var supply = feed.Outlets.First(static outlet =>
-            outlet.Rating.Outlet.NoLoad is null && outlet.Supply is ({ Regulated: false } or { MayBeUnregulated: true })).Supply;
+            outlet.Rating.NoLoad is null && outlet.Supply is ({ Regulated: false } or { MayBeUnregulated: true })).Supply;
         var ids = Phrases.Ids(loads);
         report.Add(
             this,

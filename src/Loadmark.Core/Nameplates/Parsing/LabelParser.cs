@@ -106,6 +106,7 @@ internal ref partial struct LabelParser
             Polarity = _polarity.Field,
             Plug = _plug,
             Regulated = _regulation.Field,
+            NoLoad = NoLoad(),
             Ground = _ground.Field,
             Isolated = _isolation.Field,
             NotUnderstood = NotUnderstood(rest),
@@ -129,6 +130,19 @@ internal ref partial struct LabelParser
             VoltAmps = mains.VoltAmps is { } apparent ? new VoltAmps(apparent.High) : null,
         }
         : null;
+
+    /// <summary>The highest of the voltages that are printed for nothing drawn; null where none is.</summary>
+    private readonly Volts? NoLoad()
+    {
+        Volts? highest = null;
+        for (var i = 0; i + 1 < _tokens.Length; i++)
+        {
+            if (_tokens[i].IsUnloaded && !(highest?.Value > _tokens[i].Value * _tokens[i + 1].Value))
+                highest = new Volts(_tokens[i].Value * _tokens[i + 1].Value);
+        }
+
+        return highest;
+    }
 
     /// <summary>Whether a figure in VA stands anywhere, read or not, unless the label denies it.</summary>
     private readonly bool PrintsVoltAmps()

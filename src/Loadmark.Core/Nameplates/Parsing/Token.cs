@@ -25,6 +25,9 @@ internal record struct Token(char Sign, int Start, int End, bool Spaced)
     /// <summary>Whether the token is a unit of apparent power, VA, which is none of power.</summary>
     public bool IsApparent { get; set; }
 
+    /// <summary>Whether the token is the number of a voltage with nothing drawn ("14 V no load").</summary>
+    public bool IsUnloaded { get; set; }
+
     /// <summary>What the token speaks of, should it stay unread.</summary>
     public LabelTopics Topic { get; set; }
 

@@ -24,6 +24,7 @@ internal static partial class TokenContext
         ResolveRails(tokens, lower);
         ResolveCharges(tokens, text);
         ResolveInside(tokens, lower);
+        ResolveUnloaded(tokens, lower);
         ResolveForeign(tokens, text, lower);
         ResolveConverters(tokens, lower);
         ResolveForms(tokens);

@@ -74,6 +74,15 @@ public sealed class UnregulatedTests
         Assert.Contains("until it draws its current", Expect.Breaks(high, "voltage-high").Message, StringComparison.Ordinal);
     }
 
+    /// <summary>What is printed counts as what is measured, and is no setting that a plan could choose.</summary>
+    [Fact]
+    public void A_printed_voltage_with_nothing_drawn_is_judged()
+    {
+        var harm = Adaptor(null, static outlet => outlet with { Label = NameplateReader.Read("9V DC 500mA, 14V no load") });
+        Expect.Keeps(harm, "unregulated");
+        Expect.Breaks(harm, "over-voltage", "14 V > 1.10 × 9 V = 9.9 V");
+    }
+
     [Fact]
     public void A_source_resistance_gives_the_voltage_by_Ohms_law()
     {
