@@ -1,3 +1,5 @@
+using Loadmark.Core.Checks;
+using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 
 namespace Loadmark.Planning.Buying;
@@ -23,6 +25,20 @@ public sealed record BuyOption
 
     /// <summary>The best wiring found with it; the supplies bought are in the rig of the plan.</summary>
     public required PlanResult Plan { get; init; }
+
+    /// <summary>What the rules say of the rig with it, as it is planned.</summary>
+    public Severity Verdict => Plan.Check.Verdict;
+
+    /// <summary>Whether the rules find no noise in it, and nothing worse.</summary>
+    public bool IsQuiet => Plan.Unfed.Count == 0 && Plan.Check.Findings.Items.All(static finding => finding.Severity < Severity.Noise);
+
+    /// <summary>The names of what is bought that is unregulated, or may be, in the order of the price list.</summary>
+    public ValueList<string> MayBeUnregulated =>
+    [
+        .. Purchases.Items.Select(static purchase => purchase.Offer)
+            .Where(static offer => SupplyRating.Of(offer.Supply) is { MayBeUnregulated: true } or { Regulated: false })
+            .Select(static offer => offer.Id),
+    ];
 
     /// <summary>How many supplies are bought.</summary>
     public int Count => Purchases.Items.Sum(static purchase => purchase.Count);

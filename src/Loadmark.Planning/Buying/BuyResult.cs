@@ -41,4 +41,16 @@ public sealed record BuyResult
 
     /// <summary>The cheapest option; null when there is none.</summary>
     public BuyOption? Cheapest => Front.Count == 0 ? null : Front[0];
+
+    /// <summary>
+    /// The cheapest option of the front in which the rules find no noise, and nothing worse; null when there is none there. Whether a
+    /// combination that is not in the front is quiet for less, or at all, is not looked into.
+    /// </summary>
+    public BuyOption? CheapestQuiet => Front.Items.FirstOrDefault(static option => option.IsQuiet);
+
+    /// <summary>The option of the front with the fewest supplies to buy, of equal ones the cheapest; null when there is none.</summary>
+    public BuyOption? FewestBoxes => Front.Items.MinBy(static option => option.Count);
+
+    /// <summary>The lightest option of the front, of equal ones the cheapest; null when the mass of none is known.</summary>
+    public BuyOption? Lightest => Front.Items.Where(static option => option.MassGrams is not null).MinBy(static option => option.MassGrams);
 }

@@ -53,6 +53,19 @@ public sealed partial class BuyPanel : ComponentBase, IDisposable
             option.Purchases.Items.Select(
                 static purchase => purchase.Count == 1 ? purchase.Offer.Id : $"{purchase.Count} × {purchase.Offer.Id}"));
 
+    /// <summary>The options that stand out among those listed, and how far that is proven.</summary>
+    private IEnumerable<string> Firsts(BuyResult result)
+    {
+        var isProven = result.Status == BuyStatus.Optimal;
+        yield return T[isProven ? "Cheapest of all, proven: {0}" : "Cheapest of those found: {0}", Shopping(result.Cheapest!)];
+        yield return result.CheapestQuiet is { } quiet
+            ? T["Cheapest of those listed that is quiet: {0}, {1}", Shopping(quiet), FigureDisplay.Price(quiet.Price)]
+            : T["None of those listed is quiet; whether another combination is was not looked into."];
+        yield return T["Fewest boxes of those listed: {0}", Shopping(result.FewestBoxes!)];
+        if (result.Lightest is { } lightest)
+            yield return T["Lightest of those listed: {0}", Shopping(lightest)];
+    }
+
     private string Says(BuyProgress? at) => at switch
     {
         null => T["Looking for the cheapest."],
@@ -113,7 +126,14 @@ public sealed partial class BuyPanel : ComponentBase, IDisposable
         _chosen = null;
         View.Show((RigPreview?)null);
         var rig = View.Rig;
-        var options = new BuyOptions { ReservedLoads = [.. reserved], Progress = _job, TimeLimit = Limits.SolveTime };
+        var options = new BuyOptions
+        {
+            ReservedLoads = [.. reserved],
+            Only = View.Shortage?.Only,
+            AcrossBoards = View.Shortage?.AcrossBoards is true,
+            Progress = _job,
+            TimeLimit = Limits.SolveTime,
+        };
         await _job.RunAsync(stop => SupplyBuyer.Buy(rig, offers, options, stop));
 
         // The options show a moment before this: whoever has opened one by then keeps it open.

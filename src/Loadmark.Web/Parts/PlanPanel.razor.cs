@@ -71,11 +71,9 @@ public sealed partial class PlanPanel : ComponentBase, IDisposable
     {
         var before = View.Rig;
         View.Show((RigPreview?)null);
-        var only = rig.Supplies.Items.Select(static supply => supply.Id).Where(id => !_without.Contains(id))
-            .ToHashSet(StringComparer.Ordinal);
         var options = new PlanOptions
         {
-            Only = _without.Count == 0 ? null : only,
+            Only = OnlyOf(rig),
             FewestMoves = _fewestMoves,
             AcrossBoards = _acrossBoards,
             Progress = _job,
@@ -98,6 +96,14 @@ public sealed partial class PlanPanel : ComponentBase, IDisposable
         View.Show((RigPreview?)null);
         await View.Session.EditAsync(answer.What, answer.Plan.Rig);
     }
+
+    /// <summary>Takes along what is not fed to where supplies are bought.</summary>
+    private void CarryShortage() => View.Shortage =
+        _job.Answer is { } answer ? new Shortage(answer.Explanation.Dark, OnlyOf(answer.Before), _acrossBoards) : null;
+
+    private HashSet<string>? OnlyOf(Rig rig) => _without.Count == 0
+        ? null
+        : rig.Supplies.Items.Select(static supply => supply.Id).Where(id => !_without.Contains(id)).ToHashSet(StringComparer.Ordinal);
 
     private void LeaveAsync()
     {

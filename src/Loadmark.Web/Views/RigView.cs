@@ -36,6 +36,9 @@ public sealed class RigView(RigSession session)
     /// <summary>What becomes of each load on the picked outlet, in the order of the rig; empty when none is picked.</summary>
     public IReadOnlyList<Connection> Connections { get; private set; } = [];
 
+    /// <summary>What supplies are to be bought for; null where no plan has said.</summary>
+    public Shortage? Shortage { get; set; }
+
     /// <summary>A rig that is shown on trial; null when the diagram shows the rig of the session.</summary>
     public RigPreview? Preview { get; private set; }
 

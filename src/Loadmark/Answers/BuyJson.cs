@@ -24,6 +24,10 @@ internal static class BuyJson
             "massKilograms", static option => option.MassGrams / GramsInKilogram, "What it weighs, kg; null where the list does not say.",
             Presence.OrNull)
         .Figure("spareWatts", static option => option.Spare.Value, "What is left to give, W.")
+        .Count("boxes", static option => option.Count, "How many supplies that is.")
+        .Word("verdict", static option => JsonWords.Of(option.Verdict), JsonWords.Severities, "What the rules say of the rig with it.")
+        .Flag("quiet", static option => option.IsQuiet, "Whether the rules find no noise in it, and nothing worse.")
+        .Texts("mayBeUnregulated", static option => option.MayBeUnregulated, "What of it is unregulated, or may be.")
         .Value("plan", static option => new ExplainedPlan(option.Plan, PlanExplanation.None, []), PlanJson.Plan);
 
     private static JsonShape<OfferLeftOut> LeftOut { get; } = new JsonShape<OfferLeftOut>(

@@ -70,8 +70,13 @@ internal static class BuyPage
                 .Put(count == 1 ? "" : " ").Wrap(each, sheet.Column).EndLine();
         }
 
-        sheet.PadTo(Indent).Wrap($"Price {FigureDisplay.Price(option.Price)}, mass {MassText(option)}, {option.Spare} to spare.", Indent)
-            .EndLine();
+        sheet.PadTo(Indent).Wrap(
+            $"Price {FigureDisplay.Price(option.Price)}, mass {MassText(option)}, {option.Spare} to spare. Judged by the rules: "
+            + $"{SeverityLook.Of(option.Verdict).Word}.",
+            Indent).EndLine();
+        if (option.MayBeUnregulated.Count > 0)
+            sheet.PadTo(Indent).Wrap($"May be unregulated: {string.Join(", ", option.MayBeUnregulated)}.", Indent, SheetStyle.Orange)
+                .EndLine();
         sheet.BlankLine();
         FeedLines.Write(sheet, option.Plan, Indent);
         if (option.Plan.Unfed.Count > 0)
@@ -110,6 +115,8 @@ internal static class BuyPage
                 Indent, SheetStyle.Faint).EndLine();
         }
 
+        foreach (var line in Firsts(result))
+            sheet.PadTo(Indent).Wrap(line, Indent).EndLine();
         if (!result.IsFrontComplete)
             sheet.PadTo(Indent)
                 .Wrap("The time did not suffice to prove that there are no others worth choosing.", Indent, SheetStyle.Orange).EndLine();
@@ -128,6 +135,18 @@ internal static class BuyPage
         }
     }
 
+    /// <summary>The options that stand out among those listed, and how far that is proven.</summary>
+    private static IEnumerable<string> Firsts(BuyResult result)
+    {
+        yield return $"Cheapest: 1 ({(result.Status == BuyStatus.Optimal ? "of all, proven" : "of those found")}).";
+        yield return result.CheapestQuiet is { } quiet
+            ? $"Cheapest of these that is quiet: {result.Front.Items.IndexOf(quiet) + 1}."
+            : "None of these is quiet; whether another combination is was not looked into.";
+        yield return $"Fewest boxes of these: {result.Front.Items.IndexOf(result.FewestBoxes!) + 1}.";
+        if (result.Lightest is { } lightest)
+            yield return $"Lightest of these: {result.Front.Items.IndexOf(lightest) + 1}.";
+    }
+
     private static void WriteRow(Sheet sheet, int number, BuyOption option)
     {
         sheet.PutRight($"{number}", Indent + 2).PutRight(FigureDisplay.Price(option.Price), PriceEnd).PutRight(MassText(option), MassEnd)
@@ -135,7 +154,9 @@ internal static class BuyPage
             .PutRight($"{Count(option.Plan, RuleId.ThinHeadroom)}", TightEnd).PutRight($"{Noise(option.Plan)}", NoiseEnd).PadTo(BuyColumn);
         var buy = string.Join(
             ", ", option.Purchases.Items.Select(static purchase => $"{purchase.Count} x {purchase.Offer.Id}".Replace(' ', '\u00A0')));
-        sheet.Wrap(buy.Length == 0 ? "nothing" : buy, BuyColumn, SheetStyle.Strong).EndLine();
+        var mark = option.MayBeUnregulated.Count > 0 ? ", may be unregulated" : "";
+        sheet.Wrap(buy.Length == 0 ? "nothing" : buy, BuyColumn, SheetStyle.Strong).Put(" ")
+            .Wrap($"({SeverityLook.Of(option.Verdict).Word}{mark})", BuyColumn, SheetStyle.Faint).EndLine();
     }
 
     private static void WriteImpossible(Sheet sheet, BuyResult result)

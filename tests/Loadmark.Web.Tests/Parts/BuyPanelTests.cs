@@ -34,11 +34,24 @@ public sealed class BuyPanelTests : PageTest
             Assert.Single(part.FindAll(".option .opened"));
         }
 
+        // Each says how it is judged, and what stands out among them is said first.
+        Assert.All(part.FindAll(".option"), static option => Assert.NotEmpty(option.QuerySelectorAll(".finding .sev")));
+        Assert.StartsWith("Cheapest of all, proven: ", part.Find(".firsts li").TextContent, StringComparison.Ordinal);
         var wanted = view.Preview.Rig;
+        Assert.NotEmpty(wanted.ToBuy);
         await part.InvokeAsync(() => Button(part, "Put these into the rig, wired so").ClickAsync(new()));
         Assert.Equal(wanted, view.Rig);
         Assert.Null(view.Preview);
         Assert.StartsWith("putting ", view.Session.Kept!.UndoWhat, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task What_a_plan_could_not_feed_is_carried_over()
+    {
+        var view = await OpenAsync(PageExamples.Read("to-buy"));
+        Assert.Empty(Show<BuyPanel>(view).FindAll(".shortage"));
+        view.Shortage = new Loadmark.Web.Views.Shortage([new Loadmark.Planning.Explaining.DarkLoad("synth-1", "12 V d.c. 400 mA")], null, AcrossBoards: false);
+        Assert.Equal("12 V d.c. 400 mA: synth-1", Show<BuyPanel>(view).Find(".shortage li").TextContent);
     }
 
     [Fact]

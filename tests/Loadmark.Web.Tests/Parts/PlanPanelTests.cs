@@ -69,6 +69,10 @@ public sealed class PlanPanelTests : PageTest
         await PlanAsync(part);
         Assert.Contains("1 of 2 loads are fed", part.Find("[role=status] .says").TextContent, StringComparison.Ordinal);
         Assert.Equal("9 V 50 mA: drive-4", part.Find(".lacks li").TextContent);
+        var buy = part.FindAll("a").First(link => link.TextContent.Trim() == "Find supplies for them");
+        Assert.EndsWith("/buy", buy.GetAttribute("href"), StringComparison.Ordinal);
+        await buy.ClickAsync(new());
+        Assert.Equal("drive-4", Assert.Single(view.Shortage!.Dark).Load);
         var change = part.FindAll(".changes li")[0];
         await change.QuerySelector("button")!.ClickAsync(new());
         part.WaitForAssertion(() => Assert.Contains("Every load is fed", part.Find("[role=status] .says").TextContent, StringComparison.Ordinal), Patience);
