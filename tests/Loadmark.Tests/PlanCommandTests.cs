@@ -128,7 +128,7 @@ public sealed class PlanCommandTests : IDisposable
         var (code, text) = ProgramRun.WithFiles(new CancellationToken(canceled: true), "plan", Save());
         Assert.Equal(130, code);
         Assert.Contains("to drive-3", text, StringComparison.Ordinal);
-        Assert.Contains("was not proven in the time", text, StringComparison.Ordinal);
+        Assert.Contains("was not settled in the time", text, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -42,18 +42,6 @@ public sealed partial class PlanPanel : ComponentBase, IDisposable
     protected override Task OnAfterRenderAsync(bool firstRender) =>
         firstRender && Now is not null && View.Rig is { Supplies.Count: > 0, Loads.Count: > 0 } ? PlanAsync() : Task.CompletedTask;
 
-    private string Says(PlanResult plan)
-    {
-        var fed = plan.Rig.Loads.Count - plan.Unfed.Count;
-        return plan.Status switch
-        {
-            PlanStatus.Optimal => T["Every load is fed, and no wiring is better: proven."],
-            PlanStatus.Feasible => T["Every load is fed; whether a better wiring exists was not proven in the time."],
-            PlanStatus.Infeasible => T["{0} of {1} loads are fed; that more cannot be is proven.", fed, plan.Rig.Loads.Count],
-            _ => T["{0} of {1} loads are fed; whether more could be was not proven in the time.", fed, plan.Rig.Loads.Count],
-        };
-    }
-
     private void Use(string supply, ChangeEventArgs change)
     {
         if (change.Value is true)

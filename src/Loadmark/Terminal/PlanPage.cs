@@ -31,16 +31,7 @@ internal static class PlanPage
     private static void WriteHead(Sheet sheet, PlanResult plan)
     {
         sheet.Put("PLAN  ", SheetStyle.Strong).Wrap(plan.Rig.Name, sheet.Column, SheetStyle.Strong).EndLine();
-        var fed = plan.Rig.Loads.Count - plan.Unfed.Count;
-        sheet.PadTo(Indent).Wrap(
-            plan.Status switch
-            {
-                PlanStatus.Optimal => "Every load is fed, and no wiring is better: proven.",
-                PlanStatus.Feasible => "Every load is fed; whether a better wiring exists was not proven in the time.",
-                PlanStatus.Infeasible => $"{fed} of {plan.Rig.Loads.Count} loads are fed; that more cannot be is proven.",
-                _ => $"{fed} of {plan.Rig.Loads.Count} loads are fed; whether more could be was not proven in the time.",
-            },
-            Indent).EndLine();
+        sheet.PadTo(Indent).Wrap(PlanSentence.Of(plan), Indent).EndLine();
         if (plan.Unfed.Count > 0)
             sheet.PadTo(Indent).Wrap($"Not fed: {string.Join(", ", plan.Unfed)}.", Indent, SheetStyle.Orange).EndLine();
     }
@@ -90,7 +81,7 @@ internal static class PlanPage
         {
             sheet.BlankLine()
                 .Line(
-                    plan.Unfed.Count > 0 ? "Any one of these would mend it (each was tried)" : "If less may stay free (tried)",
+                    plan.Unfed.Count > 0 ? "Any one of these solves it (each was tried)" : "If less may stay free (tried)",
                     SheetStyle.Strong);
             foreach (var change in explanation.Changes)
                 sheet.PadTo(Indent).Wrap(change.Text, Indent).EndLine();

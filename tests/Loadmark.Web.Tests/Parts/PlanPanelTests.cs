@@ -67,7 +67,7 @@ public sealed class PlanPanelTests : PageTest
             """);
         var part = Show<PlanPanel>(view);
         await PlanAsync(part);
-        Assert.Contains("1 of 2 loads are fed", part.Find("[role=status] .says").TextContent, StringComparison.Ordinal);
+        Assert.Contains("Only 1 of 2 loads can be fed", part.Find("[role=status] .says").TextContent, StringComparison.Ordinal);
         Assert.Equal("9 V 50 mA: drive-4", part.Find(".lacks li").TextContent);
         var buy = part.FindAll("a").First(link => link.TextContent.Trim() == "Find supplies for them");
         Assert.EndsWith("/buy", buy.GetAttribute("href"), StringComparison.Ordinal);
@@ -75,7 +75,7 @@ public sealed class PlanPanelTests : PageTest
         Assert.Equal("drive-4", Assert.Single(view.Shortage!.Dark).Load);
         var change = part.FindAll(".changes li")[0];
         await change.QuerySelector("button")!.ClickAsync(new());
-        part.WaitForAssertion(() => Assert.Contains("Every load is fed", part.Find("[role=status] .says").TextContent, StringComparison.Ordinal), Patience);
+        part.WaitForAssertion(() => Assert.Contains("there is no better way with this gear: that is proven", part.Find("[role=status] .says").TextContent, StringComparison.Ordinal), Patience);
         Assert.NotEqual(view.Rig, view.Preview!.Rig);
         Assert.Null(view.Session.Kept!.UndoWhat);
 
