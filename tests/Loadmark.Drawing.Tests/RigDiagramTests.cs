@@ -52,6 +52,46 @@ public sealed class RigDiagramTests
         }
     }
 
+    /// <summary>Volts, draw, polarity and ground can harm: they are told at every width, whatever else has no room.</summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void What_can_harm_is_left_out_at_no_width(bool showsReadings)
+    {
+        var (rig, check) = Rigs.Checked(
+            """
+            rig: r
+            loads:
+              fuzz-1: { name: Old germanium fuzz of the theatre, kind: fuzz, label: "9.6V DC 1.25A centre positive, positive ground", start: 1.5 A, isolate: true }
+              drive-3: { name: Squeeze for the slow numbers, label: "18V AC 250mA" }
+              delay-2: { name: Delay with the long tail, label: "24V 1.25A", start: 1.75 A for 2 s }
+            supplies:
+              brick: { outlets: { 1: "12V DC 1.25A centre positive", 2: "24V 1.5A", 3: "9V AC 1A" } }
+            wired:
+              - { from: brick/1, to: fuzz-1 }
+              - { from: brick/2, to: delay-2 }
+              - { from: brick/3, to: drive-3 }
+            """);
+        for (var width = DiagramOptions.LeastWidth; width < 1700; width += 7)
+        {
+            var options = new DiagramOptions { Width = width, Readings = showsReadings ? ReadingsOf(rig, check) : null };
+            var groups = RigDiagram.Draw(rig, check, options).Groups;
+            foreach (var (subject, texts) in ((string, string[])[])[
+                ("fuzz-1", showsReadings ? ["centre|+", "ground"] : ["9.6 V", "1.25 A", "centre", "ground"]),
+                ("drive-3", showsReadings ? [] : ["18 V a.c.", "250 mA"]),
+                ("delay-2", showsReadings ? ["polarity"] : ["24 V", "1.25 A", "polarity"]),
+                ("brick/1", ["12 V", "centre"]),
+                ("brick/2", ["24 V", "polarity"])])
+            {
+                var shown = string.Join(
+                    " · ",
+                    groups.Where(group => group.Subject == subject).SelectMany(static group => group.Shapes).OfType<Scenes.TextShape>()
+                        .Select(static shape => shape.Text));
+                Assert.All(texts, text => Assert.True(text.Split('|').Any(shown.Contains), $"{width}: {subject} shows {shown}, not {text}"));
+            }
+        }
+    }
+
     [Fact]
     public void Random_rigs_with_hostile_names_are_drawn_soundly() => Gen.Select(Rigs.Random, Gen.Double[200, 1700]).Sample(
         static (rig, width) =>

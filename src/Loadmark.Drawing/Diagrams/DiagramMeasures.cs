@@ -70,7 +70,7 @@ internal sealed record DiagramMeasures
         var outletX = supplyX + supply + 28;
         var loadX = width - Margin - load;
         var leads = loadX - outletX - outlet;
-        var isWide = extra > 330;
+        var isWide = extra > 430;
         return new DiagramMeasures
         {
             Width = width,

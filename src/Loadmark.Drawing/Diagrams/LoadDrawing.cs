@@ -11,6 +11,9 @@ internal static class LoadDrawing
 {
     private const double Inset = 8;
 
+    /// <summary>The width of a box below which polarity and ground are told in short, px.</summary>
+    private const double ShortBelow = 330;
+
     /// <summary>The room between the name and the sign with its word at the right.</summary>
     private const double SignGap = 8;
 
@@ -29,7 +32,7 @@ internal static class LoadDrawing
         if (sign is not null)
             beside = sign.Width + SignGap;
 
-        var laid = TextFlow.Lay(Pieces(view, load), space, lines, beside);
+        var laid = TextFlow.Lay(Pieces(view, load, layout.Measures.LoadWidth < ShortBelow), space, lines, beside);
         first += (lines - laid.Count) * DiagramMeasures.LinePitch / 2;
         TextFlow.Draw(shapes, laid, box.X + Inset, first, DiagramMeasures.LinePitch);
         if (sign is not null)
@@ -48,7 +51,7 @@ internal static class LoadDrawing
         };
     }
 
-    private static List<TextPiece> Pieces(DiagramModel view, WiredLoad load)
+    private static List<TextPiece> Pieces(DiagramModel view, WiredLoad load, bool isShort)
     {
         var rating = load.Rating;
         var pieces = new List<TextPiece>
@@ -75,10 +78,12 @@ internal static class LoadDrawing
 
         if (rating.StartIsGiven && rating.Starting is { } start && start.Value != rating.Running?.Value)
             pieces.Add(new TextPiece($"start {start.Value}", Ink.TextQuiet, 5));
-        if (PolarityNote.Of(rating.Polarity, rating.Form) is { } polarity)
-            pieces.Add(new TextPiece(polarity, Ink.Text, 3));
+
+        // What can harm is left out at no width.
+        if (PolarityNote.Of(rating.Polarity, rating.Form, isShort) is { } polarity)
+            pieces.Add(new TextPiece(polarity, Ink.Text));
         if (rating.Ground.Value == GroundSide.Positive)
-            pieces.Add(new TextPiece("positive ground", Ink.Text, 3));
+            pieces.Add(new TextPiece(isShort ? "ground +" : "positive ground", Ink.Text));
         if (rating.Load.Isolate)
             pieces.Add(new TextPiece("own return", Ink.TextQuiet, 6));
         return pieces;

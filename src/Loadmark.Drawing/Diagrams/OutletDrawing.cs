@@ -53,8 +53,8 @@ internal static class OutletDrawing
         else
             pieces.Add(new TextPiece($"{assumed}{AmountText.Of(loading.Run, loading.Limit)}", Ink.TextFigure) { BeginsLine = true });
 
-        if (PolarityNote.Of(outlet.Rating.Polarity, outlet.Rating.Form) is not null)
-            pieces.Add(new TextPiece(outlet.Rating.Polarity.IsKnown ? "centre +" : "polarity ?", Ink.Text, 1));
+        if (PolarityNote.Of(outlet.Rating.Polarity, outlet.Rating.Form, isShort: true) is { } polarity)
+            pieces.Add(new TextPiece(polarity, Ink.Text));
         if (reading?.State is { } state)
             pieces.Add(new TextPiece(SafeText.Clean(state), Ink.TextReading, 1));
         else if (reading is null && loading.Start is { } start && start != loading.Run)

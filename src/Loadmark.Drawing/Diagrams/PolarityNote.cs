@@ -9,11 +9,12 @@ internal static class PolarityNote
     /// <summary>The words; null for centre negative, and for alternating current, which has no polarity.</summary>
     /// <param name="polarity">The polarity.</param>
     /// <param name="form">The kind of current.</param>
-    public static string? Of(Figure<Polarity> polarity, Figure<SupplyForm> form) => (form.Value, polarity) switch
+    /// <param name="isShort">Whether there is little room.</param>
+    public static string? Of(Figure<Polarity> polarity, Figure<SupplyForm> form, bool isShort = false) => (form.Value, polarity) switch
     {
         (SupplyForm.Alternating, _) => null,
-        (_, { IsKnown: false }) => "polarity not known",
+        (_, { IsKnown: false }) => isShort ? "polarity ?" : "polarity not known",
         (_, { Value: Polarity.CentreNegative }) => null,
-        _ => PolarityText.Of(polarity.Value),
+        _ => isShort ? "centre +" : PolarityText.Of(polarity.Value),
     };
 }
