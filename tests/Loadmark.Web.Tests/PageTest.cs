@@ -34,8 +34,7 @@ public abstract class PageTest : BunitContext
         Services.AddSingleton<AffectedRigs>();
         Services.AddSingleton(Opening);
         Services.AddSingleton(TimeProvider.System);
-        // A busy machine proves what a quiet one does: it only takes longer.
-        Services.AddSingleton(new PageLimits { SolveTime = TimeSpan.FromMinutes(2) });
+        Services.AddSingleton(new PageLimits());
         Services.AddSingleton(new Loadmark.Web.RequestIds.PageRequestId(new Loadmark.Web.RequestIds.RequestIdSource(TimeProvider.System)));
         Services.AddSingleton(new SolveGate(2));
         var module = JSInterop.SetupModule("./_content/Loadmark.Web/loadmark.js");

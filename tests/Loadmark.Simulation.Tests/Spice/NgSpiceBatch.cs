@@ -16,8 +16,11 @@ internal sealed class NgSpiceBatch : IDisposable
     /// <summary>Tolerances of transients with rectifiers, whose knees tighter ones do not get past; still far closer than what is asserted of them.</summary>
     private const string Rectifying = ".options reltol=1e-4 itl4=200 method=";
 
-    /// <summary>How long a deck may take; most take a hundredth of this.</summary>
+    /// <summary>How much of a processor a deck may take; most take a hundredth of this. How long that is depends on who else works.</summary>
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(5);
+
+    /// <summary>How long it may stand still altogether.</summary>
+    private static readonly TimeSpan Longest = TimeSpan.FromMinutes(2);
 
     private readonly string _folder = Directory.CreateTempSubdirectory("loadmark-spice-").FullName;
     private readonly List<string> _decks = [];
@@ -65,14 +68,18 @@ internal sealed class NgSpiceBatch : IDisposable
             var errors = process.StandardError.ReadToEndAsync();
             var output = process.StandardOutput.ReadToEndAsync();
             var last = next;
+            var (spent, since) = (TimeSpan.Zero, Stopwatch.StartNew());
             while (!process.WaitForExit(Patience))
             {
                 var reached = Reached(last);
                 if (reached > last)
                 {
-                    last = reached;
+                    (last, spent, since) = (reached, Spent(process), Stopwatch.StartNew());
                     continue;
                 }
+
+                if (Spent(process) - spent < Patience && since.Elapsed < Longest)
+                    continue;
 
                 process.Kill();
                 process.WaitForExit();
@@ -84,6 +91,18 @@ internal sealed class NgSpiceBatch : IDisposable
         }
 
         _begun = _decks.Count;
+    }
+
+    private static TimeSpan Spent(Process process)
+    {
+        try
+        {
+            return process.TotalProcessorTime;
+        }
+        catch (InvalidOperationException)
+        {
+            return TimeSpan.Zero; // it has ended meanwhile
+        }
     }
 
     /// <summary>What was wanted of an operating point, V or A, by its expression; nothing where ngspice found none.</summary>

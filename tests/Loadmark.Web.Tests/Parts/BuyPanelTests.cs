@@ -36,7 +36,9 @@ public sealed class BuyPanelTests : PageTest
 
         // Each says how it is judged, and what stands out among them is said first.
         Assert.All(part.FindAll(".option"), static option => Assert.NotEmpty(option.QuerySelectorAll(".finding .sev")));
-        Assert.StartsWith("Cheapest of all, proven: ", part.Find(".firsts li").TextContent, StringComparison.Ordinal);
+        // It is proven where the answer says so, which on a busy machine it may not.
+        var isProven = part.Find(".answer strong").TextContent.Contains("proven, as far as the list tells", StringComparison.Ordinal);
+        Assert.StartsWith(isProven ? "Cheapest of all, proven: " : "Cheapest of those found: ", part.Find(".firsts li").TextContent, StringComparison.Ordinal);
         var wanted = view.Preview.Rig;
         Assert.NotEmpty(wanted.ToBuy);
         await part.InvokeAsync(() => Button(part, "Put these into the rig, wired so").ClickAsync(new()));
