@@ -73,7 +73,7 @@ public sealed class OutletRating
 
         var isolated = (
             outlet.Isolated ?? label.Isolated.Value ?? (
-                outlet.Bank is null ? supply.Isolated ?? supply.Label?.Isolated.Value : false)) is { } stated
+                outlet.Bank is null ? supply.IsolatedAsStated : false)) is { } stated
             ? new Figure<bool>(stated, Origin.Stated)
             : new Figure<bool>(false, Origin.Assumed);
         var reference = new OutletRef(supply.Id, outlet.Id);

@@ -54,7 +54,7 @@ public sealed class SupplyRating
             Mains = mains,
             Regulated = regulated ?? (wide ? true : null),
             MayBeUnregulated = regulated is null && !wide && (LooksLikeTransformer(mains) || PrintsVoltAmps(supply))
-                && !(supply.Outlets.Count > 1 && (supply.Isolated ?? supply.Label?.Isolated.Value) is true),
+                && !(supply.Outlets.Count > 1 && supply.IsolatedAsStated is true),
             Disagreements = notes.Disagreements,
         };
     }

@@ -24,6 +24,9 @@ public sealed record Supply
     /// <summary>Whether each outlet has a return of its own; null when not given, which is taken as no, the safe side.</summary>
     public bool? Isolated { get; init; }
 
+    /// <summary>The same, or where it is not given what the label says; null where neither tells.</summary>
+    public bool? IsolatedAsStated => Isolated ?? Label?.Isolated.Value;
+
     /// <summary>What the supply can give over all outlets; null when not given.</summary>
     public SupplyTotal? Total { get; init; }
 

@@ -40,7 +40,7 @@ public sealed partial class EntryReading : ComponentBase
 
     private IEnumerable<string> Unread => (Typed.Label?.Unread ?? []).Select(static unread => unread.Text).Distinct(StringComparer.Ordinal);
 
-    private bool AsksIsolation => Typed.Supply is { Outlets.Count: > 1, Isolated: null } supply && supply.Label?.Isolated.Value is null;
+    private bool AsksIsolation => Typed.Supply is { Outlets.Count: > 1, IsolatedAsStated: null };
 
     /// <summary>What the line comes to, each figure with where it came from.</summary>
     private string Reads

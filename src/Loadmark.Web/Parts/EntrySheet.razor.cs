@@ -41,29 +41,18 @@ public sealed partial class EntrySheet : ComponentBase
     private int Rows => Math.Clamp(Draft.Text.AsSpan().Count('\n') + 2, FewestRows, MostShown);
 
     /// <inheritdoc/>
+    /// <remarks>Told anew by whoever has the draft after each line and each answer.</remarks>
     protected override void OnParametersSet() => _lines = Draft.Lines(MostShown);
-
-    private async Task TypedAsync(string? text)
-    {
-        await OnTyped.InvokeAsync(text ?? "");
-        _lines = Draft.Lines(MostShown);
-    }
 
     private Task Settle((string Piece, UnreadMeaning? Meaning) answer)
     {
         Draft.Settle(answer.Piece, answer.Meaning);
-        return AnswerAsync();
+        return OnAnswered.InvokeAsync();
     }
 
     private Task Isolate((string Supply, bool? Isolated) answer)
     {
         Draft.Isolate(answer.Supply, answer.Isolated);
-        return AnswerAsync();
-    }
-
-    private Task AnswerAsync()
-    {
-        _lines = Draft.Lines(MostShown);
         return OnAnswered.InvokeAsync();
     }
 }

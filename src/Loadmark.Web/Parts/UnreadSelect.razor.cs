@@ -1,3 +1,4 @@
+using Loadmark.Core.Nameplates;
 using Loadmark.Files.Entry;
 using Loadmark.Web.Texts;
 using Microsoft.AspNetCore.Components;
@@ -8,6 +9,9 @@ namespace Loadmark.Web.Parts;
 /// <summary>A piece of a label that was not read, and what it is.</summary>
 public sealed partial class UnreadSelect : ComponentBase
 {
+    /// <summary>The label that it stands on: what cannot leave it is only told.</summary>
+    [Parameter, EditorRequired] public Nameplate? Label { get; set; }
+
     /// <summary>The piece.</summary>
     [Parameter, EditorRequired] public string Piece { get; set; } = "";
 

@@ -38,7 +38,7 @@ internal static class GearFigures
     public static List<ShownFigure> Of(Supply supply, IStringLocalizer<PageText> T)
     {
         var figures = new List<ShownFigure>();
-        var isolated = supply.Isolated ?? supply.Label?.Isolated.Value;
+        var isolated = supply.IsolatedAsStated;
         if (supply.Outlets.Count > 1 || isolated is not null)
         {
             var says = isolated == true ? T["isolated outlets"] : T["outlets share a return"];
