@@ -1,6 +1,6 @@
 using Loadmark.Bench;
 
-// dotnet run -c Release --project bench/Loadmark.Bench -- [house|startup|speed|api|drawing|storage|kills [COUNT]|sessions [SECONDS]|library [PIECES RIGS]|buying|circuits|simulation|fuzz [COUNT]|oracle [RIGS]|verdicts|planning [SEEDS] [--sizes 6,12] [--alone]]
+// dotnet run -c Release --project bench/Loadmark.Bench -- [house|startup|speed|api|drawing|storage|kills [COUNT]|sessions [SECONDS]|library [PIECES RIGS]|buying|circuits|simulation|fuzz [COUNT]|oracle [RIGS]|verdicts|rounds|planning [SEEDS] [--sizes 6,12] [--alone]]
 // Writes its tables to bench/results; run from the project's root.
 return args switch
 {
@@ -25,12 +25,13 @@ return args switch
     ["oracle"] => OracleBench.Run(5_000),
     ["oracle", var count] when int.TryParse(count, out var oracleRigs) && oracleRigs > 0 => OracleBench.Run(oracleRigs),
     ["verdicts"] => VerdictsBench.Run(),
+    ["rounds"] => RoundsBench.Run(),
     ["planning", .. var rest] when PlanningBenchOptions.Read(rest) is { } options => PlanningBench.Run(options),
     _ => Usage(),
 };
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: house | startup | speed | api | drawing | storage | kills [COUNT] | sessions [SECONDS] | library [PIECES RIGS] | buying | circuits | simulation | fuzz [COUNT] | oracle [RIGS] | verdicts | planning [SEEDS] [--sizes 6,12,20] [--alone]");
+    Console.Error.WriteLine("usage: house | startup | speed | api | drawing | storage | kills [COUNT] | sessions [SECONDS] | library [PIECES RIGS] | buying | circuits | simulation | fuzz [COUNT] | oracle [RIGS] | verdicts | rounds | planning [SEEDS] [--sizes 6,12,20] [--alone]");
     return 2;
 }

@@ -124,7 +124,7 @@ public sealed class FromLibraryTests
             Assert.Equal(after, RigFileReader.Read(RigFileEditor.Update(text, after).Text, "a", library).Rig);
             var alone = RigFileEditor.WriteOut(text, library).Update!.Text;
             Assert.Equal(before.WithoutLibrary(), RigFileReader.Read(alone, "a").Rig);
-        }, iter: 400);
+        }, iter: Rounds.Of(400));
 
     private static Rig Read(string text)
     {

@@ -75,7 +75,7 @@ public sealed class RigFileEditorTests
         Check.Sample(
             RigGen.Rigs.SelectMany(rig => RigGen.Feeds([.. rig.Loads], [.. rig.Supplies], [.. rig.Leads]).Select(wired => (rig, wired: wired ?? default))),
             pair => Assert.Equal(pair.rig with { Wired = pair.wired }, Fixtures.Read(RigFileEditor.ReplaceWiring(RigFileWriter.Write(pair.rig), pair.wired))),
-            iter: 500);
+            iter: Rounds.Of(500));
 
     [Fact]
     public void Refuses_what_it_cannot_edit()

@@ -19,7 +19,7 @@ public sealed class RigFileWriterTests
                 // What the reader takes, the checks must take too.
                 Assert.Equal(rig.Name, NameplateCheck.Of(rig).Rig);
             },
-            iter: 2_000);
+            iter: Rounds.Of(2_000));
 
     [Fact]
     public void Writes_the_pit_rig_in_its_own_spelling()

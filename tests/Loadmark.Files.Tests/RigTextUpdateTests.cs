@@ -8,7 +8,7 @@ namespace Loadmark.Files.Tests;
 /// <summary>Whatever changes in a rig, the changed text reads as the changed rig, and what nobody touched is as it was.</summary>
 public sealed class RigTextUpdateTests
 {
-    private const int Pairs = 500;
+    private static readonly int Pairs = Rounds.Of(500);
 
     [Fact]
     public void Reads_back_as_the_new_rig() =>
@@ -31,7 +31,7 @@ public sealed class RigTextUpdateTests
 
     [Fact]
     public void Leaves_the_text_of_an_equal_rig() =>
-        Check.Sample(RigGen.Rigs, rig => Assert.Equal(new RigTextUpdate(Commented(rig), true), RigFileEditor.Update(Commented(rig), Fixtures.Read(RigFileWriter.Write(rig)))), iter: 300);
+        Check.Sample(RigGen.Rigs, rig => Assert.Equal(new RigTextUpdate(Commented(rig), true), RigFileEditor.Update(Commented(rig), Fixtures.Read(RigFileWriter.Write(rig)))), iter: Rounds.Of(300));
 
     private static string AssertUpdates(string text, Rig rig)
     {

@@ -63,7 +63,7 @@ public sealed partial class TypedFigureTests
                 if (reading.Rig is { } rig)
                     Assert.True(IsWhole(table, key, value) && NumbersAreThere(table, key, value, rig), $"{table.Name}.{key.Name}: {value} is taken");
             },
-            iter: 30_000);
+            iter: Rounds.Of(30_000));
     }
 
     [Theory]

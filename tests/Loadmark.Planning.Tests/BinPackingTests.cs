@@ -45,7 +45,8 @@ public sealed class BinPackingTests(ITestOutputHelper output)
     public void The_fewest_outlets_feed_everything_and_one_fewer_does_not(int items)
     {
         var (asked, found, proven) = (0, 0, 0);
-        foreach (var instance in BinPackingInstance.All().Where(one => one.Sizes.Length == items))
+        var instances = BinPackingInstance.All().Where(one => one.Sizes.Length == items).ToList();
+        foreach (var instance in instances.Take(Rounds.Of(instances.Count)))
         {
             var isHard = Hard.Contains(instance.Name);
             var enough = CanFeed(instance, instance.Fewest, isHard ? 1 : 60);

@@ -15,7 +15,7 @@ public sealed class BoardTests(ITestOutputHelper output)
     [Fact]
     public void Plans_that_keep_to_boards_are_as_good_as_the_best_of_all_wirings_that_do()
     {
-        const int rigs = 400;
+        var rigs = Rounds.Of(400);
         var cancellation = TestContext.Current.CancellationToken;
         var runs = Enumerable.Range(30_001, rigs).AsParallel().AsOrdered().WithCancellation(cancellation).Select(seed =>
         {

@@ -11,7 +11,7 @@ namespace Loadmark.Planning.Tests;
 /// </summary>
 public sealed class ExplanationOracleTests(ITestOutputHelper output)
 {
-    private const int Rigs = 80;
+    private static readonly int Rigs = Rounds.Of(180);
 
     [Fact]
     public void Every_set_named_fails_alone_and_every_change_works()

@@ -8,8 +8,8 @@ namespace Loadmark.Planning.Tests;
 /// </summary>
 public sealed class OracleTests(ITestOutputHelper output)
 {
-    private const int SmallRigs = 800;
-    private const int LargerRigs = 200;
+    private static readonly int SmallRigs = Rounds.Of(800);
+    private static readonly int LargerRigs = Rounds.Of(200);
 
     [Fact]
     public void Plans_are_as_good_as_the_best_of_all_wirings()
@@ -34,7 +34,7 @@ public sealed class OracleTests(ITestOutputHelper output)
     [Fact]
     public void Every_wiring_of_smaller_rigs_has_the_same_best()
     {
-        const int rigs = 300;
+        var rigs = Rounds.Of(300);
         var (all, few) = (0L, 0L);
         for (var seed = 1; seed <= rigs; seed++)
         {

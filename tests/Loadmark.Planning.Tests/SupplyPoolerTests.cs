@@ -11,8 +11,8 @@ public sealed class SupplyPoolerTests(ITestOutputHelper output)
     [Fact]
     public void Its_bounds_are_not_above_the_best_of_all_wirings()
     {
-        var (pooled, met) = (0, 0);
-        for (var seed = 1; seed <= 3000 && pooled < 150; seed++)
+        var (pooled, met, most) = (0, 0, Rounds.Of(150));
+        for (var seed = 1; seed <= 3000 && pooled < most; seed++)
         {
             var rig = Rigs.Read(new RandomRig(seed).Write());
             if (rig.Supplies.Items.Sum(supply => supply.Outlets.Count) > 2 || rig.Loads.Count > 4)
@@ -49,7 +49,7 @@ public sealed class SupplyPoolerTests(ITestOutputHelper output)
         }
 
         output.WriteLine($"{pooled} rigs, in {met} of them the bound is the best");
-        Assert.Equal(150, pooled);
-        Assert.True(met > 100);
+        Assert.Equal(most, pooled);
+        Assert.True(met > most * 2 / 3);
     }
 }

@@ -26,7 +26,7 @@ public sealed class GearModelTests
         Gen.Int[0, 5], Gen.Int[0, 3], Texts.Words, Texts.Any).Array[1, 40];
 
     [Fact]
-    public Task Any_order_of_adding_changing_removing_and_taking_back() => Steps.SampleAsync(RunAsync, iter: 60, threads: 2);
+    public Task Any_order_of_adding_changing_removing_and_taking_back() => Steps.SampleAsync(RunAsync, iter: Rounds.Of(60), threads: 2);
 
     private static async Task RunAsync((What What, int Piece, int Tag, string Name, string Text)[] steps)
     {

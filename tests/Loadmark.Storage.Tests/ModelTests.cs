@@ -20,7 +20,7 @@ public sealed class ModelTests
 
     [Fact]
     public Task Any_order_of_edits_undo_redo_removing_and_reopening() =>
-        Gen.Select(Texts.Words, Texts.Any, Steps.Array[1, 40]).SampleAsync((name, text, steps) => RunAsync(name, text, steps), iter: 60, threads: 2);
+        Gen.Select(Texts.Words, Texts.Any, Steps.Array[1, 40]).SampleAsync((name, text, steps) => RunAsync(name, text, steps), iter: Rounds.Of(60), threads: 2);
 
     [Fact]
     public async Task A_thousand_edits_can_be_undone()

@@ -8,7 +8,7 @@ public sealed class NameplatePropertyTests
 {
     [Fact]
     public void Every_character_lies_in_exactly_one_piece_or_is_unread() =>
-        LabelPieces.AnyText.Sample(Coverage.Check, iter: 20_000);
+        LabelPieces.AnyText.Sample(Coverage.Check, iter: Rounds.Of(20_000));
 
     [Fact]
     public void Written_readings_read_back_the_same() =>
@@ -33,7 +33,7 @@ public sealed class NameplatePropertyTests
                 Assert.True(SameReading(first, second), $"{label}\n{NameplateText.Of(first)}\n{text}\n{NameplateText.Of(second)}");
                 Assert.Equal(text, NameplateWriter.Write(second));
             },
-            iter: 40_000);
+            iter: Rounds.Of(40_000));
 
     /// <summary>Found by the property above: alternating current said of the label and of one outlet, direct current of another.</summary>
     [Fact]
@@ -54,7 +54,7 @@ public sealed class NameplatePropertyTests
                 var spaced = label.Replace(' ', '\u00A0');
                 Assert.Equal(NameplateText.Of(NameplateReader.Read(label), withUnread: false), NameplateText.Of(NameplateReader.Read(spaced), withUnread: false));
             },
-            iter: 5_000);
+            iter: Rounds.Of(5_000));
 
     /// <summary>Equal in all that the writer writes: not where things stand, nor what was ambiguous among figures.</summary>
     private static bool SameReading(Nameplate first, Nameplate second) =>

@@ -176,7 +176,7 @@ public sealed class QuestionSearchTests
                             Ask(answer.Apply(rig)), next => next.Topic == question.Topic && question.About.Items.All(next.About.Items.Contains));
                 }
             },
-            iter: 60);
+            iter: Rounds.Of(60));
 
     private static IReadOnlyList<OpenQuestion> Ask(Rig rig) => QuestionSearch.Of(rig, TestContext.Current.CancellationToken);
 

@@ -11,7 +11,7 @@ namespace Loadmark.Core.Tests.Trials;
 /// <summary>What becomes of a load on an outlet, tried before it is done: over rigs of every sort, and by hand.</summary>
 public sealed class ConnectionTrialsTests
 {
-    private const int Rigs = 300;
+    private static readonly int Rigs = Rounds.Of(300);
 
     [Fact]
     public void Without_a_refusal_nothing_is_harmed_and_nothing_fails_by_it() => Sample((rig, present, outlet, connection) =>

@@ -9,7 +9,7 @@ namespace Loadmark.Core.Tests.Checks.Properties;
 /// <summary>What must hold of any rig whatever.</summary>
 public sealed class RigProperties
 {
-    private const int Rigs = 2_000;
+    private static readonly int Rigs = Rounds.Of(2_000);
 
     [Fact]
     public void A_check_answers_and_answers_the_same_again() => WiredRigGen.Rig().Sample(
