@@ -174,7 +174,7 @@ public sealed class LabelAloneTests
         Assert.Equal(expected, SupplyTable.Read("supply,label\nadaptor,9V 2A\n", []).Rows[0].Supply);
         Assert.Equal(expected, SupplyTable.Read(SupplyTable.Write([expected]), []).Rows[0].Supply);
         Assert.Equal(expected with { Id = "wall" }, LabelLines.Read("wall: 9V 2A", new EntryTarget(EntryKind.Supplies, [])).Rows[0].Supply);
-        Assert.Equal(expected, PriceListReader.Read("supply,price,label\nadaptor,5,9V 2A\n", "f").Offers!.Value[0].Supply);
+        Assert.Equal(expected, Assert.IsType<Loadmark.Core.Offers.SupplyOffer>(PriceListReader.Read("supply,price,label\nadaptor,5,9V 2A\n", "f").Offers!.Value[0]).Supply);
         Assert.Equal(expected, GearForm.ReadSupply("adaptor", new Dictionary<string, string> { ["label"] = "9V 2A" }).Value);
         Assert.Equal("9V 2A", Assert.Single(GearForm.ValuesOf(expected)).Value);
         Assert.Equal(expected, GearText.Read(GearKind.Supply, "adaptor", GearText.Write(GearPiece.Of(expected))).Piece!.Supply);

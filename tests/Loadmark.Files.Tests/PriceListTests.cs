@@ -1,6 +1,7 @@
 using System.Text;
 using Loadmark.Core.Offers;
 using Loadmark.Core.Ratings;
+using Loadmark.Core.Rigs;
 using Loadmark.Files.Errors;
 using Loadmark.Files.PriceLists;
 
@@ -35,7 +36,7 @@ public sealed class PriceListTests
         Assert.Equal(12m, offers[1].Price);
         Assert.Null(offers[1].MassGrams);
 
-        var brick = offers[0].Supply;
+        var brick = SupplyOf(offers[0]);
         Assert.Equal(["1", "2", "3", "4", "5"], brick.Outlets.Items.Select(static outlet => outlet.Id));
         Assert.Equal(["9 V 0.5 A", "12 V 0.4 A"], OutletRating.Of(brick, brick.Outlets[4]).Modes.Select(static mode => $"{mode.Volts!.Value.Low.Value} V {mode.Limit!.Value.Value.Value:0.###} A"));
         Assert.Equal(0.15m, OutletRating.Of(brick, brick.Outlets[3]).Modes[0].Limit!.Value.Value.Value);
@@ -43,7 +44,7 @@ public sealed class PriceListTests
         Assert.True(brick.Isolated);
         Assert.Equal(240m, SupplyRating.Of(brick).Mains!.Volts!.Value.High.Value);
 
-        var wall = offers[1].Supply;
+        var wall = SupplyOf(offers[1]);
         Assert.Equal("1", Assert.Single(wall.Outlets).Id);
         Assert.Equal(0.2m, OutletRating.Of(wall, wall.Outlets[0]).Modes[0].Limit!.Value.Value.Value);
         Assert.Null(wall.Isolated);
@@ -63,7 +64,7 @@ public sealed class PriceListTests
         var offer = Assert.Single(Read("supply,price,label\n\"stage-4, \"\"old\"\"\",\"5,50\",\"OUTPUT 9V\nDC 1A\"\n"));
         Assert.Equal("stage-4, \"old\"", offer.Id);
         Assert.Equal(5.50m, offer.Price);
-        Assert.Equal(1m, OutletRating.Of(offer.Supply, offer.Supply.Outlets[0]).Modes[0].Limit!.Value.Value.Value);
+        Assert.Equal(1m, OutletRating.Of(SupplyOf(offer), SupplyOf(offer).Outlets[0]).Modes[0].Limit!.Value.Value.Value);
     }
 
     [Theory]
@@ -192,6 +193,39 @@ public sealed class PriceListTests
             Assert.Equal(reading.Offers is null, reading.Errors.Length > 0);
         }
     }
+
+    [Fact]
+    public void Leads_are_read_with_the_keys_that_the_rig_file_has()
+    {
+        var offers = Read("supply,price,label,mass_g,lead,type,length,plugs,plug,wire,count\nstage-1,5,OUTPUT 9V DC 1A,,,,,,,,\n,3.50,,40,flip-1,reversing,0.3 m,,5.5x2.5,AWG 24,4\n,6,,,chain-1,daisy_chain,,5,,,\n");
+        Assert.Equal(["stage-1", "flip-1", "chain-1"], offers.Select(static offer => offer.Id));
+        var flip = Assert.IsType<LeadOffer>(offers[1]);
+        Assert.Equal((3.50m, 40m, 4), (flip.Price, flip.MassGrams, flip.Available));
+        Assert.Equal((LeadType.Reversing, 0.3m, "5.5x2.5", 24, null), (flip.Lead.Type, flip.Lead.Length!.Value.Value, flip.Lead.Plug!.Value.Name, flip.Lead.Wire!.Value.Gauge, flip.Lead.Count));
+        var chain = Assert.IsType<LeadOffer>(offers[2]);
+        Assert.Equal((LeadType.DaisyChain, 5, null), (chain.Lead.Type, chain.Lead.Plugs, chain.Available));
+    }
+
+    [Fact]
+    public void A_list_may_have_leads_only() => Assert.IsType<LeadOffer>(Assert.Single(Read("lead,price,type\nflip-1,3,reversing\n")));
+
+    [Theory]
+    [InlineData("S,3,9V,flip-1,reversing,,", "this line names a supply and a lead; each has a line of its own", 8)]
+    [InlineData(",3,9V,,,,", "this line names neither a supply nor a lead", 1)]
+    [InlineData(",3,9V,flip-1,reversing,,", "'label' is nothing that a lead has", 4)]
+    [InlineData("S,3,9V,,reversing,,", "'type' is nothing that a supply has", 9)]
+    [InlineData(",3,,flip-1,crossing,,", "type: expected one of straight, daisy chain, reversing, series, parallel, found \"crossing\"", 12)]
+    [InlineData(",3,,chain-1,daisy chain,,", "nothing tells how many plugs 'chain-1' has", 5)]
+    [InlineData(",3,,flip-1,reversing,,0", "count: expected a whole number from 1 to 1000, found \"0\"", 23)]
+    [InlineData(",3,,first,reversing,,", "lead 'first' stands here a second time; the first is at line 2", 5)]
+    public void A_line_that_offers_a_lead_wrongly_says_how(string line, string message, int column)
+    {
+        var error = Assert.Single(Errors($"supply,price,label,lead,type,plugs,count\nfirst,5,9V 1A,,,,\n{line}\n"));
+        Assert.Equal((3, column), (error.Line, error.Column));
+        Assert.Contains(message, error.Message, StringComparison.Ordinal);
+    }
+
+    private static Supply SupplyOf(Offer offer) => Assert.IsType<SupplyOffer>(offer).Supply;
 
     private static Offer[] Read(string text)
     {

@@ -41,6 +41,24 @@ public sealed class BuyCommandTests : IDisposable
     }
 
     [Fact]
+    public void Leads_to_buy_are_said_and_priced()
+    {
+        var rig = Save("board.rig.yaml", Rig.Replace("centre negative", "centre positive", StringComparison.Ordinal));
+        var list = Save("list.csv", "supply,price,mass_g,outlets,isolated,lead,type\nboth,35,350,1: 9 V DC 100 mA centre negative | 2: 9 V DC 400 mA centre negative,yes,,\n,4,20,,,flip,reversing\n");
+        var text = Run(0, "buy", rig, "--prices", list);
+        Assert.Contains("Its wiring needs leads that are to buy: 2 reversing leads.", text, StringComparison.Ordinal);
+        Assert.Contains("Price 43.00, mass 390 g", text, StringComparison.Ordinal);
+        Assert.Contains("over flip (to buy)", text, StringComparison.Ordinal);
+        using var json = JsonDocument.Parse(Run(0, "buy", rig, "--prices", list, "--json"));
+        var option = json.RootElement.GetProperty("options")[0];
+        var lead = option.GetProperty("leads")[0];
+        Assert.Equal(("flip", "reversing lead", 2, 4m), (lead.GetProperty("lead").GetString(), lead.GetProperty("type").GetString(), lead.GetProperty("count").GetInt32(), lead.GetProperty("price").GetDecimal()));
+        Assert.Equal("both", Assert.Single(option.GetProperty("buy").EnumerateArray()).GetProperty("supply").GetString());
+        using var none = JsonDocument.Parse(Run(0, "buy", Save("board.rig.yaml", Rig), "--prices", Save("list.csv", Prices), "--json"));
+        Assert.False(none.RootElement.GetProperty("options")[0].TryGetProperty("leads", out _));
+    }
+
+    [Fact]
     public void Room_for_a_pedal_to_come_is_paid_for()
     {
         var text = Run(0, "buy", Save("board.rig.yaml", Rig), "--prices", Save("list.csv", Prices), "--room", "9 V 300 mA");

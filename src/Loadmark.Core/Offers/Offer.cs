@@ -1,13 +1,10 @@
-using Loadmark.Core.Rigs;
-
 namespace Loadmark.Core.Offers;
 
-/// <summary>A supply that can be bought, as many of it as are wanted.</summary>
-/// <param name="Supply">The supply; its id is the name on the price list.</param>
+/// <summary>Something that can be bought: a supply or a lead.</summary>
 /// <param name="Price">What one costs, in the user's own money; not negative.</param>
 /// <param name="MassGrams">What one weighs, in grams, more than zero; null when not known.</param>
-public sealed record Offer(Supply Supply, decimal Price, decimal? MassGrams)
+public abstract record Offer(decimal Price, decimal? MassGrams)
 {
     /// <summary>The name on the price list; unique there.</summary>
-    public string Id => Supply.Id;
+    public abstract string Id { get; }
 }

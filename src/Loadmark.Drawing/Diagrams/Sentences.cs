@@ -84,7 +84,7 @@ internal static class Sentences
     public static string OfLead(DiagramModel view, FeedRows rows)
     {
         var feed = rows.Feed;
-        var parts = new List<string> { feed.Lead is { } lead ? $"Lead {lead.Id}, {TypeOf(lead.Type)}" : "Straight lead" };
+        var parts = new List<string> { feed.Lead is { } lead ? $"Lead {lead.Id}, {LeadNames.Of(lead.Type)}" : "Straight lead" };
         if (feed.Lead is { ToBuy: true })
             parts.Add(ToBuyMark.Words);
         if (feed.Joined != Joint.None)
@@ -103,15 +103,6 @@ internal static class Sentences
         : outlet.Rating.Outlet.Bank is { } bank
             ? $"shares the return of bank {bank}"
             : $"shares its supply's return{(outlet.Rating.Isolated.IsAssumed ? " (assumed)" : "")}";
-
-    private static string TypeOf(LeadType type) => type switch
-    {
-        LeadType.Straight => "straight lead",
-        LeadType.DaisyChain => "daisy chain",
-        LeadType.Reversing => "reversing lead",
-        LeadType.Series => "series lead",
-        _ => "parallel lead",
-    };
 
     private static string Join(List<string> parts, Severity? worst) =>
         SafeText.Clean($"{string.Join(", ", parts)}.{(worst is { } severity ? $" Worst finding: {SignShapes.WordOf(severity)}." : "")}");

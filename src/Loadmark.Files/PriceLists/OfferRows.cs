@@ -75,8 +75,44 @@ internal sealed class OfferRows
 
     private Offer? ReadRow(ScalarNode[] row)
     {
-        var id = _header.Cell(row, PriceColumn.Supply)!;
-        var isGood = CheckId(id);
+        var named = Text(row, PriceColumn.Lead);
+        if (named is not null && Text(row, PriceColumn.Supply) is not null)
+        {
+            _errors.Add(named.Start, "this line names a supply and a lead; each has a line of its own", named.Value);
+            return null;
+        }
+
+        if (named is null && _header.Cell(row, PriceColumn.Supply) is not { Value.Length: > 0 } && _header.Has(PriceColumn.Lead))
+        {
+            _errors.Add(row[0].Start, "this line names neither a supply nor a lead", null, "the name of a supply or a lead");
+            return null;
+        }
+
+        return named is not null ? ReadLead(named, row) : ReadSupply(_header.Cell(row, PriceColumn.Supply)!, row);
+    }
+
+    private LeadOffer? ReadLead(ScalarNode id, ScalarNode[] row)
+    {
+        var isGood = CheckId(id, "lead") & CheckEmpty(row, PriceColumn.OfSupply, "a lead");
+        var price = ReadPrice(_header.Cell(row, PriceColumn.Price)!);
+        var mass = ReadMass(Text(row, PriceColumn.Mass));
+        var lead = new Lead { Id = id.Value };
+        foreach (var field in PriceColumn.OfLead)
+        {
+            if (Text(row, field.Name) is { } text)
+                lead = field.Read(lead, text, _errors);
+        }
+
+        if (lead is { Type: LeadType.DaisyChain, Plugs: null })
+            _errors.Add(
+                id.Start, $"nothing tells how many plugs '{ErrorList.Quote(id.Value)}' has, and a daisy chain is bought for them", id.Value,
+                $"a number under '{PriceColumn.Plugs}'");
+        return isGood && price is { } cost ? new LeadOffer(lead with { Count = null }, lead.Count, cost, mass) : null;
+    }
+
+    private SupplyOffer? ReadSupply(ScalarNode id, ScalarNode[] row)
+    {
+        var isGood = CheckId(id, "supply") & CheckEmpty(row, [.. PriceColumn.OfLead.Select(static field => field.Name)], "a supply");
         var price = ReadPrice(_header.Cell(row, PriceColumn.Price)!);
         var mass = ReadMass(Text(row, PriceColumn.Mass));
         var label = Text(row, PriceColumn.Label) is { } printed ? NameplateReader.Read(printed.Value) : null;
@@ -90,21 +126,30 @@ internal sealed class OfferRows
             Outlets = [.. outlets],
             Mains = Text(row, PriceColumn.Mains) is { } mains ? QuantityParser.MainsInput(mains, PriceColumn.Mains, _errors) : null,
         };
-        return isGood && price is { } cost ? new Offer(supply, cost, mass) : null;
+        return isGood && price is { } cost ? new SupplyOffer(supply, cost, mass) : null;
     }
 
     /// <summary>The cell of a column; null where the column is not there or the cell is empty.</summary>
     private ScalarNode? Text(ScalarNode[] row, string column) => _header.Cell(row, column) is { Value.Length: > 0 } cell ? cell : null;
 
-    private bool CheckId(ScalarNode id)
+    /// <summary>Whether nothing stands in columns that have no meaning for what the line offers.</summary>
+    private bool CheckEmpty(ScalarNode[] row, IReadOnlyList<string> columns, string what)
     {
-        if (!Ids.Check(id, "a supply", mayHaveSlash: false, _errors))
+        var wrong = columns.Select(column => (Column: column, Cell: Text(row, column))).Where(static one => one.Cell is not null).ToList();
+        foreach (var (column, cell) in wrong)
+            _errors.Add(cell!.Start, $"'{column}' is nothing that {what} has", cell.Value, "nothing");
+        return wrong.Count == 0;
+    }
+
+    private bool CheckId(ScalarNode id, string what)
+    {
+        if (!Ids.Check(id, $"a {what}", mayHaveSlash: what == "lead", _errors))
             return false;
         if (_places.TryAdd(id.Value, id.Start))
             return true;
         _errors.Add(
             id.Start,
-            $"supply '{ErrorList.Quote(id.Value)}' stands here a second time; the first is at line {_places[id.Value].Line}",
+            $"{what} '{ErrorList.Quote(id.Value)}' stands here a second time; the first is at line {_places[id.Value].Line}",
             id.Value);
         return false;
     }

@@ -25,15 +25,16 @@ internal sealed class PriceHeader
         // A column that is missing is most likely the one whose name is not known; one error for it is enough.
         if (!isGood)
             return null;
-        foreach (var needed in (ReadOnlySpan<string>)[PriceColumn.Supply, PriceColumn.Price])
+        var what = header.Has(PriceColumn.Supply) || !header.Has(PriceColumn.Lead) ? PriceColumn.Supply : PriceColumn.Lead;
+        foreach (var needed in (ReadOnlySpan<string>)[what, PriceColumn.Price])
         {
-            if (header._columns.ContainsKey(needed))
+            if (header.Has(needed))
                 continue;
             errors.Add(cells[0].Start, $"the column '{needed}' is missing; the first line names the columns", null, $"a column '{needed}'");
             isGood = false;
         }
 
-        if (!header._columns.ContainsKey(PriceColumn.Label) && !header._columns.ContainsKey(PriceColumn.Outlets))
+        if (what == PriceColumn.Supply && !header.Has(PriceColumn.Label) && !header.Has(PriceColumn.Outlets))
         {
             errors.Add(
                 cells[0].Start,
@@ -45,6 +46,9 @@ internal sealed class PriceHeader
 
         return isGood ? header : null;
     }
+
+    /// <summary>Whether there is such a column.</summary>
+    public bool Has(string column) => _columns.ContainsKey(column);
 
     /// <summary>A row's cell of a column; null where there is no such column.</summary>
     public ScalarNode? Cell(ScalarNode[] row, string column) => _columns.TryGetValue(column, out var index) ? row[index] : null;

@@ -5,7 +5,7 @@ using Loadmark.Files.Texts;
 namespace Loadmark.Files.PriceLists;
 
 /// <summary>
-/// Reads price lists: one supply a line, separated by commas or semicolons. Whatever is wrong with a file comes back as errors,
+/// Reads price lists: one supply or lead a line, separated by commas or semicolons. Whatever is wrong with a file comes back as errors,
 /// never as an exception.
 /// </summary>
 public static class PriceListReader

@@ -1,19 +1,23 @@
 using Loadmark.Core.Checks;
+using Loadmark.Core.Display;
+using Loadmark.Core.Offers;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 
 namespace Loadmark.Planning.Buying;
 
-/// <summary>A combination of supplies that feeds everything, together with those there are; no supply of it can be left out.</summary>
+/// <summary>
+/// A combination of supplies and leads that feeds everything, together with those there are; nothing of it can be left out.
+/// </summary>
 public sealed record BuyOption
 {
-    /// <summary>What to buy, in the order of the price list; empty where the supplies there are suffice.</summary>
+    /// <summary>What to buy, supplies and leads, in the order of the price list; empty where what is there suffices.</summary>
     public required ValueList<Purchase> Purchases { get; init; }
 
     /// <summary>What the option costs, in the money of the price list.</summary>
     public required decimal Price { get; init; }
 
-    /// <summary>What the option weighs, in grams; null when the mass of one of its supplies is not known.</summary>
+    /// <summary>What the option weighs, in grams; null when the mass of one of its supplies or leads is not known.</summary>
     public required decimal? MassGrams { get; init; }
 
     /// <summary>
@@ -23,7 +27,7 @@ public sealed record BuyOption
     /// </summary>
     public required Watts Spare { get; init; }
 
-    /// <summary>The best wiring found with it; the supplies bought are in the rig of the plan.</summary>
+    /// <summary>The best wiring found with it; what is bought is in the rig of the plan.</summary>
     public required PlanResult Plan { get; init; }
 
     /// <summary>What the rules say of the rig with it, as it is planned.</summary>
@@ -35,11 +39,22 @@ public sealed record BuyOption
     /// <summary>The names of what is bought that is unregulated, or may be, in the order of the price list.</summary>
     public ValueList<string> MayBeUnregulated =>
     [
-        .. Purchases.Items.Select(static purchase => purchase.Offer)
+        .. Purchases.Items.Select(static purchase => purchase.Offer).OfType<SupplyOffer>()
             .Where(static offer => SupplyRating.Of(offer.Supply) is { MayBeUnregulated: true } or { Regulated: false })
             .Select(static offer => offer.Id),
     ];
 
-    /// <summary>How many supplies are bought.</summary>
-    public int Count => Purchases.Items.Sum(static purchase => purchase.Count);
+    /// <summary>How many supplies are bought; leads are no boxes.</summary>
+    public int Count => Supplies.Items.Sum(static purchase => purchase.Count);
+
+    /// <summary>What of it is supplies, in the order of the price list.</summary>
+    public ValueList<Purchase> Supplies => [.. Purchases.Items.Where(static purchase => purchase.Offer is SupplyOffer)];
+
+    /// <summary>What of it is leads, in the order of the price list.</summary>
+    public ValueList<Purchase> Leads => [.. Purchases.Items.Where(static purchase => purchase.Offer is LeadOffer)];
+
+    /// <summary>The leads to buy in words: "2 reversing leads, 1 daisy chain with 5 plugs"; null where none is.</summary>
+    public string? LeadWords => Leads.Count == 0
+        ? null
+        : string.Join(", ", Leads.Items.Select(static purchase => LeadNames.Counted(((LeadOffer)purchase.Offer).Lead, purchase.Count)));
 }

@@ -13,6 +13,7 @@ internal sealed class BuyProblem
 {
     private readonly bool _acrossBoards;
     private readonly SpareCapacity _spare;
+    private readonly int _loads;
     private readonly LoadRating[] _ratings;
 
     /// <summary>Looks everything up.</summary>
@@ -27,7 +28,7 @@ internal sealed class BuyProblem
         Only = only;
         Pinned = WiredRig.Of(Rig);
         Demands = Demand.Of(Pinned);
-        Leads = new LeadStock(Pinned, Demands.Sum(static demand => demand.Count));
+        _loads = Demands.Sum(static demand => demand.Count);
         var idle = OtherMains.In(NameplateCheck.Of(Pinned)).Select(static finding => finding.Subjects[0]).ToHashSet(StringComparer.Ordinal);
         var usable = Pinned.Supplies.Items
             .Where(supply => !idle.Contains(supply.Supply.Id) && only?.Contains(supply.Supply.Id) is not false).ToList();
@@ -36,10 +37,13 @@ internal sealed class BuyProblem
         Inputs =
         [
             .. Pinned.Loads.Items.Where(load => notFed.Contains(load.Id)).Select(static load => load.Rating),
-            .. offers.Where(static offer => SupplyInput.MustBeFed(offer.Supply))
+            .. offers.OfType<SupplyOffer>().Where(static offer => SupplyInput.MustBeFed(offer.Supply))
             .Select(static offer => LoadRating.Of(SupplyInput.Of(offer.Supply)!)),
         ];
-        MostInputs = notFed.Count + (Inputs.Length > notFed.Count ? Demands.Sum(static demand => demand.Count) : 0);
+        MostInputs = notFed.Count + (Inputs.Length > notFed.Count ? _loads : 0);
+        var owned = Pinned.Rig.Leads.Items.Select(lead => (lead, LeadsLeft.Of(lead, Pinned, _loads))).ToList();
+        OwnedLeads = new LeadStock(owned, _loads);
+        Leads = new LeadStock(owned.Concat(offers.OfType<LeadOffer>().Select(offer => (offer.Lead, MostOf(offer)))), _loads);
         _ratings = [.. loads, .. Inputs];
         Owned = [.. usable.Select(supply => SupplyTerms.Left(Pinned, supply, _ratings))];
         _spare = new SpareCapacity(loads, Leads.Series > 0 || Inputs.Length > 0);
@@ -64,7 +68,10 @@ internal sealed class BuyProblem
     /// <summary>More inputs than this need never be fed: those at hand, and of the list one for each load.</summary>
     public int MostInputs { get; }
 
-    /// <summary>The leads on hand.</summary>
+    /// <summary>The leads on hand, less those that pinned feeds use.</summary>
+    public LeadStock OwnedLeads { get; }
+
+    /// <summary>The leads on hand and all those on the list that could be of use.</summary>
     public LeadStock Leads { get; }
 
     /// <summary>What is left of the supplies there are.</summary>
@@ -76,29 +83,47 @@ internal sealed class BuyProblem
     /// <summary>What the relaxed model sees of a supply on the list, of which only what is known to suit a load may feed it.</summary>
     public SupplyTerms TermsOf(Supply supply) => SupplyTerms.Of(supply, _ratings);
 
+    /// <summary>More of a lead than this can never all be needed: each is on a feed of its own, with a load or an input on it.</summary>
+    public int MostOf(LeadOffer offer) => Math.Min(offer.Available ?? int.MaxValue, _loads + MostInputs);
+
+    /// <summary>What so many of an offer allow as leads: nothing where it is a supply.</summary>
+    public LeadStock LeadsOf(Offer offer, int count) => new(offer is LeadOffer { Lead: var lead } ? [(lead, count)] : [], _loads);
+
     /// <summary>What a supply adds to the spare capacity, in watts.</summary>
     public decimal SpareOf(Supply supply) => _spare.WattsOf(supply);
 
     /// <summary>
-    /// The rig with supplies added, each under a name of its own. Money is not spent on what is not known to suit: of what is added only
-    /// what does may feed a load.
+    /// The rig with supplies and leads added, each under a name of its own. Money is not spent on what is not known to suit: of what is
+    /// added only what does may feed a load.
     /// </summary>
     /// <param name="purchases">What is added.</param>
     /// <param name="limit">How long the planner may look at it.</param>
     public (Rig Rig, PlanOptions Options) With(IEnumerable<Purchase> purchases, TimeSpan limit)
     {
         var names = Rig.Supplies.Items.Select(static supply => supply.Id).ToHashSet(StringComparer.Ordinal);
+        var leadNames = Rig.Leads.Items.Select(static lead => lead.Id).ToHashSet(StringComparer.Ordinal);
         var added = new List<Supply>();
+        var leads = new List<Lead>();
         foreach (var (offer, count) in purchases)
         {
-            for (var place = 1; place <= count; place++)
-                added.Add(offer.Supply with { Id = Free(count == 1 ? offer.Id : $"{offer.Id}#{place}", names), ToBuy = true });
+            if (offer is LeadOffer { Lead: var lead })
+            {
+                // Without a count it is one, but of a straight lead as many as are wanted.
+                int? said = count == 1 && lead.Type != LeadType.Straight ? null : count;
+                leads.Add(lead with { Id = Free(offer.Id, leadNames), Count = said, ToBuy = true });
+            }
+
+            for (var place = 1; place <= count && offer is SupplyOffer; place++)
+            {
+                var name = Free(count == 1 ? offer.Id : $"{offer.Id}#{place}", names);
+                added.Add(((SupplyOffer)offer).Supply with { Id = name, ToBuy = true });
+            }
         }
 
         var only = Only is null ? null : Only.Concat(added.Select(static supply => supply.Id)).ToHashSet(StringComparer.Ordinal);
         var certain = added.Select(static supply => supply.Id).ToHashSet(StringComparer.Ordinal);
         var options = new PlanOptions { Only = only, Certain = certain, AcrossBoards = _acrossBoards, TimeLimit = limit };
-        return (Rig with { Supplies = [.. Rig.Supplies, .. added] }, options);
+        return (Rig with { Supplies = [.. Rig.Supplies, .. added], Leads = [.. Rig.Leads, .. leads] }, options);
     }
 
     private static string Free(string name, HashSet<string> names)

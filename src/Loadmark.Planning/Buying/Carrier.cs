@@ -41,7 +41,7 @@ internal sealed class Carrier
     }
 
     /// <summary>Whether a demand's loads fit on some outlet.</summary>
-    public bool Fits(int demand, bool straightOnly) => Array.Exists(_fits, kind => Fits(kind[demand], straightOnly));
+    public bool Fits(int demand, CarryingWay way) => Array.Exists(_fits, kind => Fits(kind[demand], way));
 
     /// <summary>The supply's kinds of outlets.</summary>
     public IReadOnlyList<OutletKind> Kinds => _supply.Kinds;
@@ -54,8 +54,8 @@ internal sealed class Carrier
     {
         var byOutlets = way == CarryingWay.Shared
             ? MostShared(worths, without)
-            : MostByOutlets(worths, way == CarryingWay.AloneStraight, without);
-        return Math.Min(byOutlets, MostByTotals(worths, way == CarryingWay.AloneStraight));
+            : MostByOutlets(worths, way, without);
+        return Math.Min(byOutlets, MostByTotals(worths, way));
     }
 
     private long MostShared(long[] worths, ReadOnlySpan<int> without)
@@ -67,21 +67,21 @@ internal sealed class Carrier
     }
 
     /// <summary>The most that loads on it can be worth by its totals alone, however many are on an outlet: an upper bound.</summary>
-    private long MostByTotals(long[] worths, bool straightOnly)
+    private long MostByTotals(long[] worths, CarryingWay way)
     {
         var most = long.MaxValue;
         if (_supply.Amps is { } amps)
-            most = Math.Min(most, Fill(worths, _amps, (long)decimal.Ceiling(amps * Micro), straightOnly));
+            most = Math.Min(most, Fill(worths, _amps, (long)decimal.Ceiling(amps * Micro), way));
         if (_supply.Watts is { } watts)
-            most = Math.Min(most, Fill(worths, _watts, (long)decimal.Ceiling(watts * Micro), straightOnly));
-        return most == long.MaxValue ? All(worths, straightOnly) : most;
+            most = Math.Min(most, Fill(worths, _watts, (long)decimal.Ceiling(watts * Micro), way));
+        return most == long.MaxValue ? All(worths, way) : most;
     }
 
     /// <summary>
     /// The loads that outlets can take one each are the independent sets of a transversal matroid, so taking the worthiest first,
     /// moving others about where that makes room, gives the most.
     /// </summary>
-    private long MostByOutlets(long[] worths, bool straightOnly, ReadOnlySpan<int> without)
+    private long MostByOutlets(long[] worths, CarryingWay way, ReadOnlySpan<int> without)
     {
         var on = _supply.Kinds.Select(_ => new int[_demands.Count]).ToArray();
         var free = _supply.Kinds.Select(static kind => kind.Count).ToArray();
@@ -102,7 +102,7 @@ internal sealed class Carrier
         {
             for (var kind = 0; kind < free.Length; kind++)
             {
-                if (tried[kind] || !Fits(_fits[kind][demand], straightOnly))
+                if (tried[kind] || !Fits(_fits[kind][demand], way))
                     continue;
                 tried[kind] = true;
                 if (free[kind] > 0)
@@ -127,11 +127,11 @@ internal sealed class Carrier
     }
 
     /// <summary>What a total can hold when the last load may be cut (the bound of the continuous knapsack), rounded down.</summary>
-    private long Fill(long[] worths, long[] draws, long total, bool straightOnly)
+    private long Fill(long[] worths, long[] draws, long total, CarryingWay way)
     {
         var sum = 0m;
         var left = total;
-        foreach (var demand in Enumerable.Range(0, _demands.Count).Where(demand => worths[demand] > 0 && Fits(demand, straightOnly))
+        foreach (var demand in Enumerable.Range(0, _demands.Count).Where(demand => worths[demand] > 0 && Fits(demand, way))
             .OrderByDescending(demand => draws[demand] == 0 ? decimal.MaxValue : (decimal)worths[demand] / draws[demand]))
         {
             var draw = draws[demand] * _demands[demand].Count;
@@ -144,9 +144,14 @@ internal sealed class Carrier
         return (long)sum;
     }
 
-    private long All(long[] worths, bool straightOnly) =>
-        Enumerable.Range(0, _demands.Count).Where(demand => Fits(demand, straightOnly))
+    private long All(long[] worths, CarryingWay way) =>
+        Enumerable.Range(0, _demands.Count).Where(demand => Fits(demand, way))
             .Sum(demand => worths[demand] * _demands[demand].Count);
 
-    private static bool Fits(KindFit? fit, bool straightOnly) => fit is { } one && !(straightOnly && one.Reverses);
+    private static bool Fits(KindFit? fit, CarryingWay way) => fit is { } one && way switch
+    {
+        CarryingWay.AloneStraight => !one.Reverses,
+        CarryingWay.AlonePlain => !one.Adapts,
+        _ => true,
+    };
 }

@@ -9,6 +9,9 @@ internal enum CarryingWay
     /// <summary>Each outlet feeds one load over a straight lead.</summary>
     AloneStraight,
 
+    /// <summary>Each outlet feeds one load over a straight lead that changes no plug.</summary>
+    AlonePlain,
+
     /// <summary>Each outlet has the lead with the most plugs there is.</summary>
     Shared,
 }

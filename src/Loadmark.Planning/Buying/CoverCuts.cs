@@ -17,6 +17,7 @@ internal sealed class CoverCuts
     private readonly BuyProblem _problem;
     private readonly ImmutableArray<Carrier> _owned;
     private readonly ImmutableArray<Carrier> _offers;
+    private readonly ImmutableArray<LeadStock> _leads;
     private readonly PairGain _pairs;
 
     /// <summary>Looks at the supplies.</summary>
@@ -25,6 +26,7 @@ internal sealed class CoverCuts
         _problem = problem;
         _owned = [.. problem.Owned.Select(supply => new Carrier(supply, problem))];
         _offers = [.. offers.Useful.Select(offer => new Carrier(offer.Terms, problem))];
+        _leads = [.. offers.Useful.Select(offer => problem.LeadsOf(offer.Offer, 1))];
         _pairs = new PairGain(problem, [.. _owned, .. _offers]);
     }
 
@@ -45,23 +47,40 @@ internal sealed class CoverCuts
 
     private IEnumerable<CoverCut> Of(long[] worths)
     {
-        var (leads, all) = (_problem.Leads, worths.Select((worth, demand) => worth * _problem.Demands[demand].Count).Sum());
-        var most = worths.Max();
-        yield return Cut(CarryingWay.Alone, worths, all - (leads.Extra * most));
+        var leads = _problem.Leads;
+        yield return Cut(CarryingWay.Alone, worths);
         if (leads.Extra > 0)
-            yield return Cut(CarryingWay.Shared, worths, all);
+            yield return Cut(CarryingWay.Shared, worths);
         if (leads.Reversing > 0)
-            yield return Cut(CarryingWay.AloneStraight, worths, all - ((leads.Extra + leads.Reversing) * most));
+            yield return Cut(CarryingWay.AloneStraight, worths);
+        if (leads.Adapting > leads.Reversing)
+            yield return Cut(CarryingWay.AlonePlain, worths);
     }
 
-    /// <summary>A supply that alone is worth all that is needed counts as that much and no more.</summary>
-    private CoverCut Cut(CarryingWay way, long[] worths, long need)
+    /// <summary>An offer that alone is worth all that is needed counts as that much and no more.</summary>
+    private CoverCut Cut(CarryingWay way, long[] worths)
     {
+        var need = worths.Select((worth, demand) => worth * _problem.Demands[demand].Count).Sum();
         var missing = need - _owned.Sum(carrier => carrier.Most(way, worths));
-        if (missing > 0 && _problem.Leads.PairLeads > 0)
-            missing -= _pairs.Of(way, worths);
-        missing = Math.Max(0, missing);
-        return new CoverCut([.. _offers.Select(offer => missing == 0 ? 0 : Math.Min(offer.Most(way, worths), missing))], missing);
+        missing = missing > 0 ? Math.Max(0, missing - MostOf(_problem.OwnedLeads, way, worths)) : 0;
+        return new CoverCut(
+            [.. _offers.Select((offer, place) => missing == 0
+                ? 0
+                : Math.Min(offer.Most(way, worths) + MostOf(_leads[place], way, worths), missing))],
+            missing);
+    }
+
+    /// <summary>The most that leads add to what outlets carry in a way: an upper bound, of several leads the sum of each.</summary>
+    private long MostOf(LeadStock leads, CarryingWay way, long[] worths)
+    {
+        var plugs = way switch
+        {
+            CarryingWay.Alone => leads.Extra,
+            CarryingWay.AloneStraight => leads.Extra + leads.Reversing,
+            CarryingWay.AlonePlain => leads.Extra + leads.Adapting,
+            _ => 0,
+        };
+        return (plugs * worths.Max()) + (leads.PairLeads > 0 ? _pairs.Of(leads.Pairs, way, worths) : 0);
     }
 
     private IEnumerable<long[]> Worths()

@@ -1,25 +1,23 @@
-using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 using Loadmark.Planning.Problem;
 
 namespace Loadmark.Planning.Buying;
 
-/// <summary>What the leads on hand allow beyond one load an outlet, less those that pinned feeds use.</summary>
+/// <summary>What leads allow beyond one load an outlet over a plain lead.</summary>
 internal sealed class LeadStock
 {
     private readonly List<(LeadType Type, int Plugs, LeadEnds Ends)> _pairs = [];
     private readonly HashSet<LeadEnds> _ends = [LeadEnds.Plain];
 
     /// <summary>Counts the leads.</summary>
-    /// <param name="pinned">The rig with its pinned feeds only.</param>
+    /// <param name="leads">The leads, each with how many of it there are.</param>
     /// <param name="loads">How many loads there are to feed.</param>
-    public LeadStock(WiredRig pinned, int loads)
+    public LeadStock(IEnumerable<(Lead Lead, int Count)> leads, int loads)
     {
-        foreach (var lead in pinned.Rig.Leads)
+        foreach (var (lead, count) in leads)
         {
-            var count = LeadsLeft.Of(lead, pinned, loads);
             var plugs = Math.Min(lead.LoadPlugs ?? loads, loads);
-            var ends = new LeadEnds(lead.Type == LeadType.Reversing, lead.Plug);
+            var ends = EndsOf(lead);
             switch (lead.Type)
             {
                 case LeadType.Series or LeadType.Parallel:
@@ -31,6 +29,7 @@ internal sealed class LeadStock
                     if (count > 0)
                         _ends.Add(ends);
                     Reversing += lead.Type == LeadType.Reversing ? count * plugs : 0;
+                    Adapting += ends == LeadEnds.Plain ? 0 : count * plugs;
                     Extra += count * Math.Max(0, plugs - 1);
                     MostPlugs = count > 0 ? Math.Max(MostPlugs, plugs) : MostPlugs;
                     break;
@@ -40,6 +39,9 @@ internal sealed class LeadStock
 
     /// <summary>The plugs of all reversing leads.</summary>
     public int Reversing { get; }
+
+    /// <summary>The plugs of all leads for one outlet that change the polarity or the plug.</summary>
+    public int Adapting { get; }
 
     /// <summary>The plugs of all series leads.</summary>
     public int Series { get; }
@@ -61,4 +63,7 @@ internal sealed class LeadStock
 
     /// <summary>What the leads for one outlet do to polarity and plug, nothing among it.</summary>
     public IReadOnlyCollection<LeadEnds> Ends => _ends;
+
+    /// <summary>What a lead does to polarity and plug.</summary>
+    public static LeadEnds EndsOf(Lead lead) => new(lead.Type == LeadType.Reversing, lead.Plug);
 }

@@ -1,5 +1,6 @@
 using Loadmark.Core.Checks;
 using Loadmark.Core.Offers;
+using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 using Loadmark.Planning.Problem;
 
@@ -17,9 +18,17 @@ internal sealed class OfferScreen
         _problem = problem;
         LeaveOutHarmful(offers);
         var useful = new List<OfferTerms>();
+        var leads = new List<LeadOffer>();
         foreach (var offer in offers.Where(offer => !_leftOut.ContainsKey(offer.Id)))
         {
-            var terms = problem.TermsOf(offer.Supply);
+            if (offer is LeadOffer lead)
+            {
+                leads.Add(lead);
+                continue;
+            }
+
+            var supply = ((SupplyOffer)offer).Supply;
+            var terms = problem.TermsOf(supply);
             var fitting = problem.Demands.Where(demand => terms.Kinds.Any(kind => kind.FitOf(demand.Rating, problem.Leads) is not null))
                 .Sum(static demand => demand.Count);
             var inputs = problem.Inputs.Any(input => terms.Kinds.Any(kind => kind.FitOf(input, problem.Leads) is not null))
@@ -28,12 +37,13 @@ internal sealed class OfferScreen
             if (fitting + inputs == 0 && problem.Leads.PairLeads == 0)
                 LeaveOut(offer, UselessBecause(terms, problem.Demands), isBeaten: false);
             else
-                useful.Add(new OfferTerms(offer, terms, problem.SpareOf(offer.Supply), fitting + inputs + (2 * problem.Leads.PairLeads)));
+                useful.Add(new OfferTerms(offer, terms, problem.SpareOf(supply), fitting + inputs + (2 * problem.Leads.PairLeads)));
         }
 
-        Order = new bool[useful.Count, useful.Count];
-        var kept = LeaveOutBeaten(useful);
-        Useful = [.. kept.Select(index => useful[index])];
+        var kept = LeaveOutBeaten(useful).Select(index => useful[index]).ToList();
+        var kinds = problem.Owned.Concat(kept.Select(static offer => offer.Terms)).SelectMany(static terms => terms.Kinds).ToList();
+        var places = offers.Select((offer, place) => (offer.Id, place)).ToDictionary(StringComparer.Ordinal);
+        Useful = [.. kept.Concat(UsefulLeads(leads, kinds)).OrderBy(offer => places[offer.Offer.Id])];
         Order = OrderOf(Useful);
         LeftOut = [.. offers.Where(offer => _leftOut.ContainsKey(offer.Id)).Select(offer => _leftOut[offer.Id])];
     }
@@ -49,10 +59,31 @@ internal sealed class OfferScreen
 
     private void LeaveOutHarmful(IReadOnlyList<Offer> offers)
     {
-        var all = new Rig { Name = "", Mains = _problem.Rig.Mains, Supplies = [.. offers.Select(static offer => offer.Supply)] };
-        var byId = offers.ToDictionary(static offer => offer.Id, StringComparer.Ordinal);
+        var supplies = offers.OfType<SupplyOffer>().ToList();
+        var all = new Rig { Name = "", Mains = _problem.Rig.Mains, Supplies = [.. supplies.Select(static offer => offer.Supply)] };
+        var byId = supplies.ToDictionary(static offer => offer.Id, StringComparer.Ordinal);
         foreach (var finding in OtherMains.In(NameplateCheck.Of(all)))
             LeaveOut(byId[finding.Subjects[0]], finding.Message, isBeaten: false);
+    }
+
+    /// <summary>
+    /// The leads with which something can be fed that plain leads do not feed. Of two leads neither stands in for the other, since there
+    /// may be but few of either.
+    /// </summary>
+    private IEnumerable<OfferTerms> UsefulLeads(List<LeadOffer> leads, List<OutletKind> kinds)
+    {
+        LoadRating[] loads = [.. _problem.Demands.Select(static demand => demand.Rating), .. _problem.Inputs];
+        foreach (var offer in leads)
+        {
+            var stock = _problem.LeadsOf(offer, 1);
+            var ends = LeadStock.EndsOf(offer.Lead);
+            var helps = stock.Extra + stock.PairLeads > 0
+                || (ends != LeadEnds.Plain && loads.Any(load => kinds.Exists(kind => kind.IsHelpedBy(ends, load))));
+            if (helps)
+                yield return new OfferTerms(offer, SupplyTerms.None, 0, _problem.MostOf(offer));
+            else
+                LeaveOut(offer, "No load here needs it: what could be fed over it can be fed over a plain lead.", isBeaten: false);
+        }
     }
 
     /// <summary>Why a supply feeds nothing here: what is not known of it where something might suit, else its voltages.</summary>
@@ -108,7 +139,8 @@ internal sealed class OfferScreen
         {
             for (var other = 0; other < offers.Count; other++)
                 order[one, other] = one == other
-                    || (_problem.Leads.Parallel == 0 && OfferOrder.StandsIn(offers[one].Offer.Supply, offers[other].Offer.Supply));
+                    || (_problem.Leads.Parallel == 0 && offers[one].Offer is SupplyOffer mine && offers[other].Offer is SupplyOffer theirs
+                    && OfferOrder.StandsIn(mine.Supply, theirs.Supply));
         }
 
         return order;

@@ -55,7 +55,7 @@ internal sealed class OutletKind
     public KindFit? FitOf(LoadRating load, LeadStock leads)
     {
         decimal? least = null;
-        var reverses = true;
+        var (reverses, adapts) = (true, true);
         for (var place = 0; place < Settings.Length; place++)
         {
             foreach (var ends in leads.Ends)
@@ -64,10 +64,11 @@ internal sealed class OutletKind
                     continue;
                 least = Math.Min(least ?? Settings[place].Basis.Value, Settings[place].Basis.Value);
                 reverses &= ends.Reverses;
+                adapts &= ends != LeadEnds.Plain;
             }
         }
 
-        return least is { } volts ? new KindFit(reverses, volts) : null;
+        return least is { } volts ? new KindFit(reverses, adapts, volts) : null;
     }
 
     /// <summary>Whether a load may be fed at a setting, whatever it draws.</summary>
@@ -75,6 +76,12 @@ internal sealed class OutletKind
     /// <param name="load">The load.</param>
     /// <param name="leads">The leads on hand.</param>
     public bool SuitsAt(int setting, LoadRating load, LeadStock leads) => leads.Ends.Any(ends => Suits(setting, ends, load));
+
+    /// <summary>Whether a lead makes the outlet suit a load, at some setting, that it does not suit over a plain one.</summary>
+    /// <param name="ends">What the lead does to polarity and plug.</param>
+    /// <param name="load">The load.</param>
+    public bool IsHelpedBy(LeadEnds ends, LoadRating load) =>
+        Enumerable.Range(0, Settings.Length).Any(place => Suits(place, ends, load) && !Suits(place, LeadEnds.Plain, load));
 
     /// <summary>
     /// What is not known, or is at odds, where a load might be fed over a plain lead but is not known to suit: clauses in a row, as

@@ -16,7 +16,7 @@ internal sealed class PairGain
     private readonly Dictionary<(PairLook First, PairLook? Second, LeadEnds Ends), bool[]> _suits = [];
 
     /// <summary>Looks at supplies.</summary>
-    /// <param name="problem">What there is to feed, and the leads for it.</param>
+    /// <param name="problem">What there is to feed.</param>
     /// <param name="carriers">All supplies that may be used.</param>
     public PairGain(BuyProblem problem, IReadOnlyList<Carrier> carriers)
     {
@@ -31,13 +31,14 @@ internal sealed class PairGain
         });
     }
 
-    /// <summary>The most that all pairs can gain: an upper bound.</summary>
+    /// <summary>The most that pairs can gain: an upper bound.</summary>
+    /// <param name="pairs">The series and parallel leads that join them.</param>
     /// <param name="way">How the other outlets feed loads.</param>
     /// <param name="worths">What each load of a demand is worth; not negative.</param>
-    public long Of(CarryingWay way, long[] worths)
+    public long Of(IEnumerable<(LeadType Type, int Plugs, LeadEnds Ends)> pairs, CarryingWay way, long[] worths)
     {
         var gain = 0L;
-        foreach (var leads in _problem.Leads.Pairs.CountBy(static lead => lead))
+        foreach (var leads in pairs.CountBy(static lead => lead))
         {
             var (type, plugs, ends) = leads.Key;
             gain += leads.Value * (type == LeadType.Parallel ? InParallel(way, worths, plugs, ends) : InSeries(way, worths, plugs, ends));

@@ -5,7 +5,7 @@ using Loadmark.Core.Rigs;
 
 namespace Loadmark.Planning.Buying;
 
-/// <summary>Chooses supplies from a price list for what a rig's own do not feed.</summary>
+/// <summary>Chooses supplies, and leads where it has any, from a price list for what a rig's own do not feed.</summary>
 public static class SupplyBuyer
 {
     private const string ReservedName = "room";
@@ -14,10 +14,10 @@ public static class SupplyBuyer
     private static readonly TimeSpan LastLook = TimeSpan.FromSeconds(0.5);
 
     /// <summary>
-    /// Finds the cheapest supplies with which every load is fed, and the options worth choosing between. The same rig, offers and
+    /// Finds the cheapest supplies and leads with which every load is fed, and the options worth choosing between. The same rig, offers and
     /// options give the same answer as long as no time limit ends the search.
     /// </summary>
-    /// <param name="rig">The rig; of its own wiring only pinned feeds count, of leads it has those it lists.</param>
+    /// <param name="rig">The rig; of its own wiring only pinned feeds count; leads that it lists cost nothing.</param>
     /// <param name="offers">The price list; each name once.</param>
     /// <param name="options">How to choose.</param>
     /// <param name="cancellation">Stops the search; what was found so far is returned.</param>

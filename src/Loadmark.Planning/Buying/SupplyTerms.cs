@@ -10,6 +10,9 @@ namespace Loadmark.Planning.Buying;
 /// <param name="Watts">The total in watts; null where there is none.</param>
 internal sealed record SupplyTerms(ImmutableArray<OutletKind> Kinds, decimal? Amps, decimal? Watts)
 {
+    /// <summary>What a lead gives as a supply: nothing.</summary>
+    public static SupplyTerms None { get; } = new([], null, null);
+
     /// <summary>A supply with nothing on it.</summary>
     /// <param name="supply">The supply, one on the list.</param>
     /// <param name="loads">All loads of the rig.</param>

@@ -1,3 +1,4 @@
+using Loadmark.Core.Offers;
 using Loadmark.Core.Rigs;
 using Loadmark.Planning.Explaining;
 
@@ -33,16 +34,17 @@ internal sealed class UnfeedableLoads(
         var load = problem.Rig.Loads.Items.First(load => load.Id == demand.Loads[0]);
         var fitting = offers.Useful.Where(offer => offer.Terms.Kinds.Any(kind => kind.FitOf(demand.Rating, problem.Leads) is not null))
             .ToList();
-        if (fitting.Exists(offer => !SupplyInput.MustBeFed(offer.Offer.Supply)
-            && SuitableOutlets.For(problem.Rig with { Supplies = [offer.Offer.Supply] }, load, null, mustBeCertain: true).Count > 0))
+        if (fitting.Exists(offer => offer.Offer is SupplyOffer { Supply: var supply } && !SupplyInput.MustBeFed(supply)
+            && SuitableOutlets.For(problem.Rig with { Supplies = [supply] }, load, null, mustBeCertain: true).Count > 0))
             return false;
 
         // Whatever the rules say of single outlets, there are leads to reverse and to join, and supplies that others feed; the planner
-        // knows
-        // them all.
-        var all = problem.Leads.PairLeads > 0 || problem.Inputs.Length > 0 ? offers.Useful : fitting;
+        // knows them all.
+        var all = problem.Leads.PairLeads > 0 || problem.Inputs.Length > 0 ? offers.Useful
+            : [.. fitting, .. offers.Useful.Where(static offer => offer.Offer is LeadOffer)];
+        var each = problem.Leads.PairLeads > 0 ? 2 : 1;
         var (rig, options) = problem.With(
-            all.Select(offer => new Purchase(offer.Offer, problem.Leads.PairLeads > 0 ? 2 : 1)), clock.AtMost(checkLimit));
+            all.Select(offer => new Purchase(offer.Offer, offer.Offer is SupplyOffer ? each : 1)), clock.AtMost(checkLimit));
         Checks++;
         return !clock.IsOver && RigPlanner.CanFeedAll(
             rig with { Loads = [load], Wired = (ValueList<Feed>)[] }, options, cancellation) == false;

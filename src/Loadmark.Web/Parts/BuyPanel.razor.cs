@@ -28,6 +28,7 @@ public sealed partial class BuyPanel : ComponentBase, IDisposable
     private ImmutableArray<FileError> _faults = [];
     private string _reserved = "";
     private string? _reservedFault;
+    private bool? _acrossBoards;
     private int? _chosen;
 
     /// <summary>The rig's page.</summary>
@@ -38,6 +39,13 @@ public sealed partial class BuyPanel : ComponentBase, IDisposable
     [Inject] private PageLimits Limits { get; set; } = null!;
     [Inject] private IStringLocalizer<PageText> T { get; set; } = null!;
 
+    /// <summary>Whether supplies of one board may feed loads of another: as chosen here, else as the plan that fell short had it.</summary>
+    private bool AcrossBoards
+    {
+        get => _acrossBoards ?? View.Shortage?.AcrossBoards is true;
+        set => _acrossBoards = value;
+    }
+
     /// <inheritdoc/>
     public void Dispose() => _job.Dispose();
 
@@ -45,6 +53,13 @@ public sealed partial class BuyPanel : ComponentBase, IDisposable
     protected override void OnInitialized() =>
         _job = new SolveJob<BuyResult, BuyProgress>(Gate, () => _ = InvokeAsync(StateHasChanged), Clock);
 
+    private string OfferCount(ValueList<Offer> offers)
+    {
+        var leads = offers.Items.OfType<LeadOffer>().Count();
+        return leads == 0
+            ? T["{0}: {1} supplies.", _name, offers.Count]
+            : T["{0}: supplies {1}, leads {2}.", _name, offers.Count - leads, leads];
+    }
 
     private string Shopping(BuyOption option) => option.Purchases.Count == 0
         ? T["nothing: what is here suffices"]
@@ -130,7 +145,7 @@ public sealed partial class BuyPanel : ComponentBase, IDisposable
         {
             ReservedLoads = [.. reserved],
             Only = View.Shortage?.Only,
-            AcrossBoards = View.Shortage?.AcrossBoards is true,
+            AcrossBoards = AcrossBoards,
             Progress = _job,
             TimeLimit = Limits.SolveTime,
         };

@@ -1,3 +1,5 @@
+using Loadmark.Core.Display;
+using Loadmark.Core.Offers;
 using Loadmark.Planning.Buying;
 using Loadmark.Planning.Explaining;
 using Loadmark.Shapes;
@@ -17,8 +19,20 @@ internal static class BuyJson
             "massKilograms", static purchase => purchase.Offer.MassGrams / GramsInKilogram,
             "What one weighs, kg; null where the list does not say.", Presence.OrNull);
 
+    private static JsonShape<Purchase> Lead { get; } = new JsonShape<Purchase>("LeadPurchase", "A lead to buy.")
+        .Text("lead", static purchase => purchase.Offer.Id, "Its id in the list.")
+        .Text("type", static purchase => LeadNames.Of(((LeadOffer)purchase.Offer).Lead.Type), "What sort of lead it is.")
+        .Count("count", static purchase => purchase.Count, "How many.")
+        .Figure("price", static purchase => purchase.Offer.Price, "What one costs.")
+        .Figure(
+            "massKilograms", static purchase => purchase.Offer.MassGrams / GramsInKilogram,
+            "What one weighs, kg; null where the list does not say.", Presence.OrNull);
+
     private static JsonShape<BuyOption> Option { get; } = new JsonShape<BuyOption>("PurchaseOption", "One way to buy.")
-        .List("buy", static option => option.Purchases, Purchase, "What to buy.")
+        .List("buy", static option => option.Supplies, Purchase, "Which supplies to buy.")
+        .List(
+            "leads", static option => option.Leads.Count > 0 ? option.Leads.Items : null, Lead, "Which leads to buy; absent where none is.",
+            Presence.OrAbsent)
         .Figure("price", static option => option.Price, "What it costs, in the money of the list.")
         .Figure(
             "massKilograms", static option => option.MassGrams / GramsInKilogram, "What it weighs, kg; null where the list does not say.",
@@ -31,7 +45,7 @@ internal static class BuyJson
         .Value("plan", static option => new ExplainedPlan(option.Plan, PlanExplanation.None, []), PlanJson.Plan);
 
     private static JsonShape<OfferLeftOut> LeftOut { get; } = new JsonShape<OfferLeftOut>(
-            "SupplyLeftOut", "A supply that was not looked at.")
+            "SupplyLeftOut", "A supply or lead that was not looked at.")
         .Text("supply", static left => left.Offer.Id, "Its id in the list.")
         .Text("because", static left => left.Because, "Why.");
 
@@ -48,7 +62,7 @@ internal static class BuyJson
         .Texts("room", static result => result.ReservedLoads, "Loads that room is kept for.")
         .Texts("unsuited", static result => result.Unsuited, "Loads that nothing on the list could feed.")
         .Texts("needLeads", static result => result.NeedLeads, "Loads that could be fed with other leads.")
-        .List("leftOut", static result => result.LeftOut, LeftOut, "Supplies of the list that were not looked at.");
+        .List("leftOut", static result => result.LeftOut, LeftOut, "Supplies and leads of the list that were not looked at.");
 
     /// <summary>Writes the answer and a line end.</summary>
     public static void Write(Stream output, BuyResult result) => JsonFormat.WriteLine(output, Purchases, result);

@@ -18,7 +18,8 @@ namespace Loadmark.Commands;
 /// <summary><c>loadmark buy</c>: which supplies should I buy?</summary>
 internal sealed class BuyCommand(CommandInput input)
 {
-    private static readonly OptionSpec Prices = new("prices", OptionKind.Texts, "Your price list: one supply a line (docs/price-list.md).")
+    private static readonly OptionSpec Prices = new(
+        "prices", OptionKind.Texts, "Your price list: one supply or lead a line (docs/price-list.md).")
     {
         Placeholder = "CSV",
         Needs = "the name of a file",

@@ -74,6 +74,8 @@ internal static class BuyPage
             $"Price {FigureDisplay.Price(option.Price)}, mass {MassText(option)}, {option.Spare} to spare. Judged by the rules: "
             + $"{SeverityLook.Of(option.Verdict).Word}.",
             Indent).EndLine();
+        if (option.LeadWords is { } leads)
+            sheet.PadTo(Indent).Wrap($"Its wiring needs leads that are to buy: {leads}.", Indent, SheetStyle.Orange).EndLine();
         if (option.MayBeUnregulated.Count > 0)
             sheet.PadTo(Indent).Wrap($"May be unregulated: {string.Join(", ", option.MayBeUnregulated)}.", Indent, SheetStyle.Orange)
                 .EndLine();
@@ -108,8 +110,11 @@ internal static class BuyPage
                 .Put("buy", SheetStyle.Faint).EndLine();
             for (var index = 0; index < result.Front.Count; index++)
                 WriteRow(sheet, index + 1, result.Front[index]);
+            var none = result.Front.Items.Any(static option => option.Leads.Count > 0)
+                ? "nothing can be left out of any"
+                : "in none can a supply be left out";
             sheet.PadTo(Indent).Wrap(
-                "Each is lighter than every cheaper one by 100 g, or has 5 W more to spare; in none can a supply be left out, "
+                $"Each is lighter than every cheaper one by 100 g, or has 5 W more to spare; {none}, "
                 + "and none costs more than one and a half times the cheapest. Tight: limits past their headroom. Noise: "
                 + "findings of noise.",
                 Indent, SheetStyle.Faint).EndLine();

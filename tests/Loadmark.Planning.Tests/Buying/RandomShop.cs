@@ -17,15 +17,21 @@ internal sealed class RandomShop
         "12 V DC 300 mA centre negative", "9 V DC 300 mA centre negative", "9 V DC 300 mA centre positive", "18 V DC 200 mA centre negative", "300 mA", "9 V 300 mA",
     ];
 
+    private static readonly string[] PlainModes =
+        ["9 V DC 200 mA", "9 V DC 500 mA", "9 V DC 300 mA centre positive", "18 V DC 300 mA", "4.5 V DC 300 mA", "9 V DC 4 W"];
+
     // Seeded and not for secrets: the same shop every time.
     private readonly Random _random;
     private readonly bool _withHubs;
+    private readonly bool _withLeads;
 
     /// <summary>Makes one.</summary>
     /// <param name="seed">The same seed makes the same shop.</param>
     /// <param name="withHubs">Whether supplies that others must feed are on the list, and in half of the rigs.</param>
-    public RandomShop(int seed, bool withHubs = false)
+    /// <param name="withLeads">Whether leads are on the list, and loads that want them in the rig.</param>
+    public RandomShop(int seed, bool withHubs = false, bool withLeads = false)
     {
+        _withLeads = withLeads;
         _withHubs = withHubs;
         _random = new Random(seed);
         Text = WriteRig(seed);
@@ -49,16 +55,16 @@ internal sealed class RandomShop
         var loads = _random.Next(1, _withHubs ? 3 : 4);
         for (var load = 1; load <= loads; load++)
         {
-            text.Append(CultureInfo.InvariantCulture, $"  L{load}: {{ label: \"{(Chance(40) ? "" : Pick(LoadVolts))} {_random.Next(16) switch { 0 => "AC", < 3 => "AC/DC", 3 => "", _ => "DC" }}{(Chance(15) ? "" : $" {_random.Next(1, 9) * 30} mA")}\"");
+            text.Append(CultureInfo.InvariantCulture, $"  L{load}: {{ label: \"{(Chance(40) ? "" : _withLeads && !Chance(6) ? "9V" : Pick(LoadVolts))} {(_withLeads ? 9 : _random.Next(16)) switch { 0 => "AC", < 3 => "AC/DC", 3 => "", _ => "DC" }}{(Chance(15) ? "" : $" {_random.Next(1, 9) * 30} mA")}\"");
             if (!Chance(5))
-                text.Append(CultureInfo.InvariantCulture, $", polarity: centre {(Chance(8) ? "positive" : "negative")}");
+                text.Append(CultureInfo.InvariantCulture, $", polarity: centre {(Chance(_withLeads ? 3 : 8) ? "positive" : "negative")}");
             if (Chance(2))
                 text.Append(CultureInfo.InvariantCulture, $", kind: {(Chance(2) ? "digital delay" : "analog drive")}");
             if (Chance(4))
                 text.Append(CultureInfo.InvariantCulture, $", start: {_random.Next(1, 7) * 70} mA");
             if (Chance(12))
                 text.Append(", ground: positive");
-            if (Chance(15))
+            if (Chance(_withLeads ? 5 : 15))
                 text.Append(", plug: 5.5x2.5");
             text.Append(" }\n");
         }
@@ -84,7 +90,7 @@ internal sealed class RandomShop
     private string WriteList()
     {
         var text = new StringBuilder("supply,price,mass_g,label,outlets,total,isolated,mains\n");
-        var offers = _withHubs ? _random.Next(1, 4) : _random.Next(3, 6);
+        var offers = _withHubs ? _random.Next(1, 4) : _withLeads ? _random.Next(2, 4) : _random.Next(3, 6);
         if (_withHubs)
             text.Append(CultureInfo.InvariantCulture, $"hub-to-buy,{_random.Next(1, 6)},200,{HubLabel()},,,{(Chance(2) ? "yes" : "no")},\n");
         for (var offer = 1; offer <= offers; offer++)
@@ -103,7 +109,30 @@ internal sealed class RandomShop
             text.Append(CultureInfo.InvariantCulture, $"S{offer},{price},{mass},,{outlets},{total},{(Chance(2) ? "yes" : "no")},{mains}\n");
         }
 
-        return text.ToString();
+        return _withLeads ? WithLeads(text.ToString()) : text.ToString();
+    }
+
+    /// <summary>The list with one lead or two, of which there may be but few.</summary>
+    private string WithLeads(string list)
+    {
+        var lines = list.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(static (line, place) => line + (place == 0 ? ",lead,type,plugs,plug,count" : ",,,,,")).ToList();
+        var leads = _random.Next(1, 3);
+        for (var lead = 1; lead <= leads; lead++)
+        {
+            var what = _random.Next(12) switch
+            {
+                < 4 => "reversing,,",
+                < 7 => $"daisy chain,{_random.Next(2, 4)},",
+                < 9 => "straight,,5.5x2.5",
+                9 => "reversing,,5.5x2.5",
+                10 => "series,,",
+                _ => "parallel,,",
+            };
+            var price = Chance(8) ? "0" : $"{_random.Next(1, 6)}";
+            lines.Insert(_random.Next(1, lines.Count + 1), $",{price},{(Chance(5) ? "" : $"{_random.Next(1, 4) * 20}")},,,,,,X{lead},{what},{(Chance(3) ? "1" : "")}");
+        }
+
+        return string.Join('\n', lines) + "\n";
     }
 
     /// <summary>A supply with a low-voltage input, which another supply here can give, or nearly.</summary>
@@ -113,7 +142,7 @@ internal sealed class RandomShop
     /// <summary>A label; of most that leave the polarity out it says centre negative.</summary>
     private string PickMode()
     {
-        var mode = Pick(Modes);
+        var mode = _withLeads && !Chance(4) ? Pick(PlainModes) : Pick(Modes);
         var isSilent = mode.Contains("V DC", StringComparison.Ordinal) && !mode.Contains(';', StringComparison.Ordinal) && !mode.Contains("centre", StringComparison.Ordinal);
         return isSilent && !Chance(5) ? $"{mode} centre negative" : mode;
     }

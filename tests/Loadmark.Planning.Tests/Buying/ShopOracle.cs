@@ -8,7 +8,7 @@ using Loadmark.Planning.Tests.Oracle;
 namespace Loadmark.Planning.Tests.Buying;
 
 /// <summary>
-/// Tries every basket, and every wiring of each, by the rules alone. Where a basket feeds everything, so does one with more in
+/// Tries every basket of supplies and leads, and every wiring of each, by the rules alone. Where a basket feeds everything, so does one with more in
 /// it; that is all it takes for granted.
 /// </summary>
 internal sealed class ShopOracle
@@ -24,11 +24,13 @@ internal sealed class ShopOracle
     {
         (_rig, _offers) = (rig, offers);
         _loads = [.. rig.Loads.Items.Select(static load => LoadRating.Of(load))];
-        var hubs = rig.Supplies.Items.Count(MustBeFed) + (offers.Any(static offer => MustBeFed(offer.Supply)) ? rig.Loads.Count : 0);
-        _hasSeries = hubs > 0 || rig.Leads.Items.Any(static lead => lead.Type == LeadType.Series);
+        var hubs = rig.Supplies.Items.Count(MustBeFed) + (offers.Any(static offer => offer is SupplyOffer { Supply: var supply } && MustBeFed(supply)) ? rig.Loads.Count : 0);
+        _hasSeries = hubs > 0 || rig.Leads.Items.Any(static lead => lead.Type == LeadType.Series) || offers.Any(static offer => offer is LeadOffer { Lead.Type: LeadType.Series });
         _owned = rig.Supplies.Items.Sum(WattsOf) - _loads.Sum(static load => (load.Running?.Value.Value ?? 0) * load.Voltage.Value.Low.Value);
         var pairs = rig.Leads.Items.Count(static lead => lead.Type is LeadType.Series or LeadType.Parallel);
-        foreach (var basket in Baskets(rig.Loads.Count + pairs + hubs).OrderBy(static basket => basket.Sum()))
+        // Each lead that is of use is on a feed of its own, and a pair takes one outlet more than a load alone.
+        pairs += offers.Any(static offer => offer is LeadOffer { Lead.Type: LeadType.Series or LeadType.Parallel }) ? rig.Loads.Count : 0;
+        foreach (var basket in Baskets(rig.Loads.Count + pairs + hubs, rig.Loads.Count + hubs).OrderBy(static basket => basket.Sum()))
         {
             if (_feeding.Exists(smaller => smaller.Zip(basket).All(static pair => pair.First <= pair.Second)))
                 continue;
@@ -64,12 +66,12 @@ internal sealed class ShopOracle
         return [.. front.Select(static value => (value.Price, value.Mass >= unknown ? (decimal?)null : value.Mass, Math.Max(0, value.Spare)))];
     }
 
-    private IEnumerable<int[]> Baskets(int most)
+    private IEnumerable<int[]> Baskets(int most, int mostLeads)
     {
         var basket = new int[_offers.Length];
-        return From(0, most);
+        return From(0, most, mostLeads);
 
-        IEnumerable<int[]> From(int offer, int left)
+        IEnumerable<int[]> From(int offer, int left, int leads)
         {
             if (offer == _offers.Length)
             {
@@ -77,10 +79,11 @@ internal sealed class ShopOracle
                 yield break;
             }
 
-            for (var count = 0; count <= left; count++)
+            var lead = _offers[offer] as LeadOffer;
+            for (var count = 0; count <= (lead is null ? left : Math.Min(leads, lead.Available ?? leads)); count++)
             {
                 basket[offer] = count;
-                foreach (var one in From(offer + 1, left - count))
+                foreach (var one in lead is null ? From(offer + 1, left - count, leads) : From(offer + 1, left, leads - count))
                     yield return one;
             }
 
@@ -95,20 +98,26 @@ internal sealed class ShopOracle
     private Rig With(int[] basket)
     {
         var added = new List<Supply>();
+        var leads = new List<Lead>();
         for (var offer = 0; offer < basket.Length; offer++)
         {
             for (var place = 0; place < basket[offer]; place++)
-                added.Add(_offers[offer].Supply with { Id = $"{_offers[offer].Id}-{place}" });
+            {
+                if (_offers[offer] is SupplyOffer { Supply: var supply })
+                    added.Add(supply with { Id = $"{supply.Id}-{place}" });
+                else if (_offers[offer] is LeadOffer { Lead: var lead })
+                    leads.Add(lead with { Id = $"{lead.Id}-{place}", Count = 1 });
+            }
         }
 
-        return _rig with { Supplies = [.. _rig.Supplies, .. added] };
+        return _rig with { Supplies = [.. _rig.Supplies, .. added], Leads = [.. _rig.Leads, .. leads] };
     }
 
     private decimal PriceOf(int[] basket) => basket.Select((count, offer) => count * _offers[offer].Price).Sum();
 
     private decimal? MassOf(int[] basket) => basket.Select((count, offer) => count == 0 ? 0 : count * _offers[offer].MassGrams).Aggregate((decimal?)0, static (sum, mass) => sum + mass);
 
-    private decimal SpareOf(int[] basket) => Math.Floor(_owned + basket.Select((count, offer) => count * WattsOf(_offers[offer].Supply)).Sum());
+    private decimal SpareOf(int[] basket) => Math.Floor(_owned + basket.Select((count, offer) => _offers[offer] is SupplyOffer { Supply: var supply } ? count * WattsOf(supply) : 0).Sum());
 
     /// <summary>What must be fed itself only passes power on.</summary>
     private static bool MustBeFed(Supply supply) => supply.Label?.Input is not null;

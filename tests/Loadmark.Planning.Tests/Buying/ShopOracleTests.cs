@@ -5,17 +5,18 @@ namespace Loadmark.Planning.Tests.Buying;
 /// <summary>What is bought for small random rigs is as good as the best of all baskets, which are tried one by one by the rules alone.</summary>
 public sealed class ShopOracleTests(ITestOutputHelper output)
 {
-    /// <summary>Shops as they are, then shops with supplies that others must feed.</summary>
+    /// <summary>Shops as they are, then shops with supplies that others must feed, then shops that have leads too.</summary>
     [Theory]
-    [InlineData(300, false)]
-    [InlineData(20, true)]
-    public void The_cheapest_and_the_front_are_those_of_all_baskets(int allShops, bool withHubs)
+    [InlineData(300, false, false)]
+    [InlineData(20, true, false)]
+    [InlineData(150, false, true)]
+    public void The_cheapest_and_the_front_are_those_of_all_baskets(int allShops, bool withHubs, bool withLeads)
     {
         var shops = Rounds.Of(allShops);
-        var (possible, free, unproven, points, checks, baskets, fed) = (0, 0, 0, 0, 0, 0, 0);
+        var (possible, free, unproven, points, checks, baskets, fed, leads) = (0, 0, 0, 0, 0, 0, 0, 0);
         for (var seed = 1; seed <= shops; seed++)
         {
-            var shop = new RandomShop(seed, withHubs);
+            var shop = new RandomShop(seed, withHubs, withLeads);
             var oracle = new ShopOracle(shop.Rig, shop.Offers);
             baskets += oracle.Tried;
             var options = new BuyOptions { TimeLimit = TimeSpan.FromMinutes(1), CheckTimeLimit = TimeSpan.FromSeconds(10) };
@@ -34,6 +35,7 @@ public sealed class ShopOracleTests(ITestOutputHelper output)
 
             possible++;
             fed += bought.Cheapest?.Plan.Rig.Wired!.Value.Items.Any(static feed => feed.To.Items.Any(static id => id.StartsWith("hub", StringComparison.Ordinal))) is true ? 1 : 0;
+            leads += bought.Cheapest?.Leads.Count > 0 ? 1 : 0;
             free += price == 0 ? 1 : 0;
             Assert.True(bought.Cheapest is not null, about);
             Assert.True(bought.Cheapest.Price == price, $"{bought.Cheapest.Price} instead of {price}, {about}");
@@ -54,12 +56,18 @@ public sealed class ShopOracleTests(ITestOutputHelper output)
             {
                 Assert.True(option.Plan.Unfed.Count == 0, about);
                 PlanAssert.IsSafe(option.Plan);
+
+                // Every lead that is bought is in use, and marked: none of an option can be left out.
+                var used = option.Plan.Rig.Wired!.Value.Items.CountBy(static feed => feed.Lead ?? "").ToDictionary();
+                Assert.All(option.Leads, one => Assert.Equal(one.Count, used.GetValueOrDefault(one.Offer.Id)));
+                Assert.Equal(option.Leads.Items.Select(static one => one.Offer.Id), option.Plan.Rig.Leads.Items.Where(static lead => lead.ToBuy).Select(static lead => lead.Id));
             }
         }
 
-        output.WriteLine($"{shops} shops, {baskets} baskets tried; {possible} feed everything, {free} for nothing, {fed} feed a supply that must be fed; {points} points on fronts, {unproven} fronts not proven; the planner was asked {checks} times");
+        output.WriteLine($"{shops} shops, {baskets} baskets tried; {possible} feed everything, {free} for nothing, {fed} feed a supply that must be fed, {leads} buy leads; {points} points on fronts, {unproven} fronts not proven; the planner was asked {checks} times");
         Assert.InRange(possible, shops / 4, shops * 9 / 10);
         Assert.InRange(free, 1, shops / 2);
+        Assert.InRange(leads, withLeads ? shops / 10 : 0, withLeads ? shops : 0);
         Assert.InRange(unproven, 0, shops / 15);
     }
 }

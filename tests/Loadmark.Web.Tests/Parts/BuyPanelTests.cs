@@ -57,6 +57,42 @@ public sealed class BuyPanelTests : PageTest
     }
 
     [Fact]
+    public async Task Boards_help_each_other_only_where_that_is_chosen()
+    {
+        const string Rig = "rig: Two boards\nmains: 230 V 50 Hz\nloads:\n  drive-1: { label: 9V DC 50mA centre negative 5.5x2.1, board: left }\nsupplies:\n"
+            + "  own: { label: OUTPUT 9V DC 500mA centre negative 5.5x2.1, board: right }\n";
+        var view = await OpenAsync(Rig);
+        var part = Show<BuyPanel>(view);
+        part.FindComponent<InputFile>().UploadFiles(InputFileContent.CreateFromText("supply,price,label\nwall-1,20,OUTPUT 9V DC 500mA centre negative 5.5x2.1\n", "list.csv"));
+        part.WaitForAssertion(() => Assert.False(Button(part, "Choose supplies").HasAttribute("disabled")));
+        Assert.False(part.Find("label.check input").HasAttribute("checked"));
+        await part.InvokeAsync(() => Button(part, "Choose supplies").ClickAsync(new()));
+        part.WaitForAssertion(() => Assert.Contains("20.00", part.Find(".option").TextContent, StringComparison.Ordinal), Patience);
+        part.Find("label.check input").Change(true);
+        await part.InvokeAsync(() => Button(part, "Choose supplies").ClickAsync(new()));
+        part.WaitForAssertion(() => Assert.Contains("nothing: what is here suffices", part.Find(".option").TextContent, StringComparison.Ordinal), Patience);
+
+        // Without a choice here, what the plan that fell short was allowed.
+        view.Shortage = new Loadmark.Web.Views.Shortage([new Loadmark.Planning.Explaining.DarkLoad("drive-1", "9 V")], null, AcrossBoards: true);
+        Assert.True(Show<BuyPanel>(view).Find("label.check input").HasAttribute("checked"));
+        Assert.Empty(Show<BuyPanel>(await OpenAsync(PageExamples.Read("to-buy"))).FindAll("label.check"));
+    }
+
+    [Fact]
+    public async Task Leads_that_an_option_needs_are_named()
+    {
+        var view = await OpenAsync("rig: Board\nmains: 230 V 50 Hz\nloads:\n  drive-1: { label: 9V DC 50mA centre positive 5.5x2.1 }\nsupplies: {}\n");
+        var part = Show<BuyPanel>(view);
+        part.FindComponent<InputFile>().UploadFiles(InputFileContent.CreateFromText("supply,price,label,lead,type\nwall-1,20,OUTPUT 9V DC 500mA centre negative 5.5x2.1,,\n,3,,flip-1,reversing\n", "list.csv"));
+        part.WaitForAssertion(() => Assert.Contains("list.csv: supplies 1, leads 1.", part.Markup, StringComparison.Ordinal));
+        await part.InvokeAsync(() => Button(part, "Choose supplies").ClickAsync(new()));
+        part.WaitForAssertion(() => Assert.Equal("Its wiring needs leads that are to buy: 1 reversing lead.", part.Find(".opened .tobuy").TextContent), Patience);
+        Assert.Contains("23.00", part.Find(".option").TextContent, StringComparison.Ordinal);
+        await part.InvokeAsync(() => Button(part, "Put these into the rig, wired so").ClickAsync(new()));
+        Assert.Equal(["wall-1", "flip-1"], view.Rig.ToBuy);
+    }
+
+    [Fact]
     public async Task A_list_that_cannot_be_read_says_where()
     {
         var part = Show<BuyPanel>(await OpenAsync(PageExamples.Read("to-buy")));

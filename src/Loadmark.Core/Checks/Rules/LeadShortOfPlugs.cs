@@ -1,3 +1,4 @@
+using Loadmark.Core.Display;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 
@@ -118,8 +119,8 @@ internal sealed class LeadShortOfPlugs : NameplateRule
             report.Add(
                 this,
                 Subjects(feed),
-                $"{feed.OutletNames} {need} {wanted}; {lead.Id} is a {TypeText(lead.Type)}.",
-                $"{TypeText(lead.Type)} ≠ {wanted}",
+                $"{feed.OutletNames} {need} {wanted}; {lead.Id} is a {LeadNames.Of(lead.Type)}.",
+                $"{LeadNames.Of(lead.Type)} ≠ {wanted}",
                 $"Use {wanted}.",
                 WhereOf(feed));
         }
@@ -130,13 +131,4 @@ internal sealed class LeadShortOfPlugs : NameplateRule
 
     /// <summary>The lead carries the mark; without one of its own, the outlets do.</summary>
     private static ValueList<string> WhereOf(WiredFeed feed) => feed.Lead is { } lead ? [lead.Id] : [];
-
-    private static string TypeText(LeadType type) => type switch
-    {
-        LeadType.DaisyChain => "daisy chain",
-        LeadType.Straight => "straight lead",
-        LeadType.Reversing => "reversing lead",
-        LeadType.Series => "series lead",
-        _ => "parallel lead",
-    };
 }

@@ -14,7 +14,8 @@ internal sealed class BuyQuestion : IQuestion
 {
     private static readonly BodyMember Rig = new("rig", "The rig file's text.");
 
-    private static readonly BodyMember Prices = new("prices", "The price list's text: CSV, one supply a line (docs/price-list.md).");
+    private static readonly BodyMember Prices = new(
+        "prices", "The price list's text: CSV, one supply or lead a line (docs/price-list.md).");
 
     private static readonly BodyShape Asked = new("RigAndPrices", "A rig and a price list.", [Rig, Prices]);
 
