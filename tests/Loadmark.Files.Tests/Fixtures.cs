@@ -21,7 +21,7 @@ internal static class Fixtures
             label: "9V⎓ 300mA"
             run: 210 mA                    # measured or published
             start: 520 mA for 1.5 s
-            isolate: true                  # wants a return of its own
+            isolate: true                  # needs an isolated outlet
           fuzz-1: { kind: analog drive, label: "9V 3mA", polarity: centre positive, ground: positive }
           preamp-1: { kind: valve, label: "12V DC 6W", plug: 5.5x2.5, draws: resistance }
           preamp-2: { label: "18V 60mA" }

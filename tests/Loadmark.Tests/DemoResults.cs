@@ -17,7 +17,7 @@ internal static class DemoResults
             Finding(RuleId.StartOverload, Severity.Fails, ["wall/1", "chorus-1", "looper-1"],
                 "While they start, the loads on wall/1 ask for more than it can give.",
                 "45 mA + 620 mA = 665 mA > 500 mA", "Feed looper-1 from an outlet of its own, of 700 mA or more."),
-            Finding(RuleId.ReturnNotItsOwn, Severity.Noise, ["fuzz-1", "drive-3"], "fuzz-1 wants a return of its own and shares that of brick."),
+            Finding(RuleId.ReturnNotItsOwn, Severity.Noise, ["fuzz-1", "drive-3"], "fuzz-1 needs an isolated outlet and shares the return of brick."),
             Finding(RuleId.ThinHeadroom, Severity.Margin, ["brick/4"], "Less than 10 % of the limit stays free.", "0.9 × 150 mA = 135 mA < 141 mA"),
             Finding(RuleId.FigureDerived, Severity.Note, ["wall"], "The limit is worked out from the watts printed.", "45 W ÷ 9 V = 5 A"),
         ],

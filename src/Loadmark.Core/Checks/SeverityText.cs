@@ -9,7 +9,7 @@ public static class SeverityText
     public static string Sentence(this Severity verdict) => verdict switch
     {
         Severity.Harm => "Do not plug in: something here can damage gear or hurt someone.",
-        Severity.Fails => "Do not rely on it: something here will not run, or not for long.",
+        Severity.Fails => "Something here will not run, or not for long.",
         Severity.Open => "Nothing is plugged in yet.",
         Severity.Unsure => "Find out first: something that is not known here could mean harm.",
         Severity.Noise => "It runs, but something here may hum or whine.",

@@ -68,7 +68,7 @@ internal sealed class KeyDrawing
             AddGauge("not known", new Gauge(null, null, 0, HasLimit: false));
         if (outlets.Any(static outlet => outlet.Rating.Isolated.Value))
             Add(
-                "return of its own",
+                "isolated",
                 static at =>
                     [
                         .. Stub(at, 2),

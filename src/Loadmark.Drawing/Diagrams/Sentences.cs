@@ -71,7 +71,7 @@ internal static class Sentences
         if (rating.Ground.Value == GroundSide.Positive)
             parts.Add("positive ground");
         if (rating.Load.Isolate)
-            parts.Add("wants a return of its own");
+            parts.Add("needs an isolated outlet");
         parts.Add(rating.Running is { } run ? $"draws {run}" : "its draw is not known");
         if (rating.StartIsGiven && rating.Starting is { } start)
             parts.Add($"starts with {start}");
@@ -99,7 +99,7 @@ internal static class Sentences
         $"{outlet.Volts?.ToString() ?? "voltage not known"}{(outlet.Rating.Form.Value == SupplyForm.Alternating ? " a.c." : "")}";
 
     private static string ReturnOf(WiredOutlet outlet) => outlet.Rating.Isolated.Value
-        ? "return of its own"
+        ? "isolated"
         : outlet.Rating.Outlet.Bank is { } bank
             ? $"shares the return of bank {bank}"
             : $"shares its supply's return{(outlet.Rating.Isolated.IsAssumed ? " (assumed)" : "")}";

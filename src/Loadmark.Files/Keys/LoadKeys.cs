@@ -63,9 +63,9 @@ internal static class LoadKeys
             static load => load.Ground, static (load, value) => load with { Ground = value is GroundSide said ? said : null },
             "Which side of its supply is its ground. Wins over the label; stated nowhere, negative is assumed of a load that is "
             + "centre negative and asked for of any other."),
-        new Field("isolate", "Wants a return of its own", ValueKinds.Flag,
+        new Field("isolate", "Needs an isolated outlet", ValueKinds.Flag,
             static load => load.Isolate, static (load, value) => load with { Isolate = value is true },
-            "Whether it wants a return of its own. Default: no.", columns: ["isolated"]),
+            "Whether it needs an outlet whose return it shares with no other load. Default: no.", columns: ["isolated"]),
         new Field("draws", "Draws like a constant", ValueKinds.Word(RigWords.Draws),
             static load => load.Draws, static (load, value) => load with { Draws = value is DrawLaw said ? said : null },
             "How its current follows its voltage. Default: power for a digital kind, resistance for a valve, else current."),

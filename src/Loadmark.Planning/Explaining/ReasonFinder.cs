@@ -122,7 +122,7 @@ internal sealed class ReasonFinder(PlanResult plan, RigTrials trials)
     /// <summary>What stands in the way of loads that would have to meet on a return; null where nothing of that does.</summary>
     private string? BecauseOfReturns(Rig core)
     {
-        const string tooFew = "and too few outlets have returns of their own.";
+        const string tooFew = "and too few outlets are isolated.";
         var told = WithEach(core, static load => LoadRating.Of(load).Ground.IsKnown ? load : load with { Ground = GroundSide.Negative });
         if (trials.Holds(told))
         {

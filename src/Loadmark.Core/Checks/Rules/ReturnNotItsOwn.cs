@@ -1,6 +1,6 @@
 namespace Loadmark.Core.Checks.Rules;
 
-/// <summary>A load that wants a return of its own shares one.</summary>
+/// <summary>A load that needs an isolated outlet shares its return with another.</summary>
 internal sealed class ReturnNotItsOwn : NameplateRule
 {
     /// <inheritdoc/>
@@ -27,7 +27,7 @@ internal sealed class ReturnNotItsOwn : NameplateRule
                 this,
                 Phrases.Subjects(group, [.. own, .. others]),
                 $"{Phrases.List(own)} "
-                + $"{Phrases.Verb(own.Count, "wants a return of its own and shares", "want returns of their own and share")} that of "
+                + $"{Phrases.Verb(own.Count, "needs an isolated outlet and shares", "need isolated outlets and share")} the return of "
                 + $"{Phrases.List(group.Names)}"
                 + (others.Count > 0 ? $" with {Phrases.List(others)}." : "."),
                 $"{group.Loads.Count} loads on one return",

@@ -72,7 +72,7 @@ public sealed class ReturnTests
         Expect.Good(Rig().Feed("brick/1", "delay-2").Feed("brick/3", "drive-3").Check());
 
         var finding = Expect.Breaks(Rig().Feed("brick/1", "delay-2").Feed("brick/2", "drive-3").Check(), "return-not-its-own", "2 loads on one return");
-        Assert.Equal("delay-2 wants a return of its own and shares that of brick with drive-3.", finding.Message);
+        Assert.Equal("delay-2 needs an isolated outlet and shares the return of brick with drive-3.", finding.Message);
     }
 
     [Fact]
@@ -81,7 +81,7 @@ public sealed class ReturnTests
         var result = New().Load("delay-1", Plate.Dc(9, 20), Isolate).Load("delay-2", Plate.Dc(9, 20), Isolate)
             .Supply("brick").Outlet("1", Plate.Dc(9, 100)).Chain("brick/1", "delay-1", "delay-2").Check();
         var finding = Expect.Breaks(result, "return-not-its-own");
-        Assert.Equal("delay-1 and delay-2 want returns of their own and share that of brick/1.", finding.Message);
+        Assert.Equal("delay-1 and delay-2 need isolated outlets and share the return of brick/1.", finding.Message);
         Assert.Equal("Give delay-1 and delay-2 an isolated outlet each.", finding.Remedy);
     }
 
