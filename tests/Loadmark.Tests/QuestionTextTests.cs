@@ -18,6 +18,9 @@ public sealed class QuestionTextTests
         var questions = output.IndexOf("Three answers would settle this:", StringComparison.Ordinal);
         Assert.True(questions > output.IndexOf("Sources of the rules", StringComparison.Ordinal));
         Assert.Contains("centre positive: type chorus-1: { polarity: centre positive }", output[questions..], StringComparison.Ordinal);
+
+        // An answer that leads to nothing is no verdict on a rig that has other findings.
+        Assert.DoesNotContain("good", output[questions..], StringComparison.Ordinal);
     }
 
     [Fact]

@@ -85,7 +85,7 @@ internal static class LoadDrawing
         if (rating.Ground.Value == GroundSide.Positive)
             pieces.Add(new TextPiece(isShort ? "ground +" : "positive ground", Ink.Text));
         if (rating.Load.Isolate)
-            pieces.Add(new TextPiece("own return", Ink.TextQuiet, 6));
+            pieces.Add(new TextPiece("needs isolated", Ink.TextQuiet, 6));
         return pieces;
     }
 

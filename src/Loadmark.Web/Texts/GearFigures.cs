@@ -26,7 +26,7 @@ internal static class GearFigures
         if (rating.Ground is { IsKnown: true, Value: GroundSide.Positive })
             figures.Add(new(T["positive ground"], rating.Ground.Origin));
         if (load.Isolate)
-            figures.Add(new(T["wants its own return"], Origin.Stated));
+            figures.Add(new(T["needs isolation"], Origin.Stated));
         if (load.Board is { } board)
             figures.Add(new(T["board {0}", board], Origin.Stated));
         if (load.FromLibrary is not null)

@@ -1,3 +1,4 @@
+using Loadmark.Core.Checks;
 using Loadmark.Core.OpenQuestions;
 
 namespace Loadmark.Terminal;
@@ -31,8 +32,10 @@ internal static class QuestionsBlock
             sheet.PadTo(Indent).Wrap(question.Text, Indent).EndLine();
             foreach (var answer in question.Answers.Items.Take(MostAnswers))
             {
-                var look = SeverityLook.Of(answer.LeadsTo);
-                sheet.PadTo(AnswerIndent).Put($"{look.SignOn(sheet)} {look.Word}", look.Style).PadTo(WordColumn);
+                // An answer that leads to nothing is no verdict: what else the rig has stays as it is.
+                if (answer.LeadsTo > Severity.Good && SeverityLook.Of(answer.LeadsTo) is var look)
+                    sheet.PadTo(AnswerIndent).Put($"{look.SignOn(sheet)} {look.Word}", look.Style);
+                sheet.PadTo(WordColumn);
                 sheet.Wrap($"{answer.Words}: type {answer.Line}", WordColumn).EndLine();
             }
 
