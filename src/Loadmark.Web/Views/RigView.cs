@@ -39,6 +39,11 @@ public sealed class RigView(RigSession session)
     /// <summary>What supplies are to be bought for; null where no plan has said.</summary>
     public Shortage? Shortage { get; set; }
 
+    /// <summary>
+    /// Whether the nameplates speak for a yes that the circuit has not confirmed yet: it is not said until then.
+    /// </summary>
+    public bool IsYesPending => Preview is null && session is { IsExamining: true, Check.Verdict: Severity.Good or Severity.Note };
+
     /// <summary>A rig that is shown on trial; null when the diagram shows the rig of the session.</summary>
     public RigPreview? Preview { get; private set; }
 

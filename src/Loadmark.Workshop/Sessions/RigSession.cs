@@ -24,7 +24,7 @@ public sealed partial class RigSession(RigStore store, LibraryCache? cache = nul
     private const string Removed = "This rig was removed in another window. Export it if you want to keep it.";
 
     /// <summary>How long an edit waits for the circuit to be solved before it shows without.</summary>
-    private static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(40);
+    private static readonly TimeSpan Patience = TimeSpan.FromMilliseconds(15);
 
     private readonly LatestOnly<CheckResult> _examination = new();
 
