@@ -1,6 +1,6 @@
 using Loadmark.Bench;
 
-// dotnet run -c Release --project bench/Loadmark.Bench -- [house|startup|speed|api|drawing|storage|kills [COUNT]|sessions [SECONDS]|library [PIECES RIGS]|buying|circuits|simulation|fuzz [COUNT]|oracle [RIGS]|verdicts|rounds|planning [SEEDS] [--sizes 6,12] [--alone]]
+// dotnet run -c Release --project bench/Loadmark.Bench -- [house|startup|speed|api|drawing|storage|kills [COUNT]|sessions [SECONDS]|library [PIECES RIGS]|buying|circuits|simulation|fuzz [COUNT]|oracle [RIGS]|verdicts|rounds|sizes [CAP]|planning [SEEDS] [--sizes 6,12] [--alone]]
 // Writes its tables to bench/results; run from the project's root.
 return args switch
 {
@@ -22,6 +22,8 @@ return args switch
     ["buying"] => BuyingBench.Run(),
     ["fuzz"] => Fuzz.Run(1_000_000),
     ["fuzz", var count] when int.TryParse(count, out var inputs) && inputs > 0 => Fuzz.Run(inputs),
+    ["sizes"] => SizesBench.Run(60),
+    ["sizes", var cap] when int.TryParse(cap, out var capSeconds) && capSeconds > 0 => SizesBench.Run(capSeconds),
     ["oracle"] => OracleBench.Run(5_000),
     ["oracle", var count] when int.TryParse(count, out var oracleRigs) && oracleRigs > 0 => OracleBench.Run(oracleRigs),
     ["verdicts"] => VerdictsBench.Run(),
@@ -32,6 +34,6 @@ return args switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: house | startup | speed | api | drawing | storage | kills [COUNT] | sessions [SECONDS] | library [PIECES RIGS] | buying | circuits | simulation | fuzz [COUNT] | oracle [RIGS] | verdicts | rounds | planning [SEEDS] [--sizes 6,12,20] [--alone]");
+    Console.Error.WriteLine("usage: house | startup | speed | api | drawing | storage | kills [COUNT] | sessions [SECONDS] | library [PIECES RIGS] | buying | circuits | simulation | fuzz [COUNT] | oracle [RIGS] | verdicts | rounds | sizes [CAP] | planning [SEEDS] [--sizes 6,12,20] [--alone]");
     return 2;
 }

@@ -101,6 +101,20 @@ public sealed class TransientTests
         Assert.Equal([DeviceState.Booting, DeviceState.Running], record.Events.Select(change => change.To));
     }
 
+    /// <summary>What goes on and on ends where the work that it was given does, and the time until then is told.</summary>
+    [Fact]
+    public void A_run_ends_with_the_work_that_it_was_given()
+    {
+        var network = Compiled(
+            new OutletDevice("O", "a", "0", 9, 0.1) { Overload = OverloadBehaviour.Hiccup, LimitAmps = 0.5, TripSeconds = 0.02, OffSeconds = 0.3 },
+            new Resistor("R", "a", "0", 0.01));
+        var result = new Transient(network, new TransientOptions(2) { MostWork = 30 }).Run(null, TestContext.Current.CancellationToken);
+        Assert.Equal(TransientStatus.Spent, result.Status);
+        Assert.InRange(result.Seconds, 0.02, 1.9);
+        Assert.InRange(network.Work, 30, 130);
+        Assert.Null(result.WorstNode);
+    }
+
     /// <summary>A load without a capacitor that drops out as soon as it starts cannot settle.</summary>
     [Fact]
     public void Chatter_is_told()

@@ -44,6 +44,9 @@ internal sealed class EquationSystem
 
     public int Size => _pattern.Size;
 
+    /// <summary>What was computed with these equations so far: their number, each time that they were evaluated.</summary>
+    public long Work { get; private set; }
+
     /// <summary>Conductance from every node to ground, S; more than 0 only while a solution is sought step by step.</summary>
     public double GroundSiemens { get; set; }
 
@@ -115,6 +118,7 @@ internal sealed class EquationSystem
     /// <summary>Computes residual and slopes at the present unknowns. Returns whether they solve the equations.</summary>
     public bool Evaluate(AnalysisPoint point)
     {
+        Work += Size;
         Multiply();
         Array.Copy(_matrix, _jacobian, _matrix.Length);
         IsHeldBack = false;

@@ -8,6 +8,12 @@ internal sealed class NewtonSolver(EquationSystem system)
     /// <summary>Iterations since the count was last set to 0.</summary>
     public int Iterations { get; set; }
 
+    /// <summary>The work of the equations beyond which no step is made any more.</summary>
+    public long MostWork { get; set; } = long.MaxValue;
+
+    /// <summary>Whether no step may be made any more.</summary>
+    public bool IsSpent => system.Work >= MostWork;
+
     /// <summary>Iterates from the present unknowns.</summary>
     /// <param name="point">The point to solve at; matrix and constants are stamped for it.</param>
     /// <param name="limit">The most iterations.</param>
@@ -17,6 +23,8 @@ internal sealed class NewtonSolver(EquationSystem system)
         var isSolved = system.Evaluate(point);
         for (var count = 0; count < limit && !isSolved; count++)
         {
+            if (IsSpent)
+                return false;
             Iterations++;
             var before = isDamped ? Largest(system.Residual) : 0;
             if (!system.ComputeStep())

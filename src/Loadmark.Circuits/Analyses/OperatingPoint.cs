@@ -19,7 +19,12 @@ public sealed class OperatingPoint
     private readonly bool[] _wasOn;
     private readonly double[] _open;
     private readonly double[] _anchor;
+    private readonly List<(double Share, LoadElement Load)> _sagging = [];
+    private readonly List<LoadElement> _together = [];
     private SolutionMethods _tried;
+
+    /// <summary>So many loads are switched off one by one; of more, one in so many of those that are off at a time.</summary>
+    private const int DroppedSingly = 32;
 
     /// <summary>Prepares the analysis of a network.</summary>
     /// <param name="network">The network; the analysis leaves its result there.</param>
@@ -44,6 +49,9 @@ public sealed class OperatingPoint
     public OperatingPointResult Solve(CancellationToken cancellation = default)
     {
         Begin();
+        _newton.MostWork = _options.MostWork == long.MaxValue ? long.MaxValue : _system.Work + _options.MostWork;
+        _together.Clear();
+        var (dropped, isSingle) = (0, false);
         while (true)
         {
             cancellation.ThrowIfCancellationRequested();
@@ -54,7 +62,17 @@ public sealed class OperatingPoint
             var fallen = Fallen();
             if (isFound && _options.DropsOut && fallen is { StopsBelow: > 0 })
             {
-                fallen.IsOn = false;
+                dropped += Drop(fallen, isSingle ? 1 : 1 + (dropped / DroppedSingly));
+                continue;
+            }
+
+            if (isFound && fallen is null && _together.Count > 1 && Returning() is not null)
+            {
+                // Of the loads that were switched off together last some need not have been: one by one from there.
+                foreach (var load in _together)
+                    load.IsOn = true;
+                isSingle = true;
+                _together.Clear();
                 continue;
             }
 
@@ -62,8 +80,39 @@ public sealed class OperatingPoint
                 return _options.DropsOut && Returning() is { } returning
                     ? Result(OperatingPointStatus.Unsteady, returning.Device.Name, null)
                     : Result(OperatingPointStatus.Solved, null, null);
-            return Explain(fallen);
+            return _newton.IsSpent ? Result(OperatingPointStatus.NotFound, fallen?.Device.Name, null) : Explain(fallen);
         }
+    }
+
+    /// <summary>
+    /// Switches loads off, the worst first: one, or the more of them at once the more are off already, so that a thousand loads that drop
+    /// out take some hundred searches and not a thousand. Where the rest holds it is a steady state either way.
+    /// </summary>
+    private int Drop(LoadElement worst, int most)
+    {
+        _together.Clear();
+        if (most <= 1)
+        {
+            worst.IsOn = false;
+            return 1;
+        }
+
+        _sagging.Clear();
+        foreach (var load in _loads)
+        {
+            if (load is { IsOn: true, StopsBelow: > 0 } && ShareOf(load) is var share and < 1)
+                _sagging.Add((share, load));
+        }
+
+        _sagging.Sort(static (one, other) => one.Share.CompareTo(other.Share));
+        var count = Math.Min(most, _sagging.Count);
+        for (var place = 0; place < count; place++)
+        {
+            _together.Add(_sagging[place].Load);
+            _sagging[place].Load.IsOn = false;
+        }
+
+        return count;
     }
 
     private void Begin()
@@ -172,7 +221,7 @@ public sealed class OperatingPoint
         _open.CopyTo(_system.Unknowns, 0);
         _system.Anchor = _anchor;
         _system.GroundSiemens = 1;
-        for (var step = 0; step < 400 && _system.GroundSiemens is > 1e-12 and < 1e12; step++)
+        for (var step = 0; step < 400 && !_newton.IsSpent && _system.GroundSiemens is > 1e-12 and < 1e12; step++)
         {
             cancellation.ThrowIfCancellationRequested();
             _system.Unknowns.CopyTo(_anchor, 0);
@@ -201,16 +250,22 @@ public sealed class OperatingPoint
         var least = 1.0;
         foreach (var load in _loads)
         {
-            var needed = load.Law == LoadLaw.Resistance || load.Draw == 0 ? 0 : load.FloorVolts;
-            if (_options.DropsOut)
-                needed = Math.Max(needed, load.StopsBelow);
-            var share = needed > 0 && load.IsOn ? _system.VoltageOf(load.Pair) / needed : 1;
+            var share = ShareOf(load);
             if (share >= least)
                 continue;
             (worst, least) = (load, share);
         }
 
         return worst;
+    }
+
+    /// <summary>The voltage of a load as a share of what it needs to stay on; 1 where it needs none or is off.</summary>
+    private double ShareOf(LoadElement load)
+    {
+        var needed = load.Law == LoadLaw.Resistance || load.Draw == 0 ? 0 : load.FloorVolts;
+        if (_options.DropsOut)
+            needed = Math.Max(needed, load.StopsBelow);
+        return needed > 0 && load.IsOn ? _system.VoltageOf(load.Pair) / needed : 1;
     }
 
     private LoadElement? Returning()

@@ -13,6 +13,9 @@ internal static class ShortfallSearch
 
     private const int Rounds = 300;
 
+    /// <summary>The proof weighs every load against every other; of more than so many none is sought.</summary>
+    private const int MostPorts = 300;
+
     /// <summary>A proof, or null where none is found. The unknowns of the network are left as they were.</summary>
     public static Shortfall? Find(Network network)
     {
@@ -76,6 +79,8 @@ internal static class ShortfallSearch
             .. powers.Select(load => load.Pair),
             .. outlets.Where(outlet => double.IsFinite(outlet.LimitAmps)).Select(outlet => outlet.Pair),
         ];
+        if (ports.Length > MostPorts)
+            return null;
         var ohms = new double[ports.Length, ports.Length];
         var vector = new double[network.System.Size + 1];
         for (var port = 0; port < ports.Length; port++)

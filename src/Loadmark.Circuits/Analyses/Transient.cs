@@ -68,6 +68,7 @@ public sealed class Transient
     public TransientResult Run(ITransientObserver? observer = null, CancellationToken cancellation = default)
     {
         (_steps, _rejected, _located, _stepper.Newton.Iterations) = (0, 0, 0, 0);
+        var most = _options.MostWork == long.MaxValue ? long.MaxValue : _network.Work + _options.MostWork;
         if (Start(observer, cancellation) is { } failure)
             return Result(failure);
 
@@ -75,6 +76,8 @@ public sealed class Transient
         while (_point.Time < _options.EndSeconds)
         {
             cancellation.ThrowIfCancellationRequested();
+            if (_network.Work >= most)
+                return Result(TransientStatus.Spent);
             var next = NextTime();
             if (next <= _point.Time)
             {
@@ -260,7 +263,7 @@ public sealed class Transient
     {
         var worst = status switch
         {
-            TransientStatus.Completed => null,
+            TransientStatus.Completed or TransientStatus.Spent => null,
             TransientStatus.Chatters => _indicators.LastChanged,
             _ => _network.RowName(_network.System.WorstRow()),
         };

@@ -27,4 +27,9 @@ public sealed record TransientOptions(double EndSeconds)
 
     /// <summary>The most changes of state at one instant, 1 or more; more is told as chatter.</summary>
     public int ChangeLimit { get; init; } = 1000;
+
+    /// <summary>
+    /// The most work of a run, in equations evaluated (see <see cref="Networks.Network.Work"/>), over 0; a run that takes more ends there.
+    /// </summary>
+    public long MostWork { get; init; } = long.MaxValue;
 }

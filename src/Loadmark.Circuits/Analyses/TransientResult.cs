@@ -8,6 +8,6 @@ namespace Loadmark.Circuits.Analyses;
 /// <param name="Located">Steps made to locate events.</param>
 /// <param name="Iterations">Newton iterations in all.</param>
 /// <param name="WorstNode">Where it did not complete: the node, or device with an equation or state of its own, to blame; else
-/// null.</param>
+/// null, also where the work that it was given was spent.</param>
 public readonly record struct TransientResult(
     TransientStatus Status, double Seconds, int Steps, int Rejected, int Located, int Iterations, string? WorstNode);

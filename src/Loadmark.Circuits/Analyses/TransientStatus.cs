@@ -14,4 +14,7 @@ public enum TransientStatus
 
     /// <summary>States change over and over at one instant, such as a load without a capacitor that drops out and starts again.</summary>
     Chatters,
+
+    /// <summary>The most work that it was given did not suffice to come to the end of its time.</summary>
+    Spent,
 }

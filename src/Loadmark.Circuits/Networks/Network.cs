@@ -62,6 +62,15 @@ public sealed class Network
     /// <summary>The devices by number.</summary>
     public ImmutableArray<Device> Devices => _netlist.Devices;
 
+    /// <summary>The number of its equations: a node each, and a branch where a device needs one.</summary>
+    public int Size => System.Size;
+
+    /// <summary>
+    /// What was computed in this network since it was made: the number of its equations, each time that they were evaluated. It measures
+    /// time without a clock, the same on every machine.
+    /// </summary>
+    public long Work => System.Work;
+
     internal Element[] Elements { get; }
 
     internal EquationSystem System { get; }

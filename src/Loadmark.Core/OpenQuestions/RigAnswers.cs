@@ -9,8 +9,11 @@ internal static class RigAnswers
     /// <param name="rig">The rig.</param>
     /// <param name="ids">The loads' tags; others than loads are passed over.</param>
     /// <param name="change">What becomes of each.</param>
-    public static Rig WithLoads(this Rig rig, ValueList<string> ids, Func<Load, Load> change) =>
-        rig with { Loads = [.. rig.Loads.Items.Select(load => ids.Items.Contains(load.Id) ? change(load) : load)] };
+    public static Rig WithLoads(this Rig rig, ValueList<string> ids, Func<Load, Load> change)
+    {
+        var meant = ids.Items.ToHashSet(StringComparer.Ordinal);
+        return rig with { Loads = [.. rig.Loads.Items.Select(load => meant.Contains(load.Id) ? change(load) : load)] };
+    }
 
     /// <summary>The rig with a supply changed.</summary>
     /// <param name="rig">The rig.</param>
@@ -23,15 +26,19 @@ internal static class RigAnswers
     /// <param name="rig">The rig.</param>
     /// <param name="names">The outlets' names, such as <c>brick/5</c>; others than outlets are passed over.</param>
     /// <param name="change">What becomes of each.</param>
-    public static Rig WithOutlets(this Rig rig, ValueList<string> names, Func<Outlet, Outlet> change) => rig with
+    public static Rig WithOutlets(this Rig rig, ValueList<string> names, Func<Outlet, Outlet> change)
     {
-        Supplies =
-        [
-            .. rig.Supplies.Items.Select(supply => supply with
-            {
-                Outlets = [.. supply.Outlets.Items
-                    .Select(outlet => names.Items.Contains($"{supply.Id}/{outlet.Id}") ? change(outlet) : outlet)],
-            }),
-        ],
-    };
+        var meant = names.Items.ToHashSet(StringComparer.Ordinal);
+        return rig with
+        {
+            Supplies =
+            [
+                .. rig.Supplies.Items.Select(supply => supply with
+                {
+                    Outlets = [.. supply.Outlets.Items
+                        .Select(outlet => meant.Contains($"{supply.Id}/{outlet.Id}") ? change(outlet) : outlet)],
+                }),
+            ],
+        };
+    }
 }

@@ -16,18 +16,27 @@ internal sealed record CircuitCase(RigCircuit Circuit, SettleResult Settled, Sta
     /// <summary>Whether what would mend a finding is sought and tried; not while such a change is itself being tried.</summary>
     public bool SeeksRemedies { get; init; } = true;
 
+    /// <summary>What may still be computed to seek remedies.</summary>
+    public WorkBudget Budget { get; } = WorkBudget.ForRemedies(Circuit);
+
+    private HashSet<string>? _said;
+
     private static readonly RuleId[] Overloads = [RuleId.OutletOverload, RuleId.BankOverload, RuleId.SupplyOverload];
 
     /// <summary>The feeds with the places of some of their loads, those that are computed on them and hold.</summary>
     public IEnumerable<(WiredFeed Feed, List<int> Loads)> Feeds(Func<int, bool> holds)
     {
+        var loads = new List<int>?[Circuit.Rig.Feeds.Count];
+        for (var load = 0; load < Circuit.Loads.Length; load++)
+        {
+            if (Circuit.Loads[load] is { Feed: { } feed, Device: not null } && holds(load))
+                (loads[feed.Index] ??= []).Add(load);
+        }
+
         foreach (var feed in Circuit.Rig.Feeds)
         {
-            var loads = Enumerable.Range(0, Circuit.Loads.Length)
-                .Where(load => Circuit.Loads[load].Feed == feed && Circuit.Loads[load].Device is not null && holds(load))
-                .ToList();
-            if (loads.Count > 0)
-                yield return (feed, loads);
+            if (loads[feed.Index] is { } held)
+                yield return (feed, held);
         }
     }
 
@@ -48,8 +57,20 @@ internal sealed record CircuitCase(RigCircuit Circuit, SettleResult Settled, Sta
             rule => feed.Outlets.Any(
                 outlet => IsSaid(rule, outlet.Name) || (rule != Overloads[0] && IsSaid(rule, outlet.Rating.Supply.Id))));
 
-    private bool IsSaid(RuleId rule, string subject) =>
-        Said.Findings.Items.Any(
-            finding => finding.Rule == rule && (rule != RuleId.OutletOverload || finding.Severity >= Severity.Fails)
-                && finding.Subjects.Items.Contains(subject));
+    private bool IsSaid(RuleId rule, string subject) => (_said ??= Sayings()).Contains($"{rule.Name} {subject}");
+
+    /// <summary>What the rules on nameplates have said: rule and subject, apart from overloads that are less than a failure.</summary>
+    private HashSet<string> Sayings()
+    {
+        var said = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var finding in Said.Findings)
+        {
+            if (finding.Rule == RuleId.OutletOverload && finding.Severity < Severity.Fails)
+                continue;
+            foreach (var subject in finding.Subjects)
+                said.Add($"{finding.Rule.Name} {subject}");
+        }
+
+        return said;
+    }
 }

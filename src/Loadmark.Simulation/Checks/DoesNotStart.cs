@@ -126,7 +126,9 @@ internal sealed class DoesNotStart : CircuitRule
     {
         if (!evidence.SeeksRemedies)
             return "";
-        var alone = new FeedAlone(evidence.Circuit.Rig, feed, starts: true);
+        if (evidence.Budget.IsSpent)
+            return Remedies.NotSought;
+        var alone = new FeedAlone(evidence.Circuit.Rig, feed, starts: true, evidence.Budget);
         var candidates = places.Select(place => evidence.Circuit.Loads[place].Load)
             .Concat(feed.Loads).OrderByDescending(static load => load.Rating.Starting?.Value.Value ?? 0).Distinct();
         var (rig, whole) = (evidence.Circuit.Rig, new WholeCheck(evidence, feed));
@@ -138,6 +140,7 @@ internal sealed class DoesNotStart : CircuitRule
         ];
         return Remedies.Text(
             ways,
+            evidence.Budget,
             "Nothing was found that passes the whole check: "
             + $"feed {Phrases.List([.. places.Select(place => evidence.Circuit.Loads[place].Id)])} from a stronger outlet.");
     }

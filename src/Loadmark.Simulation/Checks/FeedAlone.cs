@@ -17,15 +17,19 @@ internal sealed class FeedAlone
 
     private readonly RigCircuit _circuit;
     private readonly StartUpOptions? _starts;
+    private readonly WorkBudget _budget;
 
     /// <summary>Takes a feed out of a rig.</summary>
     /// <param name="rig">The rig.</param>
     /// <param name="feed">The feed.</param>
     /// <param name="starts">Whether its loads must come up after switch-on; else it is enough that they settle.</param>
-    public FeedAlone(WiredRig rig, WiredFeed feed, bool starts)
+    /// <param name="budget">What may be computed; once it is spent nothing is found to run.</param>
+    public FeedAlone(WiredRig rig, WiredFeed feed, bool starts, WorkBudget budget)
     {
+        _budget = budget;
         var kept = rig.Feeds.Items.Where(other => other.Outlets.Any(outlet => feed.Outlets.Any(own => own.Name == outlet.Name)));
         _circuit = RigCircuit.Of(WiredRig.Of(rig.Rig with { Wired = [.. kept.Select(static other => other.Feed)] }));
+        budget.SpendLayout(_circuit);
         if (!starts)
             return;
 
@@ -40,6 +44,21 @@ internal sealed class FeedAlone
 
     /// <summary>Whether all loads of the feed run as the circuit is now, and came up at the first go.</summary>
     public bool AllRun(CancellationToken cancellation)
+    {
+        if (_budget.IsSpent)
+            return false;
+        var before = WorkBudget.WorkOf(_circuit);
+        try
+        {
+            return AllRunNow(cancellation);
+        }
+        finally
+        {
+            _budget.Spend(WorkBudget.WorkOf(_circuit) - before);
+        }
+    }
+
+    private bool AllRunNow(CancellationToken cancellation)
     {
         var settlement = new Settlement(_circuit);
         if (!settlement.Solve(cancellation) || !Wired().All(load => settlement.LoadState(load) == LoadState.Runs))

@@ -1,6 +1,7 @@
 using Loadmark.Core.Fits;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
+using Loadmark.Simulation.Wiring;
 
 namespace Loadmark.Simulation.Checks;
 
@@ -21,8 +22,11 @@ internal static class OwnOutlet
         {
             foreach (var outlet in rig.Outlets)
             {
+                if (whole.Budget.IsSpent)
+                    return null;
+                cancellation.ThrowIfCancellationRequested();
                 if (outlet.Feeds.Count == 0 && Setting(outlet, load) is { } volts
-                    && Mends(rig, feed, load, outlet, volts, starts, cancellation)
+                    && Mends(rig, feed, load, outlet, volts, starts, whole.Budget, cancellation)
                     && whole.Passes(FeedChange.WithOwnOutlet(rig, load, outlet, volts), outlet, cancellation))
                     return $"{load.Id} on {outlet.Name}{(outlet.Rating.Modes.Length > 1 ? $" at {volts}" : "")}, with a lead of its own";
             }
@@ -49,12 +53,13 @@ internal static class OwnOutlet
     }
 
     private static bool Mends(
-        WiredRig rig, WiredFeed feed, WiredLoad load, WiredOutlet outlet, Volts volts, bool starts, CancellationToken cancellation)
+        WiredRig rig, WiredFeed feed, WiredLoad load, WiredOutlet outlet, Volts volts, bool starts, WorkBudget budget,
+        CancellationToken cancellation)
     {
         var own = new Feed { From = [outlet.Rating.Reference], At = [volts], To = [load.Id] };
         var rest = feed.Feed with { To = [.. feed.Feed.To.Items.Where(id => id != load.Id)] };
         ValueList<Feed> both = rest.To.Count == 0 ? [own] : [rest, own];
         var moved = WiredRig.Of(rig.Rig with { Wired = both });
-        return moved.Feeds.Items.All(part => new FeedAlone(moved, part, starts).AllRun(cancellation));
+        return moved.Feeds.Items.All(part => new FeedAlone(moved, part, starts, budget).AllRun(cancellation));
     }
 }

@@ -100,7 +100,9 @@ internal sealed class Sags : CircuitRule
 
     private static string Remedy(CircuitCase evidence, WiredFeed feed, List<int> places, CancellationToken cancellation)
     {
-        var alone = new FeedAlone(evidence.Circuit.Rig, feed, starts: false);
+        if (evidence.Budget.IsSpent)
+            return Remedies.NotSought;
+        var alone = new FeedAlone(evidence.Circuit.Rig, feed, starts: false, evidence.Budget);
         var candidates = places.Select(place => evidence.Circuit.Loads[place].Load)
             .Concat(feed.Loads.OrderByDescending(static load => load.Rating.Running?.Value.Value ?? 0)).Distinct();
         var (rig, whole) = (evidence.Circuit.Rig, new WholeCheck(evidence, feed));
@@ -112,6 +114,7 @@ internal sealed class Sags : CircuitRule
         ];
         return Remedies.Text(
             ways,
+            evidence.Budget,
             $"No wire, no length and no free outlet was found that passes the whole check: use a stronger outlet than {feed.OutletNames}, "
             + "or fewer loads on it.");
     }

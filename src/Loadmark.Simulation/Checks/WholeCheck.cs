@@ -16,6 +16,9 @@ internal sealed class WholeCheck
     private readonly CircuitCase _before;
     private readonly HashSet<string> _concerned = new(StringComparer.Ordinal);
 
+    /// <summary>What may be computed; once it is spent nothing passes.</summary>
+    public WorkBudget Budget => _before.Budget;
+
     /// <summary>Prepares to try changes to a feed.</summary>
     /// <param name="before">The rig as it is.</param>
     /// <param name="feed">The feed.</param>
@@ -48,6 +51,8 @@ internal sealed class WholeCheck
     /// <param name="cancellation">Stops it.</param>
     public bool Passes(Rig changed, WiredOutlet? moved, CancellationToken cancellation)
     {
+        if (Budget.IsSpent)
+            return false;
         var concerned = _concerned;
         if (moved is not null)
             Concern(moved, concerned = new HashSet<string>(_concerned, StringComparer.Ordinal));
@@ -66,7 +71,7 @@ internal sealed class WholeCheck
         return true;
     }
 
-    private static ValueList<Finding> Check(Rig changed, HashSet<string> concerned, CancellationToken cancellation)
+    private ValueList<Finding> Check(Rig changed, HashSet<string> concerned, CancellationToken cancellation)
     {
         var wired = WiredRig.Of(changed);
         var said = NameplateCheck.Of(wired);
@@ -78,7 +83,10 @@ internal sealed class WholeCheck
             .Where(part => circuit.Parts[part].Outlets.Any(outlet => concerned.Contains(circuit.Outlets[outlet].Name)))
             .ToList();
         var tried = new CircuitCase(circuit, settled, StartUpSummary.Of(circuit, parts, cancellation), said) { SeeksRemedies = false };
-        return CircuitJudge.Judge(tried, cancellation).Findings;
+        var findings = CircuitJudge.Judge(tried, cancellation).Findings;
+        Budget.SpendLayout(circuit);
+        Budget.Spend(WorkBudget.WorkOf(circuit));
+        return findings;
     }
 
     private static bool IsOfCircuit(Finding finding) => finding.Rule == RuleId.Sags || finding.Rule == RuleId.DoesNotStart;

@@ -32,7 +32,11 @@ public sealed class Settlement
         ArgumentNullException.ThrowIfNull(circuit);
         _circuit = circuit;
         var search = new OperatingPointOptions { IterationLimit = (options ?? new SettleOptions()).IterationLimit };
-        _searches = [.. circuit.Parts.Select(part => new OperatingPoint(part.Network, search))];
+        _searches =
+        [
+            .. circuit.Parts.Select(part => new OperatingPoint(
+                part.Network, search with { MostWork = WorkBudget.OfNetwork(part.Network.Size) })),
+        ];
         _isFound = new bool[circuit.Parts.Length];
         _reasons = new OperatingPointResult?[circuit.Loads.Length];
         _draws = new double[circuit.Loads.Length];
@@ -148,6 +152,8 @@ public sealed class Settlement
     private bool Solve(int part, CancellationToken cancellation)
     {
         var taken = 0;
+        var network = _circuit.Parts[part].Network;
+        var most = network.Work + WorkBudget.OfNetwork(network.Size);
         try
         {
             while (true)
@@ -155,7 +161,7 @@ public sealed class Settlement
                 var result = _searches[part].Solve(cancellation);
                 if (result.Status == OperatingPointStatus.Solved)
                     return true;
-                if (Culprit(part, result) is not { } load)
+                if (network.Work >= most || Culprit(part, result) is not { } load)
                     return false;
                 TakeOff(load, result);
                 taken++;

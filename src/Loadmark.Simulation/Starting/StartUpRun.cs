@@ -51,7 +51,9 @@ public sealed class StartUpRun
         for (var load = 0; load < _loads.Length; load++)
             _loads[load] = LoadMeter.Fresh;
         _outlets = new OutletMeter[circuit.Outlets.Length];
-        _transients = Array.ConvertAll(_parts, place => new Transient(circuit.Parts[place].Network, transient));
+        _transients = Array.ConvertAll(_parts, place => new Transient(
+            circuit.Parts[place].Network,
+            transient with { MostWork = WorkBudget.OfNetwork(circuit.Parts[place].Network.Size) }));
         _meters = Array.ConvertAll(_parts, place => new StartUpMeter(circuit, circuit.Parts[place], _loads, _outlets));
         _limits = new double[_outlets.Length];
         _reached = new double[circuit.Parts.Length];

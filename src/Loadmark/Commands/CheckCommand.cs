@@ -89,6 +89,9 @@ internal sealed class CheckCommand(CommandInput input)
         var answer = new CheckAnswer(path, input.Check(rig, input.Has(QuestionSpecs.AlsoStartUp)), []);
 
         // The page on several rigs has no place for questions.
-        return input.Json || input.Words.Count == 1 ? answer with { Questions = QuestionSearch.Of(rig) } : answer;
+        if (!input.Json && input.Words.Count != 1)
+            return answer;
+        var asked = QuestionSearch.Search(rig);
+        return answer with { Result = asked.Tell(answer.Result!), Questions = asked.Questions };
     }
 }

@@ -140,21 +140,23 @@ internal sealed class Sheet(int width, bool unicode, bool colour) : IRenderable
 
         if (gap > 0)
             PutFitted(" ", style);
-        while (Column + CellWidth.Of(word) > width && width > hang + 1)
+        // Longer than a line: cut where the line ends, never inside a surrogate pair. A character takes at most two cells, so no more of
+        // what is left than that has to be measured.
+        var start = 0;
+        while (width > hang + 1 && Column + CellWidth.Of(word[start..Math.Min(word.Length, start + (2 * width) + 2)]) > width)
         {
-            // Longer than a line: cut where the line ends, never inside a surrogate pair.
             var length = 1;
-            while (length < word.Length && Column + CellWidth.Of(word[..(length + 1)]) <= width)
+            while (start + length < word.Length && Column + CellWidth.Of(word[start..(start + length + 1)]) <= width)
                 length++;
-            if (char.IsHighSurrogate(word[length - 1]) && length < word.Length)
+            if (char.IsHighSurrogate(word[start + length - 1]) && start + length < word.Length)
                 length += length > 1 ? -1 : 1;
-            PutFitted(word[..length], style);
-            word = word[length..];
+            PutFitted(word.Substring(start, length), style);
+            start += length;
             EndLine();
             PadTo(hang);
         }
 
-        PutFitted(word, style);
+        PutFitted(word[start..], style);
     }
 
     private void PutFitted(string fitted, Style? style)

@@ -178,6 +178,34 @@ public sealed class QuestionSearchTests
             },
             iter: Rounds.Of(60));
 
+    /// <summary>Each question judges the rig once for each load: of many loads not all can be tried, and that is said.</summary>
+    [Fact]
+    public void What_a_large_rig_is_asked_is_sought_within_steps_in_proportion_to_it_and_what_is_left_is_said()
+    {
+        var (small, large) = (Star(12), Star(400));
+        var (few, many) = (QuestionSearch.Search(small, TestContext.Current.CancellationToken), QuestionSearch.Search(large, TestContext.Current.CancellationToken));
+
+        Assert.Equal(0, few.LeftOut);
+        Assert.Equal(NameplateCheck.Of(small).Untold, few.Tell(NameplateCheck.Of(small)).Untold);
+        Assert.InRange(many.Steps, 1, 1000 * 1201);
+        Assert.InRange(many.LeftOut, 1, 10);
+        var untold = many.Tell(NameplateCheck.Of(large)).Untold.Items[^1];
+        Assert.Equal($"What is worth asking was not sought to the end: {many.LeftOut} possible questions of a rig this large were not tried.", untold.Because);
+    }
+
+    private static Rig Star(int loads)
+    {
+        var rig = new RigBuilder();
+        for (var load = 1; load <= loads; load++)
+            rig = rig.Load($"load-{load}", Plate.Dc(9, 10), static one => one with { Polarity = null, Plug = null, Ground = null, Kind = null });
+        rig = rig.Supply("brick", static one => one with { Isolated = null, Regulated = null });
+        for (var load = 1; load <= loads; load++)
+            rig = rig.Outlet($"{load}", Plate.Dc(9, 100), static one => one with { Polarity = null, Plug = null });
+        for (var load = 1; load <= loads; load++)
+            rig = rig.Feed($"brick/{load}", $"load-{load}");
+        return rig.Build();
+    }
+
     private static IReadOnlyList<OpenQuestion> Ask(Rig rig) => QuestionSearch.Of(rig, TestContext.Current.CancellationToken);
 
     private static bool Differ(OpenQuestion question, Rig rig) =>

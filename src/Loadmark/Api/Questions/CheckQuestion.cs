@@ -22,8 +22,9 @@ internal sealed class CheckQuestion : IQuestion
         return new Computation((_, cancellation) =>
         {
             var check = RigAnalysis.Of(rig, depth, cancellation).Check;
+            var asked = QuestionSearch.Search(rig, cancellation);
             return AnswerBytes.Of(output => CheckJson.Write(
-                output, [new CheckAnswer(request.File, check, []) { Questions = QuestionSearch.Of(rig, cancellation) }]));
+                output, [new CheckAnswer(request.File, asked.Tell(check), []) { Questions = asked.Questions }]));
         });
     }
 }

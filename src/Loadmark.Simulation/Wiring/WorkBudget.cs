@@ -1,0 +1,60 @@
+namespace Loadmark.Simulation.Wiring;
+
+/// <summary>
+/// How much may be computed for one question about a rig, counted in equations evaluated and not in seconds, so that the same rig is
+/// answered alike on every machine. What a rig of this size needs in any ordinary case is well within it.
+/// </summary>
+internal sealed class WorkBudget
+{
+    /// <summary>
+    /// What any one search or run may take, in equations evaluated: each of the examples needs under a tenth of it.
+    /// </summary>
+    private const long Floor = 40_000_000;
+
+    /// <summary>What a circuit may take for each of its equations, where that is more.</summary>
+    private const long EachEquation = 4_000;
+
+    /// <summary>To lay out and check a rig takes about as long as to evaluate each of its equations so many times.</summary>
+    private const long LayoutCost = 100;
+
+    private long _left;
+
+    private WorkBudget(long most) => _left = most;
+
+    /// <summary>Whether nothing is left.</summary>
+    public bool IsSpent => _left <= 0;
+
+    /// <summary>The budget for seeking what would mend a rig, all of its findings together.</summary>
+    /// <param name="circuit">The rig's circuit.</param>
+    public static WorkBudget ForRemedies(RigCircuit circuit) => new(Math.Max(Floor, EachEquation * Equations(circuit)));
+
+    /// <summary>What one search or one run of a network may take, in equations evaluated.</summary>
+    /// <param name="equations">How many equations it has.</param>
+    public static long OfNetwork(int equations) => Math.Max(Floor, EachEquation * equations);
+
+    /// <summary>What was computed in a circuit since it was made.</summary>
+    /// <param name="circuit">The circuit.</param>
+    public static long WorkOf(RigCircuit circuit)
+    {
+        var work = 0L;
+        foreach (var part in circuit.Parts)
+            work += part.Network.Work;
+        return work;
+    }
+
+    /// <summary>Takes from what is left.</summary>
+    /// <param name="work">Equations evaluated, 0 or more.</param>
+    public void Spend(long work) => _left -= work;
+
+    /// <summary>Takes the equations of a circuit that was laid out and made ready, which costs more than to evaluate them.</summary>
+    /// <param name="circuit">The circuit.</param>
+    public void SpendLayout(RigCircuit circuit) => _left -= LayoutCost * Equations(circuit);
+
+    private static long Equations(RigCircuit circuit)
+    {
+        var equations = 0L;
+        foreach (var part in circuit.Parts)
+            equations += part.Network.Size;
+        return equations;
+    }
+}
