@@ -38,6 +38,21 @@ public static class RigPlanner
         return Search(rig, options, cancellation).FeedsAll();
     }
 
+    /// <summary>Answers whether every load of a rig can be fed with no finding of noise.</summary>
+    /// <param name="rig">The rig; of its own wiring only pinned feeds count.</param>
+    /// <param name="options">How to plan.</param>
+    /// <param name="cancellation">Stops the search.</param>
+    /// <returns>Whether it can; null when that was not found out.</returns>
+    /// <exception cref="InvalidRigException">The rig refers to a load, outlet or lead that it does not have.</exception>
+    internal static bool? CanFeedAllQuietly(Rig rig, PlanOptions options, CancellationToken cancellation)
+    {
+        var search = Search(rig, options with { IsQuiet = true }, cancellation);
+        var feeds = search.FeedsAll();
+
+        // What pinned feeds, and supplies that others feed, do to returns the search does not foresee; the rules see it.
+        return feeds is true && search.Whole?.Levels[(int)Level.Noise] is not 0 ? null : feeds;
+    }
+
     /// <summary>Finds a wiring that feeds every load and that the rules do not refuse, and looks no further for the best.</summary>
     /// <param name="rig">The rig; of its own wiring only pinned feeds count.</param>
     /// <param name="options">How to plan.</param>

@@ -41,6 +41,20 @@ public sealed class BuyCommandTests : IDisposable
     }
 
     [Fact]
+    public void The_cheapest_that_is_quiet_is_listed_though_it_is_dear()
+    {
+        var rig = Save("board.rig.yaml", Rig.Replace("analog drive", "digital", StringComparison.Ordinal));
+        var list = Save("list.csv", "supply,price,outlets\ntwin,20,1-2: 9 V DC 400 mA centre negative\n");
+        var text = Run(0, "buy", rig, "--prices", list);
+        Assert.Contains("Cheapest: 1 (of all, proven).", text, StringComparison.Ordinal);
+        Assert.Contains("Cheapest that is quiet: 2 (of all, proven).", text, StringComparison.Ordinal);
+        Assert.Contains("Of the cheapest that is quiet this need not hold.", string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
+        using var json = JsonDocument.Parse(Run(0, "buy", rig, "--prices", list, "--json"));
+        Assert.Equal(("optimal", 40m), (json.RootElement.GetProperty("quietStatus").GetString(), json.RootElement.GetProperty("quietPriceBound").GetDecimal()));
+        Assert.Equal([(20m, false), (40m, true)], json.RootElement.GetProperty("options").EnumerateArray().Select(static option => (option.GetProperty("price").GetDecimal(), option.GetProperty("quiet").GetBoolean())));
+    }
+
+    [Fact]
     public void Leads_to_buy_are_said_and_priced()
     {
         var rig = Save("board.rig.yaml", Rig.Replace("centre negative", "centre positive", StringComparison.Ordinal));

@@ -17,6 +17,17 @@ public readonly record struct Occupant(
     /// <summary>A supply that is fed from there: what it feeds may be heard, itself it is not.</summary>
     public static Occupant Unheard { get; } = new(false, false, null, false, false, IsUnheard: true);
 
+    /// <summary>Whether it makes a finding of noise of any return that it shares.</summary>
+    public bool MindsCompany => IsDigital || Isolates;
+
+    /// <summary>
+    /// The load as one that may share a return with nobody if it minds company: as if its ground were not known, and met those of others.
+    /// That forbids just what would be a finding of noise.
+    /// </summary>
+    public Occupant KeptApart => MindsCompany && !IsUnheard
+        ? this with { Ground = null, TakesAlternating = false, JoinsGrounds = true }
+        : this;
+
     /// <summary>Whether the load is fed alternating current and its ground meets those of others.</summary>
     public bool IsOnWinding => TakesAlternating && JoinsGrounds;
 

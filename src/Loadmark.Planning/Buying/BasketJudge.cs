@@ -4,12 +4,23 @@ namespace Loadmark.Planning.Buying;
 /// Tells whether a basket feeds everything. It asks the planner only what it cannot conclude: what can stand in for a basket that
 /// feeds everything does too, what a basket that does not can stand in for does not either, and nothing does that lacks what it must have.
 /// </summary>
+/// <param name="problem">What there is to feed.</param>
+/// <param name="offers">The offers.</param>
+/// <param name="cuts">What every basket that feeds everything must have.</param>
+/// <param name="checkLimit">How long the planner may look at one basket.</param>
+/// <param name="clock">How long there is in all.</param>
+/// <param name="isQuiet">Whether everything must be fed with no finding of noise.</param>
+/// <param name="cancellation">Stops it.</param>
 internal sealed class BasketJudge(
-    BuyProblem problem, OfferScreen offers, List<CoverCut> cuts, TimeSpan checkLimit, SearchClock clock, CancellationToken cancellation)
+    BuyProblem problem, OfferScreen offers, List<CoverCut> cuts, TimeSpan checkLimit, SearchClock clock, bool isQuiet,
+    CancellationToken cancellation)
 {
     private readonly Dictionary<Basket, bool?> _known = [];
     private readonly List<Basket> _feeding = [];
     private readonly List<Basket> _failing = [];
+
+    /// <summary>Whether everything must be fed with no finding of noise.</summary>
+    public bool IsForQuiet => isQuiet;
 
     /// <summary>How often the planner was asked.</summary>
     public int Checks { get; private set; }
@@ -30,7 +41,9 @@ internal sealed class BasketJudge(
 
         Checks++;
         var (rig, options) = problem.With(PurchasesOf(basket), clock.AtMost(checkLimit));
-        var answer = RigPlanner.CanFeedAll(rig, options, cancellation);
+        var answer = isQuiet
+            ? RigPlanner.CanFeedAllQuietly(rig, options, cancellation)
+            : RigPlanner.CanFeedAll(rig, options, cancellation);
         _known.Add(basket, answer);
         if (answer is { } told)
             (told ? _feeding : _failing).Add(basket);

@@ -28,9 +28,12 @@ internal sealed class BasketSearch(BasketTree tree, BasketGuess guess, BasketJud
     /// <summary>
     /// Searches until all are found, or the time is over; then at least a basket that feeds everything is there, if one was guessed.
     /// </summary>
-    public void Run()
+    /// <param name="most">What a basket that is known costs, beyond which it is not searched; null where none is known.</param>
+    public void Run(long? most = null)
     {
-        var guessed = guess.Find() is { } basket ? scales.Of(basket) : null;
+        if (most is { } price)
+            tree.LeaveOutOver(price);
+        var guessed = most is null && guess.Find() is { } basket ? scales.Of(basket) : null;
         if (guessed is not null)
             tree.LeaveOutOver(Dearest(guessed));
         Search();
@@ -44,7 +47,8 @@ internal sealed class BasketSearch(BasketTree tree, BasketGuess guess, BasketJud
         {
             if (_isAllProven && _front.Count == 0)
                 PriceBound = tree.LeastPrice;
-            options.Progress?.Report(new BuyProgress((decimal)tree.LeastPrice / scales.PriceUnits, _front.Count, null));
+            options.Progress?.Report(
+                new BuyProgress((decimal)tree.LeastPrice / scales.PriceUnits, _front.Count, null, judge.IsForQuiet));
             var feeds = judge.Feeds(next.Basket.Basket);
             if (feeds == true)
             {

@@ -88,7 +88,7 @@ internal sealed class BasketTree
     public void LeaveOutAlike(PricedBasket one) => _listed.Add(one);
 
     /// <summary>Leaves out all that cost more.</summary>
-    public void LeaveOutOver(long price) => _mostPrice = price;
+    public void LeaveOutOver(long price) => _mostPrice = Math.Min(_mostPrice, price);
 
     /// <summary>Goes on to the baskets with one supply more.</summary>
     public void Grow(BasketNode node)

@@ -33,8 +33,8 @@ public sealed record BuyOption
     /// <summary>What the rules say of the rig with it, as it is planned.</summary>
     public Severity Verdict => Plan.Check.Verdict;
 
-    /// <summary>Whether the rules find no noise in it, and nothing worse.</summary>
-    public bool IsQuiet => Plan.Unfed.Count == 0 && Plan.Check.Findings.Items.All(static finding => finding.Severity < Severity.Noise);
+    /// <summary>Whether everything is fed and the rules find no noise in it; what else they find, <see cref="Verdict"/> says.</summary>
+    public bool IsQuiet => Plan.Unfed.Count == 0 && Plan.Check.Findings.Items.All(static finding => finding.Severity != Severity.Noise);
 
     /// <summary>The names of what is bought that is unregulated, or may be, in the order of the price list.</summary>
     public ValueList<string> MayBeUnregulated =>
@@ -43,6 +43,11 @@ public sealed record BuyOption
             .Where(static offer => SupplyRating.Of(offer.Supply) is { MayBeUnregulated: true } or { Regulated: false })
             .Select(static offer => offer.Id),
     ];
+
+    /// <summary>
+    /// Whether it was wired so that nothing hums, whatever that costs on levels that otherwise count more, such as headroom.
+    /// </summary>
+    public bool IsWiredForQuiet { get; init; }
 
     /// <summary>How many supplies are bought; leads are no boxes.</summary>
     public int Count => Supplies.Items.Sum(static purchase => purchase.Count);

@@ -21,6 +21,12 @@ public sealed record BuyOptions
     /// <summary>Whether to look beyond the cheapest option for all that are worth choosing between.</summary>
     public bool WithFront { get; init; } = true;
 
+    /// <summary>
+    /// Whether to search for the cheapest option that is quiet, where the cheapest is not. A fifth of the time is kept for that, and what
+    /// the rest leaves.
+    /// </summary>
+    public bool WithQuiet { get; init; } = true;
+
     /// <summary>Up to how many times the price of the cheapest option the others may cost; at least 1.</summary>
     public decimal PriceRatio { get; init; } = CommonPriceRatio;
 

@@ -29,7 +29,9 @@ internal sealed class BuyProblem
         Pinned = WiredRig.Of(Rig);
         Demands = Demand.Of(Pinned);
         _loads = Demands.Sum(static demand => demand.Count);
-        var idle = OtherMains.In(NameplateCheck.Of(Pinned)).Select(static finding => finding.Subjects[0]).ToHashSet(StringComparer.Ordinal);
+        var check = NameplateCheck.Of(Pinned);
+        HumsAsPinned = check.Findings.Items.Any(static finding => finding.Severity == Severity.Noise);
+        var idle = OtherMains.In(check).Select(static finding => finding.Subjects[0]).ToHashSet(StringComparer.Ordinal);
         var usable = Pinned.Supplies.Items
             .Where(supply => !idle.Contains(supply.Supply.Id) && only?.Contains(supply.Supply.Id) is not false).ToList();
         var loads = Pinned.Loads.Items.Where(load => !load.IsFedSupply).Select(static load => load.Rating).ToList();
@@ -58,6 +60,9 @@ internal sealed class BuyProblem
 
     /// <summary>The rig with its pinned feeds, looked up.</summary>
     public WiredRig Pinned { get; }
+
+    /// <summary>Whether the pinned feeds alone have a finding of noise, which nothing that is bought can mend.</summary>
+    public bool HumsAsPinned { get; }
 
     /// <summary>What there is to feed.</summary>
     public List<Demand> Demands { get; }
@@ -98,7 +103,8 @@ internal sealed class BuyProblem
     /// </summary>
     /// <param name="purchases">What is added.</param>
     /// <param name="limit">How long the planner may look at it.</param>
-    public (Rig Rig, PlanOptions Options) With(IEnumerable<Purchase> purchases, TimeSpan limit)
+    /// <param name="isQuiet">Whether the wiring must have no finding of noise.</param>
+    public (Rig Rig, PlanOptions Options) With(IEnumerable<Purchase> purchases, TimeSpan limit, bool isQuiet = false)
     {
         var names = Rig.Supplies.Items.Select(static supply => supply.Id).ToHashSet(StringComparer.Ordinal);
         var leadNames = Rig.Leads.Items.Select(static lead => lead.Id).ToHashSet(StringComparer.Ordinal);
@@ -122,7 +128,14 @@ internal sealed class BuyProblem
 
         var only = Only is null ? null : Only.Concat(added.Select(static supply => supply.Id)).ToHashSet(StringComparer.Ordinal);
         var certain = added.Select(static supply => supply.Id).ToHashSet(StringComparer.Ordinal);
-        var options = new PlanOptions { Only = only, Certain = certain, AcrossBoards = _acrossBoards, TimeLimit = limit };
+        var options = new PlanOptions
+        {
+            Only = only,
+            Certain = certain,
+            AcrossBoards = _acrossBoards,
+            IsQuiet = isQuiet,
+            TimeLimit = limit,
+        };
         return (Rig with { Supplies = [.. Rig.Supplies, .. added], Leads = [.. Rig.Leads, .. leads] }, options);
     }
 

@@ -43,10 +43,21 @@ public sealed record BuyResult
     public BuyOption? Cheapest => Front.Count == 0 ? null : Front[0];
 
     /// <summary>
-    /// The cheapest option of the front in which the rules find no noise, and nothing worse; null when there is none there. Whether a
-    /// combination that is not in the front is quiet for less, or at all, is not looked into.
+    /// The cheapest option, of all combinations, in which the rules find no noise; null where none was found. It need not be in the front,
+    /// and may be a combination of the front that is wired otherwise.
     /// </summary>
-    public BuyOption? CheapestQuiet => Front.Items.FirstOrDefault(static option => option.IsQuiet);
+    public required BuyOption? CheapestQuiet { get; init; }
+
+    /// <summary>What is known of it: that nothing cheaper is quiet, or that nothing is, or neither.</summary>
+    public required BuyStatus QuietStatus { get; init; }
+
+    /// <summary>What everything that is quiet costs at the least, as far as it is proven; zero where nothing is.</summary>
+    public required decimal QuietPriceBound { get; init; }
+
+    /// <summary>The front, and the cheapest option that is quiet where it is not in it; the cheapest first.</summary>
+    public ValueList<BuyOption> Options => CheapestQuiet is not { } quiet || Front.Items.Contains(quiet)
+        ? Front
+        : [.. Front.Items.Append(quiet).OrderBy(static option => option.Price)];
 
     /// <summary>The option of the front with the fewest supplies to buy, of equal ones the cheapest; null when there is none.</summary>
     public BuyOption? FewestBoxes => Front.Items.MinBy(static option => option.Count);

@@ -14,13 +14,21 @@ internal sealed class Carrier
     private readonly KindFit?[][] _fits;
     private readonly ChainCapacity[] _capacities;
     private readonly int _plugs;
+    private readonly bool _isQuiet;
+    private readonly bool _isOneReturn;
     private readonly long[] _amps;
     private readonly long[] _watts;
 
     /// <summary>Looks at a supply.</summary>
-    public Carrier(SupplyTerms supply, BuyProblem problem)
+    /// <param name="supply">The supply.</param>
+    /// <param name="problem">What there is to feed.</param>
+    /// <param name="isQuiet">Whether loads that mind company must have a return for themselves.</param>
+    public Carrier(SupplyTerms supply, BuyProblem problem, bool isQuiet = false)
     {
         _supply = supply;
+        _isQuiet = isQuiet;
+        _isOneReturn = supply.Kinds.All(static kind => !kind.Rating.Isolated.Value)
+            && supply.Kinds.Select(static kind => kind.Rating.Outlet.Bank).Distinct(StringComparer.Ordinal).Count() == 1;
         _demands = problem.Demands;
         _fits = [.. supply.Kinds.Select(kind => _demands.Select(demand => kind.FitOf(demand.Rating, problem.Leads)).ToArray())];
         _capacities = [.. supply.Kinds.Select(kind => new ChainCapacity(kind, problem))];
@@ -52,6 +60,21 @@ internal sealed class Carrier
     /// <param name="without">The kinds of which an outlet each is not to be had.</param>
     public long Most(CarryingWay way, long[] worths, ReadOnlySpan<int> without = default)
     {
+        var most = MostOfAll(way, worths, without);
+        if (!_isQuiet || !_isOneReturn)
+            return most;
+
+        // One return has one load that minds company, or any number of others.
+        var alone = Enumerable.Range(0, _demands.Count).Where(demand => _demands[demand].MindsCompany && Fits(demand, way))
+            .Select(demand => worths[demand]).DefaultIfEmpty().Max();
+        return Math.Min(most, Math.Max(alone, MostOfAll(way, Others(worths), without)));
+    }
+
+    /// <summary>What loads are worth where those that mind company are worth nothing.</summary>
+    private long[] Others(long[] worths) => [.. worths.Select((worth, demand) => _demands[demand].MindsCompany ? 0 : worth)];
+
+    private long MostOfAll(CarryingWay way, long[] worths, ReadOnlySpan<int> without)
+    {
         var byOutlets = way == CarryingWay.Shared
             ? MostShared(worths, without)
             : MostByOutlets(worths, way, without);
@@ -61,8 +84,16 @@ internal sealed class Carrier
     private long MostShared(long[] worths, ReadOnlySpan<int> without)
     {
         var sum = 0L;
+        var others = _isQuiet ? Others(worths) : worths;
         for (var kind = 0; kind < _capacities.Length; kind++)
-            sum += (_supply.Kinds[kind].Count - without.Count(kind)) * _capacities[kind].Most(worths, _plugs);
+        {
+            // So has one lead.
+            var most = _capacities[kind].Most(others, _plugs);
+            if (_isQuiet)
+                most = Math.Max(most, _capacities[kind].Most(worths, 1));
+            sum += (_supply.Kinds[kind].Count - without.Count(kind)) * most;
+        }
+
         return sum;
     }
 

@@ -19,13 +19,21 @@ internal sealed class CoverCuts
     private readonly ImmutableArray<Carrier> _offers;
     private readonly ImmutableArray<LeadStock> _leads;
     private readonly PairGain _pairs;
+    private readonly bool _isQuiet;
 
     /// <summary>Looks at the supplies.</summary>
-    public CoverCuts(BuyProblem problem, OfferScreen offers)
+    /// <param name="problem">What there is to feed.</param>
+    /// <param name="offers">The offers.</param>
+    /// <param name="isQuiet">
+    /// Whether everything must be fed with no finding of noise. Where outlets can be joined that adds nothing: what pairs gain is reckoned
+    /// from supplies that are worth ever less with each outlet, and those with one return for all are not.
+    /// </param>
+    public CoverCuts(BuyProblem problem, OfferScreen offers, bool isQuiet = false)
     {
         _problem = problem;
-        _owned = [.. problem.Owned.Select(supply => new Carrier(supply, problem))];
-        _offers = [.. offers.Useful.Select(offer => new Carrier(offer.Terms, problem))];
+        _isQuiet = isQuiet && problem.Leads.PairLeads == 0;
+        _owned = [.. problem.Owned.Select(supply => new Carrier(supply, problem, _isQuiet))];
+        _offers = [.. offers.Useful.Select(offer => new Carrier(offer.Terms, problem, _isQuiet))];
         _leads = [.. offers.Useful.Select(offer => problem.LeadsOf(offer.Offer, 1))];
         _pairs = new PairGain(problem, [.. _owned, .. _offers]);
     }
@@ -73,14 +81,20 @@ internal sealed class CoverCuts
     /// <summary>The most that leads add to what outlets carry in a way: an upper bound, of several leads the sum of each.</summary>
     private long MostOf(LeadStock leads, CarryingWay way, long[] worths)
     {
-        var plugs = way switch
+        if (way == CarryingWay.Shared)
+            return leads.PairLeads > 0 ? _pairs.Of(leads.Pairs, way, worths) : 0;
+        var adapted = way switch
         {
-            CarryingWay.Alone => leads.Extra,
-            CarryingWay.AloneStraight => leads.Extra + leads.Reversing,
-            CarryingWay.AlonePlain => leads.Extra + leads.Adapting,
+            CarryingWay.AloneStraight => leads.Reversing,
+            CarryingWay.AlonePlain => leads.Adapting,
             _ => 0,
         };
-        return (plugs * worths.Max()) + (leads.PairLeads > 0 ? _pairs.Of(leads.Pairs, way, worths) : 0);
+
+        // A load that minds company is on no chain with others where nothing may hum.
+        var joined = _isQuiet
+            ? worths.Where((_, demand) => !_problem.Demands[demand].MindsCompany).DefaultIfEmpty().Max()
+            : worths.Max();
+        return (adapted * worths.Max()) + (leads.Extra * joined) + (leads.PairLeads > 0 ? _pairs.Of(leads.Pairs, way, worths) : 0);
     }
 
     private IEnumerable<long[]> Worths()
@@ -91,6 +105,8 @@ internal sealed class CoverCuts
             var members = Enumerable.Range(0, demands.Count).Where(demand => set.Contains(ClassOf(demands[demand].Rating))).ToHashSet();
             foreach (var least in members.Select(demand => StartOf(demands[demand].Rating)).Distinct().ToList())
                 yield return [.. demands.Select((demand, index) => members.Contains(index) && StartOf(demand.Rating) >= least ? 1L : 0L)];
+            if (_isQuiet)
+                yield return [.. demands.Select((demand, index) => members.Contains(index) && demand.MindsCompany ? 1L : 0L)];
             yield return [.. demands.Select(
                 (demand, index) => members.Contains(index) ? (long)decimal.Floor(StartOf(demand.Rating) * Micro) : 0)];
             yield return [.. demands.Select((demand, index) => members.Contains(index)

@@ -1,3 +1,5 @@
+using Loadmark.Core.Fits;
+using Loadmark.Core.Gear;
 using Loadmark.Core.Ratings;
 using Loadmark.Planning.Problem;
 
@@ -8,6 +10,9 @@ namespace Loadmark.Planning.Buying;
 /// <param name="Loads">Their tags, in the order of the rig.</param>
 internal sealed record Demand(LoadRating Rating, IReadOnlyList<string> Loads)
 {
+    /// <summary>Whether each makes a finding of noise of any return that it shares.</summary>
+    public bool MindsCompany { get; } = Occupant.Of(Rating, isReversed: false, SupplyForm.Direct, isInSignal: true).MindsCompany;
+
     /// <summary>How many there are.</summary>
     public int Count => Loads.Count;
 
@@ -24,7 +29,7 @@ internal sealed record Demand(LoadRating Rating, IReadOnlyList<string> Loads)
                     rating.Plug.Value,
                     rating.Plug.IsKnown),
                 (rating.Running?.Value, rating.Starting?.Value, VoltageBand.IsAnalog(rating), rating.DrawVaries ? rating.Id : ""),
-                rating.Load.Board))
+                (rating.IsDigital == true, rating.Load.Isolate, rating.Load.Board)))
             .Select(static alike => new Demand(alike.First(), [.. alike.Select(static rating => rating.Id)])),
     ];
 }

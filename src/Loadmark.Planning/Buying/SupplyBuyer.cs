@@ -10,6 +10,7 @@ public static class SupplyBuyer
 {
     private const string ReservedName = "room";
     private const int LeastPriority = 3;
+    private const double QuietShare = 0.2;
 
     private static readonly TimeSpan LastLook = TimeSpan.FromSeconds(0.5);
 
@@ -32,14 +33,15 @@ public static class SupplyBuyer
         if (offers.DistinctBy(static offer => offer.Id, StringComparer.Ordinal).Count() < offers.Count)
             throw new ArgumentException("Two offers have one name.", nameof(offers));
 
-        var clock = new SearchClock(options.TimeLimit, TimeProvider.System, cancellation);
+        var limit = options.WithQuiet ? options.TimeLimit * (1 - QuietShare) : options.TimeLimit;
+        var clock = new SearchClock(limit, TimeProvider.System, cancellation);
         var reserved = ReservedFor(rig, options.ReservedLoads);
         var whole = rig with { Loads = [.. rig.Loads, .. reserved] };
         var problem = new BuyProblem(whole, options.Only, offers, options.AcrossBoards);
         var screen = new OfferScreen(problem, offers);
         var scales = new Scales(screen.Useful, problem.OwnedSpare, options);
         var cuts = new CoverCuts(problem, screen).All();
-        var judge = new BasketJudge(problem, screen, cuts, options.CheckTimeLimit, clock, cancellation);
+        var judge = new BasketJudge(problem, screen, cuts, options.CheckTimeLimit, clock, isQuiet: false, cancellation);
         var unfeedable = new UnfeedableLoads(problem, screen, options.CheckTimeLimit, clock, cancellation);
         var search = new BasketSearch(
             new BasketTree(screen, scales, cuts, clock), new BasketGuess(screen, scales, cuts, judge), judge, scales, options);
@@ -49,26 +51,63 @@ public static class SupplyBuyer
 
         var isPossible = search.Front.Count > 0;
         var isProven = unsuited.Count > 0 || search.IsFirstProven;
+        var status = StatusOf(isPossible, isProven);
+        var left = options.TimeLimit - (limit - clock.Left);
+        var front = Describe(search.Front, problem, judge, scales, options, cancellation);
+        var place = Array.FindIndex(front, static option => option.IsQuiet);
+        var (quiet, quietStatus) = (place < 0 ? null : front[place], isPossible ? BuyStatus.Unknown : status);
+        var quietSearch = new QuietSearch(
+            problem, screen, scales, options, new SearchClock(left, TimeProvider.System, cancellation), cancellation);
+        if (place == 0)
+        {
+            quietStatus = status;
+        }
+        else if (isPossible && problem.HumsAsPinned)
+        {
+            quietStatus = BuyStatus.Infeasible;
+        }
+        else if (isPossible && options.WithQuiet)
+        {
+            quietSearch.Run(place < 0 ? null : search.Front[place].Price);
+            var isNew = quietSearch.Cheapest is { } found && (quiet is null || found.Price < search.Front[place].Price);
+            var cheaper = isNew
+                ? Describe(quietSearch.Cheapest!, problem, judge, scales, options, isQuiet: true, cancellation)
+                : quiet;
+
+            // It is known that it can be wired so; a wiring of it that is not quiet, for want of time, is none to show.
+            quiet = cheaper?.IsQuiet is true ? cheaper : quiet;
+            quietStatus = StatusOf(quiet is not null, quietSearch.IsProven && quiet == cheaper);
+        }
+        else if (quiet is not null)
+        {
+            quietStatus = BuyStatus.Feasible;
+        }
+
         return new BuyResult
         {
-            Status = (isPossible, isProven) switch
-            {
-                (true, true) => BuyStatus.Optimal,
-                (true, false) => BuyStatus.Feasible,
-                (false, true) => BuyStatus.Infeasible,
-                _ => BuyStatus.Unknown,
-            },
-            Front = [.. Describe(search.Front, problem, judge, scales, options, cancellation)],
+            Status = status,
+            Front = [.. front],
+            CheapestQuiet = quiet,
+            QuietStatus = quietStatus,
+            QuietPriceBound = (decimal)(place == 0 ? search.PriceBound : quietSearch.PriceBound) / scales.PriceUnits,
             IsFrontComplete = unsuited.Count > 0 || search.IsComplete,
             PriceBound = (decimal)search.PriceBound / scales.PriceUnits,
             Unsuited = [.. unsuited],
             NeedLeads = isPossible ? [] : [.. unfeedable.NeedLeads().Except(unsuited, StringComparer.Ordinal)],
             LeftOut = [.. screen.LeftOut],
-            Checks = judge.Checks + unfeedable.Checks,
+            Checks = judge.Checks + unfeedable.Checks + quietSearch.Checks,
             Rig = whole,
             ReservedLoads = [.. reserved.Select(static load => load.Id)],
         };
     }
+
+    private static BuyStatus StatusOf(bool isPossible, bool isProven) => (isPossible, isProven) switch
+    {
+        (true, true) => BuyStatus.Optimal,
+        (true, false) => BuyStatus.Feasible,
+        (false, true) => BuyStatus.Infeasible,
+        _ => BuyStatus.Unknown,
+    };
 
     private static List<Load> ReservedFor(Rig rig, ValueList<Nameplate> plates)
     {
@@ -94,7 +133,7 @@ public static class SupplyBuyer
         var done = 0;
         Parallel.For(0, baskets.Count, index =>
         {
-            described[index] = Describe(baskets[index], problem, judge, scales, options, cancellation);
+            described[index] = Describe(baskets[index], problem, judge, scales, options, isQuiet: false, cancellation);
             options.Progress?.Report(
                 new BuyProgress((decimal)baskets[^1].Price / scales.PriceUnits, baskets.Count, Interlocked.Increment(ref done)));
         });
@@ -102,10 +141,11 @@ public static class SupplyBuyer
     }
 
     private static BuyOption Describe(
-        PricedBasket basket, BuyProblem problem, BasketJudge judge, Scales scales, BuyOptions options, CancellationToken cancellation)
+        PricedBasket basket, BuyProblem problem, BasketJudge judge, Scales scales, BuyOptions options, bool isQuiet,
+        CancellationToken cancellation)
     {
         var purchases = judge.PurchasesOf(basket.Basket);
-        var (rig, planOptions) = problem.With(purchases, options.PlanTimeLimit);
+        var (rig, planOptions) = problem.With(purchases, options.PlanTimeLimit, isQuiet);
         var plan = RigPlanner.Plan(rig, planOptions, cancellation);
 
         // That everything can be fed is known; whoever stops the search wants to see how all the same.
@@ -118,6 +158,7 @@ public static class SupplyBuyer
             MassGrams = basket.Mass == scales.UnknownMass ? null : (decimal)basket.Mass / scales.MassUnits,
             Spare = new Watts(Math.Max(0, basket.Spare)),
             Plan = plan,
+            IsWiredForQuiet = isQuiet,
         };
     }
 }

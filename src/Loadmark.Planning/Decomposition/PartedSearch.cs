@@ -31,7 +31,8 @@ internal sealed class PartedSearch
         _time = time;
         _cancellation = cancellation;
         _begin = time.GetTimestamp();
-        _problem = new PlanProblemBuilder(rig, options.Certain, options.Inputs, options.Present, options.AcrossBoards).Build(options.Only);
+        _problem = new PlanProblemBuilder(rig, options.Certain, options.Inputs, options.Present, options.AcrossBoards, options.IsQuiet)
+            .Build(options.Only);
         _parts = new RigSplitter(_problem).Split();
     }
 
@@ -90,7 +91,8 @@ internal sealed class PartedSearch
     {
         var part = _parts[place];
         var left = (_options.TimeLimit - _time.GetElapsedTime(_begin)) / (_parts.Length - place);
-        var problem = new PlanProblemBuilder(part.Rig, _options.Certain, _options.Inputs, _options.Present, _options.AcrossBoards)
+        var problem = new PlanProblemBuilder(
+                part.Rig, _options.Certain, _options.Inputs, _options.Present, _options.AcrossBoards, _options.IsQuiet)
             .Build(_options.Only);
         return new PlanSearch(part.Rig, problem, _options with { TimeLimit = left }, _time, _cancellation);
     }

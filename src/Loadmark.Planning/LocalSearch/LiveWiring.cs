@@ -32,13 +32,10 @@ internal sealed class LiveWiring
         _leads = [.. space.Kinds.Select(static kind => kind.Count)];
         _feedOf = new LiveFeed?[_loads.Length];
         _returns = new ReturnOccupancy[space.Returns.Length];
-        var audio = new SignalPath(space.Problem.Pinned.Rig);
         for (var place = 0; place < _returns.Length; place++)
         {
-            foreach (var load in space.Problem.PinnedOnReturn.GetValueOrDefault(space.Returns[place], []))
-            {
-                _returns[place].Change(audio.OccupantOf(load), 1);
-            }
+            foreach (var occupant in space.Problem.PinnedOccupants(space.Returns[place]))
+                _returns[place].Change(occupant, 1);
 
             Levels.Count(_returns[place], 1);
         }

@@ -37,9 +37,7 @@ internal sealed class ReturnModel
         _on = [.. singles.Select(static single => single.OnReturn).Concat(slots.SelectMany(Heard))];
         _volts = [.. singles.Select(static single => single.Source.Volts)
             .Concat(slots.SelectMany(static slot => Heard(slot).Select(_ => slot.Class.Volts)))];
-        _pinned = problem.PinnedOnReturn.TryGetValue(shared, out var pinned)
-            ? [.. pinned.Select(new SignalPath(problem.Pinned.Rig).OccupantOf)]
-            : [];
+        _pinned = [.. problem.PinnedOccupants(shared)];
         _sharing = new PinnedOnReturn(
             _pinned.Count,
             _pinned.Exists(static load => load.IsDigital),

@@ -66,19 +66,22 @@ internal sealed class LoadGroup(int index, LoadRating rating, bool isInSignal)
     public int Priority => PriorityOf(Rating.Load.Priority);
 
     /// <summary>Whether each makes a finding of noise of any return that it shares.</summary>
-    public bool MindsCompany { get; } =
-        Occupant.Of(rating, isReversed: false, SupplyForm.Direct, isInSignal) is { IsDigital: true } or { Isolates: true };
+    public bool MindsCompany { get; } = Occupant.Of(rating, isReversed: false, SupplyForm.Direct, isInSignal).MindsCompany;
+
+    /// <summary>Whether each of them, if it minds company, is kept from all: no wiring may hum.</summary>
+    public bool IsKeptApart { get; init; }
 
     /// <summary>What each of them is to others that share its return.</summary>
     /// <param name="point">What stands at the outlets' plug.</param>
     /// <param name="isReversed">Whether the lead exchanges centre and sleeve.</param>
-    public Occupant OccupantAt(FeedPoint point, bool isReversed) => IsInput
-        ? Occupant.Unheard
-        : Occupant.Of(
-            Rating,
-            isReversed,
-            point.Form is { IsKnown: true, Value: SupplyForm.Alternating } ? SupplyForm.Alternating : SupplyForm.Direct,
-            IsInSignal);
+    public Occupant OccupantAt(FeedPoint point, bool isReversed)
+    {
+        if (IsInput)
+            return Occupant.Unheard;
+        var form = point.Form is { IsKnown: true, Value: SupplyForm.Alternating } ? SupplyForm.Alternating : SupplyForm.Direct;
+        var occupant = Occupant.Of(Rating, isReversed, form, IsInSignal);
+        return IsKeptApart ? occupant.KeptApart : occupant;
+    }
 
     /// <summary>Whether feeding each of them so is a move.</summary>
     /// <param name="joined">How the outlets are joined.</param>
@@ -111,6 +114,7 @@ internal sealed class LoadGroup(int index, LoadRating rating, bool isInSignal)
             Home = first.Home,
             IsWired = first.IsWired,
             Board = first.Board,
+            IsKeptApart = first.IsKeptApart,
         };
         merged._parts.AddRange(parts);
         merged.Members.AddRange(parts.SelectMany(static part => part.Members).Order());

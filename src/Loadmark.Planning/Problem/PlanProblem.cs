@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Loadmark.Core.Fits;
 using Loadmark.Core.Ratings;
 
 namespace Loadmark.Planning.Problem;
@@ -73,4 +74,16 @@ internal sealed record PlanProblem
 
     /// <summary>For each shared return the loads that pinned feeds put on it.</summary>
     public required ImmutableDictionary<string, ImmutableArray<WiredLoad>> PinnedOnReturn { get; init; }
+
+    /// <summary>Whether no return may have a finding of noise.</summary>
+    public bool IsQuiet { get; init; }
+
+    /// <summary>What the pinned loads on a shared return are to others that might come to it.</summary>
+    /// <param name="shared">The return.</param>
+    public IEnumerable<Occupant> PinnedOccupants(string shared)
+    {
+        var audio = new SignalPath(Pinned.Rig);
+        return PinnedOnReturn.GetValueOrDefault(shared, [])
+            .Select(load => IsQuiet ? audio.OccupantOf(load).KeptApart : audio.OccupantOf(load));
+    }
 }

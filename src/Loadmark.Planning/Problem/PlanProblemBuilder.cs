@@ -22,6 +22,7 @@ internal sealed class PlanProblemBuilder
     private readonly ImmutableDictionary<int, LoadHome>? _homes;
     private readonly bool _isNarrowed;
     private readonly bool _acrossBoards;
+    private readonly bool _isQuiet;
     private readonly List<LoadGroup> _loads = [];
     private readonly List<OutletGroup> _outlets = [];
     private readonly Dictionary<string, ImmutableArray<WiredLoad>> _pinnedOnReturn = new(StringComparer.Ordinal);
@@ -32,12 +33,14 @@ internal sealed class PlanProblemBuilder
     /// <param name="inputs">The supplies that are to be fed as loads are; null for none.</param>
     /// <param name="present">The present wiring, of which as little as can be is to be moved; null where that does not count.</param>
     /// <param name="acrossBoards">Whether supplies of one board may feed loads of another.</param>
+    /// <param name="isQuiet">Whether no return may have a finding of noise.</param>
     public PlanProblemBuilder(
         Rig rig,
         IReadOnlySet<string>? certain = null,
         PlannedInputs? inputs = null,
         PresentWiring? present = null,
-        bool acrossBoards = false)
+        bool acrossBoards = false,
+        bool isQuiet = false)
     {
         _pinned = WiredRig.Of(rig with { Wired = [.. (rig.Wired ?? []).Items.Where(feed => feed.Pinned)] });
         _headroom = rig.HeadroomInForce;
@@ -46,7 +49,7 @@ internal sealed class PlanProblemBuilder
         _certain = certain;
         _inputs = inputs ?? PlannedInputs.None;
         _present = present;
-        _acrossBoards = acrossBoards;
+        (_acrossBoards, _isQuiet) = (acrossBoards, isQuiet);
         if (present is not null)
             _homes = HomeFinder.Find(present, _pinned, FedSupplies.DarkLoads(_pinned, _inputs), out _isNarrowed);
     }
@@ -65,6 +68,7 @@ internal sealed class PlanProblemBuilder
         return new PlanProblem
         {
             Pinned = _pinned,
+            IsQuiet = _isQuiet,
             Loads = [.. _loads],
             Outlets = [.. _outlets],
             Singles = singles,
@@ -118,6 +122,7 @@ internal sealed class PlanProblemBuilder
                     Home = home,
                     IsWired = isWired,
                     Board = board,
+                    IsKeptApart = _isQuiet,
                 });
                 _loads.Add(group);
             }

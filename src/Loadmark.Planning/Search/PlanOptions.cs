@@ -29,6 +29,9 @@ public sealed record PlanOptions
     /// <summary>Whether supplies of one board may feed loads of another; what is of no board goes with any in any case.</summary>
     public bool AcrossBoards { get; init; }
 
+    /// <summary>Whether no return may have a finding of noise: loads that mind company share theirs with nobody.</summary>
+    internal bool IsQuiet { get; init; }
+
     /// <summary>The present wiring, where as few as possible of its loads are to be moved; null where that does not count.</summary>
     internal PresentWiring? Present { get; init; }
 

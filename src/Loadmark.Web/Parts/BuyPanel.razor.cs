@@ -73,17 +73,24 @@ public sealed partial class BuyPanel : ComponentBase, IDisposable
     {
         var isProven = result.Status == BuyStatus.Optimal;
         yield return T[isProven ? "Cheapest of all, proven: {0}" : "Cheapest of those found: {0}", Shopping(result.Cheapest!)];
-        yield return result.CheapestQuiet is { } quiet
-            ? T["Cheapest of those listed that is quiet: {0}, {1}", Shopping(quiet), FigureDisplay.Price(quiet.Price)]
-            : T["None of those listed is quiet; whether another combination is was not looked into."];
+        yield return result.QuietStatus switch
+        {
+            BuyStatus.Optimal => T["Cheapest of all that is quiet, proven: {0}, {1}", Shopping(result.CheapestQuiet!), PriceOf(result)],
+            BuyStatus.Feasible => T["Cheapest of those found that is quiet: {0}, {1}", Shopping(result.CheapestQuiet!), PriceOf(result)],
+            BuyStatus.Infeasible => T["No combination on the list is quiet: proven, as far as the list tells."],
+            _ => T["None that is quiet was found in the time."],
+        };
         yield return T["Fewest boxes of those listed: {0}", Shopping(result.FewestBoxes!)];
         if (result.Lightest is { } lightest)
             yield return T["Lightest of those listed: {0}", Shopping(lightest)];
     }
 
+    private static string PriceOf(BuyResult result) => FigureDisplay.Price(result.CheapestQuiet!.Price);
+
     private string Says(BuyProgress? at) => at switch
     {
         null => T["Looking for the cheapest."],
+        { IsForQuiet: true } => T["Nothing that costs less than {0} is quiet.", FigureDisplay.Price(at.LeastPrice)],
         { Planned: { } planned } => T["{0} of {1} options are wired.", planned, at.Found],
         { Found: 0 } => T["Nothing that costs less than {0} feeds every load.", FigureDisplay.Price(at.LeastPrice)],
         _ => T["{0} options below {1}, looking at dearer ones.", at.Found, FigureDisplay.Price(at.LeastPrice)],
@@ -106,8 +113,9 @@ public sealed partial class BuyPanel : ComponentBase, IDisposable
         Y = new PlotAxis(T["to spare"], "W") { TakesPrefix = false },
         Width = width,
         Height = 260,
-        Spots = [.. result.Front.Items.Select(static (option, index) => new PlotSpot(
-            $"{index + 1}", (double)option.Price, (double)option.Spare.Value, (double)(option.MassGrams ?? 0), IsOnFront: true))],
+        Spots = [.. result.Options.Items.Select((option, index) => new PlotSpot(
+            $"{index + 1}", (double)option.Price, (double)option.Spare.Value, (double)(option.MassGrams ?? 0),
+            IsOnFront: result.Front.Items.Contains(option)))],
     });
 
     private async Task OpenAsync(InputFileChangeEventArgs chosen)
@@ -159,7 +167,7 @@ public sealed partial class BuyPanel : ComponentBase, IDisposable
     private void Choose(int number)
     {
         _chosen = _chosen == number ? null : number;
-        View.Show(_chosen is { } chosen && _job.Answer is { } answer ? PreviewOf(answer.Front[chosen]) : null);
+        View.Show(_chosen is { } chosen && _job.Answer is { } answer ? PreviewOf(answer.Options[chosen]) : null);
     }
 
     private async Task TakeAsync(BuyOption option)

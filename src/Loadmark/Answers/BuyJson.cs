@@ -40,7 +40,9 @@ internal static class BuyJson
         .Figure("spareWatts", static option => option.Spare.Value, "What is left to give, W.")
         .Count("boxes", static option => option.Count, "How many supplies that is.")
         .Word("verdict", static option => JsonWords.Of(option.Verdict), JsonWords.Severities, "What the rules say of the rig with it.")
-        .Flag("quiet", static option => option.IsQuiet, "Whether the rules find no noise in it, and nothing worse.")
+        .Flag(
+            "quiet", static option => option.IsQuiet,
+            "Whether everything is fed and the rules find no noise in it; the verdict says what else they find.")
         .Texts("mayBeUnregulated", static option => option.MayBeUnregulated, "What of it is unregulated, or may be.")
         .Value("plan", static option => new ExplainedPlan(option.Plan, PlanExplanation.None, []), PlanJson.Plan);
 
@@ -57,7 +59,16 @@ internal static class BuyJson
             "Proven cheapest, as far as the list tells; feeds all, but not proven cheapest; "
             + "proven that nothing on the list does, as far as it tells; nothing found.")
         .Figure("priceBound", static result => result.PriceBound, "What nothing that feeds all costs less than, in the money of the list.")
-        .List("options", static result => result.Front, Option, "What to choose from, the cheapest first.")
+        .List(
+            "options", static result => result.Options.Items, Option,
+            "What to choose from, the cheapest first, the cheapest that is quiet among it.")
+        .Word(
+            "quietStatus", static result => result.QuietStatus, JsonWords.Of,
+            "What is known of the first option that is quiet: proven the cheapest that is; one, but not proven the cheapest; "
+            + "proven that none is; none found.")
+        .Figure(
+            "quietPriceBound", static result => result.QuietPriceBound,
+            "What nothing that feeds all and is quiet costs less than, as far as it is proven, in the money of the list.")
         .Flag("optionsComplete", static result => result.IsFrontComplete, "Whether every option that is worth its price is there.")
         .Texts("room", static result => result.ReservedLoads, "Loads that room is kept for.")
         .Texts("unsuited", static result => result.Unsuited, "Loads that nothing on the list could feed.")

@@ -93,6 +93,8 @@ internal sealed class BuyCommand(CommandInput input)
     {
         var found = at switch
         {
+            { IsForQuiet: true } => string.Create(
+                CultureInfo.InvariantCulture, $"nothing that costs less than {FigureDisplay.Price(at.LeastPrice)} is quiet."),
             { Planned: { } planned } => string.Create(CultureInfo.InvariantCulture, $"{planned} of {at.Found} options are wired."),
             { Found: 0 } => string.Create(
                 CultureInfo.InvariantCulture, $"nothing that costs less than {FigureDisplay.Price(at.LeastPrice)} feeds every load."),

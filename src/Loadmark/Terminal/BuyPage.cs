@@ -88,35 +88,38 @@ internal static class BuyPage
                     + $"{string.Join(", ", option.Plan.Unfed)}.",
                     Indent,
                     SheetStyle.Orange).EndLine();
-        sheet.PadTo(Indent).Wrap(Quality(option.Plan), Indent, SheetStyle.Faint).EndLine();
+        sheet.PadTo(Indent).Wrap(Quality(option), Indent, SheetStyle.Faint).EndLine();
     }
 
-    private static string Quality(PlanResult plan)
+    private static string Quality(BuyOption option)
     {
+        var plan = option.Plan;
+        var quiet = option.IsWiredForQuiet ? "quiet " : "";
         var proven = plan.Status == PlanStatus.Optimal
-            ? "No wiring of it is better: proven."
-            : "Whether a better wiring of it exists was not proven in the time.";
+            ? $"No {quiet}wiring of it is better: proven."
+            : $"Whether a better {quiet}wiring of it exists was not proven in the time.";
         return $"Limits past their headroom: {Count(plan, RuleId.ThinHeadroom)}; findings of noise: {Noise(plan)}. {proven}";
     }
 
     private static void WriteFront(Sheet sheet, BuyResult result, bool all)
     {
-        if (result.Front.Count > 1)
+        var options = result.Options;
+        if (options.Count > 1)
         {
             sheet.BlankLine().Line("Worth choosing between", SheetStyle.Strong);
             sheet.PutRight("price", PriceEnd, SheetStyle.Faint).PutRight("mass", MassEnd, SheetStyle.Faint)
                 .PutRight("spare", SpareEnd, SheetStyle.Faint)
                 .PutRight("tight", TightEnd, SheetStyle.Faint).PutRight("noise", NoiseEnd, SheetStyle.Faint).PadTo(BuyColumn)
                 .Put("buy", SheetStyle.Faint).EndLine();
-            for (var index = 0; index < result.Front.Count; index++)
-                WriteRow(sheet, index + 1, result.Front[index]);
-            var none = result.Front.Items.Any(static option => option.Leads.Count > 0)
+            for (var index = 0; index < options.Count; index++)
+                WriteRow(sheet, index + 1, options[index]);
+            var none = options.Items.Any(static option => option.Leads.Count > 0)
                 ? "nothing can be left out of any"
                 : "in none can a supply be left out";
             sheet.PadTo(Indent).Wrap(
                 $"Each is lighter than every cheaper one by 100 g, or has 5 W more to spare; {none}, "
                 + "and none costs more than one and a half times the cheapest. Tight: limits past their headroom. Noise: "
-                + "findings of noise.",
+                + $"findings of noise.{(options.Count > result.Front.Count ? " Of the cheapest that is quiet this need not hold." : "")}",
                 Indent, SheetStyle.Faint).EndLine();
         }
 
@@ -125,7 +128,7 @@ internal static class BuyPage
         if (!result.IsFrontComplete)
             sheet.PadTo(Indent)
                 .Wrap("The time did not suffice to prove that there are no others worth choosing.", Indent, SheetStyle.Orange).EndLine();
-        if (result.Front.Count < 2)
+        if (options.Count < 2)
             return;
         if (!all)
         {
@@ -133,23 +136,29 @@ internal static class BuyPage
             return;
         }
 
-        for (var index = 1; index < result.Front.Count; index++)
+        for (var index = 1; index < options.Count; index++)
         {
             sheet.BlankLine().Line($"Option {index + 1}", SheetStyle.Strong);
-            WriteOption(sheet, result.Front[index]);
+            WriteOption(sheet, options[index]);
         }
     }
 
-    /// <summary>The options that stand out among those listed, and how far that is proven.</summary>
+    /// <summary>The options that stand out, and how far that is proven.</summary>
     private static IEnumerable<string> Firsts(BuyResult result)
     {
         yield return $"Cheapest: 1 ({(result.Status == BuyStatus.Optimal ? "of all, proven" : "of those found")}).";
-        yield return result.CheapestQuiet is { } quiet
-            ? $"Cheapest of these that is quiet: {result.Front.Items.IndexOf(quiet) + 1}."
-            : "None of these is quiet; whether another combination is was not looked into.";
-        yield return $"Fewest boxes of these: {result.Front.Items.IndexOf(result.FewestBoxes!) + 1}.";
+        yield return result.QuietStatus switch
+        {
+            BuyStatus.Optimal => $"Cheapest that is quiet: {NumberOf(result.CheapestQuiet!)} (of all, proven).",
+            BuyStatus.Feasible => $"Cheapest that is quiet: {NumberOf(result.CheapestQuiet!)} (of those found).",
+            BuyStatus.Infeasible => "No combination on the list is quiet: proven, as far as the list tells.",
+            _ => "None that is quiet was found in the time.",
+        };
+        yield return $"Fewest boxes of these: {NumberOf(result.FewestBoxes!)}.";
         if (result.Lightest is { } lightest)
-            yield return $"Lightest of these: {result.Front.Items.IndexOf(lightest) + 1}.";
+            yield return $"Lightest of these: {NumberOf(lightest)}.";
+
+        int NumberOf(BuyOption option) => result.Options.Items.IndexOf(option) + 1;
     }
 
     private static void WriteRow(Sheet sheet, int number, BuyOption option)

@@ -29,8 +29,40 @@ public sealed class BuyOptionTests
     }
 
     [Fact]
-    public void Where_no_option_is_quiet_none_is_called_so() =>
-        Assert.Null(Buy(string.Join('\n', Prices.Split('\n').Take(2))).CheapestQuiet);
+    public void The_cheapest_that_is_quiet_is_found_where_none_of_the_front_is()
+    {
+        // One box hums; two of it do not, but are neither lighter nor within one and a half times the price.
+        var result = Buy(string.Join('\n', Prices.Split('\n').Take(2)));
+        Assert.False(Assert.Single(result.Front).IsQuiet);
+        Assert.Equal((BuyStatus.Optimal, 40m, true), (result.QuietStatus, result.CheapestQuiet!.Price, result.CheapestQuiet.IsQuiet));
+        Assert.Equal([20m, 40m], result.Options.Items.Select(static option => option.Price));
+    }
+
+    [Fact]
+    public void The_same_box_is_wired_quietly_where_headroom_would_have_it_hum()
+    {
+        // Within headroom the two would share a return; past it each has its own.
+        const string List = "supply,price,label,outlets,isolated\n"
+            + "pair-1,20,INPUT 100-240V~ 50/60Hz,1: 9 V DC 105 mA centre negative 5.5x2.1 | 2: 9 V DC 105 mA centre negative 5.5x2.1,yes\n";
+        const string Own = "supplies:\n  own: { label: INPUT 100-240V~ 50/60Hz, isolated: false, outlets: { 1-2: 9 V DC 500 mA centre negative 5.5x2.1 } }\n";
+        var third = Board + "  delay-3: { kind: digital delay, label: 9V DC 100mA centre negative 5.5x2.1 }\n" + Own;
+        var result = Buy(List, third);
+        Assert.Equal(20m, result.Cheapest!.Price);
+        Assert.Equal(Severity.Noise, result.Cheapest.Verdict);
+        Assert.Equal((BuyStatus.Optimal, 20m, true), (result.QuietStatus, result.CheapestQuiet!.Price, result.CheapestQuiet.IsWiredForQuiet));
+        Assert.Equal(result.Cheapest.Purchases, result.CheapestQuiet.Purchases);
+    }
+
+    [Fact]
+    public void What_is_pinned_and_hums_is_mended_by_nothing_that_is_bought()
+    {
+        var board = Board + "  drive-1: { kind: analog drive, label: 9V DC 30mA centre negative 5.5x2.1 }\n"
+            + "supplies:\n  own: { label: INPUT 100-240V~ 50/60Hz, isolated: false, outlets: { 1-2: 9 V DC 200 mA centre negative 5.5x2.1 } }\n"
+            + "wired:\n  - { from: own/1, to: delay-1, pinned: true }\n  - { from: own/2, to: delay-2, pinned: true }\n";
+        var result = Buy(Prices, board);
+        Assert.Equal((BuyStatus.Optimal, BuyStatus.Infeasible), (result.Status, result.QuietStatus));
+        Assert.Null(result.CheapestQuiet);
+    }
 
     [Fact]
     public void A_plain_transformer_is_marked()

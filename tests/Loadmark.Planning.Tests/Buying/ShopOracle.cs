@@ -32,13 +32,27 @@ internal sealed class ShopOracle
         pairs += offers.Any(static offer => offer is LeadOffer { Lead.Type: LeadType.Series or LeadType.Parallel }) ? rig.Loads.Count : 0;
         foreach (var basket in Baskets(rig.Loads.Count + pairs + hubs, rig.Loads.Count + hubs).OrderBy(static basket => basket.Sum()))
         {
-            if (_feeding.Exists(smaller => smaller.Zip(basket).All(static pair => pair.First <= pair.Second)))
+            if (_feeding.Exists(smaller => Holds(basket, smaller)))
                 continue;
             Tried++;
             if (new BruteForce(With(basket), certain: Bought(basket)).FeedsAll())
                 _feeding.Add(basket);
         }
+
+        foreach (var basket in Baskets(rig.Loads.Count + pairs + hubs, rig.Loads.Count + hubs).OrderBy(PriceOf))
+        {
+            if (_feeding.Exists(smaller => Holds(basket, smaller)) && new BruteForce(With(basket), certain: Bought(basket), isQuiet: true).FeedsAll())
+            {
+                CheapestQuiet = PriceOf(basket);
+                break;
+            }
+        }
     }
+
+    /// <summary>The price of the cheapest basket with which everything is fed and the rules find no noise; null when there is none.</summary>
+    public decimal? CheapestQuiet { get; }
+
+    private static bool Holds(int[] basket, int[] smaller) => smaller.Zip(basket).All(static pair => pair.First <= pair.Second);
 
     public int Tried { get; private set; }
 

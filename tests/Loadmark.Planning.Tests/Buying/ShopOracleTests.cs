@@ -14,6 +14,7 @@ public sealed class ShopOracleTests(ITestOutputHelper output)
     {
         var shops = Rounds.Of(allShops);
         var (possible, free, unproven, points, checks, baskets, fed, leads) = (0, 0, 0, 0, 0, 0, 0, 0);
+        var (quiet, dearer, unprovenQuiet) = (0, 0, 0);
         for (var seed = 1; seed <= shops; seed++)
         {
             var shop = new RandomShop(seed, withHubs, withLeads);
@@ -25,6 +26,19 @@ public sealed class ShopOracleTests(ITestOutputHelper output)
             var bought = SupplyBuyer.Buy(shop.Rig, shop.Offers, options, TestContext.Current.CancellationToken);
             checks += bought.Checks;
             var about = $"seed {seed}\n{shop.Text}\n{shop.List}\n{string.Join('\n', bought.LeftOut)}";
+
+            Assert.True(bought.CheapestQuiet is null == (bought.QuietStatus is BuyStatus.Infeasible or BuyStatus.Unknown), about);
+            if (bought.QuietStatus is BuyStatus.Optimal or BuyStatus.Infeasible)
+                Assert.True(oracle.CheapestQuiet == bought.CheapestQuiet?.Price, $"quiet for {bought.CheapestQuiet?.Price} instead of {oracle.CheapestQuiet}, {about}");
+            else
+                unprovenQuiet++;
+            if (bought.CheapestQuiet is { } quietest)
+            {
+                quiet++;
+                dearer += bought.Cheapest != quietest ? 1 : 0;
+                Assert.True(quietest.IsQuiet && oracle.CheapestQuiet <= quietest.Price, about);
+                PlanAssert.IsSafe(quietest.Plan);
+            }
 
             if (oracle.Cheapest is not { } price)
             {
@@ -64,7 +78,9 @@ public sealed class ShopOracleTests(ITestOutputHelper output)
             }
         }
 
-        output.WriteLine($"{shops} shops, {baskets} baskets tried; {possible} feed everything, {free} for nothing, {fed} feed a supply that must be fed, {leads} buy leads; {points} points on fronts, {unproven} fronts not proven; the planner was asked {checks} times");
+        output.WriteLine($"{shops} shops, {baskets} baskets tried; {possible} feed everything, {free} for nothing, {fed} feed a supply that must be fed, {leads} buy leads; {points} points on fronts, {unproven} fronts not proven; the planner was asked {checks} times; {quiet} quiet, {dearer} of them other than the cheapest, {unprovenQuiet} not proven");
+        Assert.InRange(dearer, withHubs ? 0 : 1, shops);
+        Assert.InRange(unprovenQuiet, 0, shops / 15);
         Assert.InRange(possible, shops / 4, shops * 9 / 10);
         Assert.InRange(free, 1, shops / 2);
         Assert.InRange(leads, withLeads ? shops / 10 : 0, withLeads ? shops : 0);

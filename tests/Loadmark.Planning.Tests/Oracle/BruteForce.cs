@@ -20,6 +20,7 @@ internal sealed class BruteForce
     private readonly IReadOnlySet<string>? _only;
     private readonly IReadOnlySet<string>? _certain;
     private readonly bool _leavesOut;
+    private readonly bool _isQuiet;
     private readonly Rig? _present;
     private readonly int _fedByPinned;
     private readonly int _usedByPinned;
@@ -32,8 +33,11 @@ internal sealed class BruteForce
     /// <param name="certain">The supplies of which only what is known to suit a load may feed it; null for none.</param>
     /// <param name="leavesOut">Whether what cannot be better is left out; else every wiring that the rules allow is looked at.</param>
     /// <param name="fewestMoves">Whether the rig's own wiring is to be changed as little as can be.</param>
-    public BruteForce(Rig rig, IReadOnlySet<string>? only = null, IReadOnlySet<string>? certain = null, bool leavesOut = true, bool fewestMoves = false)
+    /// <param name="isQuiet">Whether the rules must find no noise.</param>
+    public BruteForce(
+        Rig rig, IReadOnlySet<string>? only = null, IReadOnlySet<string>? certain = null, bool leavesOut = true, bool fewestMoves = false, bool isQuiet = false)
     {
+        _isQuiet = isQuiet;
         _leavesOut = leavesOut;
         _present = fewestMoves ? rig : null;
         _pinned = [.. (rig.Wired ?? []).Items.Where(feed => feed.Pinned)];
@@ -194,7 +198,7 @@ internal sealed class BruteForce
         var rig = _rig with { Wired = [.. feeds] };
         var wired = WiredRig.Of(rig);
         var check = NameplateCheck.Of(wired);
-        return check.Findings.Items.Any(Refuses) || wired.Feeds.Items.Any(IsDoubtfulPurchase) ? null : Measured(rig, wired, check);
+        return check.Findings.Items.Any(finding => Refuses(finding) || (_isQuiet && finding.Severity == Severity.Noise)) || wired.Feeds.Items.Any(IsDoubtfulPurchase) ? null : Measured(rig, wired, check);
     }
 
     private decimal[] Measured(Rig rig, WiredRig? wired = null, CheckResult? check = null)

@@ -39,12 +39,29 @@ public sealed class BuyPanelTests : PageTest
         // It is proven where the answer says so, which on a busy machine it may not.
         var isProven = part.Find(".answer strong").TextContent.Contains("proven, as far as the list tells", StringComparison.Ordinal);
         Assert.StartsWith(isProven ? "Cheapest of all, proven: " : "Cheapest of those found: ", part.Find(".firsts li").TextContent, StringComparison.Ordinal);
+        Assert.StartsWith("Cheapest of ", part.FindAll(".firsts li")[1].TextContent, StringComparison.Ordinal);
+        Assert.Contains(" that is quiet", part.FindAll(".firsts li")[1].TextContent, StringComparison.Ordinal);
         var wanted = view.Preview.Rig;
         Assert.NotEmpty(wanted.ToBuy);
         await part.InvokeAsync(() => Button(part, "Put these into the rig, wired so").ClickAsync(new()));
         Assert.Equal(wanted, view.Rig);
         Assert.Null(view.Preview);
         Assert.StartsWith("putting ", view.Session.Kept!.UndoWhat, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_cheapest_that_is_quiet_is_listed_though_it_is_dear()
+    {
+        var view = await OpenAsync("rig: Board\nmains: 230 V 50 Hz\nloads:\n  delay-1: { kind: digital, label: 9V DC 50mA centre negative 5.5x2.1 }\n"
+            + "  delay-2: { kind: digital, label: 9V DC 50mA centre negative 5.5x2.1 }\nsupplies: {}\n");
+        var part = Show<BuyPanel>(view);
+        part.FindComponent<InputFile>().UploadFiles(InputFileContent.CreateFromText("supply,price,outlets\ntwin-1,20,1-2: 9 V DC 500 mA centre negative 5.5x2.1\n", "list.csv"));
+        part.WaitForAssertion(() => Assert.False(Button(part, "Choose supplies").HasAttribute("disabled")));
+        await part.InvokeAsync(() => Button(part, "Choose supplies").ClickAsync(new()));
+        part.WaitForAssertion(() => Assert.Equal(2, part.FindAll(".option").Count), Patience);
+        Assert.Equal("Cheapest of all that is quiet, proven: 2 × twin-1, 40.00", part.FindAll(".firsts li")[1].TextContent);
+        await part.InvokeAsync(() => part.FindAll(".option > button")[1].ClickAsync(new()));
+        Assert.Equal(2, view.Preview!.Rig.Supplies.Count);
     }
 
     [Fact]

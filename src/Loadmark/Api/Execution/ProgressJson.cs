@@ -19,7 +19,8 @@ internal static class ProgressJson
         .Figure("value", static told => (told.Last as PlanProgress)?.Value, "What the best so far has.", Presence.OrAbsent)
         .Figure("bound", static told => (told.Last as PlanProgress)?.Bound, "What no wiring is below.", Presence.OrAbsent)
         .Figure(
-            "leastPrice", static told => (told.Last as BuyProgress)?.LeastPrice, "What nothing that feeds all costs less than.",
+            "leastPrice", static told => (told.Last as BuyProgress)?.LeastPrice,
+            "What nothing that feeds all costs less than; at the end, nothing that is quiet besides.",
             Presence.OrAbsent)
         .Count("found", static told => (told.Last as BuyProgress)?.Found, "Options found.", Presence.OrAbsent)
         .When(static told => told.Last is BuyProgress, static members => members
