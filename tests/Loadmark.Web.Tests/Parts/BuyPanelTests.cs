@@ -103,7 +103,7 @@ public sealed class BuyPanelTests : PageTest
         part.FindComponent<InputFile>().UploadFiles(InputFileContent.CreateFromText("supply,price,label,lead,type\nwall-1,20,OUTPUT 9V DC 500mA centre negative 5.5x2.1,,\n,3,,flip-1,reversing\n", "list.csv"));
         part.WaitForAssertion(() => Assert.Contains("list.csv: supplies 1, leads 1.", part.Markup, StringComparison.Ordinal));
         await part.InvokeAsync(() => Button(part, "Choose supplies").ClickAsync(new()));
-        part.WaitForAssertion(() => Assert.Equal("Its wiring needs leads that are to buy: 1 reversing lead.", part.Find(".opened .tobuy").TextContent), Patience);
+        part.WaitForAssertion(() => Assert.Equal("Its wiring needs leads that are to buy: 1 reversing lead.", part.Find(".opened .leadsneeded").TextContent), Patience);
         Assert.Contains("23.00", part.Find(".option").TextContent, StringComparison.Ordinal);
         await part.InvokeAsync(() => Button(part, "Put these into the rig, wired so").ClickAsync(new()));
         Assert.Equal(["wall-1", "flip-1"], view.Rig.ToBuy);
