@@ -68,6 +68,7 @@ public sealed class RefusalTests
     [InlineData("rig: a\nloads: { x: { starts_below: 0 V } }", 2, 29, "must be more than zero")]
     [InlineData("rig: a\nloads: { x: { start: 1 A for ever } }", 2, 22, "such as 520 mA for 1.5 s")]
     [InlineData("rig: a\nloads: { x: { start: 1 A for 0 s } }", 2, 22, "must be more than zero")]
+    [InlineData("rig: a\nloads: { x: { start: 1000 A for 1000 s } }", 2, 22, "it is more than anything on a pedalboard has (at most 600 s)")]
     [InlineData("rig: a\nloads: { x: { start: 1 A for 1 s 2 s } }", 2, 22, "more than two figures")]
     [InlineData("rig: a\nloads: { x: { input_capacitance: 3 V } }", 2, 34, "a capacitance such as 100 µF")]
     [InlineData("rig: a\nloads: { x: { priority: 4 } }", 2, 25, "a whole number from 1 to 3")]

@@ -10,5 +10,5 @@ public readonly struct Second : IUnit
     public static bool TakesPrefix => true;
 
     /// <inheritdoc/>
-    public static decimal Largest => 86_400m;
+    public static decimal Largest => 600m;
 }
