@@ -12,6 +12,9 @@ internal static class SizesBench
     /// <summary>What the exponent between two sizes should stay under, and what is marked where it does not.</summary>
     private const double Linear = 1.3;
 
+    /// <summary>The exit code of an input that is not taken, as one over a limit of the format.</summary>
+    private const int Refused = 2;
+
     private static readonly int[] Loads = [10, 100, 1_000, 10_000];
     private static readonly int[] Characters = [1_000, 10_000, 100_000, 1_000_000];
 
@@ -114,15 +117,21 @@ internal static class SizesBench
         // What did not come to its end at one size does not at the next.
         for (var run = 0; run < runs.Length && (run == 0 || times[run - 1] is not null); run++)
             times[run] = Time(runs[run], cap);
-        var ended = Array.FindLastIndex(times, static time => time is not null);
+        var ended = Array.FindLastIndex(times, static time => time is > 0);
         var exponent = ended > 0 ? Math.Log10(Math.Max(0.1, times[ended]!.Value - idle) / Math.Max(0.1, times[ended - 1]!.Value - idle)) : double.NaN;
         var told = exponent.ToString("F2", CultureInfo.InvariantCulture);
         table.Add(
-            [what, shape, .. times.Select(time => time is { } seconds ? $"{seconds:F1}" : $"over {cap}"), exponent > Linear ? $"**{told}**" : told]);
+            [what, shape, .. times.Select((time, run) => time switch
+            {
+                null when run > 0 && times[run - 1] is null => "",
+                null => $"over {cap}",
+                0 => "refused",
+                { } seconds => $"{seconds:F1}",
+            }), exponent > Linear ? $"**{told}**" : told]);
         Console.Error.WriteLine($"{what}, {shape}: {string.Join(' ', times)}");
     }
 
-    /// <summary>How long a run takes, s; null where it did not come to its end.</summary>
+    /// <summary>How long a run takes, s; null where it did not come to its end, 0 where what was asked is refused as too large.</summary>
     private static double? Time(string[] arguments, int cap)
     {
         var start = new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "loadmark.dll"), .. arguments])
@@ -138,7 +147,7 @@ internal static class SizesBench
         process.BeginOutputReadLine();
         process.BeginErrorReadLine();
         if (process.WaitForExit(TimeSpan.FromSeconds(cap)))
-            return clock.Elapsed.TotalSeconds;
+            return process.ExitCode == Refused ? 0 : clock.Elapsed.TotalSeconds;
         process.Kill(entireProcessTree: true);
         process.WaitForExit();
         return null;
