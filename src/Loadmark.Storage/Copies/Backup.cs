@@ -49,16 +49,12 @@ internal sealed class Backup(DatabaseFile file)
     /// </summary>
     private SqliteConnection Open(ref string? aside)
     {
-        SqliteConnection? connection = null;
         try
         {
-            connection = file.NewPlainConnection();
-            connection.Column("SELECT name FROM sqlite_master LIMIT 1");
-            return connection;
+            return file.NewPlainConnection();
         }
         catch (SqliteException fault) when (MediumFaults.KindOf(fault) == StoreFault.NotWritable)
         {
-            connection?.Dispose();
             aside = Directory.CreateTempSubdirectory("loadmark-backup-").FullName;
             DatabaseFiles.Copy(file.Path, Path.Combine(aside, DatabaseFile.FileName));
             return file.In(aside).NewPlainConnection();

@@ -3,6 +3,7 @@ using Loadmark.Storage.Entities;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Infrastructure;
+using SQLitePCL;
 
 namespace Loadmark.Storage.Sqlite;
 
@@ -68,13 +69,26 @@ internal sealed class DatabaseFile
     /// A connection for opening and migrating, not shared with others and without foreign keys: bringing a table to a new shape drops the
     /// old one, which would take along the rows that refer to it.
     /// </summary>
+    /// <exception cref="InvalidDataException">The file is a database whose header SQLite does not know.</exception>
     public SqliteConnection NewPlainConnection()
     {
         var connection = new SqliteConnection(
             new SqliteConnectionStringBuilder(_connection) { ForeignKeys = false, Pooling = false }.ToString());
         connection.Open();
         connection.Run(ConnectionSettings.Text);
-        return connection;
+        try
+        {
+            // The first look into the file. Of a header with one byte wrong SQLite may say no more than that there was an error.
+            connection.Column("SELECT name FROM sqlite_master LIMIT 1");
+            return connection;
+        }
+        catch (SqliteException fault)
+        {
+            connection.Dispose();
+            if (fault.SqliteErrorCode == raw.SQLITE_ERROR)
+                throw new InvalidDataException($"SQLite does not know the form of {Path}: {fault.Message}", fault);
+            throw;
+        }
     }
 
     /// <summary>Lets go of the file.</summary>
