@@ -10,7 +10,10 @@ namespace Loadmark.Browser.Tests;
 /// </summary>
 public sealed class SpeedTests(SharedBrowser browser, ServedPage served, ITestOutputHelper output) : PageTest(browser, served), IClassFixture<ServedPage>
 {
-    private const int Edits = 15;
+    /// <summary>Where the table goes when it is made to be kept, with edits enough for a 95th percentile that is not the slowest.</summary>
+    private static readonly string? Results = Environment.GetEnvironmentVariable("LOADMARK_PAGE_RESULTS") is { Length: > 0 } folder ? folder : null;
+
+    private static readonly int Edits = Results is null ? 15 : 60;
     private const string Low = "9V DC 11mA centre negative 5.5x2.1";
     private const string High = "24V DC 900mA centre positive 5.5x2.5";
 
@@ -90,8 +93,7 @@ public sealed class SpeedTests(SharedBrowser browser, ServedPage served, ITestOu
             Append(report, $"{what}, a round trip", trips);
         }
 
-        var folder = Environment.GetEnvironmentVariable("LOADMARK_PAGE_RESULTS") is { Length: > 0 } asked ? asked : AppContext.BaseDirectory;
-        await File.WriteAllTextAsync(Path.Combine(folder, "page.md"), report.ToString(), TestContext.Current.CancellationToken);
+        await File.WriteAllTextAsync(Path.Combine(Results ?? AppContext.BaseDirectory, "page.md"), report.ToString(), TestContext.Current.CancellationToken);
         output.WriteLine(report.ToString());
     }
 

@@ -37,6 +37,21 @@ public sealed class DamageTests : IDisposable
         await AssertFaultAsync(StoreFault.NotADatabase, await File.ReadAllBytesAsync(_folder.Database, _token));
     }
 
+    /// <summary>SQLite's own check finds nothing wrong with a column of another name.</summary>
+    [Fact]
+    public async Task A_table_whose_description_is_damaged()
+    {
+        await SampleAsync();
+        using (var other = Outside.Open(_folder.Database))
+        using (var command = other.CreateCommand())
+        {
+            command.CommandText = "PRAGMA writable_schema = ON; UPDATE sqlite_master SET sql = replace(sql, '\"Label\"', '\"Lobel\"') WHERE name = 'Gear'; PRAGMA wal_checkpoint(TRUNCATE)";
+            command.ExecuteNonQuery();
+        }
+
+        await AssertFaultAsync(StoreFault.Damaged, await File.ReadAllBytesAsync(_folder.Database, _token));
+    }
+
     [Fact]
     public async Task An_empty_file_becomes_a_database()
     {

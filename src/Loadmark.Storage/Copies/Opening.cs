@@ -37,7 +37,10 @@ internal sealed class Opening(DatabaseFile file, TimeProvider clock)
         using var transaction = connection.BeginTransaction(deferred: false);
         var applied = Applied(connection, schema);
         if (schema.IsNewest(applied))
+        {
+            schema.CheckColumns(connection);
             return new StoreOpening();
+        }
 
         // Made by a second connection while the turn is held, so that nothing comes between.
         var backup = applied.Count == 0 ? null : CopyWriter.WriteBeside(file, "upgrade", clock.GetUtcNow());

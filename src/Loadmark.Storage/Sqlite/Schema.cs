@@ -3,6 +3,7 @@ using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Infrastructure;
 using Microsoft.EntityFrameworkCore.Migrations;
+using SQLitePCL;
 
 namespace Loadmark.Storage.Sqlite;
 
@@ -29,6 +30,28 @@ internal sealed class Schema(StorageContext context)
     public bool IsNewest(List<string> applied) => applied.SequenceEqual(_known);
 
     public bool IsNewerThanProgram(List<string> applied) => applied.Except(_known).Any();
+
+    /// <summary>
+    /// Checks that every column is there that the program reads. A name in the description of a table can be damaged: SQLite's own check
+    /// finds no fault in that.
+    /// </summary>
+    /// <exception cref="InvalidDataException">One is missing.</exception>
+    public void CheckColumns(SqliteConnection connection)
+    {
+        try
+        {
+            foreach (var type in context.Model.GetEntityTypes())
+            {
+                // With the table before each name: a name alone that is not there would be taken for a text.
+                var columns = string.Join(", ", type.GetProperties().Select(static property => $"one.\"{property.GetColumnName()}\""));
+                connection.Column($"SELECT {columns} FROM \"{type.GetTableName()}\" AS one LIMIT 0");
+            }
+        }
+        catch (SqliteException fault) when (fault.SqliteErrorCode == raw.SQLITE_ERROR)
+        {
+            throw new InvalidDataException($"A table is not described as this program made it: {fault.Message}", fault);
+        }
+    }
 
     /// <summary>Runs what is missing. To be called within a transaction, with foreign keys off.</summary>
     /// <exception cref="InvalidDataException">A row afterwards refers to one that is not there.</exception>
