@@ -18,8 +18,9 @@ public sealed partial class QuestionsPart : ComponentBase
     /// <summary>Questions that are shown at once.</summary>
     private const int MostQuestions = 8;
 
-    private readonly LatestOnly<IReadOnlyList<OpenQuestion>> _search = new();
+    private readonly LatestOnly<FoundQuestions> _search = new();
     private IReadOnlyList<OpenQuestion> _questions = [];
+    private int _leftOut;
     private Rig? _seen;
     private ElementReference _title;
 
@@ -40,8 +41,8 @@ public sealed partial class QuestionsPart : ComponentBase
         if (ReferenceEquals(_seen, View.Rig))
             return;
         var rig = _seen = View.Rig;
-        if (await _search.RunAsync(stop => QuestionSearch.Of(rig, stop)) is { } questions)
-            _questions = questions;
+        if (await _search.RunAsync(stop => QuestionSearch.Search(rig, stop)) is { } found)
+            (_questions, _leftOut) = (found.Questions, found.LeftOut);
     }
 
     private async Task AnswerAsync(OpenQuestion question, PossibleAnswer answer)

@@ -44,6 +44,18 @@ public sealed class QuestionsPartTests : PageTest
         Assert.Equal("Nothing is left to ask", part.Find("#questions-title").TextContent.Trim());
     }
 
+    /// <summary>Of a rig so large that not every question can be tried the page does not say that nothing is left to ask.</summary>
+    [Fact]
+    public async Task What_was_not_tried_is_told()
+    {
+        const int loads = 400;
+        var text = "rig: Many\nloads:\n" + string.Concat(Enumerable.Range(1, loads).Select(static load => $"  load-{load}: {{ label: 9V 10mA }}\n"))
+            + $"supplies:\n  brick: {{ outlets: {{ 1-{loads}: 9V 100mA }} }}\n"
+            + "wired:\n" + string.Concat(Enumerable.Range(1, loads).Select(static load => $"  - {{ from: brick/{load}, to: load-{load} }}\n"));
+        var part = Show<QuestionsPart>(await OpenAsync(text));
+        part.WaitForAssertion(() => Assert.Contains(" possible questions were not tried.", part.Markup, StringComparison.Ordinal));
+    }
+
     [Fact]
     public async Task Where_all_is_stated_there_is_nothing_to_see()
     {
