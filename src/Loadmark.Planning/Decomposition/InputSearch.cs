@@ -174,8 +174,7 @@ internal sealed class InputSearch
     /// <summary>A feed of the input from each sort of outlet that suits it, at each setting, over a plain lead.</summary>
     private List<Feed> SourcesOf(PlannedInputs inputs)
     {
-        var problem = new PlanProblemBuilder(_rig, _options.Certain, inputs, _options.Present, _options.AcrossBoards, _options.IsQuiet)
-            .Build(_options.Only);
+        var problem = AskedProblem.Of(_rig, _options with { Inputs = inputs });
         var input = problem.Loads.First(static load => load.IsInput);
         return
         [
@@ -209,8 +208,7 @@ internal sealed class InputSearch
     private HashSet<string> WithinReach(WiredRig pinned, HashSet<string> inputs)
     {
         var planned = new PlannedInputs(inputs, inputs.Count + 1);
-        var problem = new PlanProblemBuilder(_rig, _options.Certain, planned, _options.Present, _options.AcrossBoards, _options.IsQuiet)
-            .Build(_options.Only);
+        var problem = AskedProblem.Of(_rig, _options with { Inputs = planned });
         var ways = FeedCandidates.Pairs(problem).Where(static pair => pair.Load.IsInput)
             .Select(
                 pair => (

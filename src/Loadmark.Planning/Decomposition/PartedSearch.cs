@@ -31,8 +31,7 @@ internal sealed class PartedSearch
         _time = time;
         _cancellation = cancellation;
         _begin = time.GetTimestamp();
-        _problem = new PlanProblemBuilder(rig, options.Certain, options.Inputs, options.Present, options.AcrossBoards, options.IsQuiet)
-            .Build(options.Only);
+        _problem = AskedProblem.Of(rig, options);
         _parts = new RigSplitter(_problem).Split();
     }
 
@@ -91,10 +90,7 @@ internal sealed class PartedSearch
     {
         var part = _parts[place];
         var left = (_options.TimeLimit - _time.GetElapsedTime(_begin)) / (_parts.Length - place);
-        var problem = new PlanProblemBuilder(
-                part.Rig, _options.Certain, _options.Inputs, _options.Present, _options.AcrossBoards, _options.IsQuiet)
-            .Build(_options.Only);
-        return new PlanSearch(part.Rig, problem, _options with { TimeLimit = left }, _time, _cancellation);
+        return new PlanSearch(part.Rig, AskedProblem.Of(part.Rig, _options), _options with { TimeLimit = left }, _time, _cancellation);
     }
 
     /// <summary>All feeds, those that are pinned too, in the order of the supplies and their outlets.</summary>

@@ -3,7 +3,6 @@ using Loadmark.Storage.Entities;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Infrastructure;
-using SQLitePCL;
 
 namespace Loadmark.Storage.Sqlite;
 
@@ -78,15 +77,13 @@ internal sealed class DatabaseFile
         connection.Run(ConnectionSettings.Text);
         try
         {
-            // The first look into the file. Of a header with one byte wrong SQLite may say no more than that there was an error.
-            connection.Column("SELECT name FROM sqlite_master LIMIT 1");
+            // The first look into the file: its header may be one that SQLite does not know.
+            connection.Look("SELECT name FROM sqlite_master LIMIT 1");
             return connection;
         }
-        catch (SqliteException fault)
+        catch
         {
             connection.Dispose();
-            if (fault.SqliteErrorCode == raw.SQLITE_ERROR)
-                throw new InvalidDataException($"SQLite does not know the form of {Path}: {fault.Message}", fault);
             throw;
         }
     }

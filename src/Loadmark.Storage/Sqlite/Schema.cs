@@ -3,7 +3,6 @@ using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Infrastructure;
 using Microsoft.EntityFrameworkCore.Migrations;
-using SQLitePCL;
 
 namespace Loadmark.Storage.Sqlite;
 
@@ -38,18 +37,11 @@ internal sealed class Schema(StorageContext context)
     /// <exception cref="InvalidDataException">One is missing.</exception>
     public void CheckColumns(SqliteConnection connection)
     {
-        try
+        foreach (var type in context.Model.GetEntityTypes())
         {
-            foreach (var type in context.Model.GetEntityTypes())
-            {
-                // With the table before each name: a name alone that is not there would be taken for a text.
-                var columns = string.Join(", ", type.GetProperties().Select(static property => $"one.\"{property.GetColumnName()}\""));
-                connection.Column($"SELECT {columns} FROM \"{type.GetTableName()}\" AS one LIMIT 0");
-            }
-        }
-        catch (SqliteException fault) when (fault.SqliteErrorCode == raw.SQLITE_ERROR)
-        {
-            throw new InvalidDataException($"A table is not described as this program made it: {fault.Message}", fault);
+            // With the table before each name: a name alone that is not there would be taken for a text.
+            var columns = string.Join(", ", type.GetProperties().Select(static property => $"one.\"{property.GetColumnName()}\""));
+            connection.Look($"SELECT {columns} FROM \"{type.GetTableName()}\" AS one LIMIT 0");
         }
     }
 

@@ -1,4 +1,5 @@
 using Microsoft.Data.Sqlite;
+using SQLitePCL;
 
 namespace Loadmark.Storage.Sqlite;
 
@@ -26,5 +27,22 @@ internal static class Statements
         while (reader.Read())
             rows.Add(reader.GetString(0));
         return rows;
+    }
+
+    /// <summary>
+    /// The same of a file that may be damaged in what it says of itself. Of that SQLite may say no more than that there was an error in a
+    /// statement, and the statement is right.
+    /// </summary>
+    /// <exception cref="InvalidDataException">The file is not what the statement takes it for.</exception>
+    public static List<string> Look(this SqliteConnection connection, string sql)
+    {
+        try
+        {
+            return connection.Column(sql);
+        }
+        catch (SqliteException fault) when (fault.SqliteErrorCode == raw.SQLITE_ERROR)
+        {
+            throw new InvalidDataException($"{connection.DataSource} is not described as this program made it: {fault.Message}", fault);
+        }
     }
 }
