@@ -57,17 +57,19 @@ public sealed class RigStore
                 // One statement, so that rig and edits are of one moment.
                 var found = await context.Rigs
                     .Where(rig => rig.Id == id && rig.Removed == null)
-                    .Select(rig => new
-                    {
-                        Row = rig,
-                        Undo = context.Edits.Where(edit => edit.RigId == rig.Id && edit.Number == rig.Present).Select(edit => edit.What)
-                            .FirstOrDefault(),
-                        Redo = context.Edits.Where(edit => edit.RigId == rig.Id && edit.Number == rig.Present + 1).Select(edit => edit.What)
-                            .FirstOrDefault(),
-                    })
+                    .LeftJoin(
+                        context.Edits,
+                        rig => new { RigId = rig.Id, Number = rig.Present },
+                        edit => new { edit.RigId, edit.Number },
+                        (rig, edit) => new { Row = rig, Undo = edit })
+                    .LeftJoin(
+                        context.Edits,
+                        one => new { RigId = one.Row.Id, Number = one.Row.Present + 1 },
+                        edit => new { edit.RigId, edit.Number },
+                        (one, edit) => new { one.Row, one.Undo, Redo = edit })
                     .AsNoTracking()
                     .FirstOrDefaultAsync(cancellationToken);
-                return found is null ? null : StoredRigEdits.Show(found.Row, found.Undo, found.Redo);
+                return found is null ? null : StoredRigEdits.Show(found.Row, found.Undo?.What, found.Redo?.What);
             },
             cancellationToken);
 

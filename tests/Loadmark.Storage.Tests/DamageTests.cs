@@ -96,6 +96,7 @@ public sealed class DamageTests : IDisposable
         Outside.Ask(_folder.Database, "UPDATE Rigs SET Text = x'017777'");
         var fault = await Assert.ThrowsAsync<StorageException>(() => store.Rigs.FindAsync(rig.Id, _token));
         Assert.Equal(StoreFault.Damaged, fault.Fault);
+        Assert.Contains("Not as it was saved: the rig rig (table Rigs).", fault.Message, StringComparison.Ordinal);
         Assert.Single(await store.Rigs.ListAsync(_token));
     }
 

@@ -1,3 +1,4 @@
+using Loadmark.Storage.Seals;
 using Microsoft.Data.Sqlite;
 
 namespace Loadmark.Storage.Tests;
@@ -11,6 +12,16 @@ internal static class Outside
         using var command = connection.CreateCommand();
         command.CommandText = sql;
         return Convert.ToString(command.ExecuteScalar(), System.Globalization.CultureInfo.InvariantCulture);
+    }
+
+    /// <summary>A change with its seals, as a program makes it: what is not damage.</summary>
+    public static void Change(string path, string sql)
+    {
+        using var connection = Open(path);
+        using var command = connection.CreateCommand();
+        command.CommandText = sql;
+        command.ExecuteNonQuery();
+        DatabaseSeals.SealAll(connection);
     }
 
     public static SqliteConnection Open(string path)

@@ -137,7 +137,7 @@ public sealed class RestoreTests : IDisposable
         var longest = TimeSpan.FromMilliseconds(400);
         for (var time = 0; time < Kills; time++)
         {
-            Outside.Ask(_folder.Database, "UPDATE Rigs SET Name = 'present'");
+            Outside.Change(_folder.Database, "UPDATE Rigs SET Name = 'present'");
             using (var child = ChildProcess.Start("restore", _folder.Path, Backup))
             {
                 Assert.Equal("starting", await child.StandardOutput.ReadLineAsync(_token));
@@ -228,7 +228,7 @@ public sealed class RestoreTests : IDisposable
         foreach (var sql in (string[])["UPDATE Rigs SET Revision = 9223372036854775807", "ALTER TABLE Rigs ADD COLUMN More TEXT", "UPDATE Rigs SET Revision = 'x'"])
         {
             await File.WriteAllBytesAsync(Backup, whole, _token);
-            Outside.Ask(Backup, sql);
+            Outside.Change(Backup, sql);
             await AssertRefusedAsync(StoreFault.NotADatabase, Backup);
         }
     }

@@ -48,6 +48,19 @@ public sealed class SchemaTests : IDisposable
     }
 
     [Fact]
+    public async Task A_database_of_the_third_release_opens_with_all_that_was_in_it()
+    {
+        Make("20261130164935_Seals.sql");
+        using var store = await _folder.OpenAsync();
+        var rig = (await store.Rigs.FindAsync((await store.Rigs.ListAsync(_token)).Single().Id, _token))!;
+        Assert.Equal(("board", "rig: board\n# more\n", "a comment"), (rig.Name, rig.Text, rig.UndoWhat));
+        var gear = (await store.Gear.FindAsync(GearKind.Load, "delay-2", _token))!;
+        Assert.Equal("9V DC 300mA", gear.Content.Label);
+        Assert.Equal([0.21m], (await store.Gear.Readings.ListAsync(gear.Id, _token)).Select(static one => one.Reading.Current.Value));
+        Assert.Equal([new(rig.Id, true)], await store.Gear.Uses.DecisionsAsync(gear.Id, 1, _token));
+    }
+
+    [Fact]
     public async Task A_later_program_brings_it_forward_after_a_backup_and_this_one_then_refuses_it()
     {
         MakeFirst();

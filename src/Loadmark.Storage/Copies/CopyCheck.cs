@@ -1,5 +1,6 @@
 using System.Globalization;
 using Loadmark.Storage.History;
+using Loadmark.Storage.Seals;
 using Loadmark.Storage.Sqlite;
 using Microsoft.Data.Sqlite;
 
@@ -15,6 +16,16 @@ internal static class CopyCheck
         var said = connection.Column("PRAGMA integrity_check(10)");
         if (said is not ["ok"])
             throw new InvalidDataException(string.Join('\n', said));
+    }
+
+    /// <summary>Checks that every row is as it was saved, and there.</summary>
+    /// <exception cref="BrokenSealException">One is not.</exception>
+    public static void CheckSeals(SqliteConnection connection)
+    {
+        // Rows and totals of one moment, while others write on.
+        using var transaction = connection.BeginTransaction(deferred: true);
+        if (DatabaseSeals.Broken(connection) is { Count: > 0 } broken)
+            throw new BrokenSealException(broken);
     }
 
     /// <summary>Counts what is in it. A database of before there was a library has no gear.</summary>

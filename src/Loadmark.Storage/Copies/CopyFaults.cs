@@ -1,4 +1,5 @@
 using Loadmark.Storage.Faults;
+using Loadmark.Storage.Sqlite;
 
 namespace Loadmark.Storage.Copies;
 
@@ -40,7 +41,7 @@ internal static class CopyFaults
         new(fault, fault switch
         {
             StoreFault.NotADatabase => $"{path} is not a backup of Loadmark. Nothing was restored.",
-            StoreFault.Damaged => $"{path} is damaged. Nothing was restored. Take an earlier backup.",
+            StoreFault.Damaged => $"{path} is damaged.{MediumFaults.Place(cause)} Nothing was restored. Take an earlier backup.",
             StoreFault.NewerSchema => $"{path} was written by a newer version of Loadmark. Nothing was restored. Use that version.",
             StoreFault.NotWritable => $"{path} cannot be read. Nothing was restored. Check its rights.",
             StoreFault.DiskFull =>

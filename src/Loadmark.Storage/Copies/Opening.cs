@@ -1,5 +1,6 @@
 using Loadmark.Storage.Disk;
 using Loadmark.Storage.Faults;
+using Loadmark.Storage.Seals;
 using Loadmark.Storage.Sqlite;
 using Microsoft.Data.Sqlite;
 
@@ -30,21 +31,21 @@ internal sealed class Opening(DatabaseFile file, TimeProvider clock)
     {
         // Before anything is written: a file that is not ours stays as it is.
         CopyCheck.CheckPages(connection);
-        Applied(connection, schema);
+        if (schema.IsNewest(Applied(connection, schema)))
+            schema.CheckColumns(connection);
+        CopyCheck.CheckSeals(connection);
         connection.Run("PRAGMA journal_mode = WAL");
 
         // Takes the turn at once: of two programs that start together, one finds the work done.
         using var transaction = connection.BeginTransaction(deferred: false);
         var applied = Applied(connection, schema);
         if (schema.IsNewest(applied))
-        {
-            schema.CheckColumns(connection);
             return new StoreOpening();
-        }
 
         // Made by a second connection while the turn is held, so that nothing comes between.
         var backup = applied.Count == 0 ? null : CopyWriter.WriteBeside(file, "upgrade", clock.GetUtcNow());
         schema.BringForward(connection, applied);
+        DatabaseSeals.SealAll(connection);
         transaction.Commit();
         return new StoreOpening { WasCreated = applied.Count == 0, Backup = backup };
     }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Loadmark.Storage.Entities;
 using Loadmark.Storage.Faults;
+using Loadmark.Storage.Seals;
 using Loadmark.Storage.Sqlite;
 using Microsoft.Data.Sqlite;
 using SQLitePCL;
@@ -103,6 +104,7 @@ internal sealed class Restoring(DatabaseFile file, TimeProvider clock)
         }
 
         connection.Run(Counted.Replace("$next", revision.ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal));
+        DatabaseSeals.SealAll(connection);
     }
 
     /// <summary>

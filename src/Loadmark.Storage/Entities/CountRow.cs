@@ -1,7 +1,7 @@
 namespace Loadmark.Storage.Entities;
 
 /// <summary>A count that goes up with each change of something.</summary>
-internal sealed class CountRow
+internal sealed class CountRow : SealedRow
 {
     /// <summary>The count of changes of the gear library.</summary>
     public const string Gear = "gear";

@@ -1,7 +1,7 @@
 namespace Loadmark.Storage.Entities;
 
 /// <summary>One edit of a rig, with what it takes to undo and to redo it.</summary>
-internal sealed class EditRow
+internal sealed class EditRow : SealedRow
 {
     public Guid RigId { get; set; }
 

@@ -1,7 +1,7 @@
 namespace Loadmark.Storage.Entities;
 
 /// <summary>One change of a piece of gear: how the piece was after it. How it was before is what the change before left.</summary>
-internal sealed class GearChangeRow
+internal sealed class GearChangeRow : SealedRow
 {
     public Guid GearId { get; set; }
 

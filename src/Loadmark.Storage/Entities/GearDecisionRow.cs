@@ -1,7 +1,7 @@
 namespace Loadmark.Storage.Entities;
 
 /// <summary>What somebody decided for a rig when a piece of gear that it has was changed.</summary>
-internal sealed class GearDecisionRow
+internal sealed class GearDecisionRow : SealedRow
 {
     public Guid RigId { get; set; }
 

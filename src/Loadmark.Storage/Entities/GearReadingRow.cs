@@ -3,7 +3,7 @@ using Loadmark.Core.Readings;
 namespace Loadmark.Storage.Entities;
 
 /// <summary>One reading of a load's draw.</summary>
-internal sealed class GearReadingRow
+internal sealed class GearReadingRow : SealedRow
 {
     public Guid Id { get; set; }
 

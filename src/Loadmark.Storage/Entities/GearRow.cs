@@ -3,7 +3,7 @@ using Loadmark.Core.Gear;
 namespace Loadmark.Storage.Entities;
 
 /// <summary>A piece of gear in its table: as it is now.</summary>
-internal sealed class GearRow
+internal sealed class GearRow : SealedRow
 {
     public Guid Id { get; set; }
 

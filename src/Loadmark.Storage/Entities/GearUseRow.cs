@@ -3,7 +3,7 @@ using Loadmark.Core.Gear;
 namespace Loadmark.Storage.Entities;
 
 /// <summary>That a rig has a piece of gear. Found again from the rig's text at each save.</summary>
-internal sealed class GearUseRow
+internal sealed class GearUseRow : SealedRow
 {
     public Guid RigId { get; set; }
 

@@ -1,7 +1,7 @@
 namespace Loadmark.Storage.Entities;
 
 /// <summary>A rig in its table.</summary>
-internal sealed class RigRow
+internal sealed class RigRow : SealedRow
 {
     public Guid Id { get; set; }
 

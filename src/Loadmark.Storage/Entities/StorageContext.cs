@@ -21,6 +21,8 @@ internal sealed class StorageContext(DbContextOptions<StorageContext> options) :
 
     public DbSet<CountRow> Counts => Set<CountRow>();
 
+    public DbSet<TotalRow> Totals => Set<TotalRow>();
+
     protected override void OnModelCreating(ModelBuilder modelBuilder)
     {
         modelBuilder.Entity<RigRow>(rig =>
@@ -35,6 +37,7 @@ internal sealed class StorageContext(DbContextOptions<StorageContext> options) :
             rig.Property(row => row.Removed).HasColumnOrder(5);
             rig.Property(row => row.Text).HasColumnOrder(6);
             rig.Property(row => row.UsesRevision).HasColumnOrder(7).HasDefaultValue(0L);
+            rig.Property(row => row.Seal).HasColumnOrder(8);
             rig.HasIndex(row => row.Changed);
 
             // Tells the rigs whose uses of gear are behind without a look at the rows, which would read through their texts.
@@ -98,6 +101,12 @@ internal sealed class StorageContext(DbContextOptions<StorageContext> options) :
         {
             count.ToTable("Counts");
             count.HasKey(row => row.Name);
+        });
+
+        modelBuilder.Entity<TotalRow>(total =>
+        {
+            total.ToTable("Totals");
+            total.HasKey(row => row.Table);
         });
     }
 }

@@ -189,7 +189,7 @@ public sealed class GearLibrary
         ReadAsync(context, CountRow.Gear, cancellationToken);
 
     private static async Task<long> ReadAsync(StorageContext context, string name, CancellationToken cancellationToken) =>
-        await context.Counts.Where(count => count.Name == name).Select(count => count.Value).FirstOrDefaultAsync(cancellationToken);
+        (await context.Counts.AsNoTracking().FirstOrDefaultAsync(count => count.Name == name, cancellationToken))?.Value ?? 0;
 
     private Task<GearOutcome> ChangeAsync(
         Guid id,

@@ -78,7 +78,8 @@ public sealed class GearUses
     /// <exception cref="StorageException">The medium failed.</exception>
     public Task<IReadOnlyDictionary<Guid, bool>> DecisionsAsync(Guid gear, long revision, CancellationToken cancellationToken = default) =>
         _access.ReadAsync<IReadOnlyDictionary<Guid, bool>>(
-            async context => await context.GearDecisions.Where(decision => decision.GearId == gear && decision.Revision == revision)
+            async context => await context.GearDecisions.AsNoTracking()
+                .Where(decision => decision.GearId == gear && decision.Revision == revision)
                 .ToDictionaryAsync(decision => decision.RigId, decision => decision.TakesNew, cancellationToken),
             cancellationToken);
 

@@ -1,3 +1,4 @@
+using System.Linq.Expressions;
 using Loadmark.Storage.Entities;
 using Loadmark.Storage.Rigs;
 using Microsoft.EntityFrameworkCore;
@@ -18,7 +19,7 @@ internal sealed class StoredRigEdits(StorageContext context, RigRow row, TimePro
 
     public async Task<StoredRig> ShowAsync(CancellationToken cancellationToken)
     {
-        var words = await context.Edits
+        var words = await context.Edits.AsNoTracking()
             .Where(edit => edit.RigId == row.Id && (edit.Number == row.Present || edit.Number == row.Present + 1))
             .ToDictionaryAsync(edit => edit.Number, edit => edit.What, cancellationToken);
         return Show(row, Text, words.GetValueOrDefault(row.Present), words.GetValueOrDefault(row.Present + 1));
@@ -29,7 +30,7 @@ internal sealed class StoredRigEdits(StorageContext context, RigRow row, TimePro
         if (name == row.Name && text == Text)
             return;
 
-        await context.Edits.Where(edit => edit.RigId == row.Id && edit.Number > row.Present).ExecuteDeleteAsync(cancellationToken);
+        await ForgetAsync(edit => edit.Number > row.Present, cancellationToken);
         var (change, nameBefore, number) = (TextChange.Between(Text, text), row.Name, row.Present + 1);
         Become(name, text, number);
         context.Edits.Add(new EditRow
@@ -44,7 +45,7 @@ internal sealed class StoredRigEdits(StorageContext context, RigRow row, TimePro
             Before = TextPacking.Pack(change.Before),
             After = TextPacking.Pack(change.After),
         });
-        await context.Edits.Where(edit => edit.RigId == row.Id && edit.Number <= number - editsKept).ExecuteDeleteAsync(cancellationToken);
+        await ForgetAsync(edit => edit.Number <= number - editsKept, cancellationToken);
     }
 
     public async Task UndoAsync(CancellationToken cancellationToken)
@@ -94,6 +95,10 @@ internal sealed class StoredRigEdits(StorageContext context, RigRow row, TimePro
 
     private Task<EditRow?> FindEditAsync(long number, CancellationToken cancellationToken) =>
         context.Edits.AsNoTracking().FirstOrDefaultAsync(edit => edit.RigId == row.Id && edit.Number == number, cancellationToken);
+
+    /// <summary>One by one, because the table's total tells which rows there are.</summary>
+    private async Task ForgetAsync(Expression<Func<EditRow, bool>> which, CancellationToken cancellationToken) =>
+        context.Edits.RemoveRange(await context.Edits.Where(edit => edit.RigId == row.Id).Where(which).ToListAsync(cancellationToken));
 
     private void Become(string name, string text, long present)
     {

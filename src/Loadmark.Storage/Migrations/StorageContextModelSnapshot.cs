@@ -22,6 +22,9 @@ namespace Loadmark.Storage.Migrations
                     b.Property<string>("Name")
                         .HasColumnType("TEXT");
 
+                    b.Property<long>("Seal")
+                        .HasColumnType("INTEGER");
+
                     b.Property<long>("Value")
                         .HasColumnType("INTEGER");
 
@@ -57,6 +60,9 @@ namespace Loadmark.Storage.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<long>("Seal")
+                        .HasColumnType("INTEGER");
+
                     b.Property<int>("Start")
                         .HasColumnType("INTEGER");
 
@@ -91,6 +97,9 @@ namespace Loadmark.Storage.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<long>("Seal")
+                        .HasColumnType("INTEGER");
+
                     b.Property<string>("Tag")
                         .IsRequired()
                         .HasColumnType("TEXT");
@@ -124,6 +133,9 @@ namespace Loadmark.Storage.Migrations
                         .HasColumnType("INTEGER");
 
                     b.Property<long>("Revision")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Seal")
                         .HasColumnType("INTEGER");
 
                     b.Property<bool>("TakesNew")
@@ -169,6 +181,9 @@ namespace Loadmark.Storage.Migrations
                     b.Property<long?>("Removed")
                         .HasColumnType("INTEGER");
 
+                    b.Property<long>("Seal")
+                        .HasColumnType("INTEGER");
+
                     b.Property<long>("Taken")
                         .HasColumnType("INTEGER");
 
@@ -202,6 +217,9 @@ namespace Loadmark.Storage.Migrations
                         .HasColumnType("TEXT");
 
                     b.Property<long>("Revision")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Seal")
                         .HasColumnType("INTEGER");
 
                     b.Property<long>("Stamp")
@@ -243,6 +261,9 @@ namespace Loadmark.Storage.Migrations
                     b.Property<string>("TagKey")
                         .HasColumnType("TEXT");
 
+                    b.Property<long>("Seal")
+                        .HasColumnType("INTEGER");
+
                     b.HasKey("RigId", "Kind", "TagKey");
 
                     b.HasIndex("Kind", "TagKey");
@@ -277,6 +298,10 @@ namespace Loadmark.Storage.Migrations
                         .HasColumnType("INTEGER")
                         .HasColumnOrder(2);
 
+                    b.Property<long>("Seal")
+                        .HasColumnType("INTEGER")
+                        .HasColumnOrder(8);
+
                     b.Property<byte[]>("Text")
                         .IsRequired()
                         .HasColumnType("BLOB")
@@ -295,6 +320,25 @@ namespace Loadmark.Storage.Migrations
                     b.HasIndex("Removed", "UsesRevision", "Revision");
 
                     b.ToTable("Rigs", (string)null);
+                });
+
+            modelBuilder.Entity("Loadmark.Storage.Entities.TotalRow", b =>
+                {
+                    b.Property<string>("Table")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Rows")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Seal")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Sum")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Table");
+
+                    b.ToTable("Totals", (string)null);
                 });
 
             modelBuilder.Entity("Loadmark.Storage.Entities.EditRow", b =>

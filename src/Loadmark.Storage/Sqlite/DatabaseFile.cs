@@ -1,5 +1,6 @@
 using System.Reflection;
 using Loadmark.Storage.Entities;
+using Loadmark.Storage.Seals;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Infrastructure;
@@ -48,7 +49,7 @@ internal sealed class DatabaseFile
     public static DbContextOptions<StorageContext> OptionsFor(string connection, Assembly? migrations = null) =>
         new DbContextOptionsBuilder<StorageContext>()
             .UseSqlite(connection, sqlite => sqlite.MigrationsAssembly(migrations ?? typeof(StorageContext).Assembly))
-            .AddInterceptors(new ConnectionSettings())
+            .AddInterceptors(new ConnectionSettings(), SealInterceptor.Instance)
             .Options;
 
     /// <summary>A file of the same schema in another folder.</summary>

@@ -1,5 +1,6 @@
 using Loadmark.Storage.Faults;
 using Microsoft.Data.Sqlite;
+using Loadmark.Storage.Seals;
 using SQLitePCL;
 
 namespace Loadmark.Storage.Sqlite;
@@ -12,7 +13,7 @@ internal static class MediumFaults
     {
         SqliteException sqlite => KindOf(sqlite.SqliteErrorCode, sqlite.SqliteExtendedErrorCode),
         StorageException storage => storage.Fault,
-        InvalidDataException => StoreFault.Damaged,
+        InvalidDataException or BrokenSealException => StoreFault.Damaged,
         UnauthorizedAccessException => StoreFault.NotWritable,
         IOException io when IsDiskFull(io) => StoreFault.DiskFull,
         IOException => StoreFault.NotWritable,
@@ -28,8 +29,8 @@ internal static class MediumFaults
             StoreFault.DiskFull => $"The disk of {path} is full. Free some space and start again.",
             StoreFault.NotADatabase =>
                 $"{path} is not a database of Loadmark. Nothing was changed in it. Move it away, or choose another folder.",
-            StoreFault.Damaged => $"{path} is damaged. It was left as it is. Move it away together with the files whose names begin the "
-                + "same, and put a backup in its place.",
+            StoreFault.Damaged => $"{path} is damaged.{Place(cause)} It was left as it is. Move it away together with the files "
+                + "whose names begin the same, and put a backup in its place.",
             StoreFault.NewerSchema => $"{path} was written by a newer version of Loadmark. Nothing was changed in it. Use that version, "
                 + "or choose another folder.",
             StoreFault.Busy => $"Another program is keeping {path} to itself. Close it and start again.",
@@ -37,10 +38,22 @@ internal static class MediumFaults
         }, cause);
 
     public static StorageException WhileChanging(StoreFault fault, Exception cause) =>
-        new(fault, $"{Happened(fault)} The edit is not saved; what was saved before is still there. {Remedy(fault)}", cause);
+        new(fault, $"{Happened(fault)}{Place(cause)} The edit is not saved; what was saved before is still there. {Remedy(fault)}", cause);
 
     public static StorageException WhileReading(StoreFault fault, Exception cause) =>
-        new(fault, $"{Happened(fault)} The kept rigs could not be read. {Remedy(fault)}", cause);
+        new(fault, $"{Happened(fault)}{Place(cause)} The kept rigs could not be read. {Remedy(fault)}", cause);
+
+    /// <summary>Which rig or gear is damaged, where that is known.</summary>
+    public static string Place(Exception? cause)
+    {
+        for (; cause is not null; cause = cause.InnerException)
+        {
+            if (cause is BrokenSealException broken)
+                return $" {broken.Message}";
+        }
+
+        return "";
+    }
 
     private static string Happened(StoreFault fault) => fault switch
     {

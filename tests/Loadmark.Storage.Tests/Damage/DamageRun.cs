@@ -6,6 +6,6 @@ namespace Loadmark.Storage.Tests.Damage;
 /// <param name="About">Where it was done, and the sentence, the difference or the exception that came of it.</param>
 internal sealed record DamageRun(DamageKind Kind, DamageOutcome Outcome, string About)
 {
-    /// <summary>Whether the program broke, or broke what it refused. What reads otherwise without a word is counted, not among these: SQLite keeps no checksums.</summary>
-    public bool IsBad => Outcome is DamageOutcome.FaultInProgram or DamageOutcome.DamagedFurther;
+    /// <summary>Whether the program broke, broke what it refused, or gave out what is damaged without a word.</summary>
+    public bool IsBad => Outcome is DamageOutcome.FaultInProgram or DamageOutcome.DamagedFurther or DamageOutcome.Silent;
 }

@@ -14,4 +14,8 @@ internal static class AsReleased
     [DbContext(typeof(StorageContext))]
     [Migration("20261125230125_Gear")]
     internal sealed class Gear : Storage.Migrations.Gear;
+
+    [DbContext(typeof(StorageContext))]
+    [Migration("20261130164935_Seals")]
+    internal sealed class Seals : Storage.Migrations.Seals;
 }

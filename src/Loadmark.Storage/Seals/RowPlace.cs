@@ -1,0 +1,44 @@
+using System.Globalization;
+
+namespace Loadmark.Storage.Seals;
+
+/// <summary>
+/// Where a row is, in words for the user: of which rig or which gear. What a damaged row says of itself may be damaged too.
+/// </summary>
+internal static class RowPlace
+{
+    private const int Longest = 60;
+
+    /// <summary>Names a row.</summary>
+    /// <param name="table">Its table.</param>
+    /// <param name="value">The value of a column; null where it has none.</param>
+    public static string Of(string table, Func<string, string?> value)
+    {
+        var words = table switch
+        {
+            "Rigs" => $"the rig {Value("Name")}",
+            "Edits" => $"edit {Value("Number")} of the rig {Value("NameAfter")}",
+            "Gear" => $"the gear {Value("Tag")}",
+            "GearChanges" => $"change {Value("Number")} of the gear {Value("Tag")}",
+            "GearReadings" => $"the reading {Value("Id")} of gear",
+            "GearUses" => $"the note that a rig has the gear {Value("TagKey")}",
+            "GearDecisions" => $"the decision about gear in the rig {Value("RigId")}",
+            "Counts" => $"the count '{Value("Name")}'",
+            "Totals" => $"the total of the table {Value("Table")}",
+            _ => "a row",
+        };
+        return $"{words} (table {table})";
+
+        string Value(string column) => Plain(value(column) ?? "?");
+    }
+
+    /// <summary>On one line, without what a terminal would take for an instruction.</summary>
+    private static string Plain(string text)
+    {
+        text = text.Length > Longest ? string.Concat(text.AsSpan(0, Longest), "…") : text;
+        return string.Concat(text.Select(static letter => IsPlain(letter) ? letter : '·'));
+    }
+
+    private static bool IsPlain(char letter) => char.GetUnicodeCategory(letter)
+        is not (UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.Surrogate);
+}
