@@ -19,7 +19,12 @@ internal static class SeededPriceList
     /// <summary>Makes a list.</summary>
     /// <param name="seed">The same seed makes the same list.</param>
     /// <param name="length">How many offers.</param>
-    public static IReadOnlyList<Offer> Make(int seed, int length)
+    public static IReadOnlyList<Offer> Make(int seed, int length) => [.. PriceListReader.Read(Text(seed, length), "seeded").Offers!.Value];
+
+    /// <summary>Makes the text of a list.</summary>
+    /// <param name="seed">The same seed makes the same list.</param>
+    /// <param name="length">How many offers.</param>
+    public static string Text(int seed, int length)
     {
         // Seeded and not for secrets: the same list every time.
         var random = new Random(seed);
@@ -37,6 +42,6 @@ internal static class SeededPriceList
             text.Append(CultureInfo.InvariantCulture, $"P-{offer:00},{price},{mass},{cells},{total},{(outlets > 0 && random.Next(4) > 0 ? "yes" : "no")},100-240 V\n");
         }
 
-        return [.. PriceListReader.Read(text.ToString(), "seeded").Offers!.Value];
+        return text.ToString();
     }
 }

@@ -16,6 +16,10 @@ internal static class SizesBench
     private const int Refused = 2;
 
     private static readonly int[] Loads = [10, 100, 1_000, 10_000];
+    private static readonly int[] Asked = [1, 10, 100, 1_000];
+    private static readonly int[] Seconds = [1, 10, 100, 600];
+    private static readonly int[] Starts = [1, 10, 100];
+    private static readonly int[] Offers = [10, 100, 1_000];
     private static readonly int[] Characters = [1_000, 10_000, 100_000, 1_000_000];
 
     /// <summary>Measures and writes the table.</summary>
@@ -31,27 +35,29 @@ internal static class SizesBench
                 $"Whole processes (framework-dependent, not compiled ahead), seconds of the one run; a run is ended after {cap} s. The exponent "
                 + $"is log(time ratio) / log(size ratio) between the last two sizes that came to their end, above the {idle:F1} s of a run that "
                 + $"does nothing; over {Linear} it is bold. {ResultTable.Machine}",
-                "what", "shape", "smallest", "×10", "×100", "×1000", "exponent");
+                "what", "shape", "smallest", "second", "third", "fourth", "exponent");
             foreach (var (shape, write) in Shapes())
             {
                 var files = Array.ConvertAll(Loads, size => Write(folder, $"{shape}-{size}", write(size)));
                 foreach (var command in (ReadOnlySpan<string>)["check", "check --json", "settle", "startup", "netlist", "plan"])
-                    Row(table, command, $"{shape} of 10 … 10,000 loads", Array.ConvertAll(files, file => (string[])[.. command.Split(' '), file]), idle, cap);
+                    Row(table, command, $"{shape} of 10 … 10,000 loads", Loads, Array.ConvertAll(files, file => (string[])[.. command.Split(' '), file]), idle, cap);
             }
+
+            Rest(table, folder, idle, cap);
 
             foreach (var (shape, write) in Lines())
             {
                 var files = Array.ConvertAll(Characters, size => Write(folder, $"{shape}-{size}", write(size)));
-                Row(table, "check", $"{shape} of 1 KB … 1 MB", Array.ConvertAll(files, file => (string[])["check", file]), idle, cap);
+                Row(table, "check", $"{shape} of 1 KB … 1 MB", Characters, Array.ConvertAll(files, file => (string[])["check", file]), idle, cap);
             }
 
             foreach (var (shape, write) in Labels())
                 Row(
-                    table, "read", $"{shape} of 100 B … 100 KB",
+                    table, "read", $"{shape} of 100 B … 100 KB", Characters,
                     Array.ConvertAll(Characters, size => (string[])["read", write(size / 10)]), idle, cap);
             Row(
-                table, "ask", "1 … 1,000 loads",
-                Array.ConvertAll((int[])[1, 10, 100, 1_000], size => (string[])["ask", .. Enumerable.Repeat("9V DC 10mA", size)]), idle, cap);
+                table, "ask", "1 … 1,000 loads", Asked,
+                Array.ConvertAll(Asked, size => (string[])["ask", .. Enumerable.Repeat("9V DC 10mA", size)]), idle, cap);
             table.Write("sizes.md");
             return 0;
         }
@@ -59,6 +65,47 @@ internal static class SizesBench
         {
             Directory.Delete(folder, recursive: true);
         }
+    }
+
+    /// <summary>Starts that never end, price lists, and gear.</summary>
+    private static void Rest(ResultTable table, string folder, double idle, int cap)
+    {
+        foreach (var command in (ReadOnlySpan<string>)["check", "startup"])
+        {
+            Row(
+                table, command, "a start that never ends, of 1, 10, 100 and 600 s", Seconds,
+                Array.ConvertAll(Seconds, seconds => (string[])[command, Write(folder, $"seconds-{seconds}", NeverUp(1, seconds))]), idle, cap);
+            Row(
+                table, command, "1 … 100 starts of 600 s that never end", Starts,
+                Array.ConvertAll(Starts, loads => (string[])[command, Write(folder, $"starts-{loads}", NeverUp(loads, 600))]), idle, cap);
+        }
+
+        const string wanting = "examples/to-buy.rig.yaml";
+        Row(
+            table, "buy", "8 loads from a price list of 10 … 1,000 supplies", Offers,
+            Array.ConvertAll(Offers, offers => (string[])["buy", wanting, "--prices", WriteTable(folder, $"{offers}.prices.csv", SeededPriceList.Text(1, offers))]),
+            idle, cap);
+        var gear = Array.ConvertAll(
+            Loads, pieces => WriteTable(folder, $"{pieces}.csv", "tag,label\n" + string.Concat(Names(pieces).Select(static name => $"{name},9V DC 10mA\n"))));
+        var data = Array.ConvertAll(Loads, pieces => Path.Combine(folder, $"data-{pieces}"));
+        Row(table, "gear import", "a table of 10 … 10,000 loads", Loads, [.. gear.Zip(data, static (file, kept) => (string[])["gear", "import", file, "--data", kept])], idle, cap);
+        Row(table, "gear list", "of 10 … 10,000 pieces", Loads, Array.ConvertAll(data, static kept => (string[])["gear", "list", "--data", kept]), idle, cap);
+    }
+
+    /// <summary>Loads whose supplies give up each time they start: the longer a start, the longer they are looked at.</summary>
+    private static string NeverUp(int loads, int seconds) =>
+        "rig: A rig that never comes up\nmains: 230 V 50 Hz\nloads:\n"
+        + string.Concat(Names(loads).Select(name =>
+            $"  {name}: {{ kind: large digital, label: 9V DC 500mA centre negative, run: 380 mA, start: 1.1 A for {seconds} s }}\n"))
+        + "supplies:\n" + string.Concat(Enumerable.Range(1, loads).Select(static load =>
+            $"  wall-{load}: {{ label: OUTPUT 9V 1A centre negative, outlets: {{ 1: \"\" }}, overload: hiccup }}\n"))
+        + "wired:\n" + string.Concat(Enumerable.Range(1, loads).Select(static load => $"  - {{ from: wall-{load}/1, to: load-{load} }}\n"));
+
+    private static string WriteTable(string folder, string name, string text)
+    {
+        var path = Path.Combine(folder, name);
+        File.WriteAllText(path, text);
+        return path;
     }
 
     private static IEnumerable<(string Shape, Func<int, string> Write)> Shapes()
@@ -110,7 +157,7 @@ internal static class SizesBench
         return path;
     }
 
-    private static void Row(ResultTable table, string what, string shape, string[][] runs, double idle, int cap)
+    private static void Row(ResultTable table, string what, string shape, int[] sizes, string[][] runs, double idle, int cap)
     {
         var times = new double?[runs.Length];
 
@@ -118,8 +165,10 @@ internal static class SizesBench
         for (var run = 0; run < runs.Length && (run == 0 || times[run - 1] is not null); run++)
             times[run] = Time(runs[run], cap);
         var ended = Array.FindLastIndex(times, static time => time is > 0);
-        var exponent = ended > 0 ? Math.Log10(Math.Max(0.1, times[ended]!.Value - idle) / Math.Max(0.1, times[ended - 1]!.Value - idle)) : double.NaN;
-        var told = exponent.ToString("F2", CultureInfo.InvariantCulture);
+        var exponent = ended > 0
+            ? Math.Log(Math.Max(0.1, times[ended]!.Value - idle) / Math.Max(0.1, times[ended - 1]!.Value - idle), (double)sizes[ended] / sizes[ended - 1])
+            : double.NaN;
+        var told = double.IsNaN(exponent) ? "" : exponent.ToString("F2", CultureInfo.InvariantCulture);
         table.Add(
             [what, shape, .. times.Select((time, run) => time switch
             {

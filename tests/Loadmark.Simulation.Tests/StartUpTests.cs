@@ -162,6 +162,30 @@ public sealed class StartUpTests
         return started.Waveforms.Series.Single(series => series.Subject == subject && series.Unit == unit).Values[place];
     }
 
+    /// <summary>What is told of a start that repeats is what the whole computation tells, but for a start more or less at the end.</summary>
+    [Fact]
+    public void A_start_that_never_ends_is_told_as_if_it_had_been_computed_to_the_end()
+    {
+        var rig = RigText.Example("chain-start");
+        var whole = RigText.StartUp(rig, new StartUpOptions { Duration = new(9), RepeatsAfter = double.PositiveInfinity });
+        var told = RigText.StartUp(rig, new StartUpOptions { Duration = new(9) });
+        var repeats = Assert.Single(told.Events.Items, static happening => happening.Kind == StartUpEventKind.Repeats);
+        Assert.Matches("^From here on this happens over and over, every 105 ms.$", repeats.Text);
+        Assert.Equal(repeats, told.Events.Items[^1]);
+        Assert.True(repeats.Time.Value < 4 && told.IsComplete, $"{repeats.Time}");
+        Assert.DoesNotContain(whole.Events.Items, static happening => happening.Kind == StartUpEventKind.Repeats);
+        Assert.Equal((whole.Duration, whole.SettledAfter), (told.Duration, told.SettledAfter));
+        for (var load = 0; load < whole.Loads.Count; load++)
+        {
+            Assert.Equal(whole.Loads[load] with { Restarts = 0, LowestVolts = null }, told.Loads[load] with { Restarts = 0, LowestVolts = null });
+            Assert.InRange(told.Loads[load].Restarts, whole.Loads[load].Restarts - 1, whole.Loads[load].Restarts + 1);
+        }
+
+        Assert.InRange((double)(told.Outlets[0].OverLimit.Value / whole.Outlets[0].OverLimit.Value), 0.98, 1.02);
+        foreach (var seconds in Enumerable.Range(0, 180).Select(static place => place * 0.05))
+            Assert.Equal(Value(whole, "wall/1", "V", seconds), Value(told, "wall/1", "V", seconds), 0.3);
+    }
+
     private static string Rig(string load, string outlet, string supply = "") =>
         $$"""
         rig: a

@@ -13,4 +13,15 @@ public interface ITransientObserver
     /// <summary>A device has changed its state.</summary>
     /// <param name="change">What changed, and when.</param>
     void OnEvent(in TransientEvent change);
+
+    /// <summary>
+    /// What the network does repeats from here on. One more repetition is computed, and the run ends; nothing is done unless an observer
+    /// does it.
+    /// </summary>
+    /// <param name="seconds">Time, s.</param>
+    /// <param name="repetition">The repetition, over 0 s: one round, or several that are alike.</param>
+    /// <param name="rounds">How many rounds it is, 1 or more.</param>
+    void OnRepeat(double seconds, double repetition, int rounds)
+    {
+    }
 }

@@ -111,9 +111,10 @@ internal sealed class Indicators
         return jumps;
     }
 
-    /// <summary>Tells which devices have changed their state since they were last told.</summary>
-    public void Tell(ITransientObserver? observer)
+    /// <summary>Tells which devices have changed their state since they were last told. Returns whether any has.</summary>
+    public bool Tell(ITransientObserver? observer)
     {
+        var hasChanged = false;
         foreach (var element in _network.Elements)
         {
             var state = element.State;
@@ -121,6 +122,9 @@ internal sealed class Indicators
                 continue;
             observer?.OnEvent(new TransientEvent(_network.Point.Time, element.Index, _states[element.Index], state));
             _states[element.Index] = state;
+            hasChanged = true;
         }
+
+        return hasChanged;
     }
 }

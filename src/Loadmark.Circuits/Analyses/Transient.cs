@@ -20,6 +20,10 @@ public sealed class Transient
     private readonly double[] _due;
     private readonly double _longestStep;
     private readonly OperatingPoint? _steady;
+    private readonly RepeatWatch? _repeats;
+    private double _end;
+    private double? _repetition;
+    private bool _hasChanged;
     private int _steps;
     private int _rejected;
     private int _located;
@@ -56,6 +60,7 @@ public sealed class Transient
             [.. network.Elements.Where(element => element is LoadElement or OutletElement or VoltageSourceElement or CurrentSourceElement)];
         _due = new double[_timed.Length];
         _steady = options.StartsSteady ? new OperatingPoint(network) : null;
+        _repeats = options.RepeatsAfter < options.EndSeconds && RepeatWatch.Suits(network) ? new(network, options.EndSeconds) : null;
         _longestStep = options.LongestStep;
         foreach (var element in network.Elements)
             _longestStep = Math.Min(_longestStep, element.LongestStep);
@@ -68,13 +73,16 @@ public sealed class Transient
     public TransientResult Run(ITransientObserver? observer = null, CancellationToken cancellation = default)
     {
         (_steps, _rejected, _located, _stepper.Newton.Iterations) = (0, 0, 0, 0);
+        (_end, _repetition, _hasChanged) = (_options.EndSeconds, null, false);
+        _repeats?.Begin();
         var most = _options.MostWork == long.MaxValue ? long.MaxValue : _network.Work + _options.MostWork;
         if (Start(observer, cancellation) is { } failure)
             return Result(failure);
 
         var step = _stepper.FirstStep();
-        while (_point.Time < _options.EndSeconds)
+        while (_point.Time < _end)
         {
+            LookForRepeat(observer);
             cancellation.ThrowIfCancellationRequested();
             if (_network.Work >= most)
                 return Result(TransientStatus.Spent);
@@ -105,7 +113,21 @@ public sealed class Transient
                 step = _stepper.FirstStep();
         }
 
-        return Result(TransientStatus.Completed);
+        return Result(_repetition is null ? TransientStatus.Completed : TransientStatus.Repeats);
+    }
+
+    /// <summary>Where a change has brought the network back to where it was, lets the run end after one more repetition.</summary>
+    private void LookForRepeat(ITransientObserver? observer)
+    {
+        if (!_hasChanged)
+            return;
+        _hasChanged = false;
+        if (_repeats is null || _repetition is not null || _point.Time < _options.RepeatsAfter)
+            return;
+        if (_repeats.Mark() is not { } repetition || _point.Time + repetition >= _options.EndSeconds)
+            return;
+        (_repetition, _end) = (repetition, _point.Time + repetition);
+        observer?.OnRepeat(_point.Time, repetition, Math.Max(1, _repeats.Rounds));
     }
 
     private TransientStatus? Start(ITransientObserver? observer, CancellationToken cancellation)
@@ -136,7 +158,7 @@ public sealed class Transient
     /// <summary>The next time at which something is due; notes what.</summary>
     private double NextTime()
     {
-        var next = _options.EndSeconds;
+        var next = _end;
         for (var index = 0; index < _timed.Length; index++)
         {
             _due[index] = _timed[index].NextTime(_point.Time);
@@ -254,7 +276,7 @@ public sealed class Transient
     /// <summary>Tells what has changed, and solves for what follows at once where the equations jump.</summary>
     private bool Follow(bool jumps, ITransientObserver? observer)
     {
-        _indicators.Tell(observer);
+        _hasChanged |= _indicators.Tell(observer);
         _stepper.Keep(isSmooth: false);
         return !jumps || _stepper.ResolveJump();
     }
@@ -263,10 +285,13 @@ public sealed class Transient
     {
         var worst = status switch
         {
-            TransientStatus.Completed or TransientStatus.Spent => null,
+            TransientStatus.Completed or TransientStatus.Spent or TransientStatus.Repeats => null,
             TransientStatus.Chatters => _indicators.LastChanged,
             _ => _network.RowName(_network.System.WorstRow()),
         };
-        return new TransientResult(status, _point.Time, _steps, _rejected, _located, _stepper.Newton.Iterations, worst);
+        return new TransientResult(status, _point.Time, _steps, _rejected, _located, _stepper.Newton.Iterations, worst)
+        {
+            RepetitionSeconds = _repetition,
+        };
     }
 }

@@ -29,6 +29,11 @@ public sealed record TransientOptions(double EndSeconds)
     public int ChangeLimit { get; init; } = 1000;
 
     /// <summary>
+    /// From when on the run ends where what the network does repeats, s; infinite for never. Nothing repeats while a source goes by time.
+    /// </summary>
+    public double RepeatsAfter { get; init; } = double.PositiveInfinity;
+
+    /// <summary>
     /// The most work of a run, in equations evaluated (see <see cref="Networks.Network.Work"/>), over 0; a run that takes more ends there.
     /// </summary>
     public long MostWork { get; init; } = long.MaxValue;

@@ -10,4 +10,8 @@ namespace Loadmark.Circuits.Analyses;
 /// <param name="WorstNode">Where it did not complete: the node, or device with an equation or state of its own, to blame; else
 /// null, also where the work that it was given was spent.</param>
 public readonly record struct TransientResult(
-    TransientStatus Status, double Seconds, int Steps, int Rejected, int Located, int Iterations, string? WorstNode);
+    TransientStatus Status, double Seconds, int Steps, int Rejected, int Located, int Iterations, string? WorstNode)
+{
+    /// <summary>The repetition computed last, s: one round, or several that are alike. Null where none was seen.</summary>
+    public double? RepetitionSeconds { get; init; }
+}

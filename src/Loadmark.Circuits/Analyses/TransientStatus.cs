@@ -17,4 +17,7 @@ public enum TransientStatus
 
     /// <summary>The most work that it was given did not suffice to come to the end of its time.</summary>
     Spent,
+
+    /// <summary>What the network does repeats, and one repetition was computed to its end (see <see cref="TransientOptions"/>).</summary>
+    Repeats,
 }

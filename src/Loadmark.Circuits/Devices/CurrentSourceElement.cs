@@ -10,6 +10,8 @@ internal sealed class CurrentSourceElement(CurrentSource source, int index) : El
 
     public override double LongestStep => source.Waveform.LongestStep;
 
+    public override bool GoesByTime => source.Waveform is not ConstantWaveform;
+
     public override void Declare(NetworkLayout layout)
     {
         _parameters = layout.Parameters;

@@ -79,6 +79,17 @@ internal abstract class Element(Device device, int index)
     /// <summary>Does what is due at the present time. Returns true where the equations jump.</summary>
     public virtual bool Elapse(AnalysisPoint point) => false;
 
+    /// <summary>How many times run in the element: what it will do of itself hangs on them.</summary>
+    public virtual int ClockCount => 0;
+
+    /// <summary>Whether what the element does goes by the time since the start, and not by its states alone.</summary>
+    public virtual bool GoesByTime => false;
+
+    /// <summary>How much is left of each time that runs, s; infinite for one that does not run.</summary>
+    public virtual void ReadClocks(Span<double> clocks, double seconds)
+    {
+    }
+
     /// <summary>The longest step the element can stand, s.</summary>
     public virtual double LongestStep => double.PositiveInfinity;
 }

@@ -105,6 +105,10 @@ internal sealed class LoadElement(LoadDevice load, int index) : Element(load, in
 
     public override double NextTime(double seconds) => IsBooting ? _bootEnds : _starts;
 
+    public override int ClockCount => 1;
+
+    public override void ReadClocks(Span<double> clocks, double seconds) => clocks[0] = NextTime(seconds) - seconds;
+
     public override bool Elapse(AnalysisPoint point)
     {
         if (point.Time >= _starts)

@@ -123,6 +123,15 @@ internal sealed class OutletElement(OutletDevice outlet, int index) : Element(ou
         return risen > seconds ? Math.Min(next, risen) : next;
     }
 
+    public override int ClockCount => 3;
+
+    public override void ReadClocks(Span<double> clocks, double seconds)
+    {
+        var risen = _started + outlet.SoftStartSeconds;
+        (clocks[0], clocks[1]) = (_tripsAt - seconds, _retriesAt - seconds);
+        clocks[2] = risen > seconds ? risen - seconds : double.PositiveInfinity;
+    }
+
     public override bool Elapse(AnalysisPoint point)
     {
         if (point.Time >= _tripsAt)

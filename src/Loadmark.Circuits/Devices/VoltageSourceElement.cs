@@ -16,6 +16,8 @@ internal sealed class VoltageSourceElement(VoltageSource source, int index) : El
 
     public override double LongestStep => source.Waveform.LongestStep;
 
+    public override bool GoesByTime => source.Waveform is not ConstantWaveform;
+
     public override void Declare(NetworkLayout layout)
     {
         _parameters = layout.Parameters;

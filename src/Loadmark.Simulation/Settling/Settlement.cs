@@ -34,8 +34,8 @@ public sealed class Settlement
         var search = new OperatingPointOptions { IterationLimit = (options ?? new SettleOptions()).IterationLimit };
         _searches =
         [
-            .. circuit.Parts.Select(part => new OperatingPoint(
-                part.Network, search with { MostWork = WorkBudget.OfNetwork(part.Network.Size) })),
+            .. circuit.Parts.Select((part, place) => new OperatingPoint(
+                part.Network, search with { MostWork = WorkBudget.OfPart(circuit, place) })),
         ];
         _isFound = new bool[circuit.Parts.Length];
         _reasons = new OperatingPointResult?[circuit.Loads.Length];
@@ -153,7 +153,7 @@ public sealed class Settlement
     {
         var taken = 0;
         var network = _circuit.Parts[part].Network;
-        var most = network.Work + WorkBudget.OfNetwork(network.Size);
+        var most = network.Work + WorkBudget.OfPart(_circuit, part);
         try
         {
             while (true)

@@ -29,4 +29,7 @@ public enum StartUpEventKind
 
     /// <summary>A load drops out.</summary>
     DropsOut,
+
+    /// <summary>What has happened to a part of the rig happens over and over from here on.</summary>
+    Repeats,
 }

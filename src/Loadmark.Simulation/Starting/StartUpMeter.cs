@@ -14,7 +14,10 @@ internal sealed class StartUpMeter : ITransientObserver
     private readonly LoadMeter[] _loads;
     private readonly OutletMeter[] _outlets;
     private ITransientObserver? _also;
+    private readonly LoadMeter[] _loadsBefore;
+    private readonly OutletMeter[] _outletsBefore;
     private double _last;
+    private double _repetition;
 
     /// <summary>Prepares to watch one part of a circuit.</summary>
     /// <param name="circuit">The circuit.</param>
@@ -22,7 +25,8 @@ internal sealed class StartUpMeter : ITransientObserver
     /// <param name="loads">Where to keep what is seen of each load of the circuit.</param>
     /// <param name="outlets">Where to keep what is seen of each outlet of the circuit.</param>
     public StartUpMeter(RigCircuit circuit, CircuitPart part, LoadMeter[] loads, OutletMeter[] outlets) =>
-        (_circuit, _part, _loads, _outlets) = (circuit, part, loads, outlets);
+        (_circuit, _part, _loads, _outlets, _loadsBefore, _outletsBefore) =
+            (circuit, part, loads, outlets, new LoadMeter[part.Loads.Length], new OutletMeter[part.Outlets.Length]);
 
     /// <summary>Forgets what it has seen.</summary>
     /// <param name="also">Who watches too; null: nobody.</param>
@@ -48,6 +52,41 @@ internal sealed class StartUpMeter : ITransientObserver
 
     /// <inheritdoc/>
     public void OnEvent(in TransientEvent change) => _also?.OnEvent(change);
+
+    /// <inheritdoc/>
+    public void OnRepeat(double seconds, double repetition, int rounds)
+    {
+        _repetition = repetition;
+        for (var place = 0; place < _loadsBefore.Length; place++)
+            _loadsBefore[place] = _loads[_part.Loads[place]];
+        for (var place = 0; place < _outletsBefore.Length; place++)
+            _outletsBefore[place] = _outlets[_part.Outlets[place]];
+        _also?.OnRepeat(seconds, repetition, rounds);
+    }
+
+    /// <summary>After a run that ended with a repetition: counts as often what was seen in it as there is time for until the end.</summary>
+    /// <param name="end">The end, s.</param>
+    public void GoOn(double end)
+    {
+        var share = (end - _last) / _repetition;
+        var times = (int)share;
+        for (var place = 0; place < _loadsBefore.Length; place++)
+        {
+            ref var load = ref _loads[_part.Loads[place]];
+            var before = _loadsBefore[place];
+            if (load.LastDrop > before.LastDrop || double.IsNaN(before.LastDrop))
+                load.LastDrop += times * _repetition;
+            if (load.Starts > before.Starts)
+                load.LastStart += times * _repetition;
+            load.Starts += times * (load.Starts - before.Starts);
+        }
+
+        for (var place = 0; place < _outletsBefore.Length; place++)
+        {
+            ref var outlet = ref _outlets[_part.Outlets[place]];
+            outlet.SecondsOver += share * (outlet.SecondsOver - _outletsBefore[place].SecondsOver);
+        }
+    }
 
     private void Read(int load, ref LoadMeter meter, double seconds)
     {

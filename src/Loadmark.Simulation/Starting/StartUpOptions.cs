@@ -9,6 +9,9 @@ public sealed record StartUpOptions
     /// <summary>How long, over 0 s; null: three of the slowest starts, five time constants of heaters, and at least 3 s.</summary>
     public Seconds? Duration { get; init; }
 
+    /// <summary>From when on what repeats is not computed again but told as it was, s; infinite: all is computed.</summary>
+    public double RepeatsAfter { get; init; } = CommonSeconds;
+
     /// <summary>The distance of the evenly spaced points of the waveforms, beside those at events; over 0 s.</summary>
     public Seconds Spacing { get; init; } = new(0.005m);
 }

@@ -13,6 +13,7 @@ internal sealed class StartUpRecorder(RigCircuit circuit, CircuitPart part) : IT
     private readonly StartUpStory _story = new(circuit, part);
     private readonly List<double> _times = [];
     private readonly List<double[]> _points = [];
+    private double? _repetition;
 
     /// <summary>What happened, in order.</summary>
     public ImmutableArray<StartUpEvent> Events => _story.Events;
@@ -35,6 +36,13 @@ internal sealed class StartUpRecorder(RigCircuit circuit, CircuitPart part) : IT
 
     /// <inheritdoc/>
     public void OnEvent(in TransientEvent change) => _story.OnEvent(change);
+
+    /// <inheritdoc/>
+    public void OnRepeat(double seconds, double repetition, int rounds)
+    {
+        _repetition = repetition;
+        _story.OnRepeat(seconds, repetition, rounds);
+    }
 
     /// <summary>Where the voltage of a load stands in a point; its current is next to it.</summary>
     public int ColumnOfLoad(int load) => 2 * part.Loads.IndexOf(load);
@@ -59,11 +67,17 @@ internal sealed class StartUpRecorder(RigCircuit circuit, CircuitPart part) : IT
         return last;
     }
 
-    /// <summary>Voltages and currents at a time: as recorded, and straight between two points; the end value after the end.</summary>
+    /// <summary>
+    /// Voltages and currents at a time: as recorded, and straight between two points; after the end the repetition that was seen last goes
+    /// on, and the end value where there is none.
+    /// </summary>
     /// <param name="seconds">When, s.</param>
     /// <param name="isBefore">Whether before a jump at that time; after it otherwise.</param>
     public double[] At(double seconds, bool isBefore)
     {
+        var end = _times[^1];
+        if (_repetition is { } repetition && seconds > end)
+            seconds = end - repetition + ((seconds - end) % repetition);
         var found = _times.BinarySearch(seconds);
         if (found >= 0)
         {

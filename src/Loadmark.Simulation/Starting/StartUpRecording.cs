@@ -8,6 +8,12 @@ namespace Loadmark.Simulation.Starting;
 /// <summary>What was recorded of all parts of a circuit, put together.</summary>
 internal sealed class StartUpRecording(RigCircuit circuit)
 {
+    /// <summary>The most values of all waveforms together: 32 MB.</summary>
+    private const int MostValues = 4_000_000;
+
+    /// <summary>The fewest evenly spaced points, however many waveforms there are.</summary>
+    private const int FewestPoints = 600;
+
     private readonly StartUpRecorder[] _parts = [.. circuit.Parts.Select(part => new StartUpRecorder(circuit, part))];
 
     /// <summary>Begins to record a part, from the start.</summary>
@@ -38,19 +44,23 @@ internal sealed class StartUpRecording(RigCircuit circuit)
     }
 
     /// <summary>
-    /// The waveforms: evenly spaced, at each event, and before and after each jump; loads and outlets in the order of the rig.
+    /// The waveforms: evenly spaced, at each event, and before and after each jump; loads and outlets in the order of the rig. Of a very
+    /// large rig or a very long start the evenly spaced points are further apart than asked for, and of the others the first are told.
     /// </summary>
     /// <param name="spacing">The distance of the evenly spaced points, s, over 0.</param>
-    public Waveforms Waveforms(double spacing)
+    /// <param name="end">Up to when, s.</param>
+    public Waveforms Waveforms(double spacing, double end)
     {
-        var end = _parts.Length == 0 ? 0 : _parts.Max(static part => part.Times[^1]);
+        var most = Math.Max(FewestPoints, MostValues / Math.Max(1, 4 * (circuit.Loads.Length + circuit.Outlets.Length)));
+        spacing = Math.Max(spacing, end / most);
         var even = Enumerable.Range(0, (int)Math.Ceiling(end / spacing) + 1)
             .Select(place => (Time: Math.Min(end, place * spacing), IsBefore: false));
         var events = _parts.SelectMany(static part => part.Events)
             .Select(static happening => (Time: (double)happening.Time.Value, IsBefore: false));
         var jumps = _parts.SelectMany(static part => Jumps(part.Times))
             .SelectMany(static time => new[] { (Time: time, IsBefore: true), (Time: time, IsBefore: false) });
-        var rows = even.Concat(events).Concat(jumps).Distinct().OrderBy(static row => row.Time).ThenByDescending(static row => row.IsBefore)
+        var others = events.Concat(jumps).Where(row => row.Time <= end).OrderBy(static row => row.Time).Take(most);
+        var rows = even.Concat(others).Distinct().OrderBy(static row => row.Time).ThenByDescending(static row => row.IsBefore)
             .ToList();
 
         var columns = new List<(string Subject, string Unit, int Part, int Column)>();

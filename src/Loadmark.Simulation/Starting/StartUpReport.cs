@@ -13,7 +13,7 @@ internal static class StartUpReport
         var circuit = run.Circuit;
         var places = Enumerable.Range(0, circuit.Outlets.Length).ToDictionary(place => circuit.Outlets[place].Outlet);
         ValueList<StartedLoad> loads = [.. Enumerable.Range(0, circuit.Loads.Length).Select(place => Load(run, place))];
-        var isUnsettled = !run.IsComplete || loads.Items.Any(static load => load.Cycles);
+        var isUnsettled = !run.IsComplete || run.Repeats || loads.Items.Any(static load => load.Cycles);
         var events = recording.Events();
         var pulses = ChargingPulses.Of(run, events, options, cancellation);
         return new StartUpResult
@@ -28,7 +28,7 @@ internal static class StartUpReport
             Totals = recording.Totals(),
             Assumptions = [.. circuit.Assumptions],
             Untold = [.. circuit.Untold],
-            Waveforms = recording.Waveforms((double)options.Spacing.Value),
+            Waveforms = recording.Waveforms((double)options.Spacing.Value, run.ReachedSeconds),
         };
     }
 

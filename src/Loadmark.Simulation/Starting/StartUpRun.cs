@@ -46,14 +46,18 @@ public sealed class StartUpRun
             throw new ArgumentOutOfRangeException(nameof(options), EndSeconds, "Must be over 0.");
 
         // Between points waveforms are drawn straight, so no step may hide a bend.
-        var transient = new TransientOptions(EndSeconds) { LongestStep = EndSeconds / FewestSteps };
+        var transient = new TransientOptions(EndSeconds)
+        {
+            LongestStep = EndSeconds / FewestSteps,
+            RepeatsAfter = (options ?? new StartUpOptions()).RepeatsAfter,
+        };
         _loads = new LoadMeter[circuit.Loads.Length];
         for (var load = 0; load < _loads.Length; load++)
             _loads[load] = LoadMeter.Fresh;
         _outlets = new OutletMeter[circuit.Outlets.Length];
         _transients = Array.ConvertAll(_parts, place => new Transient(
             circuit.Parts[place].Network,
-            transient with { MostWork = WorkBudget.OfNetwork(circuit.Parts[place].Network.Size) }));
+            transient with { MostWork = WorkBudget.OfPart(circuit, place) }));
         _meters = Array.ConvertAll(_parts, place => new StartUpMeter(circuit, circuit.Parts[place], _loads, _outlets));
         _limits = new double[_outlets.Length];
         _reached = new double[circuit.Parts.Length];
@@ -73,10 +77,18 @@ public sealed class StartUpRun
     /// <summary>How long is computed, s.</summary>
     public double EndSeconds { get; }
 
-    /// <summary>Whether the last run came to its end. Where not, it tells what was seen until then.</summary>
+    /// <summary>
+    /// Whether the last run came to its end, or to where all repeats. Where not, it tells what was seen until then.
+    /// </summary>
     public bool IsComplete { get; private set; }
 
-    /// <summary>Up to when the last run came, s: to the end, or to where the first part of the circuit could not be computed on.</summary>
+    /// <summary>Whether some part of the circuit was seen to repeat in the last run, and was not computed to the end.</summary>
+    public bool Repeats { get; private set; }
+
+    /// <summary>
+    /// Up to when the last run tells, s: to the end, as what repeats goes on, or to where the first part of the circuit could not be
+    /// computed on.
+    /// </summary>
     public double ReachedSeconds => Earliest();
 
     /// <summary>For each outlet whether it was over its limit for longer than it bears its surge, and was computed without.</summary>
@@ -94,7 +106,7 @@ public sealed class StartUpRun
     internal bool Run(Func<int, ITransientObserver?> observer, CancellationToken cancellation)
     {
         Array.Clear(SurgeSpent);
-        IsComplete = true;
+        (IsComplete, Repeats) = (true, false);
         for (var outlet = 0; outlet < _limits.Length; outlet++)
             _limits[outlet] = _circuit.Limit(outlet);
         try
@@ -122,8 +134,15 @@ public sealed class StartUpRun
             _meters[place].Begin(observer(part));
             var result = _transients[place].Run(_meters[place], cancellation);
             _reached[part] = result.Seconds;
-            if (!SpendSurges(part))
-                return result.Status == TransientStatus.Completed;
+            if (SpendSurges(part))
+                continue;
+            if (result.Status == TransientStatus.Repeats)
+            {
+                _meters[place].GoOn(EndSeconds);
+                (_reached[part], Repeats) = (EndSeconds, true);
+            }
+
+            return result.Status is TransientStatus.Completed or TransientStatus.Repeats;
         }
     }
 

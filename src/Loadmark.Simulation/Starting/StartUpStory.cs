@@ -18,6 +18,7 @@ internal sealed class StartUpStory : ITransientObserver
     private readonly Dictionary<int, int> _outlets = [];
     private readonly Dictionary<int, int> _fuses = [];
     private readonly ImmutableArray<StartUpEvent>.Builder _events = ImmutableArray.CreateBuilder<StartUpEvent>();
+    private bool _hasEnded;
 
     /// <summary>Prepares to tell of one part of a circuit.</summary>
     public StartUpStory(RigCircuit circuit, CircuitPart part)
@@ -49,7 +50,7 @@ internal sealed class StartUpStory : ITransientObserver
     /// <summary>Tells a change, if a technician would.</summary>
     public void OnEvent(in TransientEvent change)
     {
-        if (_events.Count >= MostEvents)
+        if (_hasEnded || _events.Count >= MostEvents)
             return;
         if (_loads.TryGetValue(change.Device, out var load))
             TellLoad(change, load);
@@ -57,6 +58,21 @@ internal sealed class StartUpStory : ITransientObserver
             TellOutlet(change, outlet);
         else if (_fuses.TryGetValue(change.Device, out var fused))
             TellFuse(change, fused);
+    }
+
+    /// <summary>Tells that it goes on and on, of what changed last.</summary>
+    public void OnRepeat(double seconds, double repetition, int rounds)
+    {
+        if (_events.Count == 0 || _events.Count >= MostEvents)
+            return;
+        var round = SiConversion.Seconds(repetition / rounds);
+        _events.Add(new StartUpEvent(
+            SiConversion.Seconds(seconds),
+            _events[^1].Subject,
+            StartUpEventKind.Repeats,
+            null,
+            $"From here on this happens over and over, every {FigureDisplay.Said(round)}."));
+        _hasEnded = true;
     }
 
     private void TellLoad(in TransientEvent change, int place)

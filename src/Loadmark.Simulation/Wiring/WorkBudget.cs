@@ -11,11 +11,17 @@ internal sealed class WorkBudget
     /// </summary>
     private const long Floor = 40_000_000;
 
-    /// <summary>What a circuit may take for each of its equations, where that is more.</summary>
+    /// <summary>What the search for remedies may take for each equation of the circuit, where that is more.</summary>
     private const long EachEquation = 4_000;
 
     /// <summary>To lay out and check a rig takes about as long as to evaluate each of its equations so many times.</summary>
     private const long LayoutCost = 100;
+
+    /// <summary>
+    /// What one search or run of a part may take for each of its equations, where that is more than its share: an ordinary start
+    /// takes 1,000 to 1,500, one that never ends 20,000 to 30,000 until it is seen to repeat.
+    /// </summary>
+    private const long EachEquationOfPart = 60_000;
 
     private long _left;
 
@@ -28,9 +34,17 @@ internal sealed class WorkBudget
     /// <param name="circuit">The rig's circuit.</param>
     public static WorkBudget ForRemedies(RigCircuit circuit) => new(Math.Max(Floor, EachEquation * Equations(circuit)));
 
-    /// <summary>What one search or one run of a network may take, in equations evaluated.</summary>
-    /// <param name="equations">How many equations it has.</param>
-    public static long OfNetwork(int equations) => Math.Max(Floor, EachEquation * equations);
+    /// <summary>
+    /// What one search for a steady state or one run of the first seconds may take in a part of a circuit, in equations evaluated: in
+    /// proportion to its equations, so that a rig of many parts takes no more than one of the same size in one part.
+    /// </summary>
+    /// <param name="circuit">The circuit.</param>
+    /// <param name="part">The part, by its place.</param>
+    public static long OfPart(RigCircuit circuit, int part)
+    {
+        var size = circuit.Parts[part].Network.Size;
+        return Math.Max(Floor * size / Math.Max(1, Equations(circuit)), EachEquationOfPart * size);
+    }
 
     /// <summary>What was computed in a circuit since it was made.</summary>
     /// <param name="circuit">The circuit.</param>

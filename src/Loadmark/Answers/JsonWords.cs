@@ -144,6 +144,7 @@ internal static class JsonWords
         StartUpEventKind.Starts => "starts",
         StartUpEventKind.HasStarted => "has-started",
         StartUpEventKind.DropsOut => "drops-out",
+        StartUpEventKind.Repeats => "repeats",
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "There is no word for it."),
     };
 }

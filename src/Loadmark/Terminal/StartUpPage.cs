@@ -62,7 +62,9 @@ internal static class StartUpPage
         var text = (failing.Count, started.IsComplete) switch
         {
             (_, false) => $"The first {FigureDisplay.Said(started.Duration)} could be computed, no more.",
-            (0, _) => $"Everything comes up and stays up; at rest after {FigureDisplay.Said(started.SettledAfter ?? default)}.",
+            (0, _) when started.SettledAfter is { } after =>
+                $"Everything comes up and stays up; at rest after {FigureDisplay.Said(after)}.",
+            (0, _) => "Everything comes up and stays up, but what the outlets do never comes to rest.",
             _ => $"In the first {FigureDisplay.Said(started.Duration)} {Phrases.List(failing)} {Phrases.Verb(failing.Count, "does", "do")} "
                 + "not come up properly.",
         };
@@ -94,14 +96,19 @@ internal static class StartUpPage
         sheet.BlankLine()
             .Line(concerned.Count == 0 ? "What happens after switch-on" : "What happens where it does not come up", SheetStyle.Strong);
         foreach (var happening in events.Take(MostEvents))
-            sheet.PutRight(FigureDisplay.Said(happening.Time), TextColumn - 2, SheetStyle.Faint).PadTo(TextColumn)
-                .Wrap(happening.Text, TextColumn).EndLine();
+            WriteEvent(sheet, happening);
         if (events.Count > MostEvents)
             sheet.PadTo(TextColumn)
                 .Wrap(
                     $"... and so on: {events.Count - MostEvents} more, the last after {FigureDisplay.Said(events[^1].Time)}.",
                     TextColumn).EndLine();
+        foreach (var repeating in events.Skip(MostEvents).Where(static happening => happening.Kind == StartUpEventKind.Repeats))
+            WriteEvent(sheet, repeating);
     }
+
+    private static void WriteEvent(Sheet sheet, StartUpEvent happening) =>
+        sheet.PutRight(FigureDisplay.Said(happening.Time), TextColumn - 2, SheetStyle.Faint).PadTo(TextColumn)
+            .Wrap(happening.Text, TextColumn).EndLine();
 
     private static string State(StartedLoad load) => (load.State, load.Cycles) switch
     {
