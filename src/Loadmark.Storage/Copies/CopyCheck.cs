@@ -1,4 +1,5 @@
 using System.Globalization;
+using Loadmark.Storage.Faults;
 using Loadmark.Storage.History;
 using Loadmark.Storage.Seals;
 using Loadmark.Storage.Sqlite;
@@ -19,13 +20,13 @@ internal static class CopyCheck
     }
 
     /// <summary>Checks that every row is as it was saved, and there.</summary>
-    /// <exception cref="BrokenSealException">One is not.</exception>
+    /// <exception cref="DamageException">One is not.</exception>
     public static void CheckSeals(SqliteConnection connection)
     {
         // Rows and totals of one moment, while others write on.
         using var transaction = connection.BeginTransaction(deferred: true);
         if (DatabaseSeals.Broken(connection) is { Count: > 0 } broken)
-            throw new BrokenSealException(broken);
+            throw DamageException.At(broken);
     }
 
     /// <summary>Counts what is in it. A database of before there was a library has no gear.</summary>

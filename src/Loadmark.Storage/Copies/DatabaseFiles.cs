@@ -1,14 +1,12 @@
+using Loadmark.Storage.Sqlite;
+
 namespace Loadmark.Storage.Copies;
 
 /// <summary>A database's file with those that SQLite puts beside it while it is in use.</summary>
 internal static class DatabaseFiles
 {
-    private const string WriteAhead = "-wal";
-    private const string Shared = "-shm";
-    private const string Rollback = "-journal";
-
     /// <summary>Whether some program may have the database open.</summary>
-    public static bool MayBeInUse(string path) => File.Exists(path + Shared);
+    public static bool MayBeInUse(string path) => File.Exists(path + DatabaseFile.Shared);
 
     /// <summary>
     /// Copies the file, with what of it is still in the files beside it, byte by byte. For databases that nobody has open.
@@ -16,7 +14,7 @@ internal static class DatabaseFiles
     public static void Copy(string from, string to)
     {
         File.Copy(from, to);
-        foreach (var beside in (ReadOnlySpan<string>)[WriteAhead, Rollback])
+        foreach (var beside in (ReadOnlySpan<string>)[DatabaseFile.WriteAhead, DatabaseFile.Rollback])
         {
             if (File.Exists(from + beside))
                 File.Copy(from + beside, to + beside);
@@ -26,7 +24,7 @@ internal static class DatabaseFiles
     /// <summary>Deletes the database's file and those beside it.</summary>
     public static void Delete(string path)
     {
-        foreach (var beside in (ReadOnlySpan<string>)["", WriteAhead, Shared, Rollback])
+        foreach (var beside in (ReadOnlySpan<string>)["", .. DatabaseFile.Beside])
             File.Delete(path + beside);
     }
 }

@@ -16,7 +16,10 @@ internal sealed class Opening(DatabaseFile file, TimeProvider clock)
         try
         {
             PrivateFile.MakeFolder(file.Folder);
-            PrivateFile.Make(file.Path, FileMode.OpenOrCreate);
+            if (!File.Exists(file.Path))
+                PrivateFile.Make(file.Path, FileMode.OpenOrCreate);
+            else if (!file.IsOpenHere)
+                BesideDatabase.Check(file.Path);
             using var connection = file.NewPlainConnection();
             using var context = file.NewContext();
             return BringForward(connection, new Schema(context));
@@ -34,6 +37,7 @@ internal sealed class Opening(DatabaseFile file, TimeProvider clock)
         if (schema.IsNewest(Applied(connection, schema)))
             schema.CheckColumns(connection);
         CopyCheck.CheckSeals(connection);
+        connection.KeepsLog(false);
         connection.Run("PRAGMA journal_mode = WAL");
 
         // Takes the turn at once: of two programs that start together, one finds the work done.

@@ -1,6 +1,7 @@
 using Loadmark.Storage.Entities;
-using Microsoft.EntityFrameworkCore;
+using Loadmark.Storage.Faults;
 using Microsoft.EntityFrameworkCore.Diagnostics;
+using Microsoft.EntityFrameworkCore;
 
 namespace Loadmark.Storage.Seals;
 
@@ -33,7 +34,7 @@ internal sealed class SealInterceptor : SaveChangesInterceptor, IMaterialization
     public object InitializedInstance(MaterializationInterceptionData materializationData, object entity)
     {
         if (entity is SealedRow row && SealedType.Of(materializationData.EntityType) is var type && row.Seal != type.SealOf(row))
-            throw new BrokenSealException(type.PlaceOf(row));
+            throw DamageException.At(type.PlaceOf(row));
         return entity;
     }
 
@@ -59,7 +60,7 @@ internal sealed class SealInterceptor : SaveChangesInterceptor, IMaterialization
         foreach (var (table, (rows, sum)) in changes)
         {
             if (!totals.TryGetValue(table, out var total))
-                throw new BrokenSealException($"the total of the table {table}");
+                throw DamageException.At($"the total of the table {table}");
             total.Rows += rows;
             total.Sum = unchecked(total.Sum + sum);
             total.Seal = sealing.SealOf(total);

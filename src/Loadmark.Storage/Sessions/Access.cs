@@ -24,13 +24,13 @@ internal sealed class Access(DatabaseFile file, TimeProvider clock) : IDisposabl
         try
         {
             var opening = await Task.Run(() => new Opening(file, clock).Run(), cancellationToken);
-            (_isOpen, _fault) = (true, null);
+            (_isOpen, _fault, file.IsOpenHere) = (true, null, true);
             return opening;
         }
         catch (StorageException fault)
         {
             (_isOpen, _fault) = (false, fault);
-            file.Close();
+            Close();
             return new StoreOpening { Fault = fault.Fault, Trouble = fault.Message };
         }
         finally
@@ -93,8 +93,14 @@ internal sealed class Access(DatabaseFile file, TimeProvider clock) : IDisposabl
 
     public void Dispose()
     {
-        file.Close();
+        Close();
         _turn.Dispose();
+    }
+
+    private void Close()
+    {
+        file.Close();
+        file.IsOpenHere = false;
     }
 
     private void CheckOpen(Func<StoreFault, Exception, StorageException> words)

@@ -18,6 +18,15 @@ internal sealed class DatabaseFile
     /// </summary>
     public const int PatienceMilliseconds = 5000;
 
+    /// <summary>What the name of the log ends with, after the database's.</summary>
+    public const string WriteAhead = "-wal";
+
+    /// <summary>And that of the memory that programs share while they have it open.</summary>
+    public const string Shared = "-shm";
+
+    /// <summary>And that of the journal of a database that has no log.</summary>
+    public const string Rollback = "-journal";
+
     private readonly Assembly? _migrations;
     private readonly PooledDbContextFactory<StorageContext> _contexts;
     private readonly string _connection;
@@ -42,7 +51,16 @@ internal sealed class DatabaseFile
         _contexts = new PooledDbContextFactory<StorageContext>(OptionsFor(_connection, migrations));
     }
 
+    /// <summary>What SQLite may put beside a database.</summary>
+    public static IReadOnlyList<string> Beside { get; } = [WriteAhead, Shared, Rollback];
+
     public string Folder { get; }
+
+    /// <summary>
+    /// Whether this program has it open. Nothing else may then open and close the files: the system gives up all locks of a program on a
+    /// file when the program closes it once (sqlite.org, How To Corrupt An SQLite Database File, 2.2).
+    /// </summary>
+    public bool IsOpenHere { get; set; }
 
     public string Path { get; }
 
@@ -75,6 +93,9 @@ internal sealed class DatabaseFile
         var connection = new SqliteConnection(
             new SqliteConnectionStringBuilder(_connection) { ForeignKeys = false, Pooling = false }.ToString());
         connection.Open();
+
+        // Until it is known to be ours and whole, not even what its log holds is written into it.
+        connection.KeepsLog(true);
         connection.Run(ConnectionSettings.Text);
         try
         {

@@ -1,6 +1,5 @@
 using Loadmark.Storage.Faults;
 using Microsoft.Data.Sqlite;
-using Loadmark.Storage.Seals;
 using SQLitePCL;
 
 namespace Loadmark.Storage.Sqlite;
@@ -13,7 +12,7 @@ internal static class MediumFaults
     {
         SqliteException sqlite => KindOf(sqlite.SqliteErrorCode, sqlite.SqliteExtendedErrorCode),
         StorageException storage => storage.Fault,
-        InvalidDataException or BrokenSealException => StoreFault.Damaged,
+        InvalidDataException or DamageException => StoreFault.Damaged,
         UnauthorizedAccessException => StoreFault.NotWritable,
         IOException io when IsDiskFull(io) => StoreFault.DiskFull,
         IOException => StoreFault.NotWritable,
@@ -48,7 +47,7 @@ internal static class MediumFaults
     {
         for (; cause is not null; cause = cause.InnerException)
         {
-            if (cause is BrokenSealException broken)
+            if (cause is DamageException broken)
                 return $" {broken.Message}";
         }
 

@@ -6,6 +6,9 @@ namespace Loadmark.Storage.Sqlite;
 /// <summary>Statements that a plain connection runs. None of them holds anything from outside.</summary>
 internal static class Statements
 {
+    /// <summary>SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE (sqlite.org, Database Connection Configuration Options).</summary>
+    private const int NoCheckpointOnClose = 1006;
+
     public static void Run(this SqliteConnection connection, string sql)
     {
         using var command = connection.CreateCommand();
@@ -14,6 +17,10 @@ internal static class Statements
 #pragma warning restore CA2100
         command.ExecuteNonQuery();
     }
+
+    /// <summary>Whether the log stays as it is when the last connection is closed; else it is then written into the database.</summary>
+    public static void KeepsLog(this SqliteConnection connection, bool keeps) =>
+        raw.sqlite3_db_config(connection.Handle, NoCheckpointOnClose, keeps ? 1 : 0, out _);
 
     /// <summary>The first column of every row.</summary>
     public static List<string> Column(this SqliteConnection connection, string sql)

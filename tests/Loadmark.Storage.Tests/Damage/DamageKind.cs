@@ -38,4 +38,19 @@ internal enum DamageKind
 
     /// <summary>The write-ahead log of another moment lies beside the database.</summary>
     LogOfAnother,
+
+    /// <summary>The write-ahead log is gone.</summary>
+    LogMissing,
+
+    /// <summary>The whole write-ahead log of another store lies beside the database.</summary>
+    ForeignLog,
+
+    /// <summary>A journal that SQLite takes for the database's lies beside it.</summary>
+    ForeignJournal,
+
+    /// <summary>One byte of a backup is another, and it is restored.</summary>
+    BackupByte,
+
+    /// <summary>A backup ends too early, and it is restored.</summary>
+    BackupTruncated,
 }

@@ -1,4 +1,6 @@
+using System.Buffers.Binary;
 using System.Collections.Immutable;
+using System.Diagnostics;
 using Loadmark.Storage.Faults;
 using Microsoft.Data.Sqlite;
 
@@ -13,15 +15,21 @@ internal sealed class DamageTrial
     private const int PageSize = 4096;
     private const int LogHeader = 32;
 
-    /// <summary>What was kept before the last edits, and after each of them.</summary>
+    /// <summary>What was kept before the last edits, and after them.</summary>
     private readonly ImmutableArray<string>[] _states;
 
     private readonly byte[] _database;
     private readonly byte[] _log;
     private readonly byte[] _databaseWithLog;
 
-    private DamageTrial(ImmutableArray<string>[] states, byte[] database, byte[] databaseWithLog, byte[] log) =>
-        (_states, _database, _databaseWithLog, _log) = (states, database, databaseWithLog, log);
+    /// <summary>What programs that have the database open share.</summary>
+    private readonly byte[] _shared;
+
+    private byte[] _foreignLog = [];
+    private ImmutableArray<string> _restored = [];
+
+    private DamageTrial(ImmutableArray<string>[] states, byte[] database, byte[] databaseWithLog, byte[] log, byte[] shared) =>
+        (_states, _database, _databaseWithLog, _log, _shared) = (states, database, databaseWithLog, log, shared);
 
     /// <summary>Makes the store that is damaged, closed and as a program that was killed leaves it.</summary>
     /// <param name="folder">A folder for it.</param>
@@ -39,9 +47,45 @@ internal sealed class DamageTrial
         var kept = await SampleStore.ReadAsync(store);
         var rig = (await store.Rigs.FindAsync(first.Id))!;
         rig = (await store.Rigs.SaveAsync(rig.Id, rig.Revision, "Board 0", rig.Text + "# one more\n", "one more")).Rig!;
-        var between = await SampleStore.ReadAsync(store);
         await store.Rigs.UndoAsync(rig.Id, rig.Revision);
-        return new DamageTrial([kept, between, await SampleStore.ReadAsync(store)], database, Shared(path), Shared(path + "-wal"));
+        var last = await SampleStore.ReadAsync(store);
+
+        // Read by a program of its own: see DatabaseFile.IsOpenHere.
+        foreach (var beside in (string[])["", "-wal", "-shm"])
+            Copied(path + beside, path + ".copy" + beside);
+        var trial = new DamageTrial(
+            [kept, last],
+            database,
+            await File.ReadAllBytesAsync(path + ".copy"),
+            await File.ReadAllBytesAsync(path + ".copy-wal"),
+            await File.ReadAllBytesAsync(path + ".copy-shm"));
+        await trial.LookElsewhereAsync(folder);
+        return trial;
+    }
+
+    /// <summary>Makes another store's log, and sees what a whole backup comes to when it is restored.</summary>
+    private async Task LookElsewhereAsync(string folder)
+    {
+        var place = Path.Combine(folder, "another");
+        await SampleStore.MakeAsync(place);
+        using (var other = new Store(place, TimeProvider.System))
+        {
+            await other.OpenAsync();
+            foreach (var rig in await other.Rigs.ListAsync())
+                await other.Rigs.RemoveAsync(rig.Id, rig.Revision);
+            var path = Path.Combine(place, Store.FileName);
+            Copied(path + "-wal", path + ".copy-wal");
+            _foreignLog = await File.ReadAllBytesAsync(path + ".copy-wal");
+        }
+
+        place = Directory.CreateDirectory(Path.Combine(folder, "restored")).FullName;
+        var backup = Path.Combine(folder, "whole.db");
+        await File.WriteAllBytesAsync(backup, _database);
+        await File.WriteAllBytesAsync(Path.Combine(place, Store.FileName), _database);
+        using var store = new Store(place, TimeProvider.System);
+        await store.OpenAsync();
+        await store.Copies.RestoreAsync(backup);
+        _restored = await SampleStore.ReadAsync(store);
     }
 
     /// <summary>Damages one copy and looks at it.</summary>
@@ -51,13 +95,21 @@ internal sealed class DamageTrial
     public async Task<DamageRun> RunAsync(DamageKind kind, int seed, string folder)
     {
         var chance = new Random(seed);
-        var hasLog = kind >= DamageKind.LogByte;
+        if (kind is DamageKind.BackupByte or DamageKind.BackupTruncated)
+            return await RestoreAsync(kind, seed, chance, folder);
+        var hasLog = kind is >= DamageKind.LogByte and <= DamageKind.ForeignLog;
         var place = Directory.CreateDirectory(Path.Combine(folder, $"{seed}")).FullName;
         var path = Path.Combine(place, Store.FileName);
         var database = Damaged(hasLog ? _databaseWithLog : _database, kind, seed, chance, out var about);
         await File.WriteAllBytesAsync(path, database);
-        if (hasLog)
-            await File.WriteAllBytesAsync(path + "-wal", DamagedLog(kind, chance, ref about));
+        if (hasLog && DamagedLog(kind, chance, ref about) is { } log)
+            await File.WriteAllBytesAsync(path + "-wal", log);
+
+        // What a program that was killed leaves; a foreign log comes without now and then, as to files that somebody copied.
+        if (hasLog && (kind != DamageKind.ForeignLog || seed % 2 == 0))
+            await File.WriteAllBytesAsync(path + "-shm", _shared);
+        if (kind == DamageKind.ForeignJournal)
+            await File.WriteAllBytesAsync(path + "-journal", Journal(database, chance));
         try
         {
             var (outcome, said) = await LookAsync(place, hasLog);
@@ -81,8 +133,7 @@ internal sealed class DamageTrial
                 return (DamageOutcome.Refused, trouble);
             var lines = await SampleStore.ReadAsync(store);
 
-            // A log counts up to the last edit that is whole in it: SQLite has checksums there, and the rest is as if it had not been.
-            if (_states.Take(hasLog ? _states.Length : 1).Any(state => lines.SequenceEqual(state)))
+            if (lines.SequenceEqual(_states[hasLog ? 1 : 0]))
             {
                 // What reads well is worked on as well: an edit, and a backup of all.
                 await store.Rigs.AddAsync("Board, new", "rig: Board, new\n");
@@ -158,7 +209,7 @@ internal sealed class DamageTrial
         return bytes;
     }
 
-    private byte[] DamagedLog(DamageKind kind, Random chance, ref string about)
+    private byte[]? DamagedLog(DamageKind kind, Random chance, ref string about)
     {
         var log = (byte[])_log.Clone();
         switch (kind)
@@ -170,6 +221,12 @@ internal sealed class DamageTrial
                 log = log[..chance.Next(1, log.Length)];
                 about = $"to {log.Length}";
                 return log;
+            case DamageKind.LogMissing:
+                about = "no log";
+                return null;
+            case DamageKind.ForeignLog:
+                about = "a whole log of another store";
+                return _foreignLog;
             default:
                 // The same frames under another salt, as of a database that was there before.
                 about = Flip(log, chance.Next(LogHeader), chance);
@@ -184,12 +241,70 @@ internal sealed class DamageTrial
         return $"byte {at} from {before} to {bytes[at]}";
     }
 
-    /// <summary>A file that the store has open.</summary>
-    private static byte[] Shared(string path)
+    /// <summary>Some pages of nonsense in the form of SQLite's rollback journal (sqlite.org, Database File Format, 3).</summary>
+    private static byte[] Journal(byte[] database, Random chance)
     {
-        using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
-        var bytes = new byte[file.Length];
-        file.ReadExactly(bytes);
-        return bytes;
+        var pages = chance.Next(1, 6);
+        var journal = new byte[512 + (pages * (PageSize + 8))];
+        ((ReadOnlySpan<byte>)[0xd9, 0xd5, 0x05, 0xf9, 0x20, 0xa1, 0x63, 0xd7]).CopyTo(journal);
+        var seed = (uint)chance.Next();
+        foreach (var (at, value) in ((int, uint)[])[(8, (uint)pages), (12, seed), (16, (uint)(database.Length / PageSize)), (20, 512), (24, PageSize)])
+            BinaryPrimitives.WriteUInt32BigEndian(journal.AsSpan(at), value);
+        for (var number = 0; number < pages; number++)
+        {
+            var record = journal.AsSpan(512 + (number * (PageSize + 8)), PageSize + 8);
+            BinaryPrimitives.WriteUInt32BigEndian(record, (uint)chance.Next(2, database.Length / PageSize));
+            var page = record.Slice(4, PageSize);
+            chance.NextBytes(page);
+            var sum = seed;
+            for (var at = PageSize - 200; at > 0; at -= 200)
+                sum += page[at];
+            BinaryPrimitives.WriteUInt32BigEndian(record[(PageSize + 4)..], sum);
+        }
+
+        return journal;
+    }
+
+    private async Task<DamageRun> RestoreAsync(DamageKind kind, int seed, Random chance, string folder)
+    {
+        var place = Directory.CreateDirectory(Path.Combine(folder, $"{seed}")).FullName;
+        var backup = Path.Combine(place, "backup.db");
+        await File.WriteAllBytesAsync(
+            backup, Damaged(_database, kind == DamageKind.BackupByte ? DamageKind.Byte : DamageKind.Truncated, seed, chance, out var about));
+        await File.WriteAllBytesAsync(Path.Combine(place, Store.FileName), _database);
+        try
+        {
+            using var store = new Store(place, TimeProvider.System);
+            await store.OpenAsync();
+            var (outcome, said) = (DamageOutcome.Harmless, "");
+            try
+            {
+                await store.Copies.RestoreAsync(backup);
+                if (!(await SampleStore.ReadAsync(store)).SequenceEqual(_restored))
+                    outcome = DamageOutcome.Silent;
+            }
+            catch (StorageException told)
+            {
+                outcome = (await SampleStore.ReadAsync(store)).SequenceEqual(_states[0]) ? DamageOutcome.Refused : DamageOutcome.DamagedFurther;
+                said = told.Message;
+            }
+            catch (Exception fault) when (fault is not OperationCanceledException)
+            {
+                (outcome, said) = (DamageOutcome.FaultInProgram, fault.ToString());
+            }
+
+            return new DamageRun(kind, outcome, $"{kind}, seed {seed}: {about}: {said}");
+        }
+        finally
+        {
+            SqliteConnection.ClearAllPools();
+            Directory.Delete(place, recursive: true);
+        }
+    }
+
+    private static void Copied(string from, string to)
+    {
+        using var copying = Process.Start("cp", [from, to]);
+        copying.WaitForExit();
     }
 }
