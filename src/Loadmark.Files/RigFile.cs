@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using System.Security;
 using System.Text;
 using Loadmark.Files.Errors;
@@ -12,6 +13,9 @@ public static class RigFile
     private const string Itself = "rig file";
 
     private const int MostAttempts = 100;
+
+    /// <summary>How long a pipe that nobody writes to is waited for, where nobody says how long.</summary>
+    public static TimeSpan CommonPatience { get; } = TimeSpan.FromSeconds(10);
 
     /// <summary>How many bytes are read at first from what does not tell its length.</summary>
     private const int FirstRead = 64 * 1024;
@@ -79,7 +83,9 @@ public static class RigFile
     /// <param name="errors">Where faults go.</param>
     /// <param name="what">What it should be: "rig file".</param>
     /// <param name="most">The most bytes it may have.</param>
-    internal static string? LoadText(string path, ErrorList errors, string what = Itself, int most = RigFileReader.MostBytes)
+    /// <param name="patience">How long to wait for somebody to write to it, where it is a pipe; null for the common time.</param>
+    internal static string? LoadText(
+        string path, ErrorList errors, string what = Itself, int most = RigFileReader.MostBytes, TimeSpan? patience = null)
     {
         if (path.Length == 0)
         {
@@ -95,8 +101,16 @@ public static class RigFile
                 return null;
             }
 
-            using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete, bufferSize: 0);
+            using var stream = OrdinaryFile.OpenToRead(path, patience ?? CommonPatience);
             return LoadText(stream, errors, what, most);
+        }
+        catch (TimeoutException)
+        {
+            errors.Add(
+                null,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"nobody wrote to this pipe within {(patience ?? CommonPatience).TotalSeconds:0} s; begin with what writes to it"));
         }
         catch (Exception fault) when (fault is FileNotFoundException or DirectoryNotFoundException)
         {
@@ -162,7 +176,8 @@ public static class RigFile
         var folder = Path.GetDirectoryName(target) ?? throw new IOException($"'{target}' is not a file in a folder.");
         for (var attempt = 0; ; attempt++)
         {
-            var temporary = Path.Combine(folder, $".{Path.GetFileName(target)}.{Environment.ProcessId}-{attempt}.tmp");
+            // Not of the file's own name, to which there may be nothing to add: a name has an end, of 255 bytes nearly everywhere.
+            var temporary = Path.Combine(folder, $".loadmark-{Environment.ProcessId}-{attempt}.tmp");
             FileStream stream;
             try
             {

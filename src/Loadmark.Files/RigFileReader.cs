@@ -33,12 +33,14 @@ public static class RigFileReader
     /// <param name="path">Its path. One that cannot be read comes back as an error.</param>
     /// <param name="library">The gear that the file may take <c>from: library</c>; null where there is no library, and then such a file is
     /// refused.</param>
+    /// <param name="patience">How long to wait for somebody to write to it, where it is a pipe; null for the common time, of 10 s.</param>
     /// <returns>The rig, or every error in the file; and its text, null when there is none.</returns>
-    public static (RigFileResult Reading, string? Text) ReadFileWithText(string path, IGearLookup? library = null)
+    public static (RigFileResult Reading, string? Text) ReadFileWithText(
+        string path, IGearLookup? library = null, TimeSpan? patience = null)
     {
         ArgumentNullException.ThrowIfNull(path);
         var errors = new ErrorList(path);
-        var text = RigFile.LoadText(path, errors);
+        var text = RigFile.LoadText(path, errors, patience: patience);
         return (text is null ? new RigFileResult(null, errors.ToArray()) : Read(text, errors, library), text);
     }
 

@@ -44,11 +44,12 @@ public static class GearFileReader
 
     /// <summary>Reads a file.</summary>
     /// <param name="path">Its path. One that cannot be read comes back as an error.</param>
-    public static GearFileResult ReadFile(string path)
+    /// <param name="patience">How long to wait for somebody to write to it, where it is a pipe; null for the common time, of 10 s.</param>
+    public static GearFileResult ReadFile(string path, TimeSpan? patience = null)
     {
         ArgumentNullException.ThrowIfNull(path);
         var errors = new ErrorList(path);
-        return RigFile.LoadText(path, errors, "file of gear", MostBytes) is { } text
+        return RigFile.LoadText(path, errors, "file of gear", MostBytes, patience) is { } text
             ? Read(text.TrimStart('\uFEFF'), path, errors)
             : new GearFileResult([], errors.ToArray(), []);
     }

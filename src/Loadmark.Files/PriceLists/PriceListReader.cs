@@ -25,12 +25,15 @@ public static class PriceListReader
 
     /// <summary>Reads a price list.</summary>
     /// <param name="path">Its path. One that cannot be read comes back as an error.</param>
+    /// <param name="patience">How long to wait for somebody to write to it, where it is a pipe; null for the common time, of 10 s.</param>
     /// <returns>The offers, or every error in the file.</returns>
-    public static PriceListResult ReadFile(string path)
+    public static PriceListResult ReadFile(string path, TimeSpan? patience = null)
     {
         ArgumentNullException.ThrowIfNull(path);
         var errors = new ErrorList(path);
-        return RigFile.LoadText(path, errors, What) is { } text ? Read(text, errors) : new PriceListResult(null, errors.ToArray());
+        return RigFile.LoadText(path, errors, What, patience: patience) is { } text
+            ? Read(text, errors)
+            : new PriceListResult(null, errors.ToArray());
     }
 
     private static PriceListResult Read(string text, ErrorList errors)

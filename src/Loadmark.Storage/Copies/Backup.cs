@@ -1,3 +1,4 @@
+using Loadmark.Storage.Disk;
 using Loadmark.Storage.Faults;
 using Loadmark.Storage.Sqlite;
 using Microsoft.Data.Sqlite;
@@ -15,6 +16,8 @@ internal sealed class Backup(DatabaseFile file)
     {
         if (Directory.Exists(target))
             throw CopyFaults.TargetIsFolder(target);
+        if (StoreFolder.TroubleWith(file.Folder) is { } trouble)
+            throw trouble;
         if (!File.Exists(file.Path))
             throw CopyFaults.NothingKept(file.Path);
         if (File.Exists(target) && !overwrite)

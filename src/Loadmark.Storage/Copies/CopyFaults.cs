@@ -36,6 +36,13 @@ internal static class CopyFaults
             _ => $"The disk of {target} failed. No backup was written. Check that disk, and choose another meanwhile.",
         }, cause);
 
+    public static StorageException NoTemporaryFolder(string path, Exception cause) =>
+        new(
+            StoreFault.NotWritable,
+            $"{path} is checked in a folder for temporary files first, and none can be made in {Path.GetTempPath()}. Nothing was restored. "
+            + "Check that folder, or name another in TMPDIR.",
+            cause);
+
     /// <summary>Faults of the file that is to be restored.</summary>
     public static StorageException OfBackup(StoreFault fault, string path, Exception? cause) =>
         new(fault, fault switch

@@ -15,6 +15,8 @@ internal sealed class Opening(DatabaseFile file, TimeProvider clock)
     {
         try
         {
+            if (StoreFolder.TroubleWith(file.Folder) is { } trouble)
+                throw trouble;
             PrivateFile.MakeFolder(file.Folder);
             if (!File.Exists(file.Path))
                 PrivateFile.Make(file.Path, FileMode.OpenOrCreate);

@@ -12,11 +12,9 @@ internal sealed class StagedBackup : IDisposable
 {
     private static readonly byte[] Beginning = [.. "SQLite format 3\0"u8];
 
-    private readonly string _folder = Directory.CreateTempSubdirectory("loadmark-restore-").FullName;
+    private readonly string _folder;
 
-    private StagedBackup()
-    {
-    }
+    private StagedBackup(string folder) => _folder = folder;
 
     /// <summary>The copy's path.</summary>
     public string Path => System.IO.Path.Combine(_folder, DatabaseFile.FileName);
@@ -33,27 +31,39 @@ internal sealed class StagedBackup : IDisposable
     {
         if (!File.Exists(path))
             throw CopyFaults.NoSuchBackup(path);
-        StagedBackup? staged = null;
+        var staged = new StagedBackup(NewFolder(path));
         try
         {
-            staged = new StagedBackup();
             staged.Fill(path, like, clock);
             return staged;
         }
         catch (Exception fault) when (MediumFaults.KindOf(fault) is { } kind)
         {
-            staged?.Dispose();
+            staged.Dispose();
             throw CopyFaults.OfBackup(kind, path, fault);
         }
         catch
         {
-            staged?.Dispose();
+            staged.Dispose();
             throw;
         }
     }
 
     /// <inheritdoc/>
     public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    /// <summary>A fault of the place for temporary files is none of the backup, which nothing is wrong with.</summary>
+    private static string NewFolder(string path)
+    {
+        try
+        {
+            return Directory.CreateTempSubdirectory("loadmark-restore-").FullName;
+        }
+        catch (Exception fault) when (MediumFaults.KindOf(fault) is { } kind)
+        {
+            throw kind == StoreFault.DiskFull ? CopyFaults.OfBackup(kind, path, fault) : CopyFaults.NoTemporaryFolder(path, fault);
+        }
+    }
 
     private void Fill(string path, DatabaseFile like, TimeProvider clock)
     {

@@ -31,6 +31,8 @@ public static class PrivateFile
     public static void Make(string path, FileMode mode)
     {
         using var made = Open(path, mode);
+        if (!made.CanSeek)
+            throw new IOException($"'{path}' is no ordinary file, but a pipe or the like.");
     }
 
     /// <summary>Writes a text into a new file, in the place of one that is there: nobody who could read that can read this.</summary>

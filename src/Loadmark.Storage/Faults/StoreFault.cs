@@ -6,6 +6,9 @@ public enum StoreFault
     /// <summary>The folder or the file cannot be made, found or written: rights, a read-only disk, a file in its place.</summary>
     NotWritable,
 
+    /// <summary>Everybody may write in the folder, and so could change or replace what is kept there.</summary>
+    OpenToOthers,
+
     /// <summary>There is no space left on the disk.</summary>
     DiskFull,
 

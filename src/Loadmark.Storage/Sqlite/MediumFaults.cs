@@ -57,6 +57,7 @@ internal static class MediumFaults
     private static string Happened(StoreFault fault) => fault switch
     {
         StoreFault.NotWritable => "The database of the kept rigs cannot be found or written.",
+        StoreFault.OpenToOthers => "Everybody may write in the folder of the kept rigs.",
         StoreFault.DiskFull => "The disk is full.",
         StoreFault.NotADatabase or StoreFault.Damaged => "The database of the kept rigs is damaged.",
         StoreFault.NewerSchema => "The database of the kept rigs was written by a newer version of Loadmark.",
@@ -67,6 +68,7 @@ internal static class MediumFaults
     private static string Remedy(StoreFault fault) => fault switch
     {
         StoreFault.NotWritable => "Check the folder's rights and that its disk is there and not read-only, then try again.",
+        StoreFault.OpenToOthers => "Take that right away, then start again.",
         StoreFault.DiskFull => "Free some space, then try again.",
         StoreFault.NotADatabase or StoreFault.Damaged =>
             "Export this rig to a file, close Loadmark and put a backup of the database in its place.",

@@ -1,5 +1,7 @@
 using Loadmark.Answers;
 using Loadmark.CommandLines;
+using Loadmark.Files;
+using Loadmark.Outputs;
 using Loadmark.Processes;
 using Loadmark.Terminal;
 using Loadmark.Storage;
@@ -45,15 +47,31 @@ internal sealed class BackupCommand(CommandInput input)
         Run = static input => new BackupCommand(input).Restore(),
     };
 
-    private int BackUp() => input.Words is not [{ Length: > 0 } file] ? input.Refuse() : Answer(
-        Copies.BackUpAsync(file, input.Has(CommonOptions.Force)),
-        report => CopyJson.Write(input.Process.Output, report),
-        report => SheetPrinter.Print(input.Process, sheet => CopyPage.Write(sheet, report)));
+    private int BackUp()
+    {
+        if (input.Words is not [{ Length: > 0 } file])
+            return input.Refuse();
+        if (OutputFiles.ComplaintOfKind(file, "backup") is { } complaint)
+            return input.Complaints.Unusable(complaint);
+        return Answer(
+            Copies.BackUpAsync(file, input.Has(CommonOptions.Force)),
+            report => CopyJson.Write(input.Process.Output, report),
+            report => SheetPrinter.Print(input.Process, sheet => CopyPage.Write(sheet, report)));
+    }
 
-    private int Restore() => input.Words is not [{ Length: > 0 } file] ? input.Refuse() : Answer(
-        Copies.RestoreAsync(file),
-        report => CopyJson.Write(input.Process.Output, report),
-        report => SheetPrinter.Print(input.Process, sheet => CopyPage.Write(sheet, report)));
+    private int Restore()
+    {
+        if (input.Words is not [{ Length: > 0 } file])
+            return input.Refuse();
+
+        // A backup is read more than once, which a pipe cannot be.
+        if (OrdinaryFile.MayBeAPipe(file) && !OrdinaryFile.Is(file))
+            return input.Complaints.Unusable($"{file} is no ordinary file, and a backup is one. Nothing was restored.");
+        return Answer(
+            Copies.RestoreAsync(file),
+            report => CopyJson.Write(input.Process.Output, report),
+            report => SheetPrinter.Print(input.Process, sheet => CopyPage.Write(sheet, report)));
+    }
 
     private StoreCopies Copies => new(DataFolder.From(input.Data, input.Process.Environment), input.Process.Time);
 

@@ -45,6 +45,12 @@ internal sealed class BuyCommand(CommandInput input)
         Run = static input => new BuyCommand(input).Run(),
     };
 
+    private PriceListResult PricesFrom(string path)
+    {
+        using var wait = InputWait.ForFile(input.Process, path);
+        return PriceListReader.ReadFile(path, input.Process.Patience);
+    }
+
     /// <summary>Reads the rig and the price list, chooses, and answers.</summary>
     private int Run()
     {
@@ -52,7 +58,7 @@ internal sealed class BuyCommand(CommandInput input)
             return input.Refuse();
         var complaints = input.Complaints;
         var reading = input.Rigs.Read(path);
-        var list = PriceListReader.ReadFile(prices);
+        var list = PricesFrom(prices);
         if (reading.Rig is not { } rig || list.Offers is not { } offers)
             return complaints.Unreadable(
                 [new CheckAnswer(path, null, reading.Errors), new CheckAnswer(prices, null, list.Errors)], input.Json);

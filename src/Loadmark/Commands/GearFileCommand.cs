@@ -48,7 +48,7 @@ internal sealed class GearFileCommand(CommandInput input)
     {
         if (input.Words is not [var path])
             return input.Refuse();
-        var file = GearFileReader.ReadFile(path);
+        var file = GearFrom(path);
         if (file.Errors.Length > 0)
             return input.Complaints.Unreadable([new CheckAnswer(path, null, file.Errors)], input.Json);
         return _session.Use(makes: true, async (library, stop) =>
@@ -56,6 +56,12 @@ internal sealed class GearFileCommand(CommandInput input)
             var preview = ImportPreview.Of(await library.Cache.NowAsync(stop), file);
             return await TakeAsync(library, preview, $"imported from {Path.GetFileName(path)}", file.LeftOut, stop);
         });
+    }
+
+    private GearFileResult GearFrom(string path)
+    {
+        using var wait = InputWait.ForFile(input.Process, path);
+        return GearFileReader.ReadFile(path, input.Process.Patience);
     }
 
     private int Export()

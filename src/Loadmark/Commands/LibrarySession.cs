@@ -3,6 +3,7 @@ using Loadmark.CommandLines;
 using Loadmark.Core.Gear;
 using Loadmark.Processes;
 using Loadmark.Storage;
+using Loadmark.Storage.Disk;
 using Loadmark.Storage.Faults;
 using Loadmark.Workshop.DataFolders;
 using Loadmark.Workshop.Library;
@@ -54,6 +55,8 @@ internal sealed class LibrarySession(CommandInput input)
 
     private async Task<int> UseAsync(string folder, bool makes, Func<OpenLibrary, CancellationToken, Task<int>> run, CancellationToken stop)
     {
+        if (StoreFolder.TroubleWith(folder) is { } unfit)
+            throw unfit;
         if (!makes && !File.Exists(Path.Combine(folder, Store.FileName)))
             return input.Complaints.Unusable($"nothing is kept in {TerminalText.Neutral(folder)} yet. Name another folder with --data, "
                 + "or begin with 'loadmark gear add' or 'loadmark rigs import'.");

@@ -2,6 +2,7 @@ using Loadmark.CommandLines;
 using Loadmark.Core.Checks;
 using Loadmark.Core.Rigs;
 using Loadmark.Processes;
+using Loadmark.Storage.Faults;
 using Loadmark.Sources;
 
 namespace Loadmark.Commands;
@@ -17,6 +18,12 @@ internal static class LoadmarkCommand
     /// <returns>An <see cref="ExitCode"/>.</returns>
     public static int Run(IReadOnlyList<string> args, ProcessContext process, IRigSource rigs, Func<Rig, bool, CheckResult> check)
     {
+        if (process.Trouble is { } trouble)
+        {
+            process.Error.WriteLine($"loadmark: {TerminalText.Neutral(trouble.Sentence)}.");
+            return trouble.Code;
+        }
+
         try
         {
             return new CommandParser(ProgramCommands.Program).Run(args, process, rigs, check);
@@ -25,7 +32,11 @@ internal static class LoadmarkCommand
         {
             return ExitCode.Interrupted;
         }
-        catch (IOException fault)
+        catch (StorageException fault)
+        {
+            return new Complaints(process).Unusable(fault.Message);
+        }
+        catch (UnwrittenAnswerException fault)
         {
             process.Error.WriteLine($"loadmark: the answer could not be written: {TerminalText.Neutral(fault.Message)}");
             return ExitCode.Fault;

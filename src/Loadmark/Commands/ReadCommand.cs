@@ -3,6 +3,7 @@ using Loadmark.CommandLines;
 using Loadmark.Core.Nameplates;
 using Loadmark.Processes;
 using Loadmark.Questions;
+using Loadmark.Sources;
 using Loadmark.Terminal;
 
 namespace Loadmark.Commands;
@@ -39,10 +40,15 @@ internal sealed class ReadCommand(CommandInput input)
 
         // Quotes are easily forgotten, so words in a row are one label; several labels come over standard input.
         var texts = new List<string>();
-        if (input.Words is ["-"])
-            AddLines(texts);
+        if (input.Words is [StandardInput.Mark])
+        {
+            if (StandardInputLabels.Read(_process, texts) is { } complaint)
+                return input.Complaints.Unusable(complaint);
+        }
         else
+        {
             texts.Add(string.Join(' ', input.Words));
+        }
 
         if (texts.Count == 0)
         {
@@ -55,16 +61,6 @@ internal sealed class ReadCommand(CommandInput input)
         else
             Print(texts);
         return ExitCode.Fine;
-    }
-
-    private void AddLines(List<string> texts)
-    {
-        using var lines = new StreamReader(_process.Input(), _process.InputEncoding);
-        while (lines.ReadLine() is { } line)
-        {
-            if (!string.IsNullOrWhiteSpace(line))
-                texts.Add(line);
-        }
     }
 
     private void Print(List<string> texts) => SheetPrinter.Print(_process, sheet =>

@@ -2,6 +2,7 @@ using Loadmark.Files;
 using Loadmark.Processes;
 using Loadmark.Sources;
 using Loadmark.Storage;
+using Loadmark.Storage.Faults;
 using Loadmark.Workshop.DataFolders;
 
 namespace Loadmark.Outputs;
@@ -47,14 +48,29 @@ internal sealed class OutputFiles(ProcessContext process, string? data)
                 return $"{path} cannot be written: there is no folder {folder}.";
             if (!File.Exists(path))
                 return null;
-            if (IsOfSystem(path) || (force && !OrdinaryFile.Is(path) && !File.GetAttributes(path).HasFlag(FileAttributes.ReadOnly)))
-                return $"{path} is no ordinary file, but a pipe, a device or the like. Name another file.";
+            if (force ? IsOtherThanFile(path) : IsOfSystem(path))
+                return NoOrdinaryFile(path);
             return force ? null : $"{path} is there already. With --force it is replaced.";
+        }
+        catch (FileNotFoundException)
+        {
+            return $"{path} cannot be written: the folder that the program was started in is gone. Name the file by its full path.";
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
             return $"{path} cannot be written: {fault.Message}";
         }
+    }
+
+    /// <summary>Why a file that is there cannot be replaced: it is no ordinary file, such as a device, which would be gone then.</summary>
+    /// <param name="path">Its path as typed; not empty.</param>
+    /// <param name="after">What it was typed after.</param>
+    /// <returns>A sentence or two; null where nothing stands in the way.</returns>
+    public static string? ComplaintOfKind(string path, string after)
+    {
+        if (path == StandardInput.Mark)
+            return $"{after}: - is no file, and the answer goes to standard output already. Name a file.";
+        return File.Exists(path) && IsOtherThanFile(path) ? NoOrdinaryFile(path) : null;
     }
 
     /// <summary>Saves a text, whole or not at all. False where it could not be written; that has been said then.</summary>
@@ -68,12 +84,26 @@ internal sealed class OutputFiles(ProcessContext process, string? data)
             RigFile.Save(path, text, force);
             return true;
         }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        catch (UnauthorizedAccessException)
+        {
+            process.Error.WriteLine(
+                $"loadmark: {TerminalText.Neutral(path)} could not be written: permission is denied. Check the rights of "
+                + $"{(File.Exists(path) ? "the file" : "the folder")}, or name another.");
+            return false;
+        }
+        catch (IOException fault)
         {
             process.Error.WriteLine($"loadmark: {TerminalText.Neutral(path)} could not be written: {TerminalText.Neutral(fault.Message)}");
             return false;
         }
     }
+
+    private static string NoOrdinaryFile(string path) =>
+        $"{path} is no ordinary file, but a pipe, a device or the like. Name another file.";
+
+    /// <summary>Whether what is there is no ordinary file; one that is write-protected is told of when it is written.</summary>
+    private static bool IsOtherThanFile(string path) =>
+        IsOfSystem(path) || (!OrdinaryFile.Is(path) && !File.GetAttributes(path).HasFlag(FileAttributes.ReadOnly));
 
     /// <summary>
     /// Whether a path is one by which the system names devices and open files, such as <c>/dev/stdout</c>: that may lead to an ordinary
@@ -86,7 +116,18 @@ internal sealed class OutputFiles(ProcessContext process, string? data)
     /// <summary>The database has files beside it that begin with its name.</summary>
     private bool IsOfStore(string real)
     {
-        var store = RealPath.Of(Path.Combine(DataFolder.From(data, process.Environment), Store.FileName));
+        string folder;
+        try
+        {
+            folder = DataFolder.From(data, process.Environment);
+        }
+        catch (StorageException)
+        {
+            // Nobody knows where the store is, so that nothing can be kept there.
+            return false;
+        }
+
+        var store = RealPath.Of(Path.Combine(folder, Store.FileName));
         return Path.GetFileName(real).StartsWith(Path.GetFileName(store), StringComparison.OrdinalIgnoreCase)
             && string.Equals(Path.GetDirectoryName(real), Path.GetDirectoryName(store), PathsAre);
     }

@@ -12,7 +12,7 @@ internal static class ExitCode
     /// <summary>Some input, or the command line itself, cannot be read.</summary>
     public const int Unreadable = 2;
 
-    /// <summary>A fault in the program.</summary>
+    /// <summary>A fault in the program, or an answer that could not be written.</summary>
     public const int Fault = 70;
 
     /// <summary>Interrupted by the user.</summary>

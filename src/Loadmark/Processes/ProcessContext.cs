@@ -1,4 +1,5 @@
 using System.Text;
+using Loadmark.Files;
 
 namespace Loadmark.Processes;
 
@@ -25,6 +26,15 @@ internal sealed record ProcessContext
 
     /// <summary>The encoding of what is typed line by line. A rig is UTF-8 wherever it comes from.</summary>
     public Encoding InputEncoding { get; init; } = PlainUtf8;
+
+    /// <summary>Whether somebody types at a terminal what is read from standard input.</summary>
+    public bool InputIsTerminal { get; init; }
+
+    /// <summary>How long a pipe that has a name is waited for, until somebody writes to it.</summary>
+    public TimeSpan Patience { get; init; } = RigFile.CommonPatience;
+
+    /// <summary>What in the surroundings keeps the program from answering at all; null where nothing does.</summary>
+    public SurroundingTrouble? Trouble { get; init; }
 
     /// <summary>Begins to listen for a wish to come to an end; a command that asks for it answers with what it has by then.</summary>
     public Func<CancellationToken> Interruption { get; init; } = static () => CancellationToken.None;
@@ -55,13 +65,19 @@ internal sealed record ProcessContext
     {
         var redirected = Console.IsOutputRedirected;
         var encoding = Console.OutputEncoding;
+        var wait = System.Environment.GetEnvironmentVariable(PipePatience.Variable);
         return new ProcessContext
         {
-            Output = Console.OpenStandardOutput(),
+            Output = StandardStreams.Output(),
             OutputEncoding = encoding.CodePage == Utf8CodePage ? PlainUtf8 : encoding,
-            Error = Console.Error,
-            Input = Console.OpenStandardInput,
+            Error = StandardStreams.Error(encoding.CodePage == Utf8CodePage ? PlainUtf8 : encoding),
+            Input = StandardStreams.Input,
             InputEncoding = Console.InputEncoding,
+            InputIsTerminal = !Console.IsInputRedirected,
+            Patience = PipePatience.From(wait, out var complaint),
+            Trouble = StandardStreams.OutputWasClosed ? new SurroundingTrouble(StandardStreams.OutputIsClosed, ExitCode.Fault)
+                : complaint is not null ? new SurroundingTrouble(complaint, ExitCode.Unreadable)
+                : null,
             Interruption = interrupts.Listen,
             Environment = System.Environment.GetEnvironmentVariable,
             Width = WidthFrom(System.Environment.GetEnvironmentVariable("COLUMNS"), redirected ? 0 : TerminalWidth()),

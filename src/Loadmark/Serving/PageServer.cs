@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Net.Sockets;
+using System.Runtime.InteropServices;
 using Loadmark.Files.Library;
 using Loadmark.Processes;
 using Loadmark.Storage;
@@ -26,7 +27,7 @@ internal static class PageServer
         using var store = new Store(options.Folder, process.Time, RigMentions.Of);
         var opening = await store.OpenAsync(stop);
         if (opening.Trouble is { } trouble)
-            await process.Error.WriteLineAsync($"loadmark: {trouble}");
+            await process.Error.WriteLineAsync($"loadmark: {TerminalText.Neutral(trouble)}");
         else if (opening.WasCreated)
             await DemoRigs.AddAsync(store.Rigs, stop);
 
@@ -35,18 +36,31 @@ internal static class PageServer
         if (app is null)
             return $"no port from {options.Port} to {LastPort(options)} is free. Name another with --port, or 0 for any that is free.";
         var address = app.Urls.First();
-        using var files = await WriteFilesAsync(options.Folder, address, settings.Key, process.Error);
+
+        // Where everybody may write, somebody could put another page in the place of the one that opens in the user's browser.
+        using var files = opening.Fault == StoreFault.OpenToOthers
+            ? null
+            : await WriteFilesAsync(options.Folder, address, settings.Key, process.Error);
         var entrance = settings.Key.EntranceAt(address);
         await using (var output = new StreamWriter(process.Output, process.OutputEncoding, leaveOpen: true))
         {
-            var header = files is null ? "" : $" Other programs find its key in {files.Header}";
-            await output.WriteLineAsync($"Loadmark is at {entrance}  (Ctrl-C ends it; rigs are kept in {options.Folder})");
+            var header = files is null ? "" : $" Other programs find its key in {TerminalText.Neutral(files.Header)}";
+            var kept = TerminalText.Neutral(options.Folder);
+            await output.WriteLineAsync($"Loadmark is at {entrance}  (Ctrl-C ends it; rigs are kept in {kept})");
             await output.WriteLineAsync($"Whoever has this address can see and change them.{header}");
         }
 
         if (options.OpensBrowser && files is not null)
             Open(files.Page);
-        await app.WaitForShutdownAsync(stop);
+
+        // A terminal that is closed ends the program as Ctrl-C does, so that the files with the key go with it.
+        using var closing = CancellationTokenSource.CreateLinkedTokenSource(stop);
+        using var hangUp = PosixSignalRegistration.Create(PosixSignal.SIGHUP, signal =>
+        {
+            signal.Cancel = true;
+            closing.Cancel();
+        });
+        await app.WaitForShutdownAsync(closing.Token);
         return null;
     }
 
@@ -61,8 +75,9 @@ internal static class PageServer
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            await error.WriteLineAsync($"loadmark: the key cannot be written into {folder}, so no browser is opened;" +
-                " open the address yourself");
+            await error.WriteLineAsync(
+                $"loadmark: the key cannot be written into {TerminalText.Neutral(folder)}, so no browser is opened; "
+                + "open the address yourself");
             return null;
         }
     }

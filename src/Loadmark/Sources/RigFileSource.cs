@@ -12,7 +12,7 @@ namespace Loadmark.Sources;
 /// <param name="data">The folder of the gear library as typed; null where none was.</param>
 internal sealed class RigFileSource(ProcessContext process, string? data) : IRigSource
 {
-    private readonly Lazy<LazyLibrary> _gear = new(() => new LazyLibrary(DataFolder.From(data, process.Environment)));
+    private readonly Lazy<LazyLibrary> _gear = new(() => new LazyLibrary(() => DataFolder.From(data, process.Environment)));
 
     /// <inheritdoc/>
     public IGearLookup? Library => _gear.Value.IsThere ? _gear.Value : null;
@@ -25,12 +25,12 @@ internal sealed class RigFileSource(ProcessContext process, string? data) : IRig
             // Who types the rig, or forgot the pipe, is told what the program waits for.
             if (path == StandardInput.Mark)
             {
-                using var talk = new WaitNotice(process, "waiting for the end of the rig on standard input");
+                using var typing = InputWait.ForStandardInput(process, "the end of the rig");
                 return RigFileReader.ReadWithText(process.Input(), FileError.StandardInput, library);
             }
 
-            using var pipe = MayBeAPipe(path) ? new WaitNotice(process, $"waiting for {path}") : null;
-            return RigFileReader.ReadFileWithText(path, library);
+            using var wait = InputWait.ForFile(process, path);
+            return RigFileReader.ReadFileWithText(path, library, process.Patience);
         }
         catch (StorageException fault)
         {
@@ -44,17 +44,4 @@ internal sealed class RigFileSource(ProcessContext process, string? data) : IRig
 
     /// <inheritdoc/>
     public IRigSource KeptIn(string? folder) => folder is null ? this : new RigFileSource(process, folder);
-
-    /// <summary>Whether a path names something that has no length, so that reading it may take until somebody writes to it.</summary>
-    private static bool MayBeAPipe(string path)
-    {
-        try
-        {
-            return File.Exists(path) && OrdinaryFile.LengthOf(path) == 0;
-        }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
-        {
-            return false;
-        }
-    }
 }

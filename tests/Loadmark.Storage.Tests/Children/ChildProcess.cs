@@ -17,7 +17,7 @@ internal static class ChildProcess
     {
         Directory.CreateDirectory(folder);
         const string Script = """
-            mount -t tmpfs -o size="$1" tmpfs "$2" && shift 2 && exec "$@"
+            mount -t tmpfs -o size="$1",mode=700 tmpfs "$2" && shift 2 && exec "$@"
             """;
         using var child = Start("unshare", ["-rm", "sh", "-c", Script, "sh", size, folder, "dotnet", Program, "child", .. arguments]);
         var said = await child.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken);
