@@ -71,6 +71,36 @@ public sealed partial class ProcessTests
         Assert.Equal("", WaitNotice().Replace(await process.StandardError.ReadToEndAsync(TestContext.Current.CancellationToken), ""));
     }
 
+    /// <summary>The solver of plans would take the interrupt for itself, and the plan would go on: it says when it searches, and is interrupted then.</summary>
+    [Fact]
+    public async Task A_plan_that_is_being_searched_is_interrupted()
+    {
+        var folder = Directory.CreateTempSubdirectory("loadmark-process-").FullName;
+        try
+        {
+            var file = Path.Combine(folder, "board.rig.yaml");
+            var draws = new Random(3);
+            await File.WriteAllTextAsync(
+                file,
+                "rig: Sixty\nloads:\n" + string.Concat(Enumerable.Range(1, 60).Select(load => $"  load-{load}: 9V DC {draws.Next(10, 480)}mA\n"))
+                + "supplies:\n" + string.Concat(Enumerable.Range(1, 12).Select(supply =>
+                    $"  brick-{supply}: {{ isolated: true, total: {draws.Next(10, 22)} W, outlets: {{ 1-{draws.Next(4, 8)}: 9 V DC {draws.Next(1, 6) * 100} mA }} }}\n"))
+                + "leads:\n  chain: { type: daisy chain, plugs: 5, count: 4 }\n",
+                TestContext.Current.CancellationToken);
+            using var process = Start("C.UTF-8", "plan", file);
+            var output = process.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken);
+            Assert.Contains("Ctrl-C shows the best so far", await process.StandardError.ReadLineAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
+            using var kill = Process.Start("kill", ["-INT", process.Id.ToString()]);
+            await process.WaitForExitAsync(TestContext.Current.CancellationToken);
+            Assert.Equal(ExitCode.Interrupted, process.ExitCode);
+            Assert.StartsWith("PLAN", await output, StringComparison.Ordinal);
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
     /// <summary>A setting of the process decides whether the database can be used at all.</summary>
     [Fact]
     public void What_is_kept_can_be_listed_backed_up_and_restored()

@@ -32,7 +32,7 @@ internal static class OutletReader
 
         if (!allowance.TryTake(ids.Count))
         {
-            errors.Add(id.Start, $"outlets: this rig has more than {OutletAllowance.Most} outlets", id.Value);
+            errors.Add(id.Start, $"outlets: with these there are more than {OutletAllowance.Most}", id.Value);
             return;
         }
 

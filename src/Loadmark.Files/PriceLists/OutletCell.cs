@@ -34,7 +34,7 @@ internal static class OutletCell
                     null,
                     Form);
             else if (!allowance.TryTake(said.Count))
-                errors.Add(supply.Start, $"outlets: this list has more than {OutletAllowance.Most} outlets", supply.Value);
+                errors.Add(supply.Start, $"outlets: with these there are more than {OutletAllowance.Most}", supply.Value);
             else
                 outlets.AddRange(said);
             return outlets;

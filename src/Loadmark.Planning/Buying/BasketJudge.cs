@@ -32,6 +32,8 @@ internal sealed class BasketJudge(
             return known;
         if (cuts.Exists(cut => !cut.HoldsFor(basket)))
             return false;
+        if (cancellation.IsCancellationRequested)
+            return null;
         if (_feeding.Exists(feeding => StandsIn(basket, feeding)))
             return true;
         if (_failing.Exists(failing => StandsIn(failing, basket)))
@@ -60,18 +62,9 @@ internal sealed class BasketJudge(
     /// <summary>Whether each supply of one basket can be given a supply of its own in the other that can stand in for it.</summary>
     private bool StandsIn(Basket one, Basket other)
     {
-        // By Hall's theorem it is enough to compare, for every set of the other's offers, the set with what can stand in for it.
-        var kinds = other.Kinds.ToArray();
-        if (one.Counts.Sum() < other.Counts.Sum() || kinds.Length > 12)
-            return one.Holds(other);
-        for (var set = 1; set < 1 << kinds.Length; set++)
-        {
-            var members = kinds.Where((_, place) => (set >> place & 1) == 1).ToArray();
-            var able = one.Kinds.Where(offer => members.Any(member => offers.Order[offer, member])).Sum(offer => one.Counts[offer]);
-            if (able < members.Sum(member => other.Counts[member]))
-                return false;
-        }
-
-        return true;
+        if (one.Counts.Sum() < other.Counts.Sum())
+            return false;
+        var assignment = new StandInAssignment(one, offers.Order);
+        return other.Kinds.All(kind => assignment.TryGive(kind, other.Counts[kind]));
     }
 }

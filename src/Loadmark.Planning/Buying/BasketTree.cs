@@ -9,7 +9,6 @@ internal sealed class BasketTree
 {
     /// <summary>More than this many baskets in the making are not kept; the search then ends without a proof.</summary>
     private const int MostWaiting = 4_000_000;
-    private const int LooksBetweenClocks = 512;
 
     private readonly OfferScreen _offers;
     private readonly Scales _scales;
@@ -22,7 +21,6 @@ internal sealed class BasketTree
     private readonly List<Basket> _closed = [];
     private readonly List<PricedBasket> _listed = [];
     private long _mostPrice = long.MaxValue;
-    private int _looks;
 
     /// <summary>Begins with nothing bought.</summary>
     /// <param name="offers">The offers.</param>
@@ -181,7 +179,7 @@ internal sealed class BasketTree
 
     private bool IsOver()
     {
-        IsCutShort |= _waiting.Count > MostWaiting || (_looks++ % LooksBetweenClocks == 0 && _clock.IsOver);
+        IsCutShort |= _waiting.Count > MostWaiting || _clock.IsOver;
         return IsCutShort;
     }
 }

@@ -13,7 +13,8 @@ internal sealed class OfferScreen
     private readonly Dictionary<string, OfferLeftOut> _leftOut = new(StringComparer.Ordinal);
 
     /// <summary>Sorts offers into those to choose from and those left out.</summary>
-    public OfferScreen(BuyProblem problem, IReadOnlyList<Offer> offers)
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public OfferScreen(BuyProblem problem, IReadOnlyList<Offer> offers, CancellationToken cancellation)
     {
         _problem = problem;
         LeaveOutHarmful(offers);
@@ -21,6 +22,7 @@ internal sealed class OfferScreen
         var leads = new List<LeadOffer>();
         foreach (var offer in offers.Where(offer => !_leftOut.ContainsKey(offer.Id)))
         {
+            cancellation.ThrowIfCancellationRequested();
             if (offer is LeadOffer lead)
             {
                 leads.Add(lead);
@@ -40,7 +42,7 @@ internal sealed class OfferScreen
                 useful.Add(new OfferTerms(offer, terms, problem.SpareOf(supply), fitting + inputs + (2 * problem.Leads.PairLeads)));
         }
 
-        var kept = LeaveOutBeaten(useful).Select(index => useful[index]).ToList();
+        var kept = LeaveOutBeaten(useful, cancellation).Select(index => useful[index]).ToList();
         var kinds = problem.Owned.Concat(kept.Select(static offer => offer.Terms)).SelectMany(static terms => terms.Kinds).ToList();
         var places = offers.Select((offer, place) => (offer.Id, place)).ToDictionary(StringComparer.Ordinal);
         Useful = [.. kept.Concat(UsefulLeads(leads, kinds)).OrderBy(offer => places[offer.Offer.Id])];
@@ -105,16 +107,18 @@ internal sealed class OfferScreen
     /// Leaves out every offer that another can stand in for at no higher price, with no more mass and no less to spare. Of two
     /// that are equal in all that, the first on the list stays.
     /// </summary>
-    private List<int> LeaveOutBeaten(List<OfferTerms> useful)
+    private List<int> LeaveOutBeaten(List<OfferTerms> useful, CancellationToken cancellation)
     {
+        // Price, mass and spare are compared first: they cost next to nothing, and a long list has millions of pairs.
         var kept = new List<int>();
-        var order = OrderOf(useful);
+        var standIns = StandInsOf(useful);
+        bool Beats(int one, int other) => BeatsAside(useful[one], useful[other]) && StandsIn(standIns, one, other);
         for (var index = 0; index < useful.Count; index++)
         {
+            cancellation.ThrowIfCancellationRequested();
             var better = Enumerable.Range(0, useful.Count)
-                .Where(other => other != index && order[other, index] && Beats(useful[other], useful[index]))
-                .Where(other => other < index || !(order[index, other] && Beats(useful[index], useful[other]))).Select(other => (int?)other)
-                .FirstOrDefault();
+                .Where(other => other != index && Beats(other, index) && (other < index || !Beats(index, other)))
+                .Select(other => (int?)other).FirstOrDefault();
             if (better is { } one)
                 LeaveOut(
                     useful[index].Offer,
@@ -127,24 +131,31 @@ internal sealed class OfferScreen
         return kept;
     }
 
-    private static bool Beats(OfferTerms one, OfferTerms other) =>
+    private static bool BeatsAside(OfferTerms one, OfferTerms other) =>
         one.Offer.Price <= other.Offer.Price && one.SpareWatts >= other.SpareWatts
         && (other.Offer.MassGrams is not { } mass || one.Offer.MassGrams <= mass);
 
     private bool[,] OrderOf(List<OfferTerms> offers)
     {
-        // Two outlets side by side must be alike, and what stands in for them need not be.
+        var standIns = StandInsOf(offers);
         var order = new bool[offers.Count, offers.Count];
         for (var one = 0; one < offers.Count; one++)
         {
             for (var other = 0; other < offers.Count; other++)
-                order[one, other] = one == other
-                    || (_problem.Leads.Parallel == 0 && offers[one].Offer is SupplyOffer mine && offers[other].Offer is SupplyOffer theirs
-                    && OfferOrder.StandsIn(mine.Supply, theirs.Supply));
+                order[one, other] = one == other || StandsIn(standIns, one, other);
         }
 
         return order;
     }
+
+    /// <summary>
+    /// What may stand in for others: no lead, and nothing where two outlets side by side must be alike, as a stand-in need not be.
+    /// </summary>
+    private StandIn?[] StandInsOf(List<OfferTerms> offers) =>
+        [.. offers.Select(offer => _problem.Leads.Parallel == 0 && offer.Offer is SupplyOffer supply ? new StandIn(supply.Supply) : null)];
+
+    private static bool StandsIn(StandIn?[] standIns, int one, int other) =>
+        standIns[one] is { } mine && standIns[other] is { } theirs && mine.StandsInFor(theirs);
 
     private void LeaveOut(Offer offer, string because, bool isBeaten) => _leftOut.Add(offer.Id, new OfferLeftOut(offer, because, isBeaten));
 }

@@ -12,8 +12,6 @@ public static class SupplyBuyer
     private const int LeastPriority = 3;
     private const double QuietShare = 0.2;
 
-    private static readonly TimeSpan LastLook = TimeSpan.FromSeconds(0.5);
-
     /// <summary>
     /// Finds the cheapest supplies and leads with which every load is fed, and the options worth choosing between. The same rig, offers and
     /// options give the same answer as long as no time limit ends the search.
@@ -24,6 +22,7 @@ public static class SupplyBuyer
     /// <param name="cancellation">Stops the search; what was found so far is returned.</param>
     /// <exception cref="InvalidRigException">The rig refers to a load, outlet or lead that it does not have.</exception>
     /// <exception cref="ArgumentException">Two offers have one name.</exception>
+    /// <exception cref="OperationCanceledException">It was stopped before there was anything to search among.</exception>
     public static BuyResult Buy(Rig rig, IReadOnlyList<Offer> offers, BuyOptions options, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(rig);
@@ -38,7 +37,7 @@ public static class SupplyBuyer
         var reserved = ReservedFor(rig, options.ReservedLoads);
         var whole = rig with { Loads = [.. rig.Loads, .. reserved] };
         var problem = new BuyProblem(whole, options.Only, offers, options.AcrossBoards);
-        var screen = new OfferScreen(problem, offers);
+        var screen = new OfferScreen(problem, offers, cancellation);
         var scales = new Scales(screen.Useful, problem.OwnedSpare, options);
         var cuts = new CoverCuts(problem, screen).All();
         var judge = new BasketJudge(problem, screen, cuts, options.CheckTimeLimit, clock, isQuiet: false, cancellation);
@@ -53,7 +52,10 @@ public static class SupplyBuyer
         var isProven = unsuited.Count > 0 || search.IsFirstProven;
         var status = StatusOf(isPossible, isProven);
         var left = options.TimeLimit - (limit - clock.Left);
-        var front = Describe(search.Front, problem, judge, scales, options, cancellation);
+        var lastLook = new LastLook(TimeProvider.System);
+        var described = Describe(search.Front, problem, judge, scales, options, lastLook, cancellation);
+        PricedBasket[] baskets = [.. search.Front.Where((_, index) => described[index] is not null)];
+        BuyOption[] front = [.. described.OfType<BuyOption>()];
         var place = Array.FindIndex(front, static option => option.IsQuiet);
         var (quiet, quietStatus) = (place < 0 ? null : front[place], isPossible ? BuyStatus.Unknown : status);
         var quietSearch = new QuietSearch(
@@ -68,10 +70,10 @@ public static class SupplyBuyer
         }
         else if (isPossible && options.WithQuiet)
         {
-            quietSearch.Run(place < 0 ? null : search.Front[place].Price);
-            var isNew = quietSearch.Cheapest is { } found && (quiet is null || found.Price < search.Front[place].Price);
+            quietSearch.Run(place < 0 ? null : baskets[place].Price);
+            var isNew = quietSearch.Cheapest is { } found && (quiet is null || found.Price < baskets[place].Price);
             var cheaper = isNew
-                ? Describe(quietSearch.Cheapest!, problem, judge, scales, options, isQuiet: true, cancellation)
+                ? Describe(quietSearch.Cheapest!, problem, judge, scales, options, isQuiet: true, lastLook, cancellation)
                 : quiet;
 
             // It is known that it can be wired so; a wiring of it that is not quiet, for want of time, is none to show.
@@ -90,7 +92,7 @@ public static class SupplyBuyer
             CheapestQuiet = quiet,
             QuietStatus = quietStatus,
             QuietPriceBound = (decimal)(place == 0 ? search.PriceBound : quietSearch.PriceBound) / scales.PriceUnits,
-            IsFrontComplete = unsuited.Count > 0 || search.IsComplete,
+            IsFrontComplete = unsuited.Count > 0 || (search.IsComplete && front.Length == described.Length),
             PriceBound = (decimal)search.PriceBound / scales.PriceUnits,
             Unsuited = [.. unsuited],
             NeedLeads = isPossible ? [] : [.. unfeedable.NeedLeads().Except(unsuited, StringComparer.Ordinal)],
@@ -124,16 +126,21 @@ public static class SupplyBuyer
         return loads;
     }
 
-    /// <summary>Plans the wiring of each option, several at a time; what one plan comes to does not depend on the others.</summary>
-    private static BuyOption[] Describe(
+    /// <summary>
+    /// Plans the wiring of each option, several at a time; what one plan comes to does not depend on the others. Null for an option that
+    /// there was no time for when the search was stopped; never the first.
+    /// </summary>
+    private static BuyOption?[] Describe(
         IReadOnlyList<PricedBasket> baskets, BuyProblem problem, BasketJudge judge, Scales scales, BuyOptions options,
-        CancellationToken cancellation)
+        LastLook lastLook, CancellationToken cancellation)
     {
-        var described = new BuyOption[baskets.Count];
+        var described = new BuyOption?[baskets.Count];
         var done = 0;
         Parallel.For(0, baskets.Count, index =>
         {
-            described[index] = Describe(baskets[index], problem, judge, scales, options, isQuiet: false, cancellation);
+            if (index > 0 && cancellation.IsCancellationRequested && lastLook.IsOver)
+                return;
+            described[index] = Describe(baskets[index], problem, judge, scales, options, isQuiet: false, lastLook, cancellation);
             options.Progress?.Report(
                 new BuyProgress((decimal)baskets[^1].Price / scales.PriceUnits, baskets.Count, Interlocked.Increment(ref done)));
         });
@@ -142,7 +149,7 @@ public static class SupplyBuyer
 
     private static BuyOption Describe(
         PricedBasket basket, BuyProblem problem, BasketJudge judge, Scales scales, BuyOptions options, bool isQuiet,
-        CancellationToken cancellation)
+        LastLook lastLook, CancellationToken cancellation)
     {
         var purchases = judge.PurchasesOf(basket.Basket);
         var (rig, planOptions) = problem.With(purchases, options.PlanTimeLimit, isQuiet);
@@ -150,7 +157,7 @@ public static class SupplyBuyer
 
         // That everything can be fed is known; whoever stops the search wants to see how all the same.
         if (plan.Unfed.Count > 0 && cancellation.IsCancellationRequested)
-            plan = RigPlanner.Plan(rig, planOptions with { TimeLimit = LastLook }, CancellationToken.None);
+            plan = RigPlanner.Plan(rig, planOptions with { TimeLimit = lastLook.Left }, CancellationToken.None);
         return new BuyOption
         {
             Purchases = [.. purchases],

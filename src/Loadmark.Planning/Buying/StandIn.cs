@@ -5,31 +5,38 @@ using Loadmark.Core.Rigs;
 namespace Loadmark.Planning.Buying;
 
 /// <summary>
-/// Tells where one supply can stand in for another, whatever is fed: for each outlet of the other it has one of its own that gives
-/// at least as much at the same voltages over the same plug, and its total is no tighter.
+/// A supply as what may stand in for others, whatever is fed: for each outlet of the other it has one of its own that gives at least as
+/// much at the same voltages over the same plug, and its total is no tighter.
 /// </summary>
-internal static class OfferOrder
+internal sealed class StandIn
 {
     /// <summary>Comparing outlets one by one is not worth it beyond this many.</summary>
     private const int MostOutlets = 64;
 
-    /// <summary>
-    /// Whether <paramref name="one"/> can stand in for <paramref name="other"/>. What is not seen to hold is taken not to.
-    /// </summary>
-    public static bool StandsIn(Supply one, Supply other)
+    private readonly Supply _supply;
+    private readonly SupplyRating _rating;
+    private readonly OutletRating[] _outlets;
+    private readonly bool _mustBeFed;
+
+    /// <summary>Rates a supply once, to be compared with many.</summary>
+    /// <param name="supply">The supply.</param>
+    public StandIn(Supply supply)
+    {
+        (_supply, _rating, _mustBeFed) = (supply, SupplyRating.Of(supply), SupplyInput.MustBeFed(supply));
+        _outlets = supply.Outlets.Count > MostOutlets ? [] : [.. supply.Outlets.Items.Select(outlet => OutletRating.Of(supply, outlet))];
+    }
+
+    /// <summary>Whether it can stand in for another. What is not seen to hold is taken not to.</summary>
+    /// <param name="other">The other.</param>
+    public bool StandsInFor(StandIn other)
     {
         // What must be fed itself stands in only for its like.
-        if (SupplyInput.MustBeFed(one) && !(SupplyInput.MustBeFed(other) && Equals(one.Label, other.Label)))
+        if (_mustBeFed && !(other._mustBeFed && Equals(_supply.Label, other._supply.Label)))
             return false;
-        if (one.Outlets.Count < other.Outlets.Count || one.Outlets.Count > MostOutlets)
+        if (_supply.Outlets.Count < other._supply.Outlets.Count || _supply.Outlets.Count > MostOutlets)
             return false;
-        var (mine, theirs) = (SupplyRating.Of(one), SupplyRating.Of(other));
-        if (Restlessness(mine) > Restlessness(theirs))
-            return false;
-
-        var own = one.Outlets.Items.Select(outlet => OutletRating.Of(one, outlet)).ToArray();
-        var others = other.Outlets.Items.Select(outlet => OutletRating.Of(other, outlet)).ToArray();
-        return GivesAsMuchInAll(mine.Total, theirs.Total, others) && Match(own, others);
+        return Restlessness(_rating) <= Restlessness(other._rating)
+            && GivesAsMuchInAll(_rating.Total, other._rating.Total, other._outlets) && Match(_outlets, other._outlets);
     }
 
     /// <summary>How far a supply may leave its printed voltage: not at all, as far as is known; perhaps; for certain.</summary>
