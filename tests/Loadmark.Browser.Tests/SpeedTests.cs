@@ -14,33 +14,6 @@ public sealed class SpeedTests(SharedBrowser browser, ServedPage served, ITestOu
     private static readonly string? Results = Environment.GetEnvironmentVariable("LOADMARK_PAGE_RESULTS") is { Length: > 0 } folder ? folder : null;
 
     private static readonly int Edits = Results is null ? 15 : 60;
-    private const string Low = "9V DC 11mA centre negative 5.5x2.1";
-    private const string High = "24V DC 900mA centre positive 5.5x2.5";
-
-    // From the field's change to the verdict and the picture having changed, and to the frame that shows it.
-    private const string Watch = """
-        () => {
-            window.measured = new Promise((done, fail) => {
-                const verdict = () => document.querySelector(".bar .verdict")?.textContent;
-                const before = verdict();
-                let [began, drawn] = [0, false];
-                const observer = new MutationObserver(changes => {
-                    if (!began)
-                        return;
-                    drawn ||= changes.some(change => change.target instanceof Element && change.target.closest("section.drawing svg"));
-                    if (!drawn || verdict() === before)
-                        return;
-                    observer.disconnect();
-                    const changed = performance.now() - began;
-                    requestAnimationFrame(() => setTimeout(() => done([changed, performance.now() - began])));
-                });
-                observer.observe(document.body, { subtree: true, childList: true, characterData: true, attributes: true });
-                document.addEventListener("change", () => began = performance.now(), { capture: true, once: true });
-                setTimeout(() => fail(new Error(`began ${began}, drawn ${drawn}, verdict ${before} and then ${verdict()}`)), 30000);
-            });
-        }
-        """;
-
     // The same for a choice that the server hears of and answers, and that has nothing to do with the rig.
     private const string WatchTheme = """
         () => {
@@ -62,23 +35,14 @@ public sealed class SpeedTests(SharedBrowser browser, ServedPage served, ITestOu
     public async Task From_an_edit_to_its_verdict()
     {
         var page = (await VisitAsync(new() { ViewportSize = new() { Width = 1440, Height = 900 } })).Page;
-        var twelve = await page.ImportAsync("twelve.rig.yaml", Encoding.UTF8.GetBytes(TwelveLoads()));
+        var twelve = await page.ImportAsync("twelve.rig.yaml", Encoding.UTF8.GetBytes(EditClock.TwelveLoads()));
         var forty = Served.AddressOf(RigPages.Festival);
         var report = new StringBuilder("# The page\n\n");
         report.Append(CultureInfo.InvariantCulture, $"Debian's Chromium, headless, 1440 by 900; {Edits} edits of a label each, committed with Enter, each of which changes the verdict or its finding and the diagram. Changed: the page's own clock from the field's change event until bar and diagram have both changed; shown: until the frame after. A round trip: choosing light or dark, which the server hears of and answers. .NET {Environment.Version}, {(BuiltProgram.File.Contains("/Release/", StringComparison.Ordinal) ? "Release" : "Debug")}, {Environment.ProcessorCount} cores, shared machine, load {Load()} at the beginning: read the ratios, not the times.\n\n| what | changed: median ms | 95 % ms | shown: median ms | 95 % ms |\n| --- | --- | --- | --- | --- |\n");
         foreach (var (what, address, load) in ((string, string, string)[])[("12 loads", twelve, "drive-1"), ("40 loads", forty, "drive-11")])
         {
             await page.OpenPartAsync(address, "gear");
-            var edits = new List<double[]>();
-            var label = page.GetByLabel($"Label of {load}", new() { Exact = true });
-            for (var edit = 0; edit < Edits; edit++)
-            {
-                await label.FillAsync(edit % 2 == 0 ? High : Low);
-                await page.EvaluateAsync(Watch);
-                await label.PressAsync("Enter");
-                edits.Add(await page.EvaluateAsync<double[]>("() => window.measured"));
-                await Expect(label).ToHaveValueAsync(edit % 2 == 0 ? High : Low);
-            }
+            var edits = await new EditClock(page, load).MeasureAsync(Edits);
 
             var trips = new List<double[]>();
             for (var trip = 0; trip < Edits; trip++)
@@ -98,25 +62,7 @@ public sealed class SpeedTests(SharedBrowser browser, ServedPage served, ITestOu
     }
 
     private static void Append(StringBuilder report, string what, List<double[]> times) =>
-        report.Append(CultureInfo.InvariantCulture, $"| {what} | {At(times, 0, 0.5):0} | {At(times, 0, 0.95):0} | {At(times, 1, 0.5):0} | {At(times, 1, 0.95):0} |\n");
-
-    // The smallest value that at least that share is not above.
-    private static double At(List<double[]> times, int which, double share)
-    {
-        var sorted = times.Select(pair => pair[which]).Order().ToList();
-        return sorted[(int)Math.Ceiling(share * sorted.Count) - 1];
-    }
+        report.Append(CultureInfo.InvariantCulture, $"| {what} | {EditClock.At(times, 0, 0.5):0} | {EditClock.At(times, 0, 0.95):0} | {EditClock.At(times, 1, 0.5):0} | {EditClock.At(times, 1, 0.95):0} |\n");
 
     private static string Load() => File.Exists("/proc/loadavg") ? string.Join(", ", File.ReadAllText("/proc/loadavg").Split(' ').Take(3)) : "not known";
-
-    private static string TwelveLoads()
-    {
-        var rig = new StringBuilder("rig: Twelve\nloads:\n");
-        for (var load = 1; load <= 12; load++)
-            rig.Append(CultureInfo.InvariantCulture, $"  drive-{load}: {{ kind: analog drive, label: \"{Low}\" }}\n");
-        rig.Append("supplies:\n  brick:\n    label: \"INPUT 100-240V~ 50/60Hz 0.6A\"\n    isolated: true\n    outlets:\n      1-12: { label: 9 V DC 150 mA, polarity: centre negative, plug: 5.5x2.1 }\nwired:\n");
-        for (var load = 1; load <= 12; load++)
-            rig.Append(CultureInfo.InvariantCulture, $"  - {{ from: brick/{load}, to: drive-{load} }}\n");
-        return rig.ToString();
-    }
 }
