@@ -40,6 +40,12 @@ public sealed class Store : IDisposable
     /// <summary>The gear that the workshop knows.</summary>
     public GearLibrary Gear { get; }
 
+    /// <summary>Whether it is open: not before <see cref="OpenAsync"/>, and not after one that found a fault.</summary>
+    public bool IsOpen => _access.IsOpen;
+
+    /// <summary>Whether anything was changed since it was opened.</summary>
+    public bool HasChanged => _access.HasChanged;
+
     /// <summary>Backups of everything, and restoring from one.</summary>
     public StoreCopies Copies { get; }
 

@@ -37,9 +37,57 @@ public sealed class StoreCopies
         return Task.Run(() => new Backup(_file).Write(Path.GetFullPath(path), overwrite), cancellationToken);
     }
 
+    /// <summary>The copies that the program made by itself, the last one first.</summary>
+    public IReadOnlyList<KeptCopy> Kept() => new KeptCopies(_file, _clock).List();
+
+    /// <summary>Makes the copy of today, where there is none yet, and lets go of those that are too many or too old.</summary>
+    /// <returns>Why there is none, in words for the user; null when all is well.</returns>
+    public Task<string?> KeepTodayAsync() => Task.Run(() =>
+    {
+        try
+        {
+            new KeptCopies(_file, _clock).WriteToday();
+            return null;
+        }
+        catch (Exception fault) when (MediumFaults.KindOf(fault) is { } kind)
+        {
+            var folder = Path.Combine(_file.Folder, KeptCopies.FolderName);
+            return $"Today's automatic backup was not made. {CopyFaults.WhileBackingUp(kind, _file.Path, folder, fault).Message}";
+        }
+    });
+
+    /// <summary>
+    /// Puts the last of the program's own copies that is whole in the place of everything that is kept, as <see cref="RestoreAsync"/> does.
+    /// </summary>
+    /// <param name="cancellationToken">Gives up before it begins.</param>
+    /// <exception cref="StorageException">Nothing is restored; what was kept is there still.</exception>
+    public Task<RestoreReport> RestoreLastAsync(CancellationToken cancellationToken = default) => Task.Run(
+        () =>
+        {
+            foreach (var copy in Kept())
+            {
+                if (StagedBackup.IsWhole(copy.File, _file, _clock))
+                    return new Restoring(_file, _clock).Run(copy.File);
+            }
+
+            throw CopyFaults.NoGoodCopy(Path.Combine(_file.Folder, KeptCopies.FolderName));
+        },
+        cancellationToken);
+
+    /// <summary>
+    /// Makes a new database of all that can still be read of a damaged one and is as it was saved, row by row. The damaged file is set
+    /// aside under another name, or left where it is, and never changed.
+    /// </summary>
+    /// <param name="path">The file to write it to; null for the damaged one's place.</param>
+    /// <param name="cancellationToken">Gives up before it begins.</param>
+    /// <exception cref="StorageException">Nothing was salvaged; everything is as it was.</exception>
+    public Task<SalvageReport> SalvageAsync(string? path = null, CancellationToken cancellationToken = default) =>
+        Task.Run(() => new Salvaging(_file, _clock).Run(path is null ? null : Path.GetFullPath(path)), cancellationToken);
+
     /// <summary>
     /// Puts a backup in the place of everything that is kept, in one step. The backup is checked before, and brought forward when an older
-    /// version wrote it; what was kept is copied to a file beside the database. Rigs get revisions that none had before, so that a page
+    /// version wrote it; what was kept is copied to a file in the folder of
+    /// the program's own copies; one that is damaged is set aside. Rigs get revisions that none had before, so that a page
     /// that is open on one is told at its next edit.
     /// </summary>
     /// <param name="path">The backup; only read.</param>

@@ -36,8 +36,8 @@ public sealed class RestoreTests : IDisposable
         var extra = await store.Rigs.AddAsync("extra", "rig: extra\n", _token);
 
         var report = await store.Copies.RestoreAsync(Backup, _token);
-        var previous = Path.Combine(_folder.Path, "loadmark-before-restore-20270102T030405.db");
-        Assert.Equal(new RestoreReport(Backup, new CopyContents(Rigs: 1, Gear: 0, Unreadable: 0), previous, WasOlder: false), report);
+        var previous = Path.Combine(_folder.Path, "backups", "loadmark-20270102T030405-before-restore.db");
+        Assert.Equal(new RestoreReport(Backup, new CopyContents(Rigs: 1, Gear: 0, Unreadable: 0), previous, WasOlder: false, WasDamaged: false), report);
 
         // The store that was open all along sees it, and a second one too.
         var now = (await store.Rigs.FindAsync(rig.Id, _token))!;
@@ -162,7 +162,7 @@ public sealed class RestoreTests : IDisposable
             Assert.Equal(60, rigs.Length);
             var name = Assert.Single(rigs.Select(rig => rig.Name).Distinct());
             restored += name == "backup" ? 1 : 0;
-            foreach (var whole in Directory.GetFiles(_folder.Path, "loadmark-before-restore-*.db"))
+            foreach (var whole in Directory.GetFiles(Path.Combine(_folder.Path, "backups"), "loadmark-*-before-restore*.db"))
                 Assert.Equal("ok", Outside.Ask(whole, "PRAGMA integrity_check"));
         }
 
@@ -260,16 +260,53 @@ public sealed class RestoreTests : IDisposable
         Assert.Equal(Child.TextAfter(3), (await restored.Rigs.FindAsync((await restored.Rigs.ListAsync(_token))[0].Id, _token))!.Text);
     }
 
-    [Fact]
-    public async Task A_damaged_database_is_left_for_the_user_to_move_away()
+    [Theory]
+    [InlineData(9000)]
+    [InlineData(40)]
+    public async Task A_database_that_cannot_be_opened_is_set_aside_whole(int length)
     {
         using (var store = await _folder.OpenAsync())
+        {
+            await store.Rigs.AddAsync("rig", "rig: rig\n", _token);
             await store.Copies.BackUpAsync(Backup, cancellationToken: _token);
-        await File.WriteAllTextAsync(_folder.Database, new string('x', 9000), _token);
-        var fault = await Assert.ThrowsAsync<StorageException>(() => new StoreCopies(_folder.Path, TimeProvider.System).RestoreAsync(Backup, _token));
-        Assert.Equal(StoreFault.NotADatabase, fault.Fault);
-        Assert.Contains("Move it away", fault.Message, StringComparison.Ordinal);
-        Assert.Equal(new string('x', 9000), await File.ReadAllTextAsync(_folder.Database, _token));
+        }
+
+        await File.WriteAllTextAsync(_folder.Database, new string('x', length), _token);
+        await File.WriteAllTextAsync(_folder.Database + "-wal", "a log", _token);
+        var report = await new StoreCopies(_folder.Path, Clock).RestoreAsync(Backup, _token);
+        var aside = Path.Combine(_folder.Path, "loadmark-damaged-20270102T030405.db");
+        Assert.Equal((aside, true, 1), (report.Previous, report.WasDamaged, report.Contents.Rigs));
+        Assert.Equal(new string('x', length), await File.ReadAllTextAsync(aside, _token));
+        Assert.Equal("a log", await File.ReadAllTextAsync(aside + "-wal", _token));
+        using var restored = await _folder.OpenAsync();
+        Assert.Single(await restored.Rigs.ListAsync(_token));
+    }
+
+    [Fact]
+    public async Task One_that_a_program_has_open_is_not_set_aside()
+    {
+        StoredRig rig;
+        using (var store = await _folder.OpenAsync())
+        {
+            rig = await store.Rigs.AddAsync("0", Child.TextAfter(0), _token);
+            await store.Rigs.AddAsync("other", "rig: other\n", _token);
+            await store.Copies.BackUpAsync(Backup, cancellationToken: _token);
+        }
+
+        using var child = ChildProcess.Start("save", _folder.Path, $"{rig.Id}");
+        try
+        {
+            await child.StandardOutput.ReadLineAsync(_token);
+            Outside.Ask(_folder.Database, "PRAGMA busy_timeout = 5000; UPDATE Rigs SET Seal = 1 WHERE Name = 'other'");
+            var fault = await Assert.ThrowsAsync<StorageException>(() => new StoreCopies(_folder.Path, Clock).RestoreAsync(Backup, _token));
+            Assert.Equal(StoreFault.Busy, fault.Fault);
+            Assert.StartsWith($"Nothing was restored. A program has {_folder.Database} open, which is damaged.", fault.Message, StringComparison.Ordinal);
+            Assert.True(File.Exists(_folder.Database));
+        }
+        finally
+        {
+            child.Kill();
+        }
     }
 
     [Fact]

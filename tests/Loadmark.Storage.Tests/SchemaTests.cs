@@ -65,7 +65,8 @@ public sealed class SchemaTests : IDisposable
     {
         MakeFirst();
         var clock = new FixedClock(new DateTimeOffset(2027, 1, 2, 3, 4, 5, TimeSpan.Zero));
-        var backup = Path.Combine(_folder.Path, "loadmark-before-upgrade-20270102T030405.db");
+        var backup = Path.Combine(_folder.Path, "backups", "loadmark-20270102T030405-before-upgrade.db");
+        Directory.CreateDirectory(Path.GetDirectoryName(backup)!);
         await File.WriteAllTextAsync(backup, "another file of that name", _token);
         backup = backup.Replace(".db", "-2.db", StringComparison.Ordinal);
 
@@ -81,7 +82,7 @@ public sealed class SchemaTests : IDisposable
         {
             var opening = await present.OpenAsync(_token);
             Assert.Equal(StoreFault.NewerSchema, opening.Fault);
-            Assert.Equal($"{_folder.Database} was written by a newer version of Loadmark. Nothing was changed in it. Use that version, or choose another folder.", opening.Trouble);
+            Assert.Equal($"{_folder.Database} was written by a newer version of Loadmark. Nothing was changed in it. Use that version, or choose another folder with --data.", opening.Trouble);
             Assert.Equal(StoreFault.NewerSchema, (await Assert.ThrowsAsync<StorageException>(() => present.Rigs.ListAsync(_token))).Fault);
         }
 

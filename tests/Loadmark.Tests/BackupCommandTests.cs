@@ -3,6 +3,7 @@ using System.Text.Json;
 using Loadmark.Commands;
 using Loadmark.Processes;
 using Loadmark.Storage;
+using Microsoft.Data.Sqlite;
 
 namespace Loadmark.Tests;
 
@@ -33,7 +34,7 @@ public sealed class BackupCommandTests : IDisposable
         var restored = Run("restore", File, "--data", Data, "--json");
         Assert.Equal((ExitCode.Fine, ""), (restored.Code, restored.Error));
         using var answer = JsonDocument.Parse(restored.Output);
-        Assert.Equal(["file", "rigs", "gear", "unreadableRigs", "previous", "wasOlder"], answer.RootElement.EnumerateObject().Select(static key => key.Name));
+        Assert.Equal(["file", "rigs", "gear", "unreadableRigs", "previous", "wasOlder", "wasDamaged"], answer.RootElement.EnumerateObject().Select(static key => key.Name));
         Assert.True(System.IO.File.Exists(answer.RootElement.GetProperty("previous").GetString()));
         Assert.Equal("rig: rig\n", (await store.Rigs.FindAsync(rig.Id, _token))!.Text);
     }
@@ -64,16 +65,71 @@ public sealed class BackupCommandTests : IDisposable
         Assert.False(Directory.Exists(Data));
     }
 
+    [Fact]
+    public async Task A_damaged_store_is_refused_with_the_commands_that_lead_out_and_each_does()
+    {
+        Assert.Equal(ExitCode.Fine, Run("gear", "add", "delay-2", "9V DC 300mA", "--data", Data).Code);
+        var list = Run("restore", "--data", Data);
+        Assert.Equal((ExitCode.Fine, ""), (list.Code, list.Error));
+        Assert.StartsWith("1 automatic backup, the last one first.", list.Output, StringComparison.Ordinal);
+        await Break("UPDATE Gear SET Revision = 7");
+
+        var refused = Run("gear", "list", "--data", Data);
+        Assert.Equal((ExitCode.Unreadable, ""), (refused.Code, refused.Output));
+        Assert.StartsWith($"loadmark: {Path.Combine(Data, "loadmark.db")} is damaged. Not as it was saved: the gear delay-2 (table Gear). It was left as it is.", refused.Error, StringComparison.Ordinal);
+        string[] ways = [$"loadmark restore --last --data {Data}.", $"loadmark salvage --data {Data}"];
+        Assert.All(ways, way => Assert.Contains(way, refused.Error, StringComparison.Ordinal));
+
+        var salvaged = Run("salvage", "--data", Data, "--json");
+        Assert.Equal((ExitCode.Fine, ""), (salvaged.Code, salvaged.Error));
+        using (var answer = JsonDocument.Parse(salvaged.Output))
+        {
+            Assert.Equal(["file", "aside", "rigs", "gear", "lost", "fromBackup"], answer.RootElement.EnumerateObject().Select(static key => key.Name));
+            Assert.True(System.IO.File.Exists(answer.RootElement.GetProperty("aside").GetString()));
+            Assert.Single(answer.RootElement.GetProperty("fromBackup").EnumerateArray());
+        }
+
+        Assert.Contains("delay-2", Run("gear", "list", "--data", Data).Output, StringComparison.Ordinal);
+        await Break("UPDATE Gear SET Revision = 8");
+        var restored = Run("restore", "--last", "--data", Data);
+        Assert.Equal((ExitCode.Fine, ""), (restored.Code, restored.Error));
+        Assert.Contains("What was there before could not be opened; it is in", restored.Output, StringComparison.Ordinal);
+        Assert.Contains("delay-2", Run("gear", "list", "--data", Data).Output, StringComparison.Ordinal);
+        Assert.Equal(ExitCode.Unreadable, Run("salvage", "--data", Data).Code);
+    }
+
+    /// <summary>A copy of the day that cannot be made is said, and the command is done all the same.</summary>
+    [Fact]
+    public async Task Where_there_is_no_room_for_a_copy_the_command_is_done_and_says_so()
+    {
+        Directory.CreateDirectory(Data);
+        await System.IO.File.WriteAllTextAsync(Path.Combine(Data, "backups"), "a file", _token);
+        var answer = Run("gear", "add", "delay-2", "9V DC 300mA", "--data", Data);
+        Assert.Equal(ExitCode.Fine, answer.Code);
+        Assert.StartsWith("loadmark: Today's automatic backup was not made.", answer.Error, StringComparison.Ordinal);
+        Assert.Contains("delay-2", Run("gear", "list", "--data", Data).Output, StringComparison.Ordinal);
+        Assert.StartsWith("There are no automatic backups yet.", Run("restore", "--data", Data).Output, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("backup needs the name of one file to write to.", "backup")]
     [InlineData("backup needs the name of one file to write to.", "backup", "")]
-    [InlineData("restore needs the name of one backup.", "restore", "a", "b")]
+    [InlineData("restore needs the name of one backup, or --last.", "restore", "a", "b")]
     [InlineData("There is no option --froce. Did you mean --force?", "backup", "a", "--froce")]
     public void A_command_line_that_cannot_be_read_says_why(string complaint, params string[] args)
     {
         var answer = Run(args);
         Assert.Equal(ExitCode.Unreadable, answer.Code);
         Assert.Equal($"loadmark: {complaint}\nSee loadmark {args[0]} --help.\n", answer.Error);
+    }
+
+    private async Task Break(string sql)
+    {
+        using var connection = new SqliteConnection($"Data Source={Path.Combine(Data, "loadmark.db")};Pooling=False");
+        await connection.OpenAsync(_token);
+        using var command = connection.CreateCommand();
+        command.CommandText = sql;
+        await command.ExecuteNonQueryAsync(_token);
     }
 
     private static ProgramRun.Answer Run(params string[] args)

@@ -28,7 +28,7 @@ internal sealed class Backup(DatabaseFile file)
         {
             using var source = Open(ref aside);
             CheckOurs(source);
-            var contents = CopyWriter.Write(source, target, overwrite, part => CheckPlace(target, part));
+            var contents = CopyWriter.Write(source, target, overwrite, allowed: part => CheckPlace(target, part));
             return new BackupReport(target, contents, new FileInfo(target).Length);
         }
         catch (IOException) when (!overwrite && File.Exists(target))
@@ -74,7 +74,7 @@ internal sealed class Backup(DatabaseFile file)
             _ => (StoreFault?)null,
         };
         if (fault is { } kind)
-            throw MediumFaults.WhileOpening(kind, file.Path, cause: null);
+            throw OpeningFaults.Of(kind, file, cause: null);
     }
 
     /// <summary>

@@ -23,6 +23,29 @@ internal static class CopyFaults
     public static StorageException NoSuchBackup(string path) =>
         new(StoreFault.NotThere, $"There is no file {path}. Nothing was restored.");
 
+    public static StorageException NoGoodCopy(string folder) =>
+        new(
+            StoreFault.NotThere,
+            $"There is no automatic backup in {folder} that is whole. Nothing was restored. Name a backup of your own.");
+
+    public static StorageException NothingToSalvage(string because) =>
+        new(StoreFault.NotThere, $"{because} There is nothing to salvage.");
+
+    public static StorageException NothingReadable(string database) =>
+        new(StoreFault.Damaged, $"Nothing can be read of {database}. It was left as it is. Restore a backup: loadmark restore lists them.");
+
+    public static StorageException WhileSalvaging(StoreFault fault, string database, string target, Exception cause) =>
+        cause as StorageException ?? new StorageException(fault, fault switch
+        {
+            StoreFault.NotWritable =>
+                $"{target} or the folder for temporary files cannot be written. Nothing was salvaged. Check rights and disks.",
+            StoreFault.DiskFull =>
+                $"The disk of {target} or of temporary files is full. Nothing was salvaged. Free some space, then try again.",
+            StoreFault.Damaged or StoreFault.NotADatabase =>
+                $"Too little can be read of {database}. Nothing was salvaged. Restore a backup: loadmark restore lists them.",
+            _ => $"The disk of {database} failed. Nothing was salvaged. Check the disk.",
+        }, cause);
+
     public static StorageException WhileBackingUp(StoreFault fault, string database, string target, Exception cause) =>
         cause as StorageException ?? new StorageException(fault, fault switch
         {
@@ -67,7 +90,7 @@ internal static class CopyFaults
             StoreFault.Busy =>
                 $"Another program is keeping {database} to itself. Nothing was restored. Try again; if it stays so, close that program.",
             StoreFault.Damaged or StoreFault.NotADatabase => $"{database} is damaged. Nothing was restored. Close Loadmark, "
-                + "move the file away together with those whose names begin the same, then restore again.",
+                + "then restore again: the file is then set aside.",
             _ => $"The disk of {database} failed. Nothing was restored. Check the disk.",
         }, cause);
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Loadmark.Storage.Disk;
 using Loadmark.Storage.Sqlite;
 using Microsoft.Data.Sqlite;
@@ -15,10 +14,17 @@ internal static class CopyWriter
     /// <param name="source">The database.</param>
     /// <param name="target">The file; its folder is there.</param>
     /// <param name="overwrite">Whether one of that name is replaced.</param>
+    /// <param name="check">Looks at the copy, besides SQLite's own check and the texts, and throws where it is not to be; null for no
+    /// more.</param>
     /// <param name="allowed">Looks at the unfinished file's path, before anything is written to it, and throws where it must not be
     /// there.</param>
     /// <returns>What is in it.</returns>
-    public static CopyContents Write(SqliteConnection source, string target, bool overwrite, Action<string>? allowed = null)
+    public static CopyContents Write(
+        SqliteConnection source,
+        string target,
+        bool overwrite,
+        Action<SqliteConnection>? check = null,
+        Action<string>? allowed = null)
     {
         var part = PrivateFile.MakeNumbered(target, Unfinished);
         try
@@ -32,6 +38,7 @@ internal static class CopyWriter
                 // One file, with nothing beside it that would have to be carried along.
                 copy.Run("PRAGMA journal_mode = DELETE");
                 CopyCheck.CheckPages(copy);
+                check?.Invoke(copy);
                 contents = CopyCheck.Count(copy);
             }
 
@@ -42,23 +49,6 @@ internal static class CopyWriter
         {
             DatabaseFiles.Delete(part);
         }
-    }
-
-    /// <summary>Copies a database that is about to be changed to a file beside it, whose name says when and before what.</summary>
-    /// <param name="file">The database.</param>
-    /// <param name="before">What it is about to go through: "upgrade".</param>
-    /// <param name="now">When.</param>
-    /// <returns>The copy's path.</returns>
-    public static string WriteBeside(DatabaseFile file, string before, DateTimeOffset now)
-    {
-        var stem = Path.Combine(
-            file.Folder, string.Create(CultureInfo.InvariantCulture, $"loadmark-before-{before}-{now:yyyyMMdd'T'HHmmss}"));
-        var path = $"{stem}.db";
-        for (var more = 2; File.Exists(path); more++)
-            path = $"{stem}-{more}.db";
-        using var source = file.NewPlainConnection();
-        Write(source, path, overwrite: false);
-        return path;
     }
 
     private static SqliteConnection Open(string path)

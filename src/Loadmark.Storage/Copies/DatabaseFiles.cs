@@ -24,7 +24,14 @@ internal static class DatabaseFiles
     /// <summary>Deletes the database's file and those beside it.</summary>
     public static void Delete(string path)
     {
-        foreach (var beside in (ReadOnlySpan<string>)["", .. DatabaseFile.Beside])
+        File.Delete(path);
+        DeleteBeside(path);
+    }
+
+    /// <summary>Deletes what lies beside a database's file.</summary>
+    public static void DeleteBeside(string path)
+    {
+        foreach (var beside in DatabaseFile.Beside)
             File.Delete(path + beside);
     }
 }

@@ -28,7 +28,7 @@ internal sealed class Opening(DatabaseFile file, TimeProvider clock)
         }
         catch (Exception fault) when (MediumFaults.KindOf(fault) is { } kind)
         {
-            throw MediumFaults.WhileOpening(kind, file.Path, fault);
+            throw OpeningFaults.Of(kind, file, fault);
         }
     }
 
@@ -49,7 +49,7 @@ internal sealed class Opening(DatabaseFile file, TimeProvider clock)
             return new StoreOpening();
 
         // Made by a second connection while the turn is held, so that nothing comes between.
-        var backup = applied.Count == 0 ? null : CopyWriter.WriteBeside(file, "upgrade", clock.GetUtcNow());
+        var backup = applied.Count == 0 ? null : new KeptCopies(file, clock).Write(CopyReason.BeforeUpgrade);
         schema.BringForward(connection, applied);
         DatabaseSeals.SealAll(connection);
         transaction.Commit();
@@ -58,9 +58,9 @@ internal sealed class Opening(DatabaseFile file, TimeProvider clock)
 
     private List<string> Applied(SqliteConnection connection, Schema schema)
     {
-        var applied = Schema.AppliedTo(connection) ?? throw MediumFaults.WhileOpening(StoreFault.NotADatabase, file.Path, cause: null);
+        var applied = Schema.AppliedTo(connection) ?? throw OpeningFaults.Of(StoreFault.NotADatabase, file, cause: null);
         return schema.IsNewerThanProgram(applied)
-            ? throw MediumFaults.WhileOpening(StoreFault.NewerSchema, file.Path, cause: null)
+            ? throw OpeningFaults.Of(StoreFault.NewerSchema, file, cause: null)
             : applied;
     }
 }

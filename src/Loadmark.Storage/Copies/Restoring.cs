@@ -39,17 +39,18 @@ internal sealed class Restoring(DatabaseFile file, TimeProvider clock)
         using var staged = StagedBackup.Of(path, file, clock);
         try
         {
-            var opening = Open();
+            var (opening, aside) = Open();
             using var connection = file.NewPlainConnection();
+            connection.KeepsLog(false);
             Attach(connection, staged.Path);
 
             // From here nobody else writes, so that the copy of what was kept is the last state of it.
             using var transaction = connection.BeginTransaction(deferred: false);
-            var previous = opening.WasCreated ? null : CopyWriter.WriteBeside(file, "restore", clock.GetUtcNow());
+            var previous = opening.WasCreated ? null : new KeptCopies(file, clock).Write(CopyReason.BeforeRestore);
             ReplaceRows(connection, path);
             if (connection.Column("SELECT 'stray' FROM pragma_foreign_key_check").Count > 0)
                 throw CopyFaults.OfBackup(StoreFault.Damaged, path, cause: null);
-            var report = new RestoreReport(path, CopyCheck.Count(connection), previous, staged.WasOlder);
+            var report = new RestoreReport(path, CopyCheck.Count(connection), previous ?? aside, staged.WasOlder, aside is not null);
             transaction.Commit();
             return report;
         }
@@ -64,11 +65,21 @@ internal sealed class Restoring(DatabaseFile file, TimeProvider clock)
         }
     }
 
-    private StoreOpening Open()
+    /// <summary>A database that is damaged, or none of ours, is set aside: to be replaced is what was asked for.</summary>
+    private (StoreOpening Opening, string? Aside) Open()
     {
         try
         {
-            return new Opening(file, clock).Run();
+            try
+            {
+                return (new Opening(file, clock).Run(), null);
+            }
+            catch (StorageException fault) when (fault.Fault is StoreFault.Damaged or StoreFault.NotADatabase)
+            {
+                file.Close();
+                var aside = SetAside.Run(file, clock.GetUtcNow());
+                return (new Opening(file, clock).Run(), aside);
+            }
         }
         catch (StorageException fault)
         {

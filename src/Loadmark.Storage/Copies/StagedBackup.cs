@@ -49,6 +49,20 @@ internal sealed class StagedBackup : IDisposable
         }
     }
 
+    /// <summary>Whether a file can be restored.</summary>
+    public static bool IsWhole(string path, DatabaseFile like, TimeProvider clock)
+    {
+        try
+        {
+            using var staged = Of(path, like, clock);
+            return true;
+        }
+        catch (StorageException fault) when (fault.Fault is not (StoreFault.DiskFull or StoreFault.Disk))
+        {
+            return false;
+        }
+    }
+
     /// <inheritdoc/>
     public void Dispose() => Directory.Delete(_folder, recursive: true);
 

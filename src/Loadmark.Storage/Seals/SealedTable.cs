@@ -40,13 +40,14 @@ internal sealed class SealedTable
     }
 
     /// <summary>Every row: its number within the table, the seal that it has and the one that it should have.</summary>
+    /// <param name="after">Only rows whose number is greater.</param>
     /// <exception cref="SqliteException">The table cannot be read to its end.</exception>
-    public IEnumerable<RowSeal> Rows()
+    public IEnumerable<RowSeal> Rows(long after = long.MinValue)
     {
         var hash = new SealHash();
         var list = string.Join(", ", _columns.Select(Quoted));
-        Check(raw.sqlite3_prepare_v2(
-            _connection.Handle, $"SELECT rowid, {Quoted(SealColumn)}, {list} FROM {QuotedName} NOT INDEXED", out var statement));
+        var sql = $"SELECT rowid, {Quoted(SealColumn)}, {list} FROM {QuotedName} NOT INDEXED WHERE rowid > {after} ORDER BY rowid";
+        Check(raw.sqlite3_prepare_v2(_connection.Handle, sql, out var statement));
         using (statement)
         {
             for (var state = raw.sqlite3_step(statement); state != raw.SQLITE_DONE; state = raw.sqlite3_step(statement))

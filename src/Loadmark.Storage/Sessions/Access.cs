@@ -14,9 +14,16 @@ internal sealed class Access(DatabaseFile file, TimeProvider clock) : IDisposabl
     private readonly SemaphoreSlim _turn = new(1);
 
     private volatile bool _isOpen;
+    private volatile bool _hasChanged;
 
     /// <summary>Why the last opening failed; null when it did not.</summary>
     private volatile StorageException? _fault;
+
+    /// <summary>Whether the last opening went well.</summary>
+    public bool IsOpen => _isOpen;
+
+    /// <summary>Whether a change was committed.</summary>
+    public bool HasChanged => _hasChanged;
 
     public async Task<StoreOpening> OpenAsync(CancellationToken cancellationToken)
     {
@@ -77,6 +84,7 @@ internal sealed class Access(DatabaseFile file, TimeProvider clock) : IDisposabl
                         await context.Database.BeginTransactionAsync(IsolationLevel.Serializable, cancellationToken);
                     var answer = await write(context);
                     await transaction.CommitAsync(cancellationToken);
+                    _hasChanged = true;
                     return answer;
                 },
                 cancellationToken);

@@ -35,6 +35,16 @@ internal static class BesideDatabase
         }
     }
 
+    /// <summary>Whether the log beside a database is known to be its own, from what a program that did not close it left.</summary>
+    public static bool HasOwnLog(string path)
+    {
+        if (!File.Exists(path + DatabaseFile.Shared) || !File.Exists(path + DatabaseFile.WriteAhead))
+            return false;
+        using var shared = Open(path + DatabaseFile.Shared);
+        using var log = Open(path + DatabaseFile.WriteAhead);
+        return LogIndex.Promised(shared) is { } promised && promised.Salt == LogFrames.Of(log).Salt;
+    }
+
     /// <summary>Whether the database is one that never has a journal: this program's, once it is made.</summary>
     private static bool IsKeptWithLog(string path)
     {

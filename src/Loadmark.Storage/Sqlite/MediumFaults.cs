@@ -20,22 +20,6 @@ internal static class MediumFaults
         _ => null,
     };
 
-    public static StorageException WhileOpening(StoreFault fault, string path, Exception? cause) =>
-        cause as StorageException ?? new StorageException(fault, fault switch
-        {
-            StoreFault.NotWritable => $"Rigs cannot be kept in {path}: the place cannot be written. "
-                + "Check the rights of the folder and that the disk is not read-only, or choose another folder.",
-            StoreFault.DiskFull => $"The disk of {path} is full. Free some space and start again.",
-            StoreFault.NotADatabase =>
-                $"{path} is not a database of Loadmark. Nothing was changed in it. Move it away, or choose another folder.",
-            StoreFault.Damaged => $"{path} is damaged.{Place(cause)} It was left as it is. Move it away together with the files "
-                + "whose names begin the same, and put a backup in its place.",
-            StoreFault.NewerSchema => $"{path} was written by a newer version of Loadmark. Nothing was changed in it. Use that version, "
-                + "or choose another folder.",
-            StoreFault.Busy => $"Another program is keeping {path} to itself. Close it and start again.",
-            _ => $"The disk of {path} failed while the kept rigs were being opened. Check the disk and start again.",
-        }, cause);
-
     public static StorageException WhileChanging(StoreFault fault, Exception cause) =>
         new(fault, $"{Happened(fault)}{Place(cause)} The edit is not saved; what was saved before is still there. {Remedy(fault)}", cause);
 
@@ -71,7 +55,7 @@ internal static class MediumFaults
         StoreFault.OpenToOthers => "Take that right away, then start again.",
         StoreFault.DiskFull => "Free some space, then try again.",
         StoreFault.NotADatabase or StoreFault.Damaged =>
-            "Export this rig to a file, close Loadmark and put a backup of the database in its place.",
+            "Export this rig to a file, close Loadmark and start it again: it then says what can be done.",
         StoreFault.NewerSchema => "Close this version and start the newer one.",
         StoreFault.Busy => "Try again; if it stays so, close the other program.",
         _ => "Export this rig to another disk, then check this one.",

@@ -101,6 +101,6 @@ internal sealed record CommandSpec
             usage.Append(option.With is { } with ? $" [{option.Usage} [{with.Usage}]]" : $" [{option.Usage}]");
         if (withCommon)
             usage.Append(IsOnStore ? $" [{CommonOptions.Data.Usage}]" : "").Append(Json is null ? "" : $" [{CommonOptions.Json.Usage}]");
-        return usage.ToString();
+        return usage.ToString().TrimStart();
     }
 }

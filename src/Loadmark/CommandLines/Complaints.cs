@@ -27,6 +27,9 @@ internal sealed class Complaints(ProcessContext process)
         return ExitCode.Unreadable;
     }
 
+    /// <summary>Says what the user should know besides the answer.</summary>
+    public void Warn(string sentence) => process.Error.WriteLine($"loadmark: {TerminalText.Neutral(sentence)}");
+
     /// <summary>Answers that something typed cannot be used.</summary>
     /// <returns>The exit code.</returns>
     public int Unusable(string complaint)

@@ -3,16 +3,30 @@ using Loadmark.CommandLines;
 using Loadmark.Files;
 using Loadmark.Outputs;
 using Loadmark.Processes;
+using Loadmark.Questions;
 using Loadmark.Terminal;
 using Loadmark.Storage;
+using Loadmark.Storage.Copies;
 using Loadmark.Storage.Faults;
 using Loadmark.Workshop.DataFolders;
 
 namespace Loadmark.Commands;
 
-/// <summary><c>loadmark backup</c> and <c>loadmark restore</c>: all that is kept, to a file and from it.</summary>
+/// <summary>
+/// <c>loadmark backup</c>, <c>loadmark restore</c> and <c>loadmark salvage</c>: all that is kept, to a file, from it, and out of a damaged
+/// one.
+/// </summary>
 internal sealed class BackupCommand(CommandInput input)
 {
+    private static readonly OptionSpec Last = new(
+        "last",
+        OptionKind.Flag,
+        "Take the last automatic backup that is whole. There is one of each day of use, and one from before an upgrade.");
+
+    private static readonly OptionSpec Out = new(
+        "out", OptionKind.Text, "Write what was salvaged to this file, as a backup, and leave the damaged one where it is.")
+    { Placeholder = "FILE", Needs = "the name of a file that is not there yet" };
+
     /// <summary>The command that writes a backup.</summary>
     public static CommandSpec Spec { get; } = new()
     {
@@ -35,16 +49,35 @@ internal sealed class BackupCommand(CommandInput input)
         [
             new(
                 "FILE",
-                "A backup. It is checked first, and only read. What is kept now is copied to a file beside the database, "
-                + "which the answer names."),
+                "A backup. It is checked first, and only read. What is kept now is copied to a file of its own, which the answer names; "
+                + "where it is damaged it is set aside. Without a file the automatic backups are listed.")
+            {
+                IsOptional = true,
+            },
         ],
-        Needs = "the name of one backup",
+        Options = [Last],
+        Needs = "the name of one backup, or --last",
         IsOnStore = true,
-        Json = "One object: file, rigs, gear, unreadableRigs, previous, wasOlder; or fault and message.",
+        Json = "One object: file, rigs, gear, unreadableRigs, previous, wasOlder, wasDamaged; backups, where they are listed; "
+            + "or fault and message.",
         Note = "The page may be open meanwhile. It is told at its next edit of a rig, and nothing is overwritten.",
         Example = "loadmark restore monday.db",
         Documentation = "docs/keeping.md",
         Run = static input => new BackupCommand(input).Restore(),
+    };
+
+    /// <summary>The command that takes what can still be read out of a damaged database.</summary>
+    public static CommandSpec SalvageSpec { get; } = new()
+    {
+        Question = "keeps what can still be read of a damaged database",
+        Options = [Out],
+        IsOnStore = true,
+        Json = "One object: file, aside, rigs, gear, lost, fromBackup; or fault and message.",
+        Note = "Row by row, what is as it was saved goes to a new database; what is lost is named, and rigs and gear that are lost come "
+            + "from the last automatic backup. The damaged file gets another name and is never changed.",
+        Example = "loadmark salvage",
+        Documentation = "docs/keeping.md",
+        Run = static input => new BackupCommand(input).Salvage(),
     };
 
     private int BackUp()
@@ -59,16 +92,43 @@ internal sealed class BackupCommand(CommandInput input)
             report => SheetPrinter.Print(input.Process, sheet => CopyPage.Write(sheet, report)));
     }
 
-    private int Restore()
+    private int Restore() => (input.Words, input.Has(Last)) switch
     {
-        if (input.Words is not [{ Length: > 0 } file])
-            return input.Refuse();
+        ([{ Length: > 0 } file], false) => Restore(file),
+        ([], true) => Restore(Copies.RestoreLastAsync()),
+        ([], false) => List(Copies.Kept()),
+        _ => input.Refuse(),
+    };
 
+    private int Restore(string file) =>
         // A backup is read more than once, which a pipe cannot be.
-        if (OrdinaryFile.MayBeAPipe(file) && !OrdinaryFile.Is(file))
-            return input.Complaints.Unusable($"{file} is no ordinary file, and a backup is one. Nothing was restored.");
+        OrdinaryFile.MayBeAPipe(file) && !OrdinaryFile.Is(file)
+            ? input.Complaints.Unusable($"{file} is no ordinary file, and a backup is one. Nothing was restored.")
+            : Restore(Copies.RestoreAsync(file));
+
+    private int Restore(Task<RestoreReport> work) => Answer(
+        work,
+        report => CopyJson.Write(input.Process.Output, report),
+        report => SheetPrinter.Print(input.Process, sheet => CopyPage.Write(sheet, report)));
+
+    private int List(IReadOnlyList<KeptCopy> copies)
+    {
+        if (input.Json)
+            CopyJson.Write(input.Process.Output, copies);
+        else
+            SheetPrinter.Print(input.Process, sheet => CopyPage.Write(sheet, copies));
+        return ExitCode.Fine;
+    }
+
+    private int Salvage()
+    {
+        var file = input.Text(Out);
+        if (input.Words.Count > 0)
+            return input.Refuse();
+        if (file is not null && OutputFiles.ComplaintOfKind(file, "salvage") is { } complaint)
+            return input.Complaints.Unusable(complaint);
         return Answer(
-            Copies.RestoreAsync(file),
+            Copies.SalvageAsync(file),
             report => CopyJson.Write(input.Process.Output, report),
             report => SheetPrinter.Print(input.Process, sheet => CopyPage.Write(sheet, report)));
     }

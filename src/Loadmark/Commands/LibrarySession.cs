@@ -64,6 +64,13 @@ internal sealed class LibrarySession(CommandInput input)
         if (library is null)
             return input.Complaints.Unusable(trouble!);
         using (library)
-            return await run(library, stop);
+        {
+            var code = await run(library, stop);
+
+            // After the answer: once a day, and no reason for another exit code.
+            if (library.Store.HasChanged && await library.Store.Copies.KeepTodayAsync() is { } untaken)
+                input.Complaints.Warn(untaken);
+            return code;
+        }
     }
 }

@@ -25,6 +25,7 @@ internal static class ProgramCommands
             new(QuestionSpecs.Read.Name, static () => ReadCommand.Spec),
             new("backup", static () => BackupCommand.Spec),
             new("restore", static () => BackupCommand.RestoreSpec),
+            new("salvage", static () => BackupCommand.SalvageSpec),
             new("gear", static () => new()
             {
                 Question = "the gear that your workshop knows",

@@ -17,6 +17,9 @@ internal static class PageServer
     /// <summary>How many ports are tried, beginning with the one that was asked for.</summary>
     private const int PortsTried = 20;
 
+    /// <summary>How often it is looked whether a new day has begun.</summary>
+    private static readonly TimeSpan BetweenCopies = TimeSpan.FromMinutes(10);
+
     /// <summary>Serves until a wish to come to an end.</summary>
     /// <param name="options">Where the rigs are, and how it is reached.</param>
     /// <param name="process">Streams.</param>
@@ -60,8 +63,32 @@ internal static class PageServer
             signal.Cancel = true;
             closing.Cancel();
         });
+        var keeping = KeepDailyAsync(store, process, closing.Token);
         await app.WaitForShutdownAsync(closing.Token);
+        await closing.CancelAsync();
+        await keeping;
         return null;
+    }
+
+    /// <summary>
+    /// Makes the copy of each day of use, beside the page's answers: one when it starts, and one on each day on which it runs on.
+    /// </summary>
+    private static async Task KeepDailyAsync(Store store, ProcessContext process, CancellationToken stop)
+    {
+        string? told = null;
+        try
+        {
+            while (!stop.IsCancellationRequested)
+            {
+                if (store.IsOpen && await store.Copies.KeepTodayAsync() is { } trouble && trouble != told)
+                    await process.Error.WriteLineAsync($"loadmark: {told = trouble}");
+                await Task.Delay(BetweenCopies, process.Time, stop);
+            }
+        }
+        catch (OperationCanceledException)
+        {
+            // The page has come to its end.
+        }
     }
 
     /// <summary>

@@ -9,6 +9,9 @@ internal enum DamageOutcome
     /// <summary>The store is not opened, and it is said why.</summary>
     Refused,
 
+    /// <summary>The store is not opened, it is said why, and what can still be read is in a new one after salvaging.</summary>
+    Salvaged,
+
     /// <summary>The store is opened, and what cannot be read of it says so.</summary>
     ToldWhenRead,
 

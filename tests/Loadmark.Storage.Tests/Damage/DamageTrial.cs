@@ -26,6 +26,10 @@ internal sealed class DamageTrial
     private readonly byte[] _shared;
 
     private byte[] _foreignLog = [];
+
+    /// <summary>Every line that was kept at any time.</summary>
+    private HashSet<string> _everKept = [];
+
     private ImmutableArray<string> _restored = [];
 
     private DamageTrial(ImmutableArray<string>[] states, byte[] database, byte[] databaseWithLog, byte[] log, byte[] shared) =>
@@ -47,6 +51,7 @@ internal sealed class DamageTrial
         var kept = await SampleStore.ReadAsync(store);
         var rig = (await store.Rigs.FindAsync(first.Id))!;
         rig = (await store.Rigs.SaveAsync(rig.Id, rig.Revision, "Board 0", rig.Text + "# one more\n", "one more")).Rig!;
+        var between = await SampleStore.ReadAsync(store);
         await store.Rigs.UndoAsync(rig.Id, rig.Revision);
         var last = await SampleStore.ReadAsync(store);
 
@@ -59,6 +64,7 @@ internal sealed class DamageTrial
             await File.ReadAllBytesAsync(path + ".copy"),
             await File.ReadAllBytesAsync(path + ".copy-wal"),
             await File.ReadAllBytesAsync(path + ".copy-shm"));
+        trial._everKept = [.. kept.Concat(between).Concat(last).Select(Bare)];
         await trial.LookElsewhereAsync(folder);
         return trial;
     }
@@ -115,6 +121,8 @@ internal sealed class DamageTrial
             var (outcome, said) = await LookAsync(place, hasLog);
             if (outcome == DamageOutcome.Refused && !(await File.ReadAllBytesAsync(path)).AsSpan().SequenceEqual(database))
                 outcome = DamageOutcome.DamagedFurther;
+            else if (outcome == DamageOutcome.Refused)
+                (outcome, said) = await SalvageAsync(place, database, said);
             return new DamageRun(kind, outcome, $"{kind}, seed {seed}: {about}: {said}");
         }
         finally
@@ -123,6 +131,40 @@ internal sealed class DamageTrial
             Directory.Delete(place, recursive: true);
         }
     }
+
+    /// <summary>Takes the way out that is offered: what comes of it is whole, and nothing that was not kept.</summary>
+    private async Task<(DamageOutcome Outcome, string Said)> SalvageAsync(string place, byte[] database, string said)
+    {
+        try
+        {
+            var report = await new StoreCopies(place, TimeProvider.System).SalvageAsync();
+            if (!(await File.ReadAllBytesAsync(report.Aside!)).AsSpan().SequenceEqual(database))
+                return (DamageOutcome.DamagedFurther, said);
+            using var store = new Store(place, TimeProvider.System);
+            if ((await store.OpenAsync()).Trouble is { } trouble)
+                return (DamageOutcome.FaultInProgram, $"salvaged, and then: {trouble}");
+            var lines = (await SampleStore.ReadAsync(store)).Select(Bare).ToList();
+            var stray = lines.Except(_everKept).FirstOrDefault();
+            if (stray is not null)
+                return (DamageOutcome.Silent, $"salvaged, and made up: {stray}");
+            return lines.Count < _states[0].Length && report.Lost.Count == 0
+                ? (DamageOutcome.Silent, $"salvaged {lines.Count} without a word of the rest")
+                : (DamageOutcome.Salvaged, said);
+        }
+        catch (StorageException told)
+        {
+            return (DamageOutcome.Refused, told.Message);
+        }
+        catch (Exception fault) when (fault is not OperationCanceledException)
+        {
+            return (DamageOutcome.FaultInProgram, fault.ToString());
+        }
+    }
+
+    /// <summary>Without what undoing and redoing would bring, which goes with lost edits.</summary>
+    private static string Bare(string line) => line.IndexOf("rig: ", StringComparison.Ordinal) is >= 0 and var text
+        ? line[..line.IndexOf("+00:00", StringComparison.Ordinal)] + line[text..]
+        : line;
 
     private async Task<(DamageOutcome Outcome, string Said)> LookAsync(string place, bool hasLog)
     {
