@@ -80,6 +80,25 @@ public sealed class SalvageTests : IDisposable
         Assert.Equal("two", Assert.Single(await store.Rigs.ListAsync(_token)).Name);
     }
 
+    /// <summary>Nothing fails to be read where an empty page stands in the place of a table's.</summary>
+    [Fact]
+    public async Task Of_a_table_that_seems_empty_it_is_said_how_much_is_gone()
+    {
+        await SampleAsync();
+        var (gear, empty) = (PageOf("Gear"), PageOf("GearReadings"));
+        var bytes = await File.ReadAllBytesAsync(_folder.Database, _token);
+        var page = bytes[gear..(gear + 4096)];
+        bytes.AsSpan(empty, 4096).CopyTo(bytes.AsSpan(gear));
+        page.CopyTo(bytes.AsSpan(empty));
+        await File.WriteAllBytesAsync(_folder.Database, bytes, _token);
+        var report = await Copies.SalvageAsync(cancellationToken: _token);
+        Assert.Contains("rows of the table Gear: 2 of 2", report.Lost);
+        Assert.Equal(new CopyContents(Rigs: 2, Gear: 0, Unreadable: 0), report.Contents);
+
+        int PageOf(string table) =>
+            (int.Parse(Outside.Ask(_folder.Database, $"SELECT rootpage FROM sqlite_master WHERE name = '{table}'")!) - 1) * 4096;
+    }
+
     [Fact]
     public async Task To_a_file_of_its_own_leaves_the_damaged_one_where_it_is()
     {

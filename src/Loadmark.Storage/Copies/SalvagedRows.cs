@@ -36,6 +36,7 @@ internal sealed class SalvagedRows(SqliteConnection connection)
             return false;
         _lost.Clear();
         var (tables, found) = (TablesIn(damaged), 0);
+        var totals = TotalsIn(damaged, tables);
         foreach (var table in tables.Where(static table => !Derived.Contains(table.Name)))
         {
             var (rows, isWhole) = SalvagedTable.Read(table);
@@ -46,8 +47,11 @@ internal sealed class SalvagedRows(SqliteConnection connection)
                     _lost.Add(table.PlaceOf(row.Row));
             }
 
-            if (!isWhole)
+            // Where a page of another table stands in the place of this one's, nothing fails and nothing is there.
+            if (!totals.TryGetValue(table.Name, out var total) || !isWhole)
                 _lost.Add($"rows of the table {table.Name} that cannot be read");
+            else if (total > rows.Count)
+                _lost.Add($"rows of the table {table.Name}: {total - rows.Count} of {total}");
         }
 
         return found > 0 || (tables.Count > 0 && _lost.Count == 0);
@@ -119,6 +123,25 @@ internal sealed class SalvagedRows(SqliteConnection connection)
                 FROM (SELECT '{CountRow.Gear}' AS name UNION ALL SELECT '{CountRow.Restored}');
             """);
         DatabaseSeals.SealAll(connection);
+    }
+
+    /// <summary>How many rows each table had, where that is as it was saved.</summary>
+    private static Dictionary<string, long> TotalsIn(SqliteConnection damaged, List<SealedTable> tables)
+    {
+        var totals = new Dictionary<string, long>(StringComparer.Ordinal);
+        if (tables.Find(static table => table.Name == "Totals") is not { } table)
+            return totals;
+        foreach (var row in SalvagedTable.Read(table).Rows.Where(static row => row.IsWhole))
+        {
+            using var command = damaged.CreateCommand();
+            command.CommandText = "SELECT \"Table\", Rows FROM Totals WHERE rowid = $row";
+            command.Parameters.AddWithValue("$row", row.Row);
+            using var values = command.ExecuteReader();
+            if (values.Read())
+                totals[values.GetString(0)] = values.GetInt64(1);
+        }
+
+        return totals;
     }
 
     private static List<SealedTable> TablesIn(SqliteConnection damaged)
