@@ -28,6 +28,7 @@ return args switch
     ["oracle", var count] when int.TryParse(count, out var oracleRigs) && oracleRigs > 0 => OracleBench.Run(oracleRigs),
     ["verdicts"] => VerdictsBench.Run(),
     ["rounds"] => RoundsBench.Run(),
+    ["reproducible"] => ReproducibleBench.Run(),
     ["damage"] => DamageBench.Run(1_000),
     ["damage", var count] when int.TryParse(count, out var damages) && damages > 0 => DamageBench.Run(damages),
     ["planning", .. var rest] when PlanningBenchOptions.Read(rest) is { } options => PlanningBench.Run(options),
@@ -36,6 +37,6 @@ return args switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: house | startup | speed | api | drawing | storage | kills [COUNT] | sessions [SECONDS] | library [PIECES RIGS] | buying | circuits | simulation | fuzz [COUNT] | oracle [RIGS] | verdicts | rounds | damage [COUNT] | sizes [CAP] | planning [SEEDS] [--sizes 6,12,20] [--alone]");
+    Console.Error.WriteLine("usage: house | startup | speed | api | drawing | storage | kills [COUNT] | sessions [SECONDS] | library [PIECES RIGS] | buying | circuits | simulation | fuzz [COUNT] | oracle [RIGS] | verdicts | rounds | reproducible | damage [COUNT] | sizes [CAP] | planning [SEEDS] [--sizes 6,12,20] [--alone]");
     return 2;
 }
