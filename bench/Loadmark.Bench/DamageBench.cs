@@ -22,7 +22,7 @@ internal static class DamageBench
             var table = new ResultTable(
                 "Damaged stores",
                 $"{damages:N0} copies of a store of 12 rigs with 10 edits each and 20 pieces of gear, each damaged once, opened, read whole, added to and backed up. Harmless: all reads as it was kept, "
-                + "the last edits, which are in the log only, among it. A damaged backup is restored over a whole store. Silent: something reads otherwise, and nobody is told.",
+                + "the last edits, which are in the log only, among it. A damaged backup is restored over a whole store. Salvaged: refused, and what can still be read is in a new store that opens, with nothing in it that was never kept. Silent: something reads otherwise, and nobody is told.",
                 ["damage", .. outcomes.Select(static outcome => $"{outcome}")]);
             foreach (var kind in kinds)
                 table.Add([$"{kind}", .. outcomes.Select(outcome => $"{runs.Count(run => run.Kind == kind && run.Outcome == outcome)}")]);

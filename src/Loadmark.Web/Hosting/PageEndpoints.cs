@@ -69,7 +69,7 @@ public static class PageEndpoints
         return Download(context, "\uFEFF" + LoadTable.Write(rig.Loads), "text/csv", FileNameOf(rig.Name) + ".loads.csv");
     }
 
-    /// <summary>All that is kept, in one file. Restoring is by command only: it takes the place of everything, in every window.</summary>
+    /// <summary>All that is kept, in one file.</summary>
     private static async Task<IResult> BackUpAsync(Store store, TimeProvider clock, HttpContext context)
     {
         context.Response.Headers[HeaderNames.CacheControl] = "no-store";

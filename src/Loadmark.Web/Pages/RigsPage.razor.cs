@@ -31,6 +31,7 @@ public sealed partial class RigsPage : ComponentBase
     private string _find = "";
     private RigSummary? _removed;
 
+    [Inject] private Store Whole { get; set; } = null!;
     [Inject] private RigStore Store { get; set; } = null!;
     [Inject] private LibraryCache Cache { get; set; } = null!;
     [Inject] private StoreOpening Opening { get; set; } = null!;
@@ -44,7 +45,7 @@ public sealed partial class RigsPage : ComponentBase
     /// <inheritdoc/>
     protected override async Task OnInitializedAsync()
     {
-        if (Opening.Trouble is null)
+        if (Whole.IsOpen)
             await LoadAsync();
     }
 
