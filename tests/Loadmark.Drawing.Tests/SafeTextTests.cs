@@ -9,8 +9,8 @@ public sealed class SafeTextTests
     [Theory]
     [InlineData("plain", "plain")]
     [InlineData("a\tb\nc", "a b c")]
-    [InlineData("\u202Eevil\u202C", "evil")]
-    [InlineData("\u0000x\u001b[31m\u0085", "x[31m")]
+    [InlineData("\u202Eevil\u202C", "·evil·")]
+    [InlineData("\u0000x\u001b[31m\u0085", "·x·[31m·")]
     [InlineData("a\u0301\u0302\u0303\u0304b", "a\u0301\u0302b")]
     [InlineData("9 V ⎓ Ω", "9 V ⎓ Ω")]
     public void Text_is_cleaned(string text, string clean) => Assert.Equal(clean, SafeText.Clean(text));

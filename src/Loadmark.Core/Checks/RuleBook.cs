@@ -42,6 +42,7 @@ public static class RuleBook
         new VoltageHigh(),
         new VoltageLow(),
         new PlugLoose(),
+        new NamesAlike(),
 
         new FigureAssumed(),
         new IdleCapacity(),

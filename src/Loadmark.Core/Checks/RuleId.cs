@@ -94,6 +94,9 @@ public readonly record struct RuleId
     /// <summary>The id of rule <c>plug-loose</c>.</summary>
     public static RuleId PlugLoose { get; } = new("plug-loose");
 
+    /// <summary>The id of rule <c>names-alike</c>.</summary>
+    public static RuleId NamesAlike { get; } = new("names-alike");
+
     /// <summary>The id of rule <c>figure-assumed</c>.</summary>
     public static RuleId FigureAssumed { get; } = new("figure-assumed");
 

@@ -10,10 +10,11 @@ namespace Loadmark.Drawing.Texts;
 public static class SafeText
 {
     private const int MostMarks = 2;
+    private const char Neutralised = '·';
 
     /// <summary>
-    /// The text with control and formatting characters left out, with line ends and tabs as spaces, with broken halves of
-    /// characters as <c>�</c>, and with at most two combining marks in a row.
+    /// The text with every control and formatting character as <c>·</c>, so that it is seen that there is one, with line ends and tabs as
+    /// spaces, with broken halves of characters as <c>�</c>, and with at most two combining marks in a row.
     /// </summary>
     public static string Clean(string text)
     {
@@ -42,6 +43,7 @@ public static class SafeText
             {
                 case UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.Surrogate or UnicodeCategory.PrivateUse
                     or UnicodeCategory.OtherNotAssigned:
+                    safe.Append(Neutralised);
                     break;
                 case UnicodeCategory.NonSpacingMark or UnicodeCategory.EnclosingMark or UnicodeCategory.SpacingCombiningMark:
                     if (++marks <= MostMarks && safe.Length > 0)

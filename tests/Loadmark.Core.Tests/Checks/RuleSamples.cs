@@ -59,6 +59,8 @@ internal static class RuleSamples
         ["plug-loose"] = (New().Load("drive-3", Plate.Dc(9, 12))
             .Supply("brick").Outlet("1", Plate.Dc(9, 100), outlet => outlet with { Plug = Plug.WidePin })
             .Feed("brick/1", "drive-3").Build(), ["drive-3", "brick/1"]),
+        ["names-alike"] = (New().Load("delay-1", Plate.Dc(9, 12)).Load("delay-l", Plate.Dc(9, 12))
+            .Supply("brick").Outlet("1", Plate.Dc(9, 100)).Outlet("2", Plate.Dc(9, 100)).Feed("brick/1", "delay-1").Feed("brick/2", "delay-l").Build(), ["delay-1", "delay-l"]),
         ["figure-assumed"] = (One(Plate.Dc(9, 100), Plate.Dc(9, 12), load => load with { Polarity = null }).Build(), ["drive-3"]),
         ["unregulated"] = (New().Load("drive-3", Plate.Dc(9, 12))
             .Supply("brick", supply => supply with { Regulated = false }).Outlet("1", Plate.Dc(9, 100)).Feed("brick/1", "drive-3").Build(), ["brick/1", "drive-3"]),

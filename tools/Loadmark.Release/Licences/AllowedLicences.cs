@@ -13,6 +13,7 @@ public static class AllowedLicences
         ["EPL-2.0"] = "its text, and where the source is; the libraries are files of their own, unchanged",
         ["MIT"] = "its text and the copyright lines",
         ["MPL-2.0"] = "its text, and where the source is; the files under it are unchanged",
+        ["Unicode-3.0"] = "its text and the copyright line",
         ["Zlib"] = "nothing of a release without source; its text is given all the same",
         ["blessing"] = "nothing: the work is in the public domain",
         ["bzip2-1.0.6"] = "its text and the copyright line",
