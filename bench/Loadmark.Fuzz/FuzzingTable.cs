@@ -23,7 +23,7 @@ internal static class FuzzingTable
         var figures = stats.Select(static line => line.Split(':', 2)).Where(static parts => parts.Length == 2)
             .ToDictionary(static parts => parts[0].Trim(), static parts => parts[1].Trim(), StringComparer.Ordinal);
         var seconds = long.Parse(figures["run_time"]);
-        var line = $"| {name} | {seconds / 3600.0:0.0} | {long.Parse(figures["execs_done"]):N0} | {figures["execs_per_sec"]} | {long.Parse(figures["corpus_count"]) - long.Parse(figures["corpus_found"])} | {figures["corpus_found"]} | {figures["edges_found"]} ({figures["bitmap_cvg"]}) | {figures["saved_crashes"]} | {figures["saved_hangs"]} |";
+        var line = $"| {name} | {seconds / 3600.0:0.00} | {long.Parse(figures["execs_done"]):N0} | {figures["execs_per_sec"]} | {long.Parse(figures["corpus_count"]) - long.Parse(figures["corpus_found"])} | {figures["corpus_found"]} | {figures["edges_found"]} ({figures["bitmap_cvg"]}) | {figures["saved_crashes"]} | {figures["saved_hangs"]} |";
         var rows = System.IO.File.Exists(File) ? System.IO.File.ReadAllLines(File).Skip(Head.Length).ToList() : [];
         rows.RemoveAll(row => row.StartsWith($"| {name} |", StringComparison.Ordinal));
         rows.Add(line);

@@ -19,16 +19,15 @@ switch (args)
 
         return 0;
     case ["run", var name] when Harness.All.TryGetValue(name, out var make):
-        using (var harness = make())
+        // What is instrumented can only run once the fuzzer is connected, so the harness is made for the first input.
+        Harness? running = null;
+        SharpFuzz.Fuzzer.Run(stream =>
         {
-            SharpFuzz.Fuzzer.Run(stream =>
-            {
-                using var input = new MemoryStream();
-                stream.CopyTo(input);
-                harness.Take(input.ToArray());
-            });
-        }
-
+            using var input = new MemoryStream();
+            stream.CopyTo(input);
+            (running ??= make()).Take(input.ToArray());
+        });
+        running?.Dispose();
         return 0;
     case ["take", var name, .. var files] when Harness.All.TryGetValue(name, out var make):
         using (var harness = make())
