@@ -40,12 +40,15 @@ public sealed class StoreCopies
     /// <summary>The copies that the program made by itself, the last one first.</summary>
     public IReadOnlyList<KeptCopy> Kept() => new KeptCopies(_file, _clock).List();
 
-    /// <summary>Makes the copy of today, where there is none yet, and lets go of those that are too many or too old.</summary>
+    /// <summary>
+    /// Makes the copy of today, where there is none yet, and lets go of those that are too many or too old, and of what killed programs left.
+    /// </summary>
     /// <returns>Why there is none, in words for the user; null when all is well.</returns>
     public Task<string?> KeepTodayAsync() => Task.Run(() =>
     {
         try
         {
+            ReceivedBackup.Sweep(_file.Folder, _clock.GetUtcNow());
             new KeptCopies(_file, _clock).WriteToday();
             return null;
         }
@@ -57,7 +60,8 @@ public sealed class StoreCopies
     });
 
     /// <summary>
-    /// Puts the last of the program's own copies that is whole in the place of everything that is kept, as <see cref="RestoreAsync"/> does.
+    /// Puts the last of the program's own copies that is whole in the place of everything that is kept, as
+    /// <see cref="RestoreAsync(string, CancellationToken)"/> does.
     /// </summary>
     /// <param name="cancellationToken">Gives up before it begins.</param>
     /// <exception cref="StorageException">Nothing is restored; what was kept is there still.</exception>
@@ -97,5 +101,25 @@ public sealed class StoreCopies
     {
         ArgumentException.ThrowIfNullOrEmpty(path);
         return Task.Run(() => new Restoring(_file, _clock).Run(Path.GetFullPath(path)), cancellationToken);
+    }
+
+    /// <summary>
+    /// Restores a backup that comes as a stream, as <see cref="RestoreAsync(string, CancellationToken)"/> does one that is a file here. It
+    /// is written to a file in the store's folder first, which is gone at the end, whatever that is.
+    /// </summary>
+    /// <param name="content">What comes; is read to its end.</param>
+    /// <param name="bytes">How many bytes are to come: neither more nor fewer are taken.</param>
+    /// <param name="named">What the user calls it, for sentences and the report; is never used as a path.</param>
+    /// <param name="progress">Is told how many bytes have come; null for nobody.</param>
+    /// <param name="cancellationToken">Gives up before the restoring begins.</param>
+    /// <exception cref="StorageException">Nothing is restored; what was kept is there still.</exception>
+    /// <exception cref="OperationCanceledException">It was given up, and nothing is restored.</exception>
+    public async Task<RestoreReport> RestoreAsync(
+        Stream content, long bytes, string named, IProgress<long>? progress = null, CancellationToken cancellationToken = default)
+    {
+        ArgumentNullException.ThrowIfNull(content);
+        ArgumentException.ThrowIfNullOrEmpty(named);
+        using var received = await ReceivedBackup.OfAsync(content, bytes, named, _file.Folder, progress, cancellationToken);
+        return await Task.Run(() => new Restoring(_file, _clock).Run(received.Path, named), cancellationToken);
     }
 }

@@ -66,6 +66,21 @@ internal static class CopyFaults
             + "Check that folder, or name another in TMPDIR.",
             cause);
 
+    /// <summary>A backup that was to come from elsewhere, and did not, or not as long as was said.</summary>
+    public static StorageException NotReceived(string named, Exception? cause) =>
+        new(StoreFault.NotThere, $"{named} did not arrive whole. Nothing was restored. Choose it again.", cause);
+
+    /// <summary>Faults of the place that a backup from elsewhere is written to.</summary>
+    public static StorageException WhileReceiving(StoreFault fault, string named, string folder, Exception cause) =>
+        new(fault, fault switch
+        {
+            StoreFault.DiskFull =>
+                $"The disk of {folder} is full, and {named} is put there while it is checked. Nothing was restored. Free some space.",
+            StoreFault.NotWritable => $"{named} is put in {folder} while it is checked, and nothing can be written there. "
+                + "Nothing was restored. Check the folder's rights and that its disk is not read-only.",
+            _ => $"The disk of {folder} failed. Nothing was restored. Check the disk.",
+        }, cause);
+
     /// <summary>Faults of the file that is to be restored.</summary>
     public static StorageException OfBackup(StoreFault fault, string path, Exception? cause) =>
         new(fault, fault switch

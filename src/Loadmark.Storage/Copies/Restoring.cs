@@ -33,10 +33,12 @@ internal sealed class Restoring(DatabaseFile file, TimeProvider clock)
 
     /// <summary>Puts a backup in the place of the store.</summary>
     /// <param name="path">The backup's full path.</param>
+    /// <param name="named">What the user calls it; null for the path.</param>
     /// <exception cref="StorageException">Nothing was restored; what was kept is there still.</exception>
-    public RestoreReport Run(string path)
+    public RestoreReport Run(string path, string? named = null)
     {
-        using var staged = StagedBackup.Of(path, file, clock);
+        named ??= path;
+        using var staged = StagedBackup.Of(path, file, clock, named);
         try
         {
             var (opening, aside) = Open();
@@ -47,17 +49,17 @@ internal sealed class Restoring(DatabaseFile file, TimeProvider clock)
             // From here nobody else writes, so that the copy of what was kept is the last state of it.
             using var transaction = connection.BeginTransaction(deferred: false);
             var previous = opening.WasCreated ? null : new KeptCopies(file, clock).Write(CopyReason.BeforeRestore);
-            ReplaceRows(connection, path);
+            ReplaceRows(connection, named);
             if (connection.Column("SELECT 'stray' FROM pragma_foreign_key_check").Count > 0)
-                throw CopyFaults.OfBackup(StoreFault.Damaged, path, cause: null);
-            var report = new RestoreReport(path, CopyCheck.Count(connection), previous ?? aside, staged.WasOlder, aside is not null);
+                throw CopyFaults.OfBackup(StoreFault.Damaged, named, cause: null);
+            var report = new RestoreReport(named, CopyCheck.Count(connection), previous ?? aside, staged.WasOlder, aside is not null);
             transaction.Commit();
             return report;
         }
         catch (SqliteException fault) when (fault.SqliteErrorCode is raw.SQLITE_CONSTRAINT or raw.SQLITE_MISMATCH)
         {
             // Rows that our tables would not have taken.
-            throw CopyFaults.OfBackup(StoreFault.NotADatabase, path, fault);
+            throw CopyFaults.OfBackup(StoreFault.NotADatabase, named, fault);
         }
         catch (Exception fault) when (MediumFaults.KindOf(fault) is { } kind)
         {
@@ -96,7 +98,7 @@ internal sealed class Restoring(DatabaseFile file, TimeProvider clock)
     }
 
     /// <summary>Rows alone come over, into our own tables: whatever else a file may hold, such as triggers, stays out.</summary>
-    private static void ReplaceRows(SqliteConnection connection, string path)
+    private static void ReplaceRows(SqliteConnection connection, string named)
     {
         var tables = connection.Column(TablesOfRows)
             .Select(
@@ -105,8 +107,8 @@ internal sealed class Restoring(DatabaseFile file, TimeProvider clock)
                     Columns: Columns(connection, "main", table),
                     Staged: Columns(connection, "staged", table))).ToList();
         if (tables.Any(static table => !table.Columns.ToHashSet(StringComparer.Ordinal).SetEquals(table.Staged)))
-            throw CopyFaults.OfBackup(StoreFault.NotADatabase, path, cause: null);
-        var revision = NextRevision(connection, path);
+            throw CopyFaults.OfBackup(StoreFault.NotADatabase, named, cause: null);
+        var revision = NextRevision(connection, named);
         foreach (var (name, columns, _) in tables)
         {
             var list = string.Join(", ", columns.Select(Quoted));
@@ -123,7 +125,7 @@ internal sealed class Restoring(DatabaseFile file, TimeProvider clock)
     /// have a revision that the page has seen with another text, the page's next edit would go over it unseen. So with gear, and with the
     /// library's count of changes. The number is kept in the database's header too, because a restored state may hold nothing.
     /// </summary>
-    private static long NextRevision(SqliteConnection connection, string path)
+    private static long NextRevision(SqliteConnection connection, string named)
     {
         var greatest = ((string[])["main", "staged"]).SelectMany(schema => (string[])
         [
@@ -134,7 +136,7 @@ internal sealed class Restoring(DatabaseFile file, TimeProvider clock)
         return 1 + greatest.Max(number => long.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out var revision)
             && revision < int.MaxValue
             ? revision
-            : throw CopyFaults.OfBackup(StoreFault.NotADatabase, path, cause: null)); // two thousand million changes of one rig: nobody's
+            : throw CopyFaults.OfBackup(StoreFault.NotADatabase, named, cause: null)); // two thousand million changes of one rig: nobody's
     }
 
     private static List<string> Columns(SqliteConnection connection, string schema, string table) =>

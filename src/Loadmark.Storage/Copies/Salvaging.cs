@@ -145,7 +145,7 @@ internal sealed class Salvaging(DatabaseFile file, TimeProvider clock)
             try
             {
                 return (
-                    StagedBackup.Of(copy.File, file, clock),
+                    StagedBackup.Of(copy.File, file, clock, copy.File),
                     copy.Made.ToLocalTime().ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture));
             }
             catch (StorageException)

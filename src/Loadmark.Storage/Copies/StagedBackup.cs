@@ -13,8 +13,9 @@ internal sealed class StagedBackup : IDisposable
     private static readonly byte[] Beginning = [.. "SQLite format 3\0"u8];
 
     private readonly string _folder;
+    private readonly string _named;
 
-    private StagedBackup(string folder) => _folder = folder;
+    private StagedBackup(string folder, string named) => (_folder, _named) = (folder, named);
 
     /// <summary>The copy's path.</summary>
     public string Path => System.IO.Path.Combine(_folder, DatabaseFile.FileName);
@@ -26,12 +27,13 @@ internal sealed class StagedBackup : IDisposable
     /// <param name="path">The file to be restored.</param>
     /// <param name="like">The database that it is to be restored to; knows the migrations.</param>
     /// <param name="clock">Tells the time.</param>
+    /// <param name="named">What the user calls the file.</param>
     /// <exception cref="StorageException">It cannot be restored.</exception>
-    public static StagedBackup Of(string path, DatabaseFile like, TimeProvider clock)
+    public static StagedBackup Of(string path, DatabaseFile like, TimeProvider clock, string named)
     {
         if (!File.Exists(path))
-            throw CopyFaults.NoSuchBackup(path);
-        var staged = new StagedBackup(NewFolder(path));
+            throw CopyFaults.NoSuchBackup(named);
+        var staged = new StagedBackup(NewFolder(named), named);
         try
         {
             staged.Fill(path, like, clock);
@@ -40,7 +42,7 @@ internal sealed class StagedBackup : IDisposable
         catch (Exception fault) when (MediumFaults.KindOf(fault) is { } kind)
         {
             staged.Dispose();
-            throw CopyFaults.OfBackup(kind, path, fault);
+            throw CopyFaults.OfBackup(kind, named, fault);
         }
         catch
         {
@@ -54,7 +56,7 @@ internal sealed class StagedBackup : IDisposable
     {
         try
         {
-            using var staged = Of(path, like, clock);
+            using var staged = Of(path, like, clock, path);
             return true;
         }
         catch (StorageException fault) when (fault.Fault is not (StoreFault.DiskFull or StoreFault.Disk))
@@ -67,7 +69,7 @@ internal sealed class StagedBackup : IDisposable
     public void Dispose() => Directory.Delete(_folder, recursive: true);
 
     /// <summary>A fault of the place for temporary files is none of the backup, which nothing is wrong with.</summary>
-    private static string NewFolder(string path)
+    private static string NewFolder(string named)
     {
         try
         {
@@ -75,7 +77,7 @@ internal sealed class StagedBackup : IDisposable
         }
         catch (Exception fault) when (MediumFaults.KindOf(fault) is { } kind)
         {
-            throw kind == StoreFault.DiskFull ? CopyFaults.OfBackup(kind, path, fault) : CopyFaults.NoTemporaryFolder(path, fault);
+            throw kind == StoreFault.DiskFull ? CopyFaults.OfBackup(kind, named, fault) : CopyFaults.NoTemporaryFolder(named, fault);
         }
     }
 
@@ -83,7 +85,7 @@ internal sealed class StagedBackup : IDisposable
     {
         // Looked at before it is copied: somebody may name a film.
         if (!BeginsLikeOne(path))
-            throw CopyFaults.OfBackup(StoreFault.NotADatabase, path, cause: null);
+            throw CopyFaults.OfBackup(StoreFault.NotADatabase, _named, cause: null);
         Copy(path);
 
         var file = like.In(_folder);
@@ -91,7 +93,7 @@ internal sealed class StagedBackup : IDisposable
         {
             // An empty database would be filled with empty tables, and restoring those would be a loss.
             if (Schema.AppliedTo(connection) is null or [])
-                throw CopyFaults.OfBackup(StoreFault.NotADatabase, path, cause: null);
+                throw CopyFaults.OfBackup(StoreFault.NotADatabase, _named, cause: null);
         }
 
         WasOlder = new Opening(file, clock).Run().Backup is not null;

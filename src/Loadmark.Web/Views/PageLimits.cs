@@ -8,4 +8,7 @@ public sealed record PageLimits
 
     /// <summary>How many solves run at once over all pages; others wait.</summary>
     public int SolvesAtOnce { get; init; } = 2;
+
+    /// <summary>The largest backup that is taken from a browser, in bytes: 1 GB.</summary>
+    public long LargestBackup { get; init; } = 1_000_000_000;
 }
