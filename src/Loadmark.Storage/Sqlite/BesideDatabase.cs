@@ -42,7 +42,8 @@ internal static class BesideDatabase
             return false;
         using var shared = Open(path + DatabaseFile.Shared);
         using var log = Open(path + DatabaseFile.WriteAhead);
-        return LogIndex.Promised(shared) is { } promised && promised.Salt == LogFrames.Of(log).Salt;
+        var there = LogFrames.Of(log);
+        return LogIndex.Promised(shared) is { } promised && (promised.Salt == there.Salt || there.IsLaterThan(promised));
     }
 
     /// <summary>Whether the database is one that never has a journal: this program's, once it is made.</summary>
@@ -68,7 +69,7 @@ internal static class BesideDatabase
             return true;
         using var log = Open(path + DatabaseFile.WriteAhead);
         var there = LogFrames.Of(log);
-        return there.Salt != frames.Salt || there.Frames < frames.Frames;
+        return !there.IsLaterThan(frames) && (there.Salt != frames.Salt || there.Frames < frames.Frames);
     }
 
     private static FileStream Open(string path) => new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);

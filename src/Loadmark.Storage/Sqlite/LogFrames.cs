@@ -14,6 +14,11 @@ internal readonly record struct LogFrames(ulong Salt, uint Frames)
     private const int SmallestPage = 512;
     private const int LargestPage = 65536;
 
+    /// <summary>
+    /// More beginnings than there are within the seconds after which the memory is on the disk; another database's mark is far off.
+    /// </summary>
+    private const uint MostBeginnings = 1_000;
+
     /// <summary>Reads a log as SQLite does when it recovers one: up to the first frame that is not whole.</summary>
     public static LogFrames Of(Stream log)
     {
@@ -42,6 +47,15 @@ internal readonly record struct LogFrames(ulong Salt, uint Frames)
 
         return new LogFrames(salt, whole);
     }
+
+    /// <summary>
+    /// Whether this log was begun anew after another, which is done only once all of the other's frames are in the database: the first half
+    /// of the mark goes up by one then (sqlite.org, WAL-mode File Format, 4.1). After a power cut the memory beside the database may be as
+    /// it was some seconds before.
+    /// </summary>
+    /// <param name="other">The other.</param>
+    public bool IsLaterThan(LogFrames other) =>
+        Salt != 0 && unchecked((uint)(Salt >> 32) - (uint)(other.Salt >> 32)) is >= 1 and <= MostBeginnings;
 
     /// <summary>SQLite's running checksum over pairs of 32-bit words.</summary>
     public static (uint First, uint Second) Sum((uint First, uint Second) sum, ReadOnlySpan<byte> bytes, bool isBig)
