@@ -41,7 +41,8 @@ public sealed class StoreCopies
     public IReadOnlyList<KeptCopy> Kept() => new KeptCopies(_file, _clock).List();
 
     /// <summary>
-    /// Makes the copy of today, where there is none yet, and lets go of those that are too many or too old, and of what killed programs left.
+    /// Makes the copy of today, where there is none yet, and lets go of those that are too many or too old, and of what killed programs
+    /// left.
     /// </summary>
     /// <returns>Why there is none, in words for the user; null when all is well.</returns>
     public Task<string?> KeepTodayAsync() => Task.Run(() =>
