@@ -64,7 +64,9 @@ internal sealed class BasketJudge(
     {
         if (one.Counts.Sum() < other.Counts.Sum())
             return false;
-        var assignment = new StandInAssignment(one, offers.Order);
+        int[] kinds = [.. one.Kinds];
+        var assignment = new Assignment(
+            kinds.Select(kind => one.Counts[kind]), offers.Useful.Count, (place, taker) => offers.Order[kinds[place], taker]);
         return other.Kinds.All(kind => assignment.TryGive(kind, other.Counts[kind]));
     }
 }

@@ -66,27 +66,14 @@ internal sealed class StandIn
         return !(mine.Amps?.Value < amps) && !(mine.Watts?.Value < watts);
     }
 
-    /// <summary>Whether each of the other's outlets can be given one of its own that is at least as good (augmenting paths).</summary>
+    /// <summary>Whether each of the other's outlets can be given one of its own that is at least as good.</summary>
     private static bool Match(OutletRating[] own, OutletRating[] others)
     {
-        var given = new int?[own.Length];
-        return Enumerable.Range(0, others.Length).All(outlet => Give(outlet, new bool[own.Length]));
-
-        bool Give(int outlet, bool[] tried)
-        {
-            for (var place = 0; place < own.Length; place++)
-            {
-                if (tried[place] || !Covers(own[place], others[outlet], own.Length == 1, others.Length == 1))
-                    continue;
-                tried[place] = true;
-                if (given[place] is { } before && !Give(before, tried))
-                    continue;
-                given[place] = outlet;
-                return true;
-            }
-
-            return false;
-        }
+        var assignment = new Assignment(
+            own.Select(static _ => 1),
+            others.Length,
+            (place, outlet) => Covers(own[place], others[outlet], own.Length == 1, others.Length == 1));
+        return Enumerable.Range(0, others.Length).All(outlet => assignment.TryGive(outlet, 1));
     }
 
     private static bool Covers(OutletRating mine, OutletRating other, bool iAmAlone, bool otherIsAlone)
