@@ -59,14 +59,18 @@ public sealed class HostileNameTests(SharedBrowser browser, ServedPage served) :
     {
         var page = (await VisitAsync()).Page;
         var address = await page.ImportAsync("hostile.rig.yaml", Encoding.UTF8.GetBytes(Rig));
-        await page.OpenPartAsync(address, "");
+        foreach (var (part, _) in RigPages.Parts)
+        {
+            await page.OpenPartAsync(address, part);
+            await PartOpener.OpenAsync(page, part);
 
-        // A mark that turns the direction of writing is shown as a sign, or kept to the name itself by the element about it.
-        Assert.Empty(await page.EvaluateAsync<string[]>("""
-            () => [...document.querySelectorAll("body *")].filter(element => [...element.childNodes].some(node => node.nodeType === 3 && /[\u202A-\u202E\u2066-\u2069]/.test(node.textContent))
-                && !["isolate", "isolate-override", "plaintext"].includes(getComputedStyle(element).unicodeBidi))
-                .map(element => `${element.tagName} ${element.className.baseVal ?? element.className}: ${element.textContent.slice(0, 60)}`)
-            """));
+            // What turns the direction of writing is shown as a sign wherever it cannot be edited.
+            Assert.Empty(await page.EvaluateAsync<string[]>("""
+                () => [document.title, ...[...document.querySelectorAll("body *")].filter(element => element.localName !== "textarea").flatMap(element =>
+                    [...[...element.childNodes].filter(node => node.nodeType === 3).map(node => node.data), element.getAttribute("title"), element.getAttribute("aria-label")])]
+                    .filter(text => text && /[\u202A-\u202E\u2066-\u2069]/.test(text)).map(text => text.slice(0, 60))
+                """));
+        }
     }
 
     [Fact]

@@ -22,7 +22,7 @@ public sealed class LoadTests(SharedBrowser browser, ServedPage served, ITestOut
         var report = new StringBuilder("# The page under load\n\n");
         report.Append(CultureInfo.InvariantCulture, $"An open page of twelve loads, {Edits} edits a row, each with another verdict, measured as in page.md while other callers of the same program do what the row says, all of it at once and until the row is done. Callers and browser share the machine's {Environment.ProcessorCount} cores with the program. .NET {Environment.Version}, shared machine: read the ratios to the first row, not the times.\n\n| meanwhile | changed: median ms | 95 % ms | shown: median ms | 95 % ms | answered | refused for want of room |\n| --- | --- | --- | --- | --- | --- | --- |\n");
         await MeasureAsync("nothing", static _ => { });
-        await MeasureAsync("50 callers, each with a plan of 60 loads after the other", static press => press.Ask(50, "/api/plan", Pressure.HardRig()));
+        await MeasureAsync("50 callers, each with a plan of 60 loads after the other", static press => press.Ask(50, "/api/plan", HardRig.Sixty()));
         await MeasureAsync("30 streams of events of such plans that nobody reads", static press => press.LeaveStreamsOpen(30));
         await MeasureAsync("50 callers that send a letter a second, 50 that say nothing", static press => { press.AskSlowly(50); press.SayNothing(50); });
         await MeasureAsync("thousands of connections that come and go", static press => press.ComeAndGo());
@@ -77,7 +77,7 @@ public sealed class LoadTests(SharedBrowser browser, ServedPage served, ITestOut
     {
         await using (var pressure = new Pressure(Served.Program))
         {
-            pressure.Ask(30, "/api/plan", Pressure.HardRig());
+            pressure.Ask(30, "/api/plan", HardRig.Sixty());
             while (pressure.Count.Refused == 0)
                 await Task.Delay(20, TestContext.Current.CancellationToken);
         }

@@ -79,14 +79,7 @@ public sealed partial class ProcessTests
         try
         {
             var file = Path.Combine(folder, "board.rig.yaml");
-            var draws = new Random(3);
-            await File.WriteAllTextAsync(
-                file,
-                "rig: Sixty\nloads:\n" + string.Concat(Enumerable.Range(1, 60).Select(load => $"  load-{load}: 9V DC {draws.Next(10, 480)}mA\n"))
-                + "supplies:\n" + string.Concat(Enumerable.Range(1, 12).Select(supply =>
-                    $"  brick-{supply}: {{ isolated: true, total: {draws.Next(10, 22)} W, outlets: {{ 1-{draws.Next(4, 8)}: 9 V DC {draws.Next(1, 6) * 100} mA }} }}\n"))
-                + "leads:\n  chain: { type: daisy chain, plugs: 5, count: 4 }\n",
-                TestContext.Current.CancellationToken);
+            await File.WriteAllTextAsync(file, HardRig.Sixty(), TestContext.Current.CancellationToken);
             using var process = Start("C.UTF-8", "plan", file);
             var output = process.StandardOutput.ReadToEndAsync(TestContext.Current.CancellationToken);
             Assert.Contains("Ctrl-C shows the best so far", await process.StandardError.ReadLineAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);

@@ -1,6 +1,7 @@
 using Bunit;
 using Loadmark.Storage;
 using Loadmark.Storage.Faults;
+using Loadmark.Web.Hosting;
 using Loadmark.Web.Views;
 using Loadmark.Workshop.Library;
 using Loadmark.Workshop.Sessions;
@@ -23,7 +24,7 @@ public abstract class PageTest : BunitContext
         _store = new Store(Path.Combine(_folder, "kept"), TimeProvider.System, Files.Library.RigMentions.Of);
         Opening = _store.OpenAsync(Stop).GetAwaiter().GetResult();
         Assert.Null(Opening.Trouble);
-        Services.AddLocalization();
+        Services.AddPageTexts();
         Services.AddMudBlazorSnackbar();
         Services.AddMudBlazorDialog();
         Services.AddSingleton(_store);

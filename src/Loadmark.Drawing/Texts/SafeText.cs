@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Loadmark.Core.Texts;
 
 namespace Loadmark.Drawing.Texts;
 
@@ -10,7 +11,6 @@ namespace Loadmark.Drawing.Texts;
 public static class SafeText
 {
     private const int MostMarks = 2;
-    private const char Neutralised = '·';
 
     /// <summary>
     /// The text with every control and formatting character as <c>·</c>, so that it is seen that there is one, with line ends and tabs as
@@ -39,12 +39,14 @@ public static class SafeText
                 continue;
             }
 
+            if (UnseenCharacter.Is(rune))
+            {
+                safe.Append(UnseenCharacter.Sign);
+                continue;
+            }
+
             switch (Rune.GetUnicodeCategory(rune))
             {
-                case UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.Surrogate or UnicodeCategory.PrivateUse
-                    or UnicodeCategory.OtherNotAssigned:
-                    safe.Append(Neutralised);
-                    break;
                 case UnicodeCategory.NonSpacingMark or UnicodeCategory.EnclosingMark or UnicodeCategory.SpacingCombiningMark:
                     if (++marks <= MostMarks && safe.Length > 0)
                         safe.Append(rune);

@@ -1,4 +1,5 @@
-using System.Globalization;
+using System.Text;
+using Loadmark.Core.Texts;
 
 namespace Loadmark.Storage.Seals;
 
@@ -36,9 +37,15 @@ internal static class RowPlace
     private static string Plain(string text)
     {
         text = text.Length > Longest ? string.Concat(text.AsSpan(0, Longest), "…") : text;
-        return string.Concat(text.Select(static letter => IsPlain(letter) ? letter : '·'));
-    }
+        var plain = new StringBuilder(text.Length);
+        foreach (var rune in text.EnumerateRunes())
+        {
+            if (UnseenCharacter.Is(rune))
+                plain.Append(UnseenCharacter.Sign);
+            else
+                plain.Append(rune);
+        }
 
-    private static bool IsPlain(char letter) => char.GetUnicodeCategory(letter)
-        is not (UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.Surrogate);
+        return plain.ToString();
+    }
 }

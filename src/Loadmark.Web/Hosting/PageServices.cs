@@ -1,6 +1,7 @@
 using Loadmark.Storage;
 using Loadmark.Storage.Faults;
 using Loadmark.Web.RequestIds;
+using Loadmark.Web.Texts;
 using Loadmark.Web.Views;
 using Loadmark.Workshop.Library;
 using Loadmark.Workshop.Solves;
@@ -10,6 +11,7 @@ using Microsoft.AspNetCore.DataProtection.KeyManagement;
 using Microsoft.AspNetCore.DataProtection.XmlEncryption;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.DependencyInjection.Extensions;
+using Microsoft.Extensions.Localization;
 using MudBlazor.Services;
 
 namespace Loadmark.Web.Hosting;
@@ -28,7 +30,7 @@ public static class PageServices
     public static IServiceCollection AddPage(this IServiceCollection services, Store store, StoreOpening opening, PageLimits limits)
     {
         ArgumentNullException.ThrowIfNull(limits);
-        services.AddLocalization();
+        services.AddPageTexts();
         services.AddRazorComponents().AddInteractiveServerComponents(static (CircuitOptions options) =>
         {
             options.DisconnectedCircuitMaxRetained = 20;
@@ -55,4 +57,9 @@ public static class PageServices
         services.AddSingleton(new SolveGate(limits.SolvesAtOnce));
         return services;
     }
+
+    /// <summary>Adds the texts of the page.</summary>
+    /// <param name="services">Where to.</param>
+    public static IServiceCollection AddPageTexts(this IServiceCollection services) =>
+        services.AddLocalization().AddTransient<IStringLocalizer<PageText>, MarkedPageText>();
 }

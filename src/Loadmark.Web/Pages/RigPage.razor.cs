@@ -1,5 +1,6 @@
 using Loadmark.Core.Rigs;
 using Loadmark.Drawing.Scenes;
+using Loadmark.Drawing.Texts;
 using Loadmark.Storage;
 using Loadmark.Storage.Faults;
 using Loadmark.Web.Parts;
@@ -77,7 +78,12 @@ public sealed partial class RigPage : ComponentBase
     private string Title =>
         _isMissing
             ? T["This rig is not here"]
-            : _view is null ? T["Opening the rig"] : _view.Session.Rig?.Name ?? _view.Session.Kept?.Name ?? "";
+            : _view is null ? T["Opening the rig"] : Name;
+
+    /// <summary>What the rig is called, as it may be shown; empty until it is opened.</summary>
+    private string Name => SafeText.Clean(_session?.Rig?.Name ?? _session?.Kept?.Name ?? "");
+
+    private static string? Told(string? what) => what is null ? null : SafeText.Clean(what);
 
     /// <summary>Told by the browser when a key of the whole page is pressed.</summary>
     /// <param name="key">"undo", "redo" or "keys".</param>

@@ -98,7 +98,7 @@ public sealed partial class RigsPage : ComponentBase
     {
         if (await Store.FindAsync(rig.Id) is not { } kept)
             return;
-        var name = T["{0}, copy", kept.Name].Value;
+        var name = string.Format(CultureInfo.CurrentCulture, T["{0}, copy"].Value, kept.Name);
         var text = RigFileReader.Read(kept.Text, "", await Cache.NowAsync()).Rig is { } read
             ? RigFileEditor.Update(kept.Text, read with { Name = name }).Text
             : kept.Text;

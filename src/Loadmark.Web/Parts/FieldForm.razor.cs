@@ -1,3 +1,4 @@
+using Loadmark.Drawing.Texts;
 using Loadmark.Files.Forms;
 using Loadmark.Web.Texts;
 using Microsoft.AspNetCore.Components;
@@ -62,6 +63,7 @@ public sealed partial class FieldForm : ComponentBase
         if (!InForce.TryGetValue(field.Key, out var found))
             return null;
         var text = field.IsYesNo || field.Words.Count > 0 ? T[Word(field, found.Text)].Value : found.Text;
+        text = SafeText.Clean(text);
         return found.Origin == Core.Gear.Origin.Stated ? T["{0}, on the label", text] : $"{text}, {FigureWords.Of(found.Origin, T)}";
     }
 

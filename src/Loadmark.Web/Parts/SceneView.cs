@@ -2,6 +2,7 @@ using System.Globalization;
 using Loadmark.Core.Checks;
 using Loadmark.Drawing.Scenes;
 using Loadmark.Drawing.Svg;
+using Loadmark.Drawing.Texts;
 using Loadmark.Web.Texts;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Rendering;
@@ -79,7 +80,7 @@ public sealed class SceneView : ComponentBase
         if (title.Length > 0)
         {
             builder.OpenElement(14, "title");
-            builder.AddContent(15, title);
+            builder.AddContent(15, SafeText.Clean(title));
             builder.CloseElement();
         }
 

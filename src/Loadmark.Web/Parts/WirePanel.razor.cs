@@ -2,6 +2,7 @@ using Loadmark.Core.Checks;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 using Loadmark.Core.Trials;
+using Loadmark.Drawing.Texts;
 using Loadmark.Web.Texts;
 using Loadmark.Web.Views;
 using Microsoft.AspNetCore.Components;
@@ -34,7 +35,7 @@ public sealed partial class WirePanel : ComponentBase
         {
             builder.OpenElement(3, "option");
             builder.AddAttribute(4, "value", outlet.Outlet.ToString());
-            builder.AddContent(5, outlet.Outlet.ToString());
+            builder.AddContent(5, SafeText.Clean(outlet.Outlet.ToString()));
             builder.CloseElement();
         }
     };

@@ -28,6 +28,10 @@ internal static class GearWords
         };
     }
 
+    /// <summary>Differences one after the other.</summary>
+    public static string Of(IEnumerable<GearDifference> differences, IStringLocalizer<PageText> T) =>
+        string.Join("; ", differences.Select(difference => Of(difference, T)));
+
     /// <summary>The words that a text names, parted by commas.</summary>
     public static IEnumerable<string> WordsIn(string typed) =>
         typed.Split([',', ';'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)

@@ -102,9 +102,16 @@ internal sealed class CommandParser
         return typed.Errors.Count > 0 && spec.Commands.Count == 0 ? typed.Errors[0].Message : null;
     }
 
-    /// <summary>The complaint of an option that the command has not, with the nearest of its own, else of any command.</summary>
+    /// <summary>
+    /// The complaint of an option that the command has not: with the commands that have it, else with the nearest of its own, else of any
+    /// command.
+    /// </summary>
     private string NoOption(string typed, CommandSpec spec)
     {
+        var name = typed.Split('=')[0];
+        if (CommandsWith(name, _program, "").ToList() is { Count: > 0 } others)
+            return $"There is no option {name} here; it goes with {Phrases.List(others)}.";
+
         var own = spec.EveryOption.Concat(Everywhere).Select(static option => option.Typed);
         var any = OptionsOf(_program).Append(CommonOptions.Version).Select(static option => option.Typed);
         var nearest = NearestWord.Find(typed, own.ToList()) ?? NearestWord.Find(typed, any.Distinct().ToList());
@@ -134,6 +141,14 @@ internal sealed class CommandParser
 
     private static string Hint(string typed, IEnumerable<string> words) =>
         NearestWord.Find(typed, [.. words]) is { } nearest ? $" Did you mean {nearest}?" : "";
+
+    /// <summary>The commands that have an option, each as it is typed after the program's name; the program alone by its own.</summary>
+    private static IEnumerable<string> CommandsWith(string typed, CommandSpec spec, string path)
+    {
+        var own = path.Length > 0 ? spec.EveryOption : spec.EveryOption.Append(CommonOptions.Version);
+        var here = own.Any(option => option.Typed == typed) ? [path.Length > 0 ? path : "loadmark alone"] : Array.Empty<string>();
+        return here.Concat(spec.Commands.SelectMany(below => CommandsWith(typed, below.Spec, $"{path} {below.Name}".TrimStart())));
+    }
 
     /// <summary>The options of a command, after those of the commands below it.</summary>
     private static IEnumerable<OptionSpec> OptionsOf(CommandSpec spec) =>

@@ -1,14 +1,11 @@
-using System.Globalization;
 using System.Text;
+using Loadmark.Core.Texts;
 
 namespace Loadmark.Processes;
 
 /// <summary>Makes text from files fit for a terminal: nothing in it can drive the terminal or reorder the line.</summary>
 internal static class TerminalText
 {
-    private const char Neutralised = '·';
-    private const char Broken = '\uFFFD';
-
     /// <summary>
     /// The text with every control and formatting character as <c>·</c> and every broken one as <c>�</c>; tabs and line
     /// ends become spaces.
@@ -41,22 +38,16 @@ internal static class TerminalText
         var safe = new StringBuilder(text.Length);
         foreach (var rune in text.EnumerateRunes())
         {
-            if (rune == Rune.ReplacementChar)
-                safe.Append(Broken);
-            else if (rune.Value is '\t' or '\n' or '\r')
+            if (rune.Value is '\t' or '\n' or '\r')
                 safe.Append(' ');
-            else if (IsDangerous(rune))
-                safe.Append(Neutralised);
+            else if (UnseenCharacter.Is(rune))
+                safe.Append(UnseenCharacter.Sign);
             else
                 safe.Append(rune);
         }
 
         return safe.ToString();
     }
-
-    private static bool IsDangerous(Rune rune) => Rune.GetUnicodeCategory(rune)
-        is UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator
-        or UnicodeCategory.PrivateUse or UnicodeCategory.OtherNotAssigned or UnicodeCategory.Surrogate;
 
     private static string Spell(string text)
     {

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Net;
 using System.Net.Http.Headers;
 using System.Net.Sockets;
@@ -26,19 +25,6 @@ internal sealed class Pressure(RunningProgram program) : IAsyncDisposable
     /// <summary>How many questions were answered, how many refused for want of room, and how many met with anything else.</summary>
     public (int Answered, int Refused, int Other) Count => (_answered, _refused, _other);
 
-    /// <summary>A rig whose plan takes as long as a plan may.</summary>
-    public static string HardRig()
-    {
-        var draws = new Random(3);
-        var rig = new StringBuilder("rig: Sixty\nloads:\n");
-        for (var load = 1; load <= 60; load++)
-            rig.Append(CultureInfo.InvariantCulture, $"  load-{load}: 9V DC {draws.Next(10, 480)}mA\n");
-        rig.Append("supplies:\n");
-        for (var supply = 1; supply <= 12; supply++)
-            rig.Append(CultureInfo.InvariantCulture, $"  brick-{supply}: {{ isolated: true, total: {draws.Next(10, 22)} W, outlets: {{ 1-{draws.Next(4, 8)}: 9 V DC {draws.Next(1, 6) * 100} mA }} }}\n");
-        return rig.Append("leads:\n  chain: { type: daisy chain, plugs: 5, count: 4 }\n").ToString();
-    }
-
     /// <summary>Callers that each ask for the same thing again and again; one that is refused asks again soon.</summary>
     /// <param name="callers">How many.</param>
     /// <param name="address">What they ask.</param>
@@ -59,7 +45,7 @@ internal sealed class Pressure(RunningProgram program) : IAsyncDisposable
     /// <param name="callers">How many.</param>
     public void LeaveStreamsOpen(int callers) => Begin(callers, async () =>
     {
-        var body = HardRig();
+        var body = HardRig.Sixty();
         using var socket = await ConnectAsync();
         await SendAsync(socket, $"POST /api/plan HTTP/1.1\r\nHost: {program.Address.Authority}\r\nAuthorization: Bearer {program.Key}\r\nAccept: text/event-stream\r\nContent-Type: application/yaml\r\nContent-Length: {body.Length}\r\n\r\n{body}");
         await Task.Delay(Timeout.Infinite, _stop.Token);

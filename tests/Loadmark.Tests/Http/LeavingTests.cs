@@ -60,7 +60,7 @@ public sealed partial class LeavingTests : IAsyncLifetime
         using var client = new HttpClient(new SocketsHttpHandler { ResponseDrainTimeout = TimeSpan.Zero, MaxResponseDrainSize = 0 }) { BaseAddress = _address };
         client.DefaultRequestHeaders.Authorization = new AuthenticationHeaderValue("Bearer", _key);
         using var leaving = new CancellationTokenSource();
-        using var request = new HttpRequestMessage(HttpMethod.Post, address) { Content = new StringContent(HardRig.Text(), Encoding.UTF8, "application/yaml") };
+        using var request = new HttpRequestMessage(HttpMethod.Post, address) { Content = new StringContent(HardRig.Ninety(), Encoding.UTF8, "application/yaml") };
         if (accept.Length > 0)
             request.Headers.Accept.ParseAdd(accept);
         var answer = client.SendAsync(request, HttpCompletionOption.ResponseHeadersRead, leaving.Token);

@@ -57,7 +57,7 @@ public sealed class LimitsTests
     {
         await using var host = await RunningHost.StartAsync(new ApiLimits { LongestSolve = TimeSpan.FromMilliseconds(300) });
         await RunningHost.ProblemOfAsync(await host.PostAsync("/api/startup?spread=100000", Festival), 504, "out-of-time");
-        await RunningHost.ProblemOfAsync(await host.PostAsync("/api/plan", HardRig.Text()), 504, "out-of-time");
+        await RunningHost.ProblemOfAsync(await host.PostAsync("/api/plan", HardRig.Ninety()), 504, "out-of-time");
         Assert.Equal(0, host.Services.GetRequiredService<ApiGate>().Present);
     }
 
