@@ -80,6 +80,7 @@ public sealed class PriceListTests
     [InlineData("nothing", "nothing tells what 'SP' gives", "SP,5,,")]
     [InlineData("too many cells", "this line has 5 cells and the header names 4 columns; a cell with ',' in it goes in quotation marks", "SP,5,50,9 V 1 A,")]
     [InlineData("too few cells", "this line has 2 cells and the header names 4 columns", "SP,5")]
+    [InlineData("too few cells, in quotes never closed", "this line has 1 cell and the header names 4 columns", "last")]
     [InlineData("twice", "supply 'first' stands here a second time; the first is at line 2", "first,5,9 V 1 A,")]
     public void Each_error_names_its_line(string what, string message, string line)
     {

@@ -18,6 +18,9 @@ internal sealed class OfferRows
     private const int MostDecimals = 2;
     private const decimal Most = 10_000_000m;
 
+    /// <summary>Every offer is compared with every other, so that what a list costs grows with the square of its length.</summary>
+    private const int MostOffers = 2_000;
+
     private readonly ErrorList _errors;
     private readonly PriceHeader _header;
     private readonly OutletAllowance _allowance = new();
@@ -51,6 +54,12 @@ internal sealed class OfferRows
         var rows = new OfferRows(header, errors);
         foreach (var row in table.Rows.Skip(1))
         {
+            if (offers.Count == MostOffers)
+            {
+                errors.Add(row[0].Start, $"with this line there are more than {MostOffers} supplies and leads; no list is that long", null);
+                break;
+            }
+
             if (rows.Fits(row, table.Separator) && rows.ReadRow(row) is { } offer)
                 offers.Add(offer);
         }
@@ -67,10 +76,12 @@ internal sealed class OfferRows
             : "; an empty cell needs its separator too";
         _errors.Add(
             row[0].Start,
-            $"this line has {row.Length} cells and the header names {_header.Count} columns{hint}",
-            $"{row.Length} cells",
-            $"{_header.Count} cells");
+            $"this line has {Cells(row.Length)} and the header names {_header.Count} columns{hint}",
+            Cells(row.Length),
+            Cells(_header.Count));
         return false;
+
+        static string Cells(int count) => count == 1 ? "1 cell" : $"{count} cells";
     }
 
     private Offer? ReadRow(ScalarNode[] row)
