@@ -99,6 +99,22 @@ public sealed class BackupCommandTests : IDisposable
     }
 
     /// <summary>A copy of the day that cannot be made is said, and the command is done all the same.</summary>
+    /// <summary>An empty file looks like one that was just begun; only the backups beside it tell that it is a loss.</summary>
+    [Fact]
+    public async Task A_database_that_is_empty_all_at_once_is_told_with_the_way_back()
+    {
+        Assert.Equal("", Run("gear", "add", "delay-2", "9V DC 300mA", "--data", Data).Error);
+        await System.IO.File.WriteAllBytesAsync(Path.Combine(Data, "loadmark.db"), [], _token);
+        foreach (var left in Directory.GetFiles(Data, "loadmark.db-*"))
+            System.IO.File.Delete(left);
+        var emptied = Run("gear", "list", "--data", Data);
+        Assert.Equal(ExitCode.Fine, emptied.Code);
+        Assert.StartsWith($"loadmark: {Path.Combine(Data, "loadmark.db")} was empty or gone, and was made anew, though there are backups of it. The backup of ", emptied.Error, StringComparison.Ordinal);
+        Assert.EndsWith($"is put in its place by: loadmark restore --last --data {Data}.\n", emptied.Error, StringComparison.Ordinal);
+        Assert.Equal((ExitCode.Fine, ""), (Run("restore", "--last", "--data", Data).Code, Run("gear", "list", "--data", Data).Error));
+        Assert.Contains("delay-2", Run("gear", "list", "--data", Data).Output, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Where_there_is_no_room_for_a_copy_the_command_is_done_and_says_so()
     {

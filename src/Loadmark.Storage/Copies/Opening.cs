@@ -53,7 +53,9 @@ internal sealed class Opening(DatabaseFile file, TimeProvider clock)
         schema.BringForward(connection, applied);
         DatabaseSeals.SealAll(connection);
         transaction.Commit();
-        return new StoreOpening { WasCreated = applied.Count == 0, Backup = backup };
+        return applied.Count == 0
+            ? new StoreOpening { WasCreated = true, Remark = OpeningFaults.OfNothing(file) }
+            : new StoreOpening { Backup = backup };
     }
 
     private List<string> Applied(SqliteConnection connection, Schema schema)

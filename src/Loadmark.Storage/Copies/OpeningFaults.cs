@@ -29,6 +29,15 @@ internal static class OpeningFaults
         }, cause);
     }
 
+    /// <summary>
+    /// What is to be said where there was no database, or an empty file, and one was made; null where no backup shows that there was ever
+    /// another.
+    /// </summary>
+    /// <param name="file">The database that was made.</param>
+    public static string? OfNothing(DatabaseFile file) => new KeptCopies(file, TimeProvider.System).List().Count == 0
+        ? null
+        : $"{file.Path} was empty or gone, and was made anew, though there are backups of it. {WaysOut(file, canSalvage: false)}";
+
     /// <summary>What can be typed next. Each sets the file aside and keeps it.</summary>
     private static string WaysOut(DatabaseFile file, bool canSalvage)
     {

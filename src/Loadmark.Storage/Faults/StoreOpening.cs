@@ -7,6 +7,11 @@ public sealed record StoreOpening
     public bool WasCreated { get; init; }
 
     /// <summary>
+    /// What is to be said though the store is open: that it was made anew where backups show that there was something. Null for nothing.
+    /// </summary>
+    public string? Remark { get; init; }
+
+    /// <summary>
     /// The file that the database was copied to before its older schema was brought forward; null when that was not needed.
     /// </summary>
     public string? Backup { get; init; }

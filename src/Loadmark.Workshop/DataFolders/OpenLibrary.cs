@@ -7,8 +7,9 @@ namespace Loadmark.Workshop.DataFolders;
 /// <summary>The rigs and the gear that are kept in a folder, opened for one command. The page may have the same folder open.</summary>
 public sealed class OpenLibrary : IDisposable
 {
-    private OpenLibrary(Store store)
+    private OpenLibrary(Store store, string? remark)
     {
+        Remark = remark;
         Store = store;
         Cache = new LibraryCache(store);
         Editor = new LibraryEditor(store);
@@ -16,6 +17,9 @@ public sealed class OpenLibrary : IDisposable
 
     /// <summary>What is kept.</summary>
     public Store Store { get; }
+
+    /// <summary>What is to be said though it is open; null for nothing.</summary>
+    public string? Remark { get; }
 
     /// <summary>The gear of the library, kept in memory.</summary>
     public LibraryCache Cache { get; }
@@ -34,7 +38,7 @@ public sealed class OpenLibrary : IDisposable
         var store = new Store(folder, clock, RigMentions.Of);
         var opening = await store.OpenAsync(cancellation);
         if (opening.Trouble is null)
-            return (new OpenLibrary(store), null);
+            return (new OpenLibrary(store, opening.Remark), null);
         store.Dispose();
         return (null, opening.Trouble);
     }

@@ -65,6 +65,8 @@ internal sealed class LibrarySession(CommandInput input)
             return input.Complaints.Unusable(trouble!);
         using (library)
         {
+            if (library.Remark is { } remark)
+                input.Complaints.Warn(remark);
             var code = await run(library, stop);
 
             // After the answer: once a day, and no reason for another exit code.

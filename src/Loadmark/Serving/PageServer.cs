@@ -31,6 +31,8 @@ internal static class PageServer
         var opening = await store.OpenAsync(stop);
         if (opening.Trouble is { } trouble)
             await process.Error.WriteLineAsync($"loadmark: {TerminalText.Neutral(trouble)}");
+        else if (opening.Remark is { } remark)
+            await process.Error.WriteLineAsync($"loadmark: {TerminalText.Neutral(remark)}");
         else if (opening.WasCreated)
             await DemoRigs.AddAsync(store.Rigs, stop);
 

@@ -1,12 +1,26 @@
 using Bunit;
+using Loadmark.Storage.Faults;
 using Loadmark.Web.Parts;
 using Microsoft.Data.Sqlite;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace Loadmark.Web.Tests.Parts;
 
 /// <summary>Backups on the page, and the ways back.</summary>
 public sealed class BackupPartTests : PageTest
 {
+    [Fact]
+    public async Task A_database_that_was_made_anew_beside_backups_is_told_until_there_are_rigs()
+    {
+        Services.AddSingleton(new StoreOpening { WasCreated = true, Remark = "It was empty." });
+        var page = Render<Loadmark.Web.Pages.RigsPage>();
+        page.WaitForAssertion(() => Assert.Contains("was empty or gone, and was made anew", page.Find("section.notice").TextContent, StringComparison.Ordinal));
+        await OpenAsync(SmallRig.Text);
+        var later = Render<Loadmark.Web.Pages.RigsPage>();
+        later.WaitForAssertion(() => Assert.NotEmpty(later.FindAll(".rigname")));
+        Assert.Empty(later.FindAll("section.notice"));
+    }
+
     [Fact]
     public async Task One_of_the_automatic_backups_is_restored_after_it_was_asked()
     {
