@@ -1,6 +1,6 @@
 using Loadmark.Bench;
 
-// dotnet run -c Release --project bench/Loadmark.Bench -- [house|startup|speed|api|drawing|storage|kills [COUNT]|sessions [SECONDS]|library [PIECES RIGS]|buying|circuits|simulation|fuzz [COUNT]|oracle [RIGS]|verdicts|rounds|damage [COUNT]|sizes [CAP]|planning [SEEDS] [--sizes 6,12] [--alone]]
+// dotnet run -c Release --project bench/Loadmark.Bench -- [house|startup|speed|api|drawing|storage|kills [COUNT]|sessions [SECONDS]|library [PIECES RIGS]|buying|cutting|circuits|simulation|fuzz [COUNT]|oracle [RIGS]|verdicts|rounds|damage [COUNT]|sizes [CAP]|planning [SEEDS] [--sizes 6,12] [--alone]]
 // Writes its tables to bench/results; run from the project's root.
 return args switch
 {
@@ -20,6 +20,7 @@ return args switch
     ["library"] => LibraryBench.Run(20_000, 5_000),
     ["library", var pieces, var rigs] when int.TryParse(pieces, out var manyPieces) && int.TryParse(rigs, out var manyRigs) => LibraryBench.Run(manyPieces, manyRigs),
     ["buying"] => BuyingBench.Run(),
+    ["cutting"] => CuttingBench.Run(),
     ["fuzz"] => Fuzz.Run(1_000_000),
     ["fuzz", var count] when int.TryParse(count, out var inputs) && inputs > 0 => Fuzz.Run(inputs),
     ["sizes"] => SizesBench.Run(60),
@@ -37,6 +38,6 @@ return args switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: house | startup | speed | api | drawing | storage | kills [COUNT] | sessions [SECONDS] | library [PIECES RIGS] | buying | circuits | simulation | fuzz [COUNT] | oracle [RIGS] | verdicts | rounds | reproducible | damage [COUNT] | sizes [CAP] | planning [SEEDS] [--sizes 6,12,20] [--alone]");
+    Console.Error.WriteLine("usage: house | startup | speed | api | drawing | storage | kills [COUNT] | sessions [SECONDS] | library [PIECES RIGS] | buying | cutting | circuits | simulation | fuzz [COUNT] | oracle [RIGS] | verdicts | rounds | reproducible | damage [COUNT] | sizes [CAP] | planning [SEEDS] [--sizes 6,12,20] [--alone]");
     return 2;
 }

@@ -64,14 +64,8 @@ internal sealed class IntegerSearch(WiringModel wiring)
 
         using var solver = new CpSolver();
 
-        // The solver would take Ctrl-C for itself while it searches, and whoever asked would never hear of it.
-        solver.StringParameters = FormattableString.Invariant(
-            $"num_workers:1 random_seed:1 catch_sigint_signal:false max_time_in_seconds:{left.TotalSeconds:0.######} {strategy}");
-
-        // Asked again and again, because a request that comes before the search has begun is lost.
-        using var asking = new Timer(_ => solver.StopSearch(), null, Timeout.Infinite, Timeout.Infinite);
-        using var registration = cancellation.Register(() => asking.Change(0, 20));
-        var status = solver.Solve(wiring.Model);
+        var status = StoppableSolver.Run(
+            solver, wiring.Model, FormattableString.Invariant($"max_time_in_seconds:{left.TotalSeconds:0.######} {strategy}"), cancellation);
         conflicts = solver.NumConflicts();
         if (status is CpSolverStatus.Optimal or CpSolverStatus.Feasible)
         {
