@@ -63,9 +63,8 @@ internal sealed class IntegerSearch(WiringModel wiring)
         }
 
         using var solver = new CpSolver();
-
-        var status = StoppableSolver.Run(
-            solver, wiring.Model, FormattableString.Invariant($"max_time_in_seconds:{left.TotalSeconds:0.######} {strategy}"), cancellation);
+        var parameters = FormattableString.Invariant($"max_time_in_seconds:{left.TotalSeconds:0.######} {strategy}");
+        var status = StoppableSolver.Run(solver, wiring.Model, parameters, cancellation);
         conflicts = solver.NumConflicts();
         if (status is CpSolverStatus.Optimal or CpSolverStatus.Feasible)
         {
