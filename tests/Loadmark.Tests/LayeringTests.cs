@@ -22,6 +22,7 @@ public sealed class LayeringTests
         ["Loadmark.Planning"] = (["Loadmark.Core"], ["Google.OrTools"]),
         ["Loadmark.Storage"] = (["Loadmark.Core"], ["Microsoft.EntityFrameworkCore.Sqlite", "Microsoft.EntityFrameworkCore.Design", "System.IO.Hashing"]),
         ["Loadmark.Drawing"] = (["Loadmark.Core"], []),
+        ["Loadmark.Meters"] = ([], ["System.IO.Ports"]),
         ["Loadmark.Workshop"] = (["Loadmark.Core", "Loadmark.Files", "Loadmark.Planning", "Loadmark.Simulation", "Loadmark.Storage"], []),
         ["Loadmark.Web"] = (["Loadmark.Core", "Loadmark.Drawing", "Loadmark.Files", "Loadmark.Planning", "Loadmark.Simulation", "Loadmark.Storage", "Loadmark.Workshop"], ["Markdig", "MudBlazor"]),
         ["Loadmark"] = (
