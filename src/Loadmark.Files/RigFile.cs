@@ -32,8 +32,20 @@ public static class RigFile
     /// <exception cref="UnauthorizedAccessException">The folder or the file is write-protected. The old file is as it was.</exception>
     public static void Save(string path, string text, bool overwrite = true)
     {
-        ArgumentException.ThrowIfNullOrEmpty(path);
         ArgumentNullException.ThrowIfNull(text);
+        Save(path, Encoding.UTF8.GetBytes(text), overwrite);
+    }
+
+    /// <summary>Saves bytes as <see cref="Save(string, string, bool)"/> saves a text.</summary>
+    /// <param name="path">Where to.</param>
+    /// <param name="bytes">What.</param>
+    /// <param name="overwrite">Whether a file of that name is replaced.</param>
+    /// <exception cref="IOException">It cannot be written. The old file is as it was.</exception>
+    /// <exception cref="UnauthorizedAccessException">The folder or the file is write-protected. The old file is as it was.</exception>
+    public static void Save(string path, byte[] bytes, bool overwrite)
+    {
+        ArgumentException.ThrowIfNullOrEmpty(path);
+        ArgumentNullException.ThrowIfNull(bytes);
         var target = Path.GetFullPath(path);
         if (File.Exists(target) && File.GetAttributes(target).HasFlag(FileAttributes.ReadOnly))
             throw new UnauthorizedAccessException($"The file '{path}' is write-protected.");
@@ -42,7 +54,7 @@ public static class RigFile
         if (new FileInfo(target).LinkTarget is not null)
             target = File.ResolveLinkTarget(target, returnFinalTarget: true)!.FullName;
 
-        var temporary = WriteBeside(target, text);
+        var temporary = WriteBeside(target, bytes);
         try
         {
             if (!OperatingSystem.IsWindows() && File.Exists(target))
@@ -171,7 +183,7 @@ public static class RigFile
         }
     }
 
-    private static string WriteBeside(string target, string text)
+    private static string WriteBeside(string target, byte[] bytes)
     {
         var folder = Path.GetDirectoryName(target) ?? throw new IOException($"'{target}' is not a file in a folder.");
         for (var attempt = 0; ; attempt++)
@@ -193,7 +205,7 @@ public static class RigFile
             {
                 using (stream)
                 {
-                    stream.Write(new UTF8Encoding(encoderShouldEmitUTF8Identifier: false).GetBytes(text));
+                    stream.Write(bytes);
                     stream.Flush(flushToDisk: true);
                 }
 

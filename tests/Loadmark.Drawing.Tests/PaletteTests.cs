@@ -1,5 +1,5 @@
 using System.Globalization;
-using Loadmark.Drawing.Svg;
+using Loadmark.Drawing.Inks;
 
 namespace Loadmark.Drawing.Tests;
 

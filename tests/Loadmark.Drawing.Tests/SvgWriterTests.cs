@@ -1,5 +1,6 @@
 using CsCheck;
 using Loadmark.Drawing.Scenes;
+using Loadmark.Drawing.Inks;
 using Loadmark.Drawing.Svg;
 
 namespace Loadmark.Drawing.Tests;

@@ -24,6 +24,8 @@ public sealed class LayeringTests
         ["Loadmark.Drawing"] = (["Loadmark.Core"], []),
         ["Loadmark.Meters"] = ([], ["System.IO.Ports"]),
         ["Loadmark.Workshop"] = (["Loadmark.Core", "Loadmark.Files", "Loadmark.Planning", "Loadmark.Simulation", "Loadmark.Storage"], []),
+        ["Loadmark.Drawing"] = (["Loadmark.Core"], ["PDFsharp", "SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies"]),
+        ["Loadmark.Workshop"] = (["Loadmark.Core", "Loadmark.Drawing", "Loadmark.Files", "Loadmark.Planning", "Loadmark.Simulation", "Loadmark.Storage"], []),
         ["Loadmark.Web"] = (["Loadmark.Core", "Loadmark.Drawing", "Loadmark.Files", "Loadmark.Planning", "Loadmark.Simulation", "Loadmark.Storage", "Loadmark.Workshop"], ["Markdig", "MudBlazor"]),
         ["Loadmark"] = (
             ["Loadmark.Core", "Loadmark.Files", "Loadmark.Planning", "Loadmark.Simulation", "Loadmark.Storage", "Loadmark.Web", "Loadmark.Workshop"],

@@ -8,6 +8,9 @@ public sealed record Lead
     /// <summary>The length of a lead that gives none; a default, shown as assumed where it counts.</summary>
     public static Metres CommonLength { get; } = new(0.5m);
 
+    /// <summary>Between the plugs of a chain that gives no pitch; a default, shown as assumed where it counts.</summary>
+    public static Metres CommonPitch { get; } = new(0.25m);
+
     /// <summary>The conductor of a lead that gives none; a default, shown as assumed where it counts.</summary>
     public static Wire CommonWire { get; } = Rigs.Wire.OfArea(new SquareMetres(0.22e-6m));
 

@@ -5,7 +5,7 @@ using Loadmark.Core.Gear;
 namespace Loadmark.Drawing.Diagrams;
 
 /// <summary>Figures in the fewest words.</summary>
-internal static class AmountText
+public static class AmountText
 {
     /// <summary>What is drawn of what an outlet can give.</summary>
     public static string Of(Amps? amount, Amps? limit) => Of(amount is null ? null : FigureDisplay.Said(amount, limit), limit?.ToString());

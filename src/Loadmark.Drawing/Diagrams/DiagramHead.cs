@@ -35,7 +35,7 @@ internal static class DiagramHead
     {
         var measures = layout.Measures;
         var y = top + 18;
-        var end = layout.Supplies.Length == 0 ? y : layout.Supplies[^1].Y + 14;
+        var end = layout.LastSupplyY is { } last ? last + 14 : y;
         var shapes = new List<Shape> { new LineShape(Ink.MainsLine, new(measures.BusX, y), new(measures.BusX, end)) };
         shapes.Add(new CircleShape(Ink.MainsLine, new(measures.BusX, y), 9));
         var wave = Enumerable.Range(0, 13)

@@ -44,12 +44,15 @@ internal sealed record DiagramMeasures
 
     public required int LoadLines { get; init; }
 
-    public double OutletRow => 29 + ((OutletLines - 1) * LinePitch);
+    public double OutletRow => RowOf(OutletLines);
 
-    public double LoadRow => 29 + ((LoadLines - 1) * LinePitch);
+    public double LoadRow => RowOf(LoadLines);
 
     /// <summary>A row of a wide diagram, where an outlet and a load stand side by side.</summary>
     public double Row => Math.Max(OutletRow, LoadRow);
+
+    /// <summary>The height of a row whose boxes have so many lines.</summary>
+    public static double RowOf(int lines) => 29 + ((lines - 1) * LinePitch);
 
     /// <summary>Lays out the columns of a diagram of a width.</summary>
     /// <param name="width">The width there is, in px.</param>

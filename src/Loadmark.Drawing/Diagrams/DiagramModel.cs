@@ -2,6 +2,7 @@ using Loadmark.Core.Checks;
 using Loadmark.Core.Gear;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
+using Loadmark.Drawing.Texts;
 
 namespace Loadmark.Drawing.Diagrams;
 
@@ -9,6 +10,8 @@ namespace Loadmark.Drawing.Diagrams;
 internal sealed class DiagramModel
 {
     private readonly IReadOnlyDictionary<string, Severity> _worst;
+    private readonly Dictionary<int, int> _homes = [];
+    private readonly Dictionary<int, int> _unfed = [];
     private readonly Dictionary<OutletRef, OutletLoading> _loadings = [];
     private readonly Dictionary<string, List<TotalLoading>> _totals = new(StringComparer.Ordinal);
 
@@ -18,6 +21,15 @@ internal sealed class DiagramModel
         Check = check;
         Options = options;
         Rows = RigRows.Of(rig);
+        Part = new DiagramPart(0, rig.Outlets.Count, 0, Rows.Unfed.Length);
+        for (var outlet = 0; outlet < Rows.FeedsAt.Length; outlet++)
+        {
+            foreach (var load in Rows.FeedsAt[outlet].SelectMany(static feed => feed.Here))
+                _homes.Add(load.Index, outlet);
+        }
+
+        for (var place = 0; place < Rows.Unfed.Length; place++)
+            _unfed.Add(Rows.Unfed[place].Index, place);
         _worst = WorstBySubject.Of(check);
         foreach (var loading in check.Outlets)
             _loadings[loading.Outlet] = loading;
@@ -36,6 +48,22 @@ internal sealed class DiagramModel
     public DiagramOptions Options { get; }
 
     public RigRows Rows { get; }
+
+    /// <summary>What of the rig is in the picture; all of it where nothing else is said.</summary>
+    public DiagramPart Part { get; init; }
+
+    /// <summary>Whether a load stands in the picture.</summary>
+    public bool Shows(WiredLoad load) => _homes.TryGetValue(load.Index, out var outlet)
+        ? Part.HasOutlet(outlet)
+        : _unfed.TryGetValue(load.Index, out var place) && place >= Part.FirstUnfed && place < Part.EndUnfed;
+
+    /// <summary>Lays pieces of text into lines: all of it where the picture tells all, else what has room.</summary>
+    /// <param name="pieces">The pieces, in order.</param>
+    /// <param name="width">The width of a line, px.</param>
+    /// <param name="lines">How many lines there are where it does not tell all.</param>
+    /// <param name="beside">What the first line is shorter by, px.</param>
+    public List<List<PlacedPiece>> Lay(IEnumerable<TextPiece> pieces, double width, int lines, double beside = 0) =>
+        Options.TellsAll ? TextFlow.LayAll(pieces, width, beside) : TextFlow.Lay(pieces, width, lines, beside);
 
     /// <summary>The worst finding that arises at a subject; null for none, or only notes.</summary>
     public Severity? WorstOf(string subject) => _worst.TryGetValue(subject, out var worst) ? worst : null;

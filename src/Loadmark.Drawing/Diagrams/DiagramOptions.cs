@@ -15,6 +15,12 @@ public sealed record DiagramOptions
     /// <summary>What was read or computed; null shows the figures the rig gives alone.</summary>
     public DiagramValues? Readings { get; init; }
 
+    /// <summary>
+    /// Whether everything is told in full, as on paper, which nobody can point at: long texts are wrapped and their rows are higher. Else
+    /// rows are alike, what has no room is shortened or left out, and stands in the titles of the parts.
+    /// </summary>
+    public bool TellsAll { get; init; }
+
     /// <summary>Whether the key to the signs stands below.</summary>
     public bool ShowsKey { get; init; } = true;
 

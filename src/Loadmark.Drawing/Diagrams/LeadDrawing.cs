@@ -1,3 +1,4 @@
+using Loadmark.Core.Checks;
 using Loadmark.Core.Display;
 using Loadmark.Core.Rigs;
 using Loadmark.Drawing.Scenes;
@@ -30,9 +31,9 @@ internal sealed class LeadDrawing
     {
         var drawing = new LeadDrawing(view, layout);
         var wander = new List<FeedRows>();
-        foreach (var feeds in view.Rows.FeedsAt)
+        for (var outlet = view.Part.FirstOutlet; outlet < view.Part.EndOutlet; outlet++)
         {
-            foreach (var feed in feeds)
+            foreach (var feed in view.Rows.FeedsAt[outlet])
             {
                 if (feed.Wanders)
                     wander.Add(feed);
@@ -51,8 +52,9 @@ internal sealed class LeadDrawing
     {
         var (from, to) = (double.MaxValue, double.MinValue);
         var home = rows.Feed.Outlets.Min(static outlet => outlet.Index);
-        var others = rows.Feed.Outlets.Where(outlet => outlet.Index != home).Select(outlet => _layout.Outlets[outlet.Index].Middle.Y);
-        foreach (var y in others.Concat(rows.Elsewhere.Select(EntryY)).Append(EntryY(rows)))
+        var others = rows.Feed.Outlets.Where(outlet => outlet.Index != home && _view.Part.HasOutlet(outlet.Index))
+            .Select(outlet => _layout.Outlets[outlet.Index].Middle.Y);
+        foreach (var y in others.Concat(rows.Elsewhere.Where(_view.Shows).Select(EntryY)).Append(EntryY(rows)))
             (from, to) = (Math.Min(from, y), Math.Max(to, y));
         return (from, to);
     }
@@ -167,7 +169,7 @@ internal sealed class LeadDrawing
         var before = entry;
         foreach (var outlet in rows.Feed.Outlets.OrderBy(static outlet => outlet.Index))
         {
-            if (outlet.Index == home)
+            if (outlet.Index == home || !_view.Part.HasOutlet(outlet.Index))
                 continue;
             var box = _layout.Outlets[outlet.Index];
             var y = box.Middle.Y;
@@ -177,7 +179,7 @@ internal sealed class LeadDrawing
             before = y;
         }
 
-        foreach (var load in rows.Elsewhere)
+        foreach (var load in rows.Elsewhere.Where(_view.Shows))
         {
             var y = EntryY(load);
             var box = _layout.Loads[load.Index];
@@ -205,7 +207,8 @@ internal sealed class LeadDrawing
 
     private void AddLabel(List<Shape> shapes, FeedRows rows)
     {
-        if (!rows.HasLabel || (rows.Here.IsEmpty && !_measures.IsNarrow))
+        var away = AwayText(_view, rows);
+        if ((!rows.HasLabel && away.Length == 0) || (rows.Here.IsEmpty && !_measures.IsNarrow))
             return;
 
         var entry = _measures.IsNarrow ? _layout.LabelY[rows.Feed.Index] : EntryY(rows);
@@ -218,30 +221,63 @@ internal sealed class LeadDrawing
             right -= _measures.IsNarrow ? 0 : 22;
         }
 
+        var (pieces, below) = (PiecesOf(_view, rows), BelowOf(_view, rows));
+        if (_measures.IsNarrow)
+        {
+            TextFlow.Draw(shapes, _view.Lay([.. below, .. pieces], right - left, 1), left, entry + 4, DiagramMeasures.LinePitch);
+            return;
+        }
+
+        var above = _view.Lay(pieces, right - left, 1);
+        TextFlow.Draw(shapes, above, left, entry - 6 - ((above.Count - 1) * DiagramMeasures.LinePitch), DiagramMeasures.LinePitch);
+        TextFlow.Draw(shapes, _view.Lay(below, right - left, 1), left, entry + 13, DiagramMeasures.LinePitch);
+    }
+
+    /// <summary>The height that a row needs for what is said of the lead of a feed, px; 0 where the usual one will do.</summary>
+    public static double RowOf(DiagramModel view, DiagramMeasures measures, FeedRows rows)
+    {
+        if (!view.Options.TellsAll)
+            return 0;
+        var space = measures.TrunkX - 7 - (rows.Feed.Reverses ? 22 : 0) - measures.TrackX - measures.TrackWidth;
+        var above = view.Lay(PiecesOf(view, rows), space, 1).Count;
+        var below = view.Lay(BelowOf(view, rows), space, 1).Count;
+        return 2 * Math.Max(above == 0 ? 0 : 10 + (above * DiagramMeasures.LinePitch), below == 0 ? 0 : 8 + (below * DiagramMeasures.LinePitch));
+    }
+
+    /// <summary>What stands above a lead's line.</summary>
+    private static List<TextPiece> PiecesOf(DiagramModel view, FeedRows rows)
+    {
         var pieces = new List<TextPiece>();
         if (rows.Feed.Lead is { } lead)
         {
             pieces.Add(new TextPiece(SafeText.Clean(lead.Id), Ink.TextQuiet) { MayShrink = true });
             if (lead.ToBuy)
                 pieces.Add(new TextPiece(ToBuyMark.Words, Ink.TextStrong));
-            if (_view.WorstOf(lead.Id) is { } worst)
+            if (view.WorstOf(lead.Id) is { } worst)
                 pieces.Add(new TextPiece(SignShapes.WordOf(worst), SignShapes.InkOf(worst)) { Sign = worst });
         }
 
-        var joined = rows.Feed.Joined == Joint.None ? "" : $"{rows.Feed.VoltsText} in {rows.Feed.Joined.ToString().ToLowerInvariant()}";
-        var joint = new TextPiece(joined, Ink.TextQuiet) { MayShrink = true };
-        if (_measures.IsNarrow)
-        {
-            Draw(shapes, [joint, .. pieces], left, right, entry + 4);
-            return;
-        }
-
-        Draw(shapes, pieces, left, right, entry - 6);
-        Draw(shapes, [joint], left, right, entry + 13);
+        return pieces;
     }
 
-    private static void Draw(List<Shape> shapes, IEnumerable<TextPiece> pieces, double left, double right, double y) =>
-        TextFlow.Draw(shapes, TextFlow.Lay(pieces, right - left, 1), left, y, DiagramMeasures.LinePitch);
+    /// <summary>What stands below a lead's line.</summary>
+    private static TextPiece[] BelowOf(DiagramModel view, FeedRows rows)
+    {
+        var joined = rows.Feed.Joined == Joint.None ? "" : $"{rows.Feed.VoltsText} in {rows.Feed.Joined.ToString().ToLowerInvariant()}";
+        return
+        [
+            new TextPiece(joined, Ink.TextQuiet) { MayShrink = true },
+            new TextPiece(AwayText(view, rows), Ink.TextStrong) { MayShrink = true },
+        ];
+    }
+
+    /// <summary>What a lead joins that stands in another picture of the same rig; empty where all of it is in this one.</summary>
+    private static string AwayText(DiagramModel view, FeedRows rows)
+    {
+        var away = rows.Feed.Outlets.Where(outlet => !view.Part.HasOutlet(outlet.Index)).Select(static outlet => outlet.Name)
+            .Concat(rows.Elsewhere.Where(load => !view.Shows(load)).Select(static load => load.Id)).ToList();
+        return away.Count == 0 ? "" : SafeText.Clean($"also on another page: {Phrases.List([.. away])}");
+    }
 
     /// <summary>Two conductors that change sides.</summary>
     internal static IEnumerable<Shape> Reversal(Point at) =>

@@ -21,19 +21,10 @@ internal static class LoadDrawing
     {
         var box = layout.Loads[load.Index];
         var worst = view.WorstOf(load.Id);
-        var lines = layout.Measures.LoadLines;
+        var laid = layout.LoadTexts[load.Index];
         var shapes = new List<Shape> { new RectShape(Ink.Outline, box, 3) };
-        var first = box.Middle.Y + 4.5 - ((lines - 1) * DiagramMeasures.LinePitch / 2);
-        var space = box.Width - (2 * Inset);
-        var beside = 0.0;
-        var sign = worst is { } severity
-            ? new TextPiece(SignShapes.WordOf(severity), SignShapes.InkOf(severity)) { Sign = severity }
-            : null;
-        if (sign is not null)
-            beside = sign.Width + SignGap;
-
-        var laid = TextFlow.Lay(Pieces(view, load, layout.Measures.LoadWidth < ShortBelow), space, lines, beside);
-        first += (lines - laid.Count) * DiagramMeasures.LinePitch / 2;
+        var first = box.Middle.Y + 4.5 - ((laid.Count - 1) * DiagramMeasures.LinePitch / 2);
+        var sign = SignOf(worst);
         TextFlow.Draw(shapes, laid, box.X + Inset, first, DiagramMeasures.LinePitch);
         if (sign is not null)
             TextFlow.Draw(
@@ -50,6 +41,21 @@ internal static class LoadDrawing
             Bounds = box,
         };
     }
+
+    /// <summary>What a load's box says, line by line.</summary>
+    /// <param name="view">The rig.</param>
+    /// <param name="measures">The columns.</param>
+    /// <param name="load">The load.</param>
+    /// <param name="width">The width of its box, px.</param>
+    public static List<List<PlacedPiece>> Lay(DiagramModel view, DiagramMeasures measures, WiredLoad load, double width)
+    {
+        var beside = SignOf(view.WorstOf(load.Id)) is { } sign ? sign.Width + SignGap : 0;
+        return view.Lay(Pieces(view, load, measures.LoadWidth < ShortBelow), width - (2 * Inset), measures.LoadLines, beside);
+    }
+
+    private static TextPiece? SignOf(Core.Checks.Severity? worst) => worst is { } severity
+        ? new TextPiece(SignShapes.WordOf(severity), SignShapes.InkOf(severity)) { Sign = severity }
+        : null;
 
     private static List<TextPiece> Pieces(DiagramModel view, WiredLoad load, bool isShort)
     {

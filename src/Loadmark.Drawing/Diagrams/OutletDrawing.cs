@@ -24,45 +24,18 @@ internal static class OutletDrawing
         shapes.Add(new RectShape(isFree ? Ink.Hair : Ink.Outline, box, 3));
 
         var reading = view.ReadingOf(outlet);
-        var limit = loading.Limit?.Value;
         GaugeShapes.Add(
             shapes,
             new Point(box.X + GaugeInset, box.Middle.Y - (GaugeShapes.Height / 2) + 1),
             Gauge.Of(
-                limit,
+                loading.Limit?.Value,
                 reading is null ? loading.Run?.Value : reading.Amps.Value,
                 loading.Start?.Value,
                 view.Check.Headroom,
                 loading.StartsOver,
                 reading is not null));
 
-        var pieces = new List<TextPiece> { new(SafeText.Clean(outlet.Name), Ink.TextStrong) { Role = TextRole.Body, MayShrink = true } };
-        pieces.Add(
-            new TextPiece(
-                $"{outlet.Volts?.ToString() ?? "? V"}{(outlet.Rating.Form.Value == SupplyForm.Alternating ? " a.c." : "")}",
-                Ink.TextFigure));
-        if (worst is { } severity && measures.OutletLines == 2)
-            pieces.Add(new TextPiece(SignShapes.WordOf(severity), SignShapes.InkOf(severity)) { Sign = severity });
-
-        var ceiling = loading.Limit?.ToString();
-        var assumed = loading.DrawIsAssumed ? "~" : "";
-        if (reading is not null)
-            pieces.Add(new TextPiece(AmountText.Of(reading.Amps, loading.Limit), Ink.TextReading) { BeginsLine = true });
-        else if (isFree)
-            pieces.Add(new TextPiece($"free, {ceiling ?? "limit ?"}", Ink.TextQuiet) { BeginsLine = true });
-        else
-            pieces.Add(new TextPiece($"{assumed}{AmountText.Of(loading.Run, loading.Limit)}", Ink.TextFigure) { BeginsLine = true });
-
-        if (PolarityNote.Of(outlet.Rating.Polarity, outlet.Rating.Form, isShort: true) is { } polarity)
-            pieces.Add(new TextPiece(polarity, Ink.Text));
-        if (reading?.State is { } state)
-            pieces.Add(new TextPiece(SafeText.Clean(state), Ink.TextReading, 1));
-        else if (reading is null && loading.Start is { } start && start != loading.Run)
-            pieces.Add(new TextPiece($"start {FigureDisplay.Said(start, loading.Limit)}", Ink.TextQuiet, 3));
-        if (worst is { } below && measures.OutletLines > 2)
-            pieces.Add(new TextPiece(SignShapes.WordOf(below), SignShapes.InkOf(below)) { Sign = below, BeginsLine = true });
-
-        var lines = TextFlow.Lay(pieces, box.Width - TextInset - 5, measures.OutletLines);
+        var lines = layout.OutletTexts[outlet.Index];
         TextFlow.Draw(
             shapes,
             lines,
@@ -80,6 +53,39 @@ internal static class OutletDrawing
             Shapes = [.. shapes],
             Bounds = box,
         };
+    }
+
+    /// <summary>What an outlet's box says, line by line.</summary>
+    public static List<List<PlacedPiece>> Lay(DiagramModel view, DiagramMeasures measures, WiredOutlet outlet)
+    {
+        var (loading, reading, worst) = (view.LoadingOf(outlet), view.ReadingOf(outlet), view.WorstOf(outlet.Name));
+        var pieces = new List<TextPiece> { new(SafeText.Clean(outlet.Name), Ink.TextStrong) { Role = TextRole.Body, MayShrink = true } };
+        pieces.Add(
+            new TextPiece(
+                $"{outlet.Volts?.ToString() ?? "? V"}{(outlet.Rating.Form.Value == SupplyForm.Alternating ? " a.c." : "")}",
+                Ink.TextFigure));
+        if (worst is { } severity && measures.OutletLines == 2)
+            pieces.Add(new TextPiece(SignShapes.WordOf(severity), SignShapes.InkOf(severity)) { Sign = severity });
+
+        var ceiling = loading.Limit?.ToString();
+        var assumed = loading.DrawIsAssumed ? "~" : "";
+        if (reading is not null)
+            pieces.Add(new TextPiece(AmountText.Of(reading.Amps, loading.Limit), Ink.TextReading) { BeginsLine = true });
+        else if (loading.Loads.Count == 0)
+            pieces.Add(new TextPiece($"free, {ceiling ?? "limit ?"}", Ink.TextQuiet) { BeginsLine = true });
+        else
+            pieces.Add(new TextPiece($"{assumed}{AmountText.Of(loading.Run, loading.Limit)}", Ink.TextFigure) { BeginsLine = true });
+
+        if (PolarityNote.Of(outlet.Rating.Polarity, outlet.Rating.Form, isShort: true) is { } polarity)
+            pieces.Add(new TextPiece(polarity, Ink.Text));
+        if (reading?.State is { } state)
+            pieces.Add(new TextPiece(SafeText.Clean(state), Ink.TextReading, 1));
+        else if (reading is null && loading.Start is { } start && start != loading.Run)
+            pieces.Add(new TextPiece($"start {FigureDisplay.Said(start, loading.Limit)}", Ink.TextQuiet, 3));
+        if (worst is { } below && measures.OutletLines > 2)
+            pieces.Add(new TextPiece(SignShapes.WordOf(below), SignShapes.InkOf(below)) { Sign = below, BeginsLine = true });
+
+        return view.Lay(pieces, measures.OutletWidth - TextInset - 5, measures.OutletLines);
     }
 
     /// <summary>Whether an outlet shares its return with other outlets; the only outlet of a supply has none to share it with.</summary>

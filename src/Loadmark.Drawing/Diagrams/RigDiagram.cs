@@ -29,8 +29,37 @@ public static class RigDiagram
     {
         ArgumentNullException.ThrowIfNull(rig);
         ArgumentNullException.ThrowIfNull(check);
-        options ??= new DiagramOptions();
+        return Draw(new DiagramModel(rig, check, options ?? new DiagramOptions()));
+    }
+
+    /// <summary>Draws a rig in as many pictures as it needs, each with its heading and key.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="check">What the rules say of that same rig.</param>
+    /// <param name="options">How to draw it.</param>
+    /// <param name="mostHeight">
+    /// How high a picture may be, px; one is higher only where a single row of it is, which takes a name of many lines.
+    /// </param>
+    /// <returns>The pictures in order, at least one; together they have each outlet, lead and load once.</returns>
+    /// <exception cref="ArgumentException">The check is of another rig.</exception>
+    public static IReadOnlyList<Scene> DrawPages(WiredRig rig, CheckResult check, DiagramOptions options, double mostHeight)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        ArgumentNullException.ThrowIfNull(check);
         var view = new DiagramModel(rig, check, options);
+        var measures = DiagramMeasures.Of(options.Width, view.Rows.Wandering);
+        var head = DiagramHead.Draw(view, measures, options.ShowsHeading ? 30.0 : 0, []);
+        var layout = DiagramLayout.Of(view, measures, head);
+        var key = options.ShowsKey ? KeyDrawing.Draw(view, measures, 0).Bottom : 0;
+        return
+        [
+            .. DiagramPaging.Of(view, layout, mostHeight, head, key + 6)
+                .Select(part => Draw(new DiagramModel(rig, check, options) { Part = part })),
+        ];
+    }
+
+    private static Scene Draw(DiagramModel view)
+    {
+        var (rig, options) = (view.Rig, view.Options);
         var measures = DiagramMeasures.Of(options.Width, view.Rows.Wandering);
         var groups = new List<SceneGroup>();
         var top = options.ShowsHeading ? 30.0 : 0;
@@ -46,7 +75,10 @@ public static class RigDiagram
 
         LeadDrawing.Draw(view, layout, groups);
         foreach (var load in rig.Loads)
-            groups.Add(LoadDrawing.Of(view, layout, load));
+        {
+            if (view.Shows(load))
+                groups.Add(LoadDrawing.Of(view, layout, load));
+        }
 
         var bottom = DiagramHead.DrawMissing(view, layout, head, groups);
         if (options.ShowsKey && rig.Outlets.Count > 0)

@@ -17,10 +17,14 @@ internal static class SupplyDrawing
     /// <param name="groups">Where the groups go.</param>
     public static void Draw(DiagramModel view, DiagramLayout layout, int index, int first, List<SceneGroup> groups)
     {
+        if (layout.Faces[index] is not { } face)
+            return;
         var supply = view.Rig.Supplies[index];
         var measures = layout.Measures;
         var box = layout.Supplies[index];
-        var outlets = view.Rig.Outlets.Items.AsSpan(first, supply.Supply.Outlets.Count);
+        var end = Math.Min(first + supply.Supply.Outlets.Count, view.Part.EndOutlet);
+        first = Math.Max(first, view.Part.FirstOutlet);
+        var outlets = view.Rig.Outlets.Items.AsSpan(first, Math.Max(0, end - first));
         var shapes = new List<Shape>();
         var mainsY = box.Y + 14;
         shapes.Add(new LineShape(Ink.MainsLine, new(measures.BusX, mainsY), new(box.X, mainsY)));
@@ -40,7 +44,7 @@ internal static class SupplyDrawing
                     new(measures.StubX, box.Bottom),
                     new(measures.StubX, layout.Outlets[first + outlets.Length - 1].Middle.Y)));
         shapes.Add(new RectShape(Ink.Outline, box, 4));
-        layout.Faces[index].Draw(shapes, new Point(box.X, box.Y));
+        face.Draw(shapes, new Point(box.X, box.Y));
         var worst = view.WorstOf(supply.Supply.Id);
         HarmFrame.Add(shapes, worst, box);
         groups.Add(new SceneGroup

@@ -16,19 +16,23 @@ internal sealed class SupplyFace
 
     private readonly List<List<PlacedPiece>> _lines;
     private readonly IReadOnlyList<TotalLoading> _totals;
+    private readonly List<List<List<PlacedPiece>>> _totalTexts;
+    private readonly double _cellRow;
     private readonly decimal _headroom;
     private readonly int _columns;
     private readonly double _cellWidth;
 
-    private SupplyFace(List<List<PlacedPiece>> lines, IReadOnlyList<TotalLoading> totals, decimal headroom, double width)
+    private SupplyFace(DiagramModel view, List<List<PlacedPiece>> lines, IReadOnlyList<TotalLoading> totals, double width)
     {
         _lines = lines;
         _totals = totals;
-        _headroom = headroom;
+        _headroom = view.Check.Headroom;
         var space = width - (2 * Padding);
         _columns = Math.Max(1, (int)(space / WidestCell));
         _cellWidth = space / _columns;
-        Height = 11 + (lines.Count * 14) + (((totals.Count + _columns - 1) / _columns) * CellRow);
+        _totalTexts = [.. totals.Select(total => view.Lay(PiecesOf(total), _cellWidth - GaugeWidth - 4, 2))];
+        _cellRow = CellRow + (Math.Max(0, _totalTexts.Select(static text => text.Count).DefaultIfEmpty().Max() - 2) * DiagramMeasures.LinePitch);
+        Height = 11 + (lines.Count * 14) + (((totals.Count + _columns - 1) / _columns) * _cellRow);
     }
 
     /// <summary>The height that the supply's face needs, px.</summary>
@@ -55,7 +59,7 @@ internal sealed class SupplyFace
                 { BeginsLine = true });
         if (supply.Supply.Outlets.Count == 0)
             pieces.Add(new TextPiece("no outlets", Ink.TextQuiet) { BeginsLine = true });
-        return new SupplyFace(TextFlow.Lay(pieces, width - (2 * Padding), 5), totals, view.Check.Headroom, width);
+        return new SupplyFace(view, view.Lay(pieces, width - (2 * Padding), 5), totals, width);
     }
 
     /// <summary>Adds the shapes.</summary>
@@ -69,33 +73,36 @@ internal sealed class SupplyFace
             var (down, across) = Math.DivRem(index, _columns);
             Draw(
                 shapes,
-                _totals[index],
-                new Point(at.X + Padding + (across * _cellWidth), at.Y + 15 + (_lines.Count * 14) + (down * CellRow)));
+                index,
+                new Point(at.X + Padding + (across * _cellWidth), at.Y + 15 + (_lines.Count * 14) + (down * _cellRow)));
         }
     }
 
-    private void Draw(List<Shape> shapes, TotalLoading total, Point at)
+    private void Draw(List<Shape> shapes, int place, Point at)
     {
         // What is known to be drawn may be past the limit whatever the rest is.
+        var total = _totals[place];
         var tells = total.IsWhole || AmountText.ValueOf(total.Run) > AmountText.ValueOf(total.Limit);
         var gauge = Gauge.Of(
             AmountText.ValueOf(total.Limit), tells
                 ? AmountText.ValueOf(total.Run)
                 : null, tells ? AmountText.ValueOf(total.Start) : null, _headroom, startsOver: true);
         GaugeShapes.Add(shapes, new Point(at.X + 4, at.Y), gauge);
+        TextFlow.Draw(shapes, _totalTexts[place], at.X + GaugeWidth, at.Y + 13, DiagramMeasures.LinePitch);
+    }
 
+    private static TextPiece[] PiecesOf(TotalLoading total)
+    {
         var holder = total.Holder == $"{total.Supply} in all"
             ? "in all"
             : total.Holder.Replace($" of {total.Supply}", "", StringComparison.Ordinal);
         var run = total.IsWhole
             ? AmountText.Of(total)
             : $"over {AmountText.Of(total)}";
-        TextPiece[] pieces =
+        return
         [
             new(run, Ink.TextFigure),
             new(SafeText.Clean(holder), Ink.TextQuiet, 1) { BeginsLine = true, MayShrink = true },
         ];
-        TextFlow.Draw(
-            shapes, TextFlow.Lay(pieces, _cellWidth - GaugeWidth - 4, 2), at.X + GaugeWidth, at.Y + 13, DiagramMeasures.LinePitch);
     }
 }

@@ -10,20 +10,27 @@ namespace Loadmark.Drawing.Scenes;
 public sealed record TextShape(
     Ink Ink, double X, double Y, string Text, TextAnchor Anchor = TextAnchor.Start, TextRole Role = TextRole.Body) : Shape(Ink)
 {
+    /// <summary>The size of the type in px where it is not the one of the <see cref="Role"/>; null where it is.</summary>
+    public double? OwnSize { get; init; }
+
+    /// <summary>The size of the type, px.</summary>
+    public double Size => OwnSize ?? TextWidth.SizeOf(Role);
+
     /// <summary>The width the text takes at most, by <see cref="TextWidth"/>; what it takes in a narrower typeface is less.</summary>
     public Box Box
     {
         get
         {
-            var size = TextWidth.SizeOf(Role);
-            var width = TextWidth.Of(Text, Role, TextWidth.IsBold(Ink));
-            var left = Anchor switch
-            {
-                TextAnchor.Start => X,
-                TextAnchor.Middle => X - (width / 2),
-                _ => X - width,
-            };
-            return new Box(left, Y - (0.78 * size), width, size);
+            var width = TextWidth.Of(Text, Role, TextWidth.IsBold(Ink)) * Size / TextWidth.SizeOf(Role);
+            return new Box(X - (width * ShareBefore), Y - (0.78 * Size), width, Size);
         }
     }
+
+    /// <summary>How much of the text's width stands before its place, 0 to 1.</summary>
+    public double ShareBefore => Anchor switch
+    {
+        TextAnchor.Start => 0,
+        TextAnchor.Middle => 0.5,
+        _ => 1,
+    };
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Loadmark.Drawing.Inks;
 using Loadmark.Drawing.Scenes;
 
 namespace Loadmark.Drawing.Svg;
@@ -16,6 +17,9 @@ public sealed class SvgStyle
 
     /// <summary>For paper: light, complete in itself.</summary>
     public static SvgStyle Paper { get; } = new(CssOf(static tone => Palette.Light.Of(tone)));
+
+    /// <summary>For what is printed on white: as on a light sheet, complete in itself.</summary>
+    public static SvgStyle Print { get; } = new(CssOf(static tone => Palette.Print.Of(tone)));
 
     /// <summary>For a dark sheet, complete in itself.</summary>
     public static SvgStyle Dark { get; } = new(CssOf(static tone => Palette.Dark.Of(tone)));

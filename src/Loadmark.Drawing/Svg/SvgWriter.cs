@@ -1,6 +1,9 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using System.Xml;
+using Loadmark.Drawing.Fonts;
+using Loadmark.Drawing.Paper;
 using Loadmark.Drawing.Scenes;
 
 namespace Loadmark.Drawing.Svg;
@@ -34,7 +37,43 @@ public static class SvgWriter
     /// <param name="scene">The scene.</param>
     /// <param name="style">What its inks look like.</param>
     /// <returns>The SVG document without an XML declaration, so that it can stand in a page as well.</returns>
-    public static string Write(Scene scene, SvgStyle style)
+    public static string Write(Scene scene, SvgStyle style) => Write(scene, style, $"{Number(scene.Width)}", $"{Number(scene.Height)}");
+
+    /// <summary>Writes pages under one another, in millimetres, complete in itself.</summary>
+    /// <param name="document">The pages.</param>
+    /// <returns>The SVG document without an XML declaration.</returns>
+    public static string Write(PaperDocument document)
+    {
+        ArgumentNullException.ThrowIfNull(document);
+        var stack = PageStack.Of(document);
+        var groups = ImmutableArray.CreateBuilder<SceneGroup>();
+        foreach (var (page, top) in stack.Pages)
+        {
+            foreach (var part in page.All().Where(static part => part.Shapes.Length > 0))
+                groups.Add(new SceneGroup
+                {
+                    Key = $"part {groups.Count + 1}",
+                    Kind = SubjectKind.Decoration,
+                    Title = part.Alternative,
+                    Shapes = [.. part.Shapes.Select(shape => PlacedShape.Of(shape, 1, 0, top))],
+                    Bounds = part.Bounds,
+                });
+        }
+
+        var scene = new Scene
+        {
+            Width = stack.Width,
+            Height = stack.Height,
+            Title = document.Title,
+            Description = document.Subject,
+            Groups = groups.ToImmutable(),
+        };
+        return Write(scene, SvgStyle.Print, Millimetres(scene.Width), Millimetres(scene.Height));
+
+        static string Millimetres(double px) => $"{Number(px / PaperSize.PxPerMm)}mm";
+    }
+
+    private static string Write(Scene scene, SvgStyle style, string width, string height)
     {
         var text = new StringBuilder();
         var settings = new XmlWriterSettings
@@ -49,8 +88,8 @@ public static class SvgWriter
         {
             xml.WriteStartElement("svg", Space);
             xml.WriteAttributeString("class", "scene");
-            xml.WriteAttributeString("width", Number(scene.Width));
-            xml.WriteAttributeString("height", Number(scene.Height));
+            xml.WriteAttributeString("width", width);
+            xml.WriteAttributeString("height", height);
             xml.WriteAttributeString("viewBox", $"0 0 {Number(scene.Width)} {Number(scene.Height)}");
             xml.WriteAttributeString("role", "img");
             xml.WriteElementString("title", Space, XmlText(scene.Title));
@@ -131,6 +170,8 @@ public static class SvgWriter
                 Start(xml, "text", shape, ("x", text.X), ("y", text.Y));
                 if (text.Anchor != TextAnchor.Start)
                     xml.WriteAttributeString("text-anchor", text.Anchor == TextAnchor.Middle ? "middle" : "end");
+                if (text.OwnSize is { } size)
+                    WriteOwnSize(xml, text, size);
                 xml.WriteString(XmlText(text.Text));
                 break;
             default:
@@ -138,6 +179,17 @@ public static class SvgWriter
         }
 
         xml.WriteEndElement();
+    }
+
+    /// <summary>
+    /// Text of paper has the size and the width that it was set with: another typeface is drawn narrower or wider to fit, and nothing
+    /// runs into its neighbour.
+    /// </summary>
+    private static void WriteOwnSize(XmlWriter xml, TextShape text, double size)
+    {
+        xml.WriteAttributeString("style", $"font-size:{Number(size)}px");
+        xml.WriteAttributeString("textLength", Number(PaperFonts.Of(TextWidth.IsBold(text.Ink)).WidthOf(text.Text, size)));
+        xml.WriteAttributeString("lengthAdjust", "spacingAndGlyphs");
     }
 
     private static void Start(XmlWriter xml, string element, Shape shape, params ReadOnlySpan<(string Name, double Value)> attributes)

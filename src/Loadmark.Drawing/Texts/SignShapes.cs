@@ -4,7 +4,7 @@ using Loadmark.Drawing.Scenes;
 namespace Loadmark.Drawing.Texts;
 
 /// <summary>The signs of the severities, drawn so that no font need have them; each differs in shape, not in colour alone.</summary>
-internal static class SignShapes
+public static class SignShapes
 {
     /// <summary>The severity in a word.</summary>
     public static string WordOf(Severity severity) => severity.ToString().ToLowerInvariant();

@@ -32,6 +32,23 @@ internal static class TextFlow
         }
     }
 
+    /// <summary>Lays the pieces out in as many lines as they need: nothing is left out, what is too wide goes on below.</summary>
+    /// <param name="pieces">The pieces, in order.</param>
+    /// <param name="width">The width of a line in px.</param>
+    /// <param name="beside">What the first line is shorter by, in px.</param>
+    /// <returns>The lines, each with its pieces.</returns>
+    public static List<List<PlacedPiece>> LayAll(IEnumerable<TextPiece> pieces, double width, double beside = 0)
+    {
+        var whole = new List<TextPiece>();
+        foreach (var piece in pieces)
+        {
+            if (piece.Text.Length > 0)
+                whole.AddRange(BrokenText.Of(piece with { MayShrink = false }, whole.Count == 0 ? width - beside : width));
+        }
+
+        return Fill(whole, width, beside);
+    }
+
     /// <summary>Adds the shapes of laid-out lines.</summary>
     /// <param name="shapes">Where they go.</param>
     /// <param name="lines">The lines.</param>

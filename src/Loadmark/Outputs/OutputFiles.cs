@@ -1,3 +1,4 @@
+using System.Text;
 using Loadmark.Files;
 using Loadmark.Processes;
 using Loadmark.Sources;
@@ -77,11 +78,17 @@ internal sealed class OutputFiles(ProcessContext process, string? data)
     /// <param name="path">Its path as typed, of which nothing was complained.</param>
     /// <param name="text">The text.</param>
     /// <param name="force">Whether a file that is there is replaced.</param>
-    public bool TrySave(string path, string text, bool force)
+    public bool TrySave(string path, string text, bool force) => TrySave(path, Encoding.UTF8.GetBytes(text), force);
+
+    /// <summary>Saves bytes, whole or not at all. False where they could not be written; that has been said then.</summary>
+    /// <param name="path">Its path as typed, of which nothing was complained.</param>
+    /// <param name="bytes">The bytes.</param>
+    /// <param name="force">Whether a file that is there is replaced.</param>
+    public bool TrySave(string path, byte[] bytes, bool force)
     {
         try
         {
-            RigFile.Save(path, text, force);
+            RigFile.Save(path, bytes, force);
             return true;
         }
         catch (UnauthorizedAccessException)

@@ -1,4 +1,5 @@
 using Loadmark.Answers;
+using Loadmark.Workshop.Sheets;
 
 namespace Loadmark.Questions;
 
@@ -77,6 +78,30 @@ internal static class QuestionSpecs
         Example = "230 V 50 Hz",
     };
 
+    /// <summary>The parts of a sheet.</summary>
+    public static OptionSpec SheetParts { get; } = new(
+        "only", OptionKind.Texts, "Only these parts of the sheet, parted by commas: " + string.Join(", ", TypedSheetOptions.PartWords) + ".")
+    { Placeholder = "PARTS", Example = "feeds" };
+
+    /// <summary>The paper of a sheet.</summary>
+    public static OptionSpec Paper { get; } = new("paper", OptionKind.Text, "The paper, a4 or letter; a4 if not given.")
+    {
+        Placeholder = "SIZE",
+        Words = TypedSheetOptions.PaperWords,
+        Needs = "a4 or letter",
+        Example = "letter",
+    };
+
+    /// <summary>The size of labels.</summary>
+    public static OptionSpec LabelSizes { get; } = new(
+        "labels", OptionKind.Text, "The size of a label, width x height in mm, 15x8 to 190x100; 45x16 if not given.")
+    { Placeholder = "SIZE", Needs = "a size such as 45x16", Example = "45x16" };
+
+    /// <summary>Whom a player is to ask.</summary>
+    public static OptionSpec Contact { get; } = new(
+        "contact", OptionKind.Text, "Whom the player is to ask: a name, a number. Without it there is a line to write on.")
+    { Placeholder = "TEXT", Example = "the workshop, extension 12" };
+
     /// <summary>What does a label say?</summary>
     public static QuestionSpec Read { get; } = new("read", "what does this nameplate say?");
 
@@ -113,6 +138,10 @@ internal static class QuestionSpecs
 
     /// <summary>The circuit as a deck.</summary>
     public static QuestionSpec Netlist { get; } = new("netlist", "the same circuit for any SPICE program") { Options = [Steady] };
+
+    /// <summary>The paper that goes with a rig.</summary>
+    public static QuestionSpec Sheet { get; } = new("sheet", "the sheet that goes with the rig, for the lid of its case and for the bench")
+    { Options = [SheetParts, Paper, LabelSizes, Contact] };
 
     /// <summary>All questions, in the order in which the API's description has them.</summary>
     public static IReadOnlyList<QuestionSpec> Questions => [Read, Ask, Check, Plan, Buy, Settle, StartUp, Netlist];

@@ -1,6 +1,5 @@
 using Loadmark.Core.Checks;
 using Loadmark.Core.Display;
-using Loadmark.Simulation.Figures;
 using Loadmark.Simulation.Spreading;
 using Loadmark.Simulation.Starting;
 
@@ -35,7 +34,7 @@ internal static class StartUpPage
                 load.RunsAfter is { } after ? FigureDisplay.Said(after) : "-",
                 load.LowestVolts is null ? "-" : FigureDisplay.Said(load.LowestVolts),
                 $"{load.Restarts}",
-                State(load));
+                StartUpText.State(load));
         loads.Write(sheet);
 
         var outlets = new ColumnTable("outlet", "limit", "peak", "at", "at its limit or over it for");
@@ -43,9 +42,9 @@ internal static class StartUpPage
             outlets.Add(
                 $"{outlet.Outlet}",
                 FigureDisplay.Printed(outlet.Limit),
-                Peak(outlet),
+                StartUpText.Peak(outlet),
                 outlet.PeakAt is { } at ? FigureDisplay.Said(at) : "-",
-                OverLimit(outlet));
+                StartUpText.OverLimit(outlet));
         outlets.Write(sheet);
         WritePulses(sheet, started);
         SimulationParts.WriteTotals(sheet, started.Totals, "at most ");
@@ -56,20 +55,8 @@ internal static class StartUpPage
         SimulationParts.WriteRest(sheet, check, started.Assumptions, started.Untold);
     }
 
-    private static void WriteVerdict(Sheet sheet, StartUpResult started, CheckResult check)
-    {
-        var failing = started.Loads.Items.Where(static load => load.State != LoadState.Runs).Select(static load => load.Load).ToList();
-        var text = (failing.Count, started.IsComplete) switch
-        {
-            (_, false) => $"The first {FigureDisplay.Said(started.Duration)} could be computed, no more.",
-            (0, _) when started.SettledAfter is { } after =>
-                $"Everything comes up and stays up; at rest after {FigureDisplay.Said(after)}.",
-            (0, _) => "Everything comes up and stays up, but what the outlets do never comes to rest.",
-            _ => $"In the first {FigureDisplay.Said(started.Duration)} {Phrases.List(failing)} {Phrases.Verb(failing.Count, "does", "do")} "
-                + "not come up properly.",
-        };
-        SimulationParts.WriteVerdict(sheet, check, text, failing.Count == 0 && started.IsComplete);
-    }
+    private static void WriteVerdict(Sheet sheet, StartUpResult started, CheckResult check) =>
+        SimulationParts.WriteVerdict(sheet, check, StartUpText.Verdict(started), StartUpText.AllComesUp(started));
 
     /// <summary>On what the peaks rest that are told as a range, once for all outlets where that is the same.</summary>
     private static void WritePulses(Sheet sheet, StartUpResult started)
@@ -109,24 +96,4 @@ internal static class StartUpPage
     private static void WriteEvent(Sheet sheet, StartUpEvent happening) =>
         sheet.PutRight(FigureDisplay.Said(happening.Time), TextColumn - 2, SheetStyle.Faint).PadTo(TextColumn)
             .Wrap(happening.Text, TextColumn).EndLine();
-
-    private static string State(StartedLoad load) => (load.State, load.Cycles) switch
-    {
-        (LoadState.Runs, _) => "runs",
-        (LoadState.Low, _) => "low",
-        (_, true) => "off: starts and drops out over and over",
-        _ => load.Because is { } because ? $"off: {because}" : "off",
-    };
-
-    private static string Peak(StartedOutlet outlet) => outlet.Pulse?.Peaks ?? FigureDisplay.Said(outlet.PeakAmps);
-
-    private static string OverLimit(StartedOutlet outlet)
-    {
-        var (least, most) = outlet.Pulse is { } pulse ? (pulse.OverLimitLeast, pulse.OverLimitMost) : (outlet.OverLimit, outlet.OverLimit);
-        var time = most.Value == 0 ? "-" : Range(least, most);
-        return time + (outlet.SurgeIsSpent ? ", longer than it bears its surge" : "");
-    }
-
-    private static string Range(Seconds least, Seconds most) =>
-        least == most ? FigureDisplay.Said(least) : $"{FigureDisplay.Said(least)} to {FigureDisplay.Said(most)}";
 }

@@ -1,4 +1,4 @@
-namespace Loadmark.Drawing.Svg;
+namespace Loadmark.Drawing.Inks;
 
 /// <summary>The tones that inks are made of; a palette gives each its colour.</summary>
 public enum Tone

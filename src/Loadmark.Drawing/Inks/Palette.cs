@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Loadmark.Drawing.Svg;
+namespace Loadmark.Drawing.Inks;
 
 /// <summary>
 /// A colour for every tone. Texts and signs have at least 4.5:1 on the sheet and on faces, edges and fillings 3:1 (WCAG 2.2,
@@ -17,6 +17,9 @@ public sealed record Palette(ImmutableArray<string> Colours)
         "#8c0f0b", "#946200", "#5f5a00", "#812bb2", "#07396b", "#616a78", "#20794a",
         "#0a5a9c", "#a8410a", "#2c6a4f", "#7b3a92", "#6a5a00", "#22262b",
     ]);
+
+    /// <summary>White paper: the light sheet without a ground that costs ink.</summary>
+    public static Palette Print { get; } = new([Light.Of(Tone.None), "#ffffff", "#f4f3ee", .. Light.Colours.Skip((int)Tone.Hair)]);
 
     /// <summary>A dark sheet.</summary>
     public static Palette Dark { get; } = new(

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Loadmark.Drawing.Scenes;
 
-namespace Loadmark.Drawing.Svg;
+namespace Loadmark.Drawing.Inks;
 
 /// <summary>How an ink is laid on.</summary>
 /// <param name="Fill">The tone of faces and text.</param>

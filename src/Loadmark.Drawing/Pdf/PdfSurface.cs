@@ -1,0 +1,56 @@
+using Loadmark.Drawing.Fonts;
+using Loadmark.Drawing.Painting;
+using Loadmark.Drawing.Scenes;
+using PdfSharp.Drawing;
+
+namespace Loadmark.Drawing.Pdf;
+
+/// <summary>Paints on a page of PDFsharp, whose unit is the point of 1/72 inch.</summary>
+internal sealed class PdfSurface(XGraphics page, PdfInks inks) : IPaintSurface
+{
+    private const double PointsPerPx = 72.0 / 96;
+
+    public void Line(InkPaint paint, Point from, Point to)
+    {
+        if (paint.Stroke is not null)
+            page.DrawLine(inks.PenOf(paint), At(from), At(to));
+    }
+
+    public void Rectangle(InkPaint paint, Box box, double corner)
+    {
+        var (pen, brush) = inks.Of(paint);
+        var area = new XRect(At(new Point(box.X, box.Y)), new XSize(box.Width * PointsPerPx, box.Height * PointsPerPx));
+        if (corner > 0)
+            page.DrawRoundedRectangle(pen, brush, area, new XSize(2 * corner * PointsPerPx, 2 * corner * PointsPerPx));
+        else
+            page.DrawRectangle(pen, brush, area);
+    }
+
+    public void Circle(InkPaint paint, Point centre, double radius)
+    {
+        var (pen, brush) = inks.Of(paint);
+        page.DrawEllipse(
+            pen, brush, new XRect(At(new Point(centre.X - radius, centre.Y - radius)), new XSize(2 * radius * PointsPerPx, 2 * radius * PointsPerPx)));
+    }
+
+    public void Path(InkPaint paint, ReadOnlySpan<Point> points, bool isClosed)
+    {
+        var corners = new XPoint[points.Length];
+        for (var index = 0; index < corners.Length; index++)
+            corners[index] = At(points[index]);
+
+        var (pen, brush) = inks.Of(paint);
+        if (isClosed)
+            page.DrawPolygon(pen, brush, corners, XFillMode.Winding);
+        else if (paint.Stroke is not null)
+            page.DrawLines(inks.PenOf(paint), corners);
+    }
+
+    public void Text(InkPaint paint, FontFace face, double size, Point baseline, string text)
+    {
+        if (paint.Fill is not null)
+            page.DrawString(text, inks.FontOf(face, size * PointsPerPx), inks.BrushOf(paint), At(baseline), XStringFormats.BaseLineLeft);
+    }
+
+    private static XPoint At(Point point) => new(point.X * PointsPerPx, point.Y * PointsPerPx);
+}

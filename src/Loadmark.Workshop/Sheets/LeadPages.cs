@@ -1,0 +1,103 @@
+using Loadmark.Core.Display;
+using Loadmark.Core.Gear;
+using Loadmark.Core.LeadLists;
+using Loadmark.Core.Ratings;
+using Loadmark.Core.Rigs;
+using Loadmark.Drawing.Paper;
+using Loadmark.Drawing.Scenes;
+using Loadmark.Drawing.Texts;
+
+namespace Loadmark.Workshop.Sheets;
+
+/// <summary>The lead list: what each lead is made of, from where to where it goes, and what wire is needed in all.</summary>
+internal static class LeadPages
+{
+    private const double SignScale = 0.85;
+
+    private static readonly TableColumn[] Columns =
+    [
+        new("No."), new("Lead"), new("Length"), new("Wire"), new("Plugs"), new("Polarity at the load"), new("From"), new("To"),
+    ];
+
+    public static void Set(PageComposer composer, SheetFigures figures)
+    {
+        if (figures.Leads.Count == 0)
+        {
+            composer.Paragraph("Nothing is wired yet, so there are no leads to make.");
+            return;
+        }
+
+        composer.Table(new PaperTable([.. Columns], [.. figures.Leads.Items.Select(Row)]));
+        composer.Subheading("Wire in all");
+        composer.Table(new PaperTable(
+            [new("Wire"), new("Leads"), new("Cable, two conductors", TextAnchor.End)],
+            [
+                .. figures.Leads.Items.Where(static lead => lead is { Wire: not null, Length: not null })
+                    .GroupBy(static lead => lead.Wire!.Value)
+                    .Select(static group => new PaperTableRow(
+                    [
+                        TableCell.Of($"{group.Key}", Ink.TextStrong),
+                        TableCell.Of(string.Join(", ", group.Select(static lead => lead.Number))),
+                        TableCell.Of($"{new Metres(group.Sum(static lead => lead.Length!.Value.Value))}", Ink.TextFigure),
+                    ])),
+            ]));
+        if (figures.Leads.Items.Any(static lead => lead.LengthIsAssumed || lead.WireIsAssumed))
+            composer.Paragraph(
+                $"~ is assumed, for the rig does not say: a lead of {Lead.CommonLength}, from plug to plug of a chain {Lead.CommonPitch}, wire of "
+                + $"{Lead.CommonWire}. Measure the way that each lead takes, and add what the plugs take up.",
+                Ink.TextQuiet,
+                TypeSize.Note);
+    }
+
+    private static PaperTableRow Row(ListedLead lead) => new(
+    [
+        TableCell.Of($"{lead.Number}", Ink.TextStrong),
+        new TableCell(
+        [
+            new CellText(ToBuyMark.On(lead.Name, lead.Lead?.ToBuy ?? false), Ink.TextStrong),
+            .. lead.Lead is null ? [] : (CellText[])[new CellText(LeadNames.Of(lead.Type)) { Size = TypeSize.Note }],
+        ]),
+        LengthCell(lead),
+        TableCell.Of(lead.Wire is { } wire ? $"{(lead.WireIsAssumed ? "~ " : "")}{wire}" : $"{lead.Lead?.Ohms} a conductor"),
+        PlugCell(lead),
+        PolarityCell(lead),
+        new TableCell([.. lead.Feed.Outlets.Select(static outlet => new CellText(outlet.Name, Ink.TextStrong))]),
+        new TableCell([.. lead.Feed.Loads.Select(static load => new CellText(load.Id, Ink.TextStrong))]),
+    ]);
+
+    private static TableCell LengthCell(ListedLead lead)
+    {
+        if (lead.Length is not { } length)
+            return TableCell.Of("not given", Ink.TextQuiet);
+        var texts = new List<CellText> { new($"{(lead.LengthIsAssumed ? "~ " : "")}{length}", Ink.TextFigure) };
+        if (lead.Type == LeadType.DaisyChain && lead.Stretches.Count > 1)
+            texts.Add(new CellText($"tail {lead.Stretches[0]}, then {lead.Stretches.Count - 1} × {lead.Stretches[1]}") { Size = TypeSize.Note });
+        else if (lead.Stretches.Count > 1)
+            texts.Add(new CellText($"{lead.Stretches.Count} × {lead.Stretches[0]}") { Size = TypeSize.Note });
+        return new TableCell([.. texts]);
+    }
+
+    private static TableCell PlugCell(ListedLead lead)
+    {
+        var (from, to) = (PlugText(lead.OutletPlug), PlugText(lead.Point.Plug));
+        var count = lead.Type == LeadType.DaisyChain ? Math.Max(lead.Lead?.Plugs ?? 0, lead.Feed.Loads.Length) : 1;
+        return TableCell.Of(count > 1 ? $"{from} to {count} × {to}" : $"{from} to {to}");
+    }
+
+    private static string PlugText(Figure<Plug> plug) => plug.IsKnown ? $"{(plug.IsAssumed ? "~ " : "")}{plug.Value.Name}" : FigureDisplay.Unknown;
+
+    private static TableCell PolarityCell(ListedLead lead)
+    {
+        var (form, polarity) = (lead.Point.Form, lead.Point.Polarity);
+        if (form is { IsKnown: true, Value: SupplyForm.Alternating })
+            return TableCell.Of($"{FormSigns.Of(form)} a.c., none");
+        if (!form.IsKnown || !polarity.IsKnown)
+            return TableCell.Of("not known");
+        return new TableCell([new CellText(lead.Feed.Reverses ? "reversed" : polarity.IsAssumed ? "assumed" : "") { Size = TypeSize.Note }])
+        {
+            Sign = middle => PolaritySign.Of(middle, polarity.Value, SignScale),
+            SignWidth = PolaritySign.Width * SignScale,
+            SignWords = PolarityText.Of(polarity.Value),
+        };
+    }
+}

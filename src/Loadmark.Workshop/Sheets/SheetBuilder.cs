@@ -1,0 +1,132 @@
+using System.Globalization;
+using Loadmark.Core.Checks;
+using Loadmark.Core.Rigs;
+using Loadmark.Drawing.Fonts;
+using Loadmark.Drawing.Paper;
+
+namespace Loadmark.Workshop.Sheets;
+
+/// <summary>Sets the sheet that goes with a rig: what a technician tapes into the lid of the case, and what a bench needs to build it.</summary>
+public static class SheetBuilder
+{
+    private static readonly SheetPart[] Order =
+    [
+        SheetPart.Diagram, SheetPart.Feeds, SheetPart.Leads, SheetPart.Findings, SheetPart.StartUp, SheetPart.Player, SheetPart.Labels,
+    ];
+
+    private static string ProgramVersion => typeof(SheetBuilder).Assembly.GetName().Version?.ToString(3) ?? "";
+
+    /// <summary>Sets the sheet of a rig.</summary>
+    /// <param name="figures">What was computed of it.</param>
+    /// <param name="options">How.</param>
+    public static PaperDocument Build(SheetFigures figures, SheetOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(figures);
+        ArgumentNullException.ThrowIfNull(options);
+        var made = options.Made.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+        var composer = new PageComposer(new PageFrame(
+            options.Paper,
+            figures.Rig.Name,
+            $"{Cautions.Sheet} Rig {figures.Version}, sheet made {made} by Loadmark {ProgramVersion}."));
+        SheetPart? before = null;
+        foreach (var part in Order)
+        {
+            if (options.Only is { } only ? !only.Contains(part) : !Says(part, figures))
+                continue;
+            if (before is { } last && !StandsAlone(last) && !StandsAlone(part) && composer.Fits(page => SetWhole(part, page, figures, options)))
+                composer.GoOn(TitleOf(part));
+            else
+                composer.BeginPage(TitleOf(part));
+            if (before is null)
+                composer.Title(figures.Rig.Name);
+            before = part;
+            SetWhole(part, composer, figures, options);
+        }
+
+        return new PaperDocument
+        {
+            Title = $"{figures.Rig.Name}: sheet",
+            Subject = $"{VerdictSentence.Of(figures.Analysis.Check)} Rig {figures.Version}.",
+            Made = options.Made,
+            Pages = composer.Pages(),
+        };
+    }
+
+    /// <summary>What a part is called on paper.</summary>
+    public static string TitleOf(SheetPart part) => part switch
+    {
+        SheetPart.Diagram => "Single-line diagram",
+        SheetPart.Feeds => "Feed schedule",
+        SheetPart.Leads => "Lead list",
+        SheetPart.Labels => "Labels",
+        SheetPart.Findings => "Findings",
+        SheetPart.StartUp => "Switch-on",
+        SheetPart.Player => "For the player",
+        _ => throw new ArgumentOutOfRangeException(nameof(part), part, "There is no such part."),
+    };
+
+    /// <summary>The characters of a rig's names that the typeface lacks, with the first text that has each: they show as boxes.</summary>
+    public static IReadOnlyList<(string Character, string Text)> MissingCharacters(Rig rig)
+    {
+        ArgumentNullException.ThrowIfNull(rig);
+        return
+        [
+            .. Texts(rig).SelectMany(static text => PaperFonts.MissingIn(text).Select(rune => (Character: rune.ToString(), Text: text)))
+                .DistinctBy(static one => one.Character),
+        ];
+    }
+
+    /// <summary>Whether a part is handed out or cut up by itself, so that no other stands on its page.</summary>
+    private static bool StandsAlone(SheetPart part) => part is SheetPart.Labels or SheetPart.Player;
+
+    private static void SetWhole(SheetPart part, PageComposer composer, SheetFigures figures, SheetOptions options)
+    {
+        composer.Heading(TitleOf(part));
+        Set(part, composer, figures, options);
+    }
+
+    private static bool Says(SheetPart part, SheetFigures figures) => part switch
+    {
+        SheetPart.Leads or SheetPart.Labels => figures.Leads.Count > 0,
+        SheetPart.StartUp or SheetPart.Player => figures.Analysis.Wired.Feeds.Count > 0,
+        _ => true,
+    };
+
+    private static void Set(SheetPart part, PageComposer composer, SheetFigures figures, SheetOptions options)
+    {
+        switch (part)
+        {
+            case SheetPart.Diagram:
+                DiagramPages.Set(composer, figures);
+                break;
+            case SheetPart.Feeds:
+                FeedSchedule.Set(composer, figures);
+                break;
+            case SheetPart.Leads:
+                LeadPages.Set(composer, figures);
+                break;
+            case SheetPart.Labels:
+                LabelPages.Set(composer, figures, options.Labels);
+                break;
+            case SheetPart.Findings:
+                FindingsPages.Set(composer, figures);
+                break;
+            case SheetPart.StartUp:
+                StartUpPages.Set(composer, figures);
+                break;
+            default:
+                PlayerPage.Set(composer, figures, options);
+                break;
+        }
+    }
+
+    private static IEnumerable<string> Texts(Rig rig) =>
+    [
+        rig.Name,
+        .. rig.Loads.Items.SelectMany(static load => (string?[])[load.Id, load.Name, load.Kind?.Text]).OfType<string>(),
+        .. rig.Supplies.Items.SelectMany(static supply => (string?[])[supply.Id, supply.Name, .. supply.Outlets.Items.Select(static outlet => outlet.Id)])
+            .OfType<string>(),
+        .. rig.Leads.Items.Select(static lead => lead.Id),
+        .. rig.Signal,
+    ];
+}
