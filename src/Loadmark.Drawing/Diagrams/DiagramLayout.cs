@@ -140,6 +140,8 @@ internal sealed class DiagramLayout
                 var laid = LoadTexts[load.Index] ??= LoadDrawing.Lay(_view, Measures, load, Measures.LoadWidth);
                 var height = Math.Max(
                     Measures.IsNarrow ? Measures.LoadRow : isEmpty ? row : Measures.Row, DiagramMeasures.RowOf(laid.Count));
+                if (!Measures.IsNarrow && load == feed.Here[0])
+                    height = Math.Max(height, LeadDrawing.RowOf(_view, Measures, feed));
                 isEmpty = false;
                 Loads[load.Index] = new Box(Measures.LoadX, _y + (RowGap / 2), Measures.LoadWidth, height - RowGap);
                 _y += height;

@@ -29,8 +29,8 @@ public sealed class FontFace
         var glyphs = font.GetGlyphs(characters);
         var widths = font.GetGlyphWidths(glyphs);
         for (var character = 0; character < Characters; character++)
-            _advances[character] = glyphs[character] == 0 ? Lacking : widths[character];
-        _boxAdvance = widths[0];
+            _advances[character] = glyphs[character] == 0 ? Lacking : MathF.Round(widths[character]);
+        _boxAdvance = MathF.Round(widths[0]);
     }
 
     /// <summary>The name of the face's file: "LoadmarkSans-Bold".</summary>

@@ -1,3 +1,4 @@
+using System.Text;
 using Loadmark.Drawing.Scenes;
 
 namespace Loadmark.Drawing.Texts;
@@ -13,8 +14,12 @@ internal static class BrokenText
         if (piece.Width <= width)
             return [piece];
         var isBold = TextWidth.IsBold(piece.Ink);
+
+        // The phrase that Unicode has as one character of sixteen ems has no room anywhere.
+        var whole = string.Concat(piece.Text.EnumerateRunes().Select(rune =>
+            TextWidth.Of($"{rune}", piece.Role, isBold) > width - piece.SignWidth ? Rune.ReplacementChar : rune));
         var lines = LineBreaks.Of(
-            piece.Text, text => TextWidth.Of(text, piece.Role, isBold), Math.Max(1, width - piece.SignWidth));
+            whole, text => TextWidth.Of(text, piece.Role, isBold), Math.Max(1, width - piece.SignWidth));
         return lines.Select((line, index) => index == 0 ? piece with { Text = line } : piece with { Text = line, Sign = null, BeginsLine = true });
     }
 }

@@ -19,8 +19,6 @@ namespace Loadmark.Web.Hosting;
 /// <summary>The addresses that the page answers at.</summary>
 public static class PageEndpoints
 {
-    private const int LongestFileName = 60;
-
     /// <summary>
     /// Gives each request its id, lets in only what the page's own address asks for with the key, and sends every answer with what a
     /// browser may do with it.
@@ -44,6 +42,7 @@ public static class PageEndpoints
         routes.MapGet("/scene.css", static () => Results.Text(SvgStyle.PageCss("html.dark"), "text/css", Encoding.UTF8));
         routes.MapGet("/rig/{id:guid}/file", ExportAsync);
         routes.MapGet("/rig/{id:guid}/loads.csv", ExportLoadsAsync);
+        routes.MapGet("/rig/{id:guid}/sheet", SheetDownloads.AnswerAsync);
         routes.MapGet("/backup", BackUpAsync);
         routes.MapGearExports();
         routes.MapRazorComponents<App>().AddInteractiveServerRenderMode(static (ServerComponentsEndpointOptions options) =>
@@ -56,7 +55,7 @@ public static class PageEndpoints
         if (await store.FindAsync(id, context.RequestAborted) is not { } rig)
             return Results.NotFound();
 
-        return Download(context, rig.Text, "application/yaml", FileNameOf(rig.Name) + ".rig.yaml");
+        return Download(context, rig.Text, "application/yaml", FileNames.Of(rig.Name) + ".rig.yaml");
     }
 
     private static async Task<IResult> ExportLoadsAsync(Guid id, RigStore store, LibraryCache cache, HttpContext context)
@@ -66,7 +65,7 @@ public static class PageEndpoints
             return Results.NotFound();
 
         // The mark at the start tells spreadsheets that it is UTF-8.
-        return Download(context, "\uFEFF" + LoadTable.Write(rig.Loads), "text/csv", FileNameOf(rig.Name) + ".loads.csv");
+        return Download(context, "\uFEFF" + LoadTable.Write(rig.Loads), "text/csv", FileNames.Of(rig.Name) + ".loads.csv");
     }
 
     /// <summary>All that is kept, in one file.</summary>
@@ -91,23 +90,5 @@ public static class PageEndpoints
     {
         context.Response.Headers[HeaderNames.CacheControl] = "no-store";
         return Results.File(Encoding.UTF8.GetBytes(text), type, name);
-    }
-
-    /// <summary>The stem of a file name that every system takes: the rig's name in plain letters.</summary>
-    private static string FileNameOf(string name)
-    {
-        var plain = new StringBuilder();
-        foreach (var letter in name)
-        {
-            if (char.IsAsciiLetterOrDigit(letter))
-                plain.Append(char.ToLowerInvariant(letter));
-            else if (plain.Length > 0 && plain[^1] != '-')
-                plain.Append('-');
-            if (plain.Length == LongestFileName)
-                break;
-        }
-
-        var stem = plain.ToString().Trim('-');
-        return stem.Length == 0 ? "rig" : stem;
     }
 }

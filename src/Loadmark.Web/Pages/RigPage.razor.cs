@@ -29,6 +29,7 @@ public sealed partial class RigPage : ComponentBase
             ("plan", "Plan"),
             ("start", "Switch on"),
             ("buy", "Buy"),
+            ("sheet", "Sheet"),
             ("text", "File"),
         ];
 
@@ -163,7 +164,6 @@ public sealed partial class RigPage : ComponentBase
 
     private Task<IDialogReference> ShowKeysAsync() => Dialogs.ShowAsync<KeysDialog>(T["Keys"]);
 
-    private Task PrintAsync() => _script?.AskAsync<object>("print") ?? Task.CompletedTask;
 
     /// <summary>
     /// An outlet in the diagram is picked to plug loads into, and with it the loads; anything else is looked up in the gear.

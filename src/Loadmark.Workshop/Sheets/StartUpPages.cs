@@ -90,7 +90,7 @@ internal static class StartUpPages
             Lines =
             [
                 new PlotLine(
-                    $"{outlet.Outlet}", [.. Enumerable.Range(0, times.Length).Select(index => new PlotValue(times[index], wave.Values[index]))]),
+                    "current", [.. Enumerable.Range(0, times.Length).Select(index => new PlotValue(times[index], wave.Values[index]))]),
             ],
             Marks = outlet.Limit is { } limit ? [new PlotMark("limit", (double)limit.Value)] : [],
         });

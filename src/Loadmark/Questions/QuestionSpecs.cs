@@ -144,5 +144,5 @@ internal static class QuestionSpecs
     { Options = [SheetParts, Paper, LabelSizes, Contact] };
 
     /// <summary>All questions, in the order in which the API's description has them.</summary>
-    public static IReadOnlyList<QuestionSpec> Questions => [Read, Ask, Check, Plan, Buy, Settle, StartUp, Netlist];
+    public static IReadOnlyList<QuestionSpec> Questions => [Read, Ask, Check, Plan, Buy, Settle, StartUp, Netlist, Sheet];
 }
