@@ -1,5 +1,3 @@
-using System.Diagnostics;
-
 namespace Loadmark.Bench;
 
 /// <summary>
@@ -12,11 +10,8 @@ internal static class StartupBench
 
     public static int Run()
     {
-        var folder = Path.Combine("artifacts", "bench");
-        Publish("src/Loadmark", Path.Combine(folder, "loadmark"));
-        Publish("bench/Empty", Path.Combine(folder, "empty"));
-        var loadmark = Path.Combine(folder, "loadmark", "loadmark");
-        var empty = Path.Combine(folder, "empty", "Empty");
+        var programs = PublishedPrograms.Publish();
+        var (loadmark, empty) = (programs.Loadmark, programs.Empty);
 
         var cases = new (string Name, string Program, string[] Arguments)[]
         {
@@ -27,24 +22,14 @@ internal static class StartupBench
             ("loadmark read", loadmark, ["read", "9V DC 300mA centre negative"]),
         };
 
-        var times = cases.Select(_ => new List<double>()).ToArray();
-        for (var run = -2; run < Runs; run++)
-        {
-            for (var index = 0; index < cases.Length; index++)
-            {
-                var milliseconds = Time(cases[index].Program, cases[index].Arguments);
-                if (run >= 0)
-                    times[index].Add(milliseconds);
-            }
-        }
-
+        var times = PublishedPrograms.InTurn(Runs, [.. cases.Select(static one => (one.Program, one.Arguments))]);
         var table = new ResultTable(
             "Start-up",
             $"Whole processes, published ReadyToRun, in turn, {Runs} runs each after two to warm up. {ResultTable.Machine}",
             "command", "median ms", "fastest ms", "ratio of medians to empty");
-        var reference = Median(times[0]);
+        var reference = PublishedPrograms.Median(times[0]);
         for (var index = 0; index < cases.Length; index++)
-            table.Add(cases[index].Name, $"{Median(times[index]):F0}", $"{times[index].Min():F0}", $"{Median(times[index]) / reference:F2}");
+            table.Add(cases[index].Name, $"{PublishedPrograms.Median(times[index]):F0}", $"{times[index].Min():F0}", $"{PublishedPrograms.Median(times[index]) / reference:F2}");
 
         var (many, files) = TimeManyFiles(loadmark);
         table.Add($"loadmark check on {files} rig files", $"{many:F0}", $"{many:F0}", $"{many / reference:F1}");
@@ -63,38 +48,12 @@ internal static class StartupBench
                 File.WriteAllText(Path.Combine(folder, $"{index:D4}.rig.yaml"), sources[index % sources.Length]);
 
             string[] arguments = ["check", .. Directory.GetFiles(folder).Order(StringComparer.Ordinal)];
-            var times = Enumerable.Range(0, 5).Select(_ => Time(loadmark, arguments)).ToList();
-            return (Median(times), files);
+            var times = Enumerable.Range(0, 5).Select(_ => PublishedPrograms.Time(loadmark, arguments)).ToList();
+            return (PublishedPrograms.Median(times), files);
         }
         finally
         {
             Directory.Delete(folder, recursive: true);
         }
     }
-
-    private static double Time(string program, string[] arguments)
-    {
-        var start = new ProcessStartInfo(program, arguments) { RedirectStandardOutput = true, RedirectStandardError = true, UseShellExecute = false };
-        var clock = Stopwatch.StartNew();
-        using var process = Process.Start(start)!;
-        process.ErrorDataReceived += static (_, _) => { };
-        process.BeginErrorReadLine();
-        process.StandardOutput.ReadToEnd();
-        process.WaitForExit();
-        var elapsed = clock.Elapsed.TotalMilliseconds;
-        if (process.ExitCode is not (0 or 1))
-            throw new InvalidOperationException($"{program} {string.Join(' ', arguments.Take(3))} ended with {process.ExitCode}.");
-        return elapsed;
-    }
-
-    private static void Publish(string project, string folder)
-    {
-        string[] arguments = ["publish", project, "-c", "Release", "-r", "linux-x64", "--self-contained", "false", "-o", folder, "-v", "quiet"];
-        using var process = Process.Start("dotnet", arguments);
-        process.WaitForExit();
-        if (process.ExitCode != 0)
-            throw new InvalidOperationException($"Publishing {project} failed.");
-    }
-
-    private static double Median(List<double> values) => values.Order().ElementAt(values.Count / 2);
 }

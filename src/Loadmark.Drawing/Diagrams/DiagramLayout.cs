@@ -163,8 +163,10 @@ internal sealed class DiagramLayout
         foreach (var feed in _view.Rows.FeedsAt[outlet.Index])
         {
             row = Math.Max(row, LeadDrawing.RowOf(_view, Measures, feed));
-            if (feed.Here is [var first, ..])
-                row = Math.Max(row, DiagramMeasures.RowOf((LoadTexts[first.Index] ??= LoadDrawing.Lay(_view, Measures, first, Measures.LoadWidth)).Count));
+            if (feed.Here is not [var first, ..])
+                continue;
+            var laid = LoadTexts[first.Index] ??= LoadDrawing.Lay(_view, Measures, first, Measures.LoadWidth);
+            row = Math.Max(row, DiagramMeasures.RowOf(laid.Count));
         }
 
         return row;

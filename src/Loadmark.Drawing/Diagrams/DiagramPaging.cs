@@ -73,14 +73,17 @@ internal sealed class DiagramPaging
         }
     }
 
-    /// <summary>What stays together: supplies with all that a lead joins to them, or single outlets where that is too high for a picture.</summary>
+    /// <summary>
+    /// What stays together: supplies with all that a lead joins to them, or single outlets where that is too high for a picture.
+    /// </summary>
     private IEnumerable<(int End, double Height)> Blocks()
     {
         var bonds = new int[_view.Rig.Outlets.Count + 1];
         foreach (var feed in _view.Rig.Feeds)
         {
             // Between the first and the last outlet that a lead joins no picture ends.
-            for (var outlet = feed.Outlets.Min(static outlet => outlet.Index) + 1; outlet <= feed.Outlets.Max(static outlet => outlet.Index); outlet++)
+            var last = feed.Outlets.Max(static outlet => outlet.Index);
+            for (var outlet = feed.Outlets.Min(static outlet => outlet.Index) + 1; outlet <= last; outlet++)
                 bonds[outlet]++;
         }
 

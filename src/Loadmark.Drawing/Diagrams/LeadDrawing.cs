@@ -239,9 +239,12 @@ internal sealed class LeadDrawing
         if (!view.Options.TellsAll)
             return 0;
         var space = measures.TrunkX - 7 - (rows.Feed.Reverses ? 22 : 0) - measures.TrackX - measures.TrackWidth;
-        var above = view.Lay(PiecesOf(view, rows), space, 1).Count;
-        var below = view.Lay(BelowOf(view, rows), space, 1).Count;
-        return 2 * Math.Max(above == 0 ? 0 : 10 + (above * DiagramMeasures.LinePitch), below == 0 ? 0 : 8 + (below * DiagramMeasures.LinePitch));
+        var above = HeightOf(view.Lay(PiecesOf(view, rows), space, 1), 10);
+        var below = HeightOf(view.Lay(BelowOf(view, rows), space, 1), 8);
+        return 2 * Math.Max(above, below);
+
+        static double HeightOf(List<List<PlacedPiece>> lines, double from) =>
+            lines.Count == 0 ? 0 : from + (lines.Count * DiagramMeasures.LinePitch);
     }
 
     /// <summary>What stands above a lead's line.</summary>

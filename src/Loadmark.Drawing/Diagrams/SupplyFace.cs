@@ -31,7 +31,8 @@ internal sealed class SupplyFace
         _columns = Math.Max(1, (int)(space / WidestCell));
         _cellWidth = space / _columns;
         _totalTexts = [.. totals.Select(total => view.Lay(PiecesOf(total), _cellWidth - GaugeWidth - 4, 2))];
-        _cellRow = CellRow + (Math.Max(0, _totalTexts.Select(static text => text.Count).DefaultIfEmpty().Max() - 2) * DiagramMeasures.LinePitch);
+        var most = _totalTexts.Select(static text => text.Count).DefaultIfEmpty().Max();
+        _cellRow = CellRow + (Math.Max(0, most - 2) * DiagramMeasures.LinePitch);
         Height = 11 + (lines.Count * 14) + (((totals.Count + _columns - 1) / _columns) * _cellRow);
     }
 

@@ -56,7 +56,9 @@ public sealed class FontFace
     /// <summary>Whether the face has a character; one that it lacks is drawn as a box.</summary>
     public bool Has(Rune rune) => rune.Value < Characters && _advances[rune.Value] > Lacking;
 
-    /// <summary>How wide a text is, in what its size is told in; a character that the face lacks is as wide as the box that stands for it.</summary>
+    /// <summary>
+    /// How wide a text is, in what its size is told in; a character that the face lacks is as wide as the box that stands for it.
+    /// </summary>
     /// <param name="text">The text.</param>
     /// <param name="size">The size of the type, above 0.</param>
     public double WidthOf(ReadOnlySpan<char> text, double size)

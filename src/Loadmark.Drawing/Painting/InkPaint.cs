@@ -1,3 +1,4 @@
+using System.Globalization;
 using Loadmark.Drawing.Inks;
 using Loadmark.Drawing.Scenes;
 
@@ -14,7 +15,8 @@ internal sealed record InkPaint(string? Fill, string? Stroke, double Width, doub
     private const double BandOpacity = 0.18;
 
     private static readonly InkPaint[] Paints = [.. Enum.GetValues<Ink>().Select(static ink => Of(ink, 0))];
-    private static readonly InkPaint[] SeriesPaints = [.. Enumerable.Range(0, Shape.Variants).Select(static variant => Of(Ink.SeriesLine, variant))];
+    private static readonly InkPaint[] SeriesPaints =
+        [.. Enumerable.Range(0, Shape.Variants).Select(static variant => Of(Ink.SeriesLine, variant))];
 
     /// <summary>The paint of a shape on white paper.</summary>
     public static InkPaint Of(Shape shape) => shape.Ink switch
@@ -32,7 +34,10 @@ internal sealed record InkPaint(string? Fill, string? Stroke, double Width, doub
             ColourOf(style.Fill, variant),
             ColourOf(style.Stroke, variant),
             style.Width,
-            [.. dashes.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(static dash => double.Parse(dash, System.Globalization.CultureInfo.InvariantCulture))],
+            [
+                .. dashes.Split(' ', StringSplitOptions.RemoveEmptyEntries)
+                    .Select(static dash => double.Parse(dash, CultureInfo.InvariantCulture)),
+            ],
             ink == Ink.Band ? BandOpacity : 1);
     }
 

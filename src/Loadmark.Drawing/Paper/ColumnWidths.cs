@@ -16,7 +16,7 @@ internal static class ColumnWidths
         var natural = new double[table.Columns.Length];
         for (var column = 0; column < least.Length; column++)
         {
-            var title = new CellText(table.Columns[column].Title, Scenes.Ink.TextStrong) { Size = TypeSize.Note };
+            var title = new TableText(table.Columns[column].Title, Scenes.Ink.TextStrong) { Size = TypeSize.Note };
             least[column] = Math.Max(table.Columns[column].LeastWidth, WrappedText.WidestPiece(title.Text, title.Face, title.Size));
             natural[column] = Math.Max(least[column], WrappedText.NaturalWidth(title.Text, title.Face, title.Size) * 0.75);
             foreach (var row in table.Rows)
@@ -25,8 +25,9 @@ internal static class ColumnWidths
                 var beside = SignRoom(cell);
                 foreach (var text in cell.Texts)
                 {
-                    least[column] = Math.Max(least[column], WrappedText.WidestPiece(text.Text, text.Face, text.Size) + text.Indent + beside);
-                    natural[column] = Math.Max(natural[column], WrappedText.NaturalWidth(text.Text, text.Face, text.Size) + text.Indent + beside);
+                    var before = text.Indent + beside;
+                    least[column] = Math.Max(least[column], before + WrappedText.WidestPiece(text.Text, text.Face, text.Size));
+                    natural[column] = Math.Max(natural[column], before + WrappedText.NaturalWidth(text.Text, text.Face, text.Size));
                 }
 
                 least[column] = Math.Max(least[column], beside);

@@ -121,7 +121,8 @@ public sealed class PageComposer
     public void Table(PaperTable table)
     {
         var widths = ColumnWidths.Of(table, _body.Width);
-        var titles = table.Columns.Select(static column => new TableCell([new CellText(column.Title, Ink.TextStrong) { Size = TypeSize.Note }]));
+        var titles = table.Columns.Select(
+            static column => new TableCell([new TableText(column.Title, Ink.TextStrong) { Size = TypeSize.Note }]));
         var header = SetRow.Of(table, [.. titles], widths);
         List<PaperPart>? rows = null;
         for (var index = 0; index < table.Rows.Length; index++)

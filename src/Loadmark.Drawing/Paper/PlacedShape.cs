@@ -2,7 +2,9 @@ using Loadmark.Drawing.Scenes;
 
 namespace Loadmark.Drawing.Paper;
 
-/// <summary>Puts shapes of a picture on a page, smaller or larger. Lines keep their width, so that they print as well in a small picture.</summary>
+/// <summary>
+/// Puts shapes of a picture on a page, smaller or larger. Lines keep their width, so that they print as well in a small picture.
+/// </summary>
 internal static class PlacedShape
 {
     /// <summary>A shape at its place.</summary>

@@ -13,9 +13,9 @@ internal sealed class SetCell
 
     private readonly TableCell _cell;
     private readonly TextAnchor _anchor;
-    private readonly List<(CellText Text, string Line, bool IsFirst)> _lines;
+    private readonly List<(TableText Text, string Line, bool IsFirst)> _lines;
 
-    private SetCell(TableCell cell, TextAnchor anchor, List<(CellText Text, string Line, bool IsFirst)> lines) =>
+    private SetCell(TableCell cell, TextAnchor anchor, List<(TableText Text, string Line, bool IsFirst)> lines) =>
         (_cell, _anchor, _lines) = (cell, anchor, lines);
 
     /// <summary>The height the cell needs, px.</summary>
@@ -30,7 +30,7 @@ internal sealed class SetCell
     public static SetCell Of(TableCell cell, TextAnchor anchor, double width)
     {
         var space = width - (2 * ColumnWidths.Padding) - ColumnWidths.After(anchor) - ColumnWidths.SignRoom(cell);
-        var lines = new List<(CellText Text, string Line, bool IsFirst)>();
+        var lines = new List<(TableText Text, string Line, bool IsFirst)>();
         foreach (var text in cell.Texts)
         {
             var isFirst = true;
@@ -54,7 +54,8 @@ internal sealed class SetCell
             taken += PitchOf(_lines[count++].Text);
         return count == _lines.Count
             ? (this, null)
-            : (new SetCell(_cell, _anchor, _lines[..count]), new SetCell(_cell with { IsBox = false, Sign = null }, _anchor, _lines[count..]));
+            : (new SetCell(_cell, _anchor, _lines[..count]),
+                new SetCell(_cell with { IsBox = false, Sign = null }, _anchor, _lines[count..]));
     }
 
     /// <summary>The cell in its place.</summary>
@@ -102,5 +103,5 @@ internal sealed class SetCell
         };
     }
 
-    private static double PitchOf(CellText text) => text.Size * TypeSize.Leading;
+    private static double PitchOf(TableText text) => text.Size * TypeSize.Leading;
 }

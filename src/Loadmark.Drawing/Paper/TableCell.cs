@@ -4,13 +4,13 @@ using Loadmark.Drawing.Scenes;
 namespace Loadmark.Drawing.Paper;
 
 /// <summary>A cell of a table: texts under one another, a drawing beside them, or a box to write in.</summary>
-public sealed record TableCell(ImmutableArray<CellText> Texts)
+public sealed record TableCell(ImmutableArray<TableText> Texts)
 {
     /// <summary>An empty cell.</summary>
-    public static TableCell Empty { get; } = new(ImmutableArray<CellText>.Empty);
+    public static TableCell Empty { get; } = new(ImmutableArray<TableText>.Empty);
 
     /// <summary>An empty box that somebody writes a reading into.</summary>
-    public static TableCell Box { get; } = new(ImmutableArray<CellText>.Empty) { IsBox = true };
+    public static TableCell Box { get; } = new(ImmutableArray<TableText>.Empty) { IsBox = true };
 
     /// <summary>Whether somebody is to write into the cell.</summary>
     public bool IsBox { get; init; }
@@ -28,5 +28,5 @@ public sealed record TableCell(ImmutableArray<CellText> Texts)
     public string SignWords { get; init; } = "";
 
     /// <summary>A cell of plain text.</summary>
-    public static TableCell Of(string text, Ink ink = Ink.Text) => new([new CellText(text, ink)]);
+    public static TableCell Of(string text, Ink ink = Ink.Text) => new([new TableText(text, ink)]);
 }

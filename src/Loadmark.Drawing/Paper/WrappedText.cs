@@ -11,7 +11,9 @@ public static class WrappedText
     /// <summary>A space that no line ends at; it is set, and copied, as a common one.</summary>
     public const char Tie = '\u00A0';
 
-    /// <summary>How much of one text is printed; of more than that it is said how much is missing. No name that means anything is as long.</summary>
+    /// <summary>
+    /// How much of one text is printed; of more than that it is said how much is missing. No name that means anything is as long.
+    /// </summary>
     public const int MostCharacters = 600;
 
     /// <summary>The lines of a text, at least one.</summary>
@@ -23,8 +25,11 @@ public static class WrappedText
     {
         var lines = new List<string>();
         foreach (var paragraph in Bounded(text).Split('\n'))
-            lines.AddRange(LineBreaks.Of(SafeText.Clean(paragraph).Normalize(NormalizationForm.FormC), line => face.WidthOf(line, size), width)
-                .Select(static line => line.Replace(Tie, ' ')));
+        {
+            var clean = SafeText.Clean(paragraph).Normalize(NormalizationForm.FormC);
+            lines.AddRange(LineBreaks.Of(clean, line => face.WidthOf(line, size), width).Select(static line => line.Replace(Tie, ' ')));
+        }
+
         return lines;
     }
 

@@ -55,8 +55,8 @@ internal sealed partial class PdfFinish : IDisposable
         Add(string.Create(CultureInfo.InvariantCulture, $"xref\n0 {places.Length}\n0000000000 65535 f \n"));
         foreach (var place in written.AsSpan(1))
             Add(string.Create(CultureInfo.InvariantCulture, $"{place:0000000000} {(place > 0 ? "00000 n" : "65535 f")} \n"));
-        Add(string.Create(
-            CultureInfo.InvariantCulture, $"trailer\n{Identity().Replace(trailer, $"/ID[<{identity}><{identity}>]")}\nstartxref\n{start}\n%%EOF\n"));
+        trailer = Identity().Replace(trailer, $"/ID[<{identity}><{identity}>]");
+        Add(string.Create(CultureInfo.InvariantCulture, $"trailer\n{trailer}\nstartxref\n{start}\n%%EOF\n"));
         return _file.ToArray();
     }
 
@@ -99,14 +99,16 @@ internal sealed partial class PdfFinish : IDisposable
         using var packed = new MemoryStream();
         using (var zip = new ZLibStream(packed, CompressionLevel.Optimal, leaveOpen: true))
             zip.Write(Bytes.GetBytes(content));
-        Add(LengthKey().Replace(Stable(head), string.Create(CultureInfo.InvariantCulture, $"/Length {packed.Length}/Filter/FlateDecode"), 1));
+        var filter = string.Create(CultureInfo.InvariantCulture, $"/Length {packed.Length}/Filter/FlateDecode");
+        Add(LengthKey().Replace(Stable(head), filter, 1));
         Add("stream\n");
         packed.WriteTo(_file);
         Add("\nendstream\nendobj\n");
     }
 
     /// <summary>The text with the names of subsets by the order in which they come, and without the document's random names.</summary>
-    private string Stable(string text) => DocumentNames().Replace(SubsetTag().Replace(text, TagOf), static match => match.Groups["key"].Value);
+    private string Stable(string text) =>
+        DocumentNames().Replace(SubsetTag().Replace(text, TagOf), static match => match.Groups["key"].Value);
 
     private string TagOf(Match match)
     {

@@ -29,8 +29,8 @@ internal sealed class PdfSurface(XGraphics page, PdfInks inks) : IPaintSurface
     public void Circle(InkPaint paint, Point centre, double radius)
     {
         var (pen, brush) = inks.Of(paint);
-        page.DrawEllipse(
-            pen, brush, new XRect(At(new Point(centre.X - radius, centre.Y - radius)), new XSize(2 * radius * PointsPerPx, 2 * radius * PointsPerPx)));
+        var across = 2 * radius * PointsPerPx;
+        page.DrawEllipse(pen, brush, new XRect(At(new Point(centre.X - radius, centre.Y - radius)), new XSize(across, across)));
     }
 
     public void Path(InkPaint paint, ReadOnlySpan<Point> points, bool isClosed)

@@ -15,8 +15,11 @@ internal sealed class PngSurface(SKCanvas canvas) : IPaintSurface
             canvas.DrawLine(At(from), At(to), stroke);
     }
 
-    public void Rectangle(InkPaint paint, Box box, double corner) =>
-        Draw(paint, pen => canvas.DrawRoundRect((float)box.X, (float)box.Y, (float)box.Width, (float)box.Height, (float)corner, (float)corner, pen));
+    public void Rectangle(InkPaint paint, Box box, double corner)
+    {
+        var (area, radius) = (SKRect.Create((float)box.X, (float)box.Y, (float)box.Width, (float)box.Height), (float)corner);
+        Draw(paint, pen => canvas.DrawRoundRect(area, radius, radius, pen));
+    }
 
     public void Circle(InkPaint paint, Point centre, double radius) =>
         Draw(paint, pen => canvas.DrawCircle(At(centre), (float)radius, pen));

@@ -7,6 +7,9 @@ namespace Loadmark.Drawing.Png;
 /// <summary>Writes pages as one PNG, under one another.</summary>
 public static class PngWriter
 {
+    /// <summary>The coarsest a picture is written, in dots an inch.</summary>
+    public const int LeastDotsPerInch = 36;
+
     /// <summary>The finest a picture is written, in dots an inch.</summary>
     public const int MostDotsPerInch = 600;
 
@@ -15,13 +18,15 @@ public static class PngWriter
 
     /// <summary>Writes a document.</summary>
     /// <param name="document">The document.</param>
-    /// <param name="dotsPerInch">How fine, 36 to <see cref="MostDotsPerInch"/>; what would have more than <see cref="MostDots"/> is coarser.</param>
+    /// <param name="dotsPerInch">
+    /// How fine, 36 to <see cref="MostDotsPerInch"/>; what would have more than <see cref="MostDots"/> is coarser.
+    /// </param>
     /// <returns>The file. On one machine, equal documents make equal files.</returns>
     /// <exception cref="ArgumentOutOfRangeException">It is finer or coarser than that.</exception>
     public static byte[] Write(PaperDocument document, int dotsPerInch = 150)
     {
         ArgumentNullException.ThrowIfNull(document);
-        ArgumentOutOfRangeException.ThrowIfLessThan(dotsPerInch, 36);
+        ArgumentOutOfRangeException.ThrowIfLessThan(dotsPerInch, LeastDotsPerInch);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(dotsPerInch, MostDotsPerInch);
         var stack = PageStack.Of(document);
         var scale = Math.Min(dotsPerInch / 96.0, Math.Sqrt(MostDots / (stack.Width * stack.Height)));

@@ -20,6 +20,7 @@ internal static class BrokenText
             TextWidth.Of($"{rune}", piece.Role, isBold) > width - piece.SignWidth ? Rune.ReplacementChar : rune));
         var lines = LineBreaks.Of(
             whole, text => TextWidth.Of(text, piece.Role, isBold), Math.Max(1, width - piece.SignWidth));
-        return lines.Select((line, index) => index == 0 ? piece with { Text = line } : piece with { Text = line, Sign = null, BeginsLine = true });
+        return lines.Select((line, index) =>
+            index == 0 ? piece with { Text = line } : piece with { Text = line, Sign = null, BeginsLine = true });
     }
 }

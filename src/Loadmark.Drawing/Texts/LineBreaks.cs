@@ -2,13 +2,15 @@ using System.Text;
 
 namespace Loadmark.Drawing.Texts;
 
-/// <summary>Breaks text into lines that fit: at spaces, behind the dashes and slashes of ids, and within what is wider than a line.</summary>
+/// <summary>
+/// Breaks text into lines that fit: at spaces, behind the dashes and slashes of ids, and within what is wider than a line.
+/// </summary>
 internal static class LineBreaks
 {
     private static readonly HashSet<string> Units = new(StringComparer.Ordinal)
     {
-        "V", "mV", "kV", "A", "mA", "µA", "W", "mW", "VA", "Ω", "mΩ", "kΩ", "s", "ms", "µs", "ns", "m", "mm", "cm", "mm²", "Hz", "kHz", "F", "µF",
-        "nF", "mF", "g", "kg", "%", "°C", "⎓", "⏦",
+        "V", "mV", "kV", "A", "mA", "µA", "W", "mW", "VA", "Ω", "mΩ", "kΩ", "s", "ms", "µs", "ns", "m", "mm", "cm", "mm²", "Hz", "kHz",
+        "F", "µF", "nF", "mF", "g", "kg", "%", "°C", "⎓", "⏦",
     };
 
     /// <summary>The lines of a text, at least one.</summary>

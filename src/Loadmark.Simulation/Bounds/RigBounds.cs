@@ -35,8 +35,9 @@ public static class RigBounds
             }),
         ];
 
-        bool BothRun(int load) => PartOf(load) is { } part
-            && part.Loads.All(other => heavy[other] is { State: LoadState.Runs or LoadState.Low } && light[other] is { State: LoadState.Runs or LoadState.Low });
+        bool BothRun(int load) => PartOf(load) is { } part && part.Loads.All(other => IsOn(heavy[other]) && IsOn(light[other]));
+
+        static bool IsOn((double Volts, double Amps, LoadState State)? load) => load is { State: LoadState.Runs or LoadState.Low };
 
         CircuitPart? PartOf(int load) => circuit.Loads[load].Device is { } device ? circuit.Parts[device.Part] : null;
 
@@ -57,7 +58,8 @@ public static class RigBounds
             settlement.Solve(cancellation);
             return
             [
-                .. Enumerable.Range(0, copy.Loads.Length).Select(load => settlement.LoadIsFound(load) && double.IsFinite(copy.LoadVolts(load))
+                .. Enumerable.Range(0, copy.Loads.Length).Select(load =>
+                    settlement.LoadIsFound(load) && double.IsFinite(copy.LoadVolts(load))
                     ? (copy.LoadVolts(load), settlement.LoadAmps(load), settlement.LoadState(load))
                     : ((double Volts, double Amps, LoadState State)?)null),
             ];

@@ -111,10 +111,12 @@ public static class CircuitDefaults
         "thermal time constant of a heater", 3, "3 s", Practice, IsForStartUp: true);
 
     /// <summary>Length of a chain's tail that gives none, m: as any other lead.</summary>
-    public static CircuitDefault<double> TailMetres { get; } = new("tail of a chain", (double)Lead.CommonLength.Value, Lead.CommonLength.ToString(), Practice);
+    public static CircuitDefault<double> TailMetres { get; } = new(
+        "tail of a chain", (double)Lead.CommonLength.Value, Lead.CommonLength.ToString(), Practice);
 
     /// <summary>Distance of a chain's plugs where none is given, m.</summary>
-    public static CircuitDefault<double> PitchMetres { get; } = new("pitch of a chain", (double)Lead.CommonPitch.Value, Lead.CommonPitch.ToString(), Practice);
+    public static CircuitDefault<double> PitchMetres { get; } = new(
+        "pitch of a chain", (double)Lead.CommonPitch.Value, Lead.CommonPitch.ToString(), Practice);
 
     /// <summary>A measured draw, give or take this share of it.</summary>
     public static CircuitDefault<double> MeasuredDrawShare { get; } = new(

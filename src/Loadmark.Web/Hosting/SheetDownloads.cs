@@ -13,7 +13,9 @@ namespace Loadmark.Web.Hosting;
 /// <summary>Hands the sheet of a kept rig to the browser, which shows it or keeps it.</summary>
 internal static class SheetDownloads
 {
-    /// <summary>Answers with the sheet of a rig, made as the address asks: <c>as</c>, <c>only</c>, <c>paper</c>, <c>labels</c>, <c>contact</c>.</summary>
+    /// <summary>
+    /// Answers with the sheet of a rig, made as the address asks: <c>as</c>, <c>only</c>, <c>paper</c>, <c>labels</c>, <c>contact</c>.
+    /// </summary>
     /// <param name="id">The rig.</param>
     /// <param name="store">Where it is kept.</param>
     /// <param name="cache">What it may take from the gear library.</param>

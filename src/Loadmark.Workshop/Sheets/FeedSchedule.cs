@@ -17,6 +17,7 @@ namespace Loadmark.Workshop.Sheets;
 /// </summary>
 internal sealed class FeedSchedule
 {
+    private const double SignScale = 0.85;
     private const double BoxWidth = 15 * PaperSize.PxPerMm;
 
     private static readonly TableColumn[] Columns =
@@ -35,7 +36,8 @@ internal sealed class FeedSchedule
     {
         _figures = figures;
         _loadings = figures.Analysis.Check.Outlets.Items.ToDictionary(static one => one.Outlet);
-        _settled = figures.Analysis.Settled!.Loads.Items.ToDictionary(static one => one.Load, static one => one.Volts, StringComparer.Ordinal);
+        _settled = figures.Analysis.Settled!.Loads.Items
+            .ToDictionary(static one => one.Load, static one => one.Volts, StringComparer.Ordinal);
     }
 
     public static void Set(PageComposer composer, SheetFigures figures)
@@ -47,8 +49,9 @@ internal sealed class FeedSchedule
         else
             composer.Paragraph("The rig has no supplies and no loads yet.");
         composer.Paragraph(
-            "Settled: the voltage at the load with everything running. To expect at the plug: between which ends the meter must read, first "
-            + "with no load plugged in, then with all of them running, as far as outlets, draws and lengths may be from what the rig says.",
+            "Settled: the voltage at the load with everything running. To expect at the plug: between which ends the meter must read, "
+            + "first with no load plugged in, then with all of them running, as far as outlets, draws and lengths may be from what the "
+            + "rig says.",
             Ink.TextQuiet,
             TypeSize.Note);
     }
@@ -78,13 +81,15 @@ internal sealed class FeedSchedule
             var load = lead.Feed.Loads[place];
             if (place > 0)
             {
-                _rows.Add(Row(TableCell.Empty, TableCell.Empty, TableCell.Empty, load, TableCell.Empty, lead) with { StaysWithAbove = true });
+                var below = Row(TableCell.Empty, TableCell.Empty, TableCell.Empty, load, TableCell.Empty, lead);
+                _rows.Add(below with { StaysWithAbove = true });
                 continue;
             }
 
             foreach (var outlet in lead.Feed.Outlets)
                 _told.Add(outlet.Name);
-            _rows.Add(Row(OutletCell(lead.Feed), SettingCell(lead.Feed), LeadCell(lead), load, LimitCell(lead.Feed), lead) with { BeginsGroup = true });
+            var first = Row(OutletCell(lead.Feed), SettingCell(lead.Feed), LeadCell(lead), load, LimitCell(lead.Feed), lead);
+            _rows.Add(first with { BeginsGroup = true });
         }
     }
 
@@ -116,14 +121,14 @@ internal sealed class FeedSchedule
 
     private static TableCell OutletCell(WiredFeed feed) => new(
     [
-        .. feed.Outlets.Select(static outlet => new CellText(ToBuyMark.On(outlet.Name, outlet.Rating.Supply.ToBuy), Ink.TextStrong)),
-        .. feed.Joined == Joint.None ? [] : (CellText[])[new CellText($"in {feed.Joined.ToString().ToLowerInvariant()}")],
+        .. feed.Outlets.Select(static outlet => new TableText(ToBuyMark.On(outlet.Name, outlet.Rating.Supply.ToBuy), Ink.TextStrong)),
+        .. feed.Joined == Joint.None ? [] : (TableText[])[new TableText($"in {feed.Joined.ToString().ToLowerInvariant()}")],
     ]);
 
     private static TableCell SettingCell(WiredFeed feed) => new(
     [
-        .. feed.Outlets.Select(static outlet => new CellText(SetText(outlet), Ink.TextFigure)),
-        .. feed.Joined == Joint.Series ? (CellText[])[new CellText($"= {FigureDisplay.Printed(feed.Volts)}", Ink.TextFigure)] : [],
+        .. feed.Outlets.Select(static outlet => new TableText(SetText(outlet), Ink.TextFigure)),
+        .. feed.Joined == Joint.Series ? (TableText[])[new TableText($"= {FigureDisplay.Printed(feed.Volts)}", Ink.TextFigure)] : [],
     ]);
 
     /// <summary>The setting of an outlet's switch where it has one, else what it gives.</summary>
@@ -135,16 +140,16 @@ internal sealed class FeedSchedule
 
     private static TableCell LeadCell(ListedLead lead) => new(
     [
-        new CellText($"{lead.Number}", Ink.TextStrong),
-        new CellText(lead.Lead is { } listed ? ToBuyMark.On(listed.Id, listed.ToBuy) : "straight") { Size = TypeSize.Note },
+        new TableText($"{lead.Number}", Ink.TextStrong),
+        new TableText(lead.Lead is { } listed ? ToBuyMark.On(listed.Id, listed.ToBuy) : "straight") { Size = TypeSize.Note },
     ]);
 
     private TableCell LoadCell(WiredLoad load) => new(
     [
-        new CellText(load.Id, Ink.TextStrong),
-        .. load.Rating.Load.Name is { } name ? (CellText[])[new CellText(name) { Size = TypeSize.Note }] : [],
+        new TableText(load.Id, Ink.TextStrong),
+        .. load.Rating.Load.Name is { } name ? (TableText[])[new TableText(name) { Size = TypeSize.Note }] : [],
         .. Core.Checks.WorstBySubject.Of(_figures.Analysis.Check).TryGetValue(load.Id, out var worst)
-            ? (CellText[])[new CellText(SignShapes.WordOf(worst), SignShapes.InkOf(worst)) { Sign = worst, Size = TypeSize.Note }]
+            ? (TableText[])[new TableText(SignShapes.WordOf(worst), SignShapes.InkOf(worst)) { Sign = worst, Size = TypeSize.Note }]
             : [],
     ]);
 
@@ -154,28 +159,28 @@ internal sealed class FeedSchedule
         var run = rating.Running is { } running ? $"{(running.IsAssumed ? "~ " : "")}{running.Value}" : "not known";
         return new TableCell(
         [
-            new CellText(run, Ink.TextFigure),
+            new TableText(run, Ink.TextFigure),
             .. rating.StartIsGiven && rating.Starting is { } start && start.Value != rating.Running?.Value
-                ? (CellText[])[new CellText($"start {start.Value}") { Size = TypeSize.Note }]
+                ? (TableText[])[new TableText($"start {start.Value}") { Size = TypeSize.Note }]
                 : [],
         ]);
     }
 
     private TableCell LimitCell(WiredFeed feed)
     {
-        var texts = new List<CellText>();
+        var texts = new List<TableText>();
         foreach (var outlet in feed.Outlets)
         {
             var loading = _loadings[outlet.Rating.Reference];
-            texts.Add(new CellText(
+            texts.Add(new TableText(
                 AmountText.Of(loading.Run, loading.Limit).Replace(' ', WrappedText.Tie), Ink.TextFigure));
             if (loading is { Run: { } run, Limit: { } limit })
-                texts.Add(new CellText(
+                texts.Add(new TableText(
                     run <= limit ? $"{FigureDisplay.Spare(limit - run)} free" : $"{FigureDisplay.Said(run - limit)} too much",
                     run <= limit ? Ink.TextQuiet : Ink.TextStrong)
                 { Size = TypeSize.Note });
             if (loading.Start is { } start && start != loading.Run)
-                texts.Add(new CellText($"start {FigureDisplay.Said(start, loading.Limit)}") { Size = TypeSize.Note });
+                texts.Add(new TableText($"start {FigureDisplay.Said(start, loading.Limit)}") { Size = TypeSize.Note });
         }
 
         return new TableCell([.. texts]);
@@ -184,7 +189,7 @@ internal sealed class FeedSchedule
     private TableCell ExpectCell(WiredLoad load, ListedLead lead)
     {
         var bounds = _figures.BoundsOf(load.Id);
-        var texts = new List<CellText>
+        var texts = new List<TableText>
         {
             new($"open{WrappedText.Tie}{RangeText.Of(bounds?.Open)}", Ink.TextFigure),
             new($"loaded{WrappedText.Tie}{RangeText.Of(bounds?.Loaded)}", Ink.TextFigure),
@@ -193,7 +198,7 @@ internal sealed class FeedSchedule
         if (lead.Point.Form is not { IsKnown: true, Value: SupplyForm.Direct })
             return new TableCell([.. texts]);
         if (!polarity.IsKnown)
-            return new TableCell([.. texts, new CellText("polarity not known: measure") { Size = TypeSize.Note }]);
+            return new TableCell([.. texts, new TableText("polarity not known: measure") { Size = TypeSize.Note }]);
         return new TableCell([.. texts])
         {
             Sign = middle => PolaritySign.Of(middle, polarity.Value, SignScale),
@@ -202,5 +207,4 @@ internal sealed class FeedSchedule
         };
     }
 
-    private const double SignScale = 0.85;
 }

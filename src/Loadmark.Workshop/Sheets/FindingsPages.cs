@@ -13,7 +13,8 @@ internal static class FindingsPages
         var check = figures.Analysis.Check;
         composer.Paragraph(VerdictSentence.Of(check));
         if (check.Findings.Count > 0)
-            composer.Table(new PaperTable([new("Severity"), new("Finding, working, remedy"), new("Source")], [.. check.Findings.Items.Select(Row)]));
+            composer.Table(new PaperTable(
+                [new("Severity"), new("Finding, working, remedy"), new("Source")], [.. check.Findings.Items.Select(Row)]));
         if (check.Untold.Count > 0)
         {
             composer.Subheading("Could not be told");
@@ -36,23 +37,24 @@ internal static class FindingsPages
                 .. assumptions.Select(static one => new PaperTableRow(
                 [
                     TableCell.Of(one.Figure), TableCell.Of(one.Value, Ink.TextFigure), TableCell.Of(Phrases.List(one.Subjects)),
-                    new TableCell([new CellText(one.Source, Ink.TextQuiet) { Size = TypeSize.Note }]),
+                    new TableCell([new TableText(one.Source, Ink.TextQuiet) { Size = TypeSize.Note }]),
                 ])),
             ]));
     }
 
     private static PaperTableRow Row(Finding finding)
     {
-        var texts = new List<CellText> { new(finding.Message) };
+        var texts = new List<TableText> { new(finding.Message) };
         if (finding.Working.Length > 0)
-            texts.Add(new CellText(finding.Working, Ink.TextFigure) { Size = TypeSize.Note });
+            texts.Add(new TableText(finding.Working, Ink.TextFigure) { Size = TypeSize.Note });
         if (finding.Remedy.Length > 0)
-            texts.Add(new CellText(finding.Remedy, Ink.TextStrong) { Size = TypeSize.Note });
+            texts.Add(new TableText(finding.Remedy, Ink.TextStrong) { Size = TypeSize.Note });
         return new PaperTableRow(
         [
-            new TableCell([new CellText(SignShapes.WordOf(finding.Severity), SignShapes.InkOf(finding.Severity)) { Sign = finding.Severity }]),
+            new TableCell(
+                [new TableText(SignShapes.WordOf(finding.Severity), SignShapes.InkOf(finding.Severity)) { Sign = finding.Severity }]),
             new TableCell([.. texts]),
-            new TableCell([new CellText(finding.Source, Ink.TextQuiet) { Size = TypeSize.Note }]),
+            new TableCell([new TableText(finding.Source, Ink.TextQuiet) { Size = TypeSize.Note }]),
         ]);
     }
 }

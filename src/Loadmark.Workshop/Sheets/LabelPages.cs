@@ -23,7 +23,8 @@ internal static class LabelPages
             return;
         }
 
-        composer.Paragraph("For tape or a sheet of stickers: cut along the lines. One for each end of each lead.", Ink.TextQuiet, TypeSize.Note);
+        composer.Paragraph(
+            "For tape or a sheet of stickers: cut along the lines. One for each end of each lead.", Ink.TextQuiet, TypeSize.Note);
         var (width, height) = (size.WidthMm * PaperSize.PxPerMm, size.HeightMm * PaperSize.PxPerMm);
         var columns = Math.Max(1, (int)(composer.Body.Width / width));
         foreach (var row in figures.Leads.Items.SelectMany(Ends).Chunk(columns))
@@ -45,8 +46,10 @@ internal static class LabelPages
                 FigureDisplay.Printed(outlet.Limit), SignOf(outlet.Rating.Form, outlet.Rating.Polarity));
         foreach (var load in lead.Feed.Loads)
             yield return new LeadEnd(
-                lead.Number, load.Id, $"from {lead.Feed.OutletNames}", $"{FigureDisplay.Printed(lead.Point.Volts)} {FormSigns.Of(lead.Point.Form)}",
-                load.Rating.Running is { } run ? $"{(run.IsAssumed ? "~ " : "")}{run.Value}" : "? mA", SignOf(lead.Point.Form, lead.Point.Polarity));
+                lead.Number, load.Id, $"from {lead.Feed.OutletNames}",
+                $"{FigureDisplay.Printed(lead.Point.Volts)} {FormSigns.Of(lead.Point.Form)}",
+                load.Rating.Running is { } run ? $"{(run.IsAssumed ? "~ " : "")}{run.Value}" : "? mA",
+                SignOf(lead.Point.Form, lead.Point.Polarity));
     }
 
     private static Polarity? SignOf(Figure<SupplyForm> form, Figure<Polarity> polarity) =>
@@ -68,13 +71,17 @@ internal static class LabelPages
         var y = inner.Y;
         for (var line = 0; line < lines.Count; line++)
         {
-            shapes.Add(new TextShape(lines[line].IsBold ? Ink.TextStrong : Ink.Text, inner.X, y + sizes[line], lines[line].Text) { OwnSize = sizes[line] });
+            var ink = lines[line].IsBold ? Ink.TextStrong : Ink.Text;
+            shapes.Add(new TextShape(ink, inner.X, y + sizes[line], lines[line].Text) { OwnSize = sizes[line] });
             y += sizes[line] * TypeSize.Leading;
         }
 
         if (end.Polarity is { } polarity)
-            shapes.AddRange(PolaritySign.Of(
-                new Point(inner.Right - (PolaritySign.Width * SignScale / 2), inner.Bottom - (PolaritySign.Height * SignScale / 2) - 1), polarity, SignScale));
+        {
+            var (halfWidth, halfHeight) = (PolaritySign.Width * SignScale / 2, PolaritySign.Height * SignScale / 2);
+            shapes.AddRange(PolaritySign.Of(new Point(inner.Right - halfWidth, inner.Bottom - halfHeight - 1), polarity, SignScale));
+        }
+
         return new PaperPart
         {
             Tag = PaperTag.Paragraph,

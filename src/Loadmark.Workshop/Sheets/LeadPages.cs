@@ -43,8 +43,8 @@ internal static class LeadPages
             ]));
         if (figures.Leads.Items.Any(static lead => lead.LengthIsAssumed || lead.WireIsAssumed))
             composer.Paragraph(
-                $"~ is assumed, for the rig does not say: a lead of {Lead.CommonLength}, from plug to plug of a chain {Lead.CommonPitch}, wire of "
-                + $"{Lead.CommonWire}. Measure the way that each lead takes, and add what the plugs take up.",
+                $"~ is assumed, for the rig does not say: a lead of {Lead.CommonLength}, from plug to plug of a chain {Lead.CommonPitch}, "
+                + $"wire of {Lead.CommonWire}. Measure the way that each lead takes, and add what the plugs take up.",
                 Ink.TextQuiet,
                 TypeSize.Note);
     }
@@ -54,26 +54,27 @@ internal static class LeadPages
         TableCell.Of($"{lead.Number}", Ink.TextStrong),
         new TableCell(
         [
-            new CellText(ToBuyMark.On(lead.Name, lead.Lead?.ToBuy ?? false), Ink.TextStrong),
-            .. lead.Lead is null ? [] : (CellText[])[new CellText(LeadNames.Of(lead.Type)) { Size = TypeSize.Note }],
+            new TableText(ToBuyMark.On(lead.Name, lead.Lead?.ToBuy ?? false), Ink.TextStrong),
+            .. lead.Lead is null ? [] : (TableText[])[new TableText(LeadNames.Of(lead.Type)) { Size = TypeSize.Note }],
         ]),
         LengthCell(lead),
         TableCell.Of(lead.Wire is { } wire ? $"{(lead.WireIsAssumed ? "~ " : "")}{wire}" : $"{lead.Lead?.Ohms} a conductor"),
         PlugCell(lead),
         PolarityCell(lead),
-        new TableCell([.. lead.Feed.Outlets.Select(static outlet => new CellText(outlet.Name, Ink.TextStrong))]),
-        new TableCell([.. lead.Feed.Loads.Select(static load => new CellText(load.Id, Ink.TextStrong))]),
+        new TableCell([.. lead.Feed.Outlets.Select(static outlet => new TableText(outlet.Name, Ink.TextStrong))]),
+        new TableCell([.. lead.Feed.Loads.Select(static load => new TableText(load.Id, Ink.TextStrong))]),
     ]);
 
     private static TableCell LengthCell(ListedLead lead)
     {
         if (lead.Length is not { } length)
             return TableCell.Of("not given", Ink.TextQuiet);
-        var texts = new List<CellText> { new($"{(lead.LengthIsAssumed ? "~ " : "")}{length}", Ink.TextFigure) };
+        var texts = new List<TableText> { new($"{(lead.LengthIsAssumed ? "~ " : "")}{length}", Ink.TextFigure) };
         if (lead.Type == LeadType.DaisyChain && lead.Stretches.Count > 1)
-            texts.Add(new CellText($"tail {lead.Stretches[0]}, then {lead.Stretches.Count - 1} × {lead.Stretches[1]}") { Size = TypeSize.Note });
+            texts.Add(
+                new TableText($"tail {lead.Stretches[0]}, then {lead.Stretches.Count - 1} × {lead.Stretches[1]}") { Size = TypeSize.Note });
         else if (lead.Stretches.Count > 1)
-            texts.Add(new CellText($"{lead.Stretches.Count} × {lead.Stretches[0]}") { Size = TypeSize.Note });
+            texts.Add(new TableText($"{lead.Stretches.Count} × {lead.Stretches[0]}") { Size = TypeSize.Note });
         return new TableCell([.. texts]);
     }
 
@@ -84,7 +85,8 @@ internal static class LeadPages
         return TableCell.Of(count > 1 ? $"{from} to {count} × {to}" : $"{from} to {to}");
     }
 
-    private static string PlugText(Figure<Plug> plug) => plug.IsKnown ? $"{(plug.IsAssumed ? "~ " : "")}{plug.Value.Name}" : FigureDisplay.Unknown;
+    private static string PlugText(Figure<Plug> plug) =>
+        plug.IsKnown ? $"{(plug.IsAssumed ? "~ " : "")}{plug.Value.Name}" : FigureDisplay.Unknown;
 
     private static TableCell PolarityCell(ListedLead lead)
     {
@@ -93,7 +95,8 @@ internal static class LeadPages
             return TableCell.Of($"{FormSigns.Of(form)} a.c., none");
         if (!form.IsKnown || !polarity.IsKnown)
             return TableCell.Of("not known");
-        return new TableCell([new CellText(lead.Feed.Reverses ? "reversed" : polarity.IsAssumed ? "assumed" : "") { Size = TypeSize.Note }])
+        var note = lead.Feed.Reverses ? "reversed" : polarity.IsAssumed ? "assumed" : "";
+        return new TableCell([new TableText(note) { Size = TypeSize.Note }])
         {
             Sign = middle => PolaritySign.Of(middle, polarity.Value, SignScale),
             SignWidth = PolaritySign.Width * SignScale,

@@ -65,7 +65,8 @@ internal sealed class PlayerPage
         var lines = new List<string>();
         foreach (var lead in _figures.Leads)
         {
-            var harmed = loads.Where(load => !lead.Feed.Loads.Contains(load) && Suitability.Of(lead.Point, load.Rating).Harmless == Fit.No).ToList();
+            var harmed = loads.Where(load => !lead.Feed.Loads.Contains(load))
+                .Where(load => Suitability.Of(lead.Point, load.Rating).Harmless == Fit.No).ToList();
             if (harmed.Count == 0)
                 continue;
             var others = harmed.Count == loads.Length - lead.Feed.Loads.Length ? "everything else here" : Phrases.List(Phrases.Ids(harmed));
@@ -76,7 +77,8 @@ internal sealed class PlayerPage
 
         if (lines.Count == 0)
             Say(
-                "No lead of this board can damage another pedal of it. Leave them as they are all the same: the supply has a place for each.");
+                "No lead of this board can damage another pedal of it. "
+                + "Leave them as they are all the same: the supply has a place for each.");
         SetList(lines);
         Say("Never use another wall plug or supply for a pedal than this one, even if the plug fits. The plug does not show the volts.");
     }
@@ -119,7 +121,8 @@ internal sealed class PlayerPage
             Say($"And {lines.Count - MostLines} more: see the feed schedule.");
     }
 
-    private bool Feeds(Supply supply) => _figures.Leads.Items.Any(lead => lead.Feed.Outlets.Any(outlet => outlet.Supply.Supply.Id == supply.Id));
+    private bool Feeds(Supply supply) =>
+        _figures.Leads.Items.Any(lead => lead.Feed.Outlets.Any(outlet => outlet.Supply.Supply.Id == supply.Id));
 
     private static string NameOf(Supply supply) => supply.Name is { } name ? $"{supply.Id} ({name})" : supply.Id;
 

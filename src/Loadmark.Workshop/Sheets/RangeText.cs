@@ -6,7 +6,9 @@ namespace Loadmark.Workshop.Sheets;
 /// <summary>Ranges of computed figures on paper.</summary>
 internal static class RangeText
 {
-    /// <summary>"8.55 to 9.45 V"; "?" where it is not known. The ends are rounded outwards: no value within them reads as outside.</summary>
+    /// <summary>
+    /// "8.55 to 9.45 V"; "?" where it is not known. The ends are rounded outwards: no value within them reads as outside.
+    /// </summary>
     public static string Of(QuantityRange<Volt>? range)
     {
         if (range is not { } known)

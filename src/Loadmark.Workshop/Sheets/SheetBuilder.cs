@@ -6,7 +6,9 @@ using Loadmark.Drawing.Paper;
 
 namespace Loadmark.Workshop.Sheets;
 
-/// <summary>Sets the sheet that goes with a rig: what a technician tapes into the lid of the case, and what a bench needs to build it.</summary>
+/// <summary>
+/// Sets the sheet that goes with a rig: what a technician tapes into the lid of the case, and what a bench needs to build it.
+/// </summary>
 public static class SheetBuilder
 {
     private static readonly SheetPart[] Order =
@@ -27,13 +29,14 @@ public static class SheetBuilder
         var composer = new PageComposer(new PageFrame(
             options.Paper,
             figures.Rig.Name,
-            $"{Cautions.Sheet} Rig {figures.Version}, sheet made {made} by Loadmark {ProgramVersion}."));
+            $"{SheetCautions.Text} Rig {figures.Version}, sheet made {made} by Loadmark {ProgramVersion}."));
         SheetPart? before = null;
         foreach (var part in Order)
         {
             if (options.Only is { } only ? !only.Contains(part) : !Says(part, figures))
                 continue;
-            if (before is { } last && !StandsAlone(last) && !StandsAlone(part) && composer.Fits(page => SetWhole(part, page, figures, options)))
+            var mayFollow = before is { } last && !StandsAlone(last) && !StandsAlone(part);
+            if (mayFollow && composer.Fits(page => SetWhole(part, page, figures, options)))
                 composer.GoOn(TitleOf(part));
             else
                 composer.BeginPage(TitleOf(part));
@@ -124,8 +127,8 @@ public static class SheetBuilder
     [
         rig.Name,
         .. rig.Loads.Items.SelectMany(static load => (string?[])[load.Id, load.Name, load.Kind?.Text]).OfType<string>(),
-        .. rig.Supplies.Items.SelectMany(static supply => (string?[])[supply.Id, supply.Name, .. supply.Outlets.Items.Select(static outlet => outlet.Id)])
-            .OfType<string>(),
+        .. rig.Supplies.Items.SelectMany(static supply => (string?[])[supply.Id, supply.Name]).OfType<string>(),
+        .. rig.Supplies.Items.SelectMany(static supply => supply.Outlets.Items).Select(static outlet => outlet.Id),
         .. rig.Leads.Items.Select(static lead => lead.Id),
         .. rig.Signal,
     ];

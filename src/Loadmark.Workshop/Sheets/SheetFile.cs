@@ -9,6 +9,9 @@ namespace Loadmark.Workshop.Sheets;
 /// <summary>Writes sheets as files.</summary>
 public static class SheetFile
 {
+    /// <summary>The coarsest a PNG is written, in dots an inch.</summary>
+    public const int LeastDotsPerInch = PngWriter.LeastDotsPerInch;
+
     /// <summary>The finest a PNG is written, in dots an inch.</summary>
     public const int MostDotsPerInch = PngWriter.MostDotsPerInch;
 

@@ -33,7 +33,10 @@ internal static class StartUpPages
             ]));
         var fed = started.Outlets.Items.Where(static outlet => !outlet.IsFree).ToList();
         composer.Table(new PaperTable(
-            [new("Outlet"), new("Limit", TextAnchor.End), new("Peak", TextAnchor.End), new("At", TextAnchor.End), new("At its limit or over it for")],
+            [
+                new("Outlet"), new("Limit", TextAnchor.End), new("Peak", TextAnchor.End), new("At", TextAnchor.End),
+                new("At its limit or over it for"),
+            ],
             [
                 .. fed.Select(static outlet => new PaperTableRow(
                 [
@@ -60,7 +63,8 @@ internal static class StartUpPages
                     [TableCell.Of(FigureDisplay.Said(happening.Time), Ink.TextFigure), TableCell.Of(happening.Text)])),
             ]));
         if (started.Events.Count > MostEvents)
-            composer.Paragraph($"And {started.Events.Count - MostEvents} more, the last after {FigureDisplay.Said(started.Events[^1].Time)}.");
+            composer.Paragraph(
+                $"And {started.Events.Count - MostEvents} more, the last after {FigureDisplay.Said(started.Events[^1].Time)}.");
     }
 
     private static void SetPlots(PageComposer composer, SheetFigures figures, List<StartedOutlet> fed)

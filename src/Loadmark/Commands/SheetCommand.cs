@@ -25,11 +25,14 @@ internal sealed class SheetCommand(CommandInput input)
         "as", OptionKind.Text, "What kind of file, whatever its name: pdf, svg or png. Standard output is PDF without it.")
     { Placeholder = "KIND", Needs = "pdf, svg or png" };
 
-    private static readonly OptionSpec Dots = new("dpi", OptionKind.Number, "How fine a PNG is, in dots an inch, 36 to 600; 150 if not given.")
+    private static readonly OptionSpec Dots = new(
+        "dpi", OptionKind.Number, "How fine a PNG is, in dots an inch, 36 to 600; 150 if not given.")
     { Placeholder = "N" };
 
     private static readonly OptionSpec Date = new(
-        "date", OptionKind.Text, "The day that it says it was made on, such as 2026-11-30; today if not given. All else equal, the file is equal.")
+        "date",
+        OptionKind.Text,
+        "The day that it says it was made on, such as 2026-11-30; today if not given. All else equal, the file is equal.")
     { Placeholder = "DAY", Needs = "a day such as 2026-11-30" };
 
     /// <summary>What the command is called, takes and does.</summary>
@@ -94,7 +97,8 @@ internal sealed class SheetCommand(CommandInput input)
             return null;
         if (SheetFile.KindOf(word ?? Path.GetExtension(file)) is not { } known)
             return word is null
-                ? $"{Out.Typed} {file}: the end of the name does not say what it is to be. Expected .pdf, .svg or .png; else add {As.Typed} pdf."
+                ? $"{Out.Typed} {file}: the end of the name does not say what it is to be. Expected .pdf, .svg or .png; "
+                    + $"else add {As.Typed} pdf."
                 : $"{As.Typed}: expected pdf, svg or png, found \"{word}\".";
         kind = known;
         return null;
@@ -104,9 +108,10 @@ internal sealed class SheetCommand(CommandInput input)
     {
         dots = SheetFile.CommonDotsPerInch;
         return input.Text(Dots) is not { } typed
-            || (int.TryParse(typed, NumberStyles.None, CultureInfo.InvariantCulture, out dots) && dots is >= 36 and <= SheetFile.MostDotsPerInch)
+            || (int.TryParse(typed, NumberStyles.None, CultureInfo.InvariantCulture, out dots)
+                && dots is >= SheetFile.LeastDotsPerInch and <= SheetFile.MostDotsPerInch)
             ? null
-            : $"{Dots.Typed}: expected a number from 36 to {SheetFile.MostDotsPerInch}, found \"{typed}\".";
+            : $"{Dots.Typed}: expected a number from {SheetFile.LeastDotsPerInch} to {SheetFile.MostDotsPerInch}, found \"{typed}\".";
     }
 
     private string? ReadOptions(out SheetOptions options)
@@ -114,7 +119,8 @@ internal sealed class SheetCommand(CommandInput input)
         options = new SheetOptions { Made = input.Process.Time.GetLocalNow() };
         if (input.Text(Date) is { } day)
         {
-            if (!DateTimeOffset.TryParseExact(day, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out var made))
+            var style = DateTimeStyles.AssumeUniversal;
+            if (!DateTimeOffset.TryParseExact(day, "yyyy-MM-dd", CultureInfo.InvariantCulture, style, out var made))
                 return $"{Date.Typed}: expected a day such as 2026-11-30, found \"{day}\".";
             options = options with { Made = made };
         }
@@ -129,8 +135,8 @@ internal sealed class SheetCommand(CommandInput input)
     {
         foreach (var (character, text) in missing.Take(10))
             input.Process.Error.WriteLine(
-                $"loadmark: the typeface of the sheet has no {TerminalText.Neutral(character)} (U+{char.ConvertToUtf32(character, 0):X4}, in "
-                + $"{TerminalText.Neutral(text)}): it shows as a box.");
+                $"loadmark: the typeface of the sheet has no {TerminalText.Neutral(character)} (U+{char.ConvertToUtf32(character, 0):X4}, "
+                + $"in {TerminalText.Neutral(text)}): it shows as a box.");
         if (missing.Count > 10)
             input.Process.Error.WriteLine($"loadmark: and {missing.Count - 10} characters more.");
     }

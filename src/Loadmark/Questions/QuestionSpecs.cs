@@ -80,7 +80,9 @@ internal static class QuestionSpecs
 
     /// <summary>The parts of a sheet.</summary>
     public static OptionSpec SheetParts { get; } = new(
-        "only", OptionKind.Texts, "Only these parts of the sheet, parted by commas: " + string.Join(", ", TypedSheetOptions.PartWords) + ".")
+        "only",
+        OptionKind.Texts,
+        "Only these parts of the sheet, parted by commas: " + string.Join(", ", TypedSheetOptions.PartWords) + ".")
     { Placeholder = "PARTS", Example = "feeds" };
 
     /// <summary>The paper of a sheet.</summary>

@@ -18,7 +18,7 @@ public sealed partial class DocumentTests(SharedHost shared) : IClassFixture<Sha
         Assert.Equal(
             ["/api/ask post", "/api/buy post", "/api/check post", "/api/gear get", "/api/gear post", "/api/gear/export get", "/api/gear/import post", "/api/gear/{kind}/{tag} delete",
              "/api/gear/{kind}/{tag} get", "/api/gear/{kind}/{tag} put", "/api/gear/{kind}/{tag}/affected get", "/api/gear/{kind}/{tag}/readings post", "/api/netlist post", "/api/plan post", "/api/read post", "/api/rigs get", "/api/rigs post", "/api/rigs/{id} delete",
-             "/api/rigs/{id} get", "/api/rigs/{id} put", "/api/settle post", "/api/startup post", "/healthz get"],
+             "/api/rigs/{id} get", "/api/rigs/{id} put", "/api/settle post", "/api/sheet post", "/api/startup post", "/healthz get"],
             shared.Shapes.Operations.Select(static operation => $"{operation.Path} {operation.Method}").Order(StringComparer.Ordinal));
     }
 

@@ -7,7 +7,7 @@ namespace Loadmark.Drawing.Paper;
 /// <summary>A text within a cell of a table; each begins a line.</summary>
 /// <param name="Text">The text; it is wrapped, never shortened.</param>
 /// <param name="Ink">What it is for.</param>
-public sealed record CellText(string Text, Ink Ink = Ink.Text)
+public sealed record TableText(string Text, Ink Ink = Ink.Text)
 {
     /// <summary>The room that a sign before the text takes.</summary>
     private const double SignWidth = 13;

@@ -1,0 +1,45 @@
+namespace Loadmark.Bench;
+
+/// <summary>Times the writing of sheets as whole processes beside an empty program, and says how large they are.</summary>
+internal static class SheetBench
+{
+    private const int Runs = 15;
+
+    public static int Run()
+    {
+        var programs = PublishedPrograms.Publish();
+        var folder = Directory.CreateTempSubdirectory("loadmark-bench-").FullName;
+        try
+        {
+            var cases = new List<(string Name, string Program, string[] Arguments, string? File)>
+            {
+                ("empty console program", programs.Empty, [], null),
+                ("loadmark check pit.rig.yaml", programs.Loadmark, ["check", "examples/pit.rig.yaml"], null),
+            };
+            foreach (var (rig, kind) in ((string, string)[])[("pit", "pdf"), ("festival", "pdf"), ("pit", "svg"), ("pit", "png"), ("festival", "png")])
+            {
+                var file = Path.Combine(folder, $"{rig}.{kind}");
+                cases.Add(($"loadmark sheet {rig}.rig.yaml --out {rig}.{kind}", programs.Loadmark, ["sheet", $"examples/{rig}.rig.yaml", "--out", file, "--force"], file));
+            }
+
+            var times = PublishedPrograms.InTurn(Runs, [.. cases.Select(static one => (one.Program, one.Arguments))]);
+            var table = new ResultTable(
+                "Sheets",
+                $"Whole processes, published ReadyToRun, in turn, {Runs} runs each after two to warm up; the festival rig has forty loads. {ResultTable.Machine}",
+                "command", "median ms", "fastest ms", "ratio of medians to empty", "kB");
+            for (var index = 0; index < cases.Count; index++)
+                table.Add(
+                    cases[index].Name,
+                    $"{PublishedPrograms.Median(times[index]):F0}",
+                    $"{times[index].Min():F0}",
+                    $"{PublishedPrograms.Median(times[index]) / PublishedPrograms.Median(times[0]):F2}",
+                    cases[index].File is { } written ? $"{new FileInfo(written).Length / 1000.0:F0}" : "");
+            table.Write("sheet.md");
+            return 0;
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+}
