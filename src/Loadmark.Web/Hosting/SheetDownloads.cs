@@ -44,7 +44,7 @@ internal static class SheetDownloads
             return Refused("The rig's file has errors. See the page File.");
 
         var bytes = await gate.RunAsync(
-            cancellation => SheetFile.Write(SheetBuilder.Build(SheetFigures.Of(rig, cancellation), options), kind), context.RequestAborted);
+            cancellation => SheetFile.Write(SheetBuilder.Build(SheetFigures.Of(rig, cancellation), options, cancellation), kind), context.RequestAborted);
 
         // Shown in the browser rather than kept at once; the name is for who keeps it.
         var disposition = new ContentDispositionHeaderValue("inline");

@@ -19,7 +19,7 @@ internal static class LeadPages
         new("No."), new("Lead"), new("Length"), new("Wire"), new("Plugs"), new("Polarity at the load"), new("From"), new("To"),
     ];
 
-    public static void Set(PageComposer composer, SheetFigures figures)
+    public static void Set(PageComposer composer, SheetFigures figures, SheetOptions options, CancellationToken cancellation)
     {
         if (figures.Leads.Count == 0)
         {
@@ -41,6 +41,7 @@ internal static class LeadPages
                         TableCell.Of($"{new Metres(group.Sum(static lead => lead.Length!.Value.Value))}", Ink.TextFigure),
                     ])),
             ]));
+        CutPages.Set(composer, CutList.Of(figures.Leads, options.Cutting, cancellation), options.Cutting);
         if (figures.Leads.Items.Any(static lead => lead.LengthIsAssumed || lead.WireIsAssumed))
             composer.Paragraph(
                 $"~ is assumed, for the rig does not say: a lead of {Lead.CommonLength}, from plug to plug of a chain {Lead.CommonPitch}, "

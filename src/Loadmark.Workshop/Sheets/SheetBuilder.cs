@@ -21,7 +21,8 @@ public static class SheetBuilder
     /// <summary>Sets the sheet of a rig.</summary>
     /// <param name="figures">What was computed of it.</param>
     /// <param name="options">How.</param>
-    public static PaperDocument Build(SheetFigures figures, SheetOptions options)
+    /// <param name="cancellation">Stops what is still computed; what was found by then is set.</param>
+    public static PaperDocument Build(SheetFigures figures, SheetOptions options, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(figures);
         ArgumentNullException.ThrowIfNull(options);
@@ -36,14 +37,14 @@ public static class SheetBuilder
             if (options.Only is { } only ? !only.Contains(part) : !Says(part, figures))
                 continue;
             var mayFollow = before is { } last && !StandsAlone(last) && !StandsAlone(part);
-            if (mayFollow && composer.Fits(page => SetWhole(part, page, figures, options)))
+            if (mayFollow && composer.Fits(page => SetWhole(part, page, figures, options, cancellation)))
                 composer.GoOn(TitleOf(part));
             else
                 composer.BeginPage(TitleOf(part));
             if (before is null)
                 composer.Title(figures.Rig.Name);
             before = part;
-            SetWhole(part, composer, figures, options);
+            SetWhole(part, composer, figures, options, cancellation);
         }
 
         return new PaperDocument
@@ -82,10 +83,11 @@ public static class SheetBuilder
     /// <summary>Whether a part is handed out or cut up by itself, so that no other stands on its page.</summary>
     private static bool StandsAlone(SheetPart part) => part is SheetPart.Labels or SheetPart.Player;
 
-    private static void SetWhole(SheetPart part, PageComposer composer, SheetFigures figures, SheetOptions options)
+    private static void SetWhole(
+        SheetPart part, PageComposer composer, SheetFigures figures, SheetOptions options, CancellationToken cancellation)
     {
         composer.Heading(TitleOf(part));
-        Set(part, composer, figures, options);
+        Set(part, composer, figures, options, cancellation);
     }
 
     private static bool Says(SheetPart part, SheetFigures figures) => part switch
@@ -95,7 +97,8 @@ public static class SheetBuilder
         _ => true,
     };
 
-    private static void Set(SheetPart part, PageComposer composer, SheetFigures figures, SheetOptions options)
+    private static void Set(
+        SheetPart part, PageComposer composer, SheetFigures figures, SheetOptions options, CancellationToken cancellation)
     {
         switch (part)
         {
@@ -106,7 +109,7 @@ public static class SheetBuilder
                 FeedSchedule.Set(composer, figures);
                 break;
             case SheetPart.Leads:
-                LeadPages.Set(composer, figures);
+                LeadPages.Set(composer, figures, options, cancellation);
                 break;
             case SheetPart.Labels:
                 LabelPages.Set(composer, figures, options.Labels);

@@ -17,6 +17,9 @@ public sealed record SheetOptions
     /// <summary>The size of labels.</summary>
     public LabelSize Labels { get; init; } = LabelSize.Common;
 
+    /// <summary>From what cable is cut.</summary>
+    public CuttingWishes Cutting { get; init; } = new();
+
     /// <summary>Whom the player is to ask: a name, a number; null leaves a line to write on.</summary>
     public string? Contact { get; init; }
 }

@@ -76,7 +76,7 @@ internal sealed class SheetCommand(CommandInput input)
         byte[] bytes;
         using (new WaitNotice(input.Process, "computing and setting the sheet"))
         {
-            var document = SheetBuilder.Build(SheetFigures.Of(rig, interruption), options);
+            var document = SheetBuilder.Build(SheetFigures.Of(rig, interruption), options, interruption);
             interruption.ThrowIfCancellationRequested();
             bytes = SheetFile.Write(document, kind, dots);
         }

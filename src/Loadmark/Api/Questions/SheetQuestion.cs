@@ -42,7 +42,7 @@ internal sealed class SheetQuestion(TimeProvider clock) : IQuestion
         var kind = Enum.GetValues<SheetFileKind>().First(kind => SheetFile.MediaTypeOf(kind) == request.AnswerTypeOf(Operation));
         return new Computation((_, cancellation) =>
         {
-            var document = SheetBuilder.Build(SheetFigures.Of(rig, cancellation), options);
+            var document = SheetBuilder.Build(SheetFigures.Of(rig, cancellation), options, cancellation);
             cancellation.ThrowIfCancellationRequested();
             return SheetFile.Write(document, kind);
         });
