@@ -66,12 +66,20 @@ internal sealed class ProgramRun : IRigSource
     /// <summary>The same where Ctrl-C has been pressed, or will be.</summary>
     public static (int Code, string Output) WithFiles(CancellationToken interruption, params string[] args)
     {
+        var answer = Answering(interruption, args);
+        return (answer.Code, answer.Output);
+    }
+
+    /// <summary>The same with what it says beside its answer.</summary>
+    internal static Answer Answering(CancellationToken interruption, params string[] args)
+    {
         using var output = new MemoryStream();
+        using var error = new StringWriter { NewLine = "\n" };
         var process = new ProcessContext
         {
             Output = output,
             OutputEncoding = new UTF8Encoding(false),
-            Error = TextWriter.Null,
+            Error = error,
             Input = static () => Stream.Null,
             Interruption = () => interruption,
             Width = 80,
@@ -79,7 +87,7 @@ internal sealed class ProgramRun : IRigSource
             Debug = false,
         };
         var code = LoadmarkCommand.Run(args, process, new RigFileSource(process, null), static (rig, startUp) => RigAnalysis.Of(rig, startUp ? AnalysisDepth.WholeVerdict : AnalysisDepth.Verdict).Check);
-        return (code, Encoding.UTF8.GetString(output.ToArray()));
+        return new Answer(code, Encoding.UTF8.GetString(output.ToArray()), error.ToString());
     }
 
     public (RigFileResult Reading, string? Text) ReadWithText(string path, IGearLookup? library) => (_inputs[path], null);

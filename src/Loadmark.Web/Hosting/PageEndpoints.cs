@@ -42,7 +42,7 @@ public static class PageEndpoints
         routes.MapGet("/scene.css", static () => Results.Text(SvgStyle.PageCss("html.dark"), "text/css", Encoding.UTF8));
         routes.MapGet("/rig/{id:guid}/file", ExportAsync);
         routes.MapGet("/rig/{id:guid}/loads.csv", ExportLoadsAsync);
-        routes.MapGet("/rig/{id:guid}/sheet", SheetDownloads.AnswerAsync);
+        routes.MapGet("/rig/{id:guid}/paper", SheetDownloads.AnswerAsync);
         routes.MapGet("/backup", BackUpAsync);
         routes.MapGearExports();
         routes.MapRazorComponents<App>().AddInteractiveServerRenderMode(static (ServerComponentsEndpointOptions options) =>

@@ -32,10 +32,16 @@ internal static class SheetDownloads
             return Refused($"as: expected {string.Join(", ", SheetFile.KindWords)}, found \"{word}\".");
         if (TypedSheetOptions.Read(
             new SheetOptions { Made = clock.GetLocalNow() },
-            CommaList.Of([.. query["only"].OfType<string>()]),
-            Given("paper"),
-            Given("labels"),
-            Given("contact"),
+            new TypedSheet
+            {
+                Only = CommaList.Of([.. query["only"].OfType<string>()]),
+                Paper = Given("paper"),
+                Labels = Given("labels"),
+                Contact = Given("contact"),
+                Reels = CommaList.Of([.. query["reels"].OfType<string>()]),
+                Ends = Given("ends"),
+                Cut = Given("cut"),
+            },
             out var options) is { } problem)
             return Refused(problem);
         if (await store.FindAsync(id, context.RequestAborted) is not { } kept)
@@ -44,7 +50,8 @@ internal static class SheetDownloads
             return Refused("The rig's file has errors. See the page File.");
 
         var bytes = await gate.RunAsync(
-            cancellation => SheetFile.Write(SheetBuilder.Build(SheetFigures.Of(rig, cancellation), options, cancellation), kind), context.RequestAborted);
+            cancellation => SheetFile.Write(SheetBuilder.Build(SheetFigures.Of(rig, cancellation), options, cancellation), kind),
+            context.RequestAborted);
 
         // Shown in the browser rather than kept at once; the name is for who keeps it.
         var disposition = new ContentDispositionHeaderValue("inline");

@@ -12,23 +12,23 @@ public sealed partial class SheetPanel : ComponentBase
 {
     private const int MostMissing = 40;
 
-    private static readonly (string Word, string About)[] Pages =
-        [
-            ("diagram", "Single-line diagram"),
-            ("feeds", "Feed schedule, with boxes for what is measured"),
-            ("leads", "Lead list"),
-            ("findings", "Findings"),
-            ("startup", "Switch-on"),
-            ("player", "For the player"),
-            ("labels", "Labels"),
-        ];
-
     /// <summary>The rig's page.</summary>
     [Parameter, EditorRequired] public RigView View { get; set; } = null!;
 
     [Inject] private IStringLocalizer<PageText> T { get; set; } = null!;
 
-    private string Address => $"rig/{View.Session.Kept!.Id}/sheet";
+    private (string Word, string About)[] Pages =>
+        [
+            ("diagram", T["Single-line diagram"]),
+            ("feeds", T["Feed schedule, with boxes for what is measured"]),
+            ("leads", T["Lead list"]),
+            ("findings", T["Findings"]),
+            ("startup", T["Switch-on"]),
+            ("player", T["For the player"]),
+            ("labels", T["Labels"]),
+        ];
+
+    private string Address => $"rig/{View.Session.Kept!.Id}/paper";
 
     private List<string> Missing =>
         [.. SheetBuilder.MissingCharacters(View.Rig).Take(MostMissing).Select(static one => SafeText.Clean(one.Character))];

@@ -16,18 +16,15 @@ public static class TypedSheetOptions
 
     /// <summary>Reads the options.</summary>
     /// <param name="given">What stands where nothing was typed.</param>
-    /// <param name="parts">The words for the parts; none for all.</param>
-    /// <param name="paper">The word for the paper; null where none was typed.</param>
-    /// <param name="labels">The size of labels, such as 45x16; null where none was typed.</param>
-    /// <param name="contact">Whom to ask; null where nothing was typed.</param>
+    /// <param name="typed">What was typed.</param>
     /// <param name="options">What was read.</param>
     /// <returns>Null when read; otherwise the option's name with what was expected and found.</returns>
-    public static string? Read(
-        SheetOptions given, IReadOnlyList<string> parts, string? paper, string? labels, string? contact, out SheetOptions options)
+    public static string? Read(SheetOptions given, TypedSheet typed, out SheetOptions options)
     {
+        ArgumentNullException.ThrowIfNull(typed);
         options = given;
         var only = new List<SheetPart>();
-        foreach (var word in parts)
+        foreach (var word in typed.Only)
         {
             var place = PlaceOf(PartWords, word);
             if (place < 0)
@@ -37,7 +34,7 @@ public static class TypedSheetOptions
         }
 
         var size = PaperSize.A4;
-        if (paper is not null)
+        if (typed.Paper is { } paper)
         {
             var place = PlaceOf(PaperWords, paper);
             if (place < 0)
@@ -45,15 +42,23 @@ public static class TypedSheetOptions
             size = PaperSize.All[place];
         }
 
-        var label = labels is null ? given.Labels : ReadLabels(labels);
+        var label = typed.Labels is null ? given.Labels : ReadLabels(typed.Labels);
         if (label is not { IsPossible: true })
-            return $"labels: expected width x height in mm, 15x8 to 190x100, such as 45x16, found \"{labels}\".";
+            return $"labels: expected width x height in mm, 15x8 to 190x100, such as 45x16, found \"{typed.Labels}\".";
+        var (ends, cut) = (given.Cutting.Allowance, given.Cutting.CutLoss);
+        if (TypedReels.Read(typed.Reels, out var reels) is { } noReels)
+            return $"reels: {noReels}";
+        if (TypedReels.Read(typed.Ends, ref ends) is { } noEnds)
+            return $"ends: {noEnds}";
+        if (TypedReels.Read(typed.Cut, ref cut) is { } noCut)
+            return $"cut: {noCut}";
         options = given with
         {
+            Cutting = new CuttingWishes { Reels = reels.Count > 0 ? reels : given.Cutting.Reels, Allowance = ends, CutLoss = cut },
             Only = only.Count > 0 ? only : given.Only,
-            Paper = paper is null ? given.Paper : size,
+            Paper = typed.Paper is null ? given.Paper : size,
             Labels = label,
-            Contact = string.IsNullOrWhiteSpace(contact) ? given.Contact : contact.Trim(),
+            Contact = string.IsNullOrWhiteSpace(typed.Contact) ? given.Contact : typed.Contact.Trim(),
         };
         return null;
     }

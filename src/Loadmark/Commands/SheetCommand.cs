@@ -125,9 +125,17 @@ internal sealed class SheetCommand(CommandInput input)
             options = options with { Made = made };
         }
 
-        var problem = TypedSheetOptions.Read(
-            options, input.Names(QuestionSpecs.SheetParts), input.Text(QuestionSpecs.Paper), input.Text(QuestionSpecs.LabelSizes),
-            input.Text(QuestionSpecs.Contact), out options);
+        var typed = new TypedSheet
+        {
+            Only = input.Names(QuestionSpecs.SheetParts),
+            Paper = input.Text(QuestionSpecs.Paper),
+            Labels = input.Text(QuestionSpecs.LabelSizes),
+            Contact = input.Text(QuestionSpecs.Contact),
+            Reels = input.Names(QuestionSpecs.Reels),
+            Ends = input.Text(QuestionSpecs.Ends),
+            Cut = input.Text(QuestionSpecs.Cut),
+        };
+        var problem = TypedSheetOptions.Read(options, typed, out options);
         return problem is null ? null : $"--{problem}";
     }
 

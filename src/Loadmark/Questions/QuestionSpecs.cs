@@ -104,6 +104,26 @@ internal static class QuestionSpecs
         "contact", OptionKind.Text, "Whom the player is to ask: a name, a number. Without it there is a line to write on.")
     { Placeholder = "TEXT", Example = "the workshop, extension 12" };
 
+    /// <summary>The reels that cable is cut from.</summary>
+    public static OptionSpec Reels { get; } = new(
+        "reels",
+        OptionKind.Texts,
+        "Have the cable of the leads cut from these reels with the least waste: lengths parted by commas, such as \"25 m, 10 m x 2\".")
+    { Placeholder = "LENGTHS", Needs = "lengths such as 25 m", Example = "25 m" };
+
+    /// <summary>What the ends of a stretch of cable take up.</summary>
+    public static OptionSpec Ends { get; } = new(
+        "ends", OptionKind.Text, "What stripping and soldering take up of each stretch, both ends together; 40 mm if not given.")
+    { Placeholder = "LENGTH", Needs = "a length such as 40 mm", Example = "40 mm" };
+
+    /// <summary>What a cut takes away.</summary>
+    public static OptionSpec Cut { get; } = new("cut", OptionKind.Text, "What each cut takes away; nothing if not given.")
+    {
+        Placeholder = "LENGTH",
+        Needs = "a length such as 2 mm",
+        Example = "2 mm",
+    };
+
     /// <summary>What does a label say?</summary>
     public static QuestionSpec Read { get; } = new("read", "what does this nameplate say?");
 
@@ -143,7 +163,7 @@ internal static class QuestionSpecs
 
     /// <summary>The paper that goes with a rig.</summary>
     public static QuestionSpec Sheet { get; } = new("sheet", "the sheet that goes with the rig, for the lid of its case and for the bench")
-    { Options = [SheetParts, Paper, LabelSizes, Contact] };
+    { Options = [SheetParts, Paper, LabelSizes, Contact, Reels, Ends, Cut] };
 
     /// <summary>All questions, in the order in which the API's description has them.</summary>
     public static IReadOnlyList<QuestionSpec> Questions => [Read, Ask, Check, Plan, Buy, Settle, StartUp, Netlist, Sheet];

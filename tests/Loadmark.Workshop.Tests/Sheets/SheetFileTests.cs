@@ -89,7 +89,7 @@ public sealed class SheetFileTests : IDisposable
     }
 
     private static PaperDocument DocumentOf(string file, SheetOptions? options = null) =>
-        SheetBuilder.Build(SheetFigures.Of(SheetTests.Example(file), TestContext.Current.CancellationToken), options ?? SheetTests.Options);
+        SheetTests.Set(SheetTests.Example(file), options ?? SheetTests.Options);
 
     private string Save(byte[] bytes)
     {

@@ -29,8 +29,8 @@ public sealed class SheetTests
     public void Examples_stand_soundly_on_both_sizes_of_paper(string file, string paper)
     {
         var figures = SheetFigures.Of(Example(file), TestContext.Current.CancellationToken);
-        Assert.Null(TypedSheetOptions.Read(Options, [], paper, null, null, out var options));
-        var document = SheetBuilder.Build(figures, options);
+        Assert.Null(TypedSheetOptions.Read(Options, new TypedSheet { Paper = paper }, out var options));
+        var document = SheetBuilder.Build(figures, options, TestContext.Current.CancellationToken);
         PageAssert.IsSound(document);
         Assert.All(document.Pages, page => Assert.Equal(options.Paper, page.Size));
         AssertNamedOnce(figures.Rig, document);
@@ -43,7 +43,7 @@ public sealed class SheetTests
             static (rig, names, isLetter) =>
             {
                 var named = Named(rig, names);
-                var document = SheetBuilder.Build(SheetFigures.Of(named), Options with { Paper = isLetter ? PaperSize.Letter : PaperSize.A4 });
+                var document = Set(named, Options with { Paper = isLetter ? PaperSize.Letter : PaperSize.A4 });
                 PageAssert.IsSound(document);
                 AssertNamedOnce(named, document);
             },
@@ -54,26 +54,61 @@ public sealed class SheetTests
     public void Parts_are_set_as_asked_for_and_in_the_order_of_the_sheet()
     {
         var figures = SheetFigures.Of(Example("pit.rig.yaml"), TestContext.Current.CancellationToken);
-        Assert.Null(TypedSheetOptions.Read(Options, ["player", "feeds"], "letter", "30x12", "the workshop", out var options));
-        var document = SheetBuilder.Build(figures, options);
+        Assert.Null(TypedSheetOptions.Read(Options, new TypedSheet { Only = ["player", "feeds"], Paper = "letter", Labels = "30x12", Contact = "the workshop" }, out var options));
+        var document = SheetBuilder.Build(figures, options, TestContext.Current.CancellationToken);
         Assert.Equal(["Feed schedule", "For the player"], HeadingsOf(document));
         Assert.Contains(TextsOf(document), static text => text == "the workshop");
         Assert.Equal(
             ["Single-line diagram", "Feed schedule", "Lead list", "Findings", "Switch-on", "For the player", "Labels"],
-            HeadingsOf(SheetBuilder.Build(figures, Options)));
+            HeadingsOf(SheetBuilder.Build(figures, Options, TestContext.Current.CancellationToken)));
     }
 
-    [Theory]
-    [InlineData("only", "feed", null, null)]
-    [InlineData("paper", null, "a3", null)]
-    [InlineData("labels", null, null, "10x10")]
-    [InlineData("labels", null, null, "big")]
-    [InlineData("labels", null, null, "45x16x2")]
-    public void What_cannot_be_meant_is_told_with_what_is_expected(string option, string? part, string? paper, string? labels)
+    public static TheoryData<string, TypedSheet, string> Mistyped() => new()
     {
-        var problem = TypedSheetOptions.Read(Options, part is null ? [] : [part], paper, labels, null, out _);
+        { "only", new TypedSheet { Only = ["feed"] }, "feed" },
+        { "paper", new TypedSheet { Paper = "a3" }, "a3" },
+        { "labels", new TypedSheet { Labels = "10x10" }, "10x10" },
+        { "labels", new TypedSheet { Labels = "big" }, "big" },
+        { "labels", new TypedSheet { Labels = "45x16x2" }, "45x16x2" },
+        { "reels", new TypedSheet { Reels = ["25"] }, "25" },
+        { "reels", new TypedSheet { Reels = ["25 m", "0 m"] }, "0 m" },
+        { "reels", new TypedSheet { Reels = ["10 m x 0"] }, "10 m x 0" },
+        { "reels", new TypedSheet { Reels = ["10001 m"] }, "10001 m" },
+        { "ends", new TypedSheet { Ends = "40" }, "40" },
+        { "cut", new TypedSheet { Cut = "-1 mm" }, "-1 mm" },
+    };
+
+    [Theory]
+    [MemberData(nameof(Mistyped))]
+    public void What_cannot_be_meant_is_told_with_what_is_expected(string option, TypedSheet typed, string found)
+    {
+        var problem = TypedSheetOptions.Read(Options, typed, out _);
         Assert.StartsWith($"{option}: expected ", problem, StringComparison.Ordinal);
-        Assert.Contains($"found \"{part ?? paper ?? labels}\"", problem, StringComparison.Ordinal);
+        Assert.Contains($"found \"{found}\"", problem, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Cable_is_cut_from_the_reels_that_there_are()
+    {
+        Assert.Null(TypedSheetOptions.Read(
+            Options with { Only = [SheetPart.Leads] }, new TypedSheet { Reels = ["1.7 m x 1", "3 m"], Ends = "50 mm", Cut = "2 mm" }, out var options));
+        var texts = string.Join(' ', TextsOf(Set(Example("pit.rig.yaml"), options)));
+
+        // The pit rig's leads: a chain of 0.4 m and twice 0.15 m, and four of 0.5 m. 2.7 m of cable with 50 mm for each of seven stretches is 3.05 m.
+        Assert.Contains("Cut list, 0.22 mm²", texts, StringComparison.Ordinal);
+        Assert.Contains("3.05 m of 4.7 m are used", texts, StringComparison.Ordinal);
+        Assert.Contains("no way of cutting leaves less: proven", texts, StringComparison.Ordinal);
+        Assert.Contains("longer than its stretch by 50 mm for its two ends; a cut takes 2 mm", texts, StringComparison.Ordinal);
+        Assert.DoesNotContain("Cut list", string.Join(' ', TextsOf(Set(Example("pit.rig.yaml"), Options))), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_no_reel_is_long_enough_for_is_said_and_not_cut()
+    {
+        Assert.Null(TypedSheetOptions.Read(Options with { Only = [SheetPart.Leads] }, new TypedSheet { Reels = ["300 mm x 1"] }, out var options));
+        var texts = string.Join(' ', TextsOf(Set(Example("pit.rig.yaml"), options)));
+        Assert.Contains("Longer than every reel, and not cut: lead 1, part 1: 440 mm", texts, StringComparison.Ordinal);
+        Assert.Contains("Not cut, for there are too few reels: lead 1, part", texts, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -110,7 +145,7 @@ public sealed class SheetTests
               - { from: brick/1, to: drive-3 }
               - { from: brick/2, to: preamp-2 }
             """);
-        var texts = string.Join(' ', TextsOf(SheetBuilder.Build(SheetFigures.Of(rig, TestContext.Current.CancellationToken), Options with { Only = [SheetPart.Player] })));
+        var texts = string.Join(' ', TextsOf(Set(rig, Options with { Only = [SheetPart.Player] })));
         Assert.Contains("Lead 2, from brick/2 (18 V ⎓): only for preamp-2. It can damage everything else here.", texts, StringComparison.Ordinal);
         Assert.DoesNotContain("Lead 1, from", texts, StringComparison.Ordinal);
         Assert.DoesNotContain("Do not switch this board on", texts, StringComparison.Ordinal);
@@ -119,8 +154,7 @@ public sealed class SheetTests
     [Fact]
     public void A_rig_that_would_do_harm_is_not_to_be_switched_on()
     {
-        var texts = string.Join(' ', TextsOf(SheetBuilder.Build(
-            SheetFigures.Of(Example("left-at-18.rig.yaml"), TestContext.Current.CancellationToken), Options with { Only = [SheetPart.Player] })));
+        var texts = string.Join(' ', TextsOf(Set(Example("left-at-18.rig.yaml"), Options with { Only = [SheetPart.Player] })));
         Assert.Contains("Do not switch this board on yet", texts, StringComparison.Ordinal);
         Assert.DoesNotContain("into the wall", texts, StringComparison.Ordinal);
     }
@@ -132,6 +166,9 @@ public sealed class SheetTests
         var rig = Read("rig: Café 日本\nloads:\n  x: { name: 日本語, label: 9V 20mA }\n");
         Assert.Equal([("日", "Café 日本"), ("本", "Café 日本"), ("語", "日本語")], SheetBuilder.MissingCharacters(rig));
     }
+
+    internal static PaperDocument Set(Rig rig, SheetOptions options) =>
+        SheetBuilder.Build(SheetFigures.Of(rig, TestContext.Current.CancellationToken), options, TestContext.Current.CancellationToken);
 
     internal static Rig Example(string file) => Read(File.ReadAllText(Repository.PathOf($"examples/{file}")));
 

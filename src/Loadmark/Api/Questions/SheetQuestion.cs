@@ -30,10 +30,16 @@ internal sealed class SheetQuestion(TimeProvider clock) : IQuestion
     {
         var problem = TypedSheetOptions.Read(
             new SheetOptions { Made = clock.GetLocalNow() },
-            request.Options.Names(QuestionSpecs.SheetParts),
-            request.Options.Text(QuestionSpecs.Paper),
-            request.Options.Text(QuestionSpecs.LabelSizes),
-            request.Options.Text(QuestionSpecs.Contact),
+            new TypedSheet
+            {
+                Only = request.Options.Names(QuestionSpecs.SheetParts),
+                Paper = request.Options.Text(QuestionSpecs.Paper),
+                Labels = request.Options.Text(QuestionSpecs.LabelSizes),
+                Contact = request.Options.Text(QuestionSpecs.Contact),
+                Reels = request.Options.Names(QuestionSpecs.Reels),
+                Ends = request.Options.Text(QuestionSpecs.Ends),
+                Cut = request.Options.Text(QuestionSpecs.Cut),
+            },
             out var options);
         if (problem is not null)
             return new Problem(ProblemKind.BadRequest, problem);
