@@ -52,6 +52,35 @@ public sealed class DamageTests : IDisposable
         await AssertFaultAsync(StoreFault.Damaged, await File.ReadAllBytesAsync(_folder.Database, _token));
     }
 
+    /// <summary>Both were found by fuzzing backups: the list of migrations under another name, and a row of it without one.</summary>
+    [Theory]
+    [InlineData("UPDATE sqlite_master SET sql = replace(sql, 'MigrationId', 'MigratiunId') WHERE name = '__EFMigrationsHistory'")]
+    [InlineData("UPDATE sqlite_master SET sql = replace(sql, '\"MigrationId\" TEXT NOT NULL', '\"MigrationId\" TEXT') WHERE name = '__EFMigrationsHistory'", "INSERT INTO __EFMigrationsHistory VALUES (NULL, '10')")]
+    public async Task A_list_of_migrations_that_is_damaged(params string[] damages)
+    {
+        await SampleAsync();
+        foreach (var damage in damages)
+        {
+            using var other = Outside.Open(_folder.Database);
+            using var command = other.CreateCommand();
+            command.CommandText = $"PRAGMA writable_schema = ON; {damage}; PRAGMA wal_checkpoint(TRUNCATE)";
+            command.ExecuteNonQuery();
+        }
+
+        var bytes = await File.ReadAllBytesAsync(_folder.Database, _token);
+        await AssertFaultAsync(StoreFault.Damaged, bytes);
+
+        // The same as a backup that somebody would restore.
+        using var elsewhere = new TemporaryFolder();
+        Directory.CreateDirectory(elsewhere.Path);
+        var backup = Path.Combine(elsewhere.Path, "backup.db");
+        await File.WriteAllBytesAsync(backup, bytes, _token);
+        using var store = new Store(Path.Combine(elsewhere.Path, "store"), TimeProvider.System);
+        await store.OpenAsync(_token);
+        var fault = await Assert.ThrowsAsync<StorageException>(() => store.Copies.RestoreAsync(backup, cancellationToken: _token));
+        Assert.Equal(StoreFault.Damaged, fault.Fault);
+    }
+
     [Fact]
     public async Task An_empty_file_becomes_a_database()
     {

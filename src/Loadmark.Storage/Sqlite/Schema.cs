@@ -15,14 +15,15 @@ internal sealed class Schema(StorageContext context)
     private readonly string[] _known = [.. context.Database.GetMigrations()];
 
     /// <summary>The migrations that a database has been through, oldest first; null when its tables are not this program's.</summary>
+    /// <exception cref="InvalidDataException">Its tables have the names of this program's and are described as others.</exception>
     public static List<string>? AppliedTo(SqliteConnection connection)
     {
-        var tables = connection.Column("SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite_%'");
+        var tables = connection.Look("SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite_%'");
         if (tables.Count == 0)
             return [];
 
         return tables.Contains(HistoryRepository.DefaultTableName) && tables.Contains("Rigs")
-            ? connection.Column($"SELECT MigrationId FROM \"{HistoryRepository.DefaultTableName}\" ORDER BY MigrationId")
+            ? connection.Look($"SELECT one.MigrationId FROM \"{HistoryRepository.DefaultTableName}\" AS one ORDER BY one.MigrationId")
             : null;
     }
 

@@ -23,6 +23,7 @@ internal static class Statements
         raw.sqlite3_db_config(connection.Handle, NoCheckpointOnClose, keeps ? 1 : 0, out _);
 
     /// <summary>The first column of every row.</summary>
+    /// <exception cref="InvalidDataException">A row has no value there.</exception>
     public static List<string> Column(this SqliteConnection connection, string sql)
     {
         using var command = connection.CreateCommand();
@@ -32,7 +33,13 @@ internal static class Statements
         using var reader = command.ExecuteReader();
         var rows = new List<string>();
         while (reader.Read())
-            rows.Add(reader.GetString(0));
+        {
+            // What a table says that it never lacks can be missing in a damaged file.
+            rows.Add(reader.IsDBNull(0)
+                ? throw new InvalidDataException($"{connection.DataSource} has a row without what every row has.")
+                : reader.GetString(0));
+        }
+
         return rows;
     }
 
