@@ -12,6 +12,8 @@ public sealed partial class SheetPanel : ComponentBase
 {
     private const int MostMissing = 40;
 
+    private static readonly string CommonLabel = $"{LabelSize.Common.WidthMm}x{LabelSize.Common.HeightMm}";
+
     /// <summary>The rig's page.</summary>
     [Parameter, EditorRequired] public RigView View { get; set; } = null!;
 
