@@ -11,6 +11,9 @@ namespace Loadmark.Drawing.Paper;
 /// </summary>
 public sealed class PageComposer
 {
+    /// <summary>A heading within a page has so much room below it, for the headings of a table and two of its rows, px.</summary>
+    private const double SubheadingRoom = 120;
+
     private readonly PageFrame _frame;
     private readonly Box _body;
     private readonly List<(string Part, List<PaperPart> Body)> _pages = [];
@@ -83,7 +86,7 @@ public sealed class PageComposer
     /// <summary>Sets a heading within a page; it never stands alone at the foot of one.</summary>
     public void Subheading(string text)
     {
-        Need(70);
+        Need(SubheadingRoom);
         Words(PaperTag.Subheading, text, Ink.TextStrong, TypeSize.Subheading, 4);
     }
 

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 using Loadmark.Drawing.Fonts;
 using Loadmark.Drawing.Texts;
@@ -11,11 +10,6 @@ public static class WrappedText
     /// <summary>A space that no line ends at; it is set, and copied, as a common one.</summary>
     public const char Tie = '\u00A0';
 
-    /// <summary>
-    /// How much of one text is printed; of more than that it is said how much is missing. No name that means anything is as long.
-    /// </summary>
-    public const int MostCharacters = 600;
-
     /// <summary>The lines of a text, at least one.</summary>
     /// <param name="text">Any text; it is cleaned here.</param>
     /// <param name="face">The face it is set in.</param>
@@ -24,7 +18,7 @@ public static class WrappedText
     public static List<string> Lay(string text, FontFace face, double size, double width)
     {
         var lines = new List<string>();
-        foreach (var paragraph in Bounded(text).Split('\n'))
+        foreach (var paragraph in text.Split('\n'))
         {
             var clean = SafeText.Clean(paragraph).Normalize(NormalizationForm.FormC);
             lines.AddRange(LineBreaks.Of(clean, line => face.WidthOf(line, size), width).Select(static line => line.Replace(Tie, ' ')));
@@ -35,18 +29,10 @@ public static class WrappedText
 
     /// <summary>The width of the widest piece that is not broken if it need not be, px.</summary>
     public static double WidestPiece(string text, FontFace face, double size) =>
-        Bounded(text).Split('\n').SelectMany(static line => LineBreaks.Pieces(SafeText.Clean(line)))
+        text.Split('\n').SelectMany(static line => LineBreaks.Pieces(SafeText.Clean(line)))
             .Select(piece => face.WidthOf(piece.TrimEnd(), size)).DefaultIfEmpty(0).Max();
 
     /// <summary>The width of the text where nothing of it is broken, px.</summary>
     public static double NaturalWidth(string text, FontFace face, double size) =>
-        Bounded(text).Split('\n').Max(line => face.WidthOf(SafeText.Clean(line), size));
-
-    private static string Bounded(string text)
-    {
-        if (text.Length <= MostCharacters)
-            return text;
-        var kept = char.IsHighSurrogate(text[MostCharacters - 1]) ? MostCharacters - 1 : MostCharacters;
-        return string.Create(CultureInfo.InvariantCulture, $"{text.AsSpan(0, kept)} … ({text.Length - kept} characters more)");
-    }
+        text.Split('\n').Max(line => face.WidthOf(SafeText.Clean(line), size));
 }

@@ -22,8 +22,7 @@ internal static class CutPages
                     .. list.Cut.Reels.Items.Select(static reel => new PaperTableRow(
                     [
                         TableCell.Of($"{reel.Reel.Id}{(reel.Number > 1 ? $", number {reel.Number}" : "")}", Ink.TextStrong),
-                        TableCell.Of(string.Join("; ", reel.Pieces.Items.Select(
-                            static piece => $"{piece.Id}:{WrappedText.Tie}{Text(piece.Length).Replace(' ', WrappedText.Tie)}"))),
+                        new TableCell([.. Alike(reel)]),
                         TableCell.Of(Text(reel.Offcut), Ink.TextFigure),
                     ])),
                 ]));
@@ -37,6 +36,11 @@ internal static class CutPages
             Ink.TextQuiet,
             TypeSize.Note);
     }
+
+    /// <summary>The pieces of a reel in the order in which they are cut, those of one length in one line.</summary>
+    private static IEnumerable<TableText> Alike(ReelCuts reel) =>
+        reel.Pieces.Items.GroupBy(static piece => piece.Length).Select(static alike =>
+            new TableText($"{alike.Count()} × {Text(alike.Key)}: {string.Join("; ", alike.Select(static piece => piece.Id))}"));
 
     private static string Sentence(CutList list)
     {
@@ -55,5 +59,11 @@ internal static class CutPages
             composer.Paragraph($"{what}: {list}.", Ink.TextStrong);
     }
 
-    private static string Text(Metres length) => length.Value == 0 ? "nothing" : FigureDisplay.Printed<Core.Quantities.Metre>(length);
+    /// <summary>A length as a bench says it: what is under 10 cm in millimetres.</summary>
+    private static string Text(Metres length) => length.Value switch
+    {
+        0 => "nothing",
+        < 0.1m => $"{FigureDisplay.Number(length.Value * 1000)} mm",
+        _ => FigureDisplay.Printed<Core.Quantities.Metre>(length),
+    };
 }

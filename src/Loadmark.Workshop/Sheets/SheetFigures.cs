@@ -11,15 +11,13 @@ public sealed class SheetFigures
 {
     private readonly Dictionary<string, PlugBounds> _bounds;
 
-    private SheetFigures(Rig rig, RigAnalysis analysis, ValueList<PlugBounds> bounds, CancellationToken cancellation)
+    private SheetFigures(Rig rig, string version, RigAnalysis analysis, ValueList<PlugBounds> bounds)
     {
-        (Rig, Analysis, Leads) = (rig, analysis, LeadList.Of(analysis.Wired));
+        (Rig, Version, Analysis, Leads) = (rig, version, analysis, LeadList.Of(analysis.Wired));
         _bounds = bounds.Items.ToDictionary(static one => one.Load, StringComparer.Ordinal);
-        Version = RigVersion.Of(rig);
-        cancellation.ThrowIfCancellationRequested();
     }
 
-    /// <summary>The rig.</summary>
+    /// <summary>The rig, its names as they are printed.</summary>
     public Rig Rig { get; }
 
     /// <summary>The rig looked up, checked, settled and started.</summary>
@@ -41,8 +39,10 @@ public sealed class SheetFigures
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public static SheetFigures Of(Rig rig, CancellationToken cancellation = default)
     {
+        var version = RigVersion.Of(rig);
+        rig = PrintedNames.Of(rig);
         var analysis = RigAnalysis.Of(rig, AnalysisDepth.StartUp, cancellation);
-        return new SheetFigures(rig, analysis, RigBounds.Of(analysis.Circuit!, cancellation: cancellation), cancellation);
+        return new SheetFigures(rig, version, analysis, RigBounds.Of(analysis.Circuit!, cancellation: cancellation));
     }
 
     /// <summary>Between which voltages the plug of a load must be found; null where the rig has no such load.</summary>

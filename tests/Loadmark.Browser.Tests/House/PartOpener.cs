@@ -15,6 +15,7 @@ internal static partial class PartOpener
         "plan" => PlanAsync(page),
         "start" => SwitchOnAsync(page),
         "buy" => BuyAsync(page),
+        "sheet" => ChooseSheetAsync(page),
         "text" => RefuseTextAsync(page),
         _ => throw new ArgumentOutOfRangeException(nameof(part), part, "There is no such part."),
     };
@@ -24,6 +25,13 @@ internal static partial class PartOpener
     {
         await page.GetByText(summary, new() { Exact = true }).ClickAsync();
         await Expect(page.Locator("details[open]").Filter(new() { HasText = summary })).ToBeVisibleAsync();
+    }
+
+    private static async Task ChooseSheetAsync(IPage page)
+    {
+        await page.GetByLabel("Labels", new() { Exact = true }).UncheckAsync();
+        await page.GetByLabel("Reels of cable that you have").FillAsync("25 m");
+        await Expect(page.GetByRole(AriaRole.Button, new() { Name = "Open as PDF" })).ToBeVisibleAsync();
     }
 
     private static async Task OpenFindingAsync(IPage page)

@@ -7,7 +7,7 @@ namespace Loadmark.Web.Tests.Views;
 /// <summary>What the parts of a rig's page share.</summary>
 public sealed class RigViewTests : PageTest
 {
-    private const int Loads = 400;
+    private const int Loads = 1000;
 
     /// <summary>A circuit that takes longer than an edit waits: until it is solved nobody says yes, and after that everybody does.</summary>
     [Fact]

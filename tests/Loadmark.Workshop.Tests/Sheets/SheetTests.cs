@@ -107,7 +107,7 @@ public sealed class SheetTests
     {
         Assert.Null(TypedSheetOptions.Read(Options with { Only = [SheetPart.Leads] }, new TypedSheet { Reels = ["300 mm x 1"] }, out var options));
         var texts = string.Join(' ', TextsOf(Set(Example("pit.rig.yaml"), options)));
-        Assert.Contains("Longer than every reel, and not cut: lead 1, part 1: 440 mm", texts, StringComparison.Ordinal);
+        Assert.Contains("Longer than every reel, and not cut: lead 1, part 1: 0.44 m", texts, StringComparison.Ordinal);
         Assert.Contains("Not cut, for there are too few reels: lead 1, part", texts, StringComparison.Ordinal);
     }
 
@@ -157,6 +157,18 @@ public sealed class SheetTests
         var texts = string.Join(' ', TextsOf(Set(Example("left-at-18.rig.yaml"), Options with { Only = [SheetPart.Player] })));
         Assert.Contains("Do not switch this board on yet", texts, StringComparison.Ordinal);
         Assert.DoesNotContain("into the wall", texts, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_name_that_nobody_would_read_is_not_printed_whole_and_that_is_said()
+    {
+        var name = string.Concat(Enumerable.Repeat("name ", 10_000));
+        var rig = Read($"rig: r\nloads:\n  x: {{ name: \"{name}\", label: 9V 20mA }}\n");
+        var document = Set(rig, Options);
+        PageAssert.IsSound(document);
+        Assert.InRange(document.Pages.Length, 1, 4);
+        Assert.Contains("characters more)", string.Join(' ', TextsOf(document)), StringComparison.Ordinal);
+        Assert.NotEqual(RigVersion.Of(rig), RigVersion.Of(rig with { Loads = [rig.Loads[0] with { Name = name[..^6] }] }));
     }
 
     [Fact]
