@@ -35,7 +35,8 @@ internal sealed class PlayerPage
     private void SetSwitchOn()
     {
         _composer.Subheading("Switching on");
-        if (_figures.Analysis.Check.IsRefused)
+        // What is not known may be harm: that is found out before anybody switches on.
+        if (_figures.Analysis.Check.Verdict >= Severity.Unsure)
         {
             Say("Do not switch this board on yet: something on it is not right. Ask first.", Ink.TextStrong);
             Say(VerdictSentence.Of(_figures.Analysis.Check));
@@ -63,10 +64,13 @@ internal sealed class PlayerPage
         _composer.Subheading("Do not swap");
         var loads = _figures.Analysis.Wired.Loads.Items;
         var lines = new List<string>();
+        var isAllKnown = true;
         foreach (var lead in _figures.Leads)
         {
-            var harmed = loads.Where(load => !lead.Feed.Loads.Contains(load))
-                .Where(load => Suitability.Of(lead.Point, load.Rating).Harmless == Fit.No).ToList();
+            var fits = loads.Where(load => !lead.Feed.Loads.Contains(load))
+                .Select(load => (Load: load, Fit: Suitability.Of(lead.Point, load.Rating).Harmless)).ToList();
+            isAllKnown &= fits.All(static one => one.Fit != Fit.NotKnown);
+            var harmed = fits.Where(static one => one.Fit == Fit.No).Select(static one => one.Load).ToList();
             if (harmed.Count == 0)
                 continue;
             var others = harmed.Count == loads.Length - lead.Feed.Loads.Length ? "everything else here" : Phrases.List(Phrases.Ids(harmed));
@@ -75,7 +79,12 @@ internal sealed class PlayerPage
                 + $"It can damage {others}.");
         }
 
-        if (lines.Count == 0)
+        if (!isAllKnown)
+            Say(
+                "Leave every lead where it is: not everything is known of what the leads give and what the pedals bear, "
+                + "so a swap that is not named here may do damage too.",
+                Ink.TextStrong);
+        else if (lines.Count == 0)
             Say(
                 "No lead of this board can damage another pedal of it. "
                 + "Leave them as they are all the same: the supply has a place for each.");
@@ -86,7 +95,7 @@ internal sealed class PlayerPage
     private void SetGoneQuiet()
     {
         _composer.Subheading("When one thing goes quiet");
-        Say("1.  Is its light on? If it is, the power is fine: look at the guitar leads before and behind it.");
+        Say("1.  Is its light on? If it is, look first at the guitar leads before and behind it.");
         Say("2.  No light: push the small plug in at the pedal, then at the supply. Its lead has the same number at both ends.");
         Say("3.  Still no light: pull its plug at the supply, wait ten seconds, push it in again.");
         var shared = _figures.Leads.Items.Where(static lead => lead.Feed.Loads.Length > 1)

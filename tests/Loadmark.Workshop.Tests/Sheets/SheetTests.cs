@@ -151,6 +151,33 @@ public sealed class SheetTests
         Assert.DoesNotContain("Do not switch this board on", texts, StringComparison.Ordinal);
     }
 
+    /// <summary>An adaptor that shows no polarity, and one pedal more: nobody knows what a swap would do, nor whether it is safe as it is.</summary>
+    [Fact]
+    public void What_is_not_known_is_no_yes_for_the_player()
+    {
+        var rig = Read(
+            """
+            rig: r
+            mains: 230 V 50 Hz
+            loads:
+              drive-3: 9V DC 12mA centre negative 5.5x2.1
+              delay-2: 9V DC 20mA centre negative 5.5x2.1
+            supplies:
+              wall: { label: "OUTPUT 9V DC 1A 5.5x2.1" }
+              brick: { label: "INPUT 100-240V~ 50/60Hz", outlets: { 1: 9V DC 100mA centre negative 5.5x2.1 } }
+            wired:
+              - { from: wall/1, to: drive-3 }
+              - { from: brick/1, to: delay-2 }
+            """);
+        var figures = SheetFigures.Of(rig, TestContext.Current.CancellationToken);
+        Assert.Equal(Core.Checks.Severity.Unsure, figures.Analysis.Check.Verdict);
+        var texts = string.Join(' ', TextsOf(Set(rig, Options with { Only = [SheetPart.Player] })));
+        Assert.Contains("Do not switch this board on yet", texts, StringComparison.Ordinal);
+        Assert.Contains("not everything is known of what the leads give", texts, StringComparison.Ordinal);
+        Assert.DoesNotContain("can damage another pedal of it", texts, StringComparison.Ordinal);
+        Assert.DoesNotContain("into the wall", texts, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_rig_that_would_do_harm_is_not_to_be_switched_on()
     {
