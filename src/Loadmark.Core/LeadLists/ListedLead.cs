@@ -36,6 +36,9 @@ public sealed record ListedLead
     /// <summary>The lead as the rig knows it; null for a plain one that it does not list.</summary>
     public Lead? Lead => Feed.Lead;
 
+    /// <summary>How many plugs the lead has for loads: of a chain the free ones too.</summary>
+    public int Plugs => Type == LeadType.DaisyChain ? Math.Max(Lead?.Plugs ?? 0, Feed.Loads.Length) : 1;
+
     /// <summary>What the lead is called: its own name, else what it is.</summary>
     public string Name => Lead?.Id ?? LeadNames.Of(Type);
 

@@ -9,6 +9,9 @@ public sealed record PaperSize(string Name, double WidthMm, double HeightMm)
     /// <summary>The px of a picture in a millimetre of paper: 96 an inch.</summary>
     public const double PxPerMm = 96 / 25.4;
 
+    /// <summary>The points of 1/72 inch in a px.</summary>
+    public const double PointsPerPx = 72.0 / 96;
+
     /// <summary>ISO 216 A4, 210 by 297 mm.</summary>
     public static PaperSize A4 { get; } = new("A4", 210, 297);
 

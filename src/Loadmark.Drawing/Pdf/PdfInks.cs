@@ -1,6 +1,7 @@
 using System.Globalization;
 using Loadmark.Drawing.Fonts;
 using Loadmark.Drawing.Painting;
+using Loadmark.Drawing.Paper;
 using PdfSharp.Drawing;
 using PdfSharp.Pdf;
 
@@ -9,8 +10,6 @@ namespace Loadmark.Drawing.Pdf;
 /// <summary>The pens, brushes and fonts of one document, each made once.</summary>
 internal sealed class PdfInks
 {
-    private const double PointsPerPx = 72.0 / 96;
-
     private readonly Dictionary<InkPaint, (XPen? Pen, XBrush? Brush)> _paints = [];
     private readonly Dictionary<(FontFace Face, double Points), XFont> _fonts = [];
 
@@ -47,7 +46,7 @@ internal sealed class PdfInks
 
     private static XPen PenOf(InkPaint paint, string colour)
     {
-        var pen = new XPen(ColourOf(colour, 1), paint.Width * PointsPerPx)
+        var pen = new XPen(ColourOf(colour, 1), paint.Width * PaperSize.PointsPerPx)
         {
             LineCap = paint.Dashes.Length == 0 ? XLineCap.Round : XLineCap.Flat,
             LineJoin = XLineJoin.Round,

@@ -1,5 +1,6 @@
 using Loadmark.Drawing.Fonts;
 using Loadmark.Drawing.Painting;
+using Loadmark.Drawing.Paper;
 using Loadmark.Drawing.Scenes;
 using PdfSharp.Drawing;
 
@@ -8,8 +9,6 @@ namespace Loadmark.Drawing.Pdf;
 /// <summary>Paints on a page of PDFsharp, whose unit is the point of 1/72 inch.</summary>
 internal sealed class PdfSurface(XGraphics page, PdfInks inks) : IPaintSurface
 {
-    private const double PointsPerPx = 72.0 / 96;
-
     public void Line(InkPaint paint, Point from, Point to)
     {
         if (paint.Stroke is not null)
@@ -19,9 +18,9 @@ internal sealed class PdfSurface(XGraphics page, PdfInks inks) : IPaintSurface
     public void Rectangle(InkPaint paint, Box box, double corner)
     {
         var (pen, brush) = inks.Of(paint);
-        var area = new XRect(At(new Point(box.X, box.Y)), new XSize(box.Width * PointsPerPx, box.Height * PointsPerPx));
+        var area = new XRect(At(new Point(box.X, box.Y)), new XSize(box.Width * PaperSize.PointsPerPx, box.Height * PaperSize.PointsPerPx));
         if (corner > 0)
-            page.DrawRoundedRectangle(pen, brush, area, new XSize(2 * corner * PointsPerPx, 2 * corner * PointsPerPx));
+            page.DrawRoundedRectangle(pen, brush, area, new XSize(2 * corner * PaperSize.PointsPerPx, 2 * corner * PaperSize.PointsPerPx));
         else
             page.DrawRectangle(pen, brush, area);
     }
@@ -29,7 +28,7 @@ internal sealed class PdfSurface(XGraphics page, PdfInks inks) : IPaintSurface
     public void Circle(InkPaint paint, Point centre, double radius)
     {
         var (pen, brush) = inks.Of(paint);
-        var across = 2 * radius * PointsPerPx;
+        var across = 2 * radius * PaperSize.PointsPerPx;
         page.DrawEllipse(pen, brush, new XRect(At(new Point(centre.X - radius, centre.Y - radius)), new XSize(across, across)));
     }
 
@@ -49,8 +48,8 @@ internal sealed class PdfSurface(XGraphics page, PdfInks inks) : IPaintSurface
     public void Text(InkPaint paint, FontFace face, double size, Point baseline, string text)
     {
         if (paint.Fill is not null)
-            page.DrawString(text, inks.FontOf(face, size * PointsPerPx), inks.BrushOf(paint), At(baseline), XStringFormats.BaseLineLeft);
+            page.DrawString(text, inks.FontOf(face, size * PaperSize.PointsPerPx), inks.BrushOf(paint), At(baseline), XStringFormats.BaseLineLeft);
     }
 
-    private static XPoint At(Point point) => new(point.X * PointsPerPx, point.Y * PointsPerPx);
+    private static XPoint At(Point point) => new(point.X * PaperSize.PointsPerPx, point.Y * PaperSize.PointsPerPx);
 }

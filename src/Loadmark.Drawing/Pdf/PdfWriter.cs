@@ -11,8 +11,6 @@ namespace Loadmark.Drawing.Pdf;
 /// <summary>Writes pages as a PDF that can be searched, copied from and read aloud: text is text, what a part is is tagged.</summary>
 public static class PdfWriter
 {
-    private const double PointsPerPx = 72.0 / 96;
-
     // PDFsharp knows one source of fonts a process.
     static PdfWriter() => GlobalFontSettings.FontResolver = new PdfFontSource();
 
@@ -85,5 +83,5 @@ public static class PdfWriter
     };
 
     private static XRect RectOf(Box box) =>
-        new(box.X * PointsPerPx, box.Y * PointsPerPx, box.Width * PointsPerPx, box.Height * PointsPerPx);
+        new(box.X * PaperSize.PointsPerPx, box.Y * PaperSize.PointsPerPx, box.Width * PaperSize.PointsPerPx, box.Height * PaperSize.PointsPerPx);
 }

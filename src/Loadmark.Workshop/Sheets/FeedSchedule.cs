@@ -17,7 +17,6 @@ namespace Loadmark.Workshop.Sheets;
 /// </summary>
 internal sealed class FeedSchedule
 {
-    private const double SignScale = 0.85;
     private const double BoxWidth = 15 * PaperSize.PxPerMm;
 
     private static readonly TableColumn[] Columns =
@@ -29,12 +28,14 @@ internal sealed class FeedSchedule
     private readonly SheetFigures _figures;
     private readonly Dictionary<OutletRef, OutletLoading> _loadings;
     private readonly Dictionary<string, Volts?> _settled;
+    private readonly IReadOnlyDictionary<string, Severity> _worst;
     private readonly HashSet<string> _told = new(StringComparer.Ordinal);
     private readonly List<PaperTableRow> _rows = [];
 
     private FeedSchedule(SheetFigures figures)
     {
         _figures = figures;
+        _worst = WorstBySubject.Of(figures.Analysis.Check);
         _loadings = figures.Analysis.Check.Outlets.Items.ToDictionary(static one => one.Outlet);
         _settled = figures.Analysis.Settled!.Loads.Items
             .ToDictionary(static one => one.Load, static one => one.Volts, StringComparer.Ordinal);
@@ -58,11 +59,8 @@ internal sealed class FeedSchedule
 
     private void AddRows()
     {
-        foreach (var outlet in _figures.Analysis.Wired.Outlets)
-        {
-            foreach (var lead in _figures.Leads.Items.Where(lead => lead.Feed.Outlets[0] == outlet))
-                AddFeed(lead);
-        }
+        foreach (var lead in _figures.Leads.Items.OrderBy(static lead => lead.Feed.Outlets[0].Index))
+            AddFeed(lead);
 
         foreach (var outlet in _figures.Analysis.Wired.Outlets)
         {
@@ -148,7 +146,7 @@ internal sealed class FeedSchedule
     [
         new TableText(load.Id, Ink.TextStrong),
         .. load.Rating.Load.Name is { } name ? (TableText[])[new TableText(name) { Size = TypeSize.Note }] : [],
-        .. Core.Checks.WorstBySubject.Of(_figures.Analysis.Check).TryGetValue(load.Id, out var worst)
+        .. _worst.TryGetValue(load.Id, out var worst)
             ? (TableText[])[new TableText(SignShapes.WordOf(worst), SignShapes.InkOf(worst)) { Sign = worst, Size = TypeSize.Note }]
             : [],
     ]);
@@ -199,12 +197,7 @@ internal sealed class FeedSchedule
             return new TableCell([.. texts]);
         if (!polarity.IsKnown)
             return new TableCell([.. texts, new TableText("polarity not known: measure") { Size = TypeSize.Note }]);
-        return new TableCell([.. texts])
-        {
-            Sign = middle => PolaritySign.Of(middle, polarity.Value, SignScale),
-            SignWidth = PolaritySign.Width * SignScale,
-            SignWords = PolarityText.Of(polarity.Value),
-        };
+        return PolarityCell.Of(polarity.Value, [.. texts]);
     }
 
 }

@@ -1,25 +1,21 @@
 using Loadmark.Core.Display;
 using Loadmark.Core.Gear;
 using Loadmark.Core.LeadLists;
-using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 using Loadmark.Drawing.Paper;
 using Loadmark.Drawing.Scenes;
-using Loadmark.Drawing.Texts;
 
 namespace Loadmark.Workshop.Sheets;
 
 /// <summary>The lead list: what each lead is made of, from where to where it goes, and what wire is needed in all.</summary>
 internal static class LeadPages
 {
-    private const double SignScale = 0.85;
-
     private static readonly TableColumn[] Columns =
     [
         new("No."), new("Lead"), new("Length"), new("Wire"), new("Plugs"), new("Polarity at the load"), new("From"), new("To"),
     ];
 
-    public static void Set(PageComposer composer, SheetFigures figures, SheetOptions options, CancellationToken cancellation)
+    public static void Set(PageComposer composer, SheetFigures figures, IReadOnlyList<CutList> cuts, CuttingWishes wishes)
     {
         if (figures.Leads.Count == 0)
         {
@@ -41,7 +37,7 @@ internal static class LeadPages
                         TableCell.Of($"{new Metres(group.Sum(static lead => lead.Length!.Value.Value))}", Ink.TextFigure),
                     ])),
             ]));
-        CutPages.Set(composer, CutList.Of(figures.Leads, options.Cutting, cancellation), options.Cutting);
+        CutPages.Set(composer, cuts, wishes);
         if (figures.Leads.Items.Any(static lead => lead.LengthIsAssumed || lead.WireIsAssumed))
             composer.Paragraph(
                 $"~ is assumed, for the rig does not say: a lead of {Lead.CommonLength}, from plug to plug of a chain {Lead.CommonPitch}, "
@@ -61,7 +57,7 @@ internal static class LeadPages
         LengthCell(lead),
         TableCell.Of(lead.Wire is { } wire ? $"{(lead.WireIsAssumed ? "~ " : "")}{wire}" : $"{lead.Lead?.Ohms} a conductor"),
         PlugCell(lead),
-        PolarityCell(lead),
+        PointCell(lead),
         new TableCell([.. lead.Feed.Outlets.Select(static outlet => new TableText(outlet.Name, Ink.TextStrong))]),
         new TableCell([.. lead.Feed.Loads.Select(static load => new TableText(load.Id, Ink.TextStrong))]),
     ]);
@@ -82,14 +78,13 @@ internal static class LeadPages
     private static TableCell PlugCell(ListedLead lead)
     {
         var (from, to) = (PlugText(lead.OutletPlug), PlugText(lead.Point.Plug));
-        var count = lead.Type == LeadType.DaisyChain ? Math.Max(lead.Lead?.Plugs ?? 0, lead.Feed.Loads.Length) : 1;
-        return TableCell.Of(count > 1 ? $"{from} to {count} × {to}" : $"{from} to {to}");
+        return TableCell.Of(lead.Plugs > 1 ? $"{from} to {lead.Plugs} × {to}" : $"{from} to {to}");
     }
 
     private static string PlugText(Figure<Plug> plug) =>
         plug.IsKnown ? $"{(plug.IsAssumed ? "~ " : "")}{plug.Value.Name}" : FigureDisplay.Unknown;
 
-    private static TableCell PolarityCell(ListedLead lead)
+    private static TableCell PointCell(ListedLead lead)
     {
         var (form, polarity) = (lead.Point.Form, lead.Point.Polarity);
         if (form is { IsKnown: true, Value: SupplyForm.Alternating })
@@ -97,11 +92,6 @@ internal static class LeadPages
         if (!form.IsKnown || !polarity.IsKnown)
             return TableCell.Of("not known");
         var note = lead.Feed.Reverses ? "reversed" : polarity.IsAssumed ? "assumed" : "";
-        return new TableCell([new TableText(note) { Size = TypeSize.Note }])
-        {
-            Sign = middle => PolaritySign.Of(middle, polarity.Value, SignScale),
-            SignWidth = PolaritySign.Width * SignScale,
-            SignWords = PolarityText.Of(polarity.Value),
-        };
+        return PolarityCell.Of(polarity.Value, new TableText(note) { Size = TypeSize.Note });
     }
 }

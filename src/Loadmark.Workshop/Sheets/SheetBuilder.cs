@@ -31,20 +31,21 @@ public static class SheetBuilder
             options.Paper,
             figures.Rig.Name,
             $"{SheetCautions.Text} Rig {figures.Version}, sheet made {made} by Loadmark {ProgramVersion}."));
+        var cuts = options.Only?.Contains(SheetPart.Leads) is false ? [] : CutList.Of(figures.Leads, options.Cutting, cancellation);
         SheetPart? before = null;
         foreach (var part in Order)
         {
             if (options.Only is { } only ? !only.Contains(part) : !Says(part, figures))
                 continue;
             var mayFollow = before is { } last && !StandsAlone(last) && !StandsAlone(part);
-            if (mayFollow && composer.Fits(page => SetWhole(part, page, figures, options, cancellation)))
+            if (mayFollow && composer.Fits(page => SetWhole(part, page, figures, options, cuts)))
                 composer.GoOn(TitleOf(part));
             else
                 composer.BeginPage(TitleOf(part));
             if (before is null)
                 composer.Title(figures.Rig.Name);
             before = part;
-            SetWhole(part, composer, figures, options, cancellation);
+            SetWhole(part, composer, figures, options, cuts);
         }
 
         return new PaperDocument
@@ -84,10 +85,10 @@ public static class SheetBuilder
     private static bool StandsAlone(SheetPart part) => part is SheetPart.Labels or SheetPart.Player;
 
     private static void SetWhole(
-        SheetPart part, PageComposer composer, SheetFigures figures, SheetOptions options, CancellationToken cancellation)
+        SheetPart part, PageComposer composer, SheetFigures figures, SheetOptions options, IReadOnlyList<CutList> cuts)
     {
         composer.Heading(TitleOf(part));
-        Set(part, composer, figures, options, cancellation);
+        Set(part, composer, figures, options, cuts);
     }
 
     private static bool Says(SheetPart part, SheetFigures figures) => part switch
@@ -98,7 +99,7 @@ public static class SheetBuilder
     };
 
     private static void Set(
-        SheetPart part, PageComposer composer, SheetFigures figures, SheetOptions options, CancellationToken cancellation)
+        SheetPart part, PageComposer composer, SheetFigures figures, SheetOptions options, IReadOnlyList<CutList> cuts)
     {
         switch (part)
         {
@@ -109,7 +110,7 @@ public static class SheetBuilder
                 FeedSchedule.Set(composer, figures);
                 break;
             case SheetPart.Leads:
-                LeadPages.Set(composer, figures, options, cancellation);
+                LeadPages.Set(composer, figures, cuts, options.Cutting);
                 break;
             case SheetPart.Labels:
                 LabelPages.Set(composer, figures, options.Labels);
