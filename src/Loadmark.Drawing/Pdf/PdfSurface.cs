@@ -48,7 +48,8 @@ internal sealed class PdfSurface(XGraphics page, PdfInks inks) : IPaintSurface
     public void Text(InkPaint paint, FontFace face, double size, Point baseline, string text)
     {
         if (paint.Fill is not null)
-            page.DrawString(text, inks.FontOf(face, size * PaperSize.PointsPerPx), inks.BrushOf(paint), At(baseline), XStringFormats.BaseLineLeft);
+            page.DrawString(
+                text, inks.FontOf(face, size * PaperSize.PointsPerPx), inks.BrushOf(paint), At(baseline), XStringFormats.BaseLineLeft);
     }
 
     private static XPoint At(Point point) => new(point.X * PaperSize.PointsPerPx, point.Y * PaperSize.PointsPerPx);

@@ -83,5 +83,7 @@ public static class PdfWriter
     };
 
     private static XRect RectOf(Box box) =>
-        new(box.X * PaperSize.PointsPerPx, box.Y * PaperSize.PointsPerPx, box.Width * PaperSize.PointsPerPx, box.Height * PaperSize.PointsPerPx);
+        new(
+            new XPoint(box.X * PaperSize.PointsPerPx, box.Y * PaperSize.PointsPerPx),
+            new XSize(box.Width * PaperSize.PointsPerPx, box.Height * PaperSize.PointsPerPx));
 }
