@@ -60,6 +60,18 @@ public static class FigureDisplay
     public static string Said(Volts? volts) => Printed(Rounded(volts, 2));
 
     /// <summary>
+    /// A range of voltages that was computed, to 10 mV, rounded outwards: no value within it reads as outside. "8.55 to 9.45 V".
+    /// </summary>
+    /// <param name="range">In volts; null when it is not known.</param>
+    public static string Outwards(QuantityRange<Volt>? range)
+    {
+        if (range is not { } known)
+            return Unknown;
+        var (low, high) = (Math.Floor(known.Low.Value * 100) / 100, Math.Ceiling(known.High.Value * 100) / 100);
+        return low == high ? $"{new Volts(low)}" : $"{Number(low)} to {new Volts(high)}";
+    }
+
+    /// <summary>
     /// A current that was computed or added up, with the three digits that a person would say. Beside a limit it never reads as the limit
     /// without being it: then with four.
     /// </summary>

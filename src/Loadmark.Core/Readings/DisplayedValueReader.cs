@@ -39,7 +39,10 @@ public static class DisplayedValueReader
         var step = factor;
         for (var place = 0; place < number.Scale; place++)
             step /= 10;
-        value = new DisplayedValue<TUnit>(isNegative ? -1 * quantity : quantity, new Quantity<TUnit>(step));
+        value = new DisplayedValue<TUnit>(isNegative ? -1 * quantity : quantity, new Quantity<TUnit>(step))
+        {
+            IsSigned = isNegative || typed[0] == '+',
+        };
         return true;
     }
 }

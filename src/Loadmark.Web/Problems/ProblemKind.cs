@@ -61,7 +61,7 @@ public sealed record ProblemKind(string Name, int Status, string Title, string M
 
     /// <summary>A rig or a price list cannot be read.</summary>
     public static ProblemKind Unreadable { get; } = new("unreadable", StatusCodes.Status422UnprocessableEntity, "The text cannot be read",
-        "Each fault is in 'errors' (of the rig, or of the gear) or 'priceErrors' (of the price list), "
+        "Each fault is in 'errors' (of the rig, or of the gear) or 'priceErrors' (of the price list) or 'readingErrors' (of readings), "
         + "with its place and what was expected there, as the commands tell it.");
 
     /// <summary>A rig without wiring has no circuit.</summary>

@@ -1,5 +1,6 @@
 using Loadmark.Core.LeadLists;
 using Loadmark.Core.Rigs;
+using Loadmark.Files;
 using Loadmark.Simulation;
 using Loadmark.Simulation.Bounds;
 using Loadmark.Simulation.Starting;

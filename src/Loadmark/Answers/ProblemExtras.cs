@@ -17,6 +17,9 @@ internal sealed record ProblemExtras
         .List(
             "priceErrors", static extras => extras.PriceErrors, CheckJson.Fault, "What keeps the price list from being read.",
             Presence.OrAbsent)
+        .List(
+            "readingErrors", static extras => extras.ReadingErrors, CheckJson.Fault, "What keeps the readings from being read.",
+            Presence.OrAbsent)
         .Value("present", static extras => extras.Present, StoredRigJson.Rig, Presence.OrAbsent)
         .Value("presentGear", static extras => extras.PresentGear, GearJson.Shown, Presence.OrAbsent);
 
@@ -25,6 +28,9 @@ internal sealed record ProblemExtras
 
     /// <summary>What keeps a price list from being read; null where nothing does.</summary>
     public IReadOnlyList<FileError>? PriceErrors { get; init; }
+
+    /// <summary>What keeps readings from being read; null where nothing does.</summary>
+    public IReadOnlyList<FileError>? ReadingErrors { get; init; }
 
     /// <summary>The rig as somebody else has kept it by now; null where it is not about that.</summary>
     public StoredRig? Present { get; init; }

@@ -165,6 +165,9 @@ internal static class QuestionSpecs
     public static QuestionSpec Sheet { get; } = new("sheet", "the sheet that goes with the rig, for the lid of its case and for the bench")
     { Options = [SheetParts, Paper, LabelSizes, Contact, Reels, Ends, Cut] };
 
+    /// <summary>Was it built as drawn?</summary>
+    public static QuestionSpec Accept { get; } = new("accept", "was it built as drawn: what must a meter show, and what did it show?");
+
     /// <summary>All questions, in the order in which the API's description has them.</summary>
-    public static IReadOnlyList<QuestionSpec> Questions => [Read, Ask, Check, Plan, Buy, Settle, StartUp, Netlist, Sheet];
+    public static IReadOnlyList<QuestionSpec> Questions => [Read, Ask, Check, Plan, Buy, Settle, StartUp, Netlist, Sheet, Accept];
 }

@@ -17,7 +17,8 @@ public sealed class DisplayedValueTests
     public void The_step_is_that_of_the_last_digit(string text, double volts, double step)
     {
         Assert.True(DisplayedValueReader.TryRead<Volt>(text, out var value, out var problem), problem);
-        Assert.Equal(new DisplayedValue<Volt>(new Volts((decimal)volts), new Volts((decimal)step)), value);
+        Assert.Equal((new Volts((decimal)volts), new Volts((decimal)step)), (value.Value, value.Step));
+        Assert.Equal(text.Trim()[0] is '+' or '-' or '\u2212' or '\u2013', value.IsSigned);
     }
 
     [Theory]

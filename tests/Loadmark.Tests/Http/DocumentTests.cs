@@ -16,7 +16,7 @@ public sealed partial class DocumentTests(SharedHost shared) : IClassFixture<Sha
     {
         Assert.Equal("3.1", Document["openapi"]!.GetValue<string>()[..3]);
         Assert.Equal(
-            ["/api/ask post", "/api/buy post", "/api/check post", "/api/gear get", "/api/gear post", "/api/gear/export get", "/api/gear/import post", "/api/gear/{kind}/{tag} delete",
+            ["/api/accept post", "/api/ask post", "/api/buy post", "/api/check post", "/api/gear get", "/api/gear post", "/api/gear/export get", "/api/gear/import post", "/api/gear/{kind}/{tag} delete",
              "/api/gear/{kind}/{tag} get", "/api/gear/{kind}/{tag} put", "/api/gear/{kind}/{tag}/affected get", "/api/gear/{kind}/{tag}/readings post", "/api/netlist post", "/api/plan post", "/api/read post", "/api/rigs get", "/api/rigs post", "/api/rigs/{id} delete",
              "/api/rigs/{id} get", "/api/rigs/{id} put", "/api/settle post", "/api/sheet post", "/api/startup post", "/healthz get"],
             shared.Shapes.Operations.Select(static operation => $"{operation.Path} {operation.Method}").Order(StringComparer.Ordinal));
@@ -73,6 +73,7 @@ public sealed partial class DocumentTests(SharedHost shared) : IClassFixture<Sha
         await AssertAnsweredAsync("check.json", "/api/check?file=board.rig.yaml", rig);
         await AssertAnsweredAsync("plan.json", "/api/plan", rig);
         await AssertAnsweredAsync("ask.json", "/api/ask", Read("ask.request.json"), "application/json");
+        await AssertAnsweredAsync("accept.json", "/api/accept", Read("accept.request.json"), "application/json");
         await AssertAnsweredAsync("buy.json", "/api/buy", Read("buy.request.json"), "application/json");
         await AssertAnsweredAsync("settle.json", "/api/settle", rig);
         await AssertAnsweredAsync("startup.json", "/api/startup", rig);

@@ -18,4 +18,12 @@ internal static class UnreadableProblem
             More = new ProblemExtras { Errors = rig, PriceErrors = prices.Count > 0 ? prices : null }.Write,
         };
     }
+
+    /// <summary>Makes the problem of readings.</summary>
+    /// <param name="readings">What is wrong with them; at least one.</param>
+    public static Problem OfReadings(IReadOnlyList<FileError> readings) =>
+        new(ProblemKind.Unreadable, $"Readings, line {readings[0].Line}, column {readings[0].Column}: {readings[0].Message}")
+        {
+            More = new ProblemExtras { ReadingErrors = readings }.Write,
+        };
 }

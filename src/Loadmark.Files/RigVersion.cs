@@ -1,9 +1,8 @@
 using System.Security.Cryptography;
 using System.Text;
 using Loadmark.Core.Rigs;
-using Loadmark.Files;
 
-namespace Loadmark.Workshop.Sheets;
+namespace Loadmark.Files;
 
 /// <summary>Names the state of a rig by what it says, whatever its file's comments and spacing.</summary>
 public static class RigVersion
