@@ -1,3 +1,4 @@
+using Loadmark.Storage.Acceptances;
 using Loadmark.Storage.Faults;
 using Loadmark.Storage.Gear;
 using Loadmark.Storage.Sessions;
@@ -31,6 +32,7 @@ public sealed class Store : IDisposable
         var uses = new RigUses(mentions);
         Rigs = new RigStore(_access, clock, editsKept, uses);
         Gear = new GearLibrary(_access, clock, uses);
+        Acceptances = new AcceptanceStore(_access, clock);
         Copies = new StoreCopies(file, clock);
     }
 
@@ -39,6 +41,9 @@ public sealed class Store : IDisposable
 
     /// <summary>The gear that the workshop knows.</summary>
     public GearLibrary Gear { get; }
+
+    /// <summary>What was measured on finished rigs.</summary>
+    public AcceptanceStore Acceptances { get; }
 
     /// <summary>Whether it is open: not before <see cref="OpenAsync"/>, and not after one that found a fault.</summary>
     public bool IsOpen => _access.IsOpen;

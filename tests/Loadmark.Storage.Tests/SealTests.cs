@@ -168,6 +168,8 @@ public sealed class SealTests : IDisposable
         var gear = (await store.Gear.AddAsync(new GearContent { Kind = GearKind.Load, Tag = "delay-2", Label = "9V DC 300mA", Text = "x" }, "typed", _token)).Gear!;
         await store.Gear.Readings.AddAsync(gear.Id, new() { Kind = DrawKind.Running, Current = new(0.21m), Taken = DateTimeOffset.UnixEpoch }, _token);
         await store.Gear.Uses.DecideAsync(rig.Id, gear.Id, gear.Revision, takesNew: true, _token);
+        var begun = (await store.Acceptances.BeginAsync(rig.Id, new("12ab34cd", "rig: board\n", "by: x\n", "open"), _token))!;
+        await store.Acceptances.SaveAsync(begun.Id, begun.Revision, begun.Content, signs: true, _token);
     }
 
     private List<string> Broken()

@@ -14,8 +14,8 @@ internal sealed class SalvagedRows(SqliteConnection connection)
     /// <summary>
     /// Each rig's edits, and the pieces of gear's changes, hang on it; what came from the damaged file stays with what came from there.
     /// </summary>
-    private static readonly (string Table, string Name, string Below, string Key)[] Owners =
-        [("Rigs", "Name", "Edits", "RigId"), ("Gear", "Tag", "GearChanges", "GearId")];
+    private static readonly (string Table, string Name, string[] Below, string Key)[] Owners =
+        [("Rigs", "Name", ["Edits", "Acceptances"], "RigId"), ("Gear", "Tag", ["GearChanges"], "GearId")];
 
     private readonly List<string> _lost = [];
     private readonly List<string> _filled = [];
@@ -75,19 +75,26 @@ internal sealed class SalvagedRows(SqliteConnection connection)
         {
             foreach (var found in connection.Column($"SELECT {name} FROM backup.{table} WHERE Id NOT IN (SELECT Id FROM main.{table})"))
                 _filled.Add($"{RowPlace.Of(table, _ => found)} of {when}");
-            var columns = string.Join(", ", connection.Column($"SELECT '\"' || name || '\"' FROM pragma_table_info('{below}')"));
-            connection.Run($"""
-                CREATE TEMP TABLE Missing AS SELECT Id FROM backup.{table} WHERE Id NOT IN (SELECT Id FROM main.{table});
-                DELETE FROM main.{below} WHERE {key} IN (SELECT Id FROM Missing);
-                INSERT INTO main.{below} ({columns}) SELECT {columns} FROM backup.{below} WHERE {key} IN (SELECT Id FROM Missing);
-                """);
-            columns = string.Join(", ", connection.Column($"SELECT '\"' || name || '\"' FROM pragma_table_info('{table}')"));
+            connection.Run($"CREATE TEMP TABLE Missing AS SELECT Id FROM backup.{table} WHERE Id NOT IN (SELECT Id FROM main.{table});");
+            foreach (var one in below)
+            {
+                var parts = ColumnsOf(one);
+                connection.Run($"""
+                    DELETE FROM main.{one} WHERE {key} IN (SELECT Id FROM Missing);
+                    INSERT INTO main.{one} ({parts}) SELECT {parts} FROM backup.{one} WHERE {key} IN (SELECT Id FROM Missing);
+                    """);
+            }
+
+            var columns = ColumnsOf(table);
             connection.Run($"""
                 INSERT INTO main.{table} ({columns}) SELECT {columns} FROM backup.{table} WHERE Id IN (SELECT Id FROM Missing);
                 DROP TABLE Missing;
                 """);
         }
     }
+
+    private string ColumnsOf(string table) =>
+        string.Join(", ", connection.Column($"SELECT '\"' || name || '\"' FROM pragma_table_info('{table}')"));
 
     /// <summary>
     /// Lets go of what hangs on nothing any more, of edits that can no longer be reached one by one from the present text, and seals all.
@@ -97,6 +104,8 @@ internal sealed class SalvagedRows(SqliteConnection connection)
     {
         _lost.AddRange(connection.Column("""
             SELECT DISTINCT 'all but its edits of the rig ' || NameAfter FROM Edits WHERE RigId NOT IN (SELECT Id FROM Rigs)
+            UNION ALL SELECT 'what was measured on a rig that is lost itself, version ' || Version FROM Acceptances
+                WHERE RigId NOT IN (SELECT Id FROM Rigs)
             """));
         connection.Run("""
             DELETE FROM Edits WHERE RigId NOT IN (SELECT Id FROM Rigs);
@@ -113,6 +122,7 @@ internal sealed class SalvagedRows(SqliteConnection connection)
         connection.Run($"""
             DELETE FROM Edits WHERE rowid IN (SELECT Edit FROM Beyond);
             DROP TABLE Beyond;
+            DELETE FROM Acceptances WHERE RigId NOT IN (SELECT Id FROM Rigs);
             DELETE FROM GearChanges WHERE GearId NOT IN (SELECT Id FROM Gear);
             DELETE FROM GearReadings WHERE GearId NOT IN (SELECT Id FROM Gear);
             DELETE FROM GearDecisions WHERE GearId NOT IN (SELECT Id FROM Gear) OR RigId NOT IN (SELECT Id FROM Rigs);

@@ -19,6 +19,8 @@ internal sealed class StorageContext(DbContextOptions<StorageContext> options) :
 
     public DbSet<GearDecisionRow> GearDecisions => Set<GearDecisionRow>();
 
+    public DbSet<AcceptanceRow> Acceptances => Set<AcceptanceRow>();
+
     public DbSet<CountRow> Counts => Set<CountRow>();
 
     public DbSet<TotalRow> Totals => Set<TotalRow>();
@@ -95,6 +97,15 @@ internal sealed class StorageContext(DbContextOptions<StorageContext> options) :
             decision.HasKey(row => new { row.GearId, row.RigId });
             decision.HasOne<RigRow>().WithMany().HasForeignKey(row => row.RigId).OnDelete(DeleteBehavior.Cascade);
             decision.HasOne<GearRow>().WithMany().HasForeignKey(row => row.GearId).OnDelete(DeleteBehavior.Cascade);
+        });
+
+        modelBuilder.Entity<AcceptanceRow>(acceptance =>
+        {
+            acceptance.ToTable("Acceptances");
+            acceptance.HasKey(row => row.Id);
+            acceptance.Property(row => row.Id).ValueGeneratedNever();
+            acceptance.HasIndex(row => row.RigId);
+            acceptance.HasOne<RigRow>().WithMany().HasForeignKey(row => row.RigId).OnDelete(DeleteBehavior.Cascade);
         });
 
         modelBuilder.Entity<CountRow>(count =>

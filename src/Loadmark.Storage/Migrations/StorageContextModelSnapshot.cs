@@ -17,6 +17,52 @@ namespace Loadmark.Storage.Migrations
 #pragma warning disable 612, 618
             modelBuilder.HasAnnotation("ProductVersion", "10.0.15");
 
+            modelBuilder.Entity("Loadmark.Storage.Entities.AcceptanceRow", b =>
+                {
+                    b.Property<Guid>("Id")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Begun")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Changed")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<byte[]>("Readings")
+                        .IsRequired()
+                        .HasColumnType("BLOB");
+
+                    b.Property<long>("Revision")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<Guid>("RigId")
+                        .HasColumnType("TEXT");
+
+                    b.Property<byte[]>("RigText")
+                        .IsRequired()
+                        .HasColumnType("BLOB");
+
+                    b.Property<long>("Seal")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long?>("Signed")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Verdict")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Version")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("RigId");
+
+                    b.ToTable("Acceptances", (string)null);
+                });
+
             modelBuilder.Entity("Loadmark.Storage.Entities.CountRow", b =>
                 {
                     b.Property<string>("Name")
@@ -339,6 +385,15 @@ namespace Loadmark.Storage.Migrations
                     b.HasKey("Table");
 
                     b.ToTable("Totals", (string)null);
+                });
+
+            modelBuilder.Entity("Loadmark.Storage.Entities.AcceptanceRow", b =>
+                {
+                    b.HasOne("Loadmark.Storage.Entities.RigRow", null)
+                        .WithMany()
+                        .HasForeignKey("RigId")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired();
                 });
 
             modelBuilder.Entity("Loadmark.Storage.Entities.EditRow", b =>

@@ -24,6 +24,7 @@ internal static class RowPlace
             "GearReadings" => $"the reading {Value("Id")} of gear",
             "GearUses" => $"the note that a rig has the gear {Value("TagKey")}",
             "GearDecisions" => $"the decision about gear in the rig {Value("RigId")}",
+            "Acceptances" => $"what was measured on the rig {Value("RigId")}, version {Value("Version")}",
             "Counts" => $"the count '{Value("Name")}'",
             "Totals" => $"the total of the table {Value("Table")}",
             _ => "a row",

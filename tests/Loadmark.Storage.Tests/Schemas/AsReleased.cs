@@ -18,4 +18,8 @@ internal static class AsReleased
     [DbContext(typeof(StorageContext))]
     [Migration("20261130164935_Seals")]
     internal sealed class Seals : Storage.Migrations.Seals;
+
+    [DbContext(typeof(StorageContext))]
+    [Migration("20261201015715_Acceptances")]
+    internal sealed class Acceptances : Storage.Migrations.Acceptances;
 }

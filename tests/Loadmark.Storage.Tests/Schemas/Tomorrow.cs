@@ -8,7 +8,7 @@ namespace Loadmark.Storage.Tests.Schemas;
 /// <summary>A later one that makes a table anew, which SQLite does by dropping the old; rows that refer to it are to stay.</summary>
 [DbContext(typeof(StorageContext))]
 [Migration("29990101000000_Tomorrow")]
-internal sealed class Tomorrow : Storage.Migrations.Seals
+internal sealed class Tomorrow : Storage.Migrations.Acceptances
 {
     protected override void Up(MigrationBuilder migrationBuilder)
     {
