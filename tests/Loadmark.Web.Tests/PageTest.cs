@@ -29,6 +29,7 @@ public abstract class PageTest : BunitContext
         Services.AddMudBlazorDialog();
         Services.AddSingleton(_store);
         Services.AddSingleton(Store);
+        Services.AddSingleton(_store.Acceptances);
         Cache = new LibraryCache(_store);
         Services.AddSingleton(Cache);
         Services.AddSingleton<LibraryEditor>();

@@ -8,7 +8,9 @@ using Microsoft.EntityFrameworkCore;
 
 namespace Loadmark.Storage.Acceptances;
 
-/// <summary>What was measured on finished rigs: records that grow while somebody measures, and stay as they are once they are signed.</summary>
+/// <summary>
+/// What was measured on finished rigs: records that grow while somebody measures, and stay as they are once they are signed.
+/// </summary>
 public sealed class AcceptanceStore
 {
     private readonly Access _access;

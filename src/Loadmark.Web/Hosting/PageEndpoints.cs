@@ -4,6 +4,7 @@ using Loadmark.Drawing.Svg;
 using Loadmark.Files;
 using Loadmark.Files.Entry;
 using Loadmark.Storage;
+using Loadmark.Storage.Acceptances;
 using Loadmark.Storage.Faults;
 using Loadmark.Web.Guarding;
 using Loadmark.Web.RequestIds;
@@ -43,6 +44,7 @@ public static class PageEndpoints
         routes.MapGet("/rig/{id:guid}/file", ExportAsync);
         routes.MapGet("/rig/{id:guid}/loads.csv", ExportLoadsAsync);
         routes.MapGet("/rig/{id:guid}/paper", SheetDownloads.AnswerAsync);
+        routes.MapGet("/rig/{id:guid}/readings/{record:guid}", ExportReadingsAsync);
         routes.MapGet("/backup", BackUpAsync);
         routes.MapGearExports();
         routes.MapRazorComponents<App>().AddInteractiveServerRenderMode(static (ServerComponentsEndpointOptions options) =>
@@ -66,6 +68,17 @@ public static class PageEndpoints
 
         // The mark at the start tells spreadsheets that it is UTF-8.
         return Download(context, "\uFEFF" + LoadTable.Write(rig.Loads), "text/csv", FileNames.Of(rig.Name) + ".loads.csv");
+    }
+
+    /// <summary>What was measured on a rig, as <c>loadmark accept</c> reads it.</summary>
+    private static async Task<IResult> ExportReadingsAsync(
+        Guid id, Guid record, RigStore store, AcceptanceStore acceptances, HttpContext context)
+    {
+        var records = await acceptances.ListAsync(id, context.RequestAborted);
+        if (await store.FindAsync(id, context.RequestAborted) is not { } rig
+            || records.FirstOrDefault(one => one.Id == record) is not { } kept)
+            return Results.NotFound();
+        return Download(context, kept.Content.Readings, "text/csv", $"{FileNames.Of(rig.Name)}.{kept.Content.Version}.readings.csv");
     }
 
     /// <summary>All that is kept, in one file.</summary>

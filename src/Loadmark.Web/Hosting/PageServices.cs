@@ -49,6 +49,7 @@ public static class PageServices
         services.AddScoped<CircuitHandler, InboundOrder>();
         services.AddSingleton(store);
         services.AddSingleton(store.Rigs);
+        services.AddSingleton(store.Acceptances);
         services.AddSingleton<LibraryCache>();
         services.AddSingleton<LibraryEditor>();
         services.AddSingleton<AffectedRigs>();

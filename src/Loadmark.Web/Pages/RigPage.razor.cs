@@ -30,6 +30,7 @@ public sealed partial class RigPage : ComponentBase
             ("start", "Switch on"),
             ("buy", "Buy"),
             ("sheet", "Sheet"),
+            ("accept", "Accept"),
             ("text", "File"),
         ];
 

@@ -2,7 +2,7 @@ using Loadmark.Core.Acceptance;
 
 namespace Loadmark.Workshop.Accepting;
 
-/// <summary>What is measured, in words.</summary>
+/// <summary>What is measured and what comes of it, in words.</summary>
 public static class MeasureText
 {
     /// <summary>"open", "loaded" or "draw".</summary>
@@ -13,6 +13,16 @@ public static class MeasureText
         BenchMeasure.Loaded => "loaded",
         BenchMeasure.Draw => "draw",
         _ => throw new ArgumentOutOfRangeException(nameof(measure), measure, "It has no word."),
+    };
+
+    /// <summary>"accepted", "open" or "refused".</summary>
+    /// <param name="verdict">The verdict.</param>
+    public static string Of(AcceptanceVerdict verdict) => verdict switch
+    {
+        AcceptanceVerdict.Accepted => "accepted",
+        AcceptanceVerdict.Open => "open",
+        AcceptanceVerdict.Refused => "refused",
+        _ => throw new ArgumentOutOfRangeException(nameof(verdict), verdict, "It has no word."),
     };
 
     /// <summary>What to do for it, as the heading of a step.</summary>

@@ -53,7 +53,7 @@ internal static class AcceptJson
         .Text("rig", static result => result.Plan.Rig.Name, "The rig's name.")
         .Text("version", static result => result.Plan.Version, "The rig's version, as on its sheet.")
         .Word(
-            "verdict", static result => result.Verdict, WordOf,
+            "verdict", static result => result.Verdict, MeasureText.Of,
             "Whether it was: refused where a reading failed, open where any is missing.")
         .Texts("because", static result => result.Because, "Why it is no better, the worst first.")
         .List("points", static result => result.Measures, Point, "What is measured, in the order of measuring.")
@@ -76,15 +76,6 @@ internal static class AcceptJson
 
     /// <summary>Writes the answer and a line end.</summary>
     public static void Write(Stream output, AcceptanceResult result) => JsonFormat.WriteLine(output, Answer, result);
-
-    /// <summary>The word for a verdict.</summary>
-    public static string WordOf(AcceptanceVerdict verdict) => verdict switch
-    {
-        AcceptanceVerdict.Accepted => "accepted",
-        AcceptanceVerdict.Open => "open",
-        AcceptanceVerdict.Refused => "refused",
-        _ => throw new ArgumentOutOfRangeException(nameof(verdict), verdict, "It has no word."),
-    };
 
     /// <summary>The word for what came of a reading.</summary>
     public static string WordOf(Conformity judged) => judged switch

@@ -16,6 +16,7 @@ internal static partial class PartOpener
         "start" => SwitchOnAsync(page),
         "buy" => BuyAsync(page),
         "sheet" => ChooseSheetAsync(page),
+        "accept" => MeasureAsync(page),
         "text" => RefuseTextAsync(page),
         _ => throw new ArgumentOutOfRangeException(nameof(part), part, "There is no such part."),
     };
@@ -32,6 +33,14 @@ internal static partial class PartOpener
         await page.GetByLabel("Labels", new() { Exact = true }).UncheckAsync();
         await page.GetByLabel("Reels of cable that you have").FillAsync("25 m");
         await Expect(page.GetByRole(AriaRole.Button, new() { Name = "Open as PDF" })).ToBeVisibleAsync();
+    }
+
+    private static async Task MeasureAsync(IPage page)
+    {
+        await page.GetByLabel("Meter shows").FillAsync("12.5");
+        await page.GetByRole(AriaRole.Button, new() { Name = "− centre negative" }).ClickAsync();
+        await Expect(page.Locator(".measurecard [role=status]")).ToContainTextAsync("V.");
+        await Expect(page.GetByRole(AriaRole.Button, new() { Name = "Throw it away" })).ToBeVisibleAsync();
     }
 
     private static async Task OpenFindingAsync(IPage page)

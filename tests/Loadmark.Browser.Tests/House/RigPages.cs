@@ -11,7 +11,7 @@ internal static class RigPages
 
     /// <summary>The parts of a rig's page: what its address ends in, and its name.</summary>
     public static IReadOnlyList<(string Part, string Name)> Parts { get; } =
-        [("", "Findings"), ("gear", "Gear"), ("wire", "Wire"), ("plan", "Plan"), ("start", "Switch on"), ("buy", "Buy"), ("sheet", "Sheet"), ("text", "File")];
+        [("", "Findings"), ("gear", "Gear"), ("wire", "Wire"), ("plan", "Plan"), ("start", "Switch on"), ("buy", "Buy"), ("sheet", "Sheet"), ("accept", "Accept"), ("text", "File")];
 
     /// <summary>Opens the list of rigs and waits until it can be used.</summary>
     public static async Task OpenRigsAsync(this IPage page)

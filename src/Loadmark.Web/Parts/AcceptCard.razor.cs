@@ -1,0 +1,76 @@
+using Loadmark.Core.Acceptance;
+using Loadmark.Web.Texts;
+using Loadmark.Workshop.Accepting;
+using Microsoft.AspNetCore.Components;
+using Microsoft.Extensions.Localization;
+
+namespace Loadmark.Web.Parts;
+
+/// <summary>One reading to be taken.</summary>
+public sealed partial class AcceptCard : ComponentBase
+{
+    private ElementReference _field;
+    private string _typed = "";
+
+    /// <summary>What is to be measured.</summary>
+    [Parameter, EditorRequired] public JudgedMeasure Measure { get; set; } = null!;
+
+    /// <summary>What the field begins with.</summary>
+    [Parameter] public string Typed { get; set; } = "";
+
+    /// <summary>Why the last reading was not taken; null where it was.</summary>
+    [Parameter] public string? Problem { get; set; }
+
+    /// <summary>The reading that was taken last; null for none.</summary>
+    [Parameter] public JudgedMeasure? Last { get; set; }
+
+    /// <summary>Which of the readings this is, from 1.</summary>
+    [Parameter] public int Number { get; set; }
+
+    /// <summary>How many readings there are.</summary>
+    [Parameter] public int Count { get; set; }
+
+    /// <summary>Whether a reading is being taken.</summary>
+    [Parameter] public bool IsBusy { get; set; }
+
+    /// <summary>Told what was read, with its sign.</summary>
+    [Parameter] public EventCallback<string> OnTake { get; set; }
+
+    /// <summary>Told to go by so many readings.</summary>
+    [Parameter] public EventCallback<int> OnStep { get; set; }
+
+    [Inject] private IStringLocalizer<PageText> T { get; set; } = null!;
+
+    /// <summary>Whether the reading has to have a sign.</summary>
+    private bool HasSign => Measure.Measure != BenchMeasure.Draw && Measure.Point.Alternates != true;
+
+    /// <inheritdoc/>
+    protected override void OnInitialized() => _typed = Typed;
+
+    /// <inheritdoc/>
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        // The hand is at the probes: the field of the next reading is ready to be typed into.
+        if (firstRender && Last is not null)
+            await _field.FocusAsync();
+    }
+
+    private string StepOf(BenchMeasure measure) => measure switch
+    {
+        BenchMeasure.Open => T["nothing plugged in"],
+        BenchMeasure.Loaded => T["all loads plugged in and running"],
+        _ => T["what the load draws, if wanted"],
+    };
+
+    /// <summary>A sign that was typed counts; else that of the button.</summary>
+    private async Task TakeAsync(string sign)
+    {
+        var typed = _typed.Trim();
+        if (typed.Length == 0)
+            return;
+        var signed = typed[0] is '+' or '-' or '\u2212' or '\u2013' ? typed : sign + typed;
+        await OnTake.InvokeAsync(signed);
+        if (Problem is null)
+            _typed = "";
+    }
+}
