@@ -50,6 +50,21 @@ public sealed class InstrumentTests
         Assert.Equal(1, (await instrument.ReadVoltsAsync(Cancellation)).Value);
     }
 
+    /// <summary>What it lists of an earlier talk is none of this one's.</summary>
+    [Fact]
+    public async Task Errors_that_were_listed_before_do_not_keep_from_connecting()
+    {
+        var simulated = new SimulatedMeter([9.02], [0.2101]);
+        Assert.Null(simulated.Answer("nonsense"));
+        await using var served = new SimulatedInstrument(simulated);
+        var address = new InstrumentAddress("127.0.0.1", served.Port, IsSerial: false);
+        await using var met = await InstrumentPort.MeetAsync(address, cancellation: Cancellation);
+        Assert.Equal("Simulated meter", met.Identification.Model);
+        Assert.Equal(9.02m, (await met.ReadAsync(amps: false, Cancellation)).Figure);
+        Assert.Equal(0.2101m, (await met.ReadAsync(amps: true, Cancellation)).Figure);
+        Assert.True(met.CanBeAsked);
+    }
+
     [Fact]
     public async Task No_answer_ends_in_time_and_what_comes_late_is_not_taken_for_another()
     {

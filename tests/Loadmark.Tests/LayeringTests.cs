@@ -24,9 +24,9 @@ public sealed class LayeringTests
         ["Loadmark.Meters"] = ([], ["System.IO.Ports"]),
         ["Loadmark.Drawing"] = (["Loadmark.Core"], ["PDFsharp", "SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies"]),
         ["Loadmark.Workshop"] = (["Loadmark.Core", "Loadmark.Drawing", "Loadmark.Files", "Loadmark.Planning", "Loadmark.Simulation", "Loadmark.Storage"], []),
-        ["Loadmark.Web"] = (["Loadmark.Core", "Loadmark.Drawing", "Loadmark.Files", "Loadmark.Planning", "Loadmark.Simulation", "Loadmark.Storage", "Loadmark.Workshop"], ["Markdig", "MudBlazor"]),
+        ["Loadmark.Web"] = (["Loadmark.Core", "Loadmark.Drawing", "Loadmark.Files", "Loadmark.Meters", "Loadmark.Planning", "Loadmark.Simulation", "Loadmark.Storage", "Loadmark.Workshop"], ["Markdig", "MudBlazor"]),
         ["Loadmark"] = (
-            ["Loadmark.Core", "Loadmark.Files", "Loadmark.Planning", "Loadmark.Simulation", "Loadmark.Storage", "Loadmark.Web", "Loadmark.Workshop"],
+            ["Loadmark.Core", "Loadmark.Files", "Loadmark.Meters", "Loadmark.Planning", "Loadmark.Simulation", "Loadmark.Storage", "Loadmark.Web", "Loadmark.Workshop"],
             ["Microsoft.AspNetCore.OpenApi", "Spectre.Console", "System.CommandLine"]),
     };
 

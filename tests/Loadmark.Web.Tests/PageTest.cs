@@ -39,6 +39,7 @@ public abstract class PageTest : BunitContext
         Services.AddSingleton(new PageLimits());
         Services.AddSingleton(new Loadmark.Web.RequestIds.PageRequestId(new Loadmark.Web.RequestIds.RequestIdSource(TimeProvider.System)));
         Services.AddSingleton(new SolveGate(2));
+        Services.AddScoped<Loadmark.Web.Metering.BenchMeter>();
         var module = JSInterop.SetupModule("./_content/Loadmark.Web/loadmark.js");
         JSInterop.Mode = module.Mode = JSRuntimeMode.Loose;
         module.SetupModule("watchWidth", _ => true);

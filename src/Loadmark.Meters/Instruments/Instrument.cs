@@ -27,6 +27,9 @@ public sealed class Instrument : IAsyncDisposable
         _lines = new LineStream(stream, _options.LongestLine);
     }
 
+    /// <summary>Whether it can be asked no more, because answers and questions may be out of step.</summary>
+    public bool IsOutOfStep => _broken is not null;
+
     /// <summary>What it says it is.</summary>
     /// <inheritdoc cref="AskAsync"/>
     public async Task<Identification> IdentifyAsync(CancellationToken cancellation = default)

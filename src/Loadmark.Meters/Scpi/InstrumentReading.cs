@@ -8,6 +8,10 @@ public readonly record struct InstrumentReading(double Value, ReadingState State
 {
     private const double Infinity = 9.9e37;
     private const double NotANumber = 9.91e37;
+    private const double MostOfAnyMeter = 1e12;
+
+    /// <summary>The value in volts or amperes, to 15 digits; null where nothing was measured, or more than any meter measures.</summary>
+    public decimal? Figure => State == ReadingState.Measured && Math.Abs(Value) < MostOfAnyMeter ? (decimal)Value : null;
 
     /// <summary>Reads an answer that is one value; of several separated by commas the first.</summary>
     /// <param name="answer">The answer, without its end of line.</param>

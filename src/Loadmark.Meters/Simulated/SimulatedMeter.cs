@@ -56,6 +56,9 @@ public sealed class SimulatedMeter
         Add("FETCh?", _ => Value(_volts, ref _voltsRead));
     }
 
+    /// <summary>A meter as it would stand at a bench: some nine volts and some 210 mA, which waver a little.</summary>
+    public static SimulatedMeter OfBench() => new([9.02, 9.01, 9.03], [0.2101, 0.2098]);
+
     /// <summary>Takes a line and gives the answers to its questions, separated by semicolons.</summary>
     /// <param name="line">Commands separated by semicolons, without the end of line.</param>
     /// <returns>Null where nothing was asked.</returns>

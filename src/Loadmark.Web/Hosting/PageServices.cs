@@ -1,5 +1,6 @@
 using Loadmark.Storage;
 using Loadmark.Storage.Faults;
+using Loadmark.Web.Metering;
 using Loadmark.Web.RequestIds;
 using Loadmark.Web.Texts;
 using Loadmark.Web.Views;
@@ -47,6 +48,7 @@ public static class PageServices
         services.AddScoped<PageRequestId>();
         services.AddScoped<CircuitHandler, PageRequestIdHandler>();
         services.AddScoped<CircuitHandler, InboundOrder>();
+        services.AddScoped<BenchMeter>();
         services.AddSingleton(store);
         services.AddSingleton(store.Rigs);
         services.AddSingleton(store.Acceptances);

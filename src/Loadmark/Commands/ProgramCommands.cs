@@ -24,6 +24,7 @@ internal static class ProgramCommands
             new(QuestionSpecs.Netlist.Name, static () => NetlistCommand.Spec),
             new(QuestionSpecs.Sheet.Name, static () => SheetCommand.Spec),
             new(QuestionSpecs.Accept.Name, static () => AcceptCommand.Spec),
+            new("meter", static () => MeterCommand.Spec),
             new(QuestionSpecs.Read.Name, static () => ReadCommand.Spec),
             new("backup", static () => BackupCommand.Spec),
             new("restore", static () => BackupCommand.RestoreSpec),

@@ -35,6 +35,7 @@ public sealed partial class LanguageTests : PageTest
         AssertTranslated(Show<StartPanel>(view));
         AssertTranslated(Show<FilePanel>(view));
         AssertTranslated(Render<RigsPage>());
+        AssertTranslated(Render<MeterBar>());
     }
 
     [Fact]
