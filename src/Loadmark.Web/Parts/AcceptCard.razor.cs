@@ -1,5 +1,6 @@
 using Loadmark.Core.Acceptance;
 using Loadmark.Web.Texts;
+using Loadmark.Web.Views;
 using Loadmark.Workshop.Accepting;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.Localization;
@@ -11,12 +12,13 @@ public sealed partial class AcceptCard : ComponentBase
 {
     private ElementReference _field;
     private string _typed = "";
+    private GivenText? _given;
 
     /// <summary>What is to be measured.</summary>
     [Parameter, EditorRequired] public JudgedMeasure Measure { get; set; } = null!;
 
-    /// <summary>What the field begins with.</summary>
-    [Parameter] public string Typed { get; set; } = "";
+    /// <summary>What is put into the field; another one is put in its place. Null for nothing.</summary>
+    [Parameter] public GivenText? Given { get; set; }
 
     /// <summary>Why the last reading was not taken; null where it was.</summary>
     [Parameter] public string? Problem { get; set; }
@@ -45,7 +47,13 @@ public sealed partial class AcceptCard : ComponentBase
     private bool HasSign => Measure.Measure != BenchMeasure.Draw && Measure.Point.Alternates != true;
 
     /// <inheritdoc/>
-    protected override void OnInitialized() => _typed = Typed;
+    protected override void OnParametersSet()
+    {
+        if (ReferenceEquals(_given, Given))
+            return;
+        _given = Given;
+        _typed = Given?.Text ?? "";
+    }
 
     /// <inheritdoc/>
     protected override async Task OnAfterRenderAsync(bool firstRender)

@@ -3,6 +3,7 @@ using Loadmark.Core.Acceptance;
 using Loadmark.Core.Ratings;
 using Loadmark.Core.Rigs;
 using Loadmark.Storage.Acceptances;
+using Loadmark.Web.Metering;
 using Loadmark.Web.Texts;
 using Loadmark.Web.Views;
 using Loadmark.Workshop.Accepting;
@@ -19,7 +20,7 @@ public sealed partial class AcceptPanel : ComponentBase, IDisposable
     private Rig? _followed;
     private (string Point, BenchMeasure Measure)? _picked;
     private JudgedMeasure? _last;
-    private string _typed = "";
+    private GivenText? _given;
     private string? _problem;
     private string? _fault;
     private bool _isBusy;
@@ -84,15 +85,31 @@ public sealed partial class AcceptPanel : ComponentBase, IDisposable
         var (point, measure) = (current.Point, current.Measure);
         await DoAsync(async () =>
         {
-            (_typed, _problem) = (typed, await Desk.TakeAsync(point, measure, typed));
+            _problem = await Desk.TakeAsync(point, measure, typed);
             if (_problem is not null)
                 return;
             _last = Desk.Result!.Measures.Items.FirstOrDefault(one => one.Point.Name == point.Name && one.Measure == measure);
-            _typed = "";
+            _given = null;
 
             // A reading that did not pass stays in sight; the next one comes at a press.
             _picked = _last?.Judged == Conformity.Pass ? null : (point.Name, measure);
         });
+    }
+
+    /// <summary>Puts what the meter read into the field, if it is what is measured there.</summary>
+    private void PutIn(MeterReading reading)
+    {
+        if (Current is not { } current)
+            return;
+        var isVolts = reading.Quantity == MeterQuantity.Volts;
+        if (isVolts != (current.Measure != BenchMeasure.Draw))
+            _problem = T[isVolts
+                ? "the meter read volts, and a draw is measured here"
+                : "the meter read amps, and volts are measured here"];
+        else if (isVolts && current.Point.Alternates == true)
+            _problem = T["the meter read direct volts, and this plug gives alternating current: type what its a.c. range shows"];
+        else
+            (_problem, _given) = (null, new GivenText(InstrumentText.Of(reading, Desk.Session)));
     }
 
     private void Step(int by)
@@ -104,7 +121,7 @@ public sealed partial class AcceptPanel : ComponentBase, IDisposable
     private void Pick(JudgedMeasure measure)
     {
         _picked = (measure.Point.Name, measure.Measure);
-        (_typed, _problem, _last) = ("", null, null);
+        (_given, _problem, _last) = (null, null, null);
     }
 
     private Task TellAsync(BenchSession told) => DoAsync(() => Desk.TellAsync(told));

@@ -1,5 +1,6 @@
 using Bunit;
 using Loadmark.Core.Gear;
+using Loadmark.Meters.Simulated;
 using Loadmark.Storage.Gear;
 using Loadmark.Web.Parts;
 using Loadmark.Web.Views;
@@ -114,6 +115,32 @@ public sealed class AcceptPanelTests : PageTest
         var reading = Assert.Single(await Whole.Gear.Readings.ListAsync(gear.Id, Stop)).Reading;
         Assert.Equal((new Amps(0.208m), "1 % + 3 mA"), (reading.Current, reading.Meter.ToString()));
         Assert.StartsWith("measured on two, version ", reading.Note, StringComparison.Ordinal);
+    }
+
+    /// <summary>A meter that speaks puts its reading into the field, with its sign, and only where it measures the same.</summary>
+    [Fact]
+    public async Task A_meter_reads_into_the_field()
+    {
+        await using var simulated = new SimulatedInstrument(new SimulatedMeter([-9.0437], [0.2101]));
+        var part = Shown(await OpenAsync(Rig));
+        await TellAsync(part, "#accept-volts", "0.5 % + 2 digits");
+        await part.InvokeAsync(() => part.Find("#meter-address").InputAsync(new() { Value = $"127.0.0.1:{simulated.Port}" }));
+        await part.InvokeAsync(() => part.Find("#meter-address").Closest("form")!.SubmitAsync(EventArgs.Empty));
+        part.WaitForAssertion(() => Assert.Contains("Read volts", part.Markup, StringComparison.Ordinal));
+        await part.InvokeAsync(() => Button(part, "Read volts").ClickAsync(new()));
+        part.WaitForAssertion(() => Assert.Equal("-9.04 V", part.Find("#measure-read").GetAttribute("value")));
+
+        // An accuracy without digits has all that was sent.
+        await TellAsync(part, "#accept-volts", "0.05 % + 1 mV");
+        await part.InvokeAsync(() => Button(part, "Read volts").ClickAsync(new()));
+        part.WaitForAssertion(() => Assert.Equal("-9.0437 V", part.Find("#measure-read").GetAttribute("value")));
+        await part.InvokeAsync(() => part.Find("form.reading").SubmitAsync(EventArgs.Empty));
+        part.WaitForAssertion(() => Assert.Equal("Lead 2, plug of delay-2", part.Find("#measure-title").TextContent));
+        Assert.Contains("pass", part.Find(".measures").TextContent, StringComparison.Ordinal);
+
+        await part.InvokeAsync(() => Button(part, "Read amps").ClickAsync(new()));
+        await part.InvokeAsync(() => Button(part, "It is set up for amps: read").ClickAsync(new()));
+        part.WaitForAssertion(() => Assert.Contains("volts are measured here", part.Find("#measure-about").TextContent, StringComparison.Ordinal));
     }
 
     [Fact]
