@@ -44,12 +44,33 @@ public sealed class SheetCommandTests : IDisposable
         Assert.Contains("the typeface of the sheet has no 日 (U+65E5, in 日本): it shows as a box.", error, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_price_list_prices_what_is_to_be_bought()
+    {
+        var rig = Path.Combine(_folder, "r.rig.yaml");
+        File.WriteAllText(rig, "rig: r\nsupplies:\n  wall-2: { to_buy: yes, label: INPUT 100-240V~ 50/60Hz OUTPUT 9V DC 300mA centre negative }\n");
+        var prices = Repository.PathOf("examples", "harbour-row.prices.csv");
+        var svg = Run(0, "sheet", rig, "--out", "-", "--as", "svg", "--only", "shopping", "--prices", prices).Output;
+        Assert.Contains(">In all 11.00.<", svg, StringComparison.Ordinal);
+        Assert.DoesNotContain("In all", Run(0, "sheet", rig, "--out", "-", "--as", "svg", "--only", "shopping").Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_price_list_that_cannot_be_read_is_told_and_is_never_written_over()
+    {
+        var prices = Path.Combine(_folder, "p.svg");
+        File.WriteAllText(prices, "supply,prise\nwall-2,11\n");
+        Assert.Contains("'prise' is not a column of a price list", Run(2, "sheet", Pit, "--out", "-", "--prices", prices).Error, StringComparison.Ordinal);
+        Run(2, "sheet", Pit, "--out", prices, "--prices", prices, "--force");
+        Assert.StartsWith("supply", File.ReadAllText(prices), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("the end of the name does not say what it is to be", "--out", "a.doc")]
     [InlineData("--as: expected pdf, svg or png, found \"gif\"", "--out", "a.pdf", "--as", "gif")]
     [InlineData("--dpi: expected a number from 36 to 600, found \"9\"", "--out", "a.png", "--dpi", "9")]
     [InlineData("--date: expected a day such as 2026-11-30, found \"today\"", "--out", "a.pdf", "--date", "today")]
-    [InlineData("--only: expected diagram, feeds, leads, labels, findings, startup, player, found \"all\"", "--out", "a.pdf", "--only", "all")]
+    [InlineData("--only: expected diagram, feeds, leads, shopping, labels, findings, startup, player, found \"all\"", "--out", "a.pdf", "--only", "all")]
     [InlineData("--reels: expected reels such as 25 m or 10 m x 2, up to 10000 m, found \"25\"", "--out", "a.pdf", "--reels", "25")]
     public void A_wrong_option_is_told_before_anything_is_done(string complaint, params string[] options)
     {

@@ -24,11 +24,15 @@ public sealed partial class SheetPanel : ComponentBase
             ("diagram", T["Single-line diagram"]),
             ("feeds", T["Feed schedule, with boxes for what is measured"]),
             ("leads", T["Lead list"]),
+            ("shopping", T["Shopping list"]),
             ("findings", T["Findings"]),
             ("startup", T["Switch-on"]),
             ("player", T["For the player"]),
             ("labels", T["Labels"]),
         ];
+
+    /// <summary>The shopping list is on the sheet from the beginning only where the rig has something to buy; all else is.</summary>
+    private bool IsChosen(string word) => word != "shopping" || View.Rig.ToBuy.Any();
 
     private string Address => $"rig/{View.Session.Kept!.Id}/paper";
 

@@ -60,7 +60,7 @@ internal static class CutPages
     }
 
     /// <summary>A length as a bench says it: what is under 10 cm in millimetres.</summary>
-    private static string Text(Metres length) => length.Value switch
+    public static string Text(Metres length) => length.Value switch
     {
         0 => "nothing",
         < 0.1m => $"{FigureDisplay.Number(length.Value * 1000)} mm",

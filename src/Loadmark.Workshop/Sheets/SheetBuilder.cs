@@ -13,7 +13,8 @@ public static class SheetBuilder
 {
     private static readonly SheetPart[] Order =
     [
-        SheetPart.Diagram, SheetPart.Feeds, SheetPart.Leads, SheetPart.Findings, SheetPart.StartUp, SheetPart.Player, SheetPart.Labels,
+        SheetPart.Diagram, SheetPart.Feeds, SheetPart.Leads, SheetPart.Shopping, SheetPart.Findings, SheetPart.StartUp, SheetPart.Player,
+        SheetPart.Labels,
     ];
 
     private static string ProgramVersion => typeof(SheetBuilder).Assembly.GetName().Version?.ToString(3) ?? "";
@@ -31,21 +32,21 @@ public static class SheetBuilder
             options.Paper,
             figures.Rig.Name,
             $"{SheetCautions.Text} Rig {figures.Version}, sheet made {made} by Loadmark {ProgramVersion}."));
-        var cuts = options.Only?.Contains(SheetPart.Leads) is false ? [] : CutList.Of(figures.Leads, options.Cutting, cancellation);
+        var lists = SheetLists.Of(figures, options, IsShown, cancellation);
         SheetPart? before = null;
         foreach (var part in Order)
         {
-            if (options.Only is { } only ? !only.Contains(part) : !Says(part, figures))
+            if (!IsShown(part))
                 continue;
             var mayFollow = before is { } last && !StandsAlone(last) && !StandsAlone(part);
-            if (mayFollow && composer.Fits(page => SetWhole(part, page, figures, options, cuts)))
+            if (mayFollow && composer.Fits(page => SetWhole(part, page, figures, options, lists)))
                 composer.GoOn(TitleOf(part));
             else
                 composer.BeginPage(TitleOf(part));
             if (before is null)
                 composer.Title(figures.Rig.Name);
             before = part;
-            SetWhole(part, composer, figures, options, cuts);
+            SetWhole(part, composer, figures, options, lists);
         }
 
         return new PaperDocument
@@ -55,6 +56,8 @@ public static class SheetBuilder
             Made = options.Made,
             Pages = composer.Pages(),
         };
+
+        bool IsShown(SheetPart part) => options.Only is { } only ? only.Contains(part) : Says(part, figures, options);
     }
 
     /// <summary>What a part is called on paper.</summary>
@@ -63,6 +66,7 @@ public static class SheetBuilder
         SheetPart.Diagram => "Single-line diagram",
         SheetPart.Feeds => "Feed schedule",
         SheetPart.Leads => "Lead list",
+        SheetPart.Shopping => "Shopping list",
         SheetPart.Labels => "Labels",
         SheetPart.Findings => "Findings",
         SheetPart.StartUp => "Switch-on",
@@ -85,21 +89,22 @@ public static class SheetBuilder
     private static bool StandsAlone(SheetPart part) => part is SheetPart.Labels or SheetPart.Player;
 
     private static void SetWhole(
-        SheetPart part, PageComposer composer, SheetFigures figures, SheetOptions options, IReadOnlyList<CutList> cuts)
+        SheetPart part, PageComposer composer, SheetFigures figures, SheetOptions options, SheetLists lists)
     {
         composer.Heading(TitleOf(part));
-        Set(part, composer, figures, options, cuts);
+        Set(part, composer, figures, options, lists);
     }
 
-    private static bool Says(SheetPart part, SheetFigures figures) => part switch
+    private static bool Says(SheetPart part, SheetFigures figures, SheetOptions options) => part switch
     {
         SheetPart.Leads or SheetPart.Labels => figures.Leads.Count > 0,
+        SheetPart.Shopping => options.Prices is not null || figures.Rig.ToBuy.Any(),
         SheetPart.StartUp or SheetPart.Player => figures.Analysis.Wired.Feeds.Count > 0,
         _ => true,
     };
 
     private static void Set(
-        SheetPart part, PageComposer composer, SheetFigures figures, SheetOptions options, IReadOnlyList<CutList> cuts)
+        SheetPart part, PageComposer composer, SheetFigures figures, SheetOptions options, SheetLists lists)
     {
         switch (part)
         {
@@ -110,7 +115,10 @@ public static class SheetBuilder
                 FeedSchedule.Set(composer, figures);
                 break;
             case SheetPart.Leads:
-                LeadPages.Set(composer, figures, cuts, options.Cutting);
+                LeadPages.Set(composer, figures, lists.Cuts, options.Cutting);
+                break;
+            case SheetPart.Shopping:
+                ShoppingPages.Set(composer, figures, lists, options);
                 break;
             case SheetPart.Labels:
                 LabelPages.Set(composer, figures, options.Labels);

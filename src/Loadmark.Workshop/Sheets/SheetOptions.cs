@@ -1,3 +1,5 @@
+using Loadmark.Core.Offers;
+using Loadmark.Core.Rigs;
 using Loadmark.Drawing.Paper;
 
 namespace Loadmark.Workshop.Sheets;
@@ -19,6 +21,9 @@ public sealed record SheetOptions
 
     /// <summary>From what cable is cut.</summary>
     public CuttingWishes Cutting { get; init; } = new();
+
+    /// <summary>The price list that what is to be bought is looked up in; null where there is none.</summary>
+    public ValueList<Offer>? Prices { get; init; }
 
     /// <summary>Whom the player is to ask: a name, a number; null leaves a line to write on.</summary>
     public string? Contact { get; init; }

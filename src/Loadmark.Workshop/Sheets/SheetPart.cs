@@ -12,6 +12,9 @@ public enum SheetPart
     /// <summary>The leads to make.</summary>
     Leads,
 
+    /// <summary>What is to be bought to build it.</summary>
+    Shopping,
+
     /// <summary>Labels for both ends of each lead.</summary>
     Labels,
 

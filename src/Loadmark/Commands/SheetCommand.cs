@@ -1,6 +1,7 @@
 using System.Globalization;
 using Loadmark.Answers;
 using Loadmark.CommandLines;
+using Loadmark.Files.PriceLists;
 using Loadmark.Outputs;
 using Loadmark.Processes;
 using Loadmark.Questions;
@@ -35,12 +36,16 @@ internal sealed class SheetCommand(CommandInput input)
         "The day that it says it was made on, such as 2026-11-30; today if not given. All else equal, the file is equal.")
     { Placeholder = "DAY", Needs = "a day such as 2026-11-30" };
 
+    private static readonly OptionSpec Prices = new(
+        "prices", OptionKind.Text, "Your price list (docs/price-list.md): the shopping list then says what it has of what is to be bought.")
+    { Placeholder = "CSV", Needs = "the name of a file" };
+
     /// <summary>What the command is called, takes and does.</summary>
     public static CommandSpec Spec { get; } = new()
     {
         Question = QuestionSpecs.Sheet.Text,
         Parameters = [RigParameter.Wired],
-        Options = [Out, .. QuestionSpecs.Sheet.Options, As, Dots, Date],
+        Options = [Out, .. QuestionSpecs.Sheet.Options, Prices, As, Dots, Date],
         Needs = "the path of one rig file",
         WhyNoJson = "a sheet is paper, not JSON.",
         Example = "loadmark sheet examples/pit.rig.yaml --out pit.pdf",
@@ -66,11 +71,19 @@ internal sealed class SheetCommand(CommandInput input)
 
         var outputs = new OutputFiles(input.Process, input.Data);
         var file = typed == StandardInput.Mark ? null : typed;
-        if (file is not null && outputs.Complaint(file, Out.Typed, force, path) is { } complaint)
+        var prices = input.Text(Prices);
+        if (file is not null && outputs.Complaint(file, Out.Typed, force, prices is null ? [path] : [path, prices]) is { } complaint)
             return complaints.Unusable(complaint);
         var reading = input.Rigs.Read(path);
-        if (reading.Rig is not { } rig)
-            return complaints.Unreadable([new CheckAnswer(path, null, reading.Errors)], json: false);
+        var list = prices is null ? new PriceListResult(null, []) : PricesFrom(prices);
+        if (reading.Rig is not { } rig || list.Errors.Length > 0)
+            return complaints.Unreadable(
+                [
+                    new CheckAnswer(path, null, reading.Errors),
+                    .. prices is null ? [] : (CheckAnswer[])[new CheckAnswer(prices, null, list.Errors)],
+                ],
+                json: false);
+        options = options with { Prices = list.Offers };
 
         var interruption = input.Process.Interruption();
         byte[] bytes;
@@ -87,6 +100,12 @@ internal sealed class SheetCommand(CommandInput input)
         input.Process.Output.Write(bytes);
         input.Process.Output.Flush();
         return ExitCode.Fine;
+    }
+
+    private PriceListResult PricesFrom(string path)
+    {
+        using var wait = InputWait.ForFile(input.Process, path);
+        return PriceListReader.ReadFile(path, input.Process.Patience);
     }
 
     private string? KindOf(string file, out SheetFileKind kind)
