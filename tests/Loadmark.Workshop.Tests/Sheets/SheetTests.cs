@@ -43,7 +43,7 @@ public sealed class SheetTests
             static (rig, names, isLetter) =>
             {
                 var named = Named(rig, names);
-                var document = Set(named, Options with { Paper = isLetter ? PaperSize.Letter : PaperSize.A4 });
+                var document = Set(named, Options with { Paper = isLetter ? PaperSize.Letter : PaperSize.A4, Prices = [] });
                 PageAssert.IsSound(document);
                 AssertNamedOnce(named, document);
             },
