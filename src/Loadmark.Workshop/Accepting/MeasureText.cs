@@ -1,4 +1,6 @@
 using Loadmark.Core.Acceptance;
+using Loadmark.Core.Display;
+using Loadmark.Core.Gear;
 
 namespace Loadmark.Workshop.Accepting;
 
@@ -34,4 +36,34 @@ public static class MeasureText
         BenchMeasure.Draw => "If wanted: what each load draws, the meter in series with it",
         _ => throw new ArgumentOutOfRangeException(nameof(measure), measure, "It has no step."),
     };
+
+    /// <summary>
+    /// What a meter must show: "− 8.55 to 9.45 V", "up to 45 mA"; ± where the polarity is not known, ~ for alternating current.
+    /// </summary>
+    /// <param name="measure">What is measured, at which plug.</param>
+    public static string Expected(JudgedMeasure measure)
+    {
+        ArgumentNullException.ThrowIfNull(measure);
+        if (measure.Measure == BenchMeasure.Draw)
+            return measure.ExpectedAmps is { } draw ? $"up to {FigureDisplay.Said(draw.High)}" : FigureDisplay.Unknown;
+        var sign = measure.Point.Polarity switch
+        {
+            Polarity.CentreNegative => "− ",
+            Polarity.CentrePositive => "+ ",
+            _ => measure.Point.Alternates == true ? "~ " : "± ",
+        };
+        return sign + FigureDisplay.Outwards(measure.ExpectedVolts);
+    }
+
+    /// <summary>What the meter did show, with its sign; empty where it was not measured.</summary>
+    /// <param name="measure">What was measured.</param>
+    public static string Read(JudgedMeasure measure)
+    {
+        ArgumentNullException.ThrowIfNull(measure);
+        if (measure.Measure == BenchMeasure.Draw)
+            return measure.ReadAmps is { } amps ? FigureDisplay.Said(amps) : "";
+        return measure.ReadVolts is { } volts
+            ? $"{(measure.ReadPolarity == Polarity.CentrePositive ? "+" : "")}{volts}".Replace('-', '−')
+            : "";
+    }
 }

@@ -1,7 +1,5 @@
 using Loadmark.Core.Acceptance;
 using Loadmark.Core.Checks;
-using Loadmark.Core.Display;
-using Loadmark.Core.Gear;
 using Loadmark.Workshop.Accepting;
 using Spectre.Console;
 
@@ -72,27 +70,11 @@ internal static class AcceptPage
         sheet.PadTo(Indent).Put(sheet.Unicode ? look.Sign : look.Ascii, look.Style)
             .PadTo(LeadColumn).PutRight($"{one.Point.Plug.Lead.Number}", NameColumn, SheetStyle.Plain).PadTo(NameColumn + 1)
             .PutShortened($"{one.Point.Plug.Load.Id} ({one.Point.Name})", ExpectedColumn - NameColumn - 3, SheetStyle.Strong)
-            .PadTo(ExpectedColumn).Put(Expected(one)).Put(" ").PadTo(ReadColumn).Put(Read(one), look.Style).EndLine();
+            .PadTo(ExpectedColumn).Put(MeasureText.Expected(one)).Put(" ").PadTo(ReadColumn)
+            .Put(MeasureText.Read(one) is { Length: > 0 } read ? read : "-", look.Style).EndLine();
         if (one.Means.Length > 0)
             sheet.PadTo(NameColumn + 1).Wrap($"{one.Means} {one.Next}", NameColumn + 1).EndLine();
     }
-
-    private static string Expected(JudgedMeasure one)
-    {
-        if (one.Measure == BenchMeasure.Draw)
-            return one.ExpectedAmps is { } draw ? $"up to {FigureDisplay.Said(draw.High)}" : FigureDisplay.Unknown;
-        var sign = one.Point.Polarity switch
-        {
-            Polarity.CentreNegative => "− ",
-            Polarity.CentrePositive => "+ ",
-            _ => one.Point.Alternates == true ? "~ " : "± ",
-        };
-        return sign + FigureDisplay.Outwards(one.ExpectedVolts);
-    }
-
-    private static string Read(JudgedMeasure one) => one.Measure == BenchMeasure.Draw
-        ? one.ReadAmps is { } amps ? FigureDisplay.Said(amps) : "-"
-        : one.ReadVolts is { } volts ? $"{(one.ReadPolarity == Polarity.CentrePositive ? "+" : "")}{volts}" : "-";
 
     private static void WriteSession(Sheet sheet, AcceptanceResult result)
     {
