@@ -97,7 +97,30 @@ public static class RigFile
     /// <param name="most">The most bytes it may have.</param>
     /// <param name="patience">How long to wait for somebody to write to it, where it is a pipe; null for the common time.</param>
     internal static string? LoadText(
-        string path, ErrorList errors, string what = Itself, int most = RigFileReader.MostBytes, TimeSpan? patience = null)
+        string path, ErrorList errors, string what = Itself, int most = RigFileReader.MostBytes, TimeSpan? patience = null) =>
+        Load(path, errors, stream => LoadText(stream, errors, what, most), what, patience);
+
+    /// <summary>The bytes of a file that is no rig file, such as a picture.</summary>
+    /// <param name="path">Its path.</param>
+    /// <param name="what">What it should be: "picture".</param>
+    /// <param name="most">The most bytes it may have.</param>
+    /// <param name="patience">How long to wait for somebody to write to it, where it is a pipe; null for the common time.</param>
+    /// <param name="errors">What keeps it from being read; empty where nothing does.</param>
+    /// <returns>The bytes; null when it cannot be read.</returns>
+    public static byte[]? LoadBytes(string path, string what, int most, TimeSpan? patience, out ImmutableArray<FileError> errors)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        var found = new ErrorList(path);
+        var bytes = Load(path, found, stream => ReadAll(stream, most)?.ToArray(), what, patience);
+        if (bytes is null && !found.Any)
+            found.Add(null, TooLarge(what, most));
+        errors = found.ToArray();
+        return bytes;
+    }
+
+    /// <summary>Opens a file and has it read; null, with an error, where it cannot be opened.</summary>
+    private static T? Load<T>(string path, ErrorList errors, Func<FileStream, T?> read, string what, TimeSpan? patience)
+        where T : class
     {
         if (path.Length == 0)
         {
@@ -114,7 +137,7 @@ public static class RigFile
             }
 
             using var stream = OrdinaryFile.OpenToRead(path, patience ?? CommonPatience);
-            return LoadText(stream, errors, what, most);
+            return read(stream);
         }
         catch (TimeoutException)
         {

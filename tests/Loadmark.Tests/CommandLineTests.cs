@@ -59,7 +59,7 @@ public sealed class CommandLineTests
     [InlineData("There is no command lsit. Did you mean list?", "gear", "lsit")]
     [InlineData("There is no option --froce. Did you mean --force?", "gear", "export", "a.yaml", "--froce")]
     [InlineData("There is no option --port here; it goes with loadmark alone and meter.", "check", "a.yaml", "--port", "80")]
-    [InlineData("There is no option --force here; it goes with plan, startup, netlist, sheet, backup, gear export and rigs export.", "salvage", "p", "--force")]
+    [InlineData("There is no option --force here; it goes with plan, startup, netlist, sheet, restore-sheet, backup, gear export and rigs export.", "salvage", "p", "--force")]
     [InlineData("There is no option --version here; it goes with loadmark alone.", "check", "a.yaml", "--version")]
     [InlineData("the page answers in a browser, not in JSON.", "--json")]
     [InlineData("read needs the text of a nameplate, or - to read lines from standard input.", "read", "--json")]

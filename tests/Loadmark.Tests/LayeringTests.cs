@@ -23,10 +23,14 @@ public sealed class LayeringTests
         ["Loadmark.Storage"] = (["Loadmark.Core"], ["Microsoft.EntityFrameworkCore.Sqlite", "Microsoft.EntityFrameworkCore.Design", "System.IO.Hashing"]),
         ["Loadmark.Meters"] = ([], ["System.IO.Ports"]),
         ["Loadmark.Drawing"] = (["Loadmark.Core"], ["PDFsharp", "SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies"]),
-        ["Loadmark.Workshop"] = (["Loadmark.Core", "Loadmark.Drawing", "Loadmark.Files", "Loadmark.Planning", "Loadmark.Simulation", "Loadmark.Storage"], []),
+        ["Loadmark.Codes"] = ([], ["PdfPig", "QRCoder", "SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies", "ZXing.Net"]),
+        ["Loadmark.Workshop"] = (["Loadmark.Codes", "Loadmark.Core", "Loadmark.Drawing", "Loadmark.Files", "Loadmark.Planning", "Loadmark.Simulation", "Loadmark.Storage"], []),
         ["Loadmark.Web"] = (["Loadmark.Core", "Loadmark.Drawing", "Loadmark.Files", "Loadmark.Meters", "Loadmark.Planning", "Loadmark.Simulation", "Loadmark.Storage", "Loadmark.Workshop"], ["Markdig", "MudBlazor"]),
         ["Loadmark"] = (
-            ["Loadmark.Core", "Loadmark.Files", "Loadmark.Meters", "Loadmark.Planning", "Loadmark.Simulation", "Loadmark.Storage", "Loadmark.Web", "Loadmark.Workshop"],
+            [
+                "Loadmark.Codes", "Loadmark.Core", "Loadmark.Files", "Loadmark.Meters", "Loadmark.Planning", "Loadmark.Simulation", "Loadmark.Storage",
+                "Loadmark.Web", "Loadmark.Workshop",
+            ],
             ["Microsoft.AspNetCore.OpenApi", "Spectre.Console", "System.CommandLine"]),
     };
 

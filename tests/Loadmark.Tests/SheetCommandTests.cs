@@ -70,7 +70,7 @@ public sealed class SheetCommandTests : IDisposable
     [InlineData("--as: expected pdf, svg or png, found \"gif\"", "--out", "a.pdf", "--as", "gif")]
     [InlineData("--dpi: expected a number from 36 to 600, found \"9\"", "--out", "a.png", "--dpi", "9")]
     [InlineData("--date: expected a day such as 2026-11-30, found \"today\"", "--out", "a.pdf", "--date", "today")]
-    [InlineData("--only: expected diagram, feeds, leads, shopping, labels, findings, startup, player, found \"all\"", "--out", "a.pdf", "--only", "all")]
+    [InlineData("--only: expected diagram, feeds, leads, shopping, labels, findings, startup, player, codes, found \"all\"", "--out", "a.pdf", "--only", "all")]
     [InlineData("--reels: expected reels such as 25 m or 10 m x 2, up to 10000 m, found \"25\"", "--out", "a.pdf", "--reels", "25")]
     public void A_wrong_option_is_told_before_anything_is_done(string complaint, params string[] options)
     {

@@ -54,6 +54,7 @@ internal readonly record struct InkStyle(Tone Fill, Tone Stroke, double Width = 
         Ink.Axis => new(Tone.None, Tone.Edge),
         Ink.Mark => new(Tone.None, Tone.Strong, 1.2, "6 3"),
         Ink.Cursor => new(Tone.Strong, Tone.Strong),
+        Ink.CodeModule => new(Tone.Strong, Tone.None),
         _ => throw new ArgumentOutOfRangeException(nameof(ink), ink, "It has no style."),
     };
 }

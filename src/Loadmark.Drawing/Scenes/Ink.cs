@@ -122,4 +122,7 @@ public enum Ink
 
     /// <summary>The cursor of a plot.</summary>
     Cursor,
+
+    /// <summary>The dark modules of a code, for cameras rather than for eyes.</summary>
+    CodeModule,
 }

@@ -46,9 +46,11 @@ internal static class SheetDownloads
             return Refused(problem);
         if (await store.FindAsync(id, context.RequestAborted) is not { } kept)
             return Results.NotFound();
-        if (RigFileReader.Read(kept.Text, "", await cache.NowAsync(context.RequestAborted)).Rig is not { } rig)
+        var library = await cache.NowAsync(context.RequestAborted);
+        if (RigFileReader.Read(kept.Text, "", library).Rig is not { } rig)
             return Refused("The rig's file has errors. See the page File.");
 
+        options = options with { RigText = StandAloneText.Of(kept.Text, rig, library) };
         var bytes = await gate.RunAsync(
             cancellation => SheetFile.Write(SheetBuilder.Build(SheetFigures.Of(rig, cancellation), options, cancellation), kind),
             context.RequestAborted);

@@ -29,6 +29,7 @@ public sealed partial class SheetPanel : ComponentBase
             ("startup", T["Switch-on"]),
             ("player", T["For the player"]),
             ("labels", T["Labels"]),
+            ("codes", T["The rig file as codes, to restore it from paper"]),
         ];
 
     /// <summary>The shopping list is on the sheet from the beginning only where the rig has something to buy; all else is.</summary>

@@ -13,8 +13,8 @@ public static class SheetBuilder
 {
     private static readonly SheetPart[] Order =
     [
-        SheetPart.Diagram, SheetPart.Feeds, SheetPart.Leads, SheetPart.Shopping, SheetPart.Findings, SheetPart.StartUp, SheetPart.Player,
-        SheetPart.Labels,
+        SheetPart.Diagram, SheetPart.Feeds, SheetPart.Leads, SheetPart.Shopping, SheetPart.Findings, SheetPart.StartUp, SheetPart.Codes,
+        SheetPart.Player, SheetPart.Labels,
     ];
 
     private static string ProgramVersion => typeof(SheetBuilder).Assembly.GetName().Version?.ToString(3) ?? "";
@@ -71,6 +71,7 @@ public static class SheetBuilder
         SheetPart.Findings => "Findings",
         SheetPart.StartUp => "Switch-on",
         SheetPart.Player => "For the player",
+        SheetPart.Codes => "The rig file as codes",
         _ => throw new ArgumentOutOfRangeException(nameof(part), part, "There is no such part."),
     };
 
@@ -100,6 +101,7 @@ public static class SheetBuilder
         SheetPart.Leads or SheetPart.Labels => figures.Leads.Count > 0,
         SheetPart.Shopping => options.Prices is not null || figures.Rig.ToBuy.Any(),
         SheetPart.StartUp or SheetPart.Player => figures.Analysis.Wired.Feeds.Count > 0,
+        SheetPart.Codes => options.RigText is not null,
         _ => true,
     };
 
@@ -128,6 +130,9 @@ public static class SheetBuilder
                 break;
             case SheetPart.StartUp:
                 StartUpPages.Set(composer, figures);
+                break;
+            case SheetPart.Codes:
+                CodePages.Set(composer, figures, options);
                 break;
             default:
                 PlayerPage.Set(composer, figures, options);

@@ -25,6 +25,12 @@ public sealed record SheetOptions
     /// <summary>The price list that what is to be bought is looked up in; null where there is none.</summary>
     public ValueList<Offer>? Prices { get; init; }
 
+    /// <summary>
+    /// The text of the rig file, which stands on the sheet as codes so that the sheet restores it; null for no codes.
+    /// <see cref="StandAloneText"/> makes one that needs no library.
+    /// </summary>
+    public string? RigText { get; init; }
+
     /// <summary>Whom the player is to ask: a name, a number; null leaves a line to write on.</summary>
     public string? Contact { get; init; }
 }

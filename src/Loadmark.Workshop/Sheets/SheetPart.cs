@@ -26,4 +26,7 @@ public enum SheetPart
 
     /// <summary>A page in plain words for who plays the rig.</summary>
     Player,
+
+    /// <summary>The rig file itself, as codes for a camera.</summary>
+    Codes,
 }

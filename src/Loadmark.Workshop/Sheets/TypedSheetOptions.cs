@@ -10,7 +10,7 @@ public static class TypedSheetOptions
     /// The words for the parts, in the order of <see cref="SheetPart"/>. Written out, for every command that begins lists its options.
     /// </summary>
     public static IReadOnlyList<string> PartWords { get; } =
-        ["diagram", "feeds", "leads", "shopping", "labels", "findings", "startup", "player"];
+        ["diagram", "feeds", "leads", "shopping", "labels", "findings", "startup", "player", "codes"];
 
     /// <summary>The words for the sizes of paper, in the order of <see cref="PaperSize.All"/>.</summary>
     public static IReadOnlyList<string> PaperWords { get; } = ["a4", "letter"];

@@ -23,6 +23,7 @@ internal static class ProgramCommands
             new(QuestionSpecs.StartUp.Name, static () => StartUpCommand.Spec),
             new(QuestionSpecs.Netlist.Name, static () => NetlistCommand.Spec),
             new(QuestionSpecs.Sheet.Name, static () => SheetCommand.Spec),
+            new("restore-sheet", static () => RestoreSheetCommand.Spec),
             new(QuestionSpecs.Accept.Name, static () => AcceptCommand.Spec),
             new("meter", static () => MeterCommand.Spec),
             new(QuestionSpecs.Read.Name, static () => ReadCommand.Spec),

@@ -74,7 +74,7 @@ internal sealed class SheetCommand(CommandInput input)
         var prices = input.Text(Prices);
         if (file is not null && outputs.Complaint(file, Out.Typed, force, prices is null ? [path] : [path, prices]) is { } complaint)
             return complaints.Unusable(complaint);
-        var reading = input.Rigs.Read(path);
+        var (reading, text) = input.Rigs.ReadWithText(path, input.Rigs.Library);
         var list = prices is null ? new PriceListResult(null, []) : PricesFrom(prices);
         if (reading.Rig is not { } rig || list.Errors.Length > 0)
             return complaints.Unreadable(
@@ -85,6 +85,7 @@ internal sealed class SheetCommand(CommandInput input)
                 json: false);
         options = options with { Prices = list.Offers };
 
+        options = options with { RigText = StandAloneText.Of(text!, rig, input.Rigs.Library) };
         var interruption = input.Process.Interruption();
         byte[] bytes;
         using (new WaitNotice(input.Process, "computing and setting the sheet"))

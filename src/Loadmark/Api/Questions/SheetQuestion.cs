@@ -43,8 +43,9 @@ internal sealed class SheetQuestion(TimeProvider clock) : IQuestion
             out var options);
         if (problem is not null)
             return new Problem(ProblemKind.BadRequest, problem);
-        if (request.ReadRig(out var refusal) is not { } rig)
+        if (request.ReadRig(out var text, out var refusal) is not { } rig)
             return refusal;
+        options = options with { RigText = StandAloneText.Of(text, rig, request.Library) };
         var kind = Enum.GetValues<SheetFileKind>().First(kind => SheetFile.MediaTypeOf(kind) == request.AnswerTypeOf(Operation));
         return new Computation((_, cancellation) =>
         {
