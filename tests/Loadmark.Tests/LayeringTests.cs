@@ -25,7 +25,7 @@ public sealed class LayeringTests
         ["Loadmark.Drawing"] = (["Loadmark.Core"], ["PDFsharp", "SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies"]),
         ["Loadmark.Codes"] = ([], ["PdfPig", "QRCoder", "SkiaSharp", "SkiaSharp.NativeAssets.Linux.NoDependencies", "ZXing.Net"]),
         ["Loadmark.Workshop"] = (["Loadmark.Codes", "Loadmark.Core", "Loadmark.Drawing", "Loadmark.Files", "Loadmark.Planning", "Loadmark.Simulation", "Loadmark.Storage"], []),
-        ["Loadmark.Web"] = (["Loadmark.Core", "Loadmark.Drawing", "Loadmark.Files", "Loadmark.Meters", "Loadmark.Planning", "Loadmark.Simulation", "Loadmark.Storage", "Loadmark.Workshop"], ["Markdig", "MudBlazor"]),
+        ["Loadmark.Web"] = (["Loadmark.Codes", "Loadmark.Core", "Loadmark.Drawing", "Loadmark.Files", "Loadmark.Meters", "Loadmark.Planning", "Loadmark.Simulation", "Loadmark.Storage", "Loadmark.Workshop"], ["Markdig", "MudBlazor"]),
         ["Loadmark"] = (
             [
                 "Loadmark.Codes", "Loadmark.Core", "Loadmark.Files", "Loadmark.Meters", "Loadmark.Planning", "Loadmark.Simulation", "Loadmark.Storage",

@@ -12,6 +12,12 @@ internal static class PictureFile
 
     private const int MostSide = 60_000;
 
+    /// <summary>Whether a file begins as a picture does (ISO/IEC 15948 and 10918-1; RIFF with WEBP by RFC 9649).</summary>
+    public static bool Is(ReadOnlySpan<byte> bytes) =>
+        bytes is [0x89, (byte)'P', (byte)'N', (byte)'G', ..]
+            or [0xFF, 0xD8, 0xFF, ..]
+            or [(byte)'R', (byte)'I', (byte)'F', (byte)'F', _, _, _, _, (byte)'W', (byte)'E', (byte)'B', (byte)'P', ..];
+
     /// <summary>A picture in greys, on white where it is transparent.</summary>
     /// <param name="bytes">The file.</param>
     /// <param name="picture">The picture; null where it cannot be read.</param>

@@ -15,6 +15,10 @@ public static class ScanReader
     /// <summary>How long a file is looked at, where nobody says how long.</summary>
     public static TimeSpan CommonPatience { get; } = TimeSpan.FromSeconds(60);
 
+    /// <summary>Whether a file says by its first bytes that it is PDF, PNG, JPEG or WebP; whether it is whole is not looked at.</summary>
+    /// <param name="bytes">The file, or its beginning.</param>
+    public static bool IsScan(ReadOnlySpan<byte> bytes) => PdfFile.Is(bytes) || PictureFile.Is(bytes);
+
     /// <summary>Adds the codes of a file to those that were found.</summary>
     /// <param name="bytes">The file: PNG, JPEG or PDF, at most <see cref="MostBytes"/>.</param>
     /// <param name="found">Where they go. Not to be used by others meanwhile.</param>

@@ -3,16 +3,13 @@ using System.Globalization;
 using Loadmark.Core.Checks;
 using Loadmark.Core.Rigs;
 using Loadmark.Files;
-using Loadmark.Files.Errors;
 using Loadmark.Storage;
 using Loadmark.Storage.Faults;
 using Loadmark.Storage.Rigs;
 using Loadmark.Web.Texts;
-using Loadmark.Web.Views;
 using Loadmark.Workshop.Library;
 using Loadmark.Workshop.Sessions;
 using Microsoft.AspNetCore.Components;
-using Microsoft.AspNetCore.Components.Forms;
 using Microsoft.Extensions.Localization;
 
 namespace Loadmark.Web.Pages;
@@ -25,8 +22,6 @@ public sealed partial class RigsPage : ComponentBase
 
     private readonly Dictionary<Guid, (Severity Severity, string Sentence)?> _verdicts = [];
     private ImmutableArray<RigSummary>? _rigs;
-    private ImmutableArray<FileError> _faults = [];
-    private string _faultsOf = "";
     private string _name = "";
     private string _find = "";
     private RigSummary? _removed;
@@ -71,27 +66,6 @@ public sealed partial class RigsPage : ComponentBase
         var name = string.IsNullOrWhiteSpace(_name) ? T["Untitled rig"].Value : _name.Trim();
         var rig = await Store.AddAsync(name, RigFileWriter.Write(new Rig { Name = name }));
         Address.NavigateTo($"rig/{rig.Id}/gear");
-    }
-
-    private async Task ImportAsync(InputFileChangeEventArgs chosen)
-    {
-        (_faults, _faultsOf) = ([], chosen.File.Name);
-        if (await ChosenFile.ReadTextAsync(chosen.File) is not { } text)
-        {
-            _faults =
-                [new FileError("", 1, 1, T["the file is over 1 MiB, or is not a text in UTF-8; a rig file is never that large"].Value)];
-            return;
-        }
-
-        var reading = RigFileReader.Read(text, chosen.File.Name, await Cache.NowAsync());
-        if (reading.Rig is not { } rig)
-        {
-            _faults = reading.Errors;
-            return;
-        }
-
-        var kept = await Store.AddAsync(rig.Name, text);
-        Address.NavigateTo($"rig/{kept.Id}");
     }
 
     private async Task DuplicateAsync(RigSummary rig)

@@ -35,8 +35,8 @@ internal static class CodePages
 
         composer.Paragraph(
             $"{(codes.Length == 1 ? "This code holds" : $"These {codes.Length} codes hold")} the whole rig file. Should the file be "
-            + "lost, scan this page or photograph it flat and sharp in even light. Then type loadmark restore-sheet with the picture's "
-            + "name.");
+            + "lost, scan this page or photograph it flat and sharp in even light. Then drop the picture on Loadmark's list of rigs, or "
+            + "type loadmark restore-sheet with the picture's name.");
         var cell = (composer.Body.Width - ((Columns - 1) * Gap)) / Columns;
         foreach (var row in codes.Select(QrSymbol.Of).Index().Chunk(Columns))
         {
