@@ -15,22 +15,17 @@ public sealed class DesignationTests
     [Fact]
     public void No_valve_of_the_American_system_is_a_figure()
     {
-        foreach (var heater in Heaters)
-        {
-            for (var first = 'A'; first <= 'Z'; first++)
-            {
-                foreach (var second in "\0ABCFJLNQTUVWXZ")
-                {
-                    var name = $"{heater}{first}{(second == '\0' ? "" : second)}";
-                    for (var elements = 2; elements <= 8; elements++)
-                    {
-                        foreach (var suffix in Suffixes)
-                            AssertSaysNothing($"{name}{elements}{suffix}");
-                    }
-                }
-            }
-        }
+        foreach (var name in Rounds.Some(AmericanNames()))
+            AssertSaysNothing(name);
     }
+
+    private static IEnumerable<string> AmericanNames() =>
+        from heater in Heaters
+        from first in "ABCDEFGHIJKLMNOPQRSTUVWXYZ"
+        from second in (string[])["", "A", "B", "C", "F", "J", "L", "N", "Q", "T", "U", "V", "W", "X", "Z"]
+        from elements in Enumerable.Range(2, 7)
+        from suffix in Suffixes
+        select $"{heater}{first}{second}{elements}{suffix}";
 
     [Fact]
     public void No_valve_of_the_European_system_is_a_figure()

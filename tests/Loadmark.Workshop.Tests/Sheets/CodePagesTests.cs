@@ -24,7 +24,7 @@ public sealed class CodePagesTests
     [InlineData("pit.rig.yaml", 100)]
     [InlineData("pit.rig.yaml", 150)]
     [InlineData("festival.rig.yaml", 100)]
-    [InlineData("festival.rig.yaml", 600)]
+    [InlineData("festival.rig.yaml", 300)]
     public void The_picture_of_the_page_gives_it_back(string file, int dotsPerInch)
     {
         var text = TextOf(file);
