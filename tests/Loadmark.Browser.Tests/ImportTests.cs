@@ -95,6 +95,21 @@ public sealed class ImportTests(SharedBrowser browser, ServedPage served) : Page
     }
 
     [Fact]
+    public async Task A_sheet_that_was_kept_gives_the_rig_back()
+    {
+        var file = await File.ReadAllBytesAsync(Repository.Example("pit.rig.yaml"), TestContext.Current.CancellationToken);
+        var page = (await VisitAsync()).Page;
+        var address = await page.ImportAsync("pit.rig.yaml", file);
+        var sheet = await page.Context.APIRequest.GetAsync($"{address}/paper?as=pdf");
+        Assert.True(sheet.Ok, sheet.StatusText);
+        await page.OpenRigsAsync();
+        await page.GetByLabel("Choose a file").SetInputFilesAsync(new FilePayload { Name = "lid.pdf", MimeType = "application/pdf", Buffer = await sheet.BodyAsync() });
+        await Expect(page.GetByRole(AriaRole.Region, new() { Name = "Diagram" })).ToBeVisibleAsync();
+        Assert.DoesNotContain(address, page.Url, StringComparison.Ordinal);
+        Assert.Equal(file, await page.ExportAsync());
+    }
+
+    [Fact]
     public async Task A_file_that_is_no_rig_is_refused_with_the_place_and_nothing_is_lost()
     {
         var page = (await VisitAsync()).Page;

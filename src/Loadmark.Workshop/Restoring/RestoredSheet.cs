@@ -48,7 +48,7 @@ public sealed record RestoredSheet
     private static string Missing(GatheredText found)
     {
         var missing = found.Missing.ToList();
-        const string how = "flat, sharp and in even light, and give all pictures together.";
+        const string how = "flat, sharp and in even light.";
         return missing is [var one]
             ? $"Code {one} of {found.Count} was not found. Photograph it nearer, {how}"
             : $"Codes {Phrases.List([.. missing.Select(static number => $"{number}")])} of {found.Count} were not found. "
