@@ -64,7 +64,8 @@ internal sealed class RestoreSheetCommand(CommandInput input)
         {
             // Where nothing could be looked at, that has been said, and there is nothing to be said of codes.
             if (!isUnread || codes.Texts().Length > 0)
-                input.Complaints.Unusable(restored.Complaint! + (restored.Found is { IsWhole: false } ? " Give all pictures together." : ""));
+                input.Complaints.Unusable(
+                    restored.Complaint! + (restored.Found is { IsWhole: false } ? " Give all pictures together." : ""));
             if (input.Json)
                 RestoredSheetJson.Write(input.Process.Output, restored, file: null);
             return ExitCode.Unreadable;
