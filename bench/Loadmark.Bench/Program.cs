@@ -1,12 +1,13 @@
 using Loadmark.Bench;
 
-// dotnet run -c Release --project bench/Loadmark.Bench -- [house|startup|sheet|speed|api|drawing|storage|kills [COUNT]|sessions [SECONDS]|library [PIECES RIGS]|buying|cutting|circuits|simulation|fuzz [COUNT]|oracle [RIGS]|verdicts|rounds|damage [COUNT]|sizes [CAP]|planning [SEEDS] [--sizes 6,12] [--alone]]
+// dotnet run -c Release --project bench/Loadmark.Bench -- [house|startup|sheet|codes|speed|api|drawing|storage|kills [COUNT]|sessions [SECONDS]|library [PIECES RIGS]|buying|cutting|circuits|simulation|fuzz [COUNT]|oracle [RIGS]|verdicts|rounds|damage [COUNT]|sizes [CAP]|planning [SEEDS] [--sizes 6,12] [--alone]]
 // Writes its tables to bench/results; run from the project's root.
 return args switch
 {
     ["house"] => HouseBench.Run(),
     ["startup"] => StartupBench.Run(),
     ["sheet"] => SheetBench.Run(),
+    ["codes"] => CodesBench.Run(),
     ["speed"] => SpeedBench.Run(),
     ["api"] => ApiBench.Run(),
     ["drawing"] => DrawingBench.Run(),
@@ -39,6 +40,6 @@ return args switch
 
 static int Usage()
 {
-    Console.Error.WriteLine("usage: house | startup | sheet | speed | api | drawing | storage | kills [COUNT] | sessions [SECONDS] | library [PIECES RIGS] | buying | cutting | circuits | simulation | fuzz [COUNT] | oracle [RIGS] | verdicts | rounds | reproducible | damage [COUNT] | sizes [CAP] | planning [SEEDS] [--sizes 6,12,20] [--alone]");
+    Console.Error.WriteLine("usage: house | startup | sheet | codes | speed | api | drawing | storage | kills [COUNT] | sessions [SECONDS] | library [PIECES RIGS] | buying | cutting | circuits | simulation | fuzz [COUNT] | oracle [RIGS] | verdicts | rounds | reproducible | damage [COUNT] | sizes [CAP] | planning [SEEDS] [--sizes 6,12,20] [--alone]");
     return 2;
 }

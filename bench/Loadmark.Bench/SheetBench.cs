@@ -15,6 +15,12 @@ internal static class SheetBench
             {
                 ("empty console program", programs.Empty, [], null),
                 ("loadmark check pit.rig.yaml", programs.Loadmark, ["check", "examples/pit.rig.yaml"], null),
+                ("loadmark accept pit.rig.yaml", programs.Loadmark, ["accept", "examples/pit.rig.yaml"], null),
+                (
+                    "loadmark accept pit.rig.yaml --readings pit.readings.csv",
+                    programs.Loadmark,
+                    ["accept", "examples/pit.rig.yaml", "--readings", "examples/pit.readings.csv"],
+                    null),
             };
             foreach (var (rig, kind) in ((string, string)[])[("pit", "pdf"), ("festival", "pdf"), ("pit", "svg"), ("pit", "png"), ("festival", "png")])
             {
@@ -22,6 +28,9 @@ internal static class SheetBench
                 cases.Add(($"loadmark sheet {rig}.rig.yaml --out {rig}.{kind}", programs.Loadmark, ["sheet", $"examples/{rig}.rig.yaml", "--out", file, "--force"], file));
             }
 
+            // What restores a rig is one of the sheets that the runs before have written.
+            cases.Add(("loadmark restore-sheet pit.pdf", programs.Loadmark, ["restore-sheet", Path.Combine(folder, "pit.pdf")], null));
+            cases.Add(("loadmark restore-sheet festival.pdf", programs.Loadmark, ["restore-sheet", Path.Combine(folder, "festival.pdf")], null));
             var times = PublishedPrograms.InTurn(Runs, [.. cases.Select(static one => (one.Program, one.Arguments))]);
             var table = new ResultTable(
                 "Sheets",

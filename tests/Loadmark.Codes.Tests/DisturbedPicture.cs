@@ -86,6 +86,15 @@ internal static class DisturbedPicture
         ];
     }
 
+    /// <summary>In one channel instead of three.</summary>
+    public static SKBitmap Grey(SKBitmap picture)
+    {
+        var grey = new SKBitmap(new SKImageInfo(picture.Width, picture.Height, SKColorType.Gray8, SKAlphaType.Opaque));
+        using var canvas = new SKCanvas(grey);
+        canvas.DrawBitmap(picture, 0, 0, SKSamplingOptions.Default);
+        return grey;
+    }
+
     public static byte[] Png(SKBitmap picture) => Encoded(picture, SKEncodedImageFormat.Png, 100);
 
     public static byte[] Jpeg(SKBitmap picture, int quality) => Encoded(picture, SKEncodedImageFormat.Jpeg, quality);

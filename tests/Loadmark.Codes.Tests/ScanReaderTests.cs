@@ -4,6 +4,9 @@ using System.Text;
 using Loadmark.Codes.Packing;
 using Loadmark.Codes.Scans;
 using SkiaSharp;
+using UglyToad.PdfPig.Content;
+using UglyToad.PdfPig.Core;
+using UglyToad.PdfPig.Writer;
 
 namespace Loadmark.Codes.Tests;
 
@@ -13,6 +16,7 @@ public sealed class ScanReaderTests
     private static readonly string Text = TextCodesTests.Incompressible(3000);
 
     [Theory]
+    [InlineData(75)]
     [InlineData(96)]
     [InlineData(150)]
     [InlineData(300)]
@@ -35,6 +39,7 @@ public sealed class ScanReaderTests
     [Theory]
     [InlineData(0.3)]
     [InlineData(0.4)]
+    [InlineData(0.45)]
     public void Blurred_pictures_are_read(double modules) => AssertRead(DisturbedPicture.Blurred(Picture(200), modules));
 
     [Theory]
@@ -54,6 +59,32 @@ public sealed class ScanReaderTests
     {
         var picture = DisturbedPicture.Tilted(DisturbedPicture.Turned(DisturbedPicture.Blurred(Picture(dotsPerInch), 0.2), 7), 0.05f);
         AssertRead(DisturbedPicture.Jpeg(DisturbedPicture.Noisy(DisturbedPicture.Shaded(picture, 0.4), 8, seed: 5), 40));
+    }
+
+    /// <summary>A scanner's PDF: each page is one picture, as the scanner packed it.</summary>
+    [Theory]
+    [InlineData("JPEG", 100)]
+    [InlineData("JPEG", 300)]
+    [InlineData("grey JPEG", 150)]
+    [InlineData("PNG", 150)]
+    [InlineData("page on its side", 150)]
+    public void Scanned_PDFs_are_read(string kind, int dotsPerInch)
+    {
+        using var writer = new PdfDocumentBuilder();
+        foreach (var code in TextCodes.Pack(Text))
+        {
+            using var picture = DisturbedPicture.Of([code], dotsPerInch);
+            var page = writer.AddPage(595, 842);
+            var place = new PdfRectangle(20, 20, 560, 20 + (540.0 * picture.Height / picture.Width));
+            if (kind == "page on its side")
+                page.SetRotation(new PageRotationDegrees(90));
+            if (kind == "PNG")
+                page.AddPng(DisturbedPicture.Png(picture), place);
+            else
+                page.AddJpeg(DisturbedPicture.Jpeg(kind == "grey JPEG" ? DisturbedPicture.Grey(picture) : picture, 60), place);
+        }
+
+        AssertRead(writer.Build());
     }
 
     /// <summary>One picture for each code, and a code of somebody else's beside it.</summary>
