@@ -14,6 +14,8 @@ public sealed class PageComposer
     /// <summary>A heading within a page has so much room below it, for the headings of a table and two of its rows, px.</summary>
     private const double SubheadingRoom = 120;
 
+    private const double MostlyFree = 0.7;
+
     private readonly PageFrame _frame;
     private readonly Box _body;
     private readonly List<(string Part, List<PaperPart> Body)> _pages = [];
@@ -33,6 +35,9 @@ public sealed class PageComposer
 
     /// <summary>What is left of the page, px.</summary>
     public double Room => _body.Bottom - _y;
+
+    /// <summary>Whether so little stands on the page that a part is better begun below it than on a page of its own.</summary>
+    public bool IsMostlyFree => _pages.Count > 0 && Room >= MostlyFree * _body.Height;
 
     private List<PaperPart> Current => _pages[^1].Body;
 

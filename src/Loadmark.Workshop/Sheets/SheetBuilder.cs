@@ -39,7 +39,7 @@ public static class SheetBuilder
             if (!IsShown(part))
                 continue;
             var mayFollow = before is { } last && !StandsAlone(last) && !StandsAlone(part);
-            if (mayFollow && composer.Fits(page => SetWhole(part, page, figures, options, lists)))
+            if (mayFollow && (composer.IsMostlyFree || composer.Fits(page => SetWhole(part, page, figures, options, lists))))
                 composer.GoOn(TitleOf(part));
             else
                 composer.BeginPage(TitleOf(part));
