@@ -11,6 +11,7 @@ namespace Loadmark.Web.Parts;
 public sealed partial class AcceptCard : ComponentBase
 {
     private ElementReference _field;
+    private bool _contradicts;
     private string _typed = "";
     private GivenText? _given;
 
@@ -70,14 +71,17 @@ public sealed partial class AcceptCard : ComponentBase
         _ => T["what the load draws, if wanted"],
     };
 
-    /// <summary>A sign that was typed counts; else that of the button.</summary>
+    /// <summary>A sign that was typed or read counts where no button says otherwise; where they contradict, nothing is taken.</summary>
     private async Task TakeAsync(string sign)
     {
         var typed = _typed.Trim();
         if (typed.Length == 0)
             return;
-        var signed = typed[0] is '+' or '-' or '\u2212' or '\u2013' ? typed : sign + typed;
-        await OnTake.InvokeAsync(signed);
+        var own = typed[0] is '+' ? "+" : typed[0] is '-' or '\u2212' or '\u2013' ? "-" : "";
+        _contradicts = own.Length > 0 && sign.Length > 0 && own != sign;
+        if (_contradicts)
+            return;
+        await OnTake.InvokeAsync(own.Length > 0 ? typed : sign + typed);
         if (Problem is null)
             _typed = "";
     }

@@ -40,7 +40,10 @@ public sealed class AcceptPanelTests : PageTest
         await TakeAsync(part, "9.04", "−");
         Assert.Equal("Lead 2, plug of delay-2", part.Find("#measure-title").TextContent);
         Assert.Contains("May be plugged in: drive-3.", part.Markup, StringComparison.Ordinal);
-        await TakeAsync(part, "-9.05", "+"); // a sign that is typed counts
+        await TakeAsync(part, "-9.05", "+");
+        Assert.Contains("Not taken: the sign in the field is not that of the button.", part.Find("#measure-about").TextContent, StringComparison.Ordinal);
+        Assert.Equal("Lead 2, plug of delay-2", part.Find("#measure-title").TextContent);
+        await TakeAsync(part, "-9.05", "−");
         await TakeAsync(part, "9.03", "−");
         await TakeAsync(part, "8.97", "−");
         Assert.Contains("accepted", part.Find(".verdictline").TextContent, StringComparison.Ordinal);
