@@ -5,7 +5,8 @@ using ZXing.QrCode.Internal;
 namespace Loadmark.Codes.Pictures;
 
 /// <summary>
-/// Takes the modules of a code out of a picture, given its corners, and decodes them. The library takes the number of modules from how large
+/// Takes the modules of a code out of a picture, given its corners, and decodes them. The library takes the number of modules from how
+/// large
 /// one is between two corners; of a code of 93 modules a fiftieth too much is one size of code, so the sizes beside it are tried too.
 /// </summary>
 internal sealed class CodeSampler(BitMatrix image) : Detector(image)
@@ -19,7 +20,9 @@ internal sealed class CodeSampler(BitMatrix image) : Detector(image)
     /// <summary>How many sizes of code are tried, the likeliest first.</summary>
     private const int MostSizes = 5;
 
-    /// <summary>From the edge of a code to the middle of a corner's square, and to that of the square towards the fourth corner; modules.</summary>
+    /// <summary>
+    /// From the edge of a code to the middle of a corner's square, and to that of the square towards the fourth corner; modules.
+    /// </summary>
     private const float ToCorner = 3.5f;
     private const float ToAlignment = 6.5f;
 
@@ -34,7 +37,8 @@ internal sealed class CodeSampler(BitMatrix image) : Detector(image)
         var module = calculateModuleSize(corners.TopLeft, corners.TopRight, corners.BottomLeft);
         if (!(module >= 1))
             return null;
-        var side = (ResultPoint.distance(corners.TopLeft, corners.TopRight) + ResultPoint.distance(corners.TopLeft, corners.BottomLeft)) / 2;
+        var side = (ResultPoint.distance(corners.TopLeft, corners.TopRight)
+            + ResultPoint.distance(corners.TopLeft, corners.BottomLeft)) / 2;
         foreach (var modules in Sizes((side / module) + (2 * ToCorner)))
         {
             if (Read(corners, modules, module) is { } bytes)
@@ -60,7 +64,8 @@ internal sealed class CodeSampler(BitMatrix image) : Detector(image)
             var far = modules - ToCorner;
             var transform = PerspectiveTransform.quadrilateralToQuadrilateral(
                 ToCorner, ToCorner, far, ToCorner, fourth, fourth, ToCorner, far,
-                corners.TopLeft.X, corners.TopLeft.Y, corners.TopRight.X, corners.TopRight.Y, x, y, corners.BottomLeft.X, corners.BottomLeft.Y);
+                corners.TopLeft.X, corners.TopLeft.Y, corners.TopRight.X, corners.TopRight.Y,
+                x, y, corners.BottomLeft.X, corners.BottomLeft.Y);
             if (Read(modules, transform) is { } bytes)
                 return bytes;
         }
