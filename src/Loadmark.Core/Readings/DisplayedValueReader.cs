@@ -23,9 +23,10 @@ public static class DisplayedValueReader
             return false;
         }
 
-        var isNegative = typed.Length > 0 && typed[0] is '-' or '\u2212' or '\u2013';
-        var size = isNegative ? typed[1..].TrimStart() : typed.Length > 0 && typed[0] == '+' ? typed[1..].TrimStart() : typed;
-        if (isNegative && size.Length > 0 && size[0] is '+' or '-' or '\u2212' or '\u2013')
+        var sign = SignOf(typed);
+        var isNegative = sign == '-';
+        var size = sign is null ? typed : typed[1..].TrimStart();
+        if (isNegative && SignOf(size) is not null)
         {
             problem = "it has two signs";
             return false;
@@ -41,8 +42,17 @@ public static class DisplayedValueReader
             step /= 10;
         value = new DisplayedValue<TUnit>(isNegative ? -1 * quantity : quantity, new Quantity<TUnit>(step))
         {
-            IsSigned = isNegative || typed[0] == '+',
+            IsSigned = sign is not null,
         };
         return true;
     }
+
+    /// <summary>The sign that a text begins with: <c>+</c>, or <c>-</c> also for a minus sign and an en dash; null for none.</summary>
+    /// <param name="typed">The text, without room before it.</param>
+    public static char? SignOf(ReadOnlySpan<char> typed) => typed switch
+    {
+        ['+', ..] => '+',
+        ['-' or '\u2212' or '\u2013', ..] => '-',
+        _ => null,
+    };
 }

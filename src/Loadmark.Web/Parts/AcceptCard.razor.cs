@@ -1,4 +1,5 @@
 using Loadmark.Core.Acceptance;
+using Loadmark.Core.Readings;
 using Loadmark.Web.Texts;
 using Loadmark.Web.Views;
 using Loadmark.Workshop.Accepting;
@@ -77,11 +78,11 @@ public sealed partial class AcceptCard : ComponentBase
         var typed = _typed.Trim();
         if (typed.Length == 0)
             return;
-        var own = typed[0] is '+' ? "+" : typed[0] is '-' or '\u2212' or '\u2013' ? "-" : "";
-        _contradicts = own.Length > 0 && sign.Length > 0 && own != sign;
+        var own = DisplayedValueReader.SignOf(typed);
+        _contradicts = own is { } inField && sign.Length > 0 && sign[0] != inField;
         if (_contradicts)
             return;
-        await OnTake.InvokeAsync(own.Length > 0 ? typed : sign + typed);
+        await OnTake.InvokeAsync(own is null ? sign + typed : typed);
         if (Problem is null)
             _typed = "";
     }

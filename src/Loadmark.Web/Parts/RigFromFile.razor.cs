@@ -119,7 +119,10 @@ public sealed partial class RigFromFile : ComponentBase, IDisposable
             return false;
         }
 
-        var trouble = await Gate.RunAsync(stop => ScanReader.Read(bytes, _codes, cancellation: stop), _stop.Token);
+        // The page looks at its codes while others are being found, so what is found goes elsewhere first.
+        var found = _codes.Copy();
+        var trouble = await Gate.RunAsync(stop => ScanReader.Read(bytes, found, cancellation: stop), _stop.Token);
+        _codes = found;
         if (trouble is not null)
             _said.Add($"{_at}: {trouble}");
         return trouble is null;
@@ -129,9 +132,8 @@ public sealed partial class RigFromFile : ComponentBase, IDisposable
     {
         if (ChosenFile.TextOf(bytes, RigFileReader.MostBytes) is not { } text)
         {
-            Refuse(
-                name,
-                [new FileError("", 1, 1, T["the file is over 1 MiB, or is not a text in UTF-8; a rig file is never that large"].Value)]);
+            Refuse(name, [new FileError("", 1, 1, T["the file is over 1 MiB, or is not a text in UTF-8, and it is no PDF, PNG or JPEG that "
+                + "may show a sheet"].Value)]);
             return;
         }
 
