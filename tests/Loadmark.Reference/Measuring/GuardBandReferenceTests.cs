@@ -26,6 +26,23 @@ public sealed class GuardBandReferenceTests
         Printed.Agrees(FirstNumber(row["published"].Split('k')[^1]), factor, row["source"]);
     }
 
+    /// <summary>The limit is moved by k standard uncertainties where r is k/2: a reading there passes, with the published risk and no more.</summary>
+    [Theory]
+    [InlineData("gb-1", 0.01)]
+    [InlineData("gb-6", 0.009901)]
+    public void A_limit_moved_by_a_published_factor_leaves_its_risk(string id, double risk)
+    {
+        var row = Row(id);
+        var factor = FirstNumber(row["recomputed"].Split(';')[^1]);
+        var band = new GuardBand { Multiplier = factor / 2 };
+        var (limit, width) = (new Ohms(9), new Ohms(factor * 0.02m));
+        var expanded = band.Expanded<Ohm>(0.02);
+        var at = band.Judge(limit, high: null, limit + width, expanded);
+        Assert.Equal((Conformity.Pass, width), (at.Judged, at.GuardBand!.Value));
+        Assert.Equal(Conformity.NotSure, band.Judge(limit, high: null, limit + width - new Ohms(1e-9m), expanded).Judged);
+        Printed.Within(5e-6m, (decimal)risk, (decimal)(1 - at.Probability!.Value), row["source"]);
+    }
+
     [Fact]
     public void The_risk_at_four_and_a_half_standard_uncertainties()
     {
@@ -86,8 +103,13 @@ public sealed class GuardBandReferenceTests
         Printed.Within(5e-6m, Row("gb-13").Number("recomputed"), (decimal)producer, Row("gb-13")["source"]);
     }
 
-    private static double Within(decimal? low, decimal? high, decimal reading, double standard) => ConformityProbability.Of<Ohm>(
-        low is { } least ? new Ohms(least) : null, high is { } most ? new Ohms(most) : null, new Ohms(reading), standard);
+    /// <summary>As a judgement tells it, from the expanded uncertainty that a meter's printed band comes to.</summary>
+    private static double Within(decimal? low, decimal? high, decimal reading, double standard)
+    {
+        var band = new GuardBand();
+        return band.Judge(
+            low is { } least ? new Ohms(least) : null, high is { } most ? new Ohms(most) : null, new Ohms(reading), band.Expanded<Ohm>(standard)).Probability!.Value;
+    }
 
     private static ReferenceRow Row(string id) => ReferenceTable.Read("guard_band").Single(row => row["id"] == id);
 
